@@ -1,0 +1,141 @@
+// Wood: pieces as blanks with cuts, the joints between them, and the assembly they make.
+//
+// Everything after setting out (checks, reports, later seasons and lumber) sees only what stands here, and never
+// asks which kind of work it came from. All lengths are finished sizes.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "haunch/length.h"
+
+namespace haunch {
+
+/// Axes of the assembly, seen from its face side: x to the right, y up, z from the face side into the thickness.
+enum class Axis : unsigned char { x, y, z };
+
+/// A place or size along the three axes, of a piece (length, width, thickness) or of the assembly (x, y, z).
+using Triple = std::array<Length, 3>;
+
+/// An axis-aligned box from its low to its high corner, both faces included.
+struct Box {
+  Triple low;
+  Triple high;
+
+  friend bool operator==(const Box&, const Box&) = default;
+  Length extent(std::size_t axis) const { return high[axis] - low[axis]; }
+};
+
+/// True when the two have wood in common, not merely a face, an edge or a corner.
+bool interiors_meet(const Box& a, const Box& b);
+
+/// Where a piece lies: its low corner in the assembly, and the assembly axis along which its own length, width and
+/// thickness run, all positive.
+struct Place {
+  Triple origin;
+  std::array<Axis, 3> axes{Axis::x, Axis::y, Axis::z};
+};
+
+/// A trade size of a feature that a joiner reads off ("width", "depth"), beside the exact wood in its cuts.
+struct NamedSize {
+  std::string_view name;  // a literal
+  Length size;
+};
+
+/// What is worked on a piece, in trade terms, with the exact wood that it takes away.
+struct Feature {
+  std::string_view kind;            // a literal: groove, mortise, tenon, rebate …
+  std::vector<std::size_t> joints;  // the joints it serves, by index into Assembly::joints
+  std::vector<Box> cuts;            // in the piece's own axes: length, width, thickness
+  std::vector<NamedSize> sizes;
+};
+
+/// One piece of wood: a blank, its place, and what is cut out of it. Blank minus all cuts is the piece.
+struct Piece {
+  std::string mark;       // A, B … Z, AA: unique in its assembly
+  std::string name;       // "left stile"
+  std::string_view role;  // a literal: stile, rail, muntin, panel …
+  Triple blank;           // length (along the grain), width, thickness
+  Place place;
+  Length horn;  // left on at each end for sawing off after glue-up, not part of the blank
+  std::vector<Feature> features;
+};
+
+/// Where one mortise of a joint lies along the piece that receives it, from the low end of its length.
+struct MortiseSpan {
+  Length from_foot;
+  Length length;
+};
+
+/// The clearances a joint was designed to have; each is measured in the wood by the checks.
+/// Empty: the joint has no such clearance.
+struct Clearances {
+  std::optional<Length> cheeks;  // both sides together
+  std::optional<Length> edges;   // both edges together
+  std::optional<Length> bottom;
+  std::optional<Length> bite;  // how deep a panel's edge stands in its groove
+};
+
+/// A tenon as its joiner reads it; of each where there are several. A haunch is not counted.
+struct TenonSizes {
+  Length thickness;
+  Length width;
+  Length depth;
+  int count = 1;
+  Length haunch_depth;  // 0: no haunch
+};
+
+/// A mortise as its joiner reads it.
+struct MortiseSizes {
+  Length width;
+  Length depth;
+  Length from_face;                    // face side to the near wall
+  std::optional<Length> from_shoulder; // of a mortise in a piece that has shoulders itself: from the near one
+  std::vector<MortiseSpan> each;       // lowest or leftmost first; never empty
+};
+
+/// Which way the entering piece goes in: along this assembly axis, towards higher or lower figures.
+struct Heading {
+  Axis axis = Axis::x;
+  bool upwards = true;
+};
+
+/// One piece entering another.
+struct Joint {
+  std::string_view kind;  // a literal: mortise-and-tenon, stub-tenon, panel-in-groove …
+  std::size_t receives = 0;
+  std::size_t enters = 0;
+  Heading heading;
+  Clearances design;
+  std::optional<TenonSizes> tenon;
+  std::optional<MortiseSizes> mortise;
+};
+
+/// What an assembly is to fit into: the opening's sizes and the clearance at each side.
+struct Opening {
+  Length width, height;
+  Length left, right, head, foot;
+};
+
+/// Pieces and joints that make one thing.
+struct Assembly {
+  Triple size;  // width (x), height (y), thickness (z)
+  std::optional<Opening> opening;
+  std::vector<Piece> pieces;
+  std::vector<Joint> joints;
+};
+
+/// "J1" for joint 0, and so on.
+std::string joint_id(std::size_t joint);
+
+/// A box of a piece's own axes, placed in the assembly.
+Box placed(const Box& box, const Place& place);
+
+/// The blank of a piece, placed in the assembly.
+Box placed_blank(const Piece& piece);
+
+}  // namespace haunch

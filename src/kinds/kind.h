@@ -1,0 +1,71 @@
+// A kind of work: from the values of a spec to an assembly. One file a kind, one line in the list in kind.cpp.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "document.h"
+#include "haunch/length_text.h"
+#include "haunch/wood.h"
+
+namespace haunch {
+
+/// A value that the spec did not give, and where it came from.
+struct Assumed {
+  std::string key;  // as in the spec, dotted: "tenon.relish"
+  std::variant<Length, std::vector<Length>, std::string> value;
+  std::string why;
+};
+
+/// One size of a job that may be changed to put a check right.
+struct Lever {
+  std::string key;  // as in the spec, dotted; a rail by its place: "rail_widths.1.top"
+  Length value;     // as worked
+  Length step;      // the least change worth making, > 0
+  Length least;     // the spec refuses anything lower
+};
+
+/// What working a job gives: the wood, and what had to be assumed. With problems there is no wood.
+struct Worked {
+  Assembly assembly;
+  std::vector<Assumed> assumed;
+  std::vector<Problem> problems;
+};
+
+/// One item of a spec, read: what it is called, and how it is worked.
+class Job {
+ public:
+  virtual ~Job() = default;
+
+  std::string id;
+  std::string_view kind;  // as in the spec: "door"
+  std::string name;       // what the shop calls it; the kind where the spec is silent
+  std::string note;
+  std::string species;  // empty: not stated
+  int quantity = 1;
+  Unit unit = Unit::mm;
+
+  /// Sets the job out. Throws LengthOverflow when a size is beyond reckoning.
+  virtual Worked work() const = 0;
+  /// The sizes that a remedy may change, with their values as worked. Only of a job that works without problems.
+  virtual std::vector<Lever> levers() const = 0;
+  /// The same job with one of its levers set to `value`; everything the spec left open is chosen anew.
+  virtual std::unique_ptr<Job> with(const Lever& lever, Length value) const = 0;
+};
+
+/// What reading an item gave: a job, or what is wrong with its spec (all of it, in the order of the text).
+struct JobReading {
+  std::unique_ptr<Job> job;
+  std::vector<Problem> problems;
+};
+
+class ShopDefaults;  // what a shop file says, read; see shop.h
+
+/// Reads one item. `shop` may be null. An item without an id gets `default_id`.
+JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_view default_id);
+
+}  // namespace haunch
