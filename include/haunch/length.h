@@ -23,8 +23,9 @@ class LengthOverflow : public std::overflow_error {
 /// A length or a place along a line, signed, as a whole number of steps of 1/1 600 000 mm.
 ///
 /// The step is chosen so that whatever a shop writes is whole: 0.001 mm = 1 600 steps,
-/// 1 in = 40 640 000, 1/512 in = 79 375, 0.0001 in = 4 064. Sums, differences and whole multiples are
-/// exact; one that does not fit throws LengthOverflow. Nothing rounds except where the name says so.
+/// 1 in = 40 640 000, 1/512 in = 79 375, 0.0001 in = 4 064. Sums, differences and whole multiples
+/// are exact; one that does not fit throws LengthOverflow. Nothing rounds except where the name
+/// says so.
 class Length {
  public:
   static constexpr std::int64_t kStepsPerMm = 1'600'000;
@@ -37,7 +38,8 @@ class Length {
   static constexpr Length from_mm_thousandths(std::int64_t thousandths) {
     return Length(kStepsPerMm / 1000) * thousandths;
   }
-  /// parts/of of an inch; `of` must divide 40 640 000 (any power of two to 1024, any of 10, 100 … 10 000).
+  /// parts/of of an inch; `of` must divide 40 640 000 (any power of two to 1024, any of 10, 100 …
+  /// 10 000).
   static constexpr Length from_inch_parts(std::int64_t parts, std::int64_t of = 1) {
     return Length(kStepsPerInch / of) * parts;
   }
@@ -83,11 +85,14 @@ constexpr Length nearest_multiple(Length length, Length unit) {
   return floor_multiple(length + Length::from_steps(unit.steps() / 2), unit);
 }
 
-/// `length` shared among `parts` (> 0), rounded down to the step; the odd steps are the caller's to place.
+/// `length` shared among `parts` (> 0), rounded down to the step; the odd steps are the caller's to
+/// place.
 constexpr Length floor_divide(Length length, std::int64_t parts) {
   return Length::from_steps(floor_multiple(length, Length::from_steps(parts)).steps() / parts);
 }
 
-constexpr Length floor_half(Length length) { return floor_divide(length, 2); }
+constexpr Length floor_half(Length length) {
+  return floor_divide(length, 2);
+}
 
 }  // namespace haunch

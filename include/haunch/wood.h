@@ -1,7 +1,7 @@
 // Wood: pieces as blanks with cuts, the joints between them, and the assembly they make.
 //
-// Everything after setting out (checks, reports, later seasons and lumber) sees only what stands here, and never
-// asks which kind of work it came from. All lengths are finished sizes.
+// Everything after setting out (checks, reports, later seasons and lumber) sees only what stands
+// here, and never asks which kind of work it came from. All lengths are finished sizes.
 #pragma once
 
 #include <array>
@@ -15,10 +15,12 @@
 
 namespace haunch {
 
-/// Axes of the assembly, seen from its face side: x to the right, y up, z from the face side into the thickness.
+/// Axes of the assembly, seen from its face side: x to the right, y up, z from the face side into
+/// the thickness.
 enum class Axis : unsigned char { x, y, z };
 
-/// A place or size along the three axes, of a piece (length, width, thickness) or of the assembly (x, y, z).
+/// A place or size along the three axes, of a piece (length, width, thickness) or of the assembly
+/// (x, y, z).
 using Triple = std::array<Length, 3>;
 
 /// An axis-aligned box from its low to its high corner, both faces included.
@@ -33,14 +35,15 @@ struct Box {
 /// True when the two have wood in common, not merely a face, an edge or a corner.
 bool interiors_meet(const Box& a, const Box& b);
 
-/// Where a piece lies: its low corner in the assembly, and the assembly axis along which its own length, width and
-/// thickness run, all positive.
+/// Where a piece lies: its low corner in the assembly, and the assembly axis along which its own
+/// length, width and thickness run, all positive.
 struct Place {
   Triple origin;
   std::array<Axis, 3> axes{Axis::x, Axis::y, Axis::z};
 };
 
-/// A trade size of a feature that a joiner reads off ("width", "depth"), beside the exact wood in its cuts.
+/// A trade size of a feature that a joiner reads off ("width", "depth"), beside the exact wood in
+/// its cuts.
 struct NamedSize {
   std::string_view name;  // a literal
   Length size;
@@ -54,7 +57,8 @@ struct Feature {
   std::vector<NamedSize> sizes;
 };
 
-/// One piece of wood: a blank, its place, and what is cut out of it. Blank minus all cuts is the piece.
+/// One piece of wood: a blank, its place, and what is cut out of it. Blank minus all cuts is the
+/// piece.
 struct Piece {
   std::string mark;       // A, B … Z, AA: unique in its assembly
   std::string name;       // "left stile"
@@ -65,7 +69,8 @@ struct Piece {
   std::vector<Feature> features;
 };
 
-/// Where one mortise of a joint lies along the piece that receives it, from the low end of its length.
+/// Where one mortise of a joint lies along the piece that receives it, from the low end of its
+/// length.
 struct MortiseSpan {
   Length from_foot;
   Length length;
@@ -93,9 +98,10 @@ struct TenonSizes {
 struct MortiseSizes {
   Length width;
   Length depth;
-  Length from_face;                    // face side to the near wall
-  std::optional<Length> from_shoulder; // of a mortise in a piece that has shoulders itself: from the near one
-  std::vector<MortiseSpan> each;       // lowest or leftmost first; never empty
+  Length from_face;  // face side to the near wall
+  std::optional<Length>
+      from_shoulder;  // of a mortise in a piece that has shoulders itself: from the near one
+  std::vector<MortiseSpan> each;  // lowest or leftmost first; never empty
 };
 
 /// Which way the entering piece goes in: along this assembly axis, towards higher or lower figures.
@@ -134,6 +140,9 @@ std::string joint_id(std::size_t joint);
 
 /// A box of a piece's own axes, placed in the assembly.
 Box placed(const Box& box, const Place& place);
+
+/// A box of the assembly, in the axes of a piece that lies at `place`: the inverse of placed().
+Box in_own_axes(const Box& box, const Place& place);
 
 /// The blank of a piece, placed in the assembly.
 Box placed_blank(const Piece& piece);

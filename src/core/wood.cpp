@@ -8,7 +8,9 @@ bool interiors_meet(const Box& a, const Box& b) {
   return true;
 }
 
-std::string joint_id(std::size_t joint) { return "J" + std::to_string(joint + 1); }
+std::string joint_id(std::size_t joint) {
+  return "J" + std::to_string(joint + 1);
+}
 
 Box placed(const Box& box, const Place& place) {
   Box result;
@@ -20,6 +22,18 @@ Box placed(const Box& box, const Place& place) {
   return result;
 }
 
-Box placed_blank(const Piece& piece) { return placed(Box{{}, piece.blank}, piece.place); }
+Box in_own_axes(const Box& box, const Place& place) {
+  Box result;
+  for (std::size_t own = 0; own < 3; ++own) {
+    const auto axis = static_cast<std::size_t>(place.axes[own]);
+    result.low[own] = box.low[axis] - place.origin[axis];
+    result.high[own] = box.high[axis] - place.origin[axis];
+  }
+  return result;
+}
+
+Box placed_blank(const Piece& piece) {
+  return placed(Box{{}, piece.blank}, piece.place);
+}
 
 }  // namespace haunch

@@ -1,4 +1,5 @@
-// A kind of work: from the values of a spec to an assembly. One file a kind, one line in the list in kind.cpp.
+// A kind of work: from the values of a spec to an assembly. One file a kind, one line in the list
+// in kind.cpp.
 #pragma once
 
 #include <memory>
@@ -51,13 +52,16 @@ class Job {
 
   /// Sets the job out. Throws LengthOverflow when a size is beyond reckoning.
   virtual Worked work() const = 0;
-  /// The sizes that a remedy may change, with their values as worked. Only of a job that works without problems.
+  /// The sizes that a remedy may change, with their values as worked. Only of a job that works
+  /// without problems.
   virtual std::vector<Lever> levers() const = 0;
-  /// The same job with one of its levers set to `value`; everything the spec left open is chosen anew.
+  /// The same job with one of its levers set to `value`; everything the spec left open is chosen
+  /// anew.
   virtual std::unique_ptr<Job> with(const Lever& lever, Length value) const = 0;
 };
 
-/// What reading an item gave: a job, or what is wrong with its spec (all of it, in the order of the text).
+/// What reading an item gave: a job, or what is wrong with its spec (all of it, in the order of the
+/// text).
 struct JobReading {
   std::unique_ptr<Job> job;
   std::vector<Problem> problems;

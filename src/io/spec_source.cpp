@@ -1,0 +1,200 @@
+#include "spec_source.h"
+
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <filesystem>
+#include <utility>
+
+#include "feed.h"
+#include "json_reader.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kBlanks = " \t\r\n";
+
+bool is_blank(std::string_view text) { return text.find_first_not_of(kBlanks) == std::string_view::npos; }
+
+std::string join(const std::string& folder, const std::string& name) {
+  return folder.ends_with('/') ? folder + name : folder + '/' + name;
+}
+
+/// True when `text`, blanks around it aside, is one object from its first brace to its last, whatever stands within.
+bool is_whole_object(std::string_view text) {
+  const std::size_t last = text.find_last_not_of(kBlanks);
+  std::size_t at = text.find_first_not_of(kBlanks);
+  if (at == std::string_view::npos || text[at] != '{') return false;
+  std::size_t depth = 0;
+  for (bool quoted = false; at <= last; ++at) {
+    const char c = text[at];
+    if (quoted && c == '\\') ++at;
+    if (c == '"') quoted = !quoted;
+    if (quoted) continue;
+    if (c == '{' || c == '[') ++depth;
+    if (c == '}' || c == ']') --depth;
+    if (depth == 0) break;
+  }
+  return at == last;
+}
+
+/// The first line of `text` from `at` on that is not blank.
+struct Line {
+  std::string_view text;
+  std::size_t end = 0;  // past its newline
+  bool whole = false;   // it has a newline
+};
+std::optional<Line> line_from(std::string_view text, std::size_t at) {
+  const std::size_t start = text.find_first_not_of(kBlanks, at);
+  if (start == std::string_view::npos) return std::nullopt;
+  const std::size_t newline = text.find('\n', start);
+  if (newline == std::string_view::npos) return Line{text.substr(start), text.size(), false};
+  return Line{text.substr(start, newline - start), newline + 1, true};
+}
+
+bool named_as_lines(const std::string& file) { return file.ends_with(".jsonl") || file.ends_with(".ndjson"); }
+
+/// Fills `feed` until it is plain what its file holds, or that it is too long for a document.
+bool find_lines(Feed& feed) {
+  std::size_t wanted = 1;  // doubled, so that a long first line is not searched from its start for every piece
+  while (feed.waiting().size() <= kMaxDocumentBytes) {
+    while (feed.waiting().size() < wanted && feed.fill()) {
+    }
+    if (!foreign_encoding(feed.waiting()).empty()) return false;
+    if (const auto lines = holds_lines(feed.waiting(), feed.ended())) return *lines;
+    wanted = std::min(2 * feed.waiting().size(), kMaxDocumentBytes + 1);
+  }
+  return false;
+}
+
+}  // namespace
+
+std::optional<bool> holds_lines(std::string_view head, bool complete) {
+  const std::optional<bool> unless_more = complete ? std::optional(false) : std::nullopt;
+  const auto first = line_from(head, start_of(head));
+  if (!first) return unless_more;
+  if (first->text[0] != '{') return false;
+  if (!first->whole) return unless_more;
+  const auto second = line_from(head, first->end);
+  if (!second) return unless_more;
+  if (is_whole_object(first->text)) return true;
+  if (!second->whole && !complete) return std::nullopt;
+  if (!is_whole_object(second->text)) return false;
+  const auto third = line_from(head, second->end);
+  if (third) return third->text[0] == '{';
+  return complete ? std::optional(true) : std::nullopt;
+}
+
+std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
+  std::vector<PlacedProblem> placed;
+  for (const Problem& problem : found) {
+    const std::size_t offset = problem.offset ? *problem.offset : item ? offset_of(*item, problem.path) : 0;
+    if (text->reported == kMaxProblems) {
+      if (text->withheld++ == 0) text->first_withheld = offset;
+      continue;
+    }
+    ++text->reported;
+    const TextPlace place = place_in(text->text, offset);
+    const std::string path = index ? child_path("", *index) + problem.path : problem.path;
+    placed.push_back({source, text->lines_before + place.line, place.column, path, problem.message});
+  }
+  return placed;
+}
+
+SpecSource::SpecSource(std::vector<std::string> arguments, int standard_input)
+    : arguments_(std::move(arguments)), standard_input_(standard_input) {}
+
+SpecSource::~SpecSource() = default;
+
+std::vector<FileFault> SpecSource::check() {
+  std::vector<FileFault> faults;
+  for (const std::string& argument : arguments_) {
+    struct stat status {};
+    if (argument != "-" && ::stat(argument.c_str(), &status) == 0 && S_ISDIR(status.st_mode)) {
+      add_folder(argument, faults);
+    } else if (argument == "-" && std::find(files_.begin(), files_.end(), "-") != files_.end()) {
+      faults.push_back({"<stdin>", "is named twice, but can be read only once"});
+    } else {
+      files_.push_back(argument);
+    }
+  }
+  for (const std::string& file : files_)
+    if (auto fault = fault_of(file)) faults.push_back(std::move(*fault));
+  return faults;
+}
+
+void SpecSource::add_folder(const std::string& folder, std::vector<FileFault>& faults) {
+  std::error_code error;
+  std::vector<std::string> names;
+  for (std::filesystem::directory_iterator entry(folder, error), end; !error && entry != end; entry.increment(error)) {
+    const std::string name = entry->path().filename();
+    std::error_code unknown;  // a link that leads nowhere is a file to complain of
+    if (name.ends_with(".json") && !name.starts_with('.') &&
+        (entry->is_regular_file(unknown) || !entry->exists(unknown)))
+      names.push_back(name);
+  }
+  if (error) {
+    faults.push_back(system_fault(folder, "cannot be read", error.value()));
+  } else if (names.empty()) {
+    faults.push_back({folder, "holds no *.json file"});
+  }
+  std::sort(names.begin(), names.end());
+  for (const std::string& name : names) files_.push_back(join(folder, name));
+}
+
+std::optional<FileFault> SpecSource::fault_of(const std::string& file) const {
+  const bool standard = file == "-";
+  const std::string name = standard ? "<stdin>" : file;
+  struct stat status {};
+  if ((standard ? ::fstat(standard_input_, &status) : ::stat(file.c_str(), &status)) != 0)
+    return system_fault(name, "cannot be opened", errno);
+  if (S_ISDIR(status.st_mode)) return FileFault{name, "is a folder"};
+  if (standard) return std::nullopt;
+  if (S_ISSOCK(status.st_mode) || S_ISBLK(status.st_mode)) return FileFault{name, "is neither a file nor a folder"};
+  if (::access(file.c_str(), R_OK) != 0) return system_fault(name, "cannot be opened", errno);
+  return std::nullopt;
+}
+
+std::optional<Record> SpecSource::next() {
+  while (true) {
+    std::optional<Record> record;
+    if (next_element_ < elements_.size()) {
+      record = next_element();
+    } else if (text_ && text_->withheld > 0) {
+      record = rest_of_problems();
+    } else if (lines_) {
+      record = next_line();
+    } else if (next_file_ < files_.size()) {
+      record = open(files_[next_file_++]);
+    } else {
+      return std::nullopt;
+    }
+    if (record) return record;
+  }
+}
+
+/// Opens a file and gives its document, unless it is a list of items or holds lines.
+std::optional<Record> SpecSource::open(const std::string& file) {
+  const bool standard = file == "-";
+  source_ = standard ? "<stdin>" : file;
+  stem_ = standard ? "item" : std::filesystem::path(file).stem().string();
+  items_ = 0;
+  lines_taken_ = 0;
+  const int descriptor = standard ? standard_input_ : ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY);
+  if (descriptor < 0) {
+    Record record;
+    record.source = source_;
+    record.fault = system_fault(source_, "cannot be opened", errno);
+    return record;
+  }
+  lines_ = std::make_unique<Feed>(descriptor, !standard);
+  const bool foreign = lines_->fill() && !foreign_encoding(lines_->waiting()).empty();
+  if (!foreign && (named_as_lines(file) || find_lines(*lines_))) return std::nullopt;
+  return read_document();
+}
+
+}  // namespace haunch

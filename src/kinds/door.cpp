@@ -1,0 +1,105 @@
+#include "door.h"
+
+#include <algorithm>
+#include <charconv>
+#include <utility>
+
+#include "door_plan.h"
+#include "door_set_out.h"
+#include "door_spec.h"
+#include "shop.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kRailKey = "rail_widths.";
+
+class DoorJob : public Job {
+ public:
+  DoorSpec spec;
+
+  Worked work() const override {
+    PlannedDoor planned = plan_door(spec);
+    Worked worked;
+    worked.assumed = std::move(planned.assumed);
+    worked.problems = std::move(planned.problems);
+    if (worked.problems.empty()) worked.assembly = set_out_door(planned.plan);
+    return worked;
+  }
+
+  std::vector<Lever> levers() const override { return plan_door(spec).levers; }
+
+  std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
+    auto changed = std::make_unique<DoorJob>(*this);
+    if (lever.key.starts_with(kRailKey))
+      set_rail(changed->spec, lever.key.substr(kRailKey.size()), value);
+    else
+      set_size(changed->spec, lever.key, value);
+    return changed;
+  }
+
+ private:
+  static void set_size(DoorSpec& spec, std::string_view key, Length value) {
+    for (const SizeKey& size : door_size_keys())
+      if (size.key == key || size.key.starts_with(std::string(key) + "."))
+        spec.*size.size = {value, false};
+  }
+
+  /// `place` is what follows "rail_widths.": a number, or a number and what of that rail is set.
+  void set_rail(DoorSpec& changed, std::string_view place, Length value) const {
+    if (changed.rails.rails.empty()) changed.rails.rails = planned_rails();
+    std::size_t number = 0;
+    const auto [end, fault] = std::from_chars(place.data(), place.data() + place.size(), number);
+    RailSpec& rail = changed.rails.rails.at(number);
+    const std::string_view what(end, static_cast<std::size_t>(place.data() + place.size() - end));
+    for (const RailLine line : {RailLine::top, RailLine::centre, RailLine::bottom}) {
+      if (what != "." + std::string(rail_line_word(line))) continue;
+      rail.line = line;
+      rail.height = value;
+      return;
+    }
+    rail.width = value;
+  }
+
+  std::vector<RailSpec> planned_rails() const {
+    std::vector<RailSpec> rails;
+    for (const RailPlan& planned : plan_door(spec).plan.rails) {
+      RailSpec rail;
+      rail.width = planned.width;
+      rail.plain = true;
+      rails.push_back(rail);
+    }
+    return rails;
+  }
+};
+
+std::unique_ptr<Job> make_job(DoorSpec spec, std::string_view default_id) {
+  auto job = std::make_unique<DoorJob>();
+  job->kind = "door";
+  job->id = spec.id.empty() ? std::string(default_id) : spec.id;
+  job->name = spec.name.empty() ? "door" : spec.name;
+  job->note = spec.note;
+  job->species = spec.species;
+  job->quantity = spec.quantity.value_or(1);
+  job->unit = spec.units.value_or(Unit::mm);
+  job->spec = std::move(spec);
+  return job;
+}
+
+}  // namespace
+
+JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
+  DoorReading reading =
+      read_door_spec(item, Reader::spec, shop != nullptr ? shop->units() : std::nullopt);
+  if (shop != nullptr) overlay(reading.spec, read_door_spec(shop->values(), Reader::shop, {}).spec);
+  for (Problem& problem : contradictions(reading.spec, reading.problems))
+    reading.problems.push_back(std::move(problem));
+  if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
+  return {make_job(std::move(reading.spec), default_id), {}};
+}
+
+std::vector<Problem> door_shop_problems(const Value& shop) {
+  return read_door_spec(shop, Reader::shop, {}).problems;
+}
+
+}  // namespace haunch

@@ -1,0 +1,58 @@
+#include "door_defaults.h"
+
+namespace haunch {
+namespace {
+
+constexpr Length kTallestCabinetOpening = Length::from_inch_parts(60);  // 1524 mm
+
+std::vector<Length> metric_cutters() {
+  std::vector<Length> cutters;
+  for (const int mm : {5, 6, 8, 10, 12, 13, 14, 15, 16, 18, 20, 22, 25})
+    cutters.push_back(Length::from_mm(mm));
+  return cutters;
+}
+
+std::vector<Length> inch_cutters() {
+  std::vector<Length> cutters;
+  for (int sixteenths = 3; sixteenths <= 16; ++sixteenths)
+    cutters.push_back(Length::from_inch_parts(sixteenths, 16));
+  return cutters;
+}
+
+}  // namespace
+
+DoorDefaults door_defaults(Unit unit, Length opening_height) {
+  const bool house = opening_height > kTallestCabinetOpening;
+  const bool metric = unit == Unit::mm;
+  const auto pick = [metric](std::int64_t thousandths_of_mm, std::int64_t parts, std::int64_t of) {
+    return metric ? Length::from_mm_thousandths(thousandths_of_mm)
+                  : Length::from_inch_parts(parts, of);
+  };
+  DoorDefaults d;
+  d.house = house;
+  d.whole = pick(1'000, 1, 16);
+  d.clearance = house ? pick(3'000, 1, 8) : pick(2'000, 1, 16);
+  d.thickness = house ? pick(44'000, 7, 4) : pick(20'000, 3, 4);
+  d.stile = house ? pick(100'000, 4, 1) : pick(57'000, 9, 4);
+  if (house) d.rails = {pick(100'000, 4, 1), pick(195'000, 15, 2), pick(230'000, 9, 1)};
+  d.muntin = house ? pick(90'000, 7, 2) : pick(50'000, 2, 1);
+  d.groove_depth = house ? pick(12'000, 1, 2) : pick(9'000, 3, 8);
+  d.fit_allowance = pick(150, 60, 10'000);
+  d.least_relish = pick(12'000, 1, 2);
+  d.edge_clearance = pick(400, 1, 64);
+  d.bottom_clearance = pick(2'000, 1, 16);
+  d.least_width_limit = pick(75'000, 3, 1);
+  d.left_behind_mortise = pick(5'000, 3, 16);
+  d.haunch_short_of_groove = pick(500, 1, 64);
+  d.gap_across = pick(3'000, 1, 8);
+  d.gap_along = pick(1'000, 1, 32);
+  d.least_bite = pick(3'000, 1, 8);
+  d.panel_allowance = pick(400, 1, 64);
+  d.horn = house ? pick(25'000, 1, 1) : Length();
+  d.cutters = metric ? metric_cutters() : inch_cutters();
+  d.size_step = pick(500, 1, 64);
+  d.fit_step = pick(10, 5, 10'000);
+  return d;
+}
+
+}  // namespace haunch

@@ -1,0 +1,36 @@
+// What a door is made like where neither the spec nor the shop says: by its size and its unit.
+#pragma once
+
+#include <vector>
+
+#include "haunch/length_text.h"
+
+namespace haunch {
+
+/// The trade's defaults for one leaf. House doors hang in openings over 60 in (1524 mm) high; the
+/// rest are cabinet doors.
+struct DoorDefaults {
+  bool house;
+  Length whole;  // ratios go to the nearest of these: 1 mm or 1/16 in
+  Length clearance;
+  Length thickness;
+  Length stile;
+  std::vector<Length> rails;  // empty: two rails, as wide as the stile
+  Length muntin;
+  Length groove_depth;
+  Length fit_allowance;
+  Length least_relish;
+  Length edge_clearance, bottom_clearance;
+  Length least_width_limit;
+  Length left_behind_mortise;  // by a muntin's tenon
+  Length haunch_short_of_groove;
+  Length gap_across, gap_along, least_bite;
+  Length panel_allowance;
+  Length horn;
+  std::vector<Length> cutters;  // rising
+  Length size_step, fit_step;   // of remedies
+};
+
+DoorDefaults door_defaults(Unit unit, Length opening_height);
+
+}  // namespace haunch

@@ -1,0 +1,196 @@
+#include "door_set_out.h"
+
+#include <utility>
+
+#include "marks.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::array<Axis, 3> kUpright{Axis::y, Axis::x, Axis::z};
+constexpr std::array<Axis, 3> kLevel{Axis::x, Axis::y, Axis::z};
+
+/// The grooves along the two edges of a piece; a piece at the outside of the leaf has but one.
+struct Grooves {
+  GrooveRef low, high;
+};
+
+/// Sets a leaf out, frame first, then grooves, then joints from the top of the leaf to its foot.
+class DoorSetter {
+ public:
+  explicit DoorSetter(const DoorPlan& plan) : plan_(plan) {}
+
+  Assembly set_out() {
+    wood_.size = {plan_.width, plan_.height, plan_.thickness};
+    wood_.opening = plan_.opening;
+    add_stiles();
+    add_rails();
+    add_muntins();
+    join_rails();
+    join_muntins();
+    for (std::size_t tier = 0; tier < plan_.tiers.size(); ++tier)
+      add_panels(tier);
+    return std::move(wood_);
+  }
+
+ private:
+  Length rail_depth() const { return plan_.rail_tenons.front().depth; }
+  Length inside_width() const { return plan_.width - plan_.stile_left - plan_.stile_right; }
+
+  std::size_t add_piece(std::string name, std::string_view role, Triple blank, Place place);
+  void add_stiles();
+  void add_rails();
+  void add_muntins();
+  void join_rails();
+  void join_muntins();
+  void add_panels(std::size_t tier);
+  std::string numbered(const std::string& name, std::size_t number, std::size_t count,
+                       std::size_t tier) const;
+  std::size_t add_panel(std::size_t tier, std::size_t number);
+
+  const DoorPlan& plan_;
+  Assembly wood_;
+  Grooves stiles_;                             // low: of the left stile; high: of the right one
+  std::vector<Grooves> rails_;                 // from the top
+  std::vector<std::vector<Grooves>> muntins_;  // of each tier, from the left
+};
+
+std::size_t DoorSetter::add_piece(std::string name, std::string_view role, Triple blank,
+                                  Place place) {
+  const std::size_t number = wood_.pieces.size();
+  wood_.pieces.push_back({piece_mark(number), std::move(name), role, blank, place, {}, {}});
+  return number;
+}
+
+void DoorSetter::add_stiles() {
+  const Length none;
+  const Length thickness = plan_.thickness;
+  const std::size_t left =
+      add_piece("left stile", "stile", {plan_.height, plan_.stile_left, thickness},
+                {{none, none, none}, kUpright});
+  const std::size_t right =
+      add_piece("right stile", "stile", {plan_.height, plan_.stile_right, thickness},
+                {{plan_.width - plan_.stile_right, none, none}, kUpright});
+  wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.horn;
+  stiles_.low = plough(wood_, left, Edge::high, plan_.groove);
+  stiles_.high = plough(wood_, right, Edge::low, plan_.groove);
+}
+
+void DoorSetter::add_rails() {
+  const Length length = inside_width() + rail_depth() * 2;
+  for (std::size_t i = 0; i < plan_.rails.size(); ++i) {
+    const RailPlan& rail = plan_.rails[i];
+    const std::size_t piece =
+        add_piece(rail.name, "rail", {length, rail.width, plan_.thickness},
+                  {{plan_.stile_left - rail_depth(), rail.low, Length()}, kLevel});
+    Grooves grooves;
+    if (i + 1 < plan_.rails.size()) grooves.low = plough(wood_, piece, Edge::low, plan_.groove);
+    if (i > 0) grooves.high = plough(wood_, piece, Edge::high, plan_.groove);
+    rails_.push_back(grooves);
+  }
+}
+
+/// "muntin 2, tier 1", without what there is only one of.
+std::string DoorSetter::numbered(const std::string& name, std::size_t number, std::size_t count,
+                                 std::size_t tier) const {
+  std::string text = name;
+  if (count > 1) text += " " + std::to_string(number + 1);
+  if (plan_.tiers.size() > 1) text += ", tier " + std::to_string(tier + 1);
+  return text;
+}
+
+void DoorSetter::add_muntins() {
+  for (std::size_t i = 0; i < plan_.tiers.size(); ++i) {
+    const TierPlan& tier = plan_.tiers[i];
+    const Length depth = plan_.muntin_tenon.depth;
+    const Length length = tier.height.high - tier.height.low + depth * 2;
+    muntins_.emplace_back();
+    for (std::size_t n = 0; n + 1 < tier.sights.size(); ++n) {
+      const std::size_t piece =
+          add_piece(numbered("muntin", n, tier.sights.size() - 1, i), "muntin",
+                    {length, plan_.muntin_width, plan_.thickness},
+                    {{tier.sights[n].high, tier.height.low - depth, Length()}, kUpright});
+      const GrooveRef low = plough(wood_, piece, Edge::low, plan_.groove);
+      muntins_.back().push_back({low, plough(wood_, piece, Edge::high, plan_.groove)});
+    }
+  }
+}
+
+void DoorSetter::join_rails() {
+  for (std::size_t i = 0; i < rails_.size(); ++i) {
+    const std::size_t rail = 2 + i;
+    join_by_tenon(wood_, stiles_.low, rail, {Axis::x, false}, plan_.rail_tenons[i],
+                  plan_.rail_mortise, {});
+    join_by_tenon(wood_, stiles_.high, rail, {Axis::x, true}, plan_.rail_tenons[i],
+                  plan_.rail_mortise, {});
+  }
+}
+
+void DoorSetter::join_muntins() {
+  for (std::size_t i = 0; i < muntins_.size(); ++i) {
+    for (const Grooves& muntin : muntins_[i]) {
+      const std::size_t piece = muntin.low.piece;
+      join_by_tenon(wood_, rails_[i].low, piece, {Axis::y, true}, plan_.muntin_tenon,
+                    plan_.muntin_mortise, rail_depth());
+      join_by_tenon(wood_, rails_[i + 1].high, piece, {Axis::y, false}, plan_.muntin_tenon,
+                    plan_.muntin_mortise, rail_depth());
+    }
+  }
+}
+
+void DoorSetter::add_panels(std::size_t tier) {
+  const std::vector<Grooves>& muntins = muntins_[tier];
+  const PanelPlan& panel = plan_.panel;
+  const bool upright = panel.grain == Grain::upright;
+  const Length thickness = panel.rebated ? panel.tongue : panel.thickness;
+  // A panel thinner than its tongue is designed to be as thick, and fails its check.
+  const Length cheeks =
+      panel.thickness < panel.tongue ? panel.allowance : plan_.groove.width - thickness;
+  const auto design = [&](Length gap) {
+    return Clearances{cheeks, {}, gap, plan_.groove.depth - gap};
+  };
+  const Clearances sides = design(upright ? panel.gap_across : panel.gap_along);
+  const Clearances ends = design(upright ? panel.gap_along : panel.gap_across);
+  for (std::size_t n = 0; n <= muntins.size(); ++n) {
+    const std::size_t piece = add_panel(tier, n);
+    house_panel(wood_, n == 0 ? stiles_.low : muntins[n - 1].high, piece, {Axis::x, false}, sides);
+    house_panel(wood_, n == muntins.size() ? stiles_.high : muntins[n].low, piece, {Axis::x, true},
+                sides);
+    house_panel(wood_, rails_[tier].low, piece, {Axis::y, true}, ends);
+    house_panel(wood_, rails_[tier + 1].high, piece, {Axis::y, false}, ends);
+  }
+}
+
+std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
+  const PanelPlan& panel = plan_.panel;
+  const bool upright = panel.grain == Grain::upright;
+  const Strip wide = plan_.tiers[tier].sights[number];
+  const Strip high = plan_.tiers[tier].height;
+  const Length beyond_x = plan_.groove.depth - (upright ? panel.gap_across : panel.gap_along);
+  const Length beyond_y = plan_.groove.depth - (upright ? panel.gap_along : panel.gap_across);
+  const Length width = wide.high - wide.low + beyond_x * 2;
+  const Length height = high.high - high.low + beyond_y * 2;
+  const Length tongue = panel.rebated ? panel.tongue : panel.thickness;
+  const Length waste = panel.thickness - tongue;
+  const Length front = !panel.rebated || panel.rebate == Rebate::back ? Length()
+                       : panel.rebate == Rebate::front                ? waste
+                                                                      : floor_half(waste);
+  const Length face = plan_.groove.from_face + floor_half(plan_.groove.width - tongue) - front;
+  const Place place{{wide.low - beyond_x, high.low - beyond_y, face}, upright ? kUpright : kLevel};
+  const std::size_t piece = add_piece(
+      numbered("panel", number, plan_.tiers[tier].sights.size(), tier), "panel",
+      upright ? Triple{height, width, panel.thickness} : Triple{width, height, panel.thickness},
+      place);
+  if (front > Length()) rebate_round(wood_.pieces[piece], plan_.groove.depth, Length(), front);
+  if (front < waste)
+    rebate_round(wood_.pieces[piece], plan_.groove.depth, front + tongue, panel.thickness);
+  return piece;
+}
+
+}  // namespace
+
+Assembly set_out_door(const DoorPlan& plan) {
+  return DoorSetter(plan).set_out();
+}
+
+}  // namespace haunch

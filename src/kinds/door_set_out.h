@@ -1,0 +1,11 @@
+// Setting out a planned door: its pieces, where they lie, and what is cut into them.
+#pragma once
+
+#include "door_plan.h"
+#include "haunch/wood.h"
+
+namespace haunch {
+
+Assembly set_out_door(const DoorPlan& plan);
+
+}  // namespace haunch

@@ -1,0 +1,447 @@
+#include "door_spec.h"
+
+#include <algorithm>
+#include <array>
+
+#include "value_reader.h"
+
+namespace haunch {
+namespace {
+
+using D = DoorSpec;
+constexpr bool kFromZero = true;
+constexpr bool kAboveZero = false;
+
+constexpr SizeKey kSizeKeys[] = {
+    {"opening.width", &D::opening_width, kAboveZero, Change::none, "width of the opening"},
+    {"opening.height", &D::opening_height, kAboveZero, Change::none, "height of the opening"},
+    {"clearance.left", &D::clearance_left, kFromZero, Change::none, "gap beside the leaf, left"},
+    {"clearance.right", &D::clearance_right, kFromZero, Change::none, "gap beside the leaf, right"},
+    {"clearance.head", &D::clearance_head, kFromZero, Change::none, "gap above the leaf"},
+    {"clearance.foot", &D::clearance_foot, kFromZero, Change::none, "gap below the leaf"},
+    {"thickness", &D::thickness, kAboveZero, Change::size, "thickness of the frame"},
+    {"stile_width.left", &D::stile_left, kAboveZero, Change::size, "width of the left stile"},
+    {"stile_width.right", &D::stile_right, kAboveZero, Change::size, "width of the right stile"},
+    {"muntin_width", &D::muntin_width, kAboveZero, Change::size, "width of every muntin"},
+    {"tenon_depth", &D::tenon_depth, kAboveZero, Change::size,
+     "length of a rail's tenon from its shoulder"},
+    {"groove_depth", &D::groove_depth, kAboveZero, Change::size, "depth of the panel groove"},
+    {"fit_allowance", &D::fit_allowance, kFromZero, Change::fit,
+     "mortise width minus tenon thickness, both cheeks together"},
+    {"horn", &D::horn, kFromZero, Change::none, "left on at each end of a stile for sawing off"},
+    {"tenon.thickness", &D::tenon_thickness, kAboveZero, Change::fit, "thickness of every tenon"},
+    {"tenon.relish", &D::relish, kFromZero, Change::size,
+     "what a tenon loses at its rail's outer edge, at the ends of the stiles"},
+    {"tenon.edge_clearance", &D::edge_clearance, kFromZero, Change::fit,
+     "play at each edge of a tenon in its mortise"},
+    {"tenon.bottom_clearance", &D::bottom_clearance, kFromZero, Change::size,
+     "mortise depth minus tenon depth"},
+    {"tenon.width_limit", &D::width_limit, kAboveZero, Change::size,
+     "a wider tenon is divided across its width"},
+    {"tenon.gap", &D::gap, kFromZero, Change::size, "wood between the tenons of a divided one"},
+    {"tenon.muntin_depth", &D::muntin_depth, kAboveZero, Change::size,
+     "length of a muntin's tenon from its shoulder"},
+    {"tenon.haunch_depth", &D::haunch_depth, kFromZero, Change::size,
+     "how far a haunch goes into the groove"},
+    {"mortise.width", &D::mortise_width, kAboveZero, Change::size, "width of every mortise"},
+    {"mortise.from_face", &D::mortise_from_face, kFromZero, Change::size,
+     "face side to the near wall of every mortise"},
+    {"groove.width", &D::groove_width, kAboveZero, Change::size, "width of the panel groove"},
+    {"groove.from_face", &D::groove_from_face, kFromZero, Change::size,
+     "face side to the near wall of the panel groove"},
+    {"panel.thickness", &D::panel_thickness, kAboveZero, Change::size, "thickness of every panel"},
+    {"panel.gap.across_grain", &D::panel_gap_across, kFromZero, Change::size,
+     "gap at each of a panel's long-grain edges, to the groove's bottom"},
+    {"panel.gap.along_grain", &D::panel_gap_along, kFromZero, Change::size,
+     "gap at each end of a panel, to the groove's bottom"},
+    {"panel.allowance", &D::panel_allowance, kFromZero, Change::fit,
+     "groove width minus the panel's tongue"},
+};
+
+constexpr std::string_view kSpreadKeys[] = {"clearance", "stile_width", "panel.gap"};
+
+constexpr int kMostRails = 200;
+constexpr int kMostAcross = 1000;
+constexpr int kMostPanels = 50'000;
+constexpr int kMostQuantity = 100'000;
+constexpr std::size_t kMostCutters = 1000;
+
+const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
+const std::vector<std::string_view> kGrainWords = {"upright", "level"};
+const std::vector<std::string_view> kUnitWords = {"mm", "in"};
+const std::vector<std::string_view> kRailLineWords = {"top", "centre", "bottom"};
+
+/// The key with the other name of a muntin, mullion, put right.
+std::string muntin_key(const std::string& key) {
+  constexpr std::string_view kOtherName = "mullion_";
+  return key.starts_with(kOtherName) ? "muntin_" + key.substr(kOtherName.size()) : key;
+}
+
+/// Reads one door's values, key by key.
+class DoorReader {
+ public:
+  DoorReader(Reader reader, std::optional<Unit> units) : reader_(reader), read_(units) {
+    spec_.units = units;
+  }
+
+  DoorReading read(const Value& document) {
+    read_object(document, "", "");
+    if (reader_ == Reader::spec) demand_opening(document);
+    return {std::move(spec_), read_.take_problems()};
+  }
+
+ private:
+  using Special = void (DoorReader::*)(const Value&, const std::string& path);
+  enum class Scope { both, spec_only, shop_only };
+  struct SpecialKey {
+    std::string_view key;
+    Special read;
+    Scope scope;
+  };
+  static const std::array<SpecialKey, 13> kSpecialKeys;
+
+  bool in_scope(Scope scope) const {
+    return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
+  }
+
+  /// Reads every entry of an object; `prefix` is the dotted key before its entries' own, with its
+  /// dot.
+  void read_object(const Value& object, const std::string& prefix, const std::string& path) {
+    for (const Entry& entry : object.entries) {
+      const std::string key = muntin_key(entry.key);
+      const std::string entry_path = child_path(path, entry.key);
+      if (key != entry.key && object.find(key) != nullptr)
+        read_.problem(entry_path, "is the same thing as \"" + key + "\"; keep one of the two",
+                      entry.offset);
+      else
+        read_entry(entry, prefix + key, prefix, entry_path);
+    }
+  }
+
+  void read_entry(const Entry& entry, const std::string& key, const std::string& prefix,
+                  const std::string& path);
+  bool read_special(const Value& value, const std::string& key, const std::string& path);
+  bool read_size(const Value& value, const std::string& key, const std::string& path);
+  bool read_group(const Value& value, const std::string& key, const std::string& path);
+  std::vector<std::string_view> keys_after(const std::string& prefix) const;
+  void demand_opening(const Value& document);
+
+  void skip(const Value&, const std::string&) {}
+  void read_units(const Value& value, const std::string& path);
+  void read_id(const Value& value, const std::string& path);
+  void read_name(const Value& value, const std::string& path);
+  void read_note(const Value& value, const std::string& path);
+  void read_species(const Value& value, const std::string& path);
+  void read_quantity(const Value& value, const std::string& path);
+  void read_rails(const Value& value, const std::string& path);
+  std::optional<RailSpec> read_rail(const Value& value, const std::string& path);
+  void read_rail_entry(RailSpec& rail, bool& has_width, const Entry& entry,
+                       const std::string& path);
+  void read_panels(const Value& value, const std::string& path);
+  void read_across(const Value& value, const std::string& path);
+  void read_rebate(const Value& value, const std::string& path);
+  void read_grain(const Value& value, const std::string& path);
+  void read_cutters(const Value& value, const std::string& path);
+
+  Reader reader_;
+  ValueReader read_;
+  DoorSpec spec_;
+};
+
+const std::array<DoorReader::SpecialKey, 13> DoorReader::kSpecialKeys = {{
+    {"$schema", &DoorReader::skip, Scope::both},
+    {"kind", &DoorReader::skip, Scope::both},
+    {"units", &DoorReader::skip, Scope::both},  // read before everything else
+    {"id", &DoorReader::read_id, Scope::spec_only},
+    {"name", &DoorReader::read_name, Scope::both},
+    {"note", &DoorReader::read_note, Scope::spec_only},
+    {"species", &DoorReader::read_species, Scope::both},
+    {"quantity", &DoorReader::read_quantity, Scope::spec_only},
+    {"rail_widths", &DoorReader::read_rails, Scope::both},
+    {"panels", &DoorReader::read_panels, Scope::both},
+    {"panel.rebate", &DoorReader::read_rebate, Scope::both},
+    {"panel.grain", &DoorReader::read_grain, Scope::both},
+    {"cutters", &DoorReader::read_cutters, Scope::shop_only},
+}};
+
+bool starts_group(std::string_view key, std::string_view group) {
+  return key.size() > group.size() && key.starts_with(group) && key[group.size()] == '.';
+}
+
+void DoorReader::read_entry(const Entry& entry, const std::string& key, const std::string& prefix,
+                            const std::string& path) {
+  if (read_special(entry.value, key, path) || read_size(entry.value, key, path) ||
+      read_group(entry.value, key, path))
+    return;
+  read_.unknown_key(entry, path, keys_after(prefix));
+}
+
+bool DoorReader::read_special(const Value& value, const std::string& key, const std::string& path) {
+  const auto found = std::find_if(
+      kSpecialKeys.begin(), kSpecialKeys.end(),
+      [&](const SpecialKey& special) { return special.key == key && in_scope(special.scope); });
+  if (found == kSpecialKeys.end()) return false;
+  (this->*found->read)(value, path);
+  return true;
+}
+
+bool DoorReader::read_size(const Value& value, const std::string& key, const std::string& path) {
+  if (reader_ == Reader::shop && key.starts_with("opening")) return false;
+  for (const SizeKey& size : kSizeKeys) {
+    if (size.key != key) continue;
+    (spec_.*size.size).size = read_.length(value, path, size.zero_allowed);
+    return true;
+  }
+  return false;
+}
+
+/// A key with members: an object of them, or, where that is allowed, one length for all.
+bool DoorReader::read_group(const Value& value, const std::string& key, const std::string& path) {
+  if (reader_ == Reader::shop && key == "opening") return false;
+  bool has_members = key == "panel";
+  bool zero_allowed = true;
+  for (const SizeKey& size : kSizeKeys) {
+    if (!starts_group(size.key, key)) continue;
+    has_members = true;
+    zero_allowed = size.zero_allowed;
+  }
+  if (!has_members) return false;
+  const bool spreads =
+      std::find(std::begin(kSpreadKeys), std::end(kSpreadKeys), key) != std::end(kSpreadKeys);
+  if (value.kind == Value::Kind::object) {
+    read_object(value, key + ".", path);
+  } else if (!spreads) {
+    read_.wrong_type(value, path,
+                     "an object; the keys in it are " + quoted_list(keys_after(key + ".")));
+  } else if (const auto length = read_.length(value, path, zero_allowed)) {
+    for (const SizeKey& size : kSizeKeys)
+      if (starts_group(size.key, key)) (spec_.*size.size).size = length;
+  }
+  return true;
+}
+
+/// The keys that an object after `prefix` may have, each once.
+std::vector<std::string_view> DoorReader::keys_after(const std::string& prefix) const {
+  std::vector<std::string_view> keys;
+  const auto add = [&](std::string_view key) {
+    if (!key.starts_with(prefix)) return;
+    key.remove_prefix(prefix.size());
+    key = key.substr(0, key.find('.'));
+    if (reader_ == Reader::shop && prefix.empty() && key == "opening") return;
+    if (std::find(keys.begin(), keys.end(), key) == keys.end()) keys.push_back(key);
+  };
+  for (const SpecialKey& special : kSpecialKeys)
+    if (in_scope(special.scope)) add(special.key);
+  for (const SizeKey& size : kSizeKeys)
+    add(size.key);
+  std::erase(keys, "$schema");
+  return keys;
+}
+
+void DoorReader::demand_opening(const Value& document) {
+  const Value* opening = document.find("opening");
+  if (opening == nullptr) {
+    read_.problem("", "\"opening\" is missing; give \"opening\": {\"width\": …, \"height\": …}");
+    return;
+  }
+  if (opening->kind != Value::Kind::object) return;
+  for (const std::string_view side : {"width", "height"})
+    if (opening->find(side) == nullptr)
+      read_.problem("/opening", "\"" + std::string(side) +
+                                    "\" is missing; an opening has a width and a height");
+}
+
+void DoorReader::read_id(const Value& value, const std::string& path) {
+  spec_.id = read_.text(value, path).value_or("");
+  if (spec_.id.empty() && value.kind == Value::Kind::text && value.text.empty())
+    read_.problem(path, "an id must not be empty; leave it out to have one made");
+}
+
+void DoorReader::read_name(const Value& value, const std::string& path) {
+  spec_.name = read_.text(value, path).value_or("");
+}
+
+void DoorReader::read_note(const Value& value, const std::string& path) {
+  spec_.note = read_.text(value, path).value_or("");
+}
+
+void DoorReader::read_species(const Value& value, const std::string& path) {
+  spec_.species = read_.text(value, path).value_or("");
+}
+
+void DoorReader::read_quantity(const Value& value, const std::string& path) {
+  spec_.quantity = read_.whole_number(value, path, 1, kMostQuantity);
+}
+
+void DoorReader::read_rails(const Value& value, const std::string& path) {
+  if (value.kind != Value::Kind::list) {
+    read_.wrong_type(value, path,
+                     "a list of rails; write their widths from the top, such as [118, 195, 230]");
+    return;
+  }
+  if (value.list.size() < 2 || value.list.size() > kMostRails) {
+    read_.problem(path, "a leaf has from 2 to " + std::to_string(kMostRails) + " rails, not " +
+                            std::to_string(value.list.size()));
+    return;
+  }
+  std::vector<RailSpec> rails;
+  for (std::size_t i = 0; i < value.list.size(); ++i) {
+    const std::string rail_path = child_path(path, i);
+    const auto rail = read_rail(value.list[i], rail_path);
+    if (!rail) continue;
+    rails.push_back(*rail);
+    const bool at_an_end = i == 0 || i + 1 == value.list.size();
+    if (at_an_end && rail->line)
+      read_.problem(rail_path, std::string(i == 0 ? "the top rail stands at the head"
+                                                  : "the bottom rail stands at the foot") +
+                                   " of the leaf; only rails between the two are placed");
+  }
+  spec_.rails.rails = std::move(rails);
+}
+
+std::optional<RailSpec> DoorReader::read_rail(const Value& value, const std::string& path) {
+  RailSpec rail;
+  if (value.kind != Value::Kind::object) {
+    rail.plain = true;
+    const auto width = read_.length(value, path, kAboveZero);
+    if (!width) return {};
+    rail.width = *width;
+    return rail;
+  }
+  bool has_width = false;
+  for (const Entry& entry : value.entries)
+    read_rail_entry(rail, has_width, entry, child_path(path, entry.key));
+  if (!has_width) read_.problem(path, "\"width\" is missing; a rail has a width");
+  return rail;
+}
+
+void DoorReader::read_rail_entry(RailSpec& rail, bool& has_width, const Entry& entry,
+                                 const std::string& path) {
+  const auto line = std::find(kRailLineWords.begin(), kRailLineWords.end(), entry.key);
+  if (entry.key == "width") {
+    has_width = true;
+    rail.width = read_.length(entry.value, path, kAboveZero).value_or(Length());
+  } else if (entry.key == "name") {
+    rail.name = read_.text(entry.value, path).value_or("");
+  } else if (line == kRailLineWords.end()) {
+    read_.unknown_key(entry, path, {"width", "name", "top", "centre", "bottom"});
+  } else if (rail.line) {
+    read_.problem(path,
+                  "a rail is placed by one line; keep one of \"top\", \"centre\" and \"bottom\"",
+                  entry.offset);
+  } else {
+    rail.line = static_cast<RailLine>(line - kRailLineWords.begin());
+    rail.height = read_.length(entry.value, path, kFromZero).value_or(Length());
+  }
+}
+
+void DoorReader::read_panels(const Value& value, const std::string& path) {
+  if (value.kind == Value::Kind::object) {
+    for (const Entry& entry : value.entries) {
+      if (entry.key == "across")
+        read_across(entry.value, child_path(path, "across"));
+      else
+        read_.unknown_key(entry, child_path(path, entry.key), {"across"});
+    }
+    if (value.entries.empty())
+      read_.problem(path, "\"across\" is missing; write a number, or {\"across\": …}");
+  } else if (const auto count = read_.whole_number(value, path, 1, kMostPanels)) {
+    spec_.panels = PanelCount{*count};
+  }
+}
+
+void DoorReader::read_across(const Value& value, const std::string& path) {
+  PanelsAcross across;
+  if (value.kind != Value::Kind::list) {
+    if (const auto number = read_.whole_number(value, path, 1, kMostAcross))
+      across.each = {*number};
+  }
+  for (std::size_t i = 0; i < value.list.size(); ++i)
+    across.each.push_back(
+        read_.whole_number(value.list[i], child_path(path, i), 1, kMostAcross).value_or(1));
+  if (value.kind == Value::Kind::list && value.list.empty())
+    read_.problem(path, "the list is empty; give the number of panels for each tier from the top");
+  if (!across.each.empty()) spec_.panels = std::move(across);
+}
+
+void DoorReader::read_rebate(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kRebateWords))
+    spec_.rebate.word = static_cast<Rebate>(*word);
+}
+
+void DoorReader::read_grain(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kGrainWords))
+    spec_.grain.word = static_cast<Grain>(*word);
+}
+
+void DoorReader::read_cutters(const Value& value, const std::string& path) {
+  if (value.kind != Value::Kind::list || value.list.empty() || value.list.size() > kMostCutters) {
+    read_.wrong_type(value, path, "a list of cutter widths; write such as [8, 10, 12, 16]");
+    return;
+  }
+  for (std::size_t i = 0; i < value.list.size(); ++i)
+    if (const auto cutter = read_.length(value.list[i], child_path(path, i), kAboveZero))
+      spec_.cutters.push_back(*cutter);
+  std::sort(spec_.cutters.begin(), spec_.cutters.end());
+}
+
+/// The units a document states for itself, read before its lengths.
+std::optional<Unit> stated_units(const Value& document, ValueReader& reader) {
+  const Value* units = document.find("units");
+  if (units == nullptr) return {};
+  const auto word = reader.choice(*units, "/units", kUnitWords);
+  return word && *word == 1 ? Unit::inch : Unit::mm;
+}
+
+template <typename Field>
+void take_over(Field& field, const Field& shops, bool silent) {
+  if (!silent) return;
+  field = shops;
+  field.by_shop = true;
+}
+
+}  // namespace
+
+std::string_view rail_line_word(RailLine line) {
+  return kRailLineWords[static_cast<std::size_t>(line)];
+}
+
+std::span<const SizeKey> door_size_keys() {
+  return kSizeKeys;
+}
+
+std::span<const std::string_view> door_spread_keys() {
+  return kSpreadKeys;
+}
+
+DoorReading read_door_spec(const Value& document, Reader reader, std::optional<Unit> units) {
+  ValueReader unit_reader(units);
+  const auto stated = stated_units(document, unit_reader);
+  DoorReading reading = DoorReader(reader, stated ? stated : units).read(document);
+  reading.spec.units_by_shop = !stated && units;
+  std::vector<Problem> problems = unit_reader.take_problems();
+  reading.problems.insert(reading.problems.begin(), problems.begin(), problems.end());
+  return reading;
+}
+
+void overlay(DoorSpec& spec, const DoorSpec& shop) {
+  for (const SizeKey& key : kSizeKeys) {
+    const Stated& shops = shop.*key.size;
+    if (shops.size) take_over(spec.*key.size, shops, !(spec.*key.size).size);
+  }
+  if (!shop.rails.rails.empty()) take_over(spec.rails, shop.rails, spec.rails.rails.empty());
+  if (shop.rebate.word) take_over(spec.rebate, shop.rebate, !spec.rebate.word);
+  if (shop.grain.word) take_over(spec.grain, shop.grain, !spec.grain.word);
+  if (spec.panels.index() == 0 && shop.panels.index() != 0) {
+    spec.panels = shop.panels;
+    spec.panels_by_shop = true;
+  }
+  if (spec.species.empty() && !shop.species.empty()) {
+    spec.species = shop.species;
+    spec.species_by_shop = true;
+  }
+  if (spec.name.empty()) spec.name = shop.name;
+  spec.cutters = shop.cutters;
+}
+
+}  // namespace haunch

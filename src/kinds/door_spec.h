@@ -1,0 +1,126 @@
+// What a spec of `kind: "door"` may say, and reading it: no defaults, no geometry.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "document.h"
+#include "haunch/length_text.h"
+
+namespace haunch {
+
+/// A size that a spec, or for want of it a shop file, may state.
+struct Stated {
+  std::optional<Length> size;
+  bool by_shop = false;
+};
+
+/// Which line of a rail its height gives.
+enum class RailLine { top, centre, bottom };
+
+/// "top", "centre", "bottom".
+std::string_view rail_line_word(RailLine line);
+
+struct RailSpec {
+  Length width;
+  std::string name;
+  std::optional<RailLine> line;
+  Length height;       // of that line above the leaf's foot
+  bool plain = false;  // written as a bare length, without an object around it
+};
+
+struct RailsSpec {
+  std::vector<RailSpec> rails;  // from the top; empty: not stated
+  bool by_shop = false;
+};
+
+/// How many panels: a count for the whole leaf, a number in each tier, or one number for each tier
+/// from the top.
+struct PanelCount {
+  int count;
+};
+struct PanelsAcross {
+  std::vector<int> each;  // a single number stands for every tier
+};
+using PanelsSpec = std::variant<std::monostate, PanelCount, PanelsAcross>;
+
+enum class Rebate { back, front, both };
+enum class Grain { upright, level };
+
+/// A choice with a few legal words; `by_shop` as in Stated.
+template <typename Word>
+struct Chosen {
+  std::optional<Word> word;
+  bool by_shop = false;
+};
+
+/// Everything that a door's spec states. Empty where it is silent.
+struct DoorSpec {
+  std::optional<Unit> units;
+  bool units_by_shop = false;
+  std::string id, name, note;
+  std::string species;
+  bool species_by_shop = false;
+  std::optional<int> quantity;
+
+  Stated opening_width, opening_height;
+  Stated clearance_left, clearance_right, clearance_head, clearance_foot;
+  Stated thickness;
+  Stated stile_left, stile_right;
+  RailsSpec rails;
+  PanelsSpec panels;
+  bool panels_by_shop = false;
+  Stated muntin_width, tenon_depth, groove_depth, fit_allowance, horn;
+  Stated tenon_thickness, relish, edge_clearance, bottom_clearance, width_limit, gap, muntin_depth,
+      haunch_depth;
+  Stated mortise_width, mortise_from_face;
+  Stated groove_width, groove_from_face;
+  Stated panel_thickness, panel_gap_across, panel_gap_along, panel_allowance;
+  Chosen<Rebate> rebate;
+  Chosen<Grain> grain;
+  std::vector<Length> cutters;  // of a shop file only
+};
+
+/// How a remedy may change a size.
+enum class Change {
+  none,  // not the joiner's to change for a check's sake
+  size,  // by 0.5 mm or 1/64 in
+  fit    // by 0.01 mm or 0.0005 in
+};
+
+/// One key that holds a plain length.
+struct SizeKey {
+  std::string_view key;  // dotted
+  Stated DoorSpec::*size;
+  bool zero_allowed;
+  Change change;
+  std::string_view words;  // what it is, for the schema
+};
+
+std::span<const SizeKey> door_size_keys();
+
+/// Keys whose value may be one length for all the members below it: clearance, stile_width,
+/// panel.gap.
+std::span<const std::string_view> door_spread_keys();
+
+/// Whose keys are being read: a spec's, or a shop file's, which may not name an item but may list
+/// cutters.
+enum class Reader { spec, shop };
+
+struct DoorReading {
+  DoorSpec spec;
+  std::vector<Problem> problems;
+};
+
+/// Reads the values of one door. `units` is what bare numbers are in where the document itself does
+/// not say.
+DoorReading read_door_spec(const Value& document, Reader reader, std::optional<Unit> units);
+
+/// Fills what `spec` leaves open from `shop`, marking it as the shop's.
+void overlay(DoorSpec& spec, const DoorSpec& shop);
+
+}  // namespace haunch

@@ -1,0 +1,49 @@
+#include "groove.h"
+
+#include <utility>
+
+namespace haunch {
+
+GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove) {
+  Piece& grooved = assembly.pieces[piece];
+  const Length width = grooved.blank[1];
+  Box cut{{Length(), Length(), groove.from_face},
+          {grooved.blank[0], groove.depth, groove.from_face + groove.width}};
+  if (edge == Edge::high) {
+    cut.low[1] = width - groove.depth;
+    cut.high[1] = width;
+  }
+  grooved.features.push_back(
+      {"groove",
+       {},
+       {cut},
+       {{"width", groove.width}, {"depth", groove.depth}, {"from_face", groove.from_face}}});
+  return {piece, grooved.features.size() - 1};
+}
+
+void rebate_round(Piece& panel, Length width, Length from, Length to) {
+  const Length none;
+  const Length length = panel.blank[0];
+  const Length across = panel.blank[1];
+  panel.features.push_back({"rebate",
+                            {},
+                            {Box{{none, none, from}, {length, width, to}},
+                             Box{{none, across - width, from}, {length, across, to}},
+                             Box{{none, width, from}, {width, across - width, to}},
+                             Box{{length - width, width, from}, {length, across - width, to}}},
+                            {{"width", width}, {"depth", to - from}}});
+}
+
+void house_panel(Assembly& assembly, const GrooveRef& groove, std::size_t panel, Heading heading,
+                 const Clearances& design) {
+  Joint joint;
+  joint.kind = "panel-in-groove";
+  joint.receives = groove.piece;
+  joint.enters = panel;
+  joint.heading = heading;
+  joint.design = design;
+  assembly.pieces[groove.piece].features[groove.feature].joints.push_back(assembly.joints.size());
+  assembly.joints.push_back(std::move(joint));
+}
+
+}  // namespace haunch

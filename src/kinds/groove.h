@@ -1,0 +1,35 @@
+// Grooves along the edges of a frame, and the panels that stand in them.
+#pragma once
+
+#include "haunch/wood.h"
+
+namespace haunch {
+
+/// One of a piece's two edges across its width.
+enum class Edge { low, high };
+
+/// A panel groove as it is set at the machine.
+struct GrooveDesign {
+  Length depth;
+  Length width;
+  Length from_face;  // face side to the near wall
+};
+
+/// Where a groove was cut, so that what stands in it can be named there.
+struct GrooveRef {
+  std::size_t piece = 0;
+  std::size_t feature = 0;
+};
+
+/// Ploughs a groove along the whole length of one edge of a piece.
+GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove);
+
+/// Adds the wood of a rebate round all four edges of a panel: `width` in from each edge, from
+/// `from` to `to` of the thickness.
+void rebate_round(Piece& panel, Length width, Length from, Length to);
+
+/// Stands one edge of a panel in a groove.
+void house_panel(Assembly& assembly, const GrooveRef& groove, std::size_t panel, Heading heading,
+                 const Clearances& design);
+
+}  // namespace haunch

@@ -1,0 +1,54 @@
+// Reading single values of a document, with the wording of what can be wrong with them.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "document.h"
+#include "haunch/length_text.h"
+
+namespace haunch {
+
+/// The longest size a spec may ask for.
+inline constexpr Length kLongestSize = Length::from_mm(100'000);
+
+/// Collects the problems found while the values of one document are read.
+class ValueReader {
+ public:
+  explicit ValueReader(std::optional<Unit> units) : units_(units) {}
+
+  /// A length from zero (or above it, if not `zero_allowed`) to kLongestSize.
+  std::optional<Length> length(const Value& value, const std::string& path, bool zero_allowed);
+  /// A whole number from `least` to `most`.
+  std::optional<int> whole_number(const Value& value, const std::string& path, int least, int most);
+  /// A text without control characters.
+  std::optional<std::string> text(const Value& value, const std::string& path);
+  /// The place in `words` of the text.
+  std::optional<std::size_t> choice(const Value& value, const std::string& path,
+                                    const std::vector<std::string_view>& words);
+  /// Says that `key` is not one of `known`, offering the nearest or, if there are few, all of them.
+  void unknown_key(const Entry& entry, const std::string& path,
+                   const std::vector<std::string_view>& known);
+  /// Says that a value is not what it should be: `true is not a length; write …`.
+  void wrong_type(const Value& value, const std::string& path, std::string_view wanted);
+
+  void problem(std::string path, std::string message, std::optional<std::uint32_t> offset = {});
+  std::vector<Problem> take_problems() { return std::move(problems_); }
+
+ private:
+  Unit unit_of(const Value& value, const std::string& path);
+
+  std::optional<Unit> units_;
+  bool unit_missed_ = false;  // said once that a number has no unit
+  std::vector<Problem> problems_;
+};
+
+/// A value as it was written, for messages: `930`, `"70 mm"`, `true`, `a list`, `an object`.
+std::string as_written(const Value& value);
+
+/// `a, b or c`, each in double quotes.
+std::string quoted_list(const std::vector<std::string_view>& words);
+
+}  // namespace haunch

@@ -1,0 +1,328 @@
+#include "spec_agreement.h"
+
+#include <algorithm>
+#include <array>
+#include <optional>
+
+#include "haunch/length_text.h"
+
+namespace haunch::test {
+
+namespace {
+
+using MaybeLength = std::optional<Length>;
+
+constexpr Length kStep = Length::from_steps(1);
+
+Length low(const Piece& piece, Axis axis) {
+  return piece.place.origin[static_cast<std::size_t>(axis)];
+}
+
+Length high(const Piece& piece, Axis axis) {
+  for (std::size_t i = 0; i < 3; ++i) {
+    if (piece.place.axes[i] == axis) return low(piece, axis) + piece.blank[i];
+  }
+  return low(piece, axis);
+}
+
+class Comparison {
+ public:
+  Comparison(const DoorSpec& spec, const Assembly& assembly) : spec_(spec), assembly_(assembly) {
+    for (const Piece& piece : assembly.pieces) {
+      if (piece.role == "stile") stiles_.push_back(&piece);
+      if (piece.role == "rail") rails_.push_back(&piece);
+    }
+    const auto higher = [](const Piece* a, const Piece* b) {
+      return low(*a, Axis::y) > low(*b, Axis::y);
+    };
+    std::sort(rails_.begin(), rails_.end(), higher);
+    const auto lefter = [](const Piece* a, const Piece* b) {
+      return low(*a, Axis::x) < low(*b, Axis::x);
+    };
+    std::sort(stiles_.begin(), stiles_.end(), lefter);
+  }
+
+  std::vector<std::string> all() {
+    if (stiles_.size() != 2 || rails_.size() < 2) return {"not two stiles and at least two rails"};
+    leaf();
+    stiles();
+    rails();
+    openings();
+    tiers();
+    grooves();
+    for (const Joint& joint : assembly_.joints) {
+      if (joint.kind == "panel-in-groove") {
+        panel_edge(joint);
+      } else {
+        tenon(joint);
+      }
+    }
+    return std::move(found_);
+  }
+
+ private:
+  void expect(const std::string& what, Length measured, MaybeLength wanted) {
+    if (!wanted || measured == *wanted) return;
+    found_.push_back(what + " is " + decimal(measured, Unit::mm) + " mm, by the spec " +
+                     decimal(*wanted, Unit::mm) + " mm");
+  }
+
+  void expect_true(const std::string& what, bool holds) {
+    if (!holds) found_.push_back(what);
+  }
+
+  MaybeLength given(std::string_view key) const { return spec_.find(key); }
+
+  MaybeLength given_either(std::string_view whole, std::string_view part) const {
+    const MaybeLength one = given(whole);
+    return one ? one : given(part);
+  }
+
+  // ---- sizes and places ----
+
+  void leaf() {
+    const MaybeLength left = given_either("clearance", "clearance.left");
+    const MaybeLength right = given_either("clearance", "clearance.right");
+    const MaybeLength head = given_either("clearance", "clearance.head");
+    const MaybeLength foot = given_either("clearance", "clearance.foot");
+    if (left && right) {
+      expect("leaf width", assembly_.size[0], *given("opening.width") - *left - *right);
+    }
+    if (head && foot) {
+      expect("leaf height", assembly_.size[1], *given("opening.height") - *head - *foot);
+    }
+    expect("leaf thickness", assembly_.size[2], given("thickness"));
+  }
+
+  void stiles() {
+    expect("left stile", stiles_[0]->blank[1], given_either("stile_width", "stile_width.left"));
+    expect("right stile", stiles_[1]->blank[1], given_either("stile_width", "stile_width.right"));
+    for (const Piece* stile : stiles_) {
+      expect("stile length", stile->blank[0], assembly_.size[1]);
+      expect("horn", stile->horn, given("horn"));
+    }
+  }
+
+  void rails() {
+    expect("top rail's top", high(*rails_.front(), Axis::y), assembly_.size[1]);
+    expect("bottom rail's foot", low(*rails_.back(), Axis::y), Length());
+    if (spec_.rails.empty()) return;
+    if (rails_.size() != spec_.rails.size()) {
+      found_.push_back("not as many rails as in the spec");
+      return;
+    }
+    for (std::size_t i = 0; i < rails_.size(); ++i) {
+      const SpecRail& wanted = spec_.rails[i];
+      const Length bottom = low(*rails_[i], Axis::y);
+      const Length top = high(*rails_[i], Axis::y);
+      expect("rail width", rails_[i]->blank[1], wanted.width);
+      if (wanted.line == "top") expect("rail's top", top, wanted.height);
+      if (wanted.line == "bottom") expect("rail's bottom", bottom, wanted.height);
+      const Length off = bottom + top - wanted.height * 2;
+      expect_true("rail's centre is not where the spec puts it",
+                  wanted.line != "centre" || (off <= kStep && -kStep <= off));
+      expect_true("rail's name", wanted.name.empty() || rails_[i]->name == wanted.name);
+    }
+  }
+
+  /// Between two placed rails all sights are equal; odd steps go to the top ones.
+  void openings() {
+    if (rails_.size() != spec_.rails.size()) return;
+    std::vector<Length> run;
+    for (std::size_t i = 1; i < rails_.size(); ++i) {
+      run.push_back(low(*rails_[i - 1], Axis::y) - high(*rails_[i], Axis::y));
+      const bool placed = i + 1 == rails_.size() || !spec_.rails[i].line.empty();
+      if (!placed) continue;
+      std::reverse(run.begin(), run.end());
+      even(run, "openings between placed rails");
+      run.clear();
+    }
+  }
+
+  /// Equal but for odd steps, which the last ones have.
+  void even(const std::vector<Length>& parts, const std::string& what) {
+    expect_true(what + " are not positive", parts.front() > Length());
+    expect_true(what + " are not equal, with the odd steps in the last",
+                std::is_sorted(parts.begin(), parts.end()) &&
+                    parts.back() - parts.front() <= kStep);
+  }
+
+  void tiers() {
+    for (std::size_t i = 1; i < rails_.size(); ++i) {
+      std::vector<const Piece*> uprights{stiles_[0]};
+      for (const Piece& piece : assembly_.pieces) {
+        const bool here = piece.role == "muntin" &&
+                          low(piece, Axis::y) < low(*rails_[i - 1], Axis::y) &&
+                          high(piece, Axis::y) > high(*rails_[i], Axis::y) &&
+                          high(piece, Axis::y) <= high(*rails_[i - 1], Axis::y) + muntin_depth() &&
+                          low(piece, Axis::y) >= low(*rails_[i], Axis::y) - muntin_depth();
+        if (here) uprights.push_back(&piece);
+      }
+      uprights.push_back(stiles_[1]);
+      tier(i - 1, uprights);
+    }
+  }
+
+  /// Muntin tenons deeper than a rail is wide reach into the next tier; how far they may.
+  Length muntin_depth() const { return given("tenon.muntin_depth").value_or(Length()); }
+
+  void tier(std::size_t index, const std::vector<const Piece*>& uprights) {
+    std::vector<Length> sights;
+    for (std::size_t i = 1; i < uprights.size(); ++i) {
+      sights.push_back(low(*uprights[i], Axis::x) - high(*uprights[i - 1], Axis::x));
+      if (uprights[i]->role == "muntin") {
+        expect("muntin width", uprights[i]->blank[1], given("muntin_width"));
+      }
+    }
+    even(sights, "sights across a tier");
+    const bool told = spec_.panels_as != PanelsAs::left_out;
+    const bool each = spec_.across.size() + 1 == rails_.size();
+    const int wanted = !told ? 1 : each ? spec_.across[index] : spec_.across.front();
+    expect_true("not as many panels across as in the spec",
+                static_cast<int>(sights.size()) == wanted);
+  }
+
+  // ---- grooves, tenons, panels ----
+
+  void grooves() {
+    for (const Piece& piece : assembly_.pieces) {
+      for (const Feature& feature : piece.features) {
+        if (feature.kind != "groove") continue;
+        for (const Box& cut : feature.cuts) groove(piece, cut);
+      }
+    }
+  }
+
+  void groove(const Piece& piece, const Box& cut) {
+    expect("groove depth", cut.extent(1), given("groove_depth"));
+    expect("groove width", cut.extent(2), given("groove.width"));
+    expect("groove from the face", cut.low[2], given("groove.from_face"));
+    expect("groove length", cut.extent(0), piece.blank[0]);
+    const MaybeLength from_face = given("groove.from_face");
+    const Length off = cut.low[2] + cut.high[2] - piece.blank[2];
+    expect_true("groove not in the middle of the thickness",
+                from_face || (off <= kStep && -kStep <= off));
+  }
+
+  MaybeLength fit() const {
+    if (const MaybeLength allowance = given("fit_allowance")) return allowance;
+    const MaybeLength mortise = given("mortise.width");
+    const MaybeLength thickness = given("tenon.thickness");
+    if (mortise && thickness) return *mortise - *thickness;
+    return std::nullopt;
+  }
+
+  /// Depth of the groove that a joint's tenon passes: all grooves of a leaf are alike.
+  MaybeLength groove_depth() const { return given("groove_depth"); }
+
+  void tenon(const Joint& joint) {
+    const bool muntin = assembly_.pieces[joint.enters].role == "muntin";
+    const Length depth = joint.tenon ? joint.tenon->depth : Length();
+    expect("tenon depth", depth, given(muntin ? "tenon.muntin_depth" : "tenon_depth"));
+    if (joint.design.cheeks) expect("fit", *joint.design.cheeks, fit());
+    if (const MaybeLength g = groove_depth()) {
+      expect_true("a tenon no deeper than the groove is a stub, a deeper one is not",
+                  (joint.kind == "stub-tenon") == (depth <= *g));
+      if (joint.kind == "stub-tenon") {
+        expect("bottom of a stub", joint.design.bottom.value_or(-kStep), *g - depth);
+      }
+    }
+    if (joint.kind == "mortise-and-tenon") mortised(joint, muntin);
+  }
+
+  void mortised(const Joint& joint, bool muntin) {
+    expect("bottom clearance", joint.design.bottom.value_or(-kStep),
+           given("tenon.bottom_clearance"));
+    expect("tenon thickness", joint.tenon->thickness, given("tenon.thickness"));
+    expect("mortise width", joint.mortise->width, given("mortise.width"));
+    expect("mortise from the face", joint.mortise->from_face, given("mortise.from_face"));
+    expect("mortise depth", joint.mortise->depth - joint.tenon->depth,
+           given("tenon.bottom_clearance"));
+    if (joint.tenon->haunch_depth > Length()) {
+      expect("haunch depth", joint.tenon->haunch_depth, given("tenon.haunch_depth"));
+    }
+    const MaybeLength edge = given("tenon.edge_clearance");
+    if (!edge) return;
+    expect("edges", joint.design.edges.value_or(-kStep), *edge * 2);
+    tenon_row(joint, *edge, muntin);
+  }
+
+  /// The row of tenons: where it begins and ends in the entering piece, and how it is divided.
+  void tenon_row(const Joint& joint, Length edge, bool muntin) {
+    const Piece& piece = assembly_.pieces[joint.enters];
+    const Piece& receiving = assembly_.pieces[joint.receives];
+    const Axis across = muntin ? Axis::x : Axis::y;
+    const Length from = low(receiving, across);
+    const auto& each = joint.mortise->each;
+    const Length first = from + each.front().from_foot + edge;
+    const Length last = from + each.back().from_foot + each.back().length - edge;
+    const bool top = &piece == rails_.front();
+    const bool bottom = &piece == rails_.back();
+    const MaybeLength low_loss = bottom ? given("tenon.relish") : groove_depth();
+    const MaybeLength high_loss = top ? given("tenon.relish") : groove_depth();
+    if (low_loss) expect("lower edge of the tenon", first, low(piece, across) + *low_loss);
+    if (high_loss) expect("upper edge of the tenon", last, high(piece, across) - *high_loss);
+    divided(joint, edge, last - first, muntin);
+  }
+
+  /// The least number of tenons that obeys the limit, equal but for odd steps, the gap between them.
+  void divided(const Joint& joint, Length edge, Length whole, bool muntin) {
+    const auto& each = joint.mortise->each;
+    const auto count = static_cast<std::int64_t>(each.size());
+    std::vector<Length> widths;
+    for (std::size_t i = 0; i < each.size(); ++i) {
+      widths.push_back(each[i].length - edge * 2);
+      if (i == 0) continue;
+      const Length gap = each[i].from_foot - each[i - 1].from_foot - each[i - 1].length + edge * 2;
+      expect("gap between tenons", gap, given("tenon.gap"));
+    }
+    even(widths, "tenons of one joint");
+    const MaybeLength limit = given("tenon.width_limit");
+    if (muntin && !limit) expect_true("a muntin's tenon is divided unasked", count == 1);
+    if (!limit) return;
+    expect_true("a tenon is wider than the limit", widths.back() <= *limit);
+    const MaybeLength gap = given("tenon.gap");
+    if (count == 1 || !gap) return;
+    const Length fewer = whole - *gap * (count - 2);
+    expect_true("more tenons than the limit asks for", fewer > *limit * (count - 1));
+  }
+
+  void panel_edge(const Joint& joint) {
+    const bool level = spec_.grain == "level";
+    const bool side = joint.heading.axis == Axis::x;
+    const MaybeLength gap = given_either(
+        "panel.gap", side == level ? "panel.gap.along_grain" : "panel.gap.across_grain");
+    expect("panel gap", joint.design.bottom.value_or(-kStep), gap);
+    if (gap && groove_depth()) {
+      expect("bite", joint.design.bite.value_or(-kStep), *groove_depth() - *gap);
+    }
+    const Piece& panel = assembly_.pieces[joint.enters];
+    expect("panel thickness", panel.blank[2], given("panel.thickness"));
+    expect_true("panel's grain", panel.place.axes[0] == (level ? Axis::x : Axis::y));
+    panel_cheeks(joint, panel.blank[2]);
+  }
+
+  /// A tongue has the allowance; a flat panel has what is really left of the groove.
+  void panel_cheeks(const Joint& joint, Length thickness) {
+    const MaybeLength width = given("groove.width");
+    const MaybeLength allowance = given("panel.allowance");
+    if (!width || !allowance || !joint.design.cheeks) return;
+    const bool flat = thickness <= *width;
+    if (flat && thickness < *width - *allowance) return;  // too thin: its check says so
+    expect("panel cheeks", *joint.design.cheeks, flat ? *width - thickness : *allowance);
+  }
+
+  const DoorSpec& spec_;
+  const Assembly& assembly_;
+  std::vector<const Piece*> stiles_;  // left, right
+  std::vector<const Piece*> rails_;   // from the top
+  std::vector<std::string> found_;
+};
+
+}  // namespace
+
+std::vector<std::string> disagreements(const DoorSpec& spec, const Assembly& assembly) {
+  return Comparison(spec, assembly).all();
+}
+
+}  // namespace haunch::test

@@ -1,0 +1,863 @@
+#include "wood_oracle.h"
+
+#include <algorithm>
+#include <optional>
+
+#include "haunch/length_text.h"
+
+namespace haunch::test {
+
+namespace {
+
+using Steps = std::int64_t;
+
+/// A rectangle of two axes, low to high.
+struct Rect {
+  std::array<Steps, 2> low{};
+  std::array<Steps, 2> high{};
+};
+
+bool empty(const Rect& r) { return r.low[0] >= r.high[0] || r.low[1] >= r.high[1]; }
+
+Rect common(const Rect& a, const Rect& b) {
+  Rect both;
+  for (std::size_t i = 0; i < 2; ++i) {
+    both.low[i] = std::max(a.low[i], b.low[i]);
+    both.high[i] = std::min(a.high[i], b.high[i]);
+  }
+  return both;
+}
+
+Block common(const Block& a, const Block& b) {
+  Block both;
+  for (std::size_t i = 0; i < 3; ++i) {
+    both.low[i] = std::max(a.low[i], b.low[i]);
+    both.high[i] = std::min(a.high[i], b.high[i]);
+  }
+  return both;
+}
+
+bool has_volume(const Block& b) {
+  return b.low[0] < b.high[0] && b.low[1] < b.high[1] && b.low[2] < b.high[2];
+}
+
+/// True when the two have a point in common, a face or a corner included.
+bool touch(const Block& a, const Block& b) {
+  const Block both = common(a, b);
+  return both.low[0] <= both.high[0] && both.low[1] <= both.high[1] && both.low[2] <= both.high[2];
+}
+
+/// `block` seen along `axis`: the rectangle of its other two axes.
+Rect seen_along(const Block& block, std::size_t axis) {
+  const std::size_t u = axis == 0 ? 1 : 0;
+  const std::size_t v = axis == 2 ? 1 : 2;
+  return {{block.low[u], block.low[v]}, {block.high[u], block.high[v]}};
+}
+
+/// What is left of `whole` when `taken` is cut out of it.
+void cut_away(const Rect& whole, const Rect& taken, std::vector<Rect>& rest) {
+  const Rect both = common(whole, taken);
+  if (empty(both)) {
+    rest.push_back(whole);
+    return;
+  }
+  const auto keep = [&rest](const Rect& part) {
+    if (!empty(part)) rest.push_back(part);
+  };
+  keep({whole.low, {both.low[0], whole.high[1]}});
+  keep({{both.high[0], whole.low[1]}, whole.high});
+  keep({{both.low[0], whole.low[1]}, {both.high[0], both.low[1]}});
+  keep({{both.low[0], both.high[1]}, {both.high[0], whole.high[1]}});
+}
+
+/// True when `by` leave nothing of `whole` open.
+bool covered(const Rect& whole, const std::vector<Rect>& by) {
+  if (empty(whole)) return true;
+  std::vector<Rect> open{whole};
+  std::vector<Rect> rest;
+  for (const Rect& each : by) {
+    rest.clear();
+    for (const Rect& part : open) cut_away(part, each, rest);
+    open.swap(rest);
+    if (open.empty()) return true;
+  }
+  return false;
+}
+
+// ---- Wood from blanks and cuts ----
+
+/// Joins blocks that lie end to end along `axis` and agree in the other two.
+std::vector<Block> joined(std::vector<Block> blocks, std::size_t axis) {
+  const std::size_t u = axis == 0 ? 1 : 0;
+  const std::size_t v = axis == 2 ? 1 : 2;
+  const auto key = [=](const Block& b) {
+    return std::array<Steps, 5>{b.low[u], b.high[u], b.low[v], b.high[v], b.low[axis]};
+  };
+  std::sort(blocks.begin(), blocks.end(),
+            [&](const Block& a, const Block& b) { return key(a) < key(b); });
+  std::vector<Block> result;
+  for (const Block& each : blocks) {
+    const bool goes_on = !result.empty() && result.back().high[axis] == each.low[axis] &&
+                         result.back().low[u] == each.low[u] &&
+                         result.back().high[u] == each.high[u] &&
+                         result.back().low[v] == each.low[v] &&
+                         result.back().high[v] == each.high[v];
+    if (goes_on) {
+      result.back().high[axis] = each.high[axis];
+    } else {
+      result.push_back(each);
+    }
+  }
+  return result;
+}
+
+Block block_of(const Box& box) {
+  Block block;
+  for (std::size_t i = 0; i < 3; ++i) {
+    block.low[i] = box.low[i].steps();
+    block.high[i] = box.high[i].steps();
+  }
+  return block;
+}
+
+Block blank_block(const Piece& piece) { return block_of({Triple{}, piece.blank}); }
+
+/// A grid of cells between all the faces of a blank and its cuts.
+class Grid {
+ public:
+  Grid(const Block& blank, const std::vector<Block>& cuts) {
+    for (std::size_t i = 0; i < 3; ++i) {
+      auto& lines = lines_[i];
+      lines = {blank.low[i], blank.high[i]};
+      for (const Block& cut : cuts) {
+        lines.push_back(std::clamp(cut.low[i], blank.low[i], blank.high[i]));
+        lines.push_back(std::clamp(cut.high[i], blank.low[i], blank.high[i]));
+      }
+      std::sort(lines.begin(), lines.end());
+      lines.erase(std::unique(lines.begin(), lines.end()), lines.end());
+    }
+    wood_.assign(cells(0) * cells(1) * cells(2), 1);
+    for (const Block& cut : cuts) clear(cut);
+  }
+
+  /// The runs of wood along the first axis.
+  std::vector<Block> runs() const {
+    std::vector<Block> result;
+    for (std::size_t j = 0; j < cells(1); ++j) {
+      for (std::size_t k = 0; k < cells(2); ++k) {
+        bool inside = false;
+        for (std::size_t i = 0; i < cells(0); ++i) {
+          const bool wood = wood_[at(i, j, k)] != 0;
+          if (wood && inside) result.back().high[0] = lines_[0][i + 1];
+          if (wood && !inside) result.push_back(cell(i, j, k));
+          inside = wood;
+        }
+      }
+    }
+    return result;
+  }
+
+ private:
+  std::size_t cells(std::size_t axis) const { return lines_[axis].size() - 1; }
+  std::size_t at(std::size_t i, std::size_t j, std::size_t k) const {
+    return (j * cells(2) + k) * cells(0) + i;
+  }
+  Block cell(std::size_t i, std::size_t j, std::size_t k) const {
+    return {{lines_[0][i], lines_[1][j], lines_[2][k]},
+            {lines_[0][i + 1], lines_[1][j + 1], lines_[2][k + 1]}};
+  }
+  std::size_t line(std::size_t axis, Steps place) const {
+    const auto& lines = lines_[axis];
+    const auto found = std::lower_bound(lines.begin(), lines.end(), place);
+    return std::min(static_cast<std::size_t>(found - lines.begin()), cells(axis));
+  }
+  void clear(const Block& cut) {
+    for (std::size_t j = line(1, cut.low[1]); j < line(1, cut.high[1]); ++j) {
+      for (std::size_t k = line(2, cut.low[2]); k < line(2, cut.high[2]); ++k) {
+        for (std::size_t i = line(0, cut.low[0]); i < line(0, cut.high[0]); ++i) {
+          wood_[at(i, j, k)] = 0;
+        }
+      }
+    }
+  }
+
+  std::array<std::vector<Steps>, 3> lines_;
+  std::vector<char> wood_;
+};
+
+Block put_in_place(const Block& block, const Place& place) {
+  Block result;
+  for (std::size_t i = 0; i < 3; ++i) {
+    const auto axis = static_cast<std::size_t>(place.axes[i]);
+    const Steps origin = place.origin[axis].steps();
+    result.low[axis] = origin + block.low[i];
+    result.high[axis] = origin + block.high[i];
+  }
+  return result;
+}
+
+Wood carve(const Piece& piece) {
+  std::vector<Block> cuts;
+  for (const Feature& feature : piece.features) {
+    for (const Box& cut : feature.cuts) cuts.push_back(block_of(cut));
+  }
+  const Block blank = blank_block(piece);
+  Wood wood{piece.role, put_in_place(blank, piece.place), {}};
+  wood.blocks = joined(joined(Grid(blank, cuts).runs(), 1), 2);
+  for (Block& block : wood.blocks) block = put_in_place(block, piece.place);
+  return wood;
+}
+
+// ---- Measuring ----
+
+/// How far it is from a section to the nearest wood, and whether it is as far from all of the section.
+struct Reach {
+  std::optional<Steps> nearest;  // empty: no wood at all
+  bool even = false;
+};
+
+Reach reach(const std::vector<Block>& wood, const Block& from, std::size_t axis, bool up) {
+  const Rect section = seen_along(from, axis);
+  const auto distance = [&](const Block& block) {
+    return up ? block.low[axis] - from.high[axis] : from.low[axis] - block.high[axis];
+  };
+  Reach result;
+  std::vector<Rect> walls;
+  for (const Block& block : wood) {
+    const Steps far = distance(block);
+    if (far < 0 || (result.nearest && *result.nearest < far)) continue;
+    const Rect wall = seen_along(block, axis);
+    if (empty(common(section, wall))) continue;
+    if (!result.nearest || far < *result.nearest) walls.clear();
+    result.nearest = far;
+    walls.push_back(wall);
+  }
+  result.even = result.nearest && covered(section, walls);
+  return result;
+}
+
+/// Both ways along an axis.
+struct Play {
+  Reach low, high;
+
+  std::optional<Steps> total() const {
+    if (!low.nearest || !high.nearest) return std::nullopt;
+    return *low.nearest + *high.nearest;
+  }
+  bool even() const { return low.even && high.even; }
+};
+
+Play play(const std::vector<Block>& wood, const Block& of, std::size_t axis) {
+  return {reach(wood, of, axis, false), reach(wood, of, axis, true)};
+}
+
+/// A joint is looked at with the first axis along which its piece enters, rising as it goes in; the second across
+/// it in the plane of the leaf; the third the thickness.
+Block turned(const Block& block, const Heading& heading) {
+  const auto in = static_cast<std::size_t>(heading.axis);
+  const std::size_t across = in == 0 ? 1 : 0;
+  Block result{{block.low[in], block.low[across], block.low[2]},
+               {block.high[in], block.high[across], block.high[2]}};
+  if (!heading.upwards) {
+    result.low[0] = -block.high[in];
+    result.high[0] = -block.low[in];
+  }
+  return result;
+}
+
+std::vector<Block> turned(std::vector<Block> blocks, const Heading& heading) {
+  for (Block& block : blocks) block = turned(block, heading);
+  return blocks;
+}
+
+/// The two pieces of a joint, turned.
+struct View {
+  Block receiving_blank, entering_blank;
+  std::vector<Block> receiving, entering;
+  std::vector<Block> mouths;   // cuts of the receiving piece from the edge that is entered
+  std::vector<Block> others;   // all its other cuts
+  std::vector<Block> grooves;  // those mouths that are grooves
+  std::vector<Block> mortises; // those cuts that serve this joint as mortises
+  Steps edge = 0;              // where the receiving piece begins
+  Steps end = 0;               // how far the entering piece comes
+};
+
+View view_of(const Assembly& assembly, const std::vector<Wood>& wood, std::size_t index) {
+  const Joint& joint = assembly.joints[index];
+  View view;
+  view.receiving_blank = turned(wood[joint.receives].blank, joint.heading);
+  view.entering_blank = turned(wood[joint.enters].blank, joint.heading);
+  view.receiving = turned(wood[joint.receives].blocks, joint.heading);
+  view.entering = turned(wood[joint.enters].blocks, joint.heading);
+  view.edge = view.receiving_blank.low[0];
+  view.end = view.entering_blank.high[0];
+  const Piece& piece = assembly.pieces[joint.receives];
+  for (const Feature& feature : piece.features) {
+    const auto& joints = feature.joints;
+    const bool serves = std::find(joints.begin(), joints.end(), index) != joints.end();
+    for (const Box& box : feature.cuts) {
+      const Block cut = turned(put_in_place(block_of(box), piece.place), joint.heading);
+      const bool mouth = cut.low[0] == view.edge;
+      (mouth ? view.mouths : view.others).push_back(cut);
+      if (mouth && feature.kind == "groove") view.grooves.push_back(cut);
+      if (serves && feature.kind == "mortise") view.mortises.push_back(cut);
+    }
+  }
+  return view;
+}
+
+/// The entering wood's end, as one block one step deep for each tenon.
+std::vector<Block> ends(const View& view) {
+  std::vector<Block> slices;
+  for (const Block& block : view.entering) {
+    if (block.high[0] != view.end) continue;
+    slices.push_back({{view.end - 1, block.low[1], block.low[2]}, block.high});
+  }
+  return joined(joined(std::move(slices), 1), 2);
+}
+
+/// True when `cut` reaches into another cut or a face of its piece, other than by the edge that is entered.
+bool breaks_out(const View& view, const Block& cut) {
+  const Block& blank = view.receiving_blank;
+  if (cut.high[0] >= blank.high[0]) return true;
+  for (const std::size_t axis : {std::size_t{1}, std::size_t{2}}) {
+    const bool whole = cut.low[axis] <= blank.low[axis] && cut.high[axis] >= blank.high[axis];
+    if (whole) continue;  // a groove, from end to end
+    if (cut.low[axis] <= blank.low[axis] || cut.high[axis] >= blank.high[axis]) return true;
+  }
+  return std::any_of(view.others.begin(), view.others.end(),
+                     [&](const Block& other) { return touch(cut, other); });
+}
+
+bool is_stub(const Joint& joint) { return joint.kind == "stub-tenon"; }
+bool is_panel(const Joint& joint) { return joint.kind == "panel-in-groove"; }
+bool is_tenon(const Joint& joint) { return joint.kind == "mortise-and-tenon"; }
+
+class Judge {
+ public:
+  explicit Judge(const Assembly& assembly) : assembly_(assembly), wood_(wood_of(assembly)) {}
+
+  std::vector<Fault> faults() {
+    cuts_lie_within_blanks();
+    if (!joints_make_sense()) return std::move(faults_);
+    panels_are_held();
+    for (std::size_t i = 0; i < assembly_.joints.size(); ++i) measure(i);
+    no_wood_is_shared();
+    adds_up_to_size();
+    face_is_whole();
+    return std::move(faults_);
+  }
+
+ private:
+  void report(FaultKind kind, std::string what) { faults_.push_back({kind, std::move(what)}); }
+
+  const std::string& mark(std::size_t piece) const { return assembly_.pieces[piece].mark; }
+
+  std::string joint_name(std::size_t index) const {
+    const Joint& joint = assembly_.joints[index];
+    return joint_id(index) + " (" + std::string(joint.kind) + ", " + mark(joint.enters) + " into " +
+           mark(joint.receives) + ")";
+  }
+
+  static std::string figure(std::optional<Steps> steps) {
+    return steps ? decimal(Length::from_steps(*steps), Unit::mm) + " mm" : "none";
+  }
+
+  // ---- pieces ----
+
+  void cuts_lie_within_blanks() {
+    for (const Piece& piece : assembly_.pieces) {
+      const Block blank = blank_block(piece);
+      for (const Feature& feature : piece.features) {
+        for (const Box& box : feature.cuts) {
+          const Block cut = block_of(box);
+          if (has_volume(cut) && common(cut, blank) == cut) continue;
+          report(FaultKind::cut_outside_blank,
+                 piece.mark + ": a cut of its " + std::string(feature.kind) +
+                     " is empty or lies outside its blank");
+        }
+      }
+    }
+  }
+
+  // ---- which pieces join which ----
+
+  bool joints_make_sense() {
+    for (std::size_t i = 0; i < assembly_.joints.size(); ++i) {
+      const Joint& joint = assembly_.joints[i];
+      const auto count = assembly_.pieces.size();
+      const bool real = joint.receives < count && joint.enters < count &&
+                        joint.receives != joint.enters && joint.heading.axis != Axis::z;
+      if (!real) {
+        report(FaultKind::role, joint_id(i) + " does not join two pieces in the leaf's plane");
+        return false;
+      }
+      check_roles(i);
+    }
+    for (std::size_t i = 0; i < assembly_.pieces.size(); ++i) check_ends(i);
+    return true;
+  }
+
+  void check_roles(std::size_t index) {
+    const Joint& joint = assembly_.joints[index];
+    const std::string_view receives = assembly_.pieces[joint.receives].role;
+    const std::string_view enters = assembly_.pieces[joint.enters].role;
+    const bool known = is_stub(joint) || is_panel(joint) || is_tenon(joint);
+    const bool frame = is_panel(joint) ? enters == "panel" && receives != "panel"
+                                       : (enters == "rail" && receives == "stile") ||
+                                             (enters == "muntin" && receives == "rail");
+    const bool way = enters == "panel" || (enters == "rail") == (joint.heading.axis == Axis::x);
+    if (!known || !frame || !way) {
+      report(FaultKind::role, joint_name(index) + ": these two are not joined so");
+    }
+  }
+
+  std::vector<std::size_t> joints_entering_with(std::size_t piece) const {
+    std::vector<std::size_t> result;
+    for (std::size_t i = 0; i < assembly_.joints.size(); ++i) {
+      if (assembly_.joints[i].enters == piece) result.push_back(i);
+    }
+    return result;
+  }
+
+  /// A rail or muntin enters with both ends, a panel with four edges, a stile with none; each once.
+  void check_ends(std::size_t piece) {
+    const std::string_view role = assembly_.pieces[piece].role;
+    const auto joints = joints_entering_with(piece);
+    const std::size_t wanted = role == "stile" ? 0 : role == "panel" ? 4 : 2;
+    std::vector<int> ways;
+    for (const std::size_t i : joints) {
+      const Heading& heading = assembly_.joints[i].heading;
+      ways.push_back(2 * static_cast<int>(heading.axis) + (heading.upwards ? 1 : 0));
+    }
+    std::sort(ways.begin(), ways.end());
+    const bool once = std::adjacent_find(ways.begin(), ways.end()) == ways.end();
+    if (joints.size() == wanted && once) return;
+    report(role == "panel" ? FaultKind::panel_edges : FaultKind::role,
+           mark(piece) + ": a " + std::string(role) + " in " + std::to_string(joints.size()) +
+               " joints");
+  }
+
+  // ---- what is seen of each panel ----
+
+  /// For each panel the rectangle between the edges of the pieces that hold it, x and y.
+  void panels_are_held() {
+    sights_.assign(assembly_.pieces.size(), Rect{});
+    for (std::size_t piece = 0; piece < assembly_.pieces.size(); ++piece) {
+      if (assembly_.pieces[piece].role != "panel") continue;
+      for (const std::size_t i : joints_entering_with(piece)) {
+        const Joint& joint = assembly_.joints[i];
+        const auto axis = static_cast<std::size_t>(joint.heading.axis);
+        const Block& blank = wood_[joint.receives].blank;
+        if (joint.heading.upwards) {
+          sights_[piece].high[axis] = blank.low[axis];
+        } else {
+          sights_[piece].low[axis] = blank.high[axis];
+        }
+      }
+    }
+  }
+
+  // ---- joints ----
+
+  void measure(std::size_t index) {
+    const Joint& joint = assembly_.joints[index];
+    const View view = view_of(assembly_, wood_, index);
+    const std::vector<Block> tenons = ends(view);
+    if (tenons.empty()) {
+      report(FaultKind::clearance, joint_name(index) + ": no wood at the entering end");
+      return;
+    }
+    enters_wood(index, view, tenons);
+    if (is_panel(joint)) {
+      measure_panel(index, view, tenons);
+      return;
+    }
+    const bool broken = breaks_out_anywhere(joint, view);
+    for (const Block& tenon : tenons) measure_tenon(index, view, tenon, broken);
+    shoulders_seat(index, view);
+    measure_haunches(index, view);
+    compare_sizes(index, view, tenons);
+  }
+
+  bool breaks_out_anywhere(const Joint& joint, const View& view) const {
+    const auto& cuts = is_stub(joint) ? view.grooves : view.mortises;
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+      if (breaks_out(view, cuts[i])) return true;
+      if (is_stub(joint)) continue;
+      for (const Block& other : view.mouths) {
+        const bool groove = std::find(view.grooves.begin(), view.grooves.end(), other) !=
+                            view.grooves.end();
+        if (!groove && other != cuts[i] && touch(cuts[i], other)) return true;
+      }
+    }
+    return false;
+  }
+
+  void enters_wood(std::size_t index, const View& view, const std::vector<Block>& tenons) {
+    const Block& blank = view.receiving_blank;
+    for (const Block& tenon : tenons) {
+      const bool beside = tenon.low[1] < blank.low[1] || tenon.high[1] > blank.high[1] ||
+                          (!is_panel(assembly_.joints[index]) &&
+                           (tenon.low[2] < blank.low[2] || tenon.high[2] > blank.high[2]));
+      if (beside) report(FaultKind::outside, joint_name(index) + ": wood beside the receiving piece");
+    }
+    const bool short_of = !is_panel(assembly_.joints[index]) && view.end <= view.edge;
+    if (short_of) report(FaultKind::outside, joint_name(index) + ": the tenon does not reach in");
+    if (view.end >= blank.high[0]) report(FaultKind::through, joint_name(index) + ": right through");
+  }
+
+  void measure_tenon(std::size_t index, const View& view, const Block& tenon, bool broken) {
+    const Joint& joint = assembly_.joints[index];
+    const Play cheeks = play(view.receiving, tenon, 2);
+    compare(index, "cheeks", cheeks.total(), cheeks.even(), joint.design.cheeks, broken);
+    centred(index, "cheeks", cheeks, broken);
+    const Reach bottom = reach(view.receiving, tenon, 0, true);
+    compare(index, "bottom", bottom.nearest, bottom.even, joint.design.bottom, broken);
+    if (is_stub(joint)) {
+      if (joint.design.edges) report(FaultKind::clearance, joint_name(index) + ": a stub has no edges");
+      return;
+    }
+    const Play edges = play(view.receiving, tenon, 1);
+    compare(index, "edges", edges.total(), edges.even(), joint.design.edges, broken);
+    centred(index, "edges", edges, broken);
+  }
+
+  /// Too little is always a fault; too much, or unevenly much, is not where the mortise is broken.
+  void compare(std::size_t index, const std::string& name, std::optional<Steps> measured, bool even,
+               std::optional<Length> design, bool broken) {
+    if (!design) {
+      report(FaultKind::clearance, joint_name(index) + ": no design for its " + name);
+      return;
+    }
+    const Steps wanted = design->steps();
+    if (measured == wanted && even) return;
+    const bool tight = wanted < 0 || (measured && *measured < wanted);
+    report(broken && !tight ? FaultKind::broken : FaultKind::clearance,
+           joint_name(index) + ": " + name + " designed " + figure(wanted) + ", measured " +
+               figure(measured) + (even ? "" : ", not even"));
+  }
+
+  void centred(std::size_t index, const std::string& name, const Play& sides, bool broken) {
+    if (broken || !sides.total()) return;
+    const Steps off = *sides.low.nearest - *sides.high.nearest;
+    if (off >= -1 && off <= 1) return;
+    report(FaultKind::clearance, joint_name(index) + ": " + name + " " +
+                                     figure(sides.low.nearest) + " on one side, " +
+                                     figure(sides.high.nearest) + " on the other");
+  }
+
+  /// In front of and behind all that is cut into the edge, the shoulder lies on it in its whole width.
+  void shoulders_seat(std::size_t index, const View& view) {
+    const Block& blank = view.entering_blank;
+    Steps front = blank.high[2];
+    Steps back = blank.low[2];
+    for (const Block& cut : view.mouths) {
+      if (empty(common(seen_along(cut, 0), seen_along(blank, 0)))) continue;
+      front = std::min(front, cut.low[2]);
+      back = std::max(back, cut.high[2]);
+    }
+    const Rect whole = seen_along(blank, 0);
+    seat(index, view, {whole.low, {whole.high[0], front}}, "front");
+    seat(index, view, {{whole.low[0], back}, whole.high}, "back");
+  }
+
+  void seat(std::size_t index, const View& view, const Rect& shoulder, const std::string& name) {
+    std::vector<Rect> contact;
+    for (const Block& mine : view.entering) {
+      if (mine.high[0] != view.edge) continue;
+      for (const Block& theirs : view.receiving) {
+        if (theirs.low[0] != view.edge) continue;
+        const Rect both = common(seen_along(mine, 0), seen_along(theirs, 0));
+        if (!empty(both)) contact.push_back(both);
+      }
+    }
+    if (covered(shoulder, contact)) return;
+    report(FaultKind::shoulder, joint_name(index) + ": the " + name + " shoulder is not seated");
+  }
+
+  /// Whatever stands beyond the shoulder and stops short of the tenon's end is a haunch.
+  void measure_haunches(std::size_t index, const View& view) {
+    const Joint& joint = assembly_.joints[index];
+    const Steps depth = joint.tenon ? joint.tenon->haunch_depth.steps() : 0;
+    bool found = false;
+    for (const Block& block : view.entering) {
+      if (block.high[0] <= view.edge || block.high[0] >= view.end) continue;
+      found = true;
+      measure_haunch(index, view, block, depth);
+    }
+    if (found != (depth > 0)) {
+      report(FaultKind::haunch, joint_name(index) + ": a haunch " + figure(depth) + " deep, " +
+                                    (found ? "found in the wood" : "not found in the wood"));
+    }
+  }
+
+  void measure_haunch(std::size_t index, const View& view, Block haunch, Steps depth) {
+    haunch.low[0] = view.edge;
+    if (haunch.high[0] - view.edge != depth) {
+      report(FaultKind::haunch, joint_name(index) + ": a haunch " +
+                                    figure(haunch.high[0] - view.edge) + " deep, not " +
+                                    figure(depth));
+    }
+    const bool housed = std::any_of(
+        view.grooves.begin(), view.grooves.end(),
+        [&](const Block& groove) { return common(groove, haunch) == haunch; });
+    if (!housed) report(FaultKind::haunch, joint_name(index) + ": a haunch outside the groove");
+    const Play cheeks = play(view.receiving, haunch, 2);
+    if (cheeks.total() && *cheeks.total() == assembly_.joints[index].design.cheeks->steps()) return;
+    report(FaultKind::haunch,
+           joint_name(index) + ": haunch cheeks " + figure(cheeks.total()) + ", not the tenon's fit");
+  }
+
+  // ---- what the joint says of itself ----
+
+  void compare_sizes(std::size_t index, const View& view, const std::vector<Block>& tenons) {
+    const Joint& joint = assembly_.joints[index];
+    if (!joint.tenon) {
+      report(FaultKind::tenon_sizes, joint_name(index) + ": no tenon sizes");
+      return;
+    }
+    const TenonSizes& said = *joint.tenon;
+    if (said.count != static_cast<int>(tenons.size())) {
+      report(FaultKind::tenon_sizes, joint_name(index) + ": " + std::to_string(tenons.size()) +
+                                         " tenons, said to be " + std::to_string(said.count));
+    }
+    for (const Block& tenon : tenons) {
+      same(index, "tenon depth", view.end - view.edge, said.depth);
+      same(index, "tenon thickness", tenon.high[2] - tenon.low[2], said.thickness);
+      const Steps over = tenon.high[1] - tenon.low[1] - said.width.steps();
+      if (over != 0 && over != 1) same(index, "tenon width", said.width.steps() + over, said.width);
+    }
+    if (joint.mortise.has_value() == is_stub(joint)) {
+      report(FaultKind::tenon_sizes, joint_name(index) + ": mortise sizes where there is none, or none");
+    } else if (joint.mortise) {
+      compare_mortise(index);
+    }
+  }
+
+  void same(std::size_t index, const std::string& name, Steps measured, Length said) {
+    if (measured == said.steps()) return;
+    report(FaultKind::tenon_sizes, joint_name(index) + ": " + name + " is " + figure(measured) +
+                                       ", said to be " + figure(said.steps()));
+  }
+
+  /// The mortise's figures, read off its cuts in the receiving piece's own axes.
+  void compare_mortise(std::size_t index) {
+    const Joint& joint = assembly_.joints[index];
+    const MortiseSizes& said = *joint.mortise;
+    const Piece& piece = assembly_.pieces[joint.receives];
+    std::vector<Block> cuts;
+    for (const Feature& feature : piece.features) {
+      const auto& joints = feature.joints;
+      const bool serves = std::find(joints.begin(), joints.end(), index) != joints.end();
+      if (!serves || feature.kind != "mortise") continue;
+      for (const Box& box : feature.cuts) cuts.push_back(block_of(box));
+    }
+    std::sort(cuts.begin(), cuts.end());
+    if (cuts.size() != said.each.size() || cuts.empty()) {
+      report(FaultKind::tenon_sizes, joint_name(index) + ": mortises said are not those cut");
+      return;
+    }
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+      same(index, "mortise from foot", cuts[i].low[0], said.each[i].from_foot);
+      same(index, "mortise length", cuts[i].high[0] - cuts[i].low[0], said.each[i].length);
+      same(index, "mortise width", cuts[i].high[2] - cuts[i].low[2], said.width);
+      same(index, "mortise from face", cuts[i].low[2], said.from_face);
+      const Steps deep = cuts[i].high[1] - cuts[i].low[1];
+      if (deep != piece.blank[1].steps()) same(index, "mortise depth", deep, said.depth);
+    }
+    compare_from_shoulder(index, cuts.front().low[0]);
+  }
+
+  /// A rail's shoulder stands off its low end by its own tenon.
+  void compare_from_shoulder(std::size_t index, Steps from_end) {
+    const Joint& joint = assembly_.joints[index];
+    for (const std::size_t i : joints_entering_with(joint.receives)) {
+      const Joint& own = assembly_.joints[i];
+      if (own.heading.upwards || !own.tenon) continue;
+      const auto said = joint.mortise->from_shoulder;
+      if (!said) {
+        report(FaultKind::tenon_sizes, joint_name(index) + ": not told from the shoulder");
+        return;
+      }
+      same(index, "mortise from shoulder", from_end - own.tenon->depth.steps(), *said);
+    }
+  }
+
+  // ---- panels ----
+
+  void measure_panel(std::size_t index, const View& view, const std::vector<Block>& tongues) {
+    const Joint& joint = assembly_.joints[index];
+    if (tongues.size() != 1) {
+      report(FaultKind::panel_edges, joint_name(index) + ": the panel's edge is not one piece");
+      return;
+    }
+    const Steps bite = view.end - view.edge;
+    compare(index, "bite", bite, true, joint.design.bite, false);
+    if (bite <= 0) return;
+    const Block seen = within_sight(joint, tongues.front());
+    if (!has_volume(seen)) return;
+    const bool broken =
+        std::any_of(view.grooves.begin(), view.grooves.end(), [&](const Block& groove) {
+          return has_volume(common(groove, seen)) && breaks_out(view, groove);
+        });
+    const Play cheeks = play(view.receiving, seen, 2);
+    compare(index, "cheeks", cheeks.total(), cheeks.even(), joint.design.cheeks, broken);
+    const Reach bottom = reach(view.receiving, seen, 0, true);
+    compare(index, "bottom", bottom.nearest, bottom.even, joint.design.bottom, broken);
+    corners_are_free(index, view, tongues.front());
+  }
+
+  Block within_sight(const Joint& joint, Block tongue) const {
+    const std::size_t across = joint.heading.axis == Axis::x ? 1 : 0;
+    const Rect& sight = sights_[joint.enters];
+    tongue.low[1] = std::max(tongue.low[1], sight.low[across]);
+    tongue.high[1] = std::min(tongue.high[1], sight.high[across]);
+    return tongue;
+  }
+
+  /// In the corners other joints may leave it more room, but never less.
+  void corners_are_free(std::size_t index, const View& view, const Block& tongue) {
+    const auto& design = assembly_.joints[index].design.bottom;
+    const Reach bottom = reach(view.receiving, tongue, 0, true);
+    if (!design || !bottom.nearest || *bottom.nearest >= design->steps()) return;
+    report(FaultKind::clearance, joint_name(index) + ": a corner has only " + figure(bottom.nearest));
+  }
+
+  // ---- the whole ----
+
+  void no_wood_is_shared() {
+    for (std::size_t a = 0; a < wood_.size(); ++a) {
+      for (std::size_t b = a + 1; b < wood_.size(); ++b) {
+        const Block both = common(wood_[a].blank, wood_[b].blank);
+        if (!has_volume(both) || !share(wood_[a], wood_[b], both)) continue;
+        report(meet_inside(a, b) ? FaultKind::meeting : FaultKind::shared_wood,
+               mark(a) + " and " + mark(b) + " share wood");
+      }
+    }
+  }
+
+  static bool share(const Wood& a, const Wood& b, const Block& where) {
+    std::vector<Block> near;
+    for (const Block& block : b.blocks) {
+      if (has_volume(common(block, where))) near.push_back(block);
+    }
+    return std::any_of(a.blocks.begin(), a.blocks.end(), [&](const Block& mine) {
+      return has_volume(common(mine, where)) &&
+             std::any_of(near.begin(), near.end(), [&](const Block& theirs) {
+               return has_volume(common(mine, theirs));
+             });
+    });
+  }
+
+  /// True when the two enter one piece from opposite edges, one with a tenon; or one comes right out of its piece.
+  bool meet_inside(std::size_t a, std::size_t b) const {
+    for (const std::size_t i : joints_entering_with(a)) {
+      const Joint& one = assembly_.joints[i];
+      for (const std::size_t j : joints_entering_with(b)) {
+        const Joint& other = assembly_.joints[j];
+        const bool opposite = one.receives == other.receives &&
+                              one.heading.axis == other.heading.axis &&
+                              one.heading.upwards != other.heading.upwards;
+        if (opposite && !(is_panel(one) && is_panel(other))) return true;
+      }
+    }
+    return comes_out(a) || comes_out(b);
+  }
+
+  bool comes_out(std::size_t piece) const {
+    for (const std::size_t i : joints_entering_with(piece)) {
+      const Joint& joint = assembly_.joints[i];
+      const Block receiving = turned(wood_[joint.receives].blank, joint.heading);
+      const Block entering = turned(wood_[joint.enters].blank, joint.heading);
+      if (entering.high[0] > receiving.high[0]) return true;
+    }
+    return false;
+  }
+
+  void adds_up_to_size() {
+    std::optional<Block> all;
+    for (std::size_t i = 0; i < wood_.size(); ++i) {
+      if (comes_out(i)) continue;
+      if (wood_[i].role == "panel") {
+        panel_stays_inside(i);
+        continue;
+      }
+      for (const Block& block : wood_[i].blocks) all = all ? hull(*all, block) : block;
+    }
+    Block size;
+    for (std::size_t i = 0; i < 3; ++i) size.high[i] = assembly_.size[i].steps();
+    if (all != size) report(FaultKind::extent, "the frame does not add up to the size of the leaf");
+    if (const auto& opening = assembly_.opening) {
+      const bool fits = opening->width == assembly_.size[0] + opening->left + opening->right &&
+                        opening->height == assembly_.size[1] + opening->head + opening->foot;
+      if (!fits) report(FaultKind::extent, "leaf and clearances do not add up to the opening");
+    }
+  }
+
+  static Block hull(const Block& a, const Block& b) {
+    Block both;
+    for (std::size_t i = 0; i < 3; ++i) {
+      both.low[i] = std::min(a.low[i], b.low[i]);
+      both.high[i] = std::max(a.high[i], b.high[i]);
+    }
+    return both;
+  }
+
+  void panel_stays_inside(std::size_t piece) {
+    const Block& blank = wood_[piece].blank;
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      if (blank.low[axis] >= 0 && blank.high[axis] <= assembly_.size[axis].steps()) continue;
+      report(axis == 2 ? FaultKind::proud : FaultKind::extent,
+             mark(piece) + ": the panel stands out of the leaf");
+    }
+  }
+
+  void face_is_whole() {
+    for (const Joint& joint : assembly_.joints) {
+      if (is_panel(joint) && (!joint.design.bite || joint.design.bite->steps() <= 0)) return;
+    }
+    std::vector<Rect> seen;
+    for (const Wood& piece : wood_) {
+      for (const Block& block : shadow(piece)) seen.push_back(seen_along(block, 2));
+    }
+    const Rect face{{0, 0}, {assembly_.size[0].steps(), assembly_.size[1].steps()}};
+    if (!covered(face, seen)) report(FaultKind::hole, "one can see through the leaf");
+  }
+
+  /// The piece pressed flat, in fewer blocks.
+  static std::vector<Block> shadow(const Wood& piece) {
+    std::vector<Block> flat;
+    if (std::find(piece.blocks.begin(), piece.blocks.end(), piece.blank) != piece.blocks.end()) {
+      return {piece.blank};
+    }
+    for (Block block : piece.blocks) {
+      block.low[2] = 0;
+      block.high[2] = 1;
+      flat.push_back(block);
+    }
+    std::sort(flat.begin(), flat.end());
+    flat.erase(std::unique(flat.begin(), flat.end()), flat.end());
+    return flat;
+  }
+
+  const Assembly& assembly_;
+  std::vector<Wood> wood_;
+  std::vector<Rect> sights_;  // of each panel, by piece
+  std::vector<Fault> faults_;
+};
+
+}  // namespace
+
+std::vector<Wood> wood_of(const Assembly& assembly) {
+  std::vector<Wood> result;
+  result.reserve(assembly.pieces.size());
+  for (const Piece& piece : assembly.pieces) result.push_back(carve(piece));
+  return result;
+}
+
+bool asked_for(FaultKind kind) { return kind >= FaultKind::meeting; }
+
+std::vector<Fault> judge(const Assembly& assembly) { return Judge(assembly).faults(); }
+
+}  // namespace haunch::test
