@@ -38,7 +38,7 @@ class Length {
   static constexpr Length from_mm_thousandths(std::int64_t thousandths) {
     return Length(kStepsPerMm / 1000) * thousandths;
   }
-  /// parts/of of an inch; `of` must divide 40 640 000 (any power of two to 1024, any of 10, 100 …
+  /// parts/of of an inch; `of` must divide 40 640 000 (any power of two to 512, any of ten to
   /// 10 000).
   static constexpr Length from_inch_parts(std::int64_t parts, std::int64_t of = 1) {
     return Length(kStepsPerInch / of) * parts;

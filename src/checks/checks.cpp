@@ -1,0 +1,60 @@
+#include "checks.h"
+
+#include "family.h"
+
+namespace haunch {
+namespace {
+
+Status worst(const Bounds& bounds, Length value) {
+  if ((bounds.fail_min && value < *bounds.fail_min) ||
+      (bounds.fail_max && value > *bounds.fail_max))
+    return Status::fail;
+  if ((bounds.caution_min && value < *bounds.caution_min) ||
+      (bounds.caution_max && value > *bounds.caution_max))
+    return Status::caution;
+  return Status::ok;
+}
+
+}  // namespace
+
+Length shortfall(const Finding& finding) {
+  if (finding.min && finding.value < *finding.min) return *finding.min - finding.value;
+  if (finding.max && finding.value > *finding.max) return finding.value - *finding.max;
+  return {};
+}
+
+void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
+            std::optional<std::size_t> joint, std::optional<Length> value, const Bounds& bounds) {
+  const Status status = value ? worst(bounds, *value) : Status::fail;
+  const bool hard = status == Status::fail;
+  const auto& min =
+      (hard || !bounds.caution_min) && bounds.fail_min ? bounds.fail_min : bounds.caution_min;
+  const auto& max =
+      (hard || !bounds.caution_max) && bounds.fail_max ? bounds.fail_max : bounds.caution_max;
+  bench.findings.push_back(
+      {&rule, status, std::move(parts), joint, value.value_or(Length()), min, max});
+}
+
+std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
+  Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}};
+  bench.measures.reserve(assembly.joints.size());
+  for (const Joint& joint : assembly.joints)
+    bench.measures.push_back(measure(joint, assembly.pieces[joint.enters],
+                                     bench.solids[joint.receives], bench.solids[joint.enters]));
+  bench.findings.reserve(assembly.joints.size() * 10);
+  check_whole(bench);
+  check_fits(bench);
+  check_walls(bench);
+  check_proportions(bench);
+  return std::move(bench.findings);
+}
+
+std::vector<const Rule*> all_rules() {
+  std::vector<const Rule*> rules;
+  for (const auto& family :
+       {rules_of_whole(), rules_of_fits(), rules_of_walls(), rules_of_proportions()})
+    rules.insert(rules.end(), family.begin(), family.end());
+  return rules;
+}
+
+}  // namespace haunch

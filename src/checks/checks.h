@@ -1,0 +1,19 @@
+// Checking an assembly: from its wood alone, as a joiner does at a dry fit.
+#pragma once
+
+#include <vector>
+
+#include "finding.h"
+#include "haunch/length_text.h"
+#include "haunch/wood.h"
+
+namespace haunch {
+
+/// Every check on every joint and piece, in a fixed order. `unit` is the shop's: the trade's limits
+/// come in both.
+std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit);
+
+/// Every rule that check_assembly may report, in the order of its families.
+std::vector<const Rule*> all_rules();
+
+}  // namespace haunch

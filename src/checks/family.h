@@ -1,0 +1,46 @@
+// What the families of checks share: the bench they work at, and how they report.
+#pragma once
+
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include "finding.h"
+#include "joint_measure.h"
+#include "solid.h"
+#include "trade_limits.h"
+
+namespace haunch {
+
+/// An assembly with its wood rebuilt and its joints measured, and the findings so far.
+struct Bench {
+  const Assembly& assembly;
+  Limits limits;
+  std::vector<Solid> solids;           // of each piece
+  std::vector<JointMeasure> measures;  // of each joint
+  std::vector<Finding> findings;
+};
+
+/// One limit each way for each of two degrees. Zero lengths are limits too.
+struct Bounds {
+  std::optional<Length> fail_min, fail_max;
+  std::optional<Length> caution_min, caution_max;
+};
+
+/// Reports a figure against its bounds. Without a figure there is nothing left to measure: a fail,
+/// with a zero figure.
+void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
+            std::optional<std::size_t> joint, std::optional<Length> value, const Bounds& bounds);
+
+// The families, each in a file of its name.
+void check_whole(Bench& bench);
+void check_fits(Bench& bench);
+void check_walls(Bench& bench);
+void check_proportions(Bench& bench);
+
+std::vector<const Rule*> rules_of_whole();
+std::vector<const Rule*> rules_of_fits();
+std::vector<const Rule*> rules_of_walls();
+std::vector<const Rule*> rules_of_proportions();
+
+}  // namespace haunch

@@ -1,0 +1,34 @@
+// What a check found: a figure, its limits, and where in the wood.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "haunch/length.h"
+
+namespace haunch {
+
+enum class Status { ok, caution, fail };
+
+/// A rule that wood is checked against.
+struct Rule {
+  std::string_view check;   // its name in reports: "mortise-wall"
+  std::string_view words;   // what the figure is, after it: "of wood beside the mortise"
+  std::string_view reason;  // why it matters, and whose rule it is
+};
+
+struct Finding {
+  const Rule* rule = nullptr;
+  Status status = Status::ok;
+  std::vector<std::size_t> parts;  // pieces of the assembly
+  std::optional<std::size_t> joint;
+  Length value;
+  std::optional<Length> min, max;  // the limits that the status rests on
+};
+
+/// How far the figure lies outside its limits; zero inside them.
+Length shortfall(const Finding& finding);
+
+}  // namespace haunch

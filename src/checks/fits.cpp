@@ -1,0 +1,82 @@
+// Fits: every clearance of every joint, measured in the wood, against its design and the trade's
+// limits.
+#include "family.h"
+
+namespace haunch {
+namespace {
+
+constexpr Rule kCheeks{"cheek-fit", "of play between tenon and mortise cheeks, both together",
+                       "a joint looser than 0.010 in fails in glue (teaching-shop tests); a "
+                       "tighter one than none will not go home"};
+constexpr Rule kStubCheeks{"stub-fit", "of play between stub and groove, both cheeks together",
+                           "a stub looser than 0.010 in fails in glue (teaching-shop tests); a "
+                           "tighter one than none will not go home"};
+constexpr Rule kEdges{"edge-fit", "of play at the tenon's edges, both together",
+                      "the tenon must go in without forcing the stile's end"};
+constexpr Rule kBottom{"bottom-clearance", "from the tenon's end to the mortise's bottom",
+                       "glue and air need a place to go, and the shoulder must close first"};
+constexpr Rule kSeat{"shoulder-seat", "between shoulder and sight edge",
+                     "the joint is home when its shoulder closes"};
+constexpr Rule kHaunch{"haunch-room", "between haunch and groove bottom",
+                       "the shoulder must seat before the haunch does"};
+constexpr Rule kPanelCheeks{
+    "panel-play", "of play between panel edge and groove, both sides together",
+    "a tongue that pinches cannot move; one with over 1/32 in rattles (trade practice)"};
+constexpr Rule kPanelRoom{"panel-room", "between panel edge and groove bottom",
+                          "a panel that bottoms when it swells forces the frame apart"};
+constexpr Rule kPanelBite{
+    "panel-bite", "of panel edge in its groove",
+    "with less than 3 mm (1/8 in) a panel drops out when it shrinks (trade practice)"};
+
+/// As designed, exactly; and what the trade asks besides.
+Bounds as_designed(std::optional<Length> design) {
+  Bounds bounds;
+  bounds.fail_min = bounds.fail_max = design;
+  return bounds;
+}
+
+void check_tenon(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  Bounds cheeks = as_designed(joint.design.cheeks);
+  cheeks.caution_max = bench.limits.loosest_fit;
+  report(bench, joint.mortise ? kCheeks : kStubCheeks, parts, number, found.cheeks, cheeks);
+  if (joint.design.edges)
+    report(bench, kEdges, parts, number, found.edges, as_designed(joint.design.edges));
+  if (joint.design.bottom)
+    report(bench, kBottom, parts, number, found.bottom, as_designed(joint.design.bottom));
+  report(bench, kSeat, parts, number, found.seat, as_designed(Length()));
+  if (joint.tenon && joint.tenon->haunch_depth > Length())
+    report(bench, kHaunch, parts, number, found.haunch, Bounds{Length(), {}, {}, {}});
+}
+
+void check_panel_edge(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  Bounds play = as_designed(joint.design.cheeks);
+  play.caution_max = bench.limits.loosest_panel;
+  report(bench, kPanelCheeks, parts, number, found.cheeks, play);
+  report(bench, kPanelRoom, parts, number, found.bottom, as_designed(joint.design.bottom));
+  report(bench, kPanelBite, parts, number, found.reach,
+         Bounds{bench.limits.least_bite, {}, {}, {}});
+}
+
+}  // namespace
+
+void check_fits(Bench& bench) {
+  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
+    if (bench.assembly.joints[number].design.bite)
+      check_panel_edge(bench, number);
+    else
+      check_tenon(bench, number);
+  }
+}
+
+std::vector<const Rule*> rules_of_fits() {
+  return {&kCheeks, &kStubCheeks,  &kEdges,     &kBottom,   &kSeat,
+          &kHaunch, &kPanelCheeks, &kPanelRoom, &kPanelBite};
+}
+
+}  // namespace haunch

@@ -1,0 +1,26 @@
+// Measuring one joint in the wood, as at a dry fit.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "solid.h"
+
+namespace haunch {
+
+/// What a joint measures. Empty: there is nothing to measure from or to.
+struct JointMeasure {
+  Length reach;                  // how far the entering wood goes past the receiver's sight edge
+  std::optional<Length> cheeks;  // at the entering end, both sides together
+  std::optional<Length> edges;   // at the entering end, both edges together
+  std::optional<Length> bottom;  // from the entering end on
+  std::optional<Length> seat;    // between shoulder and sight edge
+  std::optional<Length> haunch;  // from what goes in less deep, the haunches, on
+  Length thickness;              // of what enters, at its end
+  std::vector<Length> widths;    // of each tenon, at its end, lowest first
+};
+
+JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& receives,
+                     const Solid& enters);
+
+}  // namespace haunch

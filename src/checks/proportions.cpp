@@ -1,0 +1,56 @@
+// Proportions: of tenons, as measured in the wood, and of the leaf.
+#include <algorithm>
+
+#include "family.h"
+
+namespace haunch {
+namespace {
+
+constexpr Rule kDepth{"tenon-depth", "of tenon beyond its shoulder",
+                      "a tenon wants to be at least 3 times as deep as it is thick "
+                      "(woodworking-school rule, after Moxon)"};
+constexpr Rule kThickness{"tenon-thickness", "of tenon thickness",
+                          "a tenon wants to be from a quarter to half of the thickness; a third is "
+                          "the rule (Fairham 1917, Noyes 1910)"};
+constexpr Rule kGlued{
+    "glued-width", "of tenon glued across the grain",
+    "over 100 mm (4 in) in one tenon the wood moves more than the glue bears (shop rule)"};
+constexpr Rule kLockRail{
+    "lock-rail-height", "from the leaf's foot to the top of the lock rail",
+    "a lock rail's top stands 3 ft 2 in above the floor (Building Construction, panelled doors)"};
+
+void check_tenon(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  if (found.widths.empty()) return;
+  const Length thickness = bench.assembly.pieces[joint.enters].blank[2];
+  const std::vector<std::size_t> parts{joint.enters};
+  if (joint.mortise) {
+    report(bench, kDepth, parts, number, found.reach, Bounds{{}, {}, found.thickness * 3, {}});
+    report(bench, kThickness, parts, number, found.thickness,
+           Bounds{{}, {}, floor_divide(thickness, 4), floor_half(thickness)});
+  }
+  const Length widest = *std::max_element(found.widths.begin(), found.widths.end());
+  report(bench, kGlued, parts, number, widest, Bounds{{}, {}, {}, bench.limits.widest_glued});
+}
+
+bool is_lock_rail(const Piece& piece) {
+  return piece.role == "rail" && piece.name.find("lock rail") != std::string::npos;
+}
+
+}  // namespace
+
+void check_proportions(Bench& bench) {
+  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number)
+    if (bench.assembly.joints[number].tenon) check_tenon(bench, number);
+  for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
+    if (is_lock_rail(bench.assembly.pieces[number]))
+      report(bench, kLockRail, {number}, {}, bench.solids[number].blank.high[1],
+             Bounds{{}, {}, {}, bench.limits.highest_lock_rail});
+}
+
+std::vector<const Rule*> rules_of_proportions() {
+  return {&kDepth, &kThickness, &kGlued, &kLockRail};
+}
+
+}  // namespace haunch

@@ -1,0 +1,30 @@
+// Remedies for what a check found: tried, not guessed.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "finding.h"
+#include "kind.h"
+
+namespace haunch {
+
+/// One key of the spec, changed.
+struct Remedy {
+  std::string key;
+  Length from;
+  Length to;
+};
+
+/// For each of `findings` that is not ok: the smallest change of one size of `job` that makes it ok
+/// and no other check worse, found by working and checking the job again at every step of the way;
+/// or none.
+///
+/// `findings` are those of check_assembly for the job as it is. Changes are whole steps of the
+/// lever. They are tried from small to large and narrowed down, so that the step before the one
+/// found does not do; a size that works only in a narrow range far away may be missed.
+std::vector<std::optional<Remedy>> find_remedies(const Job& job,
+                                                 const std::vector<Finding>& findings);
+
+}  // namespace haunch

@@ -1,0 +1,34 @@
+// The trade's limits, in the figures of the shop's own unit.
+#pragma once
+
+#include "haunch/length_text.h"
+
+namespace haunch {
+
+/// Sources are named with each rule in the files that use it.
+struct Limits {
+  Length least_wood;         // less will not last: fail
+  Length thin_wood;          // less is a thin wall: caution
+  Length least_bite;         // of a panel's edge in its groove: fail
+  Length loosest_fit;        // both cheeks together: caution
+  Length loosest_panel;      // groove less tongue: caution
+  Length widest_glued;       // across the grain: caution
+  Length least_to_end;       // from a mortise to the end of its piece: caution
+  Length highest_lock_rail;  // its top above the leaf's foot: caution
+};
+
+constexpr Limits limits_in(Unit unit) {
+  const bool mm = unit == Unit::mm;
+  Limits limits;
+  limits.least_wood = Length::from_mm(3);
+  limits.thin_wood = Length::from_mm(5);  // the larger of 5 mm and 3/16 in
+  limits.least_bite = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
+  limits.loosest_fit = mm ? Length::from_mm_thousandths(250) : Length::from_inch_parts(1, 100);
+  limits.loosest_panel = mm ? Length::from_mm_thousandths(800) : Length::from_inch_parts(1, 32);
+  limits.widest_glued = mm ? Length::from_mm(100) : Length::from_inch_parts(4);
+  limits.least_to_end = mm ? Length::from_mm(12) : Length::from_inch_parts(1, 2);
+  limits.highest_lock_rail = Length::from_inch_parts(38);
+  return limits;
+}
+
+}  // namespace haunch

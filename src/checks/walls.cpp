@@ -1,0 +1,151 @@
+// Wood left: beside, behind and beyond each mortise, between mortises, and beside each groove.
+#include <algorithm>
+
+#include "family.h"
+
+namespace haunch {
+namespace {
+
+constexpr Rule kWall{"mortise-wall", "of wood beside the mortise",
+                     "a wall under a quarter of the thickness, or 5 mm, splits (trade practice)"};
+constexpr Rule kBehind{"mortise-behind", "of wood behind the mortise",
+                       "under 5 mm the bottom telegraphs or breaks through (trade practice)"};
+constexpr Rule kEnd{"mortise-end", "of wood from the mortise to the end of its piece",
+                    "under 12 mm (1/2 in) of relish the end shears out (trade practice)"};
+constexpr Rule kBetween{"mortise-between", "of wood between two mortises",
+                        "under 5 mm the wood between them breaks out (trade practice)"};
+constexpr Rule kGroove{"groove-wall", "of wood beside and behind the groove",
+                       "a thin lip breaks off when the panel is pressed (trade practice)"};
+
+/// A void of a piece, in the assembly's axes.
+struct Void {
+  Box box;
+  bool mortise;
+  bool groove;
+};
+
+std::vector<Void> voids_of(const Piece& piece) {
+  std::vector<Void> voids;
+  for (const Feature& feature : piece.features)
+    for (const Box& cut : feature.cuts)
+      voids.push_back(
+          {placed(cut, piece.place), feature.kind == "mortise", feature.kind == "groove"});
+  return voids;
+}
+
+/// Wood from a face of `slab` on, this way, until there is none. Negative where a void that ends
+/// beyond begins before.
+struct WoodRun {
+  Length wood;
+  bool to_mortise = false;
+};
+
+WoodRun wood_from(const Box& slab, Way way, const Box& blank, const std::vector<Void>& voids,
+                  std::size_t own) {
+  const Length from = way.upwards ? slab.high[way.axis] : slab.low[way.axis];
+  WoodRun run{way.upwards ? blank.high[way.axis] - from : from - blank.low[way.axis], false};
+  for (std::size_t i = 0; i < voids.size(); ++i) {
+    const Box& box = voids[i].box;
+    if (i == own || !in_shadow(slab, box, way.axis)) continue;
+    const bool beyond = way.upwards ? box.high[way.axis] > from : box.low[way.axis] < from;
+    if (!beyond) continue;
+    const Length wood = way.upwards ? box.low[way.axis] - from : from - box.high[way.axis];
+    if (wood < run.wood) run = {wood, voids[i].mortise};
+  }
+  return run;
+}
+
+/// What one joint's mortises leave of their piece.
+struct WoodLeft {
+  std::optional<Length> beside, behind, end, between;
+
+  void note(std::optional<Length>& least, Length wood) {
+    least = least ? std::min(*least, wood) : wood;
+  }
+  void note_run(const WoodRun& run, std::optional<Length> WoodLeft::*otherwise) {
+    note(run.to_mortise ? between : this->*otherwise, run.wood);
+  }
+};
+
+/// One step of the mortise's depth at its bottom, beyond any groove.
+Box bottom_slab(Box mortise, Way in) {
+  const Length step = Length::from_steps(1);
+  if (in.upwards)
+    mortise.low[in.axis] = mortise.high[in.axis] - step;
+  else
+    mortise.high[in.axis] = mortise.low[in.axis] + step;
+  return mortise;
+}
+
+WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank,
+                   const Feature& mortise) {
+  const Way in{static_cast<std::size_t>(joint.heading.axis), joint.heading.upwards};
+  const auto along = static_cast<std::size_t>(piece.place.axes[0]);
+  const auto through = static_cast<std::size_t>(piece.place.axes[2]);
+  const std::vector<Void> voids = voids_of(piece);
+  WoodLeft left;
+  for (const Box& cut : mortise.cuts) {
+    const Box box = placed(cut, piece.place);
+    const auto own = std::find_if(voids.begin(), voids.end(),
+                                  [&](const Void& it) { return it.mortise && it.box == box; });
+    const auto own_number = static_cast<std::size_t>(own - voids.begin());
+    const Box slab = bottom_slab(box, in);
+    for (const bool upwards : {false, true}) {
+      left.note(left.beside, wood_from(slab, {through, upwards}, blank, voids, own_number).wood);
+      left.note_run(wood_from(slab, {along, upwards}, blank, voids, own_number), &WoodLeft::end);
+    }
+    left.note_run(wood_from(slab, in, blank, voids, own_number), &WoodLeft::behind);
+  }
+  return left;
+}
+
+void check_mortise(Bench& bench, std::size_t number, const Feature& mortise) {
+  const Joint& joint = bench.assembly.joints[number];
+  const Piece& piece = bench.assembly.pieces[joint.receives];
+  const Limits& limits = bench.limits;
+  const WoodLeft left = wood_left(joint, piece, bench.solids[joint.receives].blank, mortise);
+  const std::vector<std::size_t> parts{joint.receives};
+  const auto bounds = [&](Length thin) { return Bounds{limits.least_wood, {}, thin, {}}; };
+  const Length quarter = floor_divide(piece.blank[2], 4);
+  report(bench, kWall, parts, number, left.beside, bounds(std::max(quarter, limits.thin_wood)));
+  if (left.behind) report(bench, kBehind, parts, number, left.behind, bounds(limits.thin_wood));
+  if (left.end) report(bench, kEnd, parts, number, left.end, bounds(limits.least_to_end));
+  if (left.between) report(bench, kBetween, parts, number, left.between, bounds(limits.thin_wood));
+}
+
+void check_grooves(Bench& bench, std::size_t number) {
+  const Piece& piece = bench.assembly.pieces[number];
+  std::vector<Void> grooves = voids_of(piece);
+  std::erase_if(grooves, [](const Void& it) { return !it.groove; });
+  if (grooves.empty()) return;
+  const auto across = static_cast<std::size_t>(piece.place.axes[1]);
+  const auto through = static_cast<std::size_t>(piece.place.axes[2]);
+  const Box& blank = bench.solids[number].blank;
+  std::optional<Length> least;
+  for (std::size_t i = 0; i < grooves.size(); ++i) {
+    const Box& box = grooves[i].box;
+    const bool inward = box.low[across] == blank.low[across];
+    for (const Way way : {Way{through, false}, Way{through, true}, Way{across, inward}}) {
+      const Length wood = wood_from(box, way, blank, grooves, i).wood;
+      least = least ? std::min(*least, wood) : wood;
+    }
+  }
+  report(bench, kGroove, {number}, {}, least,
+         Bounds{bench.limits.least_wood, {}, bench.limits.thin_wood, {}});
+}
+
+}  // namespace
+
+void check_walls(Bench& bench) {
+  for (const Piece& piece : bench.assembly.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == "mortise") check_mortise(bench, feature.joints.front(), feature);
+  for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
+    check_grooves(bench, number);
+}
+
+std::vector<const Rule*> rules_of_walls() {
+  return {&kWall, &kBehind, &kEnd, &kBetween, &kGroove};
+}
+
+}  // namespace haunch

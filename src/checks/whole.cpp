@@ -1,0 +1,134 @@
+// The whole: no two pieces share wood, the pieces add up to the leaf, its face has no hole, it fits
+// its opening.
+#include <algorithm>
+#include <array>
+#include <numeric>
+
+#include "family.h"
+
+namespace haunch {
+namespace {
+
+constexpr Rule kShared{"shared-wood", "of one piece inside another",
+                       "two pieces cannot be in one place"};
+constexpr Rule kWidth{"leaf-width", "from edge to edge of the wood",
+                      "the pieces must add up to the leaf"};
+constexpr Rule kHeight{"leaf-height", "from foot to head of the wood",
+                       "the pieces must add up to the leaf"};
+constexpr Rule kFlush{"panel-flush", "of panel standing proud of the frame",
+                      "a panel that stands proud catches and cannot be stacked or planed flush"};
+constexpr Rule kHole{"face-closed", "of gap seen through the leaf",
+                     "between frame and panels no light must come through"};
+constexpr Rule kOpeningWidth{"opening-width", "between leaf and opening, both sides together",
+                             "a leaf larger than its opening cannot be hung"};
+constexpr Rule kOpeningHeight{"opening-height", "between leaf and opening, head and foot together",
+                              "a leaf larger than its opening cannot be hung"};
+
+/// The pairs of pieces whose blanks meet, found by sweeping along x.
+std::vector<std::array<std::size_t, 2>> meeting_pairs(const std::vector<Solid>& solids) {
+  std::vector<std::size_t> order(solids.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) {
+    return solids[a].blank.low[0] < solids[b].blank.low[0];
+  });
+  std::vector<std::array<std::size_t, 2>> pairs;
+  for (std::size_t i = 0; i < order.size(); ++i) {
+    const Box& blank = solids[order[i]].blank;
+    for (std::size_t j = i + 1; j < order.size() && solids[order[j]].blank.low[0] < blank.high[0];
+         ++j)
+      if (interiors_meet(blank, solids[order[j]].blank))
+        pairs.push_back({std::min(order[i], order[j]), std::max(order[i], order[j])});
+  }
+  std::sort(pairs.begin(), pairs.end());
+  return pairs;
+}
+
+/// How far one solid's wood stands inside another's: the least extent of the largest common box;
+/// zero for none.
+Length shared_wood(const Solid& a, const Solid& b) {
+  const auto region = common(a.blank, b.blank);
+  if (!region) return {};
+  const std::vector<Box> of_a = clipped(a.wood, *region);
+  const std::vector<Box> of_b = clipped(b.wood, *region);
+  Length deepest;
+  for (const Box& box : of_a)
+    for (const Box& other : of_b)
+      if (const auto both = common(box, other))
+        deepest = std::max(deepest, std::min({both->extent(0), both->extent(1), both->extent(2)}));
+  return deepest;
+}
+
+void check_shared(Bench& bench) {
+  const Bounds none{{}, Length(), {}, {}};
+  bool clean = true;
+  for (const auto& [a, b] : meeting_pairs(bench.solids)) {
+    const Length shared = shared_wood(bench.solids[a], bench.solids[b]);
+    if (shared == Length()) continue;
+    clean = false;
+    report(bench, kShared, {a, b}, {}, shared, none);
+  }
+  if (clean) report(bench, kShared, {}, {}, Length(), none);
+}
+
+Box bounds_of_wood(const Bench& bench) {
+  Box bounds = bench.solids.front().wood.empty() ? bench.solids.front().blank
+                                                 : bench.solids.front().wood.front();
+  for (const Solid& solid : bench.solids) {
+    for (const Box& box : solid.wood) {
+      for (std::size_t axis = 0; axis < 3; ++axis) {
+        bounds.low[axis] = std::min(bounds.low[axis], box.low[axis]);
+        bounds.high[axis] = std::max(bounds.high[axis], box.high[axis]);
+      }
+    }
+  }
+  return bounds;
+}
+
+/// The largest hole seen from the face side: the lesser side of the largest rectangle that no wood
+/// covers.
+Length widest_hole(const Bench& bench) {
+  const Length none;
+  const Length step = Length::from_steps(1);
+  const Triple& size = bench.assembly.size;
+  std::vector<Box> open{Box{{none, none, none}, {size[0], size[1], step}}};
+  for (const Solid& solid : bench.solids) {
+    for (Box shadow : solid.wood) {
+      shadow.low[2] = none;
+      shadow.high[2] = step;
+      take_out(open, shadow);
+    }
+  }
+  Length widest;
+  for (const Box& hole : open)
+    widest = std::max(widest, std::min(hole.extent(0), hole.extent(1)));
+  return widest;
+}
+
+void check_opening(Bench& bench, const Box& wood) {
+  const Opening& opening = *bench.assembly.opening;
+  report(bench, kOpeningWidth, {}, {}, opening.width - wood.extent(0),
+         Bounds{opening.left + opening.right, {}, {}, {}});
+  report(bench, kOpeningHeight, {}, {}, opening.height - wood.extent(1),
+         Bounds{opening.head + opening.foot, {}, {}, {}});
+}
+
+}  // namespace
+
+void check_whole(Bench& bench) {
+  check_shared(bench);
+  const Box wood = bounds_of_wood(bench);
+  const Triple& size = bench.assembly.size;
+  const auto exactly = [](Length length) { return Bounds{length, length, {}, {}}; };
+  report(bench, kWidth, {}, {}, wood.extent(0), exactly(size[0]));
+  report(bench, kHeight, {}, {}, wood.extent(1), exactly(size[1]));
+  const Length proud = std::max(wood.extent(2) - size[2], Length());
+  report(bench, kFlush, {}, {}, proud, Bounds{{}, {}, {}, Length()});
+  report(bench, kHole, {}, {}, widest_hole(bench), Bounds{{}, Length(), {}, {}});
+  if (bench.assembly.opening) check_opening(bench, wood);
+}
+
+std::vector<const Rule*> rules_of_whole() {
+  return {&kShared, &kWidth, &kHeight, &kFlush, &kHole, &kOpeningWidth, &kOpeningHeight};
+}
+
+}  // namespace haunch
