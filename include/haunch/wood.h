@@ -85,13 +85,21 @@ struct Clearances {
   std::optional<Length> bite;  // how deep a panel's edge stands in its groove
 };
 
-/// A tenon as its joiner reads it; of each where there are several. A haunch is not counted.
+/// Where a tenon or haunch stands in its piece's width, from the low edge (foot or left).
+struct TenonSpan {
+  Length from_edge;
+  Length width;
+};
+
+/// A tenon as its joiner reads it; thickness, width and depth are of each where there are several, haunches not counted.
 struct TenonSizes {
   Length thickness;
   Length width;
   Length depth;
-  int count = 1;
-  Length haunch_depth;  // 0: no haunch
+  Length from_face;             // face side to the near cheek
+  std::vector<TenonSpan> each;  // lowest or leftmost first; never empty
+  std::vector<TenonSpan> haunches;
+  Length haunch_depth, haunch_thickness;
 };
 
 /// A mortise as its joiner reads it.

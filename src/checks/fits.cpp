@@ -47,7 +47,7 @@ void check_tenon(Bench& bench, std::size_t number) {
   if (joint.design.bottom)
     report(bench, kBottom, parts, number, found.bottom, as_designed(joint.design.bottom));
   report(bench, kSeat, parts, number, found.seat, as_designed(Length()));
-  if (joint.tenon && joint.tenon->haunch_depth > Length())
+  if (joint.tenon && !joint.tenon->haunches.empty())
     report(bench, kHaunch, parts, number, found.haunch, Bounds{Length(), {}, {}, {}});
 }
 

@@ -7,8 +7,8 @@
 
 namespace haunch {
 
-/// Reads a descriptor piece by piece and holds what is not taken yet. Views are good until the next call of
-/// fill() or take_all().
+/// Reads a descriptor piece by piece and holds what is not taken yet. Views are good until the next
+/// call of fill() or take_all().
 class Feed {
  public:
   /// Closes the descriptor in the end if it is `owned`.

@@ -51,16 +51,6 @@ std::size_t end_of_number(std::string_view text, std::size_t at) {
   return end_of_digits(text, is('+') || is('-') ? at + 1 : at);
 }
 
-/// Past whatever stands at `at` without a blank, a comma, a colon or a closing bracket.
-std::size_t end_of_word(std::string_view text, std::size_t at) {
-  const auto ends = [](char c) {
-    return is_blank(c) || c == ',' || c == ':' || c == ']' || c == '}';
-  };
-  while (at < text.size() && !ends(text[at]))
-    ++at;
-  return at;
-}
-
 bool too_long(const std::string& text) {
   return text.size() > kMaxTextCharacters && characters_in(text) > kMaxTextCharacters;
 }
@@ -121,8 +111,9 @@ class TreeBuilder {
   std::string path() const;
   std::string path_of(SyntaxFault::Of of) const;
   std::string key_problem(const Entry* first, const std::string& name) const;
-  void report(const std::string& message);
-  bool stop(const std::string& message);
+  using Of = SyntaxFault::Of;
+  void report(const std::string& message, Of of = Of::last_value);
+  bool stop(const std::string& message, Of of = Of::last_value);
   bool spells_out() const { return problems_.size() < kMaxProblems; }
 
   std::string_view text_;
@@ -234,7 +225,7 @@ bool TreeBuilder::key(std::string& name) {
   Open& object = open_.back();
   std::vector<Entry>& entries = object.value->entries;
   if (entries.size() == kMaxKeys)
-    return stop(fmt::format("more than {} keys in one object", kMaxKeys));
+    return stop(fmt::format("more than {} keys in one object", kMaxKeys), Of::container);
   const auto same =
       std::find_if(entries.begin(), entries.end(), [&](const Entry& e) { return e.key == name; });
   const Entry* first = same == entries.end() ? nullptr : &*same;
@@ -258,14 +249,14 @@ bool TreeBuilder::parse_error(std::size_t, const std::string&, const json::excep
   return false;
 }
 
-/// A problem of the last token, at the value on which the builder stands.
-void TreeBuilder::report(const std::string& message) {
+/// A problem of the last token.
+void TreeBuilder::report(const std::string& message, Of of) {
   const auto at = static_cast<std::uint32_t>(*state_.last);
-  problems_.push_back(spells_out() ? Problem{path(), message, at} : Problem{"", "", at});
+  problems_.push_back(spells_out() ? Problem{path_of(of), message, at} : Problem{"", "", at});
 }
 
-bool TreeBuilder::stop(const std::string& message) {
-  report(message);
+bool TreeBuilder::stop(const std::string& message, Of of) {
+  report(message, of);
   return false;
 }
 
@@ -311,7 +302,8 @@ std::optional<Problem> endless_token(std::string_view text, std::size_t at) {
       longest = kMaxBlanks;
       what = "a gap";
     } else {
-      at = std::max(end_of_word(text, at), at + 1);
+      const std::size_t end = text.find_first_of(" \t\r\n,:[]{}\"", at);
+      at = end == at ? at + 1 : std::min(end, text.size());
     }
     if (at - start > longest)
       return Problem{"", fmt::format("{} of more than {} characters", what, longest),
@@ -322,10 +314,10 @@ std::optional<Problem> endless_token(std::string_view text, std::size_t at) {
 
 /// What is wrong with the text as a whole, before any of it is read.
 std::optional<Problem> whole_problem(std::string_view text, std::size_t start) {
-  if (text.size() > kMaxDocumentBytes)
-    return Problem{"", fmt::format("more than {} MiB in one document", kMaxDocumentBytes >> 20), 0};
   if (const std::string_view encoding = foreign_encoding(text); !encoding.empty())
     return Problem{"", fmt::format("the text is {}; save it as UTF-8", encoding), 0};
+  if (text.size() > kMaxDocumentBytes)
+    return Problem{"", fmt::format("more than {} MiB in one document", kMaxDocumentBytes >> 20), 0};
   if (std::all_of(text.begin() + static_cast<std::ptrdiff_t>(start), text.end(), is_blank))
     return Problem{"", "nothing stands here; a spec begins with '{'", 0};
   return text.size() > kMaxTextCharacters ? endless_token(text, start) : std::nullopt;

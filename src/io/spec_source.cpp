@@ -17,14 +17,18 @@ namespace haunch {
 namespace {
 
 constexpr std::string_view kBlanks = " \t\r\n";
+constexpr std::size_t kEncodingBytes = 4;  // tell the encoding
 
-bool is_blank(std::string_view text) { return text.find_first_not_of(kBlanks) == std::string_view::npos; }
+bool is_blank(std::string_view text) {
+  return text.find_first_not_of(kBlanks) == std::string_view::npos;
+}
 
 std::string join(const std::string& folder, const std::string& name) {
   return folder.ends_with('/') ? folder + name : folder + '/' + name;
 }
 
-/// True when `text`, blanks around it aside, is one object from its first brace to its last, whatever stands within.
+/// True when `text`, blanks around it aside, is one object from its first brace to its last,
+/// whatever stands within.
 bool is_whole_object(std::string_view text) {
   const std::size_t last = text.find_last_not_of(kBlanks);
   std::size_t at = text.find_first_not_of(kBlanks);
@@ -56,11 +60,14 @@ std::optional<Line> line_from(std::string_view text, std::size_t at) {
   return Line{text.substr(start, newline - start), newline + 1, true};
 }
 
-bool named_as_lines(const std::string& file) { return file.ends_with(".jsonl") || file.ends_with(".ndjson"); }
+bool named_as_lines(const std::string& file) {
+  return file.ends_with(".jsonl") || file.ends_with(".ndjson");
+}
 
 /// Fills `feed` until it is plain what its file holds, or that it is too long for a document.
 bool find_lines(Feed& feed) {
-  std::size_t wanted = 1;  // doubled, so that a long first line is not searched from its start for every piece
+  std::size_t wanted =
+      1;  // doubled, so that a long first line is not searched from its start for every piece
   while (feed.waiting().size() <= kMaxDocumentBytes) {
     while (feed.waiting().size() < wanted && feed.fill()) {
     }
@@ -92,7 +99,9 @@ std::optional<bool> holds_lines(std::string_view head, bool complete) {
 std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
   std::vector<PlacedProblem> placed;
   for (const Problem& problem : found) {
-    const std::size_t offset = problem.offset ? *problem.offset : item ? offset_of(*item, problem.path) : 0;
+    const std::size_t offset = problem.offset ? *problem.offset
+                               : item         ? offset_of(*item, problem.path)
+                                              : 0;
     if (text->reported == kMaxProblems) {
       if (text->withheld++ == 0) text->first_withheld = offset;
       continue;
@@ -100,7 +109,8 @@ std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
     ++text->reported;
     const TextPlace place = place_in(text->text, offset);
     const std::string path = index ? child_path("", *index) + problem.path : problem.path;
-    placed.push_back({source, text->lines_before + place.line, place.column, path, problem.message});
+    placed.push_back(
+        {source, text->lines_before + place.line, place.column, path, problem.message});
   }
   return placed;
 }
@@ -130,7 +140,8 @@ std::vector<FileFault> SpecSource::check() {
 void SpecSource::add_folder(const std::string& folder, std::vector<FileFault>& faults) {
   std::error_code error;
   std::vector<std::string> names;
-  for (std::filesystem::directory_iterator entry(folder, error), end; !error && entry != end; entry.increment(error)) {
+  for (std::filesystem::directory_iterator entry(folder, error), end; !error && entry != end;
+       entry.increment(error)) {
     const std::string name = entry->path().filename();
     std::error_code unknown;  // a link that leads nowhere is a file to complain of
     if (name.ends_with(".json") && !name.starts_with('.') &&
@@ -143,7 +154,8 @@ void SpecSource::add_folder(const std::string& folder, std::vector<FileFault>& f
     faults.push_back({folder, "holds no *.json file"});
   }
   std::sort(names.begin(), names.end());
-  for (const std::string& name : names) files_.push_back(join(folder, name));
+  for (const std::string& name : names)
+    files_.push_back(join(folder, name));
 }
 
 std::optional<FileFault> SpecSource::fault_of(const std::string& file) const {
@@ -154,7 +166,8 @@ std::optional<FileFault> SpecSource::fault_of(const std::string& file) const {
     return system_fault(name, "cannot be opened", errno);
   if (S_ISDIR(status.st_mode)) return FileFault{name, "is a folder"};
   if (standard) return std::nullopt;
-  if (S_ISSOCK(status.st_mode) || S_ISBLK(status.st_mode)) return FileFault{name, "is neither a file nor a folder"};
+  if (S_ISSOCK(status.st_mode) || S_ISBLK(status.st_mode))
+    return FileFault{name, "is neither a file nor a folder"};
   if (::access(file.c_str(), R_OK) != 0) return system_fault(name, "cannot be opened", errno);
   return std::nullopt;
 }
@@ -164,7 +177,7 @@ std::optional<Record> SpecSource::next() {
     std::optional<Record> record;
     if (next_element_ < elements_.size()) {
       record = next_element();
-    } else if (text_ && text_->withheld > 0) {
+    } else if (text_ && text_->withheld > 0) {  // of the document that is now complete
       record = rest_of_problems();
     } else if (lines_) {
       record = next_line();
@@ -177,24 +190,144 @@ std::optional<Record> SpecSource::next() {
   }
 }
 
-/// Opens a file and gives its document, unless it is a list of items or holds lines.
+/// Opens a file and gives its one item; nothing if it holds lines or a list of items, which follow.
 std::optional<Record> SpecSource::open(const std::string& file) {
   const bool standard = file == "-";
   source_ = standard ? "<stdin>" : file;
   stem_ = standard ? "item" : std::filesystem::path(file).stem().string();
   items_ = 0;
   lines_taken_ = 0;
-  const int descriptor = standard ? standard_input_ : ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY);
-  if (descriptor < 0) {
-    Record record;
-    record.source = source_;
-    record.fault = system_fault(source_, "cannot be opened", errno);
+  text_.reset();
+  elements_.clear();
+  next_element_ = 0;
+  const int descriptor =
+      standard ? standard_input_ : ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY);
+  if (descriptor < 0) return fault_record("cannot be opened", errno);
+  auto feed = std::make_unique<Feed>(descriptor, !standard);
+  while (feed->waiting().size() < kEncodingBytes && feed->fill()) {
+  }
+  const bool foreign = !foreign_encoding(feed->waiting()).empty();
+  if (foreign || !(named_as_lines(file) || find_lines(*feed))) return read_document(*feed);
+  lines_ = std::move(feed);
+  return std::nullopt;
+}
+
+std::optional<Record> SpecSource::read_document(Feed& feed) {
+  while (feed.waiting().size() <= kMaxDocumentBytes && feed.fill()) {
+  }
+  if (feed.error() != 0) return fault_record("cannot be read", feed.error());
+  Record record = start_record(feed.take_all());
+  record.default_id = stem_;
+  Reading reading = read_json(text_->text);
+  if (reading.value && reading.value->kind == Value::Kind::list) {
+    elements_ = std::move(reading.value->list);
+    element_problems_ = std::move(reading.problems);
+    next_problem_ = 0;
+    if (!elements_.empty()) return std::nullopt;
+    record.problems =
+        record.place({{"", "an empty list; at least one item is needed", reading.value->offset}});
     return record;
   }
-  lines_ = std::make_unique<Feed>(descriptor, !standard);
-  const bool foreign = lines_->fill() && !foreign_encoding(lines_->waiting()).empty();
-  if (!foreign && (named_as_lines(file) || find_lines(*lines_))) return std::nullopt;
-  return read_document();
+  record.item = std::move(reading.value);
+  record.spoilt = !reading.problems.empty();
+  record.problems = record.place(reading.problems);
+  return record;
+}
+
+Record SpecSource::next_element() {
+  Record record;
+  record.source = source_;
+  record.text = text_;
+  record.default_id = numbered_id();
+  const std::size_t index = next_element_++;
+  record.item = std::move(elements_[index]);
+  std::vector<Problem> own;
+  const bool last = next_element_ == elements_.size();
+  while (next_problem_ < element_problems_.size() &&
+         (last || *element_problems_[next_problem_].offset < elements_[next_element_].offset))
+    own.push_back(std::move(element_problems_[next_problem_++]));
+  record.spoilt = !own.empty();
+  record.problems = record.place(own);  // their paths begin with the index already
+  record.index = index;
+  return record;
+}
+
+std::optional<Record> SpecSource::next_line() {
+  std::size_t searched = 0;
+  std::size_t newline = lines_->waiting().find('\n');
+  while (newline == std::string_view::npos) {
+    searched = lines_->waiting().size();
+    if (searched > kMaxDocumentBytes) return overlong_line();
+    if (!lines_->fill()) break;
+    newline = lines_->waiting().find('\n', searched);
+  }
+  if (lines_->error() != 0) {
+    const int error = lines_->error();
+    lines_.reset();
+    return fault_record("cannot be read", error);
+  }
+  const std::string_view line = lines_->waiting().substr(0, newline);
+  const bool last = newline == std::string_view::npos;
+  std::optional<Record> record;
+  if (!is_blank(line.substr(start_of(line))) || (last && items_ == 0)) record = read_line(line);
+  ++lines_taken_;
+  lines_->take(last ? line.size() : line.size() + 1);
+  if (last) lines_.reset();
+  return record;
+}
+
+Record SpecSource::read_line(std::string_view line) {
+  Record record = start_record(std::string(line));
+  record.default_id = numbered_id();
+  Reading reading = read_json(text_->text);
+  record.item = std::move(reading.value);
+  record.spoilt = !reading.problems.empty();
+  record.problems = record.place(reading.problems);
+  return record;
+}
+
+/// A line too long to be held: what is wrong with it, the rest of it passed over.
+Record SpecSource::overlong_line() {
+  Record record = start_record("");
+  record.default_id = numbered_id();
+  record.problems =
+      record.place({{"", fmt::format("more than {} MiB in one line", kMaxDocumentBytes >> 20), 0}});
+  std::size_t newline = std::string_view::npos;
+  do {
+    lines_->take(lines_->waiting().size());
+    if (!lines_->fill()) return record;
+    newline = lines_->waiting().find('\n');
+  } while (newline == std::string_view::npos);
+  lines_->take(newline + 1);
+  ++lines_taken_;
+  return record;
+}
+
+/// The closing word on a document with more problems than were given out.
+Record SpecSource::rest_of_problems() {
+  Record record;
+  record.source = source_;
+  const TextPlace place = place_in(text_->text, text_->first_withheld);
+  record.problems.push_back({source_, text_->lines_before + place.line, place.column, "",
+                             fmt::format("and {} more", std::exchange(text_->withheld, 0))});
+  return record;
+}
+
+Record SpecSource::start_record(std::string text) {
+  text_ = std::make_shared<SourceText>();
+  text_->text = std::move(text);
+  text_->lines_before = lines_taken_;
+  Record record;
+  record.source = source_;
+  record.text = text_;
+  return record;
+}
+
+Record SpecSource::fault_record(const std::string& what, int error) const {
+  Record record;
+  record.source = source_;
+  record.fault = system_fault(source_, what, error);
+  return record;
 }
 
 }  // namespace haunch

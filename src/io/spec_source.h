@@ -26,9 +26,9 @@ struct PlacedProblem {
   friend bool operator==(const PlacedProblem&, const PlacedProblem&) = default;
 };
 
-/// The text of one document, a whole file or one line of JSON Lines, and how much of it was complained of.
+/// The text of one document, a whole file or one line of JSON Lines, and how much of it was
+/// complained of.
 struct SourceText {
-  std::string source;
   std::string text;
   std::size_t lines_before = 0;
   std::size_t reported = 0;
@@ -39,13 +39,16 @@ struct SourceText {
 /// One item as it was found. It may outlive its source.
 struct Record {
   std::string source;
-  std::string default_id;               // for an item that has no id of its own
-  std::optional<Value> item;            // absent when the text gives none
-  std::vector<PlacedProblem> problems;  // of its text; with any, the item may be searched for more but not worked
-  std::optional<FileFault> fault;       // the source could not be read (further); nothing else is set but `source`
+  std::string default_id;     // for an item that has no id of its own
+  std::optional<Value> item;  // absent when the text gives none
+  /// Its text has problems: there may be an item to search for more of them, but it is not worked.
+  bool spoilt = false;
+  std::vector<PlacedProblem> problems;  // those of its text that are given out
+  /// The source could not be read, or no further. Nothing else but `source` is set then.
+  std::optional<FileFault> fault;
 
-  /// Places what reading or working the item found. Of one document no more than kMaxProblems are given out; of
-  /// the rest the source tells the number at its end.
+  /// Places what reading or working the item found. Of one document no more than kMaxProblems are
+  /// given out; of the rest the source tells the number at its end.
   std::vector<PlacedProblem> place(const std::vector<Problem>& found);
 
   std::shared_ptr<SourceText> text;
@@ -54,12 +57,13 @@ struct Record {
 
 /// The items of all specs named on a command line, one after the other, in the order given.
 ///
-/// A file holds one item, a list of items, or one item a line (JSON Lines). Lines are cut before any of them is
-/// read, so that a broken one leaves its neighbours alone, and no more than one is held at a time.
+/// A file holds one item, a list of items, or one item a line (JSON Lines). Lines are cut before
+/// any of them is read, so that a broken one leaves its neighbours alone, and no more than one is
+/// held at a time.
 class SpecSource {
  public:
-  /// `arguments`: files, folders (all their *.json that are not hidden, in byte-wise order of names, folders within
-  /// left out), or "-" for the descriptor `standard_input`.
+  /// `arguments`: files, folders (all their *.json that are not hidden, in byte-wise order of
+  /// names, folders within left out), or "-" for the descriptor `standard_input`.
   SpecSource(std::vector<std::string> arguments, int standard_input);
   ~SpecSource();
 
@@ -69,23 +73,23 @@ class SpecSource {
   /// The files found by check(), "-" among them if it was named.
   const std::vector<std::string>& files() const { return files_; }
 
-  /// The next item, or nothing after the last. A document with problems beyond kMaxProblems is followed by a
-  /// record without an item whose problem is "and N more".
+  /// The next item, or nothing after the last. A document with problems beyond kMaxProblems is
+  /// followed by a record without an item whose problem is "and N more".
   std::optional<Record> next();
 
  private:
   void add_folder(const std::string& folder, std::vector<FileFault>& faults);
   std::optional<FileFault> fault_of(const std::string& file) const;
   std::optional<Record> open(const std::string& file);
-  std::optional<Record> next_element();
+  std::optional<Record> read_document(Feed& feed);
   std::optional<Record> next_line();
-  std::optional<Record> rest_of_problems();
-  Record read_document();
-  Record line_record(std::string_view line);
+  Record next_element();
+  Record rest_of_problems();
   Record overlong_line();
+  Record read_line(std::string_view line);
   Record start_record(std::string text);
-  Record read_fault();
-  void split(Value list, std::vector<Problem> problems);
+  Record fault_record(const std::string& what, int error) const;
+  std::string numbered_id() { return stem_ + "-" + std::to_string(++items_); }
 
   std::vector<std::string> arguments_;
   int standard_input_;
@@ -97,7 +101,7 @@ class SpecSource {
   std::string stem_;
   std::unique_ptr<Feed> lines_;  // while its lines are read
   std::size_t lines_taken_ = 0;
-  std::size_t items_ = 0;
+  std::size_t items_ = 0;             // of a list or of lines, given out so far
   std::shared_ptr<SourceText> text_;  // the document given out last
 
   // Elements of a list not given out yet.
@@ -107,9 +111,10 @@ class SpecSource {
   std::size_t next_problem_ = 0;
 };
 
-/// Whether a file that begins with `head` (all of it, if `complete`) holds one item a line; nothing: more of it must be
-/// seen. It does if its first line that is not blank is one whole object and another follows; or if that line is
-/// a broken object, the second is a whole one, and the third, if any, begins one.
+/// Whether a file that begins with `head` (all of it, if `complete`) holds one item a line;
+/// nothing: more of it must be seen. It does if its first line that is not blank is one whole
+/// object and another follows; or if that line is a broken object, the second is a whole one, and
+/// the third, if any, begins one.
 std::optional<bool> holds_lines(std::string_view head, bool complete);
 
 }  // namespace haunch

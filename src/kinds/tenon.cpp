@@ -111,14 +111,23 @@ MortiseSizes cut_mortises(Assembly& assembly, const Joint& joint, const TenonDes
   return sizes;
 }
 
+std::vector<TenonSpan> spans_of(const std::vector<Strip>& strips) {
+  std::vector<TenonSpan> spans;
+  for (const Strip& strip : strips)
+    spans.push_back({strip.low, strip.high - strip.low});
+  std::sort(spans.begin(), spans.end(),
+            [](const TenonSpan& a, const TenonSpan& b) { return a.from_edge < b.from_edge; });
+  return spans;
+}
+
 TenonSizes tenon_sizes(const TenonDesign& tenon) {
-  const Strip& first = tenon.layout.tenons.front();
-  TenonSizes sizes{tenon.thickness,
-                   first.high - first.low,
-                   tenon.depth,
-                   static_cast<int>(tenon.layout.tenons.size()),
-                   {}};
-  if (!tenon.layout.haunches.empty()) sizes.haunch_depth = tenon.haunch_depth;
+  TenonSizes sizes{
+      tenon.thickness, {}, tenon.depth, tenon.from_face, spans_of(tenon.layout.tenons), {}, {}, {}};
+  sizes.width = sizes.each.front().width;
+  if (tenon.haunch_depth == Length()) return sizes;
+  sizes.haunches = spans_of(tenon.layout.haunches);
+  sizes.haunch_depth = tenon.haunch_depth;
+  sizes.haunch_thickness = tenon.haunch_thickness;
   return sizes;
 }
 

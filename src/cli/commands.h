@@ -1,0 +1,34 @@
+// The commands, each in a file of its own.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "exit_status.h"
+#include "invocation.h"
+
+namespace haunch {
+
+/// The descriptors that a run reads from and writes to.
+struct Streams {
+  int in = 0;
+  int out = 1;
+  int err = 2;
+};
+
+/// sheet, cutlist, joints and check.
+ExitStatus run_report(const Invocation& invocation, const Streams& streams);
+ExitStatus run_schema(const Invocation& invocation, const Streams& streams);
+ExitStatus run_help(const Invocation& invocation, const Streams& streams);
+
+/// Everything, from arguments to exit status; no exception escapes.
+ExitStatus run(const std::vector<std::string>& arguments, const Streams& streams);
+
+/// Writes a result; tells of a fault.
+ExitStatus write_result(const std::string& text, const Invocation& invocation,
+                        const Streams& streams);
+
+/// Writes lines to standard error, as far as that can be done.
+void complain(const std::string& lines, const Streams& streams);
+
+}  // namespace haunch

@@ -1,0 +1,70 @@
+#include "commands.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kBrief =
+    R"(haunch works out doors before the wood is milled: sizes, joints, cut list, checks.
+
+  haunch side-door.json                 the whole sheet, for the bench
+  haunch check week.jsonl               only the checks, of a week's orders
+  haunch cutlist orders/ --format csv   for a spreadsheet
+  haunch joints side-door.json --units in
+
+commands: sheet (when none is named), cutlist, joints, check; schema spec|report
+specs:    JSON files, folders of them, or - for standard input
+options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
+          --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
+
+The shortest spec: {"kind": "door", "units": "mm",
+                    "opening": {"width": 930, "height": 2060}}
+)";
+
+constexpr std::string_view kRest = R"(
+Commands
+  sheet    cut list, joinery, checks and what was assumed
+  cutlist  the pieces to cut
+  joints   every mortise, tenon, groove and panel, grouped by machine setting
+  check    every check with its figure and limits, and remedies that were tried
+  schema   the JSON Schema of a spec, or of the JSON report
+
+Specs
+  A file holds one item, a JSON array of items, or one item a line. Of a folder
+  every *.json is read, in the order of their names. A bad spec does not stop
+  the others.
+
+Options
+  --format table|json|csv  how the result is written; table by default. CSV is
+                           one table a command, of sheet the cut list
+  --units mm|in            the unit of the result; else that of the spec
+  --shop FILE              the shop's own defaults: any key of a spec but
+                           opening, id, quantity and note; and cutters
+  -o, --output FILE        write to FILE, whole or not at all
+  --fraction N             inches in tables to 1/N (2 to 512), what is left
+                           over beside it; none for decimal inches. 64 by default
+  --csv plain|spreadsheet  spreadsheet: with a byte order mark and CRLF
+  -q, --quiet              no messages but errors
+  -h, --help, --version
+
+Exit status
+  0  all is well (cautions included)
+  1  a check failed
+  2  a spec, the shop file or the command line is wrong
+  3  a file could not be read or written
+  4  a fault of the program
+
+Figures are for orientation. Fire doors, doors on escape routes and glass in
+doors are decided by the local code and a licensed professional.
+)";
+
+}  // namespace
+
+ExitStatus run_help(const Invocation& invocation, const Streams& streams) {
+  std::string text(kBrief);
+  if (invocation.command == Command::full_help) text += kRest;
+  if (invocation.command == Command::version)
+    text = "haunch " HAUNCH_VERSION ", report format haunch-report-1\n";
+  return write_result(text, invocation, streams);
+}
+
+}  // namespace haunch

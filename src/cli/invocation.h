@@ -1,0 +1,31 @@
+// What a command line asks for.
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "view.h"
+
+namespace haunch {
+
+enum class Command { sheet, cutlist, joints, check, schema, brief_help, full_help, version };
+
+struct Invocation {
+  Command command = Command::sheet;
+  View view;
+  std::vector<std::string> words;  // specs; of schema, which one
+  std::string output;              // empty: standard output
+  std::string shop;                // empty: none
+  bool quiet = false;
+};
+
+/// A command line that can't be taken: what is wrong and what would be right.
+struct UsageError {
+  std::string message;
+};
+
+/// Reads the arguments, the program's name left out.
+std::variant<Invocation, UsageError> read_command_line(const std::vector<std::string>& arguments);
+
+}  // namespace haunch

@@ -1,0 +1,153 @@
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+#include "commands.h"
+#include "output_file.h"
+#include "report.h"
+#include "report_stream.h"
+#include "shop.h"
+#include "spec_source.h"
+
+namespace haunch {
+namespace {
+
+std::string error_line(const PlacedProblem& problem) {
+  return problem.source + ":" + std::to_string(problem.line) + ":" +
+         std::to_string(problem.column) +
+         ": error: " + (problem.path.empty() ? "" : problem.path + ": ") + problem.message + "\n";
+}
+
+std::string error_line(const FileFault& fault) {
+  return fault.file + ": error: " + fault.words + "\n";
+}
+
+/// One run over all specs: reads, works, writes, and keeps the highest exit status.
+class ReportRun {
+ public:
+  ReportRun(const Invocation& invocation, const Streams& streams)
+      : invocation_(invocation),
+        streams_(streams),
+        source_(invocation.words, streams.in),
+        pages_(invocation.view) {}
+
+  ExitStatus run() {
+    if (!sources_can_be_read() || !read_shop_file()) return status_;
+    OutputFile file(invocation_.output, streams_.out, inputs());
+    while (file.state() == OutputFile::State::open && status_ < kFileFault) {
+      auto record = source_.next();
+      if (!record) {
+        file.append(pages_.end(errors_));
+        file.finish();
+        break;
+      }
+      take(*record, file);
+    }
+    if (file.fault()) note(*file.fault());
+    return status_;
+  }
+
+ private:
+  void raise(ExitStatus status) { status_ = std::max(status_, status); }
+
+  void note(const FileFault& fault) {
+    raise(kFileFault);
+    complain(error_line(fault), streams_);
+  }
+
+  void note(const std::vector<PlacedProblem>& problems) {
+    if (!problems.empty()) raise(kBadSpec);
+    for (const PlacedProblem& problem : problems)
+      complain(error_line(problem), streams_);
+    errors_.insert(errors_.end(), problems.begin(), problems.end());
+  }
+
+  bool sources_can_be_read() {
+    for (const FileFault& fault : source_.check())
+      note(fault);
+    return status_ < kFileFault;
+  }
+
+  std::vector<FileIdentity> inputs() const {
+    std::vector<FileIdentity> identities;
+    std::vector<std::string> files = source_.files();
+    if (!invocation_.shop.empty()) files.push_back(invocation_.shop);
+    for (const std::string& file : files)
+      if (const auto identity = file == "-" ? identity_of(streams_.in) : identity_of(file))
+        identities.push_back(*identity);
+    return identities;
+  }
+
+  /// False when the shop file can't be used; then nothing is worked.
+  bool read_shop_file() {
+    if (invocation_.shop.empty()) return true;
+    SpecSource source({invocation_.shop}, streams_.in);
+    for (const FileFault& fault : source.check())
+      note(fault);
+    if (status_ >= kFileFault) return false;
+    std::vector<PlacedProblem> problems;
+    while (auto record = source.next()) {
+      if (record->fault) note(*record->fault);
+      problems.insert(problems.end(), record->problems.begin(), record->problems.end());
+      if (shop_)
+        problems.push_back(
+            {record->source, 1, 1, "", "holds more than one object; a shop file is one"});
+      if (!record->item || shop_) continue;
+      ShopReading reading = read_shop(std::move(*record->item));
+      const auto placed = record->place(reading.problems);
+      problems.insert(problems.end(), placed.begin(), placed.end());
+      shop_ = std::move(reading.shop);
+    }
+    note(problems);
+    return status_ < kBadSpec;
+  }
+
+  void take(Record& record, OutputFile& file) {
+    if (record.fault) {
+      note(*record.fault);
+      return;
+    }
+    std::vector<PlacedProblem> problems = record.problems;
+    if (record.item) {
+      JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
+      add(problems, record.place(reading.problems));
+      if (reading.job && record.problems.empty())
+        work(std::move(reading.job), record, problems, file);
+    }
+    note(problems);
+  }
+
+  static void add(std::vector<PlacedProblem>& problems, const std::vector<PlacedProblem>& more) {
+    problems.insert(problems.end(), more.begin(), more.end());
+  }
+
+  void work(std::unique_ptr<Job> job, Record& record, std::vector<PlacedProblem>& problems,
+            OutputFile& file) {
+    const Section section = invocation_.view.section;
+    const bool shows_checks = section == Section::sheet || section == Section::check;
+    const ItemOutcome outcome = report_item(std::move(job), shows_checks);
+    add(problems, record.place(outcome.problems));
+    if (!outcome.report) return;
+    file.append(pages_.item(*outcome.report));
+    if (outcome.report->worst() != Status::fail) return;
+    raise(kCheckFailed);
+    if (!shows_checks && !invocation_.quiet)
+      complain(outcome.report->job->id + ": a check fails; 'haunch check' shows it\n", streams_);
+  }
+
+  const Invocation& invocation_;
+  const Streams& streams_;
+  SpecSource source_;
+  ReportStream pages_;
+  std::optional<ShopDefaults> shop_;
+  std::vector<PlacedProblem> errors_;
+  ExitStatus status_ = kDone;
+};
+
+}  // namespace
+
+ExitStatus run_report(const Invocation& invocation, const Streams& streams) {
+  return ReportRun(invocation, streams).run();
+}
+
+}  // namespace haunch

@@ -1,0 +1,323 @@
+#include "joinery_page.h"
+
+#include <algorithm>
+#include <map>
+#include <tuple>
+#include <vector>
+
+namespace haunch {
+namespace {
+
+using Marks = std::vector<std::string>;
+
+std::string joined(const Marks& marks, std::string_view between = " ") {
+  std::string all;
+  for (const std::string& mark : marks)
+    all += (all.empty() ? "" : std::string(between)) + mark;
+  return all;
+}
+
+void add_once(Marks& marks, const std::string& mark) {
+  if (std::find(marks.begin(), marks.end(), mark) == marks.end()) marks.push_back(mark);
+}
+
+bool is_upright(const Piece& piece) {
+  return piece.place.axes[0] == Axis::y;
+}
+
+/// The name of an edge across the piece's width as it stands in the leaf.
+std::string edge_name(const Piece& piece, bool low) {
+  if (is_upright(piece)) return low ? "left" : "right";
+  return low ? "lower" : "upper";
+}
+
+/// One set of figures that a machine is set to, and what is run with it.
+template <typename Key, typename Rows>
+struct MachineSet {
+  Key key;
+  Rows rows;
+};
+
+/// The rows of the set with this key, which is made if need be; sets stand in the order they were
+/// first met.
+template <typename Key, typename Rows>
+Rows& rows_for(std::vector<MachineSet<Key, Rows>>& sets, const Key& key) {
+  for (auto& set : sets)
+    if (set.key == key) return set.rows;
+  sets.push_back({key, {}});
+  return sets.back().rows;
+}
+
+// ---- stiles as a pair
+
+std::string pair_text(const Assembly& wood) {
+  std::vector<const Piece*> stiles;
+  for (const Piece& piece : wood.pieces)
+    if (piece.role == "stile") stiles.push_back(&piece);
+  if (stiles.size() != 2) return {};
+  return "  " +
+         wrapped(stiles[0]->mark + " (left) and " + stiles[1]->mark +
+                     " (right) are a pair. Put face side up, foot towards you, face edges "
+                     "together: the face edge of " +
+                     stiles[0]->mark + " is its right one, of " + stiles[1]->mark +
+                     " its left one. Grooves and mortises are all in the face edges. Lengths are "
+                     "from the foot of the "
+                     "finished leaf, horns not counted.",
+                 80, 2) +
+         "\n";
+}
+
+// ---- mortises
+
+struct MortiseRow {
+  Marks in;
+  std::string from;
+  Length near, far;
+  std::optional<Length> near_from_shoulder;
+  Marks takes;
+};
+using MortiseKey = std::tuple<Length, Length, Length>;  // width, depth, from face
+using MortiseSets = std::vector<MachineSet<MortiseKey, std::vector<MortiseRow>>>;
+
+void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Joint& joint,
+                 const MortiseSpan& span) {
+  const Piece& receives = wood.pieces[joint.receives];
+  const std::string& enters = wood.pieces[joint.enters].mark;
+  const MortiseSizes& mortise = *joint.mortise;
+  MortiseRow row{{receives.mark},
+                 is_upright(receives) ? "foot" : "left end",
+                 span.from_foot,
+                 span.from_foot + span.length,
+                 {},
+                 {enters}};
+  if (mortise.from_shoulder)
+    row.near_from_shoulder =
+        *mortise.from_shoulder + span.from_foot - mortise.each.front().from_foot;
+  for (MortiseRow& other : rows) {
+    if (other.near != row.near || other.far != row.far || other.from != row.from) continue;
+    add_once(other.in, receives.mark);
+    add_once(other.takes, enters);
+    return;
+  }
+  rows.push_back(std::move(row));
+}
+
+MortiseSets mortise_sets(const Assembly& wood) {
+  MortiseSets sets;
+  for (const Joint& joint : wood.joints) {
+    if (!joint.mortise) continue;
+    auto& rows = rows_for(
+        sets, MortiseKey{joint.mortise->width, joint.mortise->depth, joint.mortise->from_face});
+    for (const MortiseSpan& span : joint.mortise->each)
+      add_mortise(rows, wood, joint, span);
+  }
+  for (auto& set : sets)
+    std::stable_sort(set.rows.begin(), set.rows.end(),
+                     [](const MortiseRow& a, const MortiseRow& b) {
+                       return std::tie(a.from, a.in, a.near) < std::tie(b.from, b.in, b.near);
+                     });
+  return sets;
+}
+
+std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const MortiseSets sets = mortise_sets(wood);
+  if (sets.empty()) return {};
+  std::string page = "\nMORTISES\n";
+  for (const auto& [key, rows] : sets) {
+    const auto& [width, depth, from_face] = key;
+    page += "  " + lengths.one(width) + " wide, " + lengths.one(depth) + " deep, " +
+            lengths.one(from_face) + " from the face side\n";
+    TextTable table({"in", "from", "near", "far", "long", "straight", "from shoulder", "takes"});
+    for (const MortiseRow& row : rows) {
+      const Length straight = std::max(row.far - row.near - width, Length());
+      table.add({joined(row.in), row.from, row.near, row.far, row.far - row.near, straight,
+                 row.near_from_shoulder ? Cell(*row.near_from_shoulder) : Cell(std::string()),
+                 joined(row.takes)});
+    }
+    page += table.text(lengths, 4);
+  }
+  page += "  " +
+          wrapped(
+              "straight: what is free between the ends where a cutter of the mortise's width "
+              "leaves them round. A wider "
+              "square tenon wants the ends squared or its own edges rounded.",
+              80, 2) +
+          "\n";
+  return page;
+}
+
+// ---- tenons
+
+struct TenonRow {
+  Marks marks;
+  std::string name;
+  Length shoulders;
+  std::vector<TenonSpan> each, haunches;
+};
+using TenonKey = std::tuple<Length, Length, Length, Length,
+                            Length>;  // thickness, depth, from face, haunch depth and thickness
+using TenonSets = std::vector<MachineSet<TenonKey, std::vector<TenonRow>>>;
+
+bool same_spans(const std::vector<TenonSpan>& a, const std::vector<TenonSpan>& b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(),
+                    [](const TenonSpan& x, const TenonSpan& y) {
+                      return x.from_edge == y.from_edge && x.width == y.width;
+                    });
+}
+
+/// Shoulder to shoulder: a piece less the tenons at both its ends.
+std::vector<Length> shoulder_lengths(const Assembly& wood) {
+  std::vector<Length> shoulders;
+  for (const Piece& piece : wood.pieces)
+    shoulders.push_back(piece.blank[0]);
+  for (const Joint& joint : wood.joints)
+    if (joint.tenon) shoulders[joint.enters] -= joint.tenon->depth;
+  return shoulders;
+}
+
+void add_tenon(std::vector<TenonRow>& rows, const Piece& piece, const TenonSizes& tenon,
+               Length shoulders) {
+  for (TenonRow& row : rows) {
+    const bool alike = row.shoulders == shoulders && same_spans(row.each, tenon.each) &&
+                       same_spans(row.haunches, tenon.haunches);
+    const bool same_piece = row.marks.front() == piece.mark;
+    if (!alike || (row.name != piece.name && piece.role != "muntin" && !same_piece)) continue;
+    add_once(row.marks, piece.mark);
+    return;
+  }
+  rows.push_back({{piece.mark},
+                  piece.role == "muntin" ? "muntin" : piece.name,
+                  shoulders,
+                  tenon.each,
+                  tenon.haunches});
+}
+
+TenonSets tenon_sets(const Assembly& wood) {
+  const std::vector<Length> shoulders = shoulder_lengths(wood);
+  TenonSets sets;
+  for (const Joint& joint : wood.joints) {
+    if (!joint.tenon) continue;
+    const TenonSizes& tenon = *joint.tenon;
+    auto& rows = rows_for(sets, TenonKey{tenon.thickness, tenon.depth, tenon.from_face,
+                                         tenon.haunch_depth, tenon.haunch_thickness});
+    add_tenon(rows, wood.pieces[joint.enters], tenon, shoulders[joint.enters]);
+  }
+  return sets;
+}
+
+/// "13 to 79, 90 to 120"
+std::string spans_text(const std::vector<TenonSpan>& spans, const LengthPrinter& lengths) {
+  std::string text;
+  for (const TenonSpan& span : spans)
+    text += (text.empty() ? "" : ", ") + lengths.one(span.from_edge) + " to " +
+            lengths.one(span.from_edge + span.width);
+  return text;
+}
+
+std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const TenonSets sets = tenon_sets(wood);
+  if (sets.empty()) return {};
+  std::string page = "\nTENONS\n";
+  for (const auto& [key, rows] : sets) {
+    const auto& [thickness, depth, from_face, haunch_depth, haunch_thickness] = key;
+    page += "  " + lengths.one(thickness) + " thick, " + lengths.one(depth) + " deep, " +
+            lengths.one(from_face) + " from the face side";
+    if (haunch_depth > Length())
+      page += "; haunch " + lengths.one(haunch_thickness) + " thick, " + lengths.one(haunch_depth) +
+              " deep";
+    page += "\n";
+    TextTable table({"on", "", "shoulder to shoulder", "tenon", "haunch"});
+    for (const TenonRow& row : rows)
+      table.add({joined(row.marks), row.name, row.shoulders, spans_text(row.each, lengths),
+                 spans_text(row.haunches, lengths)});
+    page += table.text(lengths, 4);
+  }
+  page += "  tenon, haunch: across the width, from the lower or left edge; both ends alike\n";
+  return page;
+}
+
+// ---- grooves, rebates and panels
+
+using CutKey = std::vector<Length>;
+using EdgeRows = std::map<std::string, Marks>;  // by the name of the edge
+using EdgeSets = std::vector<MachineSet<CutKey, EdgeRows>>;
+
+std::string edges_text(const EdgeRows& rows) {
+  std::string text;
+  for (const auto& [edge, marks] : rows)
+    text += (text.empty() ? "" : "; ") + edge + " of " + joined(marks);
+  return text;
+}
+
+std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
+  EdgeSets sets;
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "groove") continue;
+      const Box& cut = feature.cuts.front();
+      auto& rows = rows_for(sets, CutKey{cut.extent(2), cut.extent(1), cut.low[2]});
+      add_once(rows[edge_name(piece, cut.low[1] == Length()) + " edge"], piece.mark);
+    }
+  }
+  if (sets.empty()) return {};
+  std::string page = "\nGROOVES, the whole length\n";
+  for (const auto& [key, rows] : sets) {
+    page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep, " +
+            lengths.one(key[2]) + " from the face side\n";
+    page += "    " + wrapped(edges_text(rows), 80, 4) + "\n";
+  }
+  return page;
+}
+
+std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
+  EdgeSets sets;
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "rebate") continue;
+      const Box& cut = feature.cuts.front();
+      auto& rows = rows_for(sets, CutKey{cut.extent(1), cut.extent(2)});
+      add_once(rows[cut.low[2] == Length() ? "face side" : "back"], piece.mark);
+    }
+  }
+  if (sets.empty()) return {};
+  std::string page = "\nREBATES, all round\n";
+  for (const auto& [key, rows] : sets) {
+    page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep\n";
+    page += "    " + wrapped(edges_text(rows), 80, 4) + "\n";
+  }
+  return page;
+}
+
+/// What the panels were set out to have at their sides and ends.
+std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<MachineSet<CutKey, Marks>> sets;
+  for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
+    const Piece& piece = wood.pieces[number];
+    if (piece.role != "panel") continue;
+    CutKey key(5);
+    for (const Joint& joint : wood.joints) {
+      if (joint.enters != number || !joint.design.bite) continue;
+      const std::size_t at = joint.heading.axis == piece.place.axes[0] ? 2 : 0;
+      key[at] = *joint.design.bottom;
+      key[at + 1] = *joint.design.bite;
+      key[4] = *joint.design.cheeks;
+    }
+    add_once(rows_for(sets, key), piece.mark);
+  }
+  if (sets.empty()) return {};
+  TextTable table({"panels", "gap at sides", "bite", "gap at ends", "bite", "play in thickness"});
+  for (const auto& [key, marks] : sets)
+    table.add({joined(marks), key[0], key[1], key[2], key[3], key[4]});
+  return "\nPANELS in their grooves\n" + table.text(lengths, 2);
+}
+
+}  // namespace
+
+std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const std::string pair = pair_text(wood);
+  return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
+         mortise_page(wood, lengths) + tenon_page(wood, lengths) + rebate_page(wood, lengths) +
+         panel_page(wood, lengths);
+}
+
+}  // namespace haunch

@@ -1,0 +1,13 @@
+// The joinery of a sheet, grouped so that a machine is set once and run.
+#pragma once
+
+#include <string>
+
+#include "haunch/wood.h"
+#include "text_table.h"
+
+namespace haunch {
+
+std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths);
+
+}  // namespace haunch

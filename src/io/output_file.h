@@ -1,0 +1,94 @@
+// Results out: to a file, whole or not at all, or to standard output.
+#pragma once
+
+#include <sys/types.h>
+
+#include <cstddef>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "file_fault.h"
+
+namespace haunch {
+
+/// The calls by which a result reaches the disk. Tests put others in their place.
+struct SystemCalls {
+  std::function<int(const char* path, int flags, mode_t mode)> open;
+  std::function<ssize_t(int descriptor, const void* bytes, std::size_t count)> write;
+  std::function<int(int descriptor)> fsync;
+  std::function<int(int descriptor)> close;
+  std::function<int(const char* from, const char* to)> rename;
+  std::function<int(const char* path)> unlink;
+
+  static SystemCalls real();
+};
+
+/// One file, whatever it is called.
+struct FileIdentity {
+  dev_t device = 0;
+  ino_t number = 0;
+
+  friend bool operator==(const FileIdentity&, const FileIdentity&) = default;
+};
+
+/// Of an ordinary file that is there; others may be read and written at once.
+std::optional<FileIdentity> identity_of(const std::string& path);
+std::optional<FileIdentity> identity_of(int descriptor);
+
+/// Where results go.
+///
+/// A named file is written under another name in the same folder, synced and renamed when it is
+/// finished; without that, or after any fault, the name keeps what it held and nothing is left
+/// over, on an interrupt neither. A link is followed; an existing file keeps its permissions. What
+/// is no ordinary file (/dev/stdout, a pipe) is written directly, and SIGPIPE ignored from then on.
+/// One named file at a time in a process, for the sake of the interrupt.
+class OutputFile {
+ public:
+  /// An empty `path` or standard output by another name writes to the descriptor `standard_output`.
+  /// A file that is one of `inputs` is refused.
+  OutputFile(const std::string& path, int standard_output,
+             const std::vector<FileIdentity>& inputs = {}, SystemCalls calls = SystemCalls::real());
+  ~OutputFile();
+  OutputFile(const OutputFile&) = delete;
+  OutputFile& operator=(const OutputFile&) = delete;
+
+  enum class State {
+    open,         // all is well so far
+    finished,     // all is written
+    reader_gone,  // a pipe closed by its reader: nothing to complain of, and no use in going on
+    failed        // see fault()
+  };
+
+  /// Bytes are held back up to 64 KiB. After a fault this does nothing.
+  void append(std::string_view bytes);
+  /// Writes what is left and puts the file in its place.
+  State finish();
+
+  State state() const { return state_; }
+  const std::optional<FileFault>& fault() const { return fault_; }
+
+ private:
+  void open_direct(int descriptor);
+  void open_named(const std::string& path);
+  void open_beside(mode_t mode, bool exists);
+  void flush();
+  bool write_piece(std::string_view& bytes);
+  bool sync();
+  bool close_descriptor();
+  void give_up();
+  void fail(const std::string& what, int error);
+
+  SystemCalls calls_;
+  std::string name_;       // as the user gave it
+  std::string target_;     // with links followed; empty when written directly
+  std::string temporary_;  // empty when there is none
+  int descriptor_ = -1;
+  State state_ = State::open;
+  std::optional<FileFault> fault_;
+  std::string held_;
+};
+
+}  // namespace haunch

@@ -1,0 +1,127 @@
+#include "report.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "checks.h"
+
+namespace haunch {
+namespace {
+
+constexpr Length kSameSize = Length::from_mm_thousandths(1);
+
+bool agree(Length a, Length b) {
+  return std::max(a, b) - std::min(a, b) <= kSameSize;
+}
+
+std::string_view grain_of(const Piece& piece) {
+  if (piece.role != "panel") return "along";
+  return piece.place.axes[0] == Axis::y ? "upright" : "level";
+}
+
+CutRow row_of(const Piece& piece) {
+  return {piece.role,
+          {piece.mark},
+          1,
+          piece.blank[0],
+          piece.blank[0] + piece.horn * 2,
+          piece.blank[1],
+          piece.blank[2],
+          grain_of(piece)};
+}
+
+bool cut_alike(const CutRow& a, const CutRow& b) {
+  return a.part == b.part && a.grain == b.grain && agree(a.length, b.length) &&
+         agree(a.saw_length, b.saw_length) && agree(a.width, b.width) &&
+         agree(a.thickness, b.thickness);
+}
+
+void merge(CutRow& row, const CutRow& other) {
+  row.marks.insert(row.marks.end(), other.marks.begin(), other.marks.end());
+  row.quantity += other.quantity;
+  row.length = std::min(row.length, other.length);
+  row.saw_length = std::min(row.saw_length, other.saw_length);
+  row.width = std::min(row.width, other.width);
+  row.thickness = std::min(row.thickness, other.thickness);
+}
+
+}  // namespace
+
+Status ItemReport::worst() const {
+  Status worst = Status::ok;
+  for (const Finding& finding : findings)
+    worst = std::max(worst, finding.status);
+  return worst;
+}
+
+ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies) {
+  try {
+    Worked worked = job->work();
+    if (!worked.problems.empty()) return {{}, std::move(worked.problems)};
+    ItemReport report;
+    report.wood = std::move(worked.assembly);
+    report.assumed = std::move(worked.assumed);
+    report.cutlist = cut_list(report.wood, job->quantity);
+    report.findings = check_assembly(report.wood, job->unit);
+    if (with_remedies) report.remedies = find_remedies(*job, report.findings);
+    report.job = std::move(job);
+    return {std::move(report), {}};
+  } catch (const LengthOverflow& overflow) {
+    return {{}, {{"", std::string(overflow.what()) + "; make the sizes less", {}}}};
+  }
+}
+
+std::vector<CutRow> cut_list(const Assembly& wood, int quantity) {
+  std::vector<CutRow> rows;
+  for (const Piece& piece : wood.pieces) {
+    const CutRow row = row_of(piece);
+    const auto same = std::find_if(rows.begin(), rows.end(),
+                                   [&](const CutRow& other) { return cut_alike(other, row); });
+    if (same == rows.end())
+      rows.push_back(row);
+    else
+      merge(*same, row);
+  }
+  for (CutRow& row : rows)
+    row.quantity *= quantity;
+  return rows;
+}
+
+std::string_view status_word(Status status) {
+  switch (status) {
+    case Status::ok:
+      return "ok";
+    case Status::caution:
+      return "caution";
+    case Status::fail:
+      return "fail";
+  }
+  return {};
+}
+
+std::string finding_message(const Finding& finding, Unit unit) {
+  std::string message = in_words(finding.value, unit) + " " + std::string(finding.rule->words);
+  if (finding.min && finding.min == finding.max)
+    message += finding.value == *finding.min ? ", as designed"
+                                             : "; designed: " + in_words(*finding.min, unit);
+  else if (finding.min)
+    message += "; at least " + in_words(*finding.min, unit);
+  if (finding.max && finding.min != finding.max)
+    message += (finding.min ? " and at most " : "; at most ") + in_words(*finding.max, unit);
+  if (finding.status != Status::ok) message += ": " + std::string(finding.rule->reason);
+  return message;
+}
+
+std::string marks_of(const Assembly& wood, const std::vector<std::size_t>& parts) {
+  std::string marks;
+  for (const std::size_t part : parts)
+    marks += (marks.empty() ? "" : ", ") + wood.pieces[part].mark;
+  return marks.empty() ? "-" : marks;
+}
+
+std::string remedy_message(const Remedy& remedy, Unit unit) {
+  return remedy.key + " " + in_words(remedy.to, unit) + " instead of " +
+         in_words(remedy.from, unit) + " (tried: this passes, and nothing else is worse)";
+}
+
+}  // namespace haunch

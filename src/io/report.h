@@ -1,0 +1,60 @@
+// The report of one item: what tables, JSON and CSV are views of.
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "finding.h"
+#include "kind.h"
+#include "remedy.h"
+
+namespace haunch {
+
+/// Pieces that are cut alike, for all of an item's quantity.
+struct CutRow {
+  std::string_view part;           // their role
+  std::vector<std::string> marks;  // in one item
+  std::int64_t quantity = 0;
+  Length length, saw_length, width, thickness;
+  std::string_view grain;  // of panels: "upright" or "level"; else "along"
+};
+
+/// One item, worked and checked.
+struct ItemReport {
+  std::unique_ptr<Job> job;
+  Assembly wood;
+  std::vector<Assumed> assumed;
+  std::vector<CutRow> cutlist;
+  std::vector<Finding> findings;
+  std::vector<std::optional<Remedy>> remedies;  // of each finding; empty when none were looked for
+
+  Status worst() const;
+};
+
+/// An item's report, or the problems that stand against it.
+struct ItemOutcome {
+  std::optional<ItemReport> report;
+  std::vector<Problem> problems;
+};
+
+/// Works and checks a job. `with_remedies`: tries remedies for what is not ok.
+ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies);
+
+/// Pieces of one role and grain whose sizes agree within 0.001 mm, merged at the smallest, in the
+/// order of their marks.
+std::vector<CutRow> cut_list(const Assembly& wood, int quantity);
+
+/// What a finding says, in words: the figure, its limit, and unless it is ok why it matters.
+std::string finding_message(const Finding& finding, Unit unit);
+
+/// "C", or "-" for no piece, "A, C" for several.
+std::string marks_of(const Assembly& wood, const std::vector<std::size_t>& parts);
+
+std::string_view status_word(Status status);
+
+/// What a remedy says, in words.
+std::string remedy_message(const Remedy& remedy, Unit unit);
+
+}  // namespace haunch

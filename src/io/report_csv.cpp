@@ -1,0 +1,222 @@
+#include "report_csv.h"
+
+#include <algorithm>
+#include <utility>
+#include <vector>
+
+namespace haunch {
+namespace {
+
+/// One line of a table, field by field.
+class CsvRow {
+ public:
+  CsvRow(std::string& out, Unit unit, bool for_spreadsheet)
+      : out_(out), unit_(unit), crlf_(for_spreadsheet) {}
+
+  /// A field of our own words and numbers.
+  void plain(std::string_view field) {
+    if (!first_) out_ += ',';
+    first_ = false;
+    append_quoted(field);
+  }
+  /// A field with a user's words: guarded, so that no spreadsheet takes it for a formula.
+  void text(const std::string& field) {
+    const bool formula = !field.empty() &&
+                         std::string_view("=+-@\t\r").find(field.front()) != std::string_view::npos;
+    plain(formula ? "'" + field : field);
+  }
+  void length(const std::optional<Length>& length) { plain(length ? decimal(*length, unit_) : ""); }
+  void count(std::int64_t number) { plain(std::to_string(number)); }
+  void end() { out_ += crlf_ ? "\r\n" : "\n"; }
+
+ private:
+  void append_quoted(std::string_view field) {
+    if (field.find_first_of(",\"\r\n") == std::string_view::npos) {
+      out_ += field;
+      return;
+    }
+    out_ += '"';
+    for (const char character : field) {
+      if (character == '"') out_ += '"';
+      out_ += character;
+    }
+    out_ += '"';
+  }
+
+  std::string& out_;
+  Unit unit_;
+  bool crlf_;
+  bool first_ = true;
+};
+
+std::string joined(const std::vector<std::string>& marks) {
+  std::string all;
+  for (const std::string& mark : marks)
+    all += (all.empty() ? "" : " ") + mark;
+  return all;
+}
+
+/// A column: its name, and whether it holds lengths and so carries the unit.
+struct Column {
+  std::string_view name;
+  bool length = false;
+};
+
+constexpr Column kCutColumns[] = {{"item"},         {"part"},
+                                  {"marks"},        {"quantity"},
+                                  {"length", true}, {"saw_length", true},
+                                  {"width", true},  {"thickness", true},
+                                  {"material"},     {"grain"}};
+constexpr Column kJointColumns[] = {{"item"},
+                                    {"joint"},
+                                    {"kind"},
+                                    {"receives"},
+                                    {"enters"},
+                                    {"no"},
+                                    {"of"},
+                                    {"mortise_from_foot", true},
+                                    {"mortise_from_shoulder", true},
+                                    {"mortise_length", true},
+                                    {"mortise_width", true},
+                                    {"mortise_depth", true},
+                                    {"mortise_from_face", true},
+                                    {"tenon_from_edge", true},
+                                    {"tenon_width", true},
+                                    {"tenon_thickness", true},
+                                    {"tenon_depth", true},
+                                    {"tenon_from_face", true},
+                                    {"cheeks", true},
+                                    {"edges", true},
+                                    {"bottom", true},
+                                    {"bite", true}};
+constexpr Column kCheckColumns[] = {{"item"},
+                                    {"check"},
+                                    {"status"},
+                                    {"parts"},
+                                    {"joint"},
+                                    {"value", true},
+                                    {"min", true},
+                                    {"max", true},
+                                    {"message"},
+                                    {"remedy_key"},
+                                    {"remedy_from", true},
+                                    {"remedy_to", true}};
+
+template <std::size_t Count>
+std::string header(const Column (&columns)[Count], Unit unit, bool for_spreadsheet) {
+  std::string line = for_spreadsheet ? "\xEF\xBB\xBF" : "";
+  CsvRow row(line, unit, for_spreadsheet);
+  for (const Column& column : columns)
+    row.plain(std::string(column.name) + (column.length ? "_" + std::string(unit_word(unit)) : ""));
+  row.end();
+  return line;
+}
+
+void append_cut(CsvRow row, const ItemReport& report, const CutRow& cut) {
+  row.text(report.job->id);
+  row.plain(cut.part);
+  row.plain(joined(cut.marks));
+  row.count(cut.quantity);
+  for (const Length length : {cut.length, cut.saw_length, cut.width, cut.thickness})
+    row.length(length);
+  row.text(report.job->species);
+  row.plain(cut.grain);
+  row.end();
+}
+
+void append_mortise(CsvRow& row, const Joint& joint, std::size_t number) {
+  if (!joint.mortise) {
+    for (int empty = 0; empty < 6; ++empty)
+      row.plain("");
+    return;
+  }
+  const MortiseSizes& mortise = *joint.mortise;
+  const MortiseSpan& span = mortise.each[number];
+  row.length(span.from_foot);
+  row.length(mortise.from_shoulder ? std::optional(*mortise.from_shoulder + span.from_foot -
+                                                   mortise.each.front().from_foot)
+                                   : std::nullopt);
+  for (const Length length : {span.length, mortise.width, mortise.depth, mortise.from_face})
+    row.length(length);
+}
+
+void append_tenon(CsvRow& row, const Joint& joint, std::size_t number) {
+  if (!joint.tenon) {
+    for (int empty = 0; empty < 5; ++empty)
+      row.plain("");
+    return;
+  }
+  const TenonSizes& tenon = *joint.tenon;
+  for (const Length length : {tenon.each[number].from_edge, tenon.each[number].width,
+                              tenon.thickness, tenon.depth, tenon.from_face})
+    row.length(length);
+}
+
+/// One row for each tenon of a joint; one for a panel's edge.
+void append_joint(CsvRow row, const ItemReport& report, std::size_t joint_number,
+                  std::size_t number, std::size_t count) {
+  const Joint& joint = report.wood.joints[joint_number];
+  row.text(report.job->id);
+  row.plain(joint_id(joint_number));
+  row.plain(joint.kind);
+  row.plain(report.wood.pieces[joint.receives].mark);
+  row.plain(report.wood.pieces[joint.enters].mark);
+  row.count(static_cast<std::int64_t>(number + 1));
+  row.count(static_cast<std::int64_t>(count));
+  append_mortise(row, joint, number);
+  append_tenon(row, joint, number);
+  for (const auto& clearance :
+       {joint.design.cheeks, joint.design.edges, joint.design.bottom, joint.design.bite})
+    row.length(clearance);
+  row.end();
+}
+
+void append_check(CsvRow row, const ItemReport& report, std::size_t number, Unit unit) {
+  const Finding& finding = report.findings[number];
+  row.text(report.job->id);
+  row.plain(finding.rule->check);
+  row.plain(status_word(finding.status));
+  std::vector<std::string> marks;
+  for (const std::size_t part : finding.parts)
+    marks.push_back(report.wood.pieces[part].mark);
+  row.plain(joined(marks));
+  row.plain(finding.joint ? joint_id(*finding.joint) : "");
+  row.length(finding.value);
+  row.length(finding.min);
+  row.length(finding.max);
+  row.plain(finding_message(finding, unit));
+  const auto remedy = report.remedies.empty() ? std::nullopt : report.remedies[number];
+  row.plain(remedy ? remedy->key : "");
+  row.length(remedy ? std::optional(remedy->from) : std::nullopt);
+  row.length(remedy ? std::optional(remedy->to) : std::nullopt);
+  row.end();
+}
+
+}  // namespace
+
+std::string csv_head(Section section, Unit unit, bool for_spreadsheet) {
+  if (section == Section::joints) return header(kJointColumns, unit, for_spreadsheet);
+  if (section == Section::check) return header(kCheckColumns, unit, for_spreadsheet);
+  return header(kCutColumns, unit, for_spreadsheet);
+}
+
+void append_item_csv(std::string& out, const ItemReport& report, Section section, Unit unit,
+                     bool for_spreadsheet) {
+  const CsvRow row(out, unit, for_spreadsheet);
+  if (section == Section::joints) {
+    for (std::size_t joint = 0; joint < report.wood.joints.size(); ++joint) {
+      const auto& tenon = report.wood.joints[joint].tenon;
+      const std::size_t count = tenon ? tenon->each.size() : 1;
+      for (std::size_t number = 0; number < count; ++number)
+        append_joint(row, report, joint, number, count);
+    }
+  } else if (section == Section::check) {
+    for (std::size_t number = 0; number < report.findings.size(); ++number)
+      append_check(row, report, number, unit);
+  } else {
+    for (const CutRow& cut : report.cutlist)
+      append_cut(row, report, cut);
+  }
+}
+
+}  // namespace haunch

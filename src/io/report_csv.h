@@ -1,0 +1,19 @@
+// The report as CSV (RFC 4180): one table a command, units in the headers, decimals only.
+#pragma once
+
+#include <string>
+
+#include "report.h"
+#include "view.h"
+
+namespace haunch {
+
+/// The header line; the sheet's table is the cut list. `for_spreadsheet`: with a byte order mark
+/// and CRLF.
+std::string csv_head(Section section, Unit unit, bool for_spreadsheet);
+
+/// The rows of one item.
+void append_item_csv(std::string& out, const ItemReport& report, Section section, Unit unit,
+                     bool for_spreadsheet);
+
+}  // namespace haunch

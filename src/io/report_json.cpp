@@ -1,0 +1,326 @@
+#include "report_json.h"
+
+#include "json_text.h"
+
+namespace haunch {
+namespace {
+
+void append_triple(JsonText& json, const Triple& triple) {
+  json.open_list();
+  for (const Length length : triple)
+    json.number(length);
+  json.close_list();
+}
+
+void append_size(JsonText& json, const Triple& size) {
+  json.key("size");
+  json.open_object();
+  json.member("width", size[0]);
+  json.member("height", size[1]);
+  json.member("thickness", size[2]);
+  json.close_object();
+}
+
+void append_cuts(JsonText& json, const std::vector<Box>& cuts) {
+  json.key("cuts");
+  json.open_list();
+  for (const Box& cut : cuts) {
+    json.open_list();
+    for (const Triple& corner : {cut.low, cut.high})
+      for (const Length length : corner)
+        json.number(length);
+    json.close_list();
+  }
+  json.close_list();
+}
+
+void append_served(JsonText& json, const Feature& feature) {
+  if (feature.kind != "groove" && feature.joints.size() == 1) {
+    json.member("joint", joint_id(feature.joints.front()));
+  } else if (!feature.joints.empty()) {
+    json.key("joints");
+    json.open_list();
+    for (const std::size_t joint : feature.joints)
+      json.text(joint_id(joint));
+    json.close_list();
+  }
+}
+
+void append_feature(JsonText& json, const Feature& feature) {
+  json.open_object();
+  json.member("kind", feature.kind);
+  append_served(json, feature);
+  for (const NamedSize& size : feature.sizes)
+    json.member(size.name, size.size);
+  append_cuts(json, feature.cuts);
+  json.close_object();
+}
+
+void append_place(JsonText& json, const Place& place) {
+  constexpr std::string_view kAxisNames[] = {"x", "y", "z"};
+  json.key("at");
+  json.open_object();
+  json.key("origin");
+  append_triple(json, place.origin);
+  json.key("axes");
+  json.open_list();
+  for (const Axis axis : place.axes)
+    json.text(kAxisNames[static_cast<std::size_t>(axis)]);
+  json.close_list();
+  json.close_object();
+}
+
+void append_part(JsonText& json, const Piece& piece, const std::string& material) {
+  json.row();
+  json.open_object();
+  json.member("mark", piece.mark);
+  json.member("name", piece.name);
+  json.member("role", piece.role);
+  json.member("material", material);
+  json.member("length", piece.blank[0]);
+  json.member("width", piece.blank[1]);
+  json.member("thickness", piece.blank[2]);
+  append_place(json, piece.place);
+  json.key("features");
+  json.open_list();
+  for (const Feature& feature : piece.features)
+    append_feature(json, feature);
+  json.close_list();
+  json.close_object();
+}
+
+void append_spans(JsonText& json, std::string_view name, const std::vector<TenonSpan>& spans) {
+  json.key(name);
+  json.open_list();
+  for (const TenonSpan& span : spans) {
+    json.open_object();
+    json.member("from_edge", span.from_edge);
+    json.member("width", span.width);
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void append_tenon(JsonText& json, const TenonSizes& tenon) {
+  json.key("tenon");
+  json.open_object();
+  json.member("thickness", tenon.thickness);
+  json.member("width", tenon.width);
+  json.member("depth", tenon.depth);
+  json.member("count", std::ssize(tenon.each));
+  json.member("from_face", tenon.from_face);
+  append_spans(json, "each", tenon.each);
+  if (!tenon.haunches.empty()) {
+    json.member("haunch_depth", tenon.haunch_depth);
+    json.member("haunch_thickness", tenon.haunch_thickness);
+    append_spans(json, "haunches", tenon.haunches);
+  }
+  json.close_object();
+}
+
+void append_mortise(JsonText& json, const MortiseSizes& mortise) {
+  json.key("mortise");
+  json.open_object();
+  json.member("width", mortise.width);
+  json.member("length", mortise.each.front().length);
+  json.member("depth", mortise.depth);
+  json.member("from_foot", mortise.each.front().from_foot);
+  if (mortise.from_shoulder) json.member("from_shoulder", *mortise.from_shoulder);
+  json.member("from_face", mortise.from_face);
+  if (mortise.each.size() > 1) {
+    json.key("each");
+    json.open_list();
+    for (const MortiseSpan& span : mortise.each) {
+      json.open_object();
+      json.member("from_foot", span.from_foot);
+      json.member("length", span.length);
+      json.close_object();
+    }
+    json.close_list();
+  }
+  json.close_object();
+}
+
+void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
+  const Joint& joint = wood.joints[number];
+  json.row();
+  json.open_object();
+  json.member("id", joint_id(number));
+  json.member("kind", joint.kind);
+  json.member("receives", wood.pieces[joint.receives].mark);
+  json.member("enters", wood.pieces[joint.enters].mark);
+  if (joint.tenon) append_tenon(json, *joint.tenon);
+  if (joint.mortise) append_mortise(json, *joint.mortise);
+  json.key("clearance");
+  json.open_object();
+  if (joint.design.cheeks) json.member("cheeks", *joint.design.cheeks);
+  if (joint.design.edges) json.member("edges", *joint.design.edges);
+  if (joint.design.bottom) json.member("bottom", *joint.design.bottom);
+  if (joint.design.bite) json.member("bite", *joint.design.bite);
+  json.close_object();
+  json.close_object();
+}
+
+void append_cut_row(JsonText& json, const CutRow& row, const std::string& material) {
+  json.row();
+  json.open_object();
+  json.member("part", row.part);
+  json.key("marks");
+  json.open_list();
+  for (const std::string& mark : row.marks)
+    json.text(mark);
+  json.close_list();
+  json.member("quantity", row.quantity);
+  json.member("length", row.length);
+  json.member("saw_length", row.saw_length);
+  json.member("width", row.width);
+  json.member("thickness", row.thickness);
+  json.member("material", material);
+  json.member("grain", row.grain);
+  json.close_object();
+}
+
+void append_remedy(JsonText& json, const std::optional<Remedy>& remedy, Unit unit) {
+  json.key("remedy");
+  if (!remedy) {
+    json.null();
+    return;
+  }
+  json.open_object();
+  json.member("key", remedy->key);
+  json.member("from", remedy->from);
+  json.member("to", remedy->to);
+  json.member("message", remedy_message(*remedy, unit));
+  json.close_object();
+}
+
+void append_check(JsonText& json, const ItemReport& report, std::size_t number, Unit unit) {
+  const Finding& finding = report.findings[number];
+  json.row();
+  json.open_object();
+  json.member("check", finding.rule->check);
+  json.member("status", status_word(finding.status));
+  json.key("parts");
+  json.open_list();
+  for (const std::size_t part : finding.parts)
+    json.text(report.wood.pieces[part].mark);
+  json.close_list();
+  if (finding.joint) json.member("joint", joint_id(*finding.joint));
+  json.member("value", finding.value);
+  json.key("limit");
+  json.open_object();
+  if (finding.min) json.member("min", *finding.min);
+  if (finding.max) json.member("max", *finding.max);
+  json.close_object();
+  json.member("message", finding_message(finding, unit));
+  append_remedy(json, report.remedies.empty() ? std::nullopt : report.remedies[number], unit);
+  json.close_object();
+}
+
+struct AssumedValue {
+  JsonText& json;
+  void operator()(Length length) const { json.number(length); }
+  void operator()(const std::string& text) const { json.text(text); }
+  void operator()(const std::vector<Length>& lengths) const {
+    json.open_list();
+    for (const Length length : lengths)
+      json.number(length);
+    json.close_list();
+  }
+};
+
+void append_assumed(JsonText& json, const std::vector<Assumed>& assumed) {
+  json.key("assumed");
+  json.open_list();
+  for (const Assumed& it : assumed) {
+    json.row();
+    json.open_object();
+    json.member("key", it.key);
+    json.key("value");
+    std::visit(AssumedValue{json}, it.value);
+    json.member("why", it.why);
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void append_parts(JsonText& json, const ItemReport& report) {
+  json.key("parts");
+  json.open_list();
+  for (const Piece& piece : report.wood.pieces)
+    append_part(json, piece, report.job->species);
+  json.close_list();
+}
+
+void append_joints(JsonText& json, const ItemReport& report) {
+  json.key("joints");
+  json.open_list();
+  for (std::size_t number = 0; number < report.wood.joints.size(); ++number)
+    append_joint(json, report.wood, number);
+  json.close_list();
+}
+
+void append_cutlist(JsonText& json, const ItemReport& report) {
+  json.key("cutlist");
+  json.open_list();
+  for (const CutRow& row : report.cutlist)
+    append_cut_row(json, row, report.job->species);
+  json.close_list();
+}
+
+void append_checks(JsonText& json, const ItemReport& report, Unit unit) {
+  json.key("checks");
+  json.open_list();
+  for (std::size_t number = 0; number < report.findings.size(); ++number)
+    append_check(json, report, number, unit);
+  json.close_list();
+}
+
+}  // namespace
+
+std::string report_json_head(Unit unit) {
+  return R"({"format": "haunch-report-1", "units": ")" + std::string(unit_word(unit)) +
+         R"(", "items": [)";
+}
+
+void append_item_json(std::string& out, const ItemReport& report, Section section, Unit unit,
+                      bool first) {
+  out += first ? "\n" : ",\n";
+  JsonText json(out, unit);
+  json.open_object();
+  json.member("id", report.job->id);
+  json.member("kind", report.job->kind);
+  json.member("name", report.job->name);
+  if (!report.job->note.empty()) json.member("note", report.job->note);
+  json.member("quantity", std::int64_t{report.job->quantity});
+  json.member("units", unit_word(unit));
+  append_size(json, report.wood.size);
+  const bool whole = section == Section::sheet;
+  if (whole || section == Section::joints) {
+    append_parts(json, report);
+    append_joints(json, report);
+  }
+  if (whole || section == Section::cutlist) append_cutlist(json, report);
+  if (whole || section == Section::check) append_checks(json, report, unit);
+  append_assumed(json, report.assumed);
+  json.close_object();
+}
+
+std::string report_json_tail(const std::vector<PlacedProblem>& errors) {
+  std::string out = "\n], \"errors\": [";
+  JsonText json(out, Unit::mm);
+  for (const PlacedProblem& error : errors) {
+    json.row();
+    json.open_object();
+    json.member("source", error.source);
+    json.member("line", static_cast<std::int64_t>(error.line));
+    json.member("column", static_cast<std::int64_t>(error.column));
+    json.member("path", error.path);
+    json.member("message", error.message);
+    json.close_object();
+  }
+  out += "]}\n";
+  return out;
+}
+
+}  // namespace haunch

@@ -1,0 +1,237 @@
+#include "report_page.h"
+
+#include <algorithm>
+#include <map>
+
+#include "joinery_page.h"
+#include "text_table.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::size_t kPageWidth = 80;
+
+// ---- head
+
+std::string verdict(const ItemReport& report) {
+  std::size_t failed = 0;
+  std::size_t cautions = 0;
+  for (const Finding& finding : report.findings) {
+    failed += finding.status == Status::fail ? 1U : 0U;
+    cautions += finding.status == Status::caution ? 1U : 0U;
+  }
+  const std::string all = std::to_string(report.findings.size());
+  if (failed == 0 && cautions == 0) return "all " + all + " checks pass";
+  std::string text = std::to_string(failed) + " of " + all + " checks fail";
+  if (failed == 0) text = "no check of " + all + " fails";
+  if (cautions > 0)
+    text += ", " + std::to_string(cautions) + (cautions == 1 ? " caution" : " cautions");
+  return text;
+}
+
+std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
+  if (!wood.opening) return {};
+  const Opening& opening = *wood.opening;
+  const auto& p = lengths;
+  return "  opening " + p.one(opening.width) + " x " + p.one(opening.height) + ", gaps left " +
+         p.one(opening.left) + ", right " + p.one(opening.right) + ", head " + p.one(opening.head) +
+         ", foot " + p.one(opening.foot) + "\n";
+}
+
+std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
+  const Job& job = *report.job;
+  std::string page = job.id + ": " + job.name + ", " + std::to_string(job.quantity) +
+                     " off; sizes in " + (lengths.unit() == Unit::mm ? "mm" : "inches") + "\n";
+  page += "  leaf " + lengths.one(report.wood.size[0]) + " wide, " +
+          lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
+          " thick" + (job.species.empty() ? "" : ", " + job.species) + "\n";
+  page += opening_text(report.wood, lengths);
+  if (!job.note.empty()) page += "  " + wrapped("note: " + job.note, kPageWidth, 2) + "\n";
+  return page + "  " + verdict(report) + "\n";
+}
+
+// ---- cut list
+
+std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
+  TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
+  for (const CutRow& row : report.cutlist) {
+    std::string marks;
+    for (const std::string& mark : row.marks)
+      marks += (marks.empty() ? "" : " ") + mark;
+    const bool horns = row.saw_length != row.length;
+    table.add({std::string(row.part), std::to_string(row.quantity), row.length,
+               horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
+               std::string(row.grain == "along" ? "" : row.grain), marks});
+  }
+  std::string page =
+      "\nCUT LIST" +
+      std::string(report.job->quantity > 1 ? ", for all " + std::to_string(report.job->quantity)
+                                           : "") +
+      "\n" + table.text(lengths, 2);
+  const bool horns = std::any_of(report.cutlist.begin(), report.cutlist.end(),
+                                 [](const CutRow& row) { return row.saw_length != row.length; });
+  if (horns) page += "  saw to: with a horn at each end, sawn off after glue-up\n";
+  return page;
+}
+
+// ---- checks
+
+/// Findings that say the same of several places.
+struct FindingGroup {
+  const Finding* first;
+  const std::optional<Remedy>* remedy;
+  std::vector<std::size_t> parts;
+  std::vector<std::size_t> joints;
+};
+
+bool says_the_same(const Finding& a, const Finding& b) {
+  return a.rule == b.rule && a.status == b.status && a.value == b.value && a.min == b.min &&
+         a.max == b.max;
+}
+
+bool same_remedy(const std::optional<Remedy>& a, const std::optional<Remedy>& b) {
+  if (a.has_value() != b.has_value()) return false;
+  return !a || (a->key == b->key && a->to == b->to);
+}
+
+std::vector<FindingGroup> groups_of(const ItemReport& report, Status status) {
+  static const std::optional<Remedy> kNone;
+  std::vector<FindingGroup> groups;
+  for (std::size_t i = 0; i < report.findings.size(); ++i) {
+    const Finding& finding = report.findings[i];
+    if (finding.status != status) continue;
+    const auto& remedy = report.remedies.empty() ? kNone : report.remedies[i];
+    auto group = std::find_if(groups.begin(), groups.end(), [&](const FindingGroup& it) {
+      return says_the_same(*it.first, finding) && same_remedy(*it.remedy, remedy);
+    });
+    if (group == groups.end()) group = groups.insert(groups.end(), {&finding, &remedy, {}, {}});
+    for (const std::size_t part : finding.parts)
+      if (std::find(group->parts.begin(), group->parts.end(), part) == group->parts.end())
+        group->parts.push_back(part);
+    if (finding.joint) group->joints.push_back(*finding.joint);
+  }
+  return groups;
+}
+
+std::string places_text(const FindingGroup& group, const Assembly& wood) {
+  std::string text;
+  for (const std::size_t part : group.parts)
+    text += " " + wood.pieces[part].mark;
+  std::string joints;
+  for (const std::size_t joint : group.joints)
+    joints += (joints.empty() ? "" : " ") + joint_id(joint);
+  return text + (joints.empty() ? "" : " (" + joints + ")");
+}
+
+std::string doubts_page(const ItemReport& report, Status status, Unit unit) {
+  std::string page;
+  for (const FindingGroup& group : groups_of(report, status)) {
+    const std::string word = status == Status::fail ? "FAIL" : "caution";
+    page +=
+        "  " +
+        wrapped(word + "  " + std::string(group.first->rule->check) +
+                    places_text(group, report.wood) + ": " + finding_message(*group.first, unit),
+                kPageWidth, 4) +
+        "\n";
+    const std::string remedy = *group.remedy ? remedy_message(**group.remedy, unit)
+                                             : "no change of one size was found that puts it right";
+    if (!report.remedies.empty())
+      page += "    " + wrapped("remedy: " + remedy, kPageWidth, 6) + "\n";
+  }
+  return page;
+}
+
+/// What passes, rule by rule, with the least and the greatest figure.
+struct PassRow {
+  std::size_t places = 0;
+  const Finding* least = nullptr;
+  const Finding* greatest = nullptr;
+};
+
+std::vector<std::pair<const Rule*, PassRow>> passes_of(const ItemReport& report) {
+  std::vector<std::pair<const Rule*, PassRow>> rows;
+  for (const Finding& finding : report.findings) {
+    if (finding.status != Status::ok) continue;
+    auto row = std::find_if(rows.begin(), rows.end(),
+                            [&](const auto& it) { return it.first == finding.rule; });
+    if (row == rows.end()) row = rows.insert(rows.end(), {finding.rule, {0, &finding, &finding}});
+    PassRow& pass = row->second;
+    ++pass.places;
+    if (finding.value < pass.least->value) pass.least = &finding;
+    if (finding.value > pass.greatest->value) pass.greatest = &finding;
+  }
+  return rows;
+}
+
+Cell limit_cell(const std::optional<Length>& limit) {
+  return limit ? Cell(*limit) : Cell(std::string());
+}
+
+std::string passes_page(const ItemReport& report, const LengthPrinter& lengths) {
+  TextTable table({"passes", "places", "least", "greatest", "at least", "at most", ""});
+  for (const auto& [rule, pass] : passes_of(report))
+    table.add({std::string(rule->check), std::to_string(pass.places), pass.least->value,
+               pass.greatest->value, limit_cell(pass.least->min), limit_cell(pass.greatest->max),
+               std::string(rule->words)});
+  return table.empty() ? "" : table.text(lengths, 2);
+}
+
+std::string passes_in_brief(const ItemReport& report) {
+  std::string text;
+  for (const auto& [rule, pass] : passes_of(report)) {
+    text += (text.empty() ? "pass: " : ", ") + std::string(rule->check);
+    if (pass.places > 1) text += " (" + std::to_string(pass.places) + ")";
+  }
+  return text.empty() ? "" : "  " + wrapped(text, kPageWidth, 4) + "\n";
+}
+
+std::string checks_page(const ItemReport& report, Section section, const LengthPrinter& lengths) {
+  const Unit unit = lengths.unit();
+  std::string page = "\nCHECKS: " + verdict(report) + "\n";
+  page += doubts_page(report, Status::fail, unit) + doubts_page(report, Status::caution, unit);
+  return page +
+         (section == Section::check ? passes_page(report, lengths) : passes_in_brief(report));
+}
+
+// ---- assumed
+
+std::string value_text(const Assumed& assumed, const LengthPrinter& lengths) {
+  if (const auto* length = std::get_if<Length>(&assumed.value)) return lengths.one(*length);
+  if (const auto* text = std::get_if<std::string>(&assumed.value)) return *text;
+  std::string all;
+  for (const Length length : std::get<std::vector<Length>>(assumed.value))
+    all += (all.empty() ? "" : ", ") + lengths.one(length);
+  return all;
+}
+
+std::string assumed_page(const ItemReport& report, const LengthPrinter& lengths) {
+  if (report.assumed.empty()) return {};
+  TextTable table({"key", "value", "why"});
+  for (const Assumed& assumed : report.assumed)
+    table.add({assumed.key, value_text(assumed, lengths), assumed.why});
+  return "\nASSUMED, for want of a word in the spec\n" + table.text(lengths, 2);
+}
+
+}  // namespace
+
+std::string item_page(const ItemReport& report, Section section, Unit unit, LengthStyle style) {
+  const LengthPrinter lengths(unit, style);
+  const bool whole = section == Section::sheet;
+  std::string page = head_page(report, lengths);
+  if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
+  if (whole || section == Section::joints) page += joinery_page(report.wood, lengths);
+  if (whole || section == Section::check) page += checks_page(report, section, lengths);
+  return page + assumed_page(report, lengths);
+}
+
+std::string page_cautions() {
+  return "\n" +
+         wrapped(
+             "Guards on, dust drawn off, work held. Doors on escape routes, fire doors and glass "
+             "in doors are not sized "
+             "from this sheet: the local code and a licensed professional decide.",
+             kPageWidth, 0) +
+         "\n";
+}
+
+}  // namespace haunch

@@ -1,0 +1,244 @@
+#include "schema.h"
+
+namespace haunch {
+
+std::string_view report_schema() {
+  return R"schema({
+  "$schema": "https://json-schema.org/draft/2020-12/schema",
+  "$id": "urn:haunch:report-1",
+  "title": "A report of haunch",
+  "description": "Lengths are numbers in an item's units: exact in mm; in inches exact where the decimal ends, else to 9 places. 'sheet' gives every part of an item; 'cutlist', 'joints' (with the parts) and 'check' give theirs.",
+  "type": "object",
+  "properties": {
+    "format": {"const": "haunch-report-1"},
+    "units": {"$ref": "#/$defs/units"},
+    "items": {"type": "array", "items": {"$ref": "#/$defs/item"}},
+    "errors": {"type": "array", "items": {"$ref": "#/$defs/error"}}
+  },
+  "required": ["format", "units", "items", "errors"],
+  "additionalProperties": false,
+  "$defs": {
+    "units": {"enum": ["mm", "in"]},
+    "joint_id": {"type": "string", "pattern": "^J[1-9][0-9]*$"},
+    "item": {
+      "type": "object",
+      "properties": {
+        "id": {"type": "string"},
+        "kind": {"enum": ["door"]},
+        "name": {"type": "string"},
+        "note": {"type": "string"},
+        "quantity": {"type": "integer", "minimum": 1},
+        "units": {"$ref": "#/$defs/units"},
+        "size": {
+          "type": "object",
+          "properties": {"width": {"type": "number"}, "height": {"type": "number"}, "thickness": {"type": "number"}},
+          "required": ["width", "height", "thickness"],
+          "additionalProperties": false
+        },
+        "parts": {"type": "array", "items": {"$ref": "#/$defs/part"}},
+        "joints": {"type": "array", "items": {"$ref": "#/$defs/joint"}},
+        "cutlist": {"type": "array", "items": {"$ref": "#/$defs/cut"}},
+        "checks": {"type": "array", "items": {"$ref": "#/$defs/check"}},
+        "assumed": {"type": "array", "items": {"$ref": "#/$defs/assumed"}}
+      },
+      "required": ["id", "kind", "name", "quantity", "units", "size", "assumed"],
+      "additionalProperties": false
+    },
+    "part": {
+      "type": "object",
+      "properties": {
+        "mark": {"type": "string"},
+        "name": {"type": "string"},
+        "role": {"type": "string"},
+        "material": {"type": "string"},
+        "length": {"type": "number"},
+        "width": {"type": "number"},
+        "thickness": {"type": "number"},
+        "at": {
+          "type": "object",
+          "properties": {
+            "origin": {"type": "array", "items": {"type": "number"}, "minItems": 3, "maxItems": 3},
+            "axes": {"type": "array", "items": {"enum": ["x", "y", "z"]}, "minItems": 3, "maxItems": 3}
+          },
+          "required": ["origin", "axes"],
+          "additionalProperties": false
+        },
+        "features": {"type": "array", "items": {"$ref": "#/$defs/feature"}}
+      },
+      "required": ["mark", "name", "role", "material", "length", "width", "thickness", "at", "features"],
+      "additionalProperties": false
+    },
+    "feature": {
+      "type": "object",
+      "properties": {
+        "kind": {"type": "string"},
+        "joint": {"$ref": "#/$defs/joint_id"},
+        "joints": {"type": "array", "items": {"$ref": "#/$defs/joint_id"}},
+        "width": {"type": "number"},
+        "depth": {"type": "number"},
+        "thickness": {"type": "number"},
+        "from_face": {"type": "number"},
+        "cuts": {
+          "type": "array",
+          "items": {"type": "array", "items": {"type": "number"}, "minItems": 6, "maxItems": 6}
+        }
+      },
+      "required": ["kind", "cuts"],
+      "additionalProperties": false
+    },
+    "joint": {
+      "type": "object",
+      "properties": {
+        "id": {"$ref": "#/$defs/joint_id"},
+        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "panel-in-groove"]},
+        "receives": {"type": "string"},
+        "enters": {"type": "string"},
+        "tenon": {
+          "type": "object",
+          "properties": {
+            "thickness": {"type": "number"},
+            "width": {"type": "number"},
+            "depth": {"type": "number"},
+            "count": {"type": "integer", "minimum": 1},
+            "from_face": {"type": "number"},
+            "each": {
+              "type": "array",
+              "items": {
+                "type": "object",
+                "properties": {"from_edge": {"type": "number"}, "width": {"type": "number"}},
+                "required": ["from_edge", "width"],
+                "additionalProperties": false
+              }
+            },
+            "haunch_depth": {"type": "number"},
+            "haunch_thickness": {"type": "number"},
+            "haunches": {
+              "type": "array",
+              "items": {
+                "type": "object",
+                "properties": {"from_edge": {"type": "number"}, "width": {"type": "number"}},
+                "required": ["from_edge", "width"],
+                "additionalProperties": false
+              }
+            }
+          },
+          "required": ["thickness", "width", "depth", "count", "from_face", "each"],
+          "additionalProperties": false
+        },
+        "mortise": {
+          "type": "object",
+          "properties": {
+            "width": {"type": "number"},
+            "length": {"type": "number"},
+            "depth": {"type": "number"},
+            "from_foot": {"type": "number"},
+            "from_shoulder": {"type": "number"},
+            "from_face": {"type": "number"},
+            "each": {
+              "type": "array",
+              "minItems": 2,
+              "items": {
+                "type": "object",
+                "properties": {"from_foot": {"type": "number"}, "length": {"type": "number"}},
+                "required": ["from_foot", "length"],
+                "additionalProperties": false
+              }
+            }
+          },
+          "required": ["width", "length", "depth", "from_foot", "from_face"],
+          "additionalProperties": false
+        },
+        "clearance": {
+          "type": "object",
+          "properties": {
+            "cheeks": {"type": "number"},
+            "edges": {"type": "number"},
+            "bottom": {"type": "number"},
+            "bite": {"type": "number"}
+          },
+          "required": [],
+          "additionalProperties": false
+        }
+      },
+      "required": ["id", "kind", "receives", "enters", "clearance"],
+      "additionalProperties": false
+    },
+    "cut": {
+      "type": "object",
+      "properties": {
+        "part": {"type": "string"},
+        "marks": {"type": "array", "items": {"type": "string"}, "minItems": 1},
+        "quantity": {"type": "integer", "minimum": 1},
+        "length": {"type": "number"},
+        "saw_length": {"type": "number"},
+        "width": {"type": "number"},
+        "thickness": {"type": "number"},
+        "material": {"type": "string"},
+        "grain": {"enum": ["along", "upright", "level"]}
+      },
+      "required": ["part", "marks", "quantity", "length", "saw_length", "width", "thickness", "material", "grain"],
+      "additionalProperties": false
+    },
+    "check": {
+      "type": "object",
+      "properties": {
+        "check": {"type": "string"},
+        "status": {"enum": ["ok", "caution", "fail"]},
+        "parts": {"type": "array", "items": {"type": "string"}},
+        "joint": {"$ref": "#/$defs/joint_id"},
+        "value": {"type": "number"},
+        "limit": {
+          "type": "object",
+          "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+          "required": [],
+          "additionalProperties": false
+        },
+        "message": {"type": "string"},
+        "remedy": {
+          "anyOf": [
+            {"type": "null"},
+            {
+              "type": "object",
+              "properties": {
+                "key": {"type": "string"},
+                "from": {"type": "number"},
+                "to": {"type": "number"},
+                "message": {"type": "string"}
+              },
+              "required": ["key", "from", "to", "message"],
+              "additionalProperties": false
+            }
+          ]
+        }
+      },
+      "required": ["check", "status", "parts", "value", "limit", "message", "remedy"],
+      "additionalProperties": false
+    },
+    "assumed": {
+      "type": "object",
+      "properties": {
+        "key": {"type": "string"},
+        "value": {"type": ["number", "string", "array"], "items": {"type": "number"}},
+        "why": {"type": "string"}
+      },
+      "required": ["key", "value", "why"],
+      "additionalProperties": false
+    },
+    "error": {
+      "type": "object",
+      "properties": {
+        "source": {"type": "string"},
+        "line": {"type": "integer", "minimum": 1},
+        "column": {"type": "integer", "minimum": 1},
+        "path": {"type": "string"},
+        "message": {"type": "string"}
+      },
+      "required": ["source", "line", "column", "path", "message"],
+      "additionalProperties": false
+    }
+  }
+}
+)schema";
+}
+
+}  // namespace haunch

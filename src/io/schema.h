@@ -1,0 +1,15 @@
+// The JSON Schemas (2020-12) of what goes in and what comes out.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace haunch {
+
+/// Of a spec, made from the same table of keys that specs are read by.
+std::string spec_schema();
+
+/// Of the report, format haunch-report-1.
+std::string_view report_schema();
+
+}  // namespace haunch

@@ -1,0 +1,133 @@
+#include <nlohmann/json.hpp>
+
+#include "door_spec.h"
+#include "schema.h"
+
+namespace haunch {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr std::string_view kSchemaDialect = "https://json-schema.org/draft/2020-12/schema";
+
+Json length(bool zero_allowed, std::string_view words) {
+  return {{"$ref", zero_allowed ? "#/$defs/length" : "#/$defs/size"},
+          {"description", std::string(words)}};
+}
+
+Json text(std::string_view words) {
+  return {{"type", "string"}, {"maxLength", 10'000}, {"description", std::string(words)}};
+}
+
+Json object(Json properties) {
+  return {
+      {"type", "object"}, {"properties", std::move(properties)}, {"additionalProperties", false}};
+}
+
+/// The properties of every plain length, nested as their keys are.
+void add_sizes(Json& properties) {
+  for (const SizeKey& size : door_size_keys()) {
+    Json* where = &properties;
+    std::string_view rest = size.key;
+    for (std::size_t dot = rest.find('.'); dot != std::string_view::npos; dot = rest.find('.')) {
+      Json& group = (*where)[std::string(rest.substr(0, dot))];
+      if (group.is_null()) group = object(Json::object());
+      where = &group["properties"];
+      rest.remove_prefix(dot + 1);
+    }
+    (*where)[std::string(rest)] = length(size.zero_allowed, size.words);
+  }
+}
+
+/// Where one length may stand for all the members of a group.
+void allow_spread(Json& properties) {
+  for (const std::string_view key : door_spread_keys()) {
+    Json* where = &properties;
+    const std::size_t dot = key.find('.');
+    if (dot != std::string_view::npos)
+      where = &properties[std::string(key.substr(0, dot))]["properties"];
+    Json& group = (*where)[std::string(dot == std::string_view::npos ? key : key.substr(dot + 1))];
+    const bool zero_allowed = group["properties"].front()["$ref"] == "#/$defs/length";
+    group = Json{{"anyOf", {length(zero_allowed, "one for all"), group}}};
+  }
+}
+
+Json rails() {
+  Json rail = object({{"width", length(false, "width of the rail")},
+                      {"name", text("what the shop calls it")},
+                      {"top", length(true, "height of its upper edge above the leaf's foot")},
+                      {"centre", length(true, "height of its middle above the leaf's foot")},
+                      {"bottom", length(true, "height of its lower edge above the leaf's foot")}});
+  rail["required"] = {"width"};
+  return {{"type", "array"},
+          {"minItems", 2},
+          {"maxItems", 200},
+          {"description", "the rails from the top"},
+          {"items", {{"anyOf", {length(false, "width of the rail"), rail}}}}};
+}
+
+Json panels() {
+  const Json number{{"type", "integer"}, {"minimum", 1}, {"maximum", 1000}};
+  const Json each{{"type", "array"}, {"minItems", 1}, {"items", number}};
+  Json across = object(
+      {{"across",
+        {{"anyOf", {number, each}}, {"description", "in each tier, or in each from the top"}}}});
+  across["required"] = {"across"};
+  const Json count{{"type", "integer"}, {"minimum", 1}, {"maximum", 50'000}};
+  return {{"anyOf", {count, across}},
+          {"description", "how many: a multiple of the tiers, or so many across"}};
+}
+
+void add_muntin_aliases(Json& properties) {
+  properties["mullion_width"] = properties["muntin_width"];
+  Json& tenon = properties["tenon"]["properties"];
+  tenon["mullion_depth"] = tenon["muntin_depth"];
+}
+
+Json properties() {
+  Json all{{"$schema", {{"type", "string"}}},
+           {"kind", {{"const", "door"}}},
+           {"id", text("names the item in reports")},
+           {"name", text("what the shop calls it")},
+           {"note", text("printed with the item")},
+           {"species", text("the wood")},
+           {"quantity", {{"type", "integer"}, {"minimum", 1}, {"maximum", 100'000}}},
+           {"units",
+            {{"enum", {"mm", "in"}}, {"description", "of numbers, and of texts without a unit"}}}};
+  add_sizes(all);
+  all["opening"]["required"] = {"width", "height"};
+  allow_spread(all);
+  all["rail_widths"] = rails();
+  all["panels"] = panels();
+  all["panel"]["properties"]["rebate"] = {{"enum", {"back", "front", "both"}}};
+  all["panel"]["properties"]["grain"] = {{"enum", {"upright", "level"}}};
+  add_muntin_aliases(all);
+  return all;
+}
+
+}  // namespace
+
+std::string spec_schema() {
+  Json schema{{"$schema", std::string(kSchemaDialect)},
+              {"$id", "urn:haunch:spec-1"},
+              {"title", "A spec for haunch"},
+              {"description",
+               "One item. A file holds one item, an array of items, or one item a line. A shop "
+               "file may give kind."}};
+  schema.update(object(properties()));
+  schema["required"] = {"opening"};
+  schema["$defs"] = {
+      {"length",
+       {{"type", {"number", "string"}},
+        {"minimum", 0},
+        {"maxLength", 10'000},
+        {"description", "in units, or a text with its own: \"70 mm\", \"2 3/8 in\""}}},
+      {"size",
+       {{"type", {"number", "string"}},
+        {"exclusiveMinimum", 0},
+        {"maxLength", 10'000},
+        {"description", "more than 0"}}}};
+  return schema.dump(2) + "\n";
+}
+
+}  // namespace haunch

@@ -1,0 +1,122 @@
+#include "text_table.h"
+
+#include <algorithm>
+
+namespace haunch {
+namespace {
+
+constexpr int kFinestPlacesMm = 3;
+constexpr int kFinestPlacesInch = 4;
+constexpr std::size_t kBetweenColumns = 2;
+
+bool is_count(const std::string& text) {
+  return !text.empty() && text.find_first_not_of("0123456789") == std::string::npos;
+}
+
+}  // namespace
+
+std::size_t display_width(std::string_view text) {
+  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char byte) {
+    return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+  }));
+}
+
+std::string wrapped(std::string_view text, std::size_t width, std::size_t indent) {
+  std::string out;
+  std::size_t used = indent;
+  while (!text.empty()) {
+    const std::string_view word = text.substr(0, text.find(' '));
+    const std::size_t wide = display_width(word);
+    const bool line_begins = used == indent;
+    if (!line_begins && used + 1 + wide > width) {
+      out += '\n';
+      out.append(indent, ' ');
+      used = indent;
+    } else if (!line_begins) {
+      out += ' ';
+      ++used;
+    }
+    out += word;
+    used += wide;
+    text.remove_prefix(std::min(text.size(), word.size() + 1));
+  }
+  return out;
+}
+
+int LengthPrinter::places_for(Length length) const {
+  const int finest = unit_ == Unit::mm ? kFinestPlacesMm : kFinestPlacesInch;
+  for (int places = 0; places < finest; ++places)
+    if (fixed_decimal(length, unit_, places).exact) return places;
+  return finest;
+}
+
+std::string LengthPrinter::with_places(Length length, int places) const {
+  if (as_fraction()) return inch_fraction(length, style_.inch_denominator);
+  const FixedText fixed = fixed_decimal(length, unit_, places);
+  return fixed.exact ? fixed.text : "~" + fixed.text;
+}
+
+std::string LengthPrinter::one(Length length) const {
+  return with_places(length, places_for(length));
+}
+
+std::vector<std::string> LengthPrinter::column(const std::vector<Length>& lengths) const {
+  int places = 0;
+  for (const Length length : lengths)
+    places = std::max(places, places_for(length));
+  std::vector<std::string> texts;
+  for (const Length length : lengths)
+    texts.push_back(with_places(length, places));
+  return texts;
+}
+
+bool TextTable::is_numeric(std::size_t column) const {
+  return std::all_of(rows_.begin(), rows_.end(), [column](const std::vector<Cell>& row) {
+    const auto* text = std::get_if<std::string>(&row[column]);
+    return text == nullptr || text->empty() || *text == "-" || is_count(*text);
+  });
+}
+
+std::vector<std::string> TextTable::printed_column(std::size_t column,
+                                                   const LengthPrinter& lengths) const {
+  std::vector<Length> values;
+  for (const auto& row : rows_)
+    if (const auto* length = std::get_if<Length>(&row[column])) values.push_back(*length);
+  const std::vector<std::string> printed = lengths.column(values);
+  std::vector<std::string> texts;
+  std::size_t next = 0;
+  for (const auto& row : rows_) {
+    const auto* text = std::get_if<std::string>(&row[column]);
+    texts.push_back(text != nullptr ? *text : printed[next++]);
+  }
+  return texts;
+}
+
+std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) const {
+  std::vector<std::string> lines(rows_.size() + 1, std::string(indent, ' '));
+  std::size_t used = indent;
+  for (std::size_t column = 0; column < titles_.size(); ++column) {
+    std::vector<std::string> texts = printed_column(column, lengths);
+    if (std::all_of(texts.begin(), texts.end(),
+                    [](const std::string& text) { return text.empty(); }))
+      continue;
+    texts.insert(texts.begin(), titles_[column]);
+    std::size_t widest = 0;
+    for (const std::string& text : texts)
+      widest = std::max(widest, display_width(text));
+    const bool right = is_numeric(column);
+    for (std::size_t line = 0; line < lines.size(); ++line) {
+      const std::size_t pad =
+          (right ? widest - display_width(texts[line]) : 0) + used - display_width(lines[line]);
+      lines[line].append(pad, ' ');
+      lines[line] += texts[line];
+    }
+    used += widest + kBetweenColumns;
+  }
+  std::string all;
+  for (const std::string& line : lines)
+    all += line + "\n";
+  return all;
+}
+
+}  // namespace haunch

@@ -1,0 +1,60 @@
+// Tables of text with aligned columns, and the lengths in them.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "haunch/length_text.h"
+#include "view.h"
+
+namespace haunch {
+
+/// Prints lengths for people: millimetres with as few decimals as are exact, up to 0.001; inches as
+/// fractions with what is left over, or decimal. A figure that had to be rounded begins with "~".
+class LengthPrinter {
+ public:
+  LengthPrinter(Unit unit, LengthStyle style) : unit_(unit), style_(style) {}
+
+  std::string one(Length length) const;
+  /// All with the same number of decimals.
+  std::vector<std::string> column(const std::vector<Length>& lengths) const;
+  Unit unit() const { return unit_; }
+
+ private:
+  bool as_fraction() const { return unit_ == Unit::inch && style_.inch_denominator > 0; }
+  int places_for(Length length) const;
+  std::string with_places(Length length, int places) const;
+
+  Unit unit_;
+  LengthStyle style_;
+};
+
+/// How many columns of a terminal a text takes, one a character; it holds no combining ones.
+std::size_t display_width(std::string_view text);
+
+/// `text` broken at spaces into lines of at most `width`, later ones indented by `indent`.
+std::string wrapped(std::string_view text, std::size_t width, std::size_t indent);
+
+using Cell = std::variant<std::string, Length>;
+
+/// Lengths and counts to the right, words to the left; a column that is empty throughout is left
+/// out.
+class TextTable {
+ public:
+  explicit TextTable(std::vector<std::string> titles) : titles_(std::move(titles)) {}
+
+  void add(std::vector<Cell> row) { rows_.push_back(std::move(row)); }
+  bool empty() const { return rows_.empty(); }
+  std::string text(const LengthPrinter& lengths, std::size_t indent) const;
+
+ private:
+  std::vector<std::string> printed_column(std::size_t column, const LengthPrinter& lengths) const;
+  bool is_numeric(std::size_t column) const;
+
+  std::vector<std::string> titles_;
+  std::vector<std::vector<Cell>> rows_;
+};
+
+}  // namespace haunch
