@@ -1,6 +1,6 @@
-// length  = number [unit] | whole foot ["-" | blank] number inch        (blanks may stand before a unit and around)
-// number  = whole ["." decimals] | "." decimals | [whole ("-" | blank)] fraction | whole vulgar
-// fraction = above slash below | vulgar
+// length  = number [unit] | whole foot ["-" | blank] number inch        (blanks may stand before a
+// unit and around) number  = whole ["." decimals] | "." decimals | [whole ("-" | blank)] fraction |
+// whole vulgar fraction = above slash below | vulgar
 //
 // "-" joins feet and inches after a foot mark only: after the word ft it would read as a minus.
 #include "length_reader.h"
@@ -32,13 +32,15 @@ bool is_whole(std::string_view digits, std::size_t most_digits) {
 
 std::int64_t digits_value(std::string_view digits) {
   std::int64_t value = 0;
-  for (const char digit : digits) value = value * 10 + (digit - '0');
+  for (const char digit : digits)
+    value = value * 10 + (digit - '0');
   return value;
 }
 
 std::int64_t power_of_ten(std::size_t exponent) {
   std::int64_t power = 1;
-  for (; exponent > 0; --exponent) power *= 10;
+  for (; exponent > 0; --exponent)
+    power *= 10;
   return power;
 }
 
@@ -95,7 +97,8 @@ class Reader {
     if (!is_whole(digits, kMostWholeDigits)) return {};
     const std::int64_t whole = digits_value(digits);
     if (at(TokenKind::vulgar) || take(TokenKind::hyphen)) return take_fraction(whole);
-    if (skip_blanks() && (at(TokenKind::digits) || at(TokenKind::vulgar))) return take_fraction(whole);
+    if (skip_blanks() && (at(TokenKind::digits) || at(TokenKind::vulgar)))
+      return take_fraction(whole);
     return Number{{whole, 1}, Number::Form::whole};
   }
 
@@ -127,14 +130,16 @@ class Reader {
     return Number{{whole * of + parts, of}, Number::Form::fraction};
   }
 
-  /// The steps of the unit that stands here, 0 for none. "6ft.8in" could be 8 or 0.8: a full stop ends its word.
+  /// The steps of the unit that stands here, 0 for none. A full stop is followed by a blank or the
+  /// end: "6ft.8in" could be 8 or 0.8.
   std::int64_t take_unit() {
     const Token unit = token_;
     const std::int64_t steps = unit_steps(unit);
     if (steps == 0) return 0;
     advance();
-    if (!takes_full_stop(unit.text) || !take(TokenKind::point)) return steps;
-    return at(TokenKind::blank) || at(TokenKind::end) ? steps : 0;
+    if (unit.kind != TokenKind::word || !take(TokenKind::point)) return steps;
+    const bool ended = at(TokenKind::blank) || at(TokenKind::end);
+    return ended && takes_full_stop(unit.text) ? steps : 0;
   }
 
   std::string_view take_digits() {
@@ -165,6 +170,8 @@ class Reader {
 
 }  // namespace
 
-std::optional<Length> length_written(std::string_view text, Unit bare) { return Reader(text).length(bare); }
+std::optional<Length> length_written(std::string_view text, Unit bare) {
+  return Reader(text).length(bare);
+}
 
 }  // namespace haunch

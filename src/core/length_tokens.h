@@ -1,4 +1,5 @@
-// The characters and words that lengths are written in, for the reader and for what is said when it refuses.
+// The characters and words that lengths are written in, for the reader and for what is said when it
+// refuses.
 #pragma once
 
 #include <cstdint>
@@ -30,8 +31,8 @@ struct Token {
   char32_t character = 0;  // the first one of the text
 };
 
-/// The token that `text` begins with; TokenKind::end when it is empty. A byte that is no part of valid UTF-8 is a
-/// token of its own.
+/// The token that `text` begins with; TokenKind::end when it is empty. A byte that is no part of
+/// valid UTF-8 is a token of its own.
 Token first_token(std::string_view text);
 
 /// A number as a ratio of whole numbers, not reduced.
@@ -43,8 +44,8 @@ struct Ratio {
 /// What a vulgar fraction character means, U+00BD: 1/2.
 std::optional<Ratio> vulgar_fraction(char32_t character);
 
-/// The steps in one of the unit that a word or mark names, 0 when it names none. Words are in small letters or in
-/// capitals throughout, but a metre is a small m.
+/// The steps in one of the unit that a word or mark names, 0 when it names none. Words are in small
+/// letters or in capitals throughout, but a metre is a small m.
 std::int64_t unit_steps(const Token& token);
 
 /// Whether the unit's word is an abbreviation that may carry a full stop: in. and ft.

@@ -63,7 +63,7 @@ std::string pair_text(const Assembly& wood) {
                      " its left one. Grooves and mortises are all in the face edges. Lengths are "
                      "from the foot of the "
                      "finished leaf, horns not counted.",
-                 80, 2) +
+                 kPageWidth, 2) +
          "\n";
 }
 
@@ -71,6 +71,7 @@ std::string pair_text(const Assembly& wood) {
 
 struct MortiseRow {
   Marks in;
+  std::string edge;
   std::string from;
   Length near, far;
   std::optional<Length> near_from_shoulder;
@@ -79,22 +80,26 @@ struct MortiseRow {
 using MortiseKey = std::tuple<Length, Length, Length>;  // width, depth, from face
 using MortiseSets = std::vector<MachineSet<MortiseKey, std::vector<MortiseRow>>>;
 
+/// The edge that a joint is cut into. Of a stile there is but one, its face edge, so that both of a
+/// pair read alike.
+std::string mortised_edge(const Piece& receives, const Joint& joint) {
+  return receives.role == "stile" ? "face" : edge_name(receives, joint.heading.upwards);
+}
+
 void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Joint& joint,
                  const MortiseSpan& span) {
   const Piece& receives = wood.pieces[joint.receives];
   const std::string& enters = wood.pieces[joint.enters].mark;
   const MortiseSizes& mortise = *joint.mortise;
-  MortiseRow row{{receives.mark},
-                 is_upright(receives) ? "foot" : "left end",
-                 span.from_foot,
-                 span.from_foot + span.length,
-                 {},
-                 {enters}};
+  MortiseRow row{
+      {receives.mark}, mortised_edge(receives, joint), is_upright(receives) ? "foot" : "left end",
+      span.from_foot,  span.from_foot + span.length,   {},
+      {enters}};
   if (mortise.from_shoulder)
     row.near_from_shoulder =
         *mortise.from_shoulder + span.from_foot - mortise.each.front().from_foot;
   for (MortiseRow& other : rows) {
-    if (other.near != row.near || other.far != row.far || other.from != row.from) continue;
+    if (other.near != row.near || other.far != row.far || other.edge != row.edge) continue;
     add_once(other.in, receives.mark);
     add_once(other.takes, enters);
     return;
@@ -112,10 +117,10 @@ MortiseSets mortise_sets(const Assembly& wood) {
       add_mortise(rows, wood, joint, span);
   }
   for (auto& set : sets)
-    std::stable_sort(set.rows.begin(), set.rows.end(),
-                     [](const MortiseRow& a, const MortiseRow& b) {
-                       return std::tie(a.from, a.in, a.near) < std::tie(b.from, b.in, b.near);
-                     });
+    std::stable_sort(
+        set.rows.begin(), set.rows.end(), [](const MortiseRow& a, const MortiseRow& b) {
+          return std::tie(a.from, a.in, a.edge, a.near) < std::tie(b.from, b.in, b.edge, b.near);
+        });
   return sets;
 }
 
@@ -127,10 +132,12 @@ std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
     const auto& [width, depth, from_face] = key;
     page += "  " + lengths.one(width) + " wide, " + lengths.one(depth) + " deep, " +
             lengths.one(from_face) + " from the face side\n";
-    TextTable table({"in", "from", "near", "far", "long", "straight", "from shoulder", "takes"});
+    TextTable table(
+        {"in", "edge", "from", "near", "far", "long", "straight", "from shoulder", "takes"});
     for (const MortiseRow& row : rows) {
       const Length straight = std::max(row.far - row.near - width, Length());
-      table.add({joined(row.in), row.from, row.near, row.far, row.far - row.near, straight,
+      table.add({joined(row.in), row.edge, row.from, row.near, row.far, row.far - row.near,
+                 straight,
                  row.near_from_shoulder ? Cell(*row.near_from_shoulder) : Cell(std::string()),
                  joined(row.takes)});
     }
@@ -141,7 +148,7 @@ std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
               "straight: what is free between the ends where a cutter of the mortise's width "
               "leaves them round. A wider "
               "square tenon wants the ends squared or its own edges rounded.",
-              80, 2) +
+              kPageWidth, 2) +
           "\n";
   return page;
 }
@@ -264,7 +271,7 @@ std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
   for (const auto& [key, rows] : sets) {
     page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep, " +
             lengths.one(key[2]) + " from the face side\n";
-    page += "    " + wrapped(edges_text(rows), 80, 4) + "\n";
+    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
   }
   return page;
 }
@@ -283,7 +290,7 @@ std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::string page = "\nREBATES, all round\n";
   for (const auto& [key, rows] : sets) {
     page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep\n";
-    page += "    " + wrapped(edges_text(rows), 80, 4) + "\n";
+    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
   }
   return page;
 }

@@ -329,7 +329,7 @@ Reading read_json(std::string_view text) {
   const std::size_t start = start_of(text);
   if (auto problem = whole_problem(text, start)) return {std::nullopt, {std::move(*problem)}};
   TreeBuilder builder(text, start);
-  json::sax_parse(text.data() + start, text.data() + text.size(), &builder);
+  json::sax_parse(text.data(), text.data() + text.size(), &builder);  // skips the mark itself
   return builder.take();
 }
 

@@ -9,8 +9,6 @@
 namespace haunch {
 namespace {
 
-constexpr std::size_t kPageWidth = 80;
-
 // ---- head
 
 std::string verdict(const ItemReport& report) {
@@ -52,6 +50,16 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
 
 // ---- cut list
 
+std::string name_of(const Assembly& wood, const std::string& mark) {
+  const auto piece = std::find_if(wood.pieces.begin(), wood.pieces.end(),
+                                  [&](const Piece& it) { return it.mark == mark; });
+  return piece->name;
+}
+
+std::string plural(std::string_view role) {
+  return std::string(role) + "s";
+}
+
 std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
   for (const CutRow& row : report.cutlist) {
@@ -59,7 +67,8 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
     for (const std::string& mark : row.marks)
       marks += (marks.empty() ? "" : " ") + mark;
     const bool horns = row.saw_length != row.length;
-    table.add({std::string(row.part), std::to_string(row.quantity), row.length,
+    table.add({row.marks.size() == 1 ? name_of(report.wood, row.marks.front()) : plural(row.part),
+               std::to_string(row.quantity), row.length,
                horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
                std::string(row.grain == "along" ? "" : row.grain), marks});
   }

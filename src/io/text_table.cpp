@@ -9,6 +9,26 @@ constexpr int kFinestPlacesMm = 3;
 constexpr int kFinestPlacesInch = 4;
 constexpr std::size_t kBetweenColumns = 2;
 
+constexpr std::size_t kNarrowestColumn = 24;
+
+bool begins_character(char byte) {
+  return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+}
+
+/// The byte at which the character number `column` begins; the end where there are fewer.
+std::size_t byte_at(std::string_view text, std::size_t column) {
+  for (std::size_t i = 0; i < text.size(); ++i)
+    if (begins_character(text[i]) && column-- == 0) return i;
+  return text.size();
+}
+
+/// A line whose last column, from `from` on, goes on below itself where the page ends.
+std::string broken(const std::string& line, std::size_t from) {
+  if (display_width(line) <= kPageWidth || from + kNarrowestColumn > kPageWidth) return line;
+  const std::size_t start = byte_at(line, from);
+  return line.substr(0, start) + wrapped(std::string_view(line).substr(start), kPageWidth, from);
+}
+
 bool is_count(const std::string& text) {
   return !text.empty() && text.find_first_not_of("0123456789") == std::string::npos;
 }
@@ -93,8 +113,9 @@ std::vector<std::string> TextTable::printed_column(std::size_t column,
 }
 
 std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) const {
-  std::vector<std::string> lines(rows_.size() + 1, std::string(indent, ' '));
+  std::vector<std::string> lines(rows_.size() + 1);
   std::size_t used = indent;
+  std::size_t last_column = indent;
   for (std::size_t column = 0; column < titles_.size(); ++column) {
     std::vector<std::string> texts = printed_column(column, lengths);
     if (std::all_of(texts.begin(), texts.end(),
@@ -106,16 +127,17 @@ std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) co
       widest = std::max(widest, display_width(text));
     const bool right = is_numeric(column);
     for (std::size_t line = 0; line < lines.size(); ++line) {
-      const std::size_t pad =
-          (right ? widest - display_width(texts[line]) : 0) + used - display_width(lines[line]);
-      lines[line].append(pad, ' ');
+      if (texts[line].empty()) continue;
+      const std::size_t pad = right ? widest - display_width(texts[line]) : 0;
+      lines[line].append(used + pad - display_width(lines[line]), ' ');
       lines[line] += texts[line];
     }
+    last_column = used;
     used += widest + kBetweenColumns;
   }
   std::string all;
   for (const std::string& line : lines)
-    all += line + "\n";
+    all += broken(line, last_column) + "\n";
   return all;
 }
 

@@ -31,6 +31,9 @@ class LengthPrinter {
   LengthStyle style_;
 };
 
+/// How wide pages are made; numbers are never cut for it.
+inline constexpr std::size_t kPageWidth = 80;
+
 /// How many columns of a terminal a text takes, one a character; it holds no combining ones.
 std::size_t display_width(std::string_view text);
 
@@ -40,7 +43,7 @@ std::string wrapped(std::string_view text, std::size_t width, std::size_t indent
 using Cell = std::variant<std::string, Length>;
 
 /// Lengths and counts to the right, words to the left; a column that is empty throughout is left
-/// out.
+/// out. Words in the last column go on below themselves where the page ends.
 class TextTable {
  public:
   explicit TextTable(std::vector<std::string> titles) : titles_(std::move(titles)) {}

@@ -64,6 +64,11 @@ class DoorPlanner {
   // Values and where they come from.
   Length settle(std::string_view key, Length fallback, std::string_view why);
   Length take(std::string_view key, Length fallback, std::string_view why);
+  struct Member {
+    std::string_view key;
+    Length* size;
+  };
+  void settle_group(std::string_view group, Length fallback, const std::vector<Member>& members);
   void take_species();
   void assume(std::string_view key, decltype(Assumed::value) value, std::string_view why);
   void note_shop(std::string_view key, decltype(Assumed::value) value) {
@@ -164,6 +169,21 @@ Length DoorPlanner::settle(std::string_view key, Length fallback, std::string_vi
   return size;
 }
 
+/// The sizes of a group, told as one where nothing, or the shop alone, said the same of all of
+/// them.
+void DoorPlanner::settle_group(std::string_view group, Length fallback,
+                               const std::vector<Member>& members) {
+  const Stated& first = stated(members.front().key);
+  const bool as_one = std::all_of(members.begin(), members.end(), [&](const Member& member) {
+    const Stated& its = stated(member.key);
+    return its.size == first.size && its.by_shop == first.by_shop && (its.by_shop || !its.size);
+  });
+  for (const Member& member : members)
+    *member.size = as_one ? first.size.value_or(fallback) : settle(member.key, fallback, usual());
+  if (as_one && first.size) note_shop(group, *first.size);
+  if (as_one && !first.size) assume(group, fallback, usual());
+}
+
 /// The same for a size that a remedy may change.
 Length DoorPlanner::take(std::string_view key, Length fallback, std::string_view why) {
   const SizeKey& row = size_key(key);
@@ -197,17 +217,11 @@ void DoorPlanner::settle_opening() {
   Opening& opening = plan_.opening;
   opening.width = *spec_.opening_width.size;
   opening.height = *spec_.opening_height.size;
-  const bool silent = !spec_.clearance_left.size && !spec_.clearance_right.size &&
-                      !spec_.clearance_head.size && !spec_.clearance_foot.size;
-  if (silent) {
-    assume("clearance", defaults_.clearance, usual());
-    opening.left = opening.right = opening.head = opening.foot = defaults_.clearance;
-  } else {
-    opening.left = settle("clearance.left", defaults_.clearance, usual());
-    opening.right = settle("clearance.right", defaults_.clearance, usual());
-    opening.head = settle("clearance.head", defaults_.clearance, usual());
-    opening.foot = settle("clearance.foot", defaults_.clearance, usual());
-  }
+  settle_group("clearance", defaults_.clearance,
+               {{"clearance.left", &opening.left},
+                {"clearance.right", &opening.right},
+                {"clearance.head", &opening.head},
+                {"clearance.foot", &opening.foot}});
   plan_.width = opening.width - opening.left - opening.right;
   plan_.height = opening.height - opening.head - opening.foot;
   if (plan_.width <= Length() || plan_.height <= Length())
@@ -219,13 +233,8 @@ void DoorPlanner::settle_opening() {
 void DoorPlanner::settle_stiles() {
   Length& left = plan_.stile_left;
   Length& right = plan_.stile_right;
-  if (spec_.stile_left.size || spec_.stile_right.size) {
-    left = settle("stile_width.left", defaults_.stile, usual());
-    right = settle("stile_width.right", defaults_.stile, usual());
-  } else {
-    assume("stile_width", defaults_.stile, usual());
-    left = right = defaults_.stile;
-  }
+  settle_group("stile_width", defaults_.stile,
+               {{"stile_width.left", &left}, {"stile_width.right", &right}});
   if (left == right) {
     add_lever("stile_width", left, Change::size, false);
   } else {

@@ -124,7 +124,7 @@ TenonSizes tenon_sizes(const TenonDesign& tenon) {
   TenonSizes sizes{
       tenon.thickness, {}, tenon.depth, tenon.from_face, spans_of(tenon.layout.tenons), {}, {}, {}};
   sizes.width = sizes.each.front().width;
-  if (tenon.haunch_depth == Length()) return sizes;
+  if (tenon.haunch_depth == Length() || tenon.layout.haunches.empty()) return sizes;
   sizes.haunches = spans_of(tenon.layout.haunches);
   sizes.haunch_depth = tenon.haunch_depth;
   sizes.haunch_thickness = tenon.haunch_thickness;

@@ -1,0 +1,142 @@
+#include "haunch/length_text.h"
+
+#include <cassert>
+#include <charconv>
+
+#include "length_reader.h"
+#include "length_refusal.h"
+
+namespace haunch {
+namespace {
+
+__extension__ typedef unsigned __int128 WideCount;
+
+constexpr std::uint64_t kBillion = 1'000'000'000;
+constexpr int kBillionDigits = 9;
+
+std::uint64_t steps_per(Unit unit) {
+  return unit == Unit::mm ? std::uint64_t{Length::kStepsPerMm}
+                          : std::uint64_t{Length::kStepsPerInch};
+}
+
+/// The steps without their sign; right for the lowest count too.
+std::uint64_t magnitude(Length length) {
+  const auto bits = static_cast<std::uint64_t>(length.steps());
+  return length < Length() ? 0 - bits : bits;
+}
+
+void append_whole(std::string& out, std::uint64_t whole) {
+  char digits[20];
+  const auto written = std::to_chars(std::begin(digits), std::end(digits), whole);
+  out.append(digits, written.ptr);
+}
+
+/// The point and the first `places` of nine decimals.
+void append_decimals(std::string& out, std::uint64_t billionths, int places) {
+  char digits[1 + kBillionDigits] = {'.'};
+  for (int i = kBillionDigits; i > 0; --i, billionths /= 10)
+    digits[i] = static_cast<char>('0' + billionths % 10);
+  out.append(digits, static_cast<std::size_t>(1 + places));
+}
+
+void append_trimmed(std::string& out, std::uint64_t billionths) {
+  if (billionths == 0) return;
+  int places = kBillionDigits;
+  for (std::uint64_t rest = billionths; rest % 10 == 0; rest /= 10)
+    --places;
+  append_decimals(out, billionths, places);
+}
+
+/// `over` steps, fewer than `per`, as billionths of `per`, rounded half up. Exact in millimetres.
+std::uint64_t billionths_of(std::uint64_t over, std::uint64_t per) {
+  return (over * kBillion + per / 2) / per;
+}
+
+void append_magnitude(std::string& out, std::uint64_t steps, std::uint64_t per) {
+  const std::uint64_t billionths = billionths_of(steps % per, per);
+  append_whole(out, steps / per + billionths / kBillion);
+  append_trimmed(out, billionths % kBillion);
+}
+
+void append_fraction(std::string& out, std::uint64_t whole, std::uint64_t parts, std::uint64_t of) {
+  while (parts > 0 && parts % 2 == 0)
+    parts /= 2, of /= 2;
+  if (whole > 0 || parts == 0) append_whole(out, whole);
+  if (parts == 0) return;
+  if (whole > 0) out += ' ';
+  append_whole(out, parts);
+  out += '/';
+  append_whole(out, of);
+}
+
+/// What a fraction leaves over: to 0.0001 in, or to nine places where that would say nothing.
+void append_left_over(std::string& out, std::uint64_t steps) {
+  constexpr std::uint64_t kTenThousandth = Length::kStepsPerInch / 10'000;
+  const std::uint64_t rounded = (steps + kTenThousandth / 2) / kTenThousandth * kTenThousandth;
+  append_magnitude(out, rounded > 0 ? rounded : steps, Length::kStepsPerInch);
+}
+
+}  // namespace
+
+std::string_view unit_word(Unit unit) {
+  return unit == Unit::mm ? "mm" : "in";
+}
+
+LengthReading read_length(std::string_view text, Unit bare) {
+  LengthReading reading;
+  reading.length = length_written(text, bare);
+  if (reading.length) return reading;
+  Refusal refusal = refusal_of(text, bare);
+  reading.why = std::move(refusal.why);
+  reading.instead = std::move(refusal.instead);
+  return reading;
+}
+
+std::string decimal(Length length, Unit unit) {
+  std::string text;
+  append_decimal(text, length, unit);
+  return text;
+}
+
+void append_decimal(std::string& out, Length length, Unit unit) {
+  if (length < Length()) out += '-';
+  append_magnitude(out, magnitude(length), steps_per(unit));
+}
+
+FixedText fixed_decimal(Length length, Unit unit, int places) {
+  assert(places >= 0 && places <= kBillionDigits);
+  std::uint64_t scale = 1;
+  for (int i = 0; i < places; ++i)
+    scale *= 10;
+  const WideCount per = steps_per(unit);
+  const WideCount scaled = WideCount{magnitude(length)} * scale;
+  const WideCount rounded = (scaled + per / 2) / per;
+
+  FixedText fixed;
+  fixed.exact = scaled % per == 0;
+  if (length < Length() && rounded > 0) fixed.text += '-';
+  append_whole(fixed.text, static_cast<std::uint64_t>(rounded / scale));
+  const auto decimals = static_cast<std::uint64_t>(rounded % scale);
+  if (places > 0) append_decimals(fixed.text, decimals * (kBillion / scale), places);
+  return fixed;
+}
+
+std::string inch_fraction(Length length, int denominator) {
+  assert(denominator >= 1 && denominator <= 512 && (denominator & (denominator - 1)) == 0);
+  constexpr std::uint64_t kInch = Length::kStepsPerInch;
+  const auto of = static_cast<std::uint64_t>(denominator);
+  const std::uint64_t steps = magnitude(length);
+  const std::uint64_t part = kInch / of;
+  const std::uint64_t parts = (steps % kInch + part / 2) / part;
+  const std::uint64_t shown = steps / kInch * kInch + parts * part;
+  const bool negative = length < Length();
+
+  std::string text = negative && shown > 0 ? "-" : "";
+  append_fraction(text, shown / kInch, parts % of, of);
+  if (steps == shown) return text;
+  text += (steps > shown) == negative ? " -" : " +";
+  append_left_over(text, steps > shown ? steps - shown : shown - steps);
+  return text;
+}
+
+}  // namespace haunch
