@@ -111,7 +111,7 @@ class ReportRun {
     if (record.item) {
       JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
       add(problems, record.place(reading.problems));
-      if (reading.job && record.problems.empty())
+      if (reading.job && !record.spoilt)
         work(std::move(reading.job), record, problems, file);
     }
     note(problems);

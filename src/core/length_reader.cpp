@@ -1,8 +1,9 @@
-// length  = number [unit] | whole foot ["-" | blank] number inch        (blanks may stand before a
-// unit and around) number  = whole ["." decimals] | "." decimals | [whole ("-" | blank)] fraction |
-// whole vulgar fraction = above slash below | vulgar
+// length   = number [unit] | whole foot ["-" | blank] number inch
+// number   = whole ["." decimals] | "." decimals | [whole ("-" | blank)] fraction | whole vulgar
+// fraction = above slash below | vulgar
 //
-// "-" joins feet and inches after a foot mark only: after the word ft it would read as a minus.
+// Blanks may stand before a unit and around the whole. "-" joins feet and inches after a foot mark
+// only: after the word ft it would read as a minus.
 #include "length_reader.h"
 
 #include "length_tokens.h"

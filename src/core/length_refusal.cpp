@@ -4,6 +4,8 @@
 // could mean something else than what was written.
 #include "length_refusal.h"
 
+#include <utility>
+
 #include "length_reader.h"
 #include "refusal/rules.h"
 

@@ -2,6 +2,7 @@
 
 #include <cassert>
 #include <charconv>
+#include <utility>
 
 #include "length_reader.h"
 #include "length_refusal.h"
@@ -59,8 +60,10 @@ void append_magnitude(std::string& out, std::uint64_t steps, std::uint64_t per) 
 }
 
 void append_fraction(std::string& out, std::uint64_t whole, std::uint64_t parts, std::uint64_t of) {
-  while (parts > 0 && parts % 2 == 0)
-    parts /= 2, of /= 2;
+  while (parts > 0 && parts % 2 == 0) {
+    parts /= 2;
+    of /= 2;
+  }
   if (whole > 0 || parts == 0) append_whole(out, whole);
   if (parts == 0) return;
   if (whole > 0) out += ' ';

@@ -14,10 +14,6 @@ using nlohmann::json;
 
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
-bool is_blank(char c) {
-  return c == ' ' || c == '\t' || c == '\r' || c == '\n';
-}
-
 bool continues_character(char c) {
   return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
 }
@@ -32,6 +28,10 @@ std::size_t end_of_quoted(std::string_view text, std::size_t at) {
   for (++at; at < text.size() && text[at] != '"'; ++at)
     if (text[at] == '\\') ++at;
   return std::min(at + 1, text.size());
+}
+
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
 }
 
 std::size_t end_of_digits(std::string_view text, std::size_t at) {
@@ -283,31 +283,27 @@ std::string TreeBuilder::path_of(SyntaxFault::Of of) const {
   return of == SyntaxFault::Of::container ? whole : child_path(whole, parent.list.size());
 }
 
-/// What the parser must not be given, for it would copy it several times over: endless texts,
-/// numbers and blanks.
-std::optional<Problem> endless_token(std::string_view text, std::size_t at) {
-  constexpr std::size_t kLongestWritten =
-      12 * kMaxTextCharacters;  // each a surrogate pair: \uD83D\uDEAA
+/// What the parser must not be given, for it copies it several times over: endless texts, endless
+/// numbers, and endless stretches of anything else, blanks for one.
+std::optional<Problem> endless_stretch(std::string_view text, std::size_t at) {
+  constexpr std::size_t kLongestText =
+      12 * kMaxTextCharacters + 2;  // all surrogate pairs: \uD83D\uDEAA
+  const auto fault = [](std::size_t start, std::string_view what, std::size_t most) {
+    return Problem{"", fmt::format("{} of more than {} characters", what, most),
+                   static_cast<std::uint32_t>(start)};
+  };
+  std::size_t other = at;  // since when there was neither text nor number
   while (at < text.size()) {
     const std::size_t start = at;
-    const char c = text[at];
-    std::size_t longest = kMaxTextCharacters;
-    std::string_view what = "a number or word";
-    if (c == '"') {
-      at = end_of_quoted(text, at);
-      longest = kLongestWritten + 2;
-      what = "a text";
-    } else if (is_blank(c)) {
-      at = std::min(text.find_first_not_of(" \t\r\n", at), text.size());
-      longest = kMaxBlanks;
-      what = "a gap";
-    } else {
-      const std::size_t end = text.find_first_of(" \t\r\n,:[]{}\"", at);
-      at = end == at ? at + 1 : std::min(end, text.size());
+    if (text[at] == '"') {
+      at = other = end_of_quoted(text, at);
+      if (at - start > kLongestText) return fault(start, "a text", kLongestText);
+    } else if (is_digit(text[at])) {
+      at = other = end_of_digits(text, at);
+      if (at - start > kMaxTextCharacters) return fault(start, "a number", kMaxTextCharacters);
+    } else if (++at - other > kMaxStretch) {
+      return fault(other, "a stretch without a text or number", kMaxStretch);
     }
-    if (at - start > longest)
-      return Problem{"", fmt::format("{} of more than {} characters", what, longest),
-                     static_cast<std::uint32_t>(start)};
   }
   return std::nullopt;
 }
@@ -318,9 +314,9 @@ std::optional<Problem> whole_problem(std::string_view text, std::size_t start) {
     return Problem{"", fmt::format("the text is {}; save it as UTF-8", encoding), 0};
   if (text.size() > kMaxDocumentBytes)
     return Problem{"", fmt::format("more than {} MiB in one document", kMaxDocumentBytes >> 20), 0};
-  if (std::all_of(text.begin() + static_cast<std::ptrdiff_t>(start), text.end(), is_blank))
+  if (after_blanks(text, start) == text.size())
     return Problem{"", "nothing stands here; a spec begins with '{'", 0};
-  return text.size() > kMaxTextCharacters ? endless_token(text, start) : std::nullopt;
+  return text.size() > kMaxTextCharacters ? endless_stretch(text, start) : std::nullopt;
 }
 
 }  // namespace
@@ -331,6 +327,16 @@ Reading read_json(std::string_view text) {
   TreeBuilder builder(text, start);
   json::sax_parse(text.data(), text.data() + text.size(), &builder);  // skips the mark itself
   return builder.take();
+}
+
+bool is_blank(char c) {
+  return c == ' ' || c == '\t' || c == '\r' || c == '\n';
+}
+
+std::size_t after_blanks(std::string_view text, std::size_t at) {
+  while (at < text.size() && is_blank(text[at]))
+    ++at;
+  return at;
 }
 
 std::size_t start_of(std::string_view text) {

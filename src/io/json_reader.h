@@ -15,9 +15,9 @@ namespace haunch {
 inline constexpr std::size_t kMaxDocumentBytes = std::size_t{64} << 20;
 inline constexpr std::size_t kMaxDepth = 64;               // objects and lists within one another
 inline constexpr std::size_t kMaxValues = 1'000'000;       // of any kind, in one document
-inline constexpr std::size_t kMaxKeys = 500;               // of one object
+inline constexpr std::size_t kMaxKeys = 100;               // of one object
 inline constexpr std::size_t kMaxTextCharacters = 10'000;  // of one text, key or number
-inline constexpr std::size_t kMaxBlanks = 1'000'000;       // in a row
+inline constexpr std::size_t kMaxStretch = 1'000'000;      // bytes without a text or a number
 
 /// As many problems of one document are spelled out; more help nobody.
 inline constexpr std::size_t kMaxProblems = 20;
@@ -46,6 +46,11 @@ struct TextPlace {
 
 /// Where the byte at `offset` (at most the text's size) stands. Lines end with \n or \r\n.
 TextPlace place_in(std::string_view text, std::size_t offset);
+
+bool is_blank(char c);
+
+/// Where the next byte of `text` stands, from `at` on, that is no blank, or its end.
+std::size_t after_blanks(std::string_view text, std::size_t at);
 
 /// Where the first byte of `text` stands that belongs to no byte order mark: 0 or 3.
 std::size_t start_of(std::string_view text);

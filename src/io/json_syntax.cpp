@@ -148,11 +148,12 @@ std::string wrong_number(std::string_view number) {
 
 /// `-007` without its idle noughts.
 std::string without_noughts(std::string_view number) {
-  const bool negative = number.starts_with('-');
-  if (negative) number.remove_prefix(1);
+  std::string result;
+  if (number.starts_with('-')) result += '-';
+  number.remove_prefix(result.size());
   while (number.size() > 1 && number[0] == '0' && is_digit(number[1]))
     number.remove_prefix(1);
-  return (negative ? "-" : "") + std::string(number);
+  return result.append(number);
 }
 
 /// Walks from the state's cursor to the first fault, by the grammar, and words it.
@@ -188,7 +189,7 @@ class Explainer {
   std::string_view rest() const { return text_.substr(at_); }
   bool in_object() const { return state_.opener && text_[*state_.opener] == '{'; }
   char closer() const { return in_object() ? '}' : ']'; }
-  void skip_blanks() { at_ = std::min(text_.find_first_not_of(kBlanks, at_), text_.size()); }
+  void skip_blanks() { at_ = after_blanks(text_, at_); }
 
   SyntaxFault fault(std::string message) const { return {at_, std::move(message)}; }
   SyntaxFault of_value(std::string message) const {

@@ -19,10 +19,6 @@ namespace {
 constexpr std::string_view kBlanks = " \t\r\n";
 constexpr std::size_t kEncodingBytes = 4;  // tell the encoding
 
-bool is_blank(std::string_view text) {
-  return text.find_first_not_of(kBlanks) == std::string_view::npos;
-}
-
 std::string join(const std::string& folder, const std::string& name) {
   return folder.ends_with('/') ? folder + name : folder + '/' + name;
 }
@@ -31,8 +27,8 @@ std::string join(const std::string& folder, const std::string& name) {
 /// whatever stands within.
 bool is_whole_object(std::string_view text) {
   const std::size_t last = text.find_last_not_of(kBlanks);
-  std::size_t at = text.find_first_not_of(kBlanks);
-  if (at == std::string_view::npos || text[at] != '{') return false;
+  std::size_t at = after_blanks(text, 0);
+  if (at == text.size() || text[at] != '{') return false;
   std::size_t depth = 0;
   for (bool quoted = false; at <= last; ++at) {
     const char c = text[at];
@@ -53,8 +49,8 @@ struct Line {
   bool whole = false;   // it has a newline
 };
 std::optional<Line> line_from(std::string_view text, std::size_t at) {
-  const std::size_t start = text.find_first_not_of(kBlanks, at);
-  if (start == std::string_view::npos) return std::nullopt;
+  const std::size_t start = after_blanks(text, at);
+  if (start == text.size()) return std::nullopt;
   const std::size_t newline = text.find('\n', start);
   if (newline == std::string_view::npos) return Line{text.substr(start), text.size(), false};
   return Line{text.substr(start, newline - start), newline + 1, true};
@@ -269,7 +265,8 @@ std::optional<Record> SpecSource::next_line() {
   const std::string_view line = lines_->waiting().substr(0, newline);
   const bool last = newline == std::string_view::npos;
   std::optional<Record> record;
-  if (!is_blank(line.substr(start_of(line))) || (last && items_ == 0)) record = read_line(line);
+  if (after_blanks(line, start_of(line)) < line.size() || (last && items_ == 0))
+    record = read_line(line);
   ++lines_taken_;
   lines_->take(last ? line.size() : line.size() + 1);
   if (last) lines_.reset();

@@ -20,8 +20,8 @@ struct Trial {
 /// Reads and works a spec.
 Trial work(const std::string& json);
 
-/// Which specs to run: `usual` of them times the environment's HAUNCH_TEST_EFFORT, or only the one whose seed is
-/// HAUNCH_TEST_SEED.
+/// Which specs to run: `usual` of them times the environment's HAUNCH_TEST_EFFORT, or only the one
+/// whose seed is HAUNCH_TEST_SEED.
 struct Seeds {
   std::uint64_t first = 0;
   std::uint64_t count = 0;
@@ -43,8 +43,8 @@ struct Tally {
 
 enum class Outcome { worked, refused, aside };
 
-/// Calls `property` with each seed. It returns an outcome; what is wrong it appends to its second argument, and the
-/// run then fails with the seed. After five faults the run stops.
+/// Calls `property` with each seed. It returns an outcome; what is wrong it appends to its second
+/// argument, and the run then fails with the seed. After five faults the run stops.
 Tally run_over(const Seeds& seeds,
                const std::function<Outcome(std::uint64_t seed, std::string& wrong)>& property);
 

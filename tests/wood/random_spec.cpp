@@ -8,11 +8,15 @@ namespace haunch::test {
 
 namespace {
 
-constexpr Length mm(std::int64_t whole) { return Length::from_mm(whole); }
-constexpr Length hundredths(std::int64_t count) { return Length::from_mm_thousandths(10 * count); }
+constexpr Length mm(std::int64_t whole) {
+  return Length::from_mm(whole);
+}
+constexpr Length hundredths(std::int64_t count) {
+  return Length::from_mm_thousandths(10 * count);
+}
 
-/// Chooses lengths as a shop writes them: mostly round in the spec's unit, some to the finest step that a
-/// caliper reads, a few in thirds of an inch.
+/// Chooses lengths as a shop writes them: mostly round in the spec's unit, some to the finest step
+/// that a caliper reads, a few in thirds of an inch.
 class Shop {
  public:
   Shop(Dice& dice, Unit unit, Keys keys) : dice_(dice), unit_(unit), keys_(keys) {}
@@ -97,8 +101,7 @@ class Draughtsman {
     put("thickness", house_ ? shop_.size(mm(34), mm(60)) : shop_.size(mm(18), mm(30)));
     thickness_ = get("thickness");
     const Length left = house_ ? shop_.size(mm(80), mm(140)) : shop_.size(mm(45), mm(75));
-    const Length right =
-        dice_.chance(30) ? left + shop_.size(mm(1), mm(25)) : left;
+    const Length right = dice_.chance(30) ? left + shop_.size(mm(1), mm(25)) : left;
     stile_ = left;
     if (left == right && dice_.chance(80)) {
       put("stile_width", left);
@@ -138,18 +141,19 @@ class Draughtsman {
       spec_.rails.push_back(std::move(rail));
     }
     place_rails();
-    const std::array<std::string, 6> names{"top",  "frieze", "lock",
-                                           "snow", "kick",   "bottom"};
+    const std::array<std::string, 6> names{"top", "frieze", "lock", "snow", "kick", "bottom"};
     for (std::size_t i = 0; i < spec_.rails.size(); ++i) {
       if (dice_.chance(20)) spec_.rails[i].name = names[i] + " rail";
     }
   }
 
-  /// Middle rails near where equal openings would put them, each by one of its lines, or left to the program.
+  /// Middle rails near where equal openings would put them, each by one of its lines, or left to
+  /// the program.
   void place_rails() {
     const auto gaps = static_cast<std::int64_t>(spec_.rails.size()) - 1;
     Length free = height_;
-    for (const SpecRail& rail : spec_.rails) free -= rail.width;
+    for (const SpecRail& rail : spec_.rails)
+      free -= rail.width;
     const Length opening = floor_divide(free, gaps);
     Length top = height_;
     for (std::size_t i = 0; i < spec_.rails.size(); ++i) {
@@ -171,12 +175,14 @@ class Draughtsman {
     muntin_ = house_ ? shop_.size(mm(50), mm(110)) : shop_.size(mm(32), mm(60));
     put("muntin_width", muntin_);
     std::int64_t most = 1;
-    while (most < 5 && inner_ >= most * muntin_ + (most + 1) * mm(45)) ++most;
+    while (most < 5 && inner_ >= most * muntin_ + (most + 1) * mm(45))
+      ++most;
     const auto tiers = spec_.rails.size() - 1;
     const auto across = static_cast<int>(dice_.between(1, most));
     spec_.across.assign(tiers, across);
     if (dice_.chance(35)) {
-      for (int& each : spec_.across) each = static_cast<int>(dice_.between(1, most));
+      for (int& each : spec_.across)
+        each = static_cast<int>(dice_.between(1, most));
       spec_.panels_as = PanelsAs::each_tier;
     } else {
       spec_.panels_as = static_cast<PanelsAs>(dice_.between(1, 3));
@@ -185,7 +191,8 @@ class Draughtsman {
 
   Length narrowest_rail() const {
     Length least = spec_.rails.front().width;
-    for (const SpecRail& rail : spec_.rails) least = std::min(least, rail.width);
+    for (const SpecRail& rail : spec_.rails)
+      least = std::min(least, rail.width);
     return least;
   }
 
@@ -234,8 +241,7 @@ class Draughtsman {
   }
 
   Length some_stub() {
-    return dice_.chance(40) ? groove_depth_
-                            : shop_.size(floor_half(groove_depth_), groove_depth_);
+    return dice_.chance(40) ? groove_depth_ : shop_.size(floor_half(groove_depth_), groove_depth_);
   }
 
   void choose_muntin_tenons() {
@@ -245,8 +251,7 @@ class Draughtsman {
   }
 
   void choose_panel() {
-    const Length allowance =
-        dice_.chance(15) ? Length() : shop_.fit(hundredths(5), hundredths(80));
+    const Length allowance = dice_.chance(15) ? Length() : shop_.fit(hundredths(5), hundredths(80));
     put("panel.allowance", allowance);
     const Length tongue = groove_width_ - allowance;
     const auto kind = dice_.between(1, 100);
@@ -295,7 +300,8 @@ class Draughtsman {
     if (b && !a) put(one, *b);
   }
 
-  /// The number of tiers is then the program's to choose, so that panels are told for every tier alike.
+  /// The number of tiers is then the program's to choose, so that panels are told for every tier
+  /// alike.
   void leave_rails_out() {
     spec_.rails.clear();
     if (spec_.panels_as != PanelsAs::left_out) spec_.panels_as = PanelsAs::across;
@@ -316,7 +322,8 @@ class Draughtsman {
 
   void make_even() {
     const Length even = Length::from_mm_thousandths(3);
-    for (SpecLength& each : spec_.lengths) each.length = floor_multiple(each.length, even);
+    for (SpecLength& each : spec_.lengths)
+      each.length = floor_multiple(each.length, even);
     for (SpecRail& rail : spec_.rails) {
       rail.width = floor_multiple(rail.width, even);
       rail.height = floor_multiple(rail.height, even);
@@ -379,7 +386,9 @@ std::optional<std::string> fraction_text(Length length) {
   return std::nullopt;
 }
 
-std::string quoted(const std::string& text) { return '"' + text + '"'; }
+std::string quoted(const std::string& text) {
+  return '"' + text + '"';
+}
 
 /// Writes a spec: one object at a time, its members shuffled if so wished.
 class Scribe {
@@ -389,7 +398,8 @@ class Scribe {
   std::string write(const DoorSpec& spec) {
     Members members{{"kind", quoted("door")},
                     {"units", quoted(writing_.unit == Unit::mm ? "mm" : "in")}};
-    for (const std::string& top : top_keys(spec)) members.push_back({top, value(spec, top)});
+    for (const std::string& top : top_keys(spec))
+      members.push_back({top, value(spec, top)});
     if (!spec.rails.empty()) members.push_back({"rail_widths", rails(spec)});
     if (spec.panels_as != PanelsAs::left_out) members.push_back({"panels", panels(spec)});
     if (!spec.name.empty()) members.push_back({"name", quoted(spec.name)});
@@ -401,7 +411,8 @@ class Scribe {
  private:
   using Members = std::vector<std::pair<std::string, std::string>>;
 
-  /// What stands before the first dot of each key, once, in order; and where only words are of an object.
+  /// What stands before the first dot of each key, once, in order; and where only words are of an
+  /// object.
   static std::vector<std::string> top_keys(const DoorSpec& spec) {
     std::vector<std::string> keys;
     const auto add = [&](std::string key) {
@@ -421,7 +432,8 @@ class Scribe {
     const std::string stem = key + ".";
     for (const SpecLength& each : spec.lengths) {
       if (!each.key.starts_with(stem)) continue;
-      const std::string rest(each.key.substr(stem.size(), each.key.find('.', stem.size()) - stem.size()));
+      const std::string rest(
+          each.key.substr(stem.size(), each.key.find('.', stem.size()) - stem.size()));
       const bool known = std::any_of(members.begin(), members.end(),
                                      [&](const auto& member) { return member.first == rest; });
       if (!known) members.push_back({rest, value(spec, stem + rest)});
@@ -460,7 +472,8 @@ class Scribe {
       return "{\"across\": " + std::to_string(spec.across.front()) + "}";
     }
     std::string list;
-    for (const int each : spec.across) list += (list.empty() ? "" : ", ") + std::to_string(each);
+    for (const int each : spec.across)
+      list += (list.empty() ? "" : ", ") + std::to_string(each);
     return "{\"across\": [" + list + "]}";
   }
 
@@ -519,14 +532,17 @@ std::optional<Length> DoorSpec::find(std::string_view key) const {
   return std::nullopt;
 }
 
-DoorSpec random_door(std::uint64_t seed, Keys keys) { return Draughtsman(seed, keys).draw(); }
+DoorSpec random_door(std::uint64_t seed, Keys keys) {
+  return Draughtsman(seed, keys).draw();
+}
 
 std::string to_json(const DoorSpec& spec, const Writing& writing) {
   return Scribe(writing).write(spec);
 }
 
 DoorSpec scaled(DoorSpec spec, std::int64_t times) {
-  for (SpecLength& each : spec.lengths) each.length = each.length * times;
+  for (SpecLength& each : spec.lengths)
+    each.length = each.length * times;
   for (SpecRail& rail : spec.rails) {
     rail.width = rail.width * times;
     rail.height = rail.height * times;

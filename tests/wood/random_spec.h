@@ -58,16 +58,17 @@ struct DoorSpec {
 
 enum class Keys { some, all };
 
-/// A spec as a joiner might write it, now and then with a silly value. With Keys::all nothing that decides the
-/// wood is left to a default (and so to the unit), every length is a multiple of 0.003 mm, which shares out
-/// evenly among up to six, and there is nothing silly in it.
+/// A spec as a joiner might write it, now and then with a silly value. With Keys::all nothing that
+/// decides the wood is left to a default (and so to the unit), every length is a multiple of 0.003
+/// mm, which shares out evenly among up to six, and there is nothing silly in it.
 DoorSpec random_door(std::uint64_t seed, Keys keys);
 
 /// How a spec is put on paper.
 struct Writing {
   Unit unit = Unit::mm;
-  std::uint64_t style = 0;  // decides which lengths are written as text, and in which of the two units
-  bool shuffled = false;    // keys of every object in an order that `style` decides
+  std::uint64_t style =
+      0;  // decides which lengths are written as text, and in which of the two units
+  bool shuffled = false;  // keys of every object in an order that `style` decides
   bool rail_names = true;
 };
 

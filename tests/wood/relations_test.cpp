@@ -1,4 +1,5 @@
-// One door in two ways: what must not change when a spec is written otherwise, and what must change with it.
+// One door in two ways: what must not change when a spec is written otherwise, and what must change
+// with it.
 
 #include <algorithm>
 #include <functional>
@@ -12,8 +13,8 @@ namespace haunch::test {
 
 namespace {
 
-/// Works a door written in two ways and hands both assemblies to `relation`, which says what is wrong.
-/// Either both can be worked or none.
+/// Works a door written in two ways and hands both assemblies to `relation`, which says what is
+/// wrong. Either both can be worked or none.
 Outcome compare(const std::string& one, const std::string& other, std::string& wrong,
                 const std::function<std::string(const Assembly&, const Assembly&)>& relation) {
   const Trial first = work(one);
@@ -42,9 +43,8 @@ std::string same_cuts(const Assembly& a, const Assembly& b) {
     const bool same = one.mark == other.mark && one.blank == other.blank &&
                       one.place.origin == other.place.origin &&
                       one.place.axes == other.place.axes &&
-                      std::equal(one.features.begin(), one.features.end(),
-                                 other.features.begin(), other.features.end(),
-                                 [](const Feature& x, const Feature& y) {
+                      std::equal(one.features.begin(), one.features.end(), other.features.begin(),
+                                 other.features.end(), [](const Feature& x, const Feature& y) {
                                    return x.kind == y.kind && x.cuts == y.cuts;
                                  });
     if (!same) return "piece " + one.mark + " differs";
@@ -71,7 +71,8 @@ template <typename Change>
 std::vector<Wood> changed(std::vector<Wood> wood, const Change& change) {
   for (Wood& piece : wood) {
     change(piece.blank);
-    for (Block& block : piece.blocks) change(block);
+    for (Block& block : piece.blocks)
+      change(block);
     std::sort(piece.blocks.begin(), piece.blocks.end());
   }
   return wood;
@@ -86,12 +87,11 @@ std::vector<Wood> in_order(std::vector<Wood> wood) {
 /// Specs with all keys divide by up to six without odd steps.
 bool divides_evenly(const Assembly& assembly) {
   return std::all_of(assembly.joints.begin(), assembly.joints.end(), [](const Joint& joint) {
-    return !joint.tenon || joint.tenon->count <= 6;
+    return !joint.tenon || joint.tenon->each.size() <= 6;
   });
 }
 
-TEST_CASE("a leaf written in millimetres and in inches is the same wood",
-          "[wood][property]") {
+TEST_CASE("a leaf written in millimetres and in inches is the same wood", "[wood][property]") {
   const Tally tally = run_over(seeds_for(2'000), [](std::uint64_t seed, std::string& wrong) {
     const DoorSpec spec = random_door(seed, Keys::all);
     return compare(to_json(spec, {Unit::mm, seed, false, true}),

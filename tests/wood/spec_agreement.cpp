@@ -142,9 +142,9 @@ class Comparison {
   /// Equal but for odd steps, which the last ones have.
   void even(const std::vector<Length>& parts, const std::string& what) {
     expect_true(what + " are not positive", parts.front() > Length());
-    expect_true(what + " are not equal, with the odd steps in the last",
-                std::is_sorted(parts.begin(), parts.end()) &&
-                    parts.back() - parts.front() <= kStep);
+    expect_true(
+        what + " are not equal, with the odd steps in the last",
+        std::is_sorted(parts.begin(), parts.end()) && parts.back() - parts.front() <= kStep);
   }
 
   void tiers() {
@@ -188,7 +188,8 @@ class Comparison {
     for (const Piece& piece : assembly_.pieces) {
       for (const Feature& feature : piece.features) {
         if (feature.kind != "groove") continue;
-        for (const Box& cut : feature.cuts) groove(piece, cut);
+        for (const Box& cut : feature.cuts)
+          groove(piece, cut);
       }
     }
   }
@@ -198,16 +199,24 @@ class Comparison {
     expect("groove width", cut.extent(2), given("groove.width"));
     expect("groove from the face", cut.low[2], given("groove.from_face"));
     expect("groove length", cut.extent(0), piece.blank[0]);
-    const MaybeLength from_face = given("groove.from_face");
+    const bool told = given("groove.from_face") || given("mortise.from_face");
     const Length off = cut.low[2] + cut.high[2] - piece.blank[2];
     expect_true("groove not in the middle of the thickness",
-                from_face || (off <= kStep && -kStep <= off));
+                told || (off <= kStep && -kStep <= off));
   }
 
+  bool all_stubs() const {
+    return std::none_of(assembly_.joints.begin(), assembly_.joints.end(),
+                        [](const Joint& joint) { return joint.kind == "mortise-and-tenon"; });
+  }
+
+  /// Two of the three sizes tell it; where there are only stubs, the groove is what the tenons are
+  /// fitted to.
   MaybeLength fit() const {
     if (const MaybeLength allowance = given("fit_allowance")) return allowance;
-    const MaybeLength mortise = given("mortise.width");
     const MaybeLength thickness = given("tenon.thickness");
+    const MaybeLength mortise =
+        given(all_stubs() && given("groove.width") ? "groove.width" : "mortise.width");
     if (mortise && thickness) return *mortise - *thickness;
     return std::nullopt;
   }
@@ -265,7 +274,8 @@ class Comparison {
     divided(joint, edge, last - first, muntin);
   }
 
-  /// The least number of tenons that obeys the limit, equal but for odd steps, the gap between them.
+  /// The least number of tenons that obeys the limit, equal but for odd steps, the gap between
+  /// them.
   void divided(const Joint& joint, Length edge, Length whole, bool muntin) {
     const auto& each = joint.mortise->each;
     const auto count = static_cast<std::int64_t>(each.size());

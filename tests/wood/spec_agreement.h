@@ -9,7 +9,8 @@
 
 namespace haunch::test {
 
-/// Every given figure that the assembly does not show; keys left out are not judged. Written from the design alone.
+/// Every given figure that the assembly does not show; keys left out are not judged. Written from
+/// the design alone.
 std::vector<std::string> disagreements(const DoorSpec& spec, const Assembly& assembly);
 
 }  // namespace haunch::test

@@ -17,7 +17,9 @@ struct Rect {
   std::array<Steps, 2> high{};
 };
 
-bool empty(const Rect& r) { return r.low[0] >= r.high[0] || r.low[1] >= r.high[1]; }
+bool empty(const Rect& r) {
+  return r.low[0] >= r.high[0] || r.low[1] >= r.high[1];
+}
 
 Rect common(const Rect& a, const Rect& b) {
   Rect both;
@@ -33,6 +35,15 @@ Block common(const Block& a, const Block& b) {
   for (std::size_t i = 0; i < 3; ++i) {
     both.low[i] = std::max(a.low[i], b.low[i]);
     both.high[i] = std::min(a.high[i], b.high[i]);
+  }
+  return both;
+}
+
+Block hull(const Block& a, const Block& b) {
+  Block both;
+  for (std::size_t i = 0; i < 3; ++i) {
+    both.low[i] = std::min(a.low[i], b.low[i]);
+    both.high[i] = std::max(a.high[i], b.high[i]);
   }
   return both;
 }
@@ -77,7 +88,8 @@ bool covered(const Rect& whole, const std::vector<Rect>& by) {
   std::vector<Rect> rest;
   for (const Rect& each : by) {
     rest.clear();
-    for (const Rect& part : open) cut_away(part, each, rest);
+    for (const Rect& part : open)
+      cut_away(part, each, rest);
     open.swap(rest);
     if (open.empty()) return true;
   }
@@ -97,11 +109,10 @@ std::vector<Block> joined(std::vector<Block> blocks, std::size_t axis) {
             [&](const Block& a, const Block& b) { return key(a) < key(b); });
   std::vector<Block> result;
   for (const Block& each : blocks) {
-    const bool goes_on = !result.empty() && result.back().high[axis] == each.low[axis] &&
-                         result.back().low[u] == each.low[u] &&
-                         result.back().high[u] == each.high[u] &&
-                         result.back().low[v] == each.low[v] &&
-                         result.back().high[v] == each.high[v];
+    const bool goes_on =
+        !result.empty() && result.back().high[axis] == each.low[axis] &&
+        result.back().low[u] == each.low[u] && result.back().high[u] == each.high[u] &&
+        result.back().low[v] == each.low[v] && result.back().high[v] == each.high[v];
     if (goes_on) {
       result.back().high[axis] = each.high[axis];
     } else {
@@ -120,7 +131,9 @@ Block block_of(const Box& box) {
   return block;
 }
 
-Block blank_block(const Piece& piece) { return block_of({Triple{}, piece.blank}); }
+Block blank_block(const Piece& piece) {
+  return block_of({Triple{}, piece.blank});
+}
 
 /// A grid of cells between all the faces of a blank and its cuts.
 class Grid {
@@ -137,7 +150,8 @@ class Grid {
       lines.erase(std::unique(lines.begin(), lines.end()), lines.end());
     }
     wood_.assign(cells(0) * cells(1) * cells(2), 1);
-    for (const Block& cut : cuts) clear(cut);
+    for (const Block& cut : cuts)
+      clear(cut);
   }
 
   /// The runs of wood along the first axis.
@@ -199,18 +213,21 @@ Block put_in_place(const Block& block, const Place& place) {
 Wood carve(const Piece& piece) {
   std::vector<Block> cuts;
   for (const Feature& feature : piece.features) {
-    for (const Box& cut : feature.cuts) cuts.push_back(block_of(cut));
+    for (const Box& cut : feature.cuts)
+      cuts.push_back(block_of(cut));
   }
   const Block blank = blank_block(piece);
   Wood wood{piece.role, put_in_place(blank, piece.place), {}};
   wood.blocks = joined(joined(Grid(blank, cuts).runs(), 1), 2);
-  for (Block& block : wood.blocks) block = put_in_place(block, piece.place);
+  for (Block& block : wood.blocks)
+    block = put_in_place(block, piece.place);
   return wood;
 }
 
 // ---- Measuring ----
 
-/// How far it is from a section to the nearest wood, and whether it is as far from all of the section.
+/// How far it is from a section to the nearest wood, and whether it is as far from all of the
+/// section.
 struct Reach {
   std::optional<Steps> nearest;  // empty: no wood at all
   bool even = false;
@@ -251,8 +268,8 @@ Play play(const std::vector<Block>& wood, const Block& of, std::size_t axis) {
   return {reach(wood, of, axis, false), reach(wood, of, axis, true)};
 }
 
-/// A joint is looked at with the first axis along which its piece enters, rising as it goes in; the second across
-/// it in the plane of the leaf; the third the thickness.
+/// A joint is looked at with the first axis along which its piece enters, rising as it goes in; the
+/// second across it in the plane of the leaf; the third the thickness.
 Block turned(const Block& block, const Heading& heading) {
   const auto in = static_cast<std::size_t>(heading.axis);
   const std::size_t across = in == 0 ? 1 : 0;
@@ -266,7 +283,8 @@ Block turned(const Block& block, const Heading& heading) {
 }
 
 std::vector<Block> turned(std::vector<Block> blocks, const Heading& heading) {
-  for (Block& block : blocks) block = turned(block, heading);
+  for (Block& block : blocks)
+    block = turned(block, heading);
   return blocks;
 }
 
@@ -274,12 +292,12 @@ std::vector<Block> turned(std::vector<Block> blocks, const Heading& heading) {
 struct View {
   Block receiving_blank, entering_blank;
   std::vector<Block> receiving, entering;
-  std::vector<Block> mouths;   // cuts of the receiving piece from the edge that is entered
-  std::vector<Block> others;   // all its other cuts
-  std::vector<Block> grooves;  // those mouths that are grooves
-  std::vector<Block> mortises; // those cuts that serve this joint as mortises
-  Steps edge = 0;              // where the receiving piece begins
-  Steps end = 0;               // how far the entering piece comes
+  std::vector<Block> mouths;    // cuts of the receiving piece from the edge that is entered
+  std::vector<Block> others;    // all its other cuts, and those right through from edge to edge
+  std::vector<Block> grooves;   // those mouths that are grooves
+  std::vector<Block> mortises;  // those cuts that serve this joint as mortises
+  Steps edge = 0;               // where the receiving piece begins
+  Steps end = 0;                // how far the entering piece comes
 };
 
 View view_of(const Assembly& assembly, const std::vector<Wood>& wood, std::size_t index) {
@@ -298,12 +316,43 @@ View view_of(const Assembly& assembly, const std::vector<Wood>& wood, std::size_
     for (const Box& box : feature.cuts) {
       const Block cut = turned(put_in_place(block_of(box), piece.place), joint.heading);
       const bool mouth = cut.low[0] == view.edge;
-      (mouth ? view.mouths : view.others).push_back(cut);
+      if (mouth) view.mouths.push_back(cut);
+      if (!mouth || (!serves && cut.high[0] == view.receiving_blank.high[0])) {
+        view.others.push_back(cut);
+      }
       if (mouth && feature.kind == "groove") view.grooves.push_back(cut);
       if (serves && feature.kind == "mortise") view.mortises.push_back(cut);
     }
   }
   return view;
+}
+
+/// Blocks between the same two depths put together to one wherever they make a whole rectangle.
+std::vector<Block> put_together(std::vector<Block> blocks) {
+  std::vector<Block> result;
+  while (!blocks.empty()) {
+    std::vector<Block> group{blocks.back()};
+    blocks.pop_back();
+    for (std::size_t i = 0; i < group.size(); ++i) {
+      const auto apart = [&](const Block& other) {
+        return other.low[0] != group[i].low[0] || other.high[0] != group[i].high[0] ||
+               !touch(group[i], other);
+      };
+      const auto near = std::stable_partition(blocks.begin(), blocks.end(), apart);
+      group.insert(group.end(), near, blocks.end());
+      blocks.erase(near, blocks.end());
+    }
+    Block whole = group.front();
+    std::vector<Rect> parts;
+    for (const Block& each : group) {
+      whole = hull(whole, each);
+      parts.push_back(seen_along(each, 0));
+    }
+    if (covered(seen_along(whole, 0), parts)) group = {whole};
+    result.insert(result.end(), group.begin(), group.end());
+  }
+  std::sort(result.begin(), result.end());
+  return result;
 }
 
 /// The entering wood's end, as one block one step deep for each tenon.
@@ -313,10 +362,11 @@ std::vector<Block> ends(const View& view) {
     if (block.high[0] != view.end) continue;
     slices.push_back({{view.end - 1, block.low[1], block.low[2]}, block.high});
   }
-  return joined(joined(std::move(slices), 1), 2);
+  return put_together(std::move(slices));
 }
 
-/// True when `cut` reaches into another cut or a face of its piece, other than by the edge that is entered.
+/// True when `cut` reaches into another cut or a face of its piece, other than by the edge that is
+/// entered.
 bool breaks_out(const View& view, const Block& cut) {
   const Block& blank = view.receiving_blank;
   if (cut.high[0] >= blank.high[0]) return true;
@@ -329,9 +379,15 @@ bool breaks_out(const View& view, const Block& cut) {
                      [&](const Block& other) { return touch(cut, other); });
 }
 
-bool is_stub(const Joint& joint) { return joint.kind == "stub-tenon"; }
-bool is_panel(const Joint& joint) { return joint.kind == "panel-in-groove"; }
-bool is_tenon(const Joint& joint) { return joint.kind == "mortise-and-tenon"; }
+bool is_stub(const Joint& joint) {
+  return joint.kind == "stub-tenon";
+}
+bool is_panel(const Joint& joint) {
+  return joint.kind == "panel-in-groove";
+}
+bool is_tenon(const Joint& joint) {
+  return joint.kind == "mortise-and-tenon";
+}
 
 class Judge {
  public:
@@ -341,7 +397,8 @@ class Judge {
     cuts_lie_within_blanks();
     if (!joints_make_sense()) return std::move(faults_);
     panels_are_held();
-    for (std::size_t i = 0; i < assembly_.joints.size(); ++i) measure(i);
+    for (std::size_t i = 0; i < assembly_.joints.size(); ++i)
+      measure(i);
     no_wood_is_shared();
     adds_up_to_size();
     face_is_whole();
@@ -372,9 +429,9 @@ class Judge {
         for (const Box& box : feature.cuts) {
           const Block cut = block_of(box);
           if (has_volume(cut) && common(cut, blank) == cut) continue;
-          report(FaultKind::cut_outside_blank,
-                 piece.mark + ": a cut of its " + std::string(feature.kind) +
-                     " is empty or lies outside its blank");
+          report(FaultKind::cut_outside_blank, piece.mark + ": a cut of its " +
+                                                   std::string(feature.kind) +
+                                                   " is empty or lies outside its blank");
         }
       }
     }
@@ -394,7 +451,8 @@ class Judge {
       }
       check_roles(i);
     }
-    for (std::size_t i = 0; i < assembly_.pieces.size(); ++i) check_ends(i);
+    for (std::size_t i = 0; i < assembly_.pieces.size(); ++i)
+      check_ends(i);
     return true;
   }
 
@@ -474,10 +532,23 @@ class Judge {
       return;
     }
     const bool broken = breaks_out_anywhere(joint, view);
-    for (const Block& tenon : tenons) measure_tenon(index, view, tenon, broken);
+    for (const Block& tenon : tenons)
+      measure_tenon(index, view, tenon, broken);
     shoulders_seat(index, view);
-    measure_haunches(index, view);
+    if (undivided(joint)) {
+      report(FaultKind::undivided, joint_name(index) + ": tenons with no gap between them");
+      return;
+    }
+    measure_haunches(index, view, broken);
     compare_sizes(index, view, tenons);
+  }
+
+  static bool undivided(const Joint& joint) {
+    if (!joint.tenon) return false;
+    const auto& each = joint.tenon->each;
+    return std::adjacent_find(each.begin(), each.end(), [](const TenonSpan& a, const TenonSpan& b) {
+             return a.from_edge + a.width == b.from_edge;
+           }) != each.end();
   }
 
   bool breaks_out_anywhere(const Joint& joint, const View& view) const {
@@ -486,8 +557,8 @@ class Judge {
       if (breaks_out(view, cuts[i])) return true;
       if (is_stub(joint)) continue;
       for (const Block& other : view.mouths) {
-        const bool groove = std::find(view.grooves.begin(), view.grooves.end(), other) !=
-                            view.grooves.end();
+        const bool groove =
+            std::find(view.grooves.begin(), view.grooves.end(), other) != view.grooves.end();
         if (!groove && other != cuts[i] && touch(cuts[i], other)) return true;
       }
     }
@@ -496,15 +567,19 @@ class Judge {
 
   void enters_wood(std::size_t index, const View& view, const std::vector<Block>& tenons) {
     const Block& blank = view.receiving_blank;
+    const bool panel = is_panel(assembly_.joints[index]);  // its corners may pass a muntin's ends
     for (const Block& tenon : tenons) {
       const bool beside = tenon.low[1] < blank.low[1] || tenon.high[1] > blank.high[1] ||
-                          (!is_panel(assembly_.joints[index]) &&
-                           (tenon.low[2] < blank.low[2] || tenon.high[2] > blank.high[2]));
-      if (beside) report(FaultKind::outside, joint_name(index) + ": wood beside the receiving piece");
+                          tenon.low[2] < blank.low[2] || tenon.high[2] > blank.high[2];
+      if (beside && !panel) {
+        report(FaultKind::outside, joint_name(index) + ": wood beside the receiving piece");
+      }
     }
-    const bool short_of = !is_panel(assembly_.joints[index]) && view.end <= view.edge;
-    if (short_of) report(FaultKind::outside, joint_name(index) + ": the tenon does not reach in");
-    if (view.end >= blank.high[0]) report(FaultKind::through, joint_name(index) + ": right through");
+    if (!panel && view.end <= view.edge) {
+      report(FaultKind::outside, joint_name(index) + ": the tenon does not reach in");
+    }
+    if (view.end >= blank.high[0])
+      report(FaultKind::through, joint_name(index) + ": right through");
   }
 
   void measure_tenon(std::size_t index, const View& view, const Block& tenon, bool broken) {
@@ -515,7 +590,8 @@ class Judge {
     const Reach bottom = reach(view.receiving, tenon, 0, true);
     compare(index, "bottom", bottom.nearest, bottom.even, joint.design.bottom, broken);
     if (is_stub(joint)) {
-      if (joint.design.edges) report(FaultKind::clearance, joint_name(index) + ": a stub has no edges");
+      if (joint.design.edges)
+        report(FaultKind::clearance, joint_name(index) + ": a stub has no edges");
       return;
     }
     const Play edges = play(view.receiving, tenon, 1);
@@ -542,12 +618,13 @@ class Judge {
     if (broken || !sides.total()) return;
     const Steps off = *sides.low.nearest - *sides.high.nearest;
     if (off >= -1 && off <= 1) return;
-    report(FaultKind::clearance, joint_name(index) + ": " + name + " " +
-                                     figure(sides.low.nearest) + " on one side, " +
-                                     figure(sides.high.nearest) + " on the other");
+    report(FaultKind::clearance, joint_name(index) + ": " + name + " " + figure(sides.low.nearest) +
+                                     " on one side, " + figure(sides.high.nearest) +
+                                     " on the other");
   }
 
-  /// In front of and behind all that is cut into the edge, the shoulder lies on it in its whole width.
+  /// In front of and behind all that is cut into the edge, the shoulder lies on it in its whole
+  /// width.
   void shoulders_seat(std::size_t index, const View& view) {
     const Block& blank = view.entering_blank;
     Steps front = blank.high[2];
@@ -577,36 +654,50 @@ class Judge {
   }
 
   /// Whatever stands beyond the shoulder and stops short of the tenon's end is a haunch.
-  void measure_haunches(std::size_t index, const View& view) {
-    const Joint& joint = assembly_.joints[index];
-    const Steps depth = joint.tenon ? joint.tenon->haunch_depth.steps() : 0;
-    bool found = false;
-    for (const Block& block : view.entering) {
+  static std::vector<Block> haunches(const View& view) {
+    std::vector<Block> found;
+    for (Block block : view.entering) {
       if (block.high[0] <= view.edge || block.high[0] >= view.end) continue;
-      found = true;
-      measure_haunch(index, view, block, depth);
+      block.low[0] = view.edge;
+      found.push_back(block);
     }
-    if (found != (depth > 0)) {
-      report(FaultKind::haunch, joint_name(index) + ": a haunch " + figure(depth) + " deep, " +
-                                    (found ? "found in the wood" : "not found in the wood"));
+    return put_together(std::move(found));
+  }
+
+  void measure_haunches(std::size_t index, const View& view, bool broken) {
+    const Joint& joint = assembly_.joints[index];
+    if (!joint.tenon) return;
+    const TenonSizes& said = *joint.tenon;
+    const std::vector<Block> found = haunches(view);
+    if (found.size() != said.haunches.size()) {
+      report(FaultKind::haunch, joint_name(index) + ": " + std::to_string(found.size()) +
+                                    " haunches, said to be " +
+                                    std::to_string(said.haunches.size()));
+      return;
+    }
+    for (std::size_t i = 0; i < found.size(); ++i) {
+      const Block& haunch = found[i];
+      const Steps foot = view.entering_blank.low[1];
+      same(index, "haunch depth", haunch.high[0] - haunch.low[0], said.haunch_depth);
+      same(index, "haunch thickness", haunch.high[2] - haunch.low[2], said.haunch_thickness);
+      same(index, "haunch from edge", haunch.low[1] - foot, said.haunches[i].from_edge);
+      same(index, "haunch width", haunch.high[1] - haunch.low[1], said.haunches[i].width);
+      measure_haunch(index, view, haunch, broken);
     }
   }
 
-  void measure_haunch(std::size_t index, const View& view, Block haunch, Steps depth) {
-    haunch.low[0] = view.edge;
-    if (haunch.high[0] - view.edge != depth) {
-      report(FaultKind::haunch, joint_name(index) + ": a haunch " +
-                                    figure(haunch.high[0] - view.edge) + " deep, not " +
-                                    figure(depth));
-    }
-    const bool housed = std::any_of(
-        view.grooves.begin(), view.grooves.end(),
-        [&](const Block& groove) { return common(groove, haunch) == haunch; });
+  void measure_haunch(std::size_t index, const View& view, const Block& haunch, bool broken) {
+    const bool housed =
+        std::any_of(view.grooves.begin(), view.grooves.end(),
+                    [&](const Block& groove) { return common(groove, haunch) == haunch; });
     if (!housed) report(FaultKind::haunch, joint_name(index) + ": a haunch outside the groove");
     const Play cheeks = play(view.receiving, haunch, 2);
-    if (cheeks.total() && *cheeks.total() == assembly_.joints[index].design.cheeks->steps()) return;
-    report(FaultKind::haunch,
-           joint_name(index) + ": haunch cheeks " + figure(cheeks.total()) + ", not the tenon's fit");
+    const auto& fit = assembly_.joints[index].design.cheeks;
+    if (fit && cheeks.total() == fit->steps()) return;
+    const bool wide = fit && (!cheeks.total() || *cheeks.total() > fit->steps());
+    report(
+        wide && (broken || !cheeks.total()) ? FaultKind::broken : FaultKind::haunch,
+        joint_name(index) + ": haunch cheeks " + figure(cheeks.total()) + ", not the tenon's fit");
   }
 
   // ---- what the joint says of itself ----
@@ -618,18 +709,25 @@ class Judge {
       return;
     }
     const TenonSizes& said = *joint.tenon;
-    if (said.count != static_cast<int>(tenons.size())) {
+    const Steps foot = view.entering_blank.low[1];
+    if (said.each.size() != tenons.size()) {
       report(FaultKind::tenon_sizes, joint_name(index) + ": " + std::to_string(tenons.size()) +
-                                         " tenons, said to be " + std::to_string(said.count));
+                                         " tenons, said to be " + std::to_string(said.each.size()));
+      return;
     }
-    for (const Block& tenon : tenons) {
+    for (std::size_t i = 0; i < tenons.size(); ++i) {
+      const Block& tenon = tenons[i];
       same(index, "tenon depth", view.end - view.edge, said.depth);
       same(index, "tenon thickness", tenon.high[2] - tenon.low[2], said.thickness);
+      same(index, "tenon from face", tenon.low[2] - view.entering_blank.low[2], said.from_face);
+      same(index, "tenon from edge", tenon.low[1] - foot, said.each[i].from_edge);
+      same(index, "tenon width", tenon.high[1] - tenon.low[1], said.each[i].width);
       const Steps over = tenon.high[1] - tenon.low[1] - said.width.steps();
-      if (over != 0 && over != 1) same(index, "tenon width", said.width.steps() + over, said.width);
+      if (over != 0 && over != 1) same(index, "width of each tenon", over, Length());
     }
     if (joint.mortise.has_value() == is_stub(joint)) {
-      report(FaultKind::tenon_sizes, joint_name(index) + ": mortise sizes where there is none, or none");
+      report(FaultKind::tenon_sizes,
+             joint_name(index) + ": mortise sizes where there is none, or none");
     } else if (joint.mortise) {
       compare_mortise(index);
     }
@@ -651,7 +749,8 @@ class Judge {
       const auto& joints = feature.joints;
       const bool serves = std::find(joints.begin(), joints.end(), index) != joints.end();
       if (!serves || feature.kind != "mortise") continue;
-      for (const Box& box : feature.cuts) cuts.push_back(block_of(box));
+      for (const Box& box : feature.cuts)
+        cuts.push_back(block_of(box));
     }
     std::sort(cuts.begin(), cuts.end());
     if (cuts.size() != said.each.size() || cuts.empty()) {
@@ -694,7 +793,10 @@ class Judge {
     }
     const Steps bite = view.end - view.edge;
     compare(index, "bite", bite, true, joint.design.bite, false);
-    if (bite <= 0) return;
+    if (bite <= 0) {
+      report(FaultKind::no_bite, joint_name(index) + ": the panel stands clear of its groove");
+      return;
+    }
     const Block seen = within_sight(joint, tongues.front());
     if (!has_volume(seen)) return;
     const bool broken =
@@ -702,7 +804,13 @@ class Judge {
           return has_volume(common(groove, seen)) && breaks_out(view, groove);
         });
     const Play cheeks = play(view.receiving, seen, 2);
-    compare(index, "cheeks", cheeks.total(), cheeks.even(), joint.design.cheeks, broken);
+    const bool flat = assembly_.pieces[joint.enters].features.empty();
+    if (flat && cheeks.even() && joint.design.cheeks &&
+        *cheeks.total() > joint.design.cheeks->steps()) {
+      report(FaultKind::thin_panel, joint_name(index) + ": cheeks " + figure(cheeks.total()));
+    } else {
+      compare(index, "cheeks", cheeks.total(), cheeks.even(), joint.design.cheeks, broken);
+    }
     const Reach bottom = reach(view.receiving, seen, 0, true);
     compare(index, "bottom", bottom.nearest, bottom.even, joint.design.bottom, broken);
     corners_are_free(index, view, tongues.front());
@@ -721,7 +829,8 @@ class Judge {
     const auto& design = assembly_.joints[index].design.bottom;
     const Reach bottom = reach(view.receiving, tongue, 0, true);
     if (!design || !bottom.nearest || *bottom.nearest >= design->steps()) return;
-    report(FaultKind::clearance, joint_name(index) + ": a corner has only " + figure(bottom.nearest));
+    report(FaultKind::clearance,
+           joint_name(index) + ": a corner has only " + figure(bottom.nearest));
   }
 
   // ---- the whole ----
@@ -744,13 +853,13 @@ class Judge {
     }
     return std::any_of(a.blocks.begin(), a.blocks.end(), [&](const Block& mine) {
       return has_volume(common(mine, where)) &&
-             std::any_of(near.begin(), near.end(), [&](const Block& theirs) {
-               return has_volume(common(mine, theirs));
-             });
+             std::any_of(near.begin(), near.end(),
+                         [&](const Block& theirs) { return has_volume(common(mine, theirs)); });
     });
   }
 
-  /// True when the two enter one piece from opposite edges, one with a tenon; or one comes right out of its piece.
+  /// True when the two enter one piece from opposite edges, one with a tenon; or one comes right
+  /// out of its piece.
   bool meet_inside(std::size_t a, std::size_t b) const {
     for (const std::size_t i : joints_entering_with(a)) {
       const Joint& one = assembly_.joints[i];
@@ -783,25 +892,18 @@ class Judge {
         panel_stays_inside(i);
         continue;
       }
-      for (const Block& block : wood_[i].blocks) all = all ? hull(*all, block) : block;
+      for (const Block& block : wood_[i].blocks)
+        all = all ? hull(*all, block) : block;
     }
     Block size;
-    for (std::size_t i = 0; i < 3; ++i) size.high[i] = assembly_.size[i].steps();
+    for (std::size_t i = 0; i < 3; ++i)
+      size.high[i] = assembly_.size[i].steps();
     if (all != size) report(FaultKind::extent, "the frame does not add up to the size of the leaf");
     if (const auto& opening = assembly_.opening) {
       const bool fits = opening->width == assembly_.size[0] + opening->left + opening->right &&
                         opening->height == assembly_.size[1] + opening->head + opening->foot;
       if (!fits) report(FaultKind::extent, "leaf and clearances do not add up to the opening");
     }
-  }
-
-  static Block hull(const Block& a, const Block& b) {
-    Block both;
-    for (std::size_t i = 0; i < 3; ++i) {
-      both.low[i] = std::min(a.low[i], b.low[i]);
-      both.high[i] = std::max(a.high[i], b.high[i]);
-    }
-    return both;
   }
 
   void panel_stays_inside(std::size_t piece) {
@@ -819,10 +921,26 @@ class Judge {
     }
     std::vector<Rect> seen;
     for (const Wood& piece : wood_) {
-      for (const Block& block : shadow(piece)) seen.push_back(seen_along(block, 2));
+      for (const Block& block : shadow(piece))
+        seen.push_back(seen_along(block, 2));
     }
     const Rect face{{0, 0}, {assembly_.size[0].steps(), assembly_.size[1].steps()}};
-    if (!covered(face, seen)) report(FaultKind::hole, "one can see through the leaf");
+    if (covered(face, seen)) return;
+    report(a_face_is_broken() ? FaultKind::broken : FaultKind::hole,
+           "one can see through the leaf");
+  }
+
+  /// True when a groove or mortise takes the face or back of its piece away.
+  bool a_face_is_broken() const {
+    for (const Piece& piece : assembly_.pieces) {
+      for (const Feature& feature : piece.features) {
+        if (feature.kind != "groove" && feature.kind != "mortise") continue;
+        for (const Box& cut : feature.cuts) {
+          if (cut.low[2] <= Length() || cut.high[2] >= piece.blank[2]) return true;
+        }
+      }
+    }
+    return false;
   }
 
   /// The piece pressed flat, in fewer blocks.
@@ -852,12 +970,17 @@ class Judge {
 std::vector<Wood> wood_of(const Assembly& assembly) {
   std::vector<Wood> result;
   result.reserve(assembly.pieces.size());
-  for (const Piece& piece : assembly.pieces) result.push_back(carve(piece));
+  for (const Piece& piece : assembly.pieces)
+    result.push_back(carve(piece));
   return result;
 }
 
-bool asked_for(FaultKind kind) { return kind >= FaultKind::meeting; }
+bool asked_for(FaultKind kind) {
+  return kind >= FaultKind::meeting;
+}
 
-std::vector<Fault> judge(const Assembly& assembly) { return Judge(assembly).faults(); }
+std::vector<Fault> judge(const Assembly& assembly) {
+  return Judge(assembly).faults();
+}
 
 }  // namespace haunch::test

@@ -1,7 +1,8 @@
-// A second opinion on an assembly: its wood rebuilt from blanks and cuts, and judged as at a dry fit.
+// A second opinion on an assembly: its wood rebuilt from blanks and cuts, and judged as at a dry
+// fit.
 //
-// Written from the design alone. It shares nothing with the program's checks or its setting out, so that the same
-// mistake is not made twice, and it measures everything to the step.
+// Written from the design alone. It shares nothing with the program's checks or its setting out, so
+// that the same mistake is not made twice, and it measures everything to the step.
 #pragma once
 
 #include <array>
@@ -24,8 +25,8 @@ struct Block {
   friend auto operator<=>(const Block&, const Block&) = default;
 };
 
-/// What is left of a piece: its blank, and its wood as blocks that do not overlap. Two pieces of the same shape,
-/// grain and place give the same blocks, however their cuts were written.
+/// What is left of a piece: its blank, and its wood as blocks that do not overlap. Two pieces of
+/// the same shape, grain and place give the same blocks, however their cuts were written.
 struct Wood {
   std::string_view role;
   Block blank;
@@ -50,11 +51,16 @@ enum class FaultKind {
   role,
   panel_edges,  // a panel that is not held on four sides
 
-  // What a spec may ask for though it is bad work; the checks fail or caution it, working it does not.
-  meeting,  // tenons, or tenon and panel, that meet inside a piece or beyond it
-  broken,   // a mortise that breaks into another cut or through its piece has no wall or bottom there
-  through,  // a tenon at least as deep as the piece that receives it is wide
-  proud,    // a panel that stands out of the thickness
+  // What a spec may ask for though it is bad work; the checks fail or caution it, working it does
+  // not.
+  meeting,     // tenons, or tenon and panel, that meet inside a piece or beyond it
+  broken,      // a mortise that breaks into another cut or through its piece has no wall or bottom
+               // there
+  through,     // a tenon at least as deep as the piece that receives it is wide
+  proud,       // a panel that stands out of the thickness
+  undivided,   // tenons of one joint with no gap between them
+  no_bite,     // a panel's edge that does not reach into its groove
+  thin_panel,  // a flat panel that is looser in its grooves than designed
 };
 
 struct Fault {

@@ -1,0 +1,6 @@
+#include "document_target.h"
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t size) {
+  haunch::document_target(bytes, size);
+  return 0;
+}
