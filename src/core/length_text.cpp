@@ -48,15 +48,11 @@ void append_trimmed(std::string& out, std::uint64_t billionths) {
   append_decimals(out, billionths, places);
 }
 
-/// `over` steps, fewer than `per`, as billionths of `per`, rounded half up. Exact in millimetres.
-std::uint64_t billionths_of(std::uint64_t over, std::uint64_t per) {
-  return (over * kBillion + per / 2) / per;
-}
-
+/// Rounded to nine decimals, half up; exact in millimetres. A step is more than a billionth of
+/// either unit, so that the rounding never carries into the whole.
 void append_magnitude(std::string& out, std::uint64_t steps, std::uint64_t per) {
-  const std::uint64_t billionths = billionths_of(steps % per, per);
-  append_whole(out, steps / per + billionths / kBillion);
-  append_trimmed(out, billionths % kBillion);
+  append_whole(out, steps / per);
+  append_trimmed(out, (steps % per * kBillion + per / 2) / per);
 }
 
 void append_fraction(std::string& out, std::uint64_t whole, std::uint64_t parts, std::uint64_t of) {

@@ -63,7 +63,7 @@ class DoorJob : public Job {
 
   std::vector<RailSpec> planned_rails() const {
     std::vector<RailSpec> rails;
-    for (const RailPlan& planned : plan_door(spec).plan.rails) {
+    for (const RailPlan& planned : plan_door(spec).plan.frame.rails) {
       RailSpec rail;
       rail.width = planned.width;
       rail.plain = true;

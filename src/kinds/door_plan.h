@@ -22,6 +22,35 @@ struct RailPlan {
 struct TierPlan {
   Strip height;
   std::vector<Strip> sights;  // from the left
+
+  bool has_muntins() const { return sights.size() > 1; }
+};
+
+/// The frame: what is seen from the face side.
+struct FramePlan {
+  Length width, height, thickness;
+  Opening opening;
+  Length horn;
+  Length stile_left, stile_right;
+  std::vector<RailPlan> rails;  // from the top
+  std::vector<TierPlan> tiers;  // from the top
+  Length muntin_width;
+
+  Length narrow_stile() const;
+  bool is_end_rail(std::size_t rail) const { return rail == 0 || rail + 1 == rails.size(); }
+  bool has_muntins() const;
+  /// Whether a rail receives muntins from above or below.
+  bool takes_muntins(std::size_t rail) const;
+};
+
+/// Depths, widths and places that all tenons of a kind have in common.
+struct JoinPlan {
+  Length rail_depth, muntin_depth;
+  bool rail_stub = false, muntin_stub = false;
+  bool has_mortises = false;
+  Length fit_allowance;
+  MortiseDesign mortise;
+  Length haunch_depth;
 };
 
 struct PanelPlan {
@@ -32,23 +61,22 @@ struct PanelPlan {
   Rebate rebate = Rebate::back;
   bool rebated = false;
   Grain grain = Grain::upright;
+
+  /// The gaps at a panel's two upright edges, and at its two level ones.
+  Length gap_at_sides() const { return grain == Grain::upright ? gap_across : gap_along; }
+  Length gap_at_ends() const { return grain == Grain::upright ? gap_along : gap_across; }
 };
 
 /// Every size of a leaf of grooved frame and panels.
 struct DoorPlan {
-  Length width, height, thickness;
-  Opening opening;
-  Length stile_left, stile_right;
-  std::vector<RailPlan> rails;  // from the top
-  std::vector<TierPlan> tiers;  // from the top
-  Length muntin_width;
+  FramePlan frame;
   GrooveDesign groove;
+  JoinPlan join;
   std::vector<TenonDesign> rail_tenons;  // of each rail, both ends alike
   MortiseDesign rail_mortise;
   TenonDesign muntin_tenon;
   MortiseDesign muntin_mortise;
   PanelPlan panel;
-  Length horn;
 };
 
 struct PlannedDoor {
@@ -61,9 +89,8 @@ struct PlannedDoor {
 /// Settles every size. The unit is that of the spec, millimetres where it has none.
 PlannedDoor plan_door(const DoorSpec& spec);
 
-/// What a spec says that cannot all be true, told from its values alone: panels over tiers, three
-/// sizes of one fit. A matter whose values could not be read (they have a problem in `reading`
-/// already) is left alone.
+/// What a spec says that cannot all be true, told from its values alone: panels over tiers. A
+/// matter whose values could not be read (they have a problem in `reading` already) is left alone.
 std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Problem>& reading);
 
 }  // namespace haunch

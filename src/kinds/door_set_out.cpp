@@ -21,21 +21,23 @@ class DoorSetter {
   explicit DoorSetter(const DoorPlan& plan) : plan_(plan) {}
 
   Assembly set_out() {
-    wood_.size = {plan_.width, plan_.height, plan_.thickness};
-    wood_.opening = plan_.opening;
+    wood_.size = {plan_.frame.width, plan_.frame.height, plan_.frame.thickness};
+    wood_.opening = plan_.frame.opening;
     add_stiles();
     add_rails();
     add_muntins();
     join_rails();
     join_muntins();
-    for (std::size_t tier = 0; tier < plan_.tiers.size(); ++tier)
+    for (std::size_t tier = 0; tier < plan_.frame.tiers.size(); ++tier)
       add_panels(tier);
     return std::move(wood_);
   }
 
  private:
-  Length rail_depth() const { return plan_.rail_tenons.front().depth; }
-  Length inside_width() const { return plan_.width - plan_.stile_left - plan_.stile_right; }
+  Length rail_depth() const { return plan_.join.rail_depth; }
+  Length inside_width() const {
+    return plan_.frame.width - plan_.frame.stile_left - plan_.frame.stile_right;
+  }
 
   std::size_t add_piece(std::string name, std::string_view role, Triple blank, Place place);
   void add_stiles();
@@ -64,27 +66,28 @@ std::size_t DoorSetter::add_piece(std::string name, std::string_view role, Tripl
 
 void DoorSetter::add_stiles() {
   const Length none;
-  const Length thickness = plan_.thickness;
+  const Length thickness = plan_.frame.thickness;
   const std::size_t left =
-      add_piece("left stile", "stile", {plan_.height, plan_.stile_left, thickness},
+      add_piece("left stile", "stile", {plan_.frame.height, plan_.frame.stile_left, thickness},
                 {{none, none, none}, kUpright});
   const std::size_t right =
-      add_piece("right stile", "stile", {plan_.height, plan_.stile_right, thickness},
-                {{plan_.width - plan_.stile_right, none, none}, kUpright});
-  wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.horn;
+      add_piece("right stile", "stile", {plan_.frame.height, plan_.frame.stile_right, thickness},
+                {{plan_.frame.width - plan_.frame.stile_right, none, none}, kUpright});
+  wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.frame.horn;
   stiles_.low = plough(wood_, left, Edge::high, plan_.groove);
   stiles_.high = plough(wood_, right, Edge::low, plan_.groove);
 }
 
 void DoorSetter::add_rails() {
   const Length length = inside_width() + rail_depth() * 2;
-  for (std::size_t i = 0; i < plan_.rails.size(); ++i) {
-    const RailPlan& rail = plan_.rails[i];
+  for (std::size_t i = 0; i < plan_.frame.rails.size(); ++i) {
+    const RailPlan& rail = plan_.frame.rails[i];
     const std::size_t piece =
-        add_piece(rail.name, "rail", {length, rail.width, plan_.thickness},
-                  {{plan_.stile_left - rail_depth(), rail.low, Length()}, kLevel});
+        add_piece(rail.name, "rail", {length, rail.width, plan_.frame.thickness},
+                  {{plan_.frame.stile_left - rail_depth(), rail.low, Length()}, kLevel});
     Grooves grooves;
-    if (i + 1 < plan_.rails.size()) grooves.low = plough(wood_, piece, Edge::low, plan_.groove);
+    if (i + 1 < plan_.frame.rails.size())
+      grooves.low = plough(wood_, piece, Edge::low, plan_.groove);
     if (i > 0) grooves.high = plough(wood_, piece, Edge::high, plan_.groove);
     rails_.push_back(grooves);
   }
@@ -95,20 +98,20 @@ std::string DoorSetter::numbered(const std::string& name, std::size_t number, st
                                  std::size_t tier) const {
   std::string text = name;
   if (count > 1) text += " " + std::to_string(number + 1);
-  if (plan_.tiers.size() > 1) text += ", tier " + std::to_string(tier + 1);
+  if (plan_.frame.tiers.size() > 1) text += ", tier " + std::to_string(tier + 1);
   return text;
 }
 
 void DoorSetter::add_muntins() {
-  for (std::size_t i = 0; i < plan_.tiers.size(); ++i) {
-    const TierPlan& tier = plan_.tiers[i];
-    const Length depth = plan_.muntin_tenon.depth;
+  for (std::size_t i = 0; i < plan_.frame.tiers.size(); ++i) {
+    const TierPlan& tier = plan_.frame.tiers[i];
+    const Length depth = plan_.join.muntin_depth;
     const Length length = tier.height.high - tier.height.low + depth * 2;
     muntins_.emplace_back();
     for (std::size_t n = 0; n + 1 < tier.sights.size(); ++n) {
       const std::size_t piece =
           add_piece(numbered("muntin", n, tier.sights.size() - 1, i), "muntin",
-                    {length, plan_.muntin_width, plan_.thickness},
+                    {length, plan_.frame.muntin_width, plan_.frame.thickness},
                     {{tier.sights[n].high, tier.height.low - depth, Length()}, kUpright});
       const GrooveRef low = plough(wood_, piece, Edge::low, plan_.groove);
       muntins_.back().push_back({low, plough(wood_, piece, Edge::high, plan_.groove)});
@@ -164,8 +167,8 @@ void DoorSetter::add_panels(std::size_t tier) {
 std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const PanelPlan& panel = plan_.panel;
   const bool upright = panel.grain == Grain::upright;
-  const Strip wide = plan_.tiers[tier].sights[number];
-  const Strip high = plan_.tiers[tier].height;
+  const Strip wide = plan_.frame.tiers[tier].sights[number];
+  const Strip high = plan_.frame.tiers[tier].height;
   const Length beyond_x = plan_.groove.depth - (upright ? panel.gap_across : panel.gap_along);
   const Length beyond_y = plan_.groove.depth - (upright ? panel.gap_along : panel.gap_across);
   const Length width = wide.high - wide.low + beyond_x * 2;
@@ -178,7 +181,7 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Length face = plan_.groove.from_face + floor_half(plan_.groove.width - tongue) - front;
   const Place place{{wide.low - beyond_x, high.low - beyond_y, face}, upright ? kUpright : kLevel};
   const std::size_t piece = add_piece(
-      numbered("panel", number, plan_.tiers[tier].sights.size(), tier), "panel",
+      numbered("panel", number, plan_.frame.tiers[tier].sights.size(), tier), "panel",
       upright ? Triple{height, width, panel.thickness} : Triple{width, height, panel.thickness},
       place);
   if (front > Length()) rebate_round(wood_.pieces[piece], plan_.groove.depth, Length(), front);

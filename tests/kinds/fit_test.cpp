@@ -43,7 +43,7 @@ TEST_CASE("In inches cutters go by 1/16") {
   CHECK(mortise_in("5/8") == std::vector{inch(0, 1, 4)});    // 0.208 to 0.25, 0.4 exactly
 }
 
-TEST_CASE("Where no cutter lies from T/3 to 0.4 T, the nearest is taken") {
+TEST_CASE("Where no cutter lies from T/3 to 0.4 T, the nearest to T/3 is taken") {
   CHECK(mortise("12") == std::vector{mm(5)});   // 4 to 4.8
   CHECK(mortise("81") == std::vector{mm(25)});  // 27 to 32.4
   // 24.9: 8.3 to 9.96, between the cutters of 8 and 10.
@@ -99,8 +99,8 @@ TEST_CASE("Mortise and groove are of one width, whichever is given") {
   CHECK(groove(R"("tenon": {"thickness": 15.85})") == mm(16));
 }
 
-TEST_CASE("An odd allowance leaves its odd step on the back") {
-  // 0.0000625 mm would be 100 steps; 15 mm less 1 step cannot be halved: the near cheek goes down.
+TEST_CASE("Of an odd allowance the odd step is at the back") {
+  // One step cannot be halved.
   const Assembly leaf = wood(house_mm(R"("fit_allowance": "0.000000625 mm")"));
   const Joint top = joint(leaf, "left stile", "top rail");
   CHECK(top.design.cheeks == kStep);

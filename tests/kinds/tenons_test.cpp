@@ -7,8 +7,9 @@ namespace {
 /// Each tenon at the left end of a rail, from its lower edge: {from, width}, in turn.
 std::vector<Length> tenons(const Assembly& leaf, std::string_view enters,
                            std::string_view receives = "left stile") {
+  const Joint its = joint(leaf, receives, enters);
   std::vector<Length> spans;
-  for (const TenonSpan& span : joint(leaf, receives, enters).tenon->each) {
+  for (const TenonSpan& span : its.tenon->each) {
     spans.push_back(span.from_edge);
     spans.push_back(span.width);
   }

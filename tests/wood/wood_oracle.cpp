@@ -370,11 +370,10 @@ std::vector<Block> ends(const View& view) {
 bool breaks_out(const View& view, const Block& cut) {
   const Block& blank = view.receiving_blank;
   if (cut.high[0] >= blank.high[0]) return true;
-  for (const std::size_t axis : {std::size_t{1}, std::size_t{2}}) {
-    const bool whole = cut.low[axis] <= blank.low[axis] && cut.high[axis] >= blank.high[axis];
-    if (whole) continue;  // a groove, from end to end
-    if (cut.low[axis] <= blank.low[axis] || cut.high[axis] >= blank.high[axis]) return true;
-  }
+  if (cut.low[2] <= blank.low[2] || cut.high[2] >= blank.high[2]) return true;
+  const bool from_end_to_end = cut.low[1] <= blank.low[1] && cut.high[1] >= blank.high[1];
+  const bool at_an_end = cut.low[1] <= blank.low[1] || cut.high[1] >= blank.high[1];
+  if (at_an_end && !from_end_to_end) return true;
   return std::any_of(view.others.begin(), view.others.end(),
                      [&](const Block& other) { return touch(cut, other); });
 }

@@ -1,0 +1,242 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "door_plan_steps.h"
+
+namespace haunch {
+namespace {
+
+// ---- depths
+
+void settle_groove_depth(DoorLedger& ledger, DoorPlan& plan) {
+  const FramePlan& frame = plan.frame;
+  const Length depth = plan.groove.depth =
+      ledger.take("groove_depth", ledger.defaults.groove_depth, ledger.usual());
+  const auto demand = [&](Length width, int grooves, std::string_view name) {
+    if (depth * grooves < width) return;
+    ledger.problem("groove_depth",
+                   fmt::format("{} {}goes through the {}, {} wide; make groove_depth less than {}",
+                               ledger.say(depth), grooves == 2 ? "from both edges " : "", name,
+                               ledger.say(width), ledger.say(floor_divide(width, grooves))));
+  };
+  demand(frame.narrow_stile(), 1, "stile");
+  for (std::size_t i = 0; i < frame.rails.size(); ++i)
+    demand(frame.rails[i].width, frame.is_end_rail(i) ? 1 : 2, frame.rails[i].name);
+  if (frame.has_muntins()) demand(frame.muntin_width, 2, "muntin");
+}
+
+/// Whether muntins above and below a rail stand so that their mortises could meet inside it.
+bool mortises_meet(const FramePlan& frame, std::size_t rail, Length margin) {
+  if (frame.is_end_rail(rail)) return false;
+  const auto& above = frame.tiers[rail - 1].sights;
+  const auto& below = frame.tiers[rail].sights;
+  for (std::size_t i = 0, j = 0; i + 1 < above.size() && j + 1 < below.size();) {
+    if (above[i].high < below[j + 1].low + margin && below[j].high < above[i + 1].low + margin)
+      return true;
+    above[i].high < below[j].high ? ++i : ++j;
+  }
+  return false;
+}
+
+/// The deepest tenon, up to `wanted`, that a muntin can have in every rail it enters, wood being
+/// left behind the mortise (up to the groove of the rail's other edge) or between two mortises that
+/// meet.
+Length deepest_muntin_tenon(const DoorLedger& ledger, const DoorPlan& plan, Length wanted) {
+  const FramePlan& frame = plan.frame;
+  const Length bottom =
+      ledger.spec.bottom_clearance.size.value_or(ledger.defaults.bottom_clearance);
+  const Length left = ledger.defaults.left_behind_mortise;
+  Length deepest = wanted;
+  for (std::size_t i = 0; i < frame.rails.size(); ++i) {
+    if (!frame.takes_muntins(i)) continue;
+    const Length width = frame.rails[i].width;
+    const Length behind = frame.is_end_rail(i) ? width : width - plan.groove.depth;
+    const Length room = mortises_meet(frame, i, left) ? floor_half(width - left) : behind - left;
+    deepest = std::min(deepest, room - bottom);
+  }
+  return deepest;
+}
+
+void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
+  const Length wanted = plan.join.rail_depth;
+  const Length deepest = deepest_muntin_tenon(ledger, plan, wanted);
+  const Length whole = deepest == wanted ? wanted : floor_multiple(deepest, ledger.defaults.whole);
+  const Length fallback = std::max(whole, plan.groove.depth);
+  const Length depth =
+      ledger.take("tenon.muntin_depth", fallback,
+                  fallback == wanted ? "as deep as the rails' tenons"
+                                     : "as deep as leaves wood behind and between the mortises");
+  plan.join.muntin_depth = depth;
+  for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
+    const RailPlan& rail = plan.frame.rails[i];
+    if (plan.frame.takes_muntins(i) && depth >= rail.width)
+      ledger.problem("tenon.muntin_depth",
+                     fmt::format("{} goes through the {}, {} wide; make it less", ledger.say(depth),
+                                 rail.name, ledger.say(rail.width)));
+  }
+}
+
+// ---- mortise, tenon and groove across the thickness
+
+bool in_cutter_rule(Length cutter, Length thickness) {
+  return cutter * 3 >= thickness && cutter * 10 <= thickness * 4;
+}
+
+/// The smallest cutter from a third to four tenths of the thickness, else the one nearest to a
+/// third.
+Length cutter_for(Length thickness, const std::vector<Length>& cutters) {
+  for (const Length cutter : cutters)
+    if (in_cutter_rule(cutter, thickness)) return cutter;
+  const auto off = [&](Length cutter) {
+    return std::max(cutter * 3 - thickness, thickness - cutter * 3);
+  };
+  return *std::min_element(cutters.begin(), cutters.end(),
+                           [&](Length a, Length b) { return off(a) < off(b); });
+}
+
+/// A size with the reason for it.
+struct Reasoned {
+  Length size;
+  std::string why;
+};
+
+/// How wide mortises are where no width is stated.
+Reasoned usual_mortise(const DoorLedger& ledger, Length thickness) {
+  const DoorSpec& spec = ledger.spec;
+  if (spec.tenon_thickness.size)
+    return {*spec.tenon_thickness.size +
+                spec.fit_allowance.size.value_or(ledger.defaults.fit_allowance),
+            "tenon thickness and fit allowance"};
+  if (spec.groove_width.size) return {*spec.groove_width.size, "as wide as the groove"};
+  const Length cutter =
+      cutter_for(thickness, spec.cutters.empty() ? ledger.defaults.cutters : spec.cutters);
+  return {cutter, in_cutter_rule(cutter, thickness)
+                      ? "the smallest cutter from a third to 0.4 of the thickness"
+                      : "the cutter nearest to a third of the thickness"};
+}
+
+/// Where mortise, tenon and allowance are all given: true when they agree, or when one of the
+/// shop's gives way.
+bool reconcile_fit(DoorSpec& spec) {
+  Stated& mortise = spec.mortise_width;
+  Stated& tenon = spec.tenon_thickness;
+  Stated& allowance = spec.fit_allowance;
+  if (!mortise.size || !tenon.size || !allowance.size) return true;
+  if (*mortise.size - *tenon.size == *allowance.size) return true;
+  for (Stated* shops : {&tenon, &mortise, &allowance}) {
+    if (!shops->by_shop) continue;
+    *shops = {};
+    return true;
+  }
+  return false;
+}
+
+void tell_of_disagreement(DoorLedger& ledger) {
+  const DoorSpec& spec = ledger.spec;
+  ledger.problem(
+      "fit_allowance",
+      fmt::format("mortise {} less tenon {} is {}, not {}; give two of mortise.width, "
+                  "tenon.thickness and fit_allowance",
+                  ledger.say(*spec.mortise_width.size), ledger.say(*spec.tenon_thickness.size),
+                  ledger.say(*spec.mortise_width.size - *spec.tenon_thickness.size),
+                  ledger.say(*spec.fit_allowance.size)));
+}
+
+Length settle_allowance(DoorLedger& ledger, Length mortise) {
+  const DoorSpec& spec = ledger.spec;
+  if (spec.mortise_width.size && spec.tenon_thickness.size)
+    return ledger.take("fit_allowance", mortise - *spec.tenon_thickness.size,
+                       "mortise width less tenon thickness");
+  return ledger.take("fit_allowance", ledger.defaults.fit_allowance,
+                     "a film of glue on each cheek");
+}
+
+/// Face side to the near wall of a mortise or groove: in line with `other` where only that one's
+/// place is stated, else in the middle of the thickness.
+struct ThicknessPlace {
+  std::string_view key, width_key;
+  Length width;
+  std::string_view other_name;
+  Stated other;
+  Length other_width;
+};
+
+Length settle_from_face(DoorLedger& ledger, const ThicknessPlace& place, Length thickness) {
+  const Length middle = floor_half(thickness - place.width);
+  const Length in_line =
+      place.other.size ? *place.other.size + floor_half(place.other_width - place.width) : middle;
+  const bool fits = in_line >= Length() && in_line + place.width <= thickness;
+  const std::string why = place.other.size && fits
+                              ? fmt::format("in line with the {}", place.other_name)
+                              : "in the middle of the thickness";
+  const Length from_face = ledger.take(place.key, fits ? in_line : middle, why);
+  if (from_face < Length() || from_face + place.width > thickness)
+    ledger.problem(
+        ledger.stated(place.key).size ? place.key : place.width_key,
+        fmt::format("{} wide and {} from the face side does not lie within the thickness of {}; "
+                    "make it less",
+                    ledger.say(place.width), ledger.say(from_face), ledger.say(thickness)));
+  return from_face;
+}
+
+}  // namespace
+
+void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
+  settle_groove_depth(ledger, plan);
+  const Length narrow = plan.frame.narrow_stile();
+  JoinPlan& join = plan.join;
+  join.rail_depth = ledger.take(
+      "tenon_depth", nearest_multiple(floor_divide(narrow * 2, 3), ledger.defaults.whole),
+      "two thirds of the stile");
+  if (join.rail_depth >= narrow)
+    ledger.problem(
+        "tenon_depth",
+        fmt::format("{} goes through the stile, {} wide; make it less than the stile's width",
+                    ledger.say(join.rail_depth), ledger.say(narrow)));
+  const bool muntins = plan.frame.has_muntins();
+  if (muntins) settle_muntin_depth(ledger, plan);
+  join.rail_stub = join.rail_depth <= plan.groove.depth;
+  join.muntin_stub = join.muntin_depth <= plan.groove.depth;
+  join.has_mortises = !join.rail_stub || (muntins && !join.muntin_stub);
+}
+
+void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
+  DoorSpec& spec = ledger.spec;
+  JoinPlan& join = plan.join;
+  // Without a mortise, a tenon's thickness is fitted to the groove.
+  if (!join.has_mortises && spec.groove_width.size) spec.mortise_width = spec.groove_width;
+  if (!reconcile_fit(spec)) return tell_of_disagreement(ledger);
+  const Reasoned usual = usual_mortise(ledger, plan.frame.thickness);
+  const Length mortise = join.mortise.width = spec.mortise_width.size.value_or(usual.size);
+  if (join.has_mortises) ledger.take("mortise.width", mortise, usual.why);
+  const Length fit = join.fit_allowance = settle_allowance(ledger, mortise);
+  plan.groove.width = ledger.take("groove.width", mortise,
+                                  join.has_mortises ? "as wide as the mortise" : usual.why);
+  if (join.has_mortises)
+    ledger.take("tenon.thickness", mortise - fit, "mortise width less fit allowance");
+  if (fit >= Length() && fit < mortise && fit < plan.groove.width) return;
+  ledger.problem(spec.tenon_thickness.size ? "tenon.thickness" : "fit_allowance",
+                 fmt::format("a mortise of {} and a groove of {} with a fit allowance of {} leave "
+                             "no tenon, or one thicker than its mortise; "
+                             "the allowance must be from 0 to less than both",
+                             ledger.say(mortise), ledger.say(plan.groove.width), ledger.say(fit)));
+}
+
+void settle_places(DoorLedger& ledger, DoorPlan& plan) {
+  const DoorSpec& spec = ledger.spec;
+  MortiseDesign& mortise = plan.join.mortise;
+  const bool mortises = plan.join.has_mortises;
+  const ThicknessPlace of_mortise{"mortise.from_face",   "mortise.width",  mortise.width, "groove",
+                                  spec.groove_from_face, plan.groove.width};
+  if (mortises) mortise.from_face = settle_from_face(ledger, of_mortise, plan.frame.thickness);
+  const ThicknessPlace of_groove{"groove.from_face",
+                                 "groove.width",
+                                 plan.groove.width,
+                                 "mortise",
+                                 mortises ? spec.mortise_from_face : Stated(),
+                                 mortise.width};
+  plan.groove.from_face = settle_from_face(ledger, of_groove, plan.frame.thickness);
+}
+
+}  // namespace haunch

@@ -1,0 +1,258 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "door_plan_steps.h"
+#include "share.h"
+
+namespace haunch {
+namespace {
+
+constexpr int kMostParts = 10'000;
+
+// ---- the leaf
+
+void settle_names(DoorLedger& ledger) {
+  const DoorSpec& spec = ledger.spec;
+  if (!spec.units)
+    ledger.assume("units", std::string("mm"), "every size in the spec carries its own unit");
+  if (spec.units && spec.units_by_shop)
+    ledger.note_shop("units", std::string(unit_word(ledger.unit)));
+  if (spec.species.empty())
+    ledger.assume("species", std::string("not stated"),
+                  "no wood is named; sizes do not depend on it");
+  if (spec.species_by_shop) ledger.note_shop("species", spec.species);
+}
+
+void settle_opening(DoorLedger& ledger, FramePlan& frame) {
+  Opening& opening = frame.opening;
+  opening.width = *ledger.spec.opening_width.size;
+  opening.height = *ledger.spec.opening_height.size;
+  ledger.settle_group("clearance", ledger.defaults.clearance,
+                      {{"clearance.left", &opening.left},
+                       {"clearance.right", &opening.right},
+                       {"clearance.head", &opening.head},
+                       {"clearance.foot", &opening.foot}});
+  frame.width = opening.width - opening.left - opening.right;
+  frame.height = opening.height - opening.head - opening.foot;
+  if (frame.width <= Length() || frame.height <= Length())
+    ledger.problem("clearance",
+                   fmt::format("leaves a leaf of {} by {} in an opening of {} by {}; make it less",
+                               ledger.say(frame.width), ledger.say(frame.height),
+                               ledger.say(opening.width), ledger.say(opening.height)));
+}
+
+void settle_stiles(DoorLedger& ledger, FramePlan& frame) {
+  Length& left = frame.stile_left;
+  Length& right = frame.stile_right;
+  ledger.settle_group("stile_width", ledger.defaults.stile,
+                      {{"stile_width.left", &left}, {"stile_width.right", &right}});
+  if (left == right) {
+    ledger.add_lever("stile_width", left, Change::size, false);
+  } else {
+    ledger.add_lever("stile_width.left", left, Change::size, false);
+    ledger.add_lever("stile_width.right", right, Change::size, false);
+  }
+  if (frame.width <= left + right)
+    ledger.problem("stile_width",
+                   fmt::format("the stiles take {} of the leaf's {}; make them narrower",
+                               ledger.say(left + right), ledger.say(frame.width)));
+}
+
+// ---- rails
+
+std::string rail_name(std::size_t rail, std::size_t count, bool house) {
+  if (rail == 0) return "top rail";
+  if (rail + 1 == count) return "bottom rail";
+  if (count > 3) return fmt::format("middle rail {}", rail);
+  return house ? "lock rail" : "middle rail";
+}
+
+std::vector<Length> widths_of(const std::vector<RailSpec>& rails) {
+  std::vector<Length> widths;
+  for (const RailSpec& rail : rails)
+    widths.push_back(rail.width);
+  return widths;
+}
+
+/// The rails as stated, else the usual ones.
+std::vector<RailSpec> rails_of(DoorLedger& ledger, const FramePlan& frame) {
+  const RailsSpec& stated = ledger.spec.rails;
+  if (stated.by_shop) ledger.note_shop("rail_widths", widths_of(stated.rails));
+  if (!stated.rails.empty()) return stated.rails;
+  std::vector<Length> widths = ledger.defaults.rails;
+  if (widths.empty()) widths.assign(2, std::max(frame.stile_left, frame.stile_right));
+  ledger.assume("rail_widths", widths,
+                ledger.defaults.house ? ledger.usual() : "top and bottom as wide as the stile");
+  std::vector<RailSpec> rails;
+  for (const Length width : widths)
+    rails.push_back({width, {}, {}, {}, true});
+  return rails;
+}
+
+/// Sets the rails between two placed ones so that the openings between them are equal.
+void place_between(std::vector<RailPlan>& rails, std::size_t above, std::size_t below) {
+  Length left = rails[above].low - (rails[below].low + rails[below].width);
+  for (std::size_t i = above + 1; i < below; ++i)
+    left -= rails[i].width;
+  const std::vector<Length> openings = share_evenly(left, below - above);  // from the foot
+  Length low = rails[below].low + rails[below].width;
+  for (std::size_t i = below; i-- > above + 1;) {
+    low += openings[below - 1 - i];
+    rails[i].low = low;
+    low += rails[i].width;
+  }
+}
+
+/// Where the lower edge of a rail lies that is placed by one of its lines.
+Length low_edge(const RailSpec& rail) {
+  switch (*rail.line) {
+    case RailLine::top:
+      return rail.height - rail.width;
+    case RailLine::centre:
+      return rail.height - floor_half(rail.width);
+    case RailLine::bottom:
+      return rail.height;
+  }
+  return {};
+}
+
+void place_rails(const std::vector<RailSpec>& specs, FramePlan& frame) {
+  std::vector<RailPlan>& rails = frame.rails;
+  const std::size_t last = rails.size() - 1;
+  rails[0].low = frame.height - rails[0].width;
+  std::size_t placed = 0;
+  for (std::size_t i = 1; i <= last; ++i) {
+    if (i < last && !specs[i].line) continue;
+    if (i < last) rails[i].low = low_edge(specs[i]);
+    place_between(rails, placed, i);
+    placed = i;
+  }
+}
+
+void demand_sights(DoorLedger& ledger, const FramePlan& frame) {
+  for (std::size_t i = 0; i + 1 < frame.rails.size(); ++i) {
+    const RailPlan& above = frame.rails[i];
+    const RailPlan& below = frame.rails[i + 1];
+    const Length sight = above.low - (below.low + below.width);
+    if (sight > Length()) continue;
+    ledger.problem(
+        fmt::format("rail_widths.{}", i + 2 < frame.rails.size() ? i + 1 : i),
+        fmt::format(
+            "leaves {} between the {} and the {}; place them so that a panel has room between",
+            ledger.say(sight), above.name, below.name));
+  }
+}
+
+void add_rail_levers(DoorLedger& ledger, const FramePlan& frame,
+                     const std::vector<RailSpec>& specs) {
+  for (std::size_t i = 0; i < specs.size(); ++i) {
+    const RailPlan& rail = frame.rails[i];
+    const std::string key = fmt::format("rail_widths.{}", i);
+    ledger.add_lever(specs[i].plain ? key : key + ".width", rail.width, Change::size, false);
+    if (frame.is_end_rail(i)) continue;
+    if (specs[i].line)
+      ledger.add_lever(fmt::format("{}.{}", key, rail_line_word(*specs[i].line)), specs[i].height,
+                       Change::size, true);
+    else
+      ledger.add_lever(key + ".top", rail.low + rail.width, Change::size, true);
+  }
+}
+
+// ---- tiers and muntins
+
+/// The number of panels in each tier, from the top. Contradictions were found before.
+std::vector<int> panels_across(DoorLedger& ledger, std::size_t tiers) {
+  const PanelsSpec& panels = ledger.spec.panels;
+  std::vector<int> across(tiers, 1);
+  if (const auto* count = std::get_if<PanelCount>(&panels))
+    across.assign(tiers, count->count / static_cast<int>(tiers));
+  if (const auto* each = std::get_if<PanelsAcross>(&panels))
+    across = each->each.size() == 1 ? std::vector<int>(tiers, each->each.front()) : each->each;
+  const std::string shown = fmt::format("{} across", fmt::join(across, ", "));
+  if (panels.index() == 0) ledger.assume("panels", std::string("one in each tier"), ledger.usual());
+  if (ledger.spec.panels_by_shop) ledger.note_shop("panels", shown);
+  return across;
+}
+
+std::size_t part_count(const std::vector<int>& across) {
+  std::size_t parts = across.size() + 3;  // rails and stiles
+  for (const int panels : across)
+    parts += 2 * static_cast<std::size_t>(panels) - 1;
+  return parts;
+}
+
+/// Shares the width of a tier among its panels; false when there is none to share.
+bool share_tier(DoorLedger& ledger, const FramePlan& frame, int panels, TierPlan& tier) {
+  const Length inside = frame.width - frame.stile_left - frame.stile_right;
+  const Length left = inside - frame.muntin_width * (panels - 1);
+  if (left < Length::from_steps(panels)) {
+    ledger.problem(ledger.spec.muntin_width.size ? "muntin_width" : "panels",
+                   fmt::format("{} muntins of {} leave no width for panels in the {} between the "
+                               "stiles; make muntin_width or the "
+                               "number of panels less",
+                               panels - 1, ledger.say(frame.muntin_width), ledger.say(inside)));
+    return false;
+  }
+  Length low = frame.stile_left;
+  for (const Length sight : share_evenly(left, static_cast<std::size_t>(panels))) {
+    tier.sights.push_back({low, low + sight});
+    low += sight + frame.muntin_width;
+  }
+  return true;
+}
+
+}  // namespace
+
+void settle_leaf(DoorLedger& ledger, FramePlan& frame) {
+  settle_names(ledger);
+  settle_opening(ledger, frame);
+  frame.thickness = ledger.take("thickness", ledger.defaults.thickness, ledger.usual());
+  frame.horn =
+      ledger.take("horn", ledger.defaults.horn,
+                  ledger.defaults.house ? "left on at each end of a stile, sawn off after glue-up"
+                                        : ledger.usual());
+  settle_stiles(ledger, frame);
+}
+
+void settle_rails(DoorLedger& ledger, FramePlan& frame) {
+  const std::vector<RailSpec> specs = rails_of(ledger, frame);
+  Length sum;
+  for (std::size_t i = 0; i < specs.size(); ++i) {
+    const std::string name =
+        specs[i].name.empty() ? rail_name(i, specs.size(), ledger.defaults.house) : specs[i].name;
+    frame.rails.push_back({specs[i].width, {}, name});
+    sum += specs[i].width;
+  }
+  if (sum >= frame.height) {
+    ledger.problem(
+        "rail_widths",
+        fmt::format(
+            "the rails take {} of the leaf's {} and leave no panel; make them narrower or fewer",
+            ledger.say(sum), ledger.say(frame.height)));
+    return;
+  }
+  place_rails(specs, frame);
+  demand_sights(ledger, frame);
+  add_rail_levers(ledger, frame, specs);
+}
+
+void settle_tiers(DoorLedger& ledger, FramePlan& frame) {
+  const std::vector<int> across = panels_across(ledger, frame.rails.size() - 1);
+  if (const std::size_t parts = part_count(across); parts > kMostParts) {
+    ledger.problem("panels",
+                   fmt::format("makes {} parts; the most in one item is {}", parts, kMostParts));
+    return;
+  }
+  if (*std::max_element(across.begin(), across.end()) > 1)
+    frame.muntin_width = ledger.take("muntin_width", ledger.defaults.muntin, ledger.usual());
+  for (std::size_t i = 0; i < across.size(); ++i) {
+    const RailPlan& below = frame.rails[i + 1];
+    TierPlan tier{{below.low + below.width, frame.rails[i].low}, {}};
+    if (!share_tier(ledger, frame, across[i], tier)) return;
+    frame.tiers.push_back(std::move(tier));
+  }
+}
+
+}  // namespace haunch

@@ -1,0 +1,91 @@
+#include "door_ledger.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kShopFile = "the shop file";
+
+const SizeKey& size_key(std::string_view key) {
+  const auto keys = door_size_keys();
+  return *std::find_if(keys.begin(), keys.end(),
+                       [&](const SizeKey& size) { return size.key == key; });
+}
+
+std::string pointer_to(std::string_view dotted_key) {
+  std::string path = "/" + std::string(dotted_key);
+  std::replace(path.begin(), path.end(), '.', '/');
+  return path;
+}
+
+}  // namespace
+
+DoorLedger::DoorLedger(const DoorSpec& stated_spec)
+    : spec(stated_spec),
+      unit(spec.units.value_or(Unit::mm)),
+      defaults(door_defaults(unit, spec.opening_height.size.value_or(Length()))) {}
+
+const Stated& DoorLedger::stated(std::string_view key) const {
+  return spec.*size_key(key).size;
+}
+
+Length DoorLedger::settle(std::string_view key, Length fallback, std::string_view why) {
+  const Stated& its = stated(key);
+  const Length size = its.size.value_or(fallback);
+  if (!its.size)
+    assume(key, size, why);
+  else if (its.by_shop)
+    note_shop(key, size);
+  return size;
+}
+
+Length DoorLedger::take(std::string_view key, Length fallback, std::string_view why) {
+  const SizeKey& row = size_key(key);
+  const Length size = settle(key, fallback, why);
+  add_lever(std::string(key), size, row.change, row.zero_allowed);
+  return size;
+}
+
+void DoorLedger::settle_group(std::string_view group, Length fallback,
+                              const std::vector<GroupMember>& members) {
+  const Stated& first = stated(members.front().key);
+  const bool as_one = std::all_of(members.begin(), members.end(), [&](const GroupMember& member) {
+    const Stated& its = stated(member.key);
+    return its.size == first.size && its.by_shop == first.by_shop && (its.by_shop || !its.size);
+  });
+  for (const GroupMember& member : members)
+    *member.size = as_one ? first.size.value_or(fallback) : settle(member.key, fallback, usual());
+  if (as_one && first.size) note_shop(group, *first.size);
+  if (as_one && !first.size) assume(group, fallback, usual());
+}
+
+void DoorLedger::assume(std::string_view key, decltype(Assumed::value) value,
+                        std::string_view why) {
+  assumed.push_back({std::string(key), std::move(value), std::string(why)});
+}
+
+void DoorLedger::note_shop(std::string_view key, decltype(Assumed::value) value) {
+  assume(key, std::move(value), kShopFile);
+}
+
+void DoorLedger::add_lever(std::string key, Length value, Change change, bool zero_allowed) {
+  if (change == Change::none) return;
+  const Length step = change == Change::size ? defaults.size_step : defaults.fit_step;
+  levers.push_back({std::move(key), value, step, zero_allowed ? Length() : Length::from_steps(1)});
+}
+
+void DoorLedger::problem(std::string_view key, std::string message) {
+  problems.push_back({pointer_to(key), std::move(message), {}});
+}
+
+std::string DoorLedger::say(Length length) const {
+  return in_words(length, unit);
+}
+
+std::string DoorLedger::usual() const {
+  return defaults.house ? "usual for a house door" : "usual for a cabinet door";
+}
+
+}  // namespace haunch

@@ -1,0 +1,27 @@
+// The steps by which a door's sizes are settled. Each rests on what the ones before it put into the
+// plan.
+#pragma once
+
+#include "door_ledger.h"
+#include "door_plan.h"
+
+namespace haunch {
+
+// door_frame_plan.cpp: leaf, stiles, rails, tiers.
+void settle_leaf(DoorLedger& ledger, FramePlan& frame);
+void settle_rails(DoorLedger& ledger, FramePlan& frame);
+void settle_tiers(DoorLedger& ledger, FramePlan& frame);
+
+// door_fit_plan.cpp: depths, and what goes across the thickness.
+void settle_depths(DoorLedger& ledger, DoorPlan& plan);
+void settle_fit(DoorLedger& ledger, DoorPlan& plan);
+void settle_places(DoorLedger& ledger, DoorPlan& plan);
+
+// door_tenon_plan.cpp: clearances, and what goes across the width.
+void settle_clearances(DoorLedger& ledger, DoorPlan& plan);
+void settle_tenons(DoorLedger& ledger, DoorPlan& plan);
+
+// door_panel_plan.cpp
+void settle_panels(DoorLedger& ledger, DoorPlan& plan);
+
+}  // namespace haunch

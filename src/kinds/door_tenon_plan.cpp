@@ -1,0 +1,206 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "door_plan_steps.h"
+
+namespace haunch {
+namespace {
+
+/// What a tenon goes into: a mortise, or, a stub, just the groove.
+MortiseDesign mortise_for(const DoorPlan& plan, bool stub, Length depth) {
+  if (stub) return {plan.groove.width, plan.groove.from_face, {}, plan.groove.depth - depth};
+  return plan.join.mortise;
+}
+
+/// A tenon's sizes, its width excepted. It stands in the middle of what it goes into.
+TenonDesign tenon_for(const DoorPlan& plan, bool stub, Length depth) {
+  const MortiseDesign mortise = mortise_for(plan, stub, depth);
+  const Length fit = plan.join.fit_allowance;
+  TenonDesign tenon;
+  tenon.stub = stub;
+  tenon.depth = depth;
+  tenon.thickness = mortise.width - fit;
+  tenon.from_face = mortise.from_face + floor_half(fit);
+  tenon.haunch_depth = plan.join.haunch_depth;
+  tenon.haunch_thickness = plan.groove.width - fit;
+  tenon.haunch_from_face = plan.groove.from_face + floor_half(fit);
+  return tenon;
+}
+
+Length usual_relish(const DoorLedger& ledger, Length rail_width) {
+  return std::max(nearest_multiple(floor_divide(rail_width, 3), ledger.defaults.whole),
+                  ledger.defaults.least_relish);
+}
+
+/// What a tenon loses at its rail's outer edge, at the end of a stile.
+Length relish_of(DoorLedger& ledger, const DoorPlan& plan, const RailPlan& rail) {
+  const Length usual = usual_relish(ledger, rail.width);
+  const Length relish = ledger.spec.relish.size.value_or(usual);
+  if (!ledger.spec.relish.size)
+    ledger.assume("tenon.relish", relish,
+                  fmt::format("{}: {}", rail.name,
+                              usual == ledger.defaults.least_relish
+                                  ? "the least that keeps the stile's end whole"
+                                  : "a third of the rail"));
+  const Length edge = plan.join.mortise.edge_clearance;
+  if (edge >= relish)
+    ledger.problem(
+        "tenon.edge_clearance",
+        fmt::format(
+            "{} is not less than the relish, {}; make it less, or the mortise comes out at the "
+            "end of the stile",
+            ledger.say(edge), ledger.say(relish)));
+  return relish;
+}
+
+void note_gap(DoorLedger& ledger, Length gap, bool by_thickness, const std::string& name,
+              Length whole) {
+  if (ledger.spec.gap.size) return;
+  ledger.assume(
+      "tenon.gap", gap,
+      by_thickness ? fmt::format("{}: as much as the tenon is thick", name)
+                   : fmt::format("{}: a quarter of the {} to be divided", name, ledger.say(whole)));
+}
+
+/// Lays tenons out across `across`, with haunches between them.
+void lay_out(DoorLedger& ledger, TenonDesign& tenon, Strip across, std::optional<Length> limit,
+             const std::string& name) {
+  const DoorSpec& spec = ledger.spec;
+  const Length whole = across.high - across.low;
+  const Length quarter = nearest_multiple(floor_divide(whole, 4), ledger.defaults.whole);
+  const Length gap = spec.gap.size.value_or(std::max(tenon.thickness, quarter));
+  auto& tenons = tenon.layout.tenons = divide_tenon(across, limit, gap);
+  if (tenons.empty()) {
+    ledger.problem(spec.width_limit.size ? "tenon.width_limit"
+                   : spec.gap.size       ? "tenon.gap"
+                                         : "rail_widths",
+                   fmt::format("leaves no tenon on the {}: there is {} to divide, with gaps of {}; "
+                               "make tenon.width_limit more, or "
+                               "tenon.gap, tenon.relish or groove_depth less",
+                               name, ledger.say(whole), ledger.say(gap)));
+    return;
+  }
+  for (std::size_t i = 1; i < tenons.size(); ++i)
+    tenon.layout.haunches.push_back({tenons[i - 1].high, tenons[i].low});
+  if (tenons.size() > 1) note_gap(ledger, gap, tenon.thickness >= quarter, name, whole);
+}
+
+TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t number,
+                       std::optional<Length> limit) {
+  const RailPlan& rail = plan.frame.rails[number];
+  const bool stub = plan.join.rail_stub;
+  const Length groove = plan.groove.depth;
+  const bool top = number == 0;
+  const bool bottom = number + 1 == plan.frame.rails.size();
+  const Length outer = stub || !(top || bottom) ? Length() : relish_of(ledger, plan, rail);
+  TenonDesign tenon = tenon_for(plan, stub, plan.join.rail_depth);
+  const Strip across{bottom ? outer : groove, rail.width - (top ? outer : groove)};
+  if (across.high <= across.low) {
+    const std::string loss = outer > Length()
+                                 ? fmt::format("less tenon.relish {}", ledger.say(outer))
+                                 : "at each grooved edge";
+    ledger.problem(
+        fmt::format("rail_widths.{}", number),
+        fmt::format("the {} is too narrow for a tenon: {} less groove_depth {} {}; make it wider",
+                    rail.name, ledger.say(rail.width), ledger.say(groove), loss));
+    return tenon;
+  }
+  lay_out(ledger, tenon, across, stub ? std::nullopt : limit, rail.name);
+  if (!stub && top) tenon.layout.haunches.push_back({across.high, rail.width});
+  if (!stub && bottom) tenon.layout.haunches.push_back({Length(), across.low});
+  return tenon;
+}
+
+/// The widest a tenon may be before it is divided; of muntins only where the spec states it.
+std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& plan) {
+  const bool muntins_obey = plan.join.has_mortises && ledger.spec.width_limit.size;
+  if (plan.join.rail_stub && !muntins_obey) return {};
+  const Length least = ledger.defaults.least_width_limit;
+  const Length five = nearest_multiple((plan.join.mortise.width - plan.join.fit_allowance) * 5,
+                                       ledger.defaults.whole);
+  return ledger.take(
+      "tenon.width_limit", std::max(five, least),
+      five > least ? "five times the tenon's thickness" : "the least that is ever divided");
+}
+
+void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Length> limit) {
+  const bool stub = plan.join.muntin_stub;
+  const Length groove = plan.groove.depth;
+  plan.muntin_tenon = tenon_for(plan, stub, plan.join.muntin_depth);
+  plan.muntin_mortise = mortise_for(plan, stub, plan.join.muntin_depth);
+  const bool obeys = !stub && ledger.spec.width_limit.size;
+  lay_out(ledger, plan.muntin_tenon, {groove, plan.frame.muntin_width - groove},
+          obeys ? limit : std::nullopt, "muntin");
+}
+
+/// The wood between the tenons of the first piece that has more than one.
+std::optional<Length> gap_in_use(const DoorPlan& plan) {
+  for (const TenonDesign& tenon : plan.rail_tenons)
+    if (tenon.layout.tenons.size() > 1)
+      return tenon.layout.tenons[1].low - tenon.layout.tenons[0].high;
+  const auto& muntin = plan.muntin_tenon.layout.tenons;
+  if (muntin.size() > 1) return muntin[1].low - muntin[0].high;
+  return {};
+}
+
+/// Gap and relish are chosen for each rail where they are left open; stated, they are one size for
+/// all.
+void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
+  if (const auto gap = gap_in_use(plan)) {
+    if (ledger.spec.gap.size)
+      ledger.take("tenon.gap", *gap, {});
+    else
+      ledger.add_lever("tenon.gap", *gap, Change::size, true);
+  }
+  if (plan.join.rail_stub) return;
+  const Length usual =
+      usual_relish(ledger, std::min(plan.frame.rails.front().width, plan.frame.rails.back().width));
+  if (ledger.spec.relish.size)
+    ledger.take("tenon.relish", usual, {});
+  else
+    ledger.add_lever("tenon.relish", usual, Change::size, true);
+}
+
+}  // namespace
+
+void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
+  const Length groove = plan.groove.depth;
+  JoinPlan& join = plan.join;
+  if (join.has_mortises) {
+    const Length edge = join.mortise.edge_clearance =
+        ledger.take("tenon.edge_clearance", ledger.defaults.edge_clearance,
+                    "play at each edge, for setting and glue");
+    join.mortise.bottom_clearance =
+        ledger.take("tenon.bottom_clearance", ledger.defaults.bottom_clearance,
+                    "room for glue below the tenon");
+    if (edge >= groove)
+      ledger.problem(
+          "tenon.edge_clearance",
+          fmt::format(
+              "{} is not less than the groove's depth, {}; make it less, or the mortise comes out "
+              "beside the shoulder",
+              ledger.say(edge), ledger.say(groove)));
+  }
+  const bool muntins_divided =
+      join.has_mortises && !join.muntin_stub && ledger.spec.width_limit.size;
+  if (join.rail_stub && !muntins_divided) return;
+  join.haunch_depth = ledger.take(
+      "tenon.haunch_depth", std::max(groove - ledger.defaults.haunch_short_of_groove, Length()),
+      "a little less than the groove, so that the shoulder seats first");
+  if (join.haunch_depth > groove)
+    ledger.problem("tenon.haunch_depth",
+                   fmt::format("{} is deeper than the groove, {}; make it at most that",
+                               ledger.say(join.haunch_depth), ledger.say(groove)));
+}
+
+void settle_tenons(DoorLedger& ledger, DoorPlan& plan) {
+  const std::optional<Length> limit = settle_width_limit(ledger, plan);
+  plan.rail_mortise = mortise_for(plan, plan.join.rail_stub, plan.join.rail_depth);
+  for (std::size_t i = 0; i < plan.frame.rails.size(); ++i)
+    plan.rail_tenons.push_back(rail_tenon(ledger, plan, i, limit));
+  if (plan.frame.has_muntins()) settle_muntin_tenon(ledger, plan, limit);
+  settle_gap_and_relish(ledger, plan);
+}
+
+}  // namespace haunch

@@ -1,0 +1,101 @@
+// A shop file: the spec's value wins over the shop's, the shop's over the built-in.
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+std::string shop_refusal(std::string_view json) {
+  return in_lines(read_shop(value_of(json)).problems);
+}
+
+}  // namespace
+
+TEST_CASE("The shop's value takes the place of the usual one, and is named as the shop's") {
+  const ShopDefaults own = shop(R"({"units": "mm", "clearance": 4, "stile_width": 110,
+                                    "tenon": {"bottom_clearance": 3}, "horn": 40})");
+  const Worked worked = work(house_mm(), &own);
+  CHECK(worked.assembly.size[0] == mm(922));
+  CHECK(piece(worked.assembly, "left stile").blank[1] == mm(110));
+  CHECK(piece(worked.assembly, "left stile").horn == mm(40));
+  CHECK(assumed(worked, "horn") == std::vector{mm(40)});
+  CHECK(reasons(worked, "horn") == std::vector<std::string>{"the shop file"});
+  CHECK(reasons(worked, "tenon.bottom_clearance") == std::vector<std::string>{"the shop file"});
+  // What rests on it is chosen anew: two thirds of 110 are 73.
+  CHECK(assumed(worked, "tenon_depth") == std::vector{mm(73)});
+}
+
+TEST_CASE("The spec's value wins over the shop's, and is not listed") {
+  const ShopDefaults own = shop(R"({"units": "mm", "thickness": 50, "species": "ash"})");
+  const Worked worked = work(house_mm(R"("thickness": 44, "species": "oak")"), &own);
+  CHECK(worked.assembly.size[2] == mm(44));
+  CHECK(assumed_under(worked, "thickness").empty());
+  CHECK(assumed_under(worked, "species").empty());
+  CHECK(job(house_mm(), &own)->species == "ash");
+  CHECK(reasons(work(house_mm(), &own), "species") == std::vector<std::string>{"the shop file"});
+}
+
+TEST_CASE("Members of a group are overlaid one by one") {
+  const ShopDefaults own = shop(R"({"units": "mm", "clearance": {"foot": 8, "head": 4},
+                                    "panel": {"gap": 2, "grain": "level"}})");
+  const Worked worked =
+      work(house_mm(R"("clearance": {"head": 5}, "panel": {"gap": {"along_grain": 0}})"), &own);
+  CHECK(worked.assembly.opening->head == mm(5));
+  CHECK(worked.assembly.opening->foot == mm(8));
+  CHECK(worked.assembly.opening->left == mm(3));
+  CHECK(assumed(worked, "panel.gap.across_grain") == std::vector{mm(2)});
+  CHECK(assumed_under(worked, "panel.gap.along_grain").empty());
+  CHECK(piece(worked.assembly, "panel, tier 1").place.axes[0] == Axis::x);
+}
+
+TEST_CASE("The shop may have its own rails and panels") {
+  const ShopDefaults own = shop(R"({"units": "mm", "rail_widths": [90, 90, 90], "panels": 4})");
+  const Worked worked = work(house_mm(), &own);
+  CHECK(count_role(worked.assembly, "panel") == 4);
+  CHECK(assumed(worked, "rail_widths") == std::vector{mm(90), mm(90), mm(90)});
+  CHECK(reasons(worked, "panels") == std::vector<std::string>{"the shop file"});
+  CHECK(count_role(wood(house_mm("\"rail_widths\": [100, 200], \"panels\": 1"), &own), "panel") ==
+        1);
+}
+
+TEST_CASE("Bare numbers are in the units of the file they stand in") {
+  const ShopDefaults inches = shop(R"({"units": "in", "horn": 2})");
+  CHECK(piece(wood(house_mm(), &inches), "left stile").horn == inch(2));
+  // A spec without units of its own takes the shop's.
+  const Worked worked =
+      work(R"({"kind": "door", "opening": {"width": 36, "height": 80}})", &inches);
+  CHECK(worked.assembly.size[0] == inch(35, 3, 4));
+  CHECK(reasons(worked, "units") == std::vector<std::string>{"the shop file"});
+}
+
+TEST_CASE("The shop's share of a fit gives way to the spec's") {
+  const ShopDefaults own =
+      shop(R"({"units": "mm", "tenon": {"thickness": 10}, "fit_allowance": 0.2})");
+  // Alone: 10 + 0.2.
+  CHECK(joint(wood(house_mm(), &own), "left stile", "top rail").mortise->width == mm(10.2));
+  // With a mortise of 16 three would be given: the spec's stays.
+  const Joint top =
+      joint(wood(house_mm(R"("mortise": {"width": 16})"), &own), "left stile", "top rail");
+  CHECK(top.mortise->width == mm(16));
+  CHECK(top.tenon->thickness == mm(15.8));
+}
+
+TEST_CASE("A shop may take its kind of work for granted") {
+  const ShopDefaults own = shop(R"({"kind": "door", "units": "mm"})");
+  CHECK(refusal(R"({"opening": {"width": 930, "height": 2060}})", &own).empty());
+}
+
+TEST_CASE("A shop file names no single item") {
+  for (const char* key : {"id", "note"})
+    CHECK(shop_refusal("{\"" + std::string(key) + "\": \"side-door\"}")
+              .starts_with("/" + std::string(key) + ": unknown key"));
+  CHECK(shop_refusal(R"({"quantity": 2})").starts_with("/quantity: unknown key"));
+  CHECK(shop_refusal(R"({"units": "mm", "opening": {"width": 930, "height": 2060}})")
+            .starts_with("/opening: unknown key"));
+  CHECK(shop_refusal(R"({"units": "mm", "cutters": []})") ==
+        "/cutters: a list is not a list of cutter widths; write such as [8, 10, 12, 16]");
+  CHECK(shop_refusal("[1]") ==
+        ": a list is not a shop file; write an object of the keys that a spec may leave out");
+  CHECK(shop_refusal(R"({"horn": 25})").starts_with("/horn: 25 has no unit"));
+}
+
+}  // namespace haunch::test
