@@ -26,13 +26,13 @@ Length shortfall(const Finding& finding) {
 void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
             std::optional<std::size_t> joint, std::optional<Length> value, const Bounds& bounds) {
   const Status status = value ? worst(bounds, *value) : Status::fail;
+  const auto& ok_min = bounds.caution_min ? bounds.caution_min : bounds.fail_min;
+  const auto& ok_max = bounds.caution_max ? bounds.caution_max : bounds.fail_max;
   const bool hard = status == Status::fail;
-  const auto& min =
-      (hard || !bounds.caution_min) && bounds.fail_min ? bounds.fail_min : bounds.caution_min;
-  const auto& max =
-      (hard || !bounds.caution_max) && bounds.fail_max ? bounds.fail_max : bounds.caution_max;
+  const auto& min = hard && bounds.fail_min ? bounds.fail_min : ok_min;
+  const auto& max = hard && bounds.fail_max ? bounds.fail_max : ok_max;
   bench.findings.push_back(
-      {&rule, status, std::move(parts), joint, value.value_or(Length()), min, max});
+      {&rule, status, std::move(parts), joint, value.value_or(Length()), min, max, ok_min, ok_max});
 }
 
 std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {

@@ -26,6 +26,8 @@ struct Finding {
   std::optional<std::size_t> joint;
   Length value;
   std::optional<Length> min, max;  // the limits that the status rests on
+  std::optional<Length> ok_min,
+      ok_max;  // those within which it is ok; of a fail they may be narrower
 };
 
 /// How far the figure lies outside its limits; zero inside them.

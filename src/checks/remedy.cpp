@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <utility>
 
 #include "checks.h"
@@ -9,11 +10,9 @@
 namespace haunch {
 namespace {
 
-/// Numbers of steps to try, rising; between two of them the least is found by halving.
-constexpr std::array<std::int64_t, 16> kReach{1,  2,  3,  4,   6,   8,   12,  16,
-                                              24, 32, 64, 128, 256, 512, 768, 1024};
-constexpr std::size_t kProbes =
-    8;  // a size that moves no figure in doubt within so many tries is let be
+/// Steps by which a lever is first moved, to see what answers to it.
+constexpr std::array<std::int64_t, 3> kProbes{1, 4, 16};
+constexpr std::int64_t kFarthest = 1024;  // steps
 
 bool same_place(const Finding& a, const Finding& b) {
   return a.rule == b.rule && a.joint == b.joint && a.parts == b.parts;
@@ -35,120 +34,169 @@ bool is_worse(const std::vector<Finding>& before, const std::vector<Finding>& tr
   });
 }
 
-/// One lever, one way.
-struct Push {
-  const Lever* lever;
-  bool up;
-  std::int64_t failed = 0;  // steps known not to do
-  bool alive = true;
-  bool moved = false;  // some figure in doubt answered to it
+/// One lever moved one way, by whole steps, and what was found each time.
+class Push {
+ public:
+  Push(const Job& job, const Lever& lever, bool up) : job_(job), lever_(lever), up_(up) {}
+
+  const Lever& lever() const { return lever_; }
+  Length change(std::int64_t steps) const { return lever_.step * steps; }
+  Length value(std::int64_t steps) const {
+    return up_ ? lever_.value + change(steps) : lever_.value - change(steps);
+  }
+
+  bool can_be_worked(std::int64_t steps) { return !findings(steps).empty(); }
+
+  /// The findings so many steps on; none where the job can't be worked so.
+  const std::vector<Finding>& findings(std::int64_t steps) {
+    const auto [place, is_new] = tried_.try_emplace(steps);
+    if (is_new && value(steps) >= lever_.least) {
+      const Worked worked = job_.with(lever_, value(steps))->work();
+      if (worked.problems.empty()) place->second = check_assembly(worked.assembly, job_.unit);
+    }
+    return place->second;
+  }
+
+ private:
+  const Job& job_;
+  const Lever& lever_;
+  bool up_;
+  std::map<std::int64_t, std::vector<Finding>> tried_;
+};
+
+/// A push that could put a finding right, and after how many steps if the figure goes on as it
+/// began.
+struct Prospect {
+  Push* push;
+  std::int64_t steps;
 };
 
 class RemedySearch {
  public:
   RemedySearch(const Job& job, const std::vector<Finding>& findings)
-      : job_(job), findings_(findings), levers_(job.levers()), best_(findings.size()) {
-    for (std::size_t i = 0; i < findings.size(); ++i)
-      if (findings[i].status != Status::ok) open_.push_back(i);
+      : findings_(findings), levers_(job.levers()) {
+    pushes_.reserve(levers_.size() * 2);
     for (const Lever& lever : levers_)
-      for (const bool up : {false, true})
-        pushes_.push_back({&lever, up});
+      for (const bool up : {true, false})
+        pushes_.emplace_back(job, lever, up);
   }
 
-  std::vector<std::optional<Remedy>> search() {
-    for (std::size_t reach = 0; reach < kReach.size() && !open_.empty(); ++reach)
-      for (Push& push : pushes_)
-        try_push(push, reach);
-    std::vector<std::optional<Remedy>> remedies(findings_.size());
-    for (std::size_t i = 0; i < remedies.size(); ++i)
-      if (best_[i])
-        remedies[i] = Remedy{best_[i]->lever->key, best_[i]->lever->value, best_[i]->to};
-    return remedies;
+  std::optional<Remedy> remedy_for(const Finding& finding) {
+    std::optional<Remedy> best;
+    Length least;
+    for (const Prospect& prospect : prospects_for(finding)) {
+      if (best && prospect.push->change(prospect.steps) >= least) break;
+      const std::int64_t steps = least_steps(finding, prospect);
+      if (steps == 0 || (best && prospect.push->change(steps) >= least)) continue;
+      least = prospect.push->change(steps);
+      best = Remedy{prospect.push->lever().key, prospect.push->lever().value,
+                    prospect.push->value(steps)};
+    }
+    return best;
   }
 
  private:
-  struct Found {
-    const Lever* lever;
-    Length to;
-    Length change;
-  };
-
-  Length value_after(const Push& push, std::int64_t steps) const {
-    const Length change = push.lever->step * steps;
-    return push.up ? push.lever->value + change : push.lever->value - change;
-  }
-
-  /// The findings with the lever so many steps further; empty where the job can't be worked so.
-  std::vector<Finding> work(const Push& push, std::int64_t steps) const {
-    const Length value = value_after(push, steps);
-    if (value < push.lever->least) return {};
-    const Worked worked = job_.with(*push.lever, value)->work();
-    if (!worked.problems.empty()) return {};
-    return check_assembly(worked.assembly, job_.unit);
-  }
-
-  bool does(const std::vector<Finding>& trial, std::size_t wanted) const {
+  bool does(Push& push, std::int64_t steps, const Finding& finding) const {
+    const std::vector<Finding>& trial = push.findings(steps);
     if (trial.empty()) return false;
-    const Finding* now = find_same(trial, findings_[wanted]);
+    const Finding* now = find_same(trial, finding);
     return (now == nullptr || now->status == Status::ok) && !is_worse(findings_, trial);
   }
 
-  bool could_better(const Push& push, std::int64_t steps) const {
-    return std::any_of(open_.begin(), open_.end(), [&](std::size_t i) {
-      return !best_[i] || push.lever->step * steps < best_[i]->change;
+  /// How many steps a push may need for a finding, at the best pace of a few first tries; 0 when
+  /// none brings it nearer.
+  static std::int64_t steps_needed(Push& push, const Finding& finding) {
+    if (!answers(push, finding)) return 0;
+    double least = kFarthest + 1;
+    for (const std::int64_t tried : kProbes)
+      least = std::min(least, steps_at_pace(push, tried, finding));
+    return least > kFarthest ? 0 : std::max<std::int64_t>(static_cast<std::int64_t>(least), 1);
+  }
+
+  /// Whether a finding's figure changes at all with the longest of the first tries that can be
+  /// worked.
+  static bool answers(Push& push, const Finding& finding) {
+    for (auto tried = kProbes.rbegin(); tried != kProbes.rend(); ++tried) {
+      if (push.findings(*tried).empty()) continue;
+      const Finding* now = find_same(push.findings(*tried), finding);
+      return now == nullptr || now->status != finding.status || now->value != finding.value;
+    }
+    return false;
+  }
+
+  /// How many steps it takes if the figure goes on as it did over the first `tried`.
+  static double steps_at_pace(Push& push, std::int64_t tried, const Finding& finding) {
+    if (push.findings(tried).empty()) return kFarthest + 1;
+    const Finding* now = find_same(push.findings(tried), finding);
+    if (now == nullptr || now->status == Status::ok) return static_cast<double>(tried);
+    const Length wanted = distance(finding, finding.value);
+    const Length gained = wanted - distance(finding, now->value);
+    if (gained <= Length()) return kFarthest + 1;
+    return static_cast<double>(wanted.steps()) / static_cast<double>(gained.steps()) *
+           static_cast<double>(tried);
+  }
+
+  /// How far a figure lies outside the limits within which a finding is ok.
+  static Length distance(const Finding& finding, Length value) {
+    if (finding.ok_min && value < *finding.ok_min) return *finding.ok_min - value;
+    if (finding.ok_max && value > *finding.ok_max) return value - *finding.ok_max;
+    return {};
+  }
+
+  /// Those worth following, the least change first. A lever that moves nothing one way is not tried
+  /// the other.
+  std::vector<Prospect> prospects_for(const Finding& finding) {
+    std::vector<Prospect> prospects;
+    for (std::size_t i = 0; i < pushes_.size(); i += 2) {
+      Push& up = pushes_[i];
+      Push& down = pushes_[i + 1];
+      if (up.can_be_worked(kProbes.back()) && !answers(up, finding)) continue;
+      for (Push* push : {&up, &down})
+        if (const std::int64_t steps = steps_needed(*push, finding); steps > 0)
+          prospects.push_back({push, steps});
+    }
+    std::stable_sort(prospects.begin(), prospects.end(), [](const Prospect& a, const Prospect& b) {
+      return a.push->change(a.steps) < b.push->change(b.steps);
     });
+    return prospects;
   }
 
-  void try_push(Push& push, std::size_t reach) {
-    const std::int64_t steps = kReach[reach];
-    if (!push.alive) return;
-    if (!could_better(push, push.failed + 1) || (reach >= kProbes && !push.moved)) {
-      push.alive = false;
-      return;
+  /// The least number of steps that does, near the expected one; 0 for none.
+  std::int64_t least_steps(const Finding& finding, const Prospect& prospect) const {
+    Push& push = *prospect.push;
+    std::int64_t fails = 0;
+    std::int64_t steps = prospect.steps;
+    for (std::int64_t stride = 1; !does(push, steps, finding); stride *= 2) {
+      fails = steps;
+      steps += stride;
+      if (steps > 2 * prospect.steps + 2 * kProbes.back() || steps > kFarthest) return 0;
     }
-    const std::vector<Finding> trial = work(push, steps);
-    push.alive = !trial.empty();
-    for (const std::size_t i : open_) {
-      const Finding* now = find_same(trial, findings_[i]);
-      push.moved |=
-          now == nullptr || now->value != findings_[i].value || now->status != findings_[i].status;
-      if (does(trial, i)) note(i, push, least_steps(push, i, steps));
-    }
-    push.failed = steps;
-  }
-
-  /// The least number of steps above push.failed, up to `steps`, that does; `steps` is known to.
-  std::int64_t least_steps(const Push& push, std::size_t wanted, std::int64_t steps) const {
-    std::int64_t fails = push.failed;
+    if (steps - fails > 1 && !does(push, steps - 1, finding))
+      return steps;  // as a straight line has it
     while (steps - fails > 1) {
       const std::int64_t middle = fails + (steps - fails) / 2;
-      (does(work(push, middle), wanted) ? steps : fails) = middle;
+      (does(push, middle, finding) ? steps : fails) = middle;
     }
     return steps;
   }
 
-  void note(std::size_t wanted, const Push& push, std::int64_t steps) {
-    const Length change = push.lever->step * steps;
-    if (!best_[wanted] || change < best_[wanted]->change)
-      best_[wanted] = Found{push.lever, value_after(push, steps), change};
-  }
-
-  const Job& job_;
   const std::vector<Finding>& findings_;
   std::vector<Lever> levers_;
-  std::vector<std::size_t> open_;  // findings that want a remedy
-  std::vector<Push> pushes_;
-  std::vector<std::optional<Found>> best_;  // of each finding
+  std::vector<Push> pushes_;  // of each lever up, then down
 };
 
 }  // namespace
 
 std::vector<std::optional<Remedy>> find_remedies(const Job& job,
                                                  const std::vector<Finding>& findings) {
-  const bool all_ok = std::all_of(findings.begin(), findings.end(),
-                                  [](const Finding& it) { return it.status == Status::ok; });
-  if (all_ok) return std::vector<std::optional<Remedy>>(findings.size());
-  return RemedySearch(job, findings).search();
+  std::vector<std::optional<Remedy>> remedies(findings.size());
+  std::optional<RemedySearch> search;
+  for (std::size_t i = 0; i < findings.size(); ++i) {
+    if (findings[i].status == Status::ok) continue;
+    if (!search) search.emplace(job, findings);
+    remedies[i] = search->remedy_for(findings[i]);
+  }
+  return remedies;
 }
 
 }  // namespace haunch

@@ -12,12 +12,15 @@ A case file (*.case) tells one story:
     --- err
     door.json:1:1: error: …
 
-Files are made in a fresh folder, in which every run is a bash command line. A run without an `out` or `err` prints
-none. In a Markdown page every ```console block is run in a folder that holds the examples: `$ ` begins a command, what
+Files are made in a fresh folder, which also holds the examples; in it every run is a bash command line. A run without
+an `out` or `err` prints none. Lines that begin with `# ` right under a run are notes on it. MOST_MEMORY, for
+`ulimit -v`, is 256 MiB in kilobytes; for a build with sanitizers set it to `unlimited`.
+
+In a Markdown page every ```console block is run in a folder that holds the examples: `$ ` begins a command, what
 follows is its output, both streams together; a line `...` stands for any number of lines.
 
-Whatever a run prints as JSON in our report format must keep to the published schema, and whatever it prints as CSV must
-have as many fields in every row as in its header.
+What a run of haunch alone prints as JSON must keep to the published schema, and what it prints as CSV must have as many
+fields in every row as in its header.
 
     run_cases.py --haunch PROGRAM --examples FOLDER [--accept] FILE…
 """
@@ -43,6 +46,7 @@ except ImportError:  # the schema is then checked where the package is, in CI
 class Run:
     def __init__(self, command):
         self.command = command
+        self.notes = []
         self.exit = 0
         self.out = []
         self.err = []
@@ -60,19 +64,22 @@ def sections(text):
 
 
 def parse_case(text):
+    if not text.startswith("# "):
+        raise SystemExit("a case begins with its story, in lines that begin with '# '")
     files, runs = {}, []
     for head, lines in sections(text):
         word, _, rest = head.partition(" ")
-        if word == "file":
+        if word == "file" and not runs:
             files[rest] = "\n".join(lines) + "\n"
         elif word == "run":
             runs.append(Run(rest))
+            runs[-1].notes = lines
         elif word == "exit":
             runs[-1].exit = int(rest)
         elif word in ("out", "err"):
             setattr(runs[-1], word, lines)
         else:
-            raise SystemExit(f"unknown section: {head}")
+            raise SystemExit(f"unknown section, or a file after a run: {head}")
     return files, runs
 
 
@@ -84,17 +91,23 @@ class Bench:
         self.schema = schema
 
     def run(self, command, folder, merged=False):
-        env = {"PATH": f"{Path(self.haunch).parent}:/usr/bin:/bin", "HOME": folder, "LC_ALL": "C.UTF-8"}
+        env = {"PATH": f"{Path(self.haunch).parent}:/usr/bin:/bin", "HOME": folder, "LC_ALL": "C.UTF-8",
+               "MOST_MEMORY": os.environ.get("MOST_MEMORY", "262144")}
         done = subprocess.run(["bash", "-o", "pipefail", "-c", command], cwd=folder, env=env, stdin=subprocess.DEVNULL,
                               stdout=subprocess.PIPE, stderr=subprocess.STDOUT if merged else subprocess.PIPE, timeout=120)
         out = done.stdout.decode("utf-8", "replace")
         return done.returncode, out, "" if merged else done.stderr.decode("utf-8", "replace")
 
     def faults_of_form(self, command, out):
+        if not out or not re.fullmatch(r"haunch [^|;&]*", command):
+            return []
         if self.schema and out.startswith('{"format": "haunch-report-1"'):
-            errors = [e.message[:200] for e in self.schema.iter_errors(json.loads(out))]
+            try:
+                errors = [e.message[:200] for e in self.schema.iter_errors(json.loads(out))]
+            except ValueError as fault:
+                errors = [str(fault)]
             return [f"not by the report's schema: {e}" for e in errors[:3]]
-        if "--format csv" in command and out and "|" not in command:
+        if "--format csv" in command:
             rows = list(csv.reader(io.StringIO(out)))
             if any(len(row) != len(rows[0]) for row in rows):
                 return ["a CSV row has another number of fields than the header"]
@@ -149,7 +162,7 @@ def written_case(text, runs):
     head = re.split(r"^--- run ", text, maxsplit=1, flags=re.M)[0]
     parts = [head.rstrip("\n")]
     for run in runs:
-        parts += [f"--- run {run.command}", f"--- exit {run.exit}"]
+        parts += [f"--- run {run.command}", *run.notes, f"--- exit {run.exit}"]
         for name, lines in (("out", run.out), ("err", run.err)):
             if lines:
                 parts += [f"--- {name}"] + lines

@@ -170,11 +170,11 @@ TEST_CASE("Panels that are none are refused") {
   // 688 + 2 x (13 - 357) = 0.
   CHECK(refusal(one_panel("\"gap\": {\"across_grain\": 357}")) ==
         "/panel/gap: leaves a panel of 0 mm by 1730 mm, which is none; make panel.gap less, or the "
-        "opening larger");
+        "leaf larger");
   // 26 wide: nothing but rebate from both edges.
   CHECK(refusal(one_panel(R"("thickness": 20, "gap": {"across_grain": 344})")) ==
         "/panel/gap: leaves a panel of 26 mm by 1730 mm, all of it rebate; make panel.gap less, or "
-        "the opening larger");
+        "the leaf larger");
 }
 
 }  // namespace haunch::test

@@ -184,8 +184,8 @@ TEST_CASE("A rail too narrow for a tenon is refused, and the keys to change are 
 TEST_CASE("A tenon that gaps eat up is refused") {
   // 29 to share, no more than 1 wide, 7.85 between: four take 5.45, five would want 31.4 of gaps.
   CHECK(refusal(cabinet_mm(R"("tenon": {"width_limit": 1})"))
-            .starts_with("/tenon/width_limit: no tenon of the top rail is left: 29 mm to share "
-                         "with gaps of 7.85 mm"));
+            .starts_with("/tenon/width_limit: leaves no tenon on the top rail: there is 29 mm to "
+                         "divide, with gaps of 7.85 mm"));
 }
 
 TEST_CASE("A tenon that goes through its stile is refused") {

@@ -39,7 +39,7 @@ Piece stile(const std::string& mark, double x, std::size_t low, std::size_t high
   const double mortise = left ? 28 : 0;
   Piece made = piece(mark, "stile", {600, 60, 20, x, 0, 0}, Axis::y, Axis::x);
   made.features = {
-      {"groove", {}, {box({0, groove, 7, 600, groove + 9, 13})}, {}},
+      {"groove", {left ? 4U : 5U}, {box({0, groove, 7, 600, groove + 9, 13})}, {}},
       {"mortise", {low}, {box({14.5, mortise, 7, 51.5, mortise + 32, 13})}, {}},
       {"mortise", {high}, {box({548.5, mortise, 7, 585.5, mortise + 32, 13})}, {}},
   };
@@ -52,7 +52,8 @@ Piece rail(const std::string& mark, bool top, std::size_t left, std::size_t righ
   const double groove = top ? 0 : 51;
   const double relish = top ? 45 : 0;
   Piece made = piece(mark, "rail", {340, 60, 20, 30, top ? 540.0 : 0.0, 0}, Axis::x, Axis::y);
-  made.features.push_back({"groove", {}, {box({0, groove, 7, 340, groove + 9, 13})}, {}});
+  made.features.push_back(
+      {"groove", {top ? 6U : 7U}, {box({0, groove, 7, 340, groove + 9, 13})}, {}});
   for (const bool end : {false, true}) {
     const double from = end ? 310 : 0;
     const double tip = end ? 318.5 : 0;
@@ -238,6 +239,15 @@ TEST_CASE("a panel in three grooves is found", "[wood]") {
   Assembly door = small_door();
   door.joints.pop_back();
   CHECK(finds(door, FaultKind::panel_edges));
+}
+
+TEST_CASE("a groove that names a mortise-and-tenon, or not its panel, is found", "[wood]") {
+  Assembly door = small_door();
+  auto& joints = feature(marked(door, "A"), "groove").joints;
+  joints.push_back(0);
+  CHECK(finds(door, FaultKind::role));
+  joints.clear();
+  CHECK(finds(door, FaultKind::role));
 }
 
 TEST_CASE("a stile that enters a rail is found", "[wood]") {

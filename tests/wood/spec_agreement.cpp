@@ -310,6 +310,28 @@ class Comparison {
     expect("panel thickness", panel.blank[2], given("panel.thickness"));
     expect_true("panel's grain", panel.place.axes[0] == (level ? Axis::x : Axis::y));
     panel_cheeks(joint, panel.blank[2]);
+    for (const Feature& feature : panel.features) {
+      for (const Box& cut : feature.cuts)
+        rebate(panel, cut);
+    }
+  }
+
+  /// A rebate lies at the side that the spec names, as wide as the groove is deep, and leaves the
+  /// tongue.
+  void rebate(const Piece& panel, const Box& cut) {
+    const bool front = cut.low[2] == Length();
+    const bool back = cut.high[2] == panel.blank[2];
+    const std::string side = spec_.rebate.empty() ? "back" : spec_.rebate;
+    expect_true("a rebate at the wrong side of the panel",
+                (front && side != "back") || (back && side != "front"));
+    const MaybeLength wide = groove_depth();
+    expect_true("rebate width", !wide || cut.extent(0) == *wide || cut.extent(1) == *wide);
+    const MaybeLength groove = given("groove.width");
+    const MaybeLength allowance = given("panel.allowance");
+    if (!groove || !allowance) return;
+    const Length waste = panel.blank[2] - (*groove - *allowance);
+    const Length off = side == "both" ? cut.extent(2) * 2 - waste : cut.extent(2) - waste;
+    expect_true("rebate depth", off <= kStep && -kStep <= off);
   }
 
   /// A tongue has the allowance; a flat panel has what is really left of the groove.

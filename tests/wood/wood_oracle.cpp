@@ -449,6 +449,7 @@ class Judge {
         return false;
       }
       check_roles(i);
+      check_features(i);
     }
     for (std::size_t i = 0; i < assembly_.pieces.size(); ++i)
       check_ends(i);
@@ -466,6 +467,29 @@ class Judge {
     const bool way = enters == "panel" || (enters == "rail") == (joint.heading.axis == Axis::x);
     if (!known || !frame || !way) {
       report(FaultKind::role, joint_name(index) + ": these two are not joined so");
+    }
+  }
+
+  static int naming(const Piece& piece, std::string_view kind, std::size_t joint) {
+    int count = 0;
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != kind) continue;
+      count += static_cast<int>(std::count(feature.joints.begin(), feature.joints.end(), joint));
+    }
+    return count;
+  }
+
+  /// A groove names the panels and stubs that it receives, a mortise and a tenon their own joint;
+  /// each once.
+  void check_features(std::size_t index) {
+    const Joint& joint = assembly_.joints[index];
+    const Piece& receives = assembly_.pieces[joint.receives];
+    const Piece& enters = assembly_.pieces[joint.enters];
+    const bool right = naming(receives, "groove", index) == (is_tenon(joint) ? 0 : 1) &&
+                       naming(receives, "mortise", index) == (is_tenon(joint) ? 1 : 0) &&
+                       naming(enters, "tenon", index) == (is_panel(joint) ? 0 : 1);
+    if (!right) {
+      report(FaultKind::role, joint_name(index) + ": not named by the features that make it");
     }
   }
 
