@@ -136,6 +136,19 @@ inline std::string refusal(std::string_view spec, const ShopDefaults* shop = nul
   return in_lines(reading.job ? reading.job->work().problems : reading.problems);
 }
 
+/// The places of what a spec is refused for, each once, in lines.
+inline std::string refused_at(std::string_view spec) {
+  const JobReading reading = read_job(value_of(spec), nullptr, "job");
+  std::vector<std::string> paths;
+  for (const Problem& problem : reading.job ? reading.job->work().problems : reading.problems)
+    if (std::find(paths.begin(), paths.end(), problem.path) == paths.end())
+      paths.push_back(problem.path);
+  std::string text;
+  for (const std::string& path : paths)
+    text += (text.empty() ? "" : "\n") + path;
+  return text;
+}
+
 // ---- what was assumed
 
 inline std::vector<std::string> assumed_keys(const Worked& worked) {

@@ -52,6 +52,10 @@ FixedText fixed_decimal(Length length, Unit unit, int places);
 /// hidden. `denominator` is a power of two from 1 to 512.
 std::string inch_fraction(Length length, int denominator);
 
+/// As inch_fraction, but a small length (under 1/4 in) that is no whole fraction is a fit and reads
+/// better as a decimal: `0.006`, not `0 +0.006`.
+std::string plain_inches(Length length, int denominator);
+
 /// For a sentence: `118 mm`, `2 3/8 in`, `5/16 -0.006 in`; millimetres to the thousandth.
 std::string in_words(Length length, Unit unit);
 

@@ -91,7 +91,8 @@ struct TenonSpan {
   Length width;
 };
 
-/// A tenon as its joiner reads it; thickness, width and depth are of each where there are several, haunches not counted.
+/// A tenon as its joiner reads it; thickness, width and depth are of each where there are several,
+/// haunches not counted.
 struct TenonSizes {
   Length thickness;
   Length width;

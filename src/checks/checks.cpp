@@ -28,9 +28,11 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
   const Status status = value ? worst(bounds, *value) : Status::fail;
   const auto& ok_min = bounds.caution_min ? bounds.caution_min : bounds.fail_min;
   const auto& ok_max = bounds.caution_max ? bounds.caution_max : bounds.fail_max;
-  const bool hard = status == Status::fail;
-  const auto& min = hard && bounds.fail_min ? bounds.fail_min : ok_min;
-  const auto& max = hard && bounds.fail_max ? bounds.fail_max : ok_max;
+  // Told is the limit that was broken; of what is ok, the one that it was nearest to break.
+  const bool fails = status == Status::fail;
+  const bool doubted = status == Status::caution;
+  const auto& min = fails ? bounds.fail_min : doubted ? bounds.caution_min : ok_min;
+  const auto& max = fails ? bounds.fail_max : doubted ? bounds.caution_max : ok_max;
   bench.findings.push_back(
       {&rule, status, std::move(parts), joint, value.value_or(Length()), min, max, ok_min, ok_max});
 }

@@ -55,12 +55,14 @@ void check_panel_edge(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
   const JointMeasure& found = bench.measures[number];
   const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  report(bench, kPanelBite, parts, number, found.reach,
+         Bounds{bench.limits.least_bite, {}, {}, {}});
+  if (found.reach <= Length())
+    return;  // the edge is out of its groove: there is no play and no room
   Bounds play = as_designed(joint.design.cheeks);
   play.caution_max = bench.limits.loosest_panel;
   report(bench, kPanelCheeks, parts, number, found.cheeks, play);
   report(bench, kPanelRoom, parts, number, found.bottom, as_designed(joint.design.bottom));
-  report(bench, kPanelBite, parts, number, found.reach,
-         Bounds{bench.limits.least_bite, {}, {}, {}});
 }
 
 }  // namespace

@@ -75,18 +75,17 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
                      const Solid& enters) {
   const JointAxes axes = axes_of(joint, entering);
   const Way in = axes.in;
+  JointMeasure found;
+  if (enters.wood.empty()) return found;
+  found.reach = reach_of(enters.wood.front(), receives, in);
+  for (const Box& box : enters.wood)
+    found.reach = std::max(found.reach, reach_of(box, receives, in));
   const std::vector<Box> inside =
       clipped(enters.wood, beyond_sight_edge(receives, enters, in, true));
   const std::vector<Box> outside =
       clipped(enters.wood, beyond_sight_edge(receives, enters, in, false));
-  JointMeasure found;
   found.seat = gap(outside, receives.wood, in);
-  if (inside.empty()) {
-    if (found.seat) found.reach = -*found.seat;
-    return found;
-  }
-  for (const Box& box : inside)
-    found.reach = std::max(found.reach, reach_of(box, receives, in));
+  if (inside.empty()) return found;
   std::vector<Box> ends;
   std::vector<Box> shallower;
   for (const Box& box : inside) {

@@ -10,7 +10,8 @@ namespace haunch {
 
 /// What a joint measures. Empty: there is nothing to measure from or to.
 struct JointMeasure {
-  Length reach;                  // how far the entering wood goes past the receiver's sight edge
+  Length reach;  // how far the entering wood goes past the receiver's sight edge; negative: it
+                 // stays short of it
   std::optional<Length> cheeks;  // at the entering end, both sides together
   std::optional<Length> edges;   // at the entering end, both edges together
   std::optional<Length> bottom;  // from the entering end on

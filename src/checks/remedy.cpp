@@ -34,31 +34,40 @@ bool is_worse(const std::vector<Finding>& before, const std::vector<Finding>& tr
   });
 }
 
+std::vector<std::string_view> joint_kinds(const Assembly& wood) {
+  std::vector<std::string_view> kinds;
+  for (const Joint& joint : wood.joints)
+    kinds.push_back(joint.kind);
+  return kinds;
+}
+
 /// One lever moved one way, by whole steps, and what was found each time.
 class Push {
  public:
-  Push(const Job& job, const Lever& lever, bool up) : job_(job), lever_(lever), up_(up) {}
+  Push(const Job& job, const std::vector<std::string_view>& kinds, const Lever& lever, bool up)
+      : job_(job), kinds_(kinds), lever_(lever), up_(up) {}
 
   const Lever& lever() const { return lever_; }
   Length change(std::int64_t steps) const { return lever_.step * steps; }
   Length value(std::int64_t steps) const {
     return up_ ? lever_.value + change(steps) : lever_.value - change(steps);
   }
-
   bool can_be_worked(std::int64_t steps) { return !findings(steps).empty(); }
 
-  /// The findings so many steps on; none where the job can't be worked so.
+  /// The findings so many steps on; none where the job can't be worked so, or is joined otherwise.
   const std::vector<Finding>& findings(std::int64_t steps) {
     const auto [place, is_new] = tried_.try_emplace(steps);
     if (is_new && value(steps) >= lever_.least) {
       const Worked worked = job_.with(lever_, value(steps))->work();
-      if (worked.problems.empty()) place->second = check_assembly(worked.assembly, job_.unit);
+      if (worked.problems.empty() && joint_kinds(worked.assembly) == kinds_)
+        place->second = check_assembly(worked.assembly, job_.unit);
     }
     return place->second;
   }
 
  private:
   const Job& job_;
+  const std::vector<std::string_view>& kinds_;  // of the joints, as the job is
   const Lever& lever_;
   bool up_;
   std::map<std::int64_t, std::vector<Finding>> tried_;
@@ -74,11 +83,11 @@ struct Prospect {
 class RemedySearch {
  public:
   RemedySearch(const Job& job, const std::vector<Finding>& findings)
-      : findings_(findings), levers_(job.levers()) {
+      : findings_(findings), levers_(job.levers()), kinds_(joint_kinds(job.work().assembly)) {
     pushes_.reserve(levers_.size() * 2);
     for (const Lever& lever : levers_)
       for (const bool up : {true, false})
-        pushes_.emplace_back(job, lever, up);
+        pushes_.emplace_back(job, kinds_, lever, up);
   }
 
   std::optional<Remedy> remedy_for(const Finding& finding) {
@@ -89,8 +98,8 @@ class RemedySearch {
       const std::int64_t steps = least_steps(finding, prospect);
       if (steps == 0 || (best && prospect.push->change(steps) >= least)) continue;
       least = prospect.push->change(steps);
-      best = Remedy{prospect.push->lever().key, prospect.push->lever().value,
-                    prospect.push->value(steps)};
+      const Lever& lever = prospect.push->lever();
+      best = Remedy{lever.key, lever.what, lever.value, prospect.push->value(steps)};
     }
     return best;
   }
@@ -129,17 +138,17 @@ class RemedySearch {
     if (push.findings(tried).empty()) return kFarthest + 1;
     const Finding* now = find_same(push.findings(tried), finding);
     if (now == nullptr || now->status == Status::ok) return static_cast<double>(tried);
-    const Length wanted = distance(finding, finding.value);
-    const Length gained = wanted - distance(finding, now->value);
+    const Length wanted = off_limits(finding);
+    const Length gained = wanted - off_limits(*now);
     if (gained <= Length()) return kFarthest + 1;
     return static_cast<double>(wanted.steps()) / static_cast<double>(gained.steps()) *
            static_cast<double>(tried);
   }
 
-  /// How far a figure lies outside the limits within which a finding is ok.
-  static Length distance(const Finding& finding, Length value) {
-    if (finding.ok_min && value < *finding.ok_min) return *finding.ok_min - value;
-    if (finding.ok_max && value > *finding.ok_max) return value - *finding.ok_max;
+  /// How far a figure lies outside the limits within which it is ok.
+  static Length off_limits(const Finding& finding) {
+    if (finding.ok_max && finding.value > *finding.ok_max) return finding.value - *finding.ok_max;
+    if (finding.ok_min && finding.value < *finding.ok_min) return *finding.ok_min - finding.value;
     return {};
   }
 
@@ -182,6 +191,7 @@ class RemedySearch {
 
   const std::vector<Finding>& findings_;
   std::vector<Lever> levers_;
+  std::vector<std::string_view> kinds_;
   std::vector<Push> pushes_;  // of each lever up, then down
 };
 

@@ -13,6 +13,7 @@ namespace haunch {
 /// One key of the spec, changed.
 struct Remedy {
   std::string key;
+  std::string what;  // as of the lever
   Length from;
   Length to;
 };
@@ -22,8 +23,10 @@ struct Remedy {
 /// or none.
 ///
 /// `findings` are those of check_assembly for the job as it is. Changes are whole steps of the
-/// lever. They are tried from small to large and narrowed down, so that the step before the one
-/// found does not do; a size that works only in a narrow range far away may be missed.
+/// lever. Each lever is moved a little first; what answers is followed at the pace it showed, and
+/// narrowed down until the step before the one found does not do. A change that does only in a
+/// narrow range, against the pace, may be missed. A joint of another kind (a stub in place of a
+/// mortise) is no remedy.
 std::vector<std::optional<Remedy>> find_remedies(const Job& job,
                                                  const std::vector<Finding>& findings);
 

@@ -13,7 +13,7 @@ struct Limits {
   Length loosest_fit;        // both cheeks together: caution
   Length loosest_panel;      // groove less tongue: caution
   Length widest_glued;       // across the grain: caution
-  Length least_to_end;       // from a mortise to the end of its piece: caution
+  Length least_to_end;       // of relish, from a tenon to the end of the piece it enters: caution
   Length highest_lock_rail;  // its top above the leaf's foot: caution
 };
 

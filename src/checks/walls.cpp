@@ -109,7 +109,9 @@ void check_mortise(Bench& bench, std::size_t number, const Feature& mortise) {
   const Length quarter = floor_divide(piece.blank[2], 4);
   report(bench, kWall, parts, number, left.beside, bounds(std::max(quarter, limits.thin_wood)));
   if (left.behind) report(bench, kBehind, parts, number, left.behind, bounds(limits.thin_wood));
-  if (left.end) report(bench, kEnd, parts, number, left.end, bounds(limits.least_to_end));
+  // The play at a tenon's edge is taken out of its relish.
+  const Length play = floor_half(joint.design.edges.value_or(Length()));
+  if (left.end) report(bench, kEnd, parts, number, left.end, bounds(limits.least_to_end - play));
   if (left.between) report(bench, kBetween, parts, number, left.between, bounds(limits.thin_wood));
 }
 

@@ -4,11 +4,11 @@ namespace haunch {
 namespace {
 
 constexpr std::string_view kBrief =
-    R"(haunch works out doors before the wood is milled: sizes, joints, cut list, checks.
+    R"(haunch works out doors before wood is milled: sizes, joints, cut list, checks.
 
   haunch side-door.json                 the whole sheet, for the bench
-  haunch check week.jsonl               only the checks, of a week's orders
-  haunch cutlist orders/ --format csv   for a spreadsheet
+  haunch check flour-bin.json           only the checks
+  haunch cutlist orders/ --format csv   of a folder, for a spreadsheet
   haunch joints side-door.json --units in
 
 commands: sheet (when none is named), cutlist, joints, check; schema spec|report
@@ -40,8 +40,8 @@ Options
   --shop FILE              the shop's own defaults: any key of a spec but
                            opening, id, quantity and note; and cutters
   -o, --output FILE        write to FILE, whole or not at all
-  --fraction N             inches in tables to 1/N (2 to 512), what is left
-                           over beside it; none for decimal inches. 64 by default
+  --fraction N             inches in tables to 1/N (2 to 512; else 64), what is
+                           left over beside it; none for decimal inches
   --csv plain|spreadsheet  spreadsheet: with a byte order mark and CRLF
   -q, --quiet              no messages but errors
   -h, --help, --version

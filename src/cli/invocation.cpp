@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <bit>
+#include <filesystem>
 #include <optional>
 #include <utility>
 
@@ -20,31 +21,37 @@ struct CommandName {
 constexpr std::array kCommands = {
     CommandName{"sheet", Command::sheet},   CommandName{"cutlist", Command::cutlist},
     CommandName{"joints", Command::joints}, CommandName{"check", Command::check},
-    CommandName{"schema", Command::schema},
+    CommandName{"schema", Command::schema}, CommandName{"help", Command::full_help},
 };
 
 constexpr int kFinestFraction = 512;
 
+/// An option that takes a value: as often as it was given.
+struct RawValue {
+  std::string_view name;
+  std::vector<std::string> given;
+
+  bool is_given() const { return !given.empty(); }
+  std::string value_or(std::string_view fallback) const {
+    return given.empty() ? std::string(fallback) : given.front();
+  }
+};
+
 /// The options as written, before they are understood.
 struct RawOptions {
-  std::string format = "table";
-  std::string units;
-  std::string csv = "plain";
-  std::string fraction = "64";
+  RawValue format{"--format", {}}, units{"--units", {}}, csv{"--csv", {}},
+      fraction{"--fraction", {}}, output{"-o,--output", {}}, shop{"--shop", {}};
   std::vector<std::string> words;
-  std::vector<std::string> output, shop;  // as often as given
   bool quiet = false, brief_help = false, full_help = false, version = false;
+
+  std::vector<RawValue*> values() { return {&format, &units, &csv, &fraction, &output, &shop}; }
 };
 
 void declare(CLI::App& app, RawOptions& raw) {
   app.set_help_flag();
   app.add_option("words", raw.words);
-  app.add_option("--format", raw.format);
-  app.add_option("--units", raw.units);
-  app.add_option("--csv", raw.csv);
-  app.add_option("--fraction", raw.fraction);
-  app.add_option("-o,--output", raw.output)->expected(1)->take_all();
-  app.add_option("--shop", raw.shop)->expected(1)->take_all();
+  for (RawValue* value : raw.values())
+    app.add_option(std::string(value->name), value->given)->take_all()->allow_extra_args(false);
   app.add_flag("-q,--quiet", raw.quiet);
   app.add_flag("-h", raw.brief_help);
   app.add_flag("--help", raw.full_help);
@@ -55,13 +62,23 @@ std::vector<std::string_view> names_of(const std::vector<std::string>& names) {
   return {names.begin(), names.end()};
 }
 
-std::string unknown_option(const CLI::App& app, const std::string& option) {
+/// `rest` is what was left of an option: all of it, or of `-help` after its known letter "-elp".
+std::string unknown_option(const CLI::App& app, const std::vector<std::string>& arguments,
+                           const std::string& rest) {
+  const auto whole =
+      std::find_if(arguments.begin(), arguments.end(), [&](const std::string& argument) {
+        return argument == rest ||
+               (argument.starts_with('-') &&
+                argument.ends_with(rest.substr(std::min<std::size_t>(rest.size(), 1))));
+      });
+  const std::string option = whole == arguments.end() ? rest : *whole;
   std::vector<std::string> known;
   for (const CLI::Option* each : app.get_options())
     for (const std::string& name : each->get_lnames())
       known.push_back("--" + name);
   const std::string name = option.substr(0, option.find('='));
-  const std::string_view nearest = nearest_word(name, names_of(known));
+  const std::string dashed = name.starts_with("--") ? name : "-" + name;
+  const std::string_view nearest = nearest_word(dashed, names_of(known));
   return "unknown option " + name +
          (nearest.empty() ? "; 'haunch -h' lists the options"
                           : "; did you mean " + std::string(nearest) + "?");
@@ -81,27 +98,57 @@ std::variant<std::size_t, UsageError> pick(std::string_view option, const std::s
       (nearest.empty() ? "write " + all : "did you mean " + std::string(nearest) + "?")};
 }
 
+/// What is wrong with how often a value was given, or with an empty one.
+std::optional<UsageError> value_fault(RawOptions& raw) {
+  for (const RawValue* value : raw.values()) {
+    const std::string name(value->name.substr(0, value->name.find(',')));
+    if (value->given.size() > 1) return UsageError{name + ": given twice; keep one"};
+    if (value->is_given() && value->given.front().empty())
+      return UsageError{name + ": its value is empty; leave the option out, or give one"};
+  }
+  return {};
+}
+
+std::optional<UsageError> understand_fraction(const RawOptions& raw, View& view) {
+  const std::string word = raw.fraction.value_or("64");
+  int fraction = 0;
+  const bool is_number = CLI::detail::lexical_cast(word, fraction);
+  const bool is_power = fraction > 1 && fraction <= kFinestFraction &&
+                        std::has_single_bit(static_cast<unsigned>(fraction));
+  if (word != "none" && (!is_number || !is_power))
+    return UsageError{"--fraction: \"" + word +
+                      "\" is no denominator; write 2, 4, 8 … to 512, or none for decimal inches"};
+  view.lengths.inch_denominator = word == "none" ? 0 : fraction;
+  return {};
+}
+
 std::optional<UsageError> understand_view(const RawOptions& raw, View& view) {
-  const auto format = pick("--format", raw.format, {"table", "json", "csv"});
+  const auto format = pick("--format", raw.format.value_or("table"), {"table", "json", "csv"});
   if (const auto* error = std::get_if<UsageError>(&format)) return *error;
   view.format = static_cast<Format>(std::get<std::size_t>(format));
-  const auto csv = pick("--csv", raw.csv, {"plain", "spreadsheet"});
+  const auto csv = pick("--csv", raw.csv.value_or("plain"), {"plain", "spreadsheet"});
   if (const auto* error = std::get_if<UsageError>(&csv)) return *error;
   view.for_spreadsheet = std::get<std::size_t>(csv) == 1;
-  if (!raw.units.empty()) {
-    const auto units = pick("--units", raw.units, {"mm", "in"});
+  if (raw.csv.is_given() && view.format != Format::csv)
+    return UsageError{"--csv: goes with --format csv; give both"};
+  if (raw.units.is_given()) {
+    const auto units = pick("--units", raw.units.given.front(), {"mm", "in"});
     if (const auto* error = std::get_if<UsageError>(&units)) return *error;
     view.unit = std::get<std::size_t>(units) == 0 ? Unit::mm : Unit::inch;
   }
-  int fraction = 0;
-  const bool is_number = CLI::detail::lexical_cast(raw.fraction, fraction);
-  const bool is_power = fraction > 0 && fraction <= kFinestFraction &&
-                        std::has_single_bit(static_cast<unsigned>(fraction));
-  if (raw.fraction != "none" && (!is_number || !is_power))
-    return UsageError{"--fraction: \"" + raw.fraction +
-                      "\" is no denominator; write 2, 4, 8 … to 512, or none for decimal inches"};
-  view.lengths.inch_denominator = raw.fraction == "none" ? 0 : fraction;
-  return {};
+  return understand_fraction(raw, view);
+}
+
+/// A first word that is neither a file nor a command, but nearly a command.
+std::optional<UsageError> misspelt_command(const std::string& word) {
+  if (word == "-" || std::filesystem::exists(std::filesystem::path(word))) return {};
+  std::vector<std::string_view> names;
+  for (const CommandName& command : kCommands)
+    names.push_back(command.name);
+  const std::string_view nearest = nearest_word(word, names);
+  if (nearest.empty()) return {};
+  return UsageError{"\"" + word + "\" is neither a command nor a file; did you mean " +
+                    std::string(nearest) + "?"};
 }
 
 std::optional<UsageError> understand_command(Invocation& invocation) {
@@ -113,6 +160,9 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
   if (named != kCommands.end()) {
     invocation.command = named->command;
     words.erase(words.begin());
+    if (invocation.command == Command::full_help) return {};
+  } else if (!words.empty()) {
+    if (auto error = misspelt_command(words.front())) return error;
   }
   if (invocation.command == Command::schema) {
     if (words.size() == 1 && (words.front() == "spec" || words.front() == "report")) return {};
@@ -129,7 +179,7 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
   return {};
 }
 
-std::variant<Invocation, UsageError> understand(const RawOptions& raw) {
+std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   Invocation invocation;
   invocation.words = raw.words;
   invocation.quiet = raw.quiet;
@@ -139,12 +189,9 @@ std::variant<Invocation, UsageError> understand(const RawOptions& raw) {
                                           : Command::version;
     return invocation;
   }
-  if (raw.output.size() > 1) return UsageError{"-o: given twice; results go to one file"};
-  if (raw.shop.size() > 1) return UsageError{"--shop: given twice; there is one shop file"};
-  if (!raw.output.empty()) invocation.output = raw.output.front();
-  if (!raw.shop.empty()) invocation.shop = raw.shop.front();
-  if (!raw.output.empty() && invocation.output.empty())
-    return UsageError{"-o: the file's name is empty"};
+  if (auto error = value_fault(raw)) return *error;
+  invocation.output = raw.output.value_or("");
+  invocation.shop = raw.shop.value_or("");
   if (const auto error = understand_view(raw, invocation.view)) return *error;
   if (const auto error = understand_command(invocation)) return *error;
   if (raw.words.empty())
@@ -167,8 +214,11 @@ std::variant<Invocation, UsageError> read_command_line(const std::vector<std::st
   try {
     app.parse(std::move(reversed));
   } catch (const CLI::ExtrasError&) {
-    return UsageError{
-        unknown_option(app, app.remaining().empty() ? std::string() : app.remaining().front())};
+    return UsageError{unknown_option(
+        app, arguments, app.remaining().empty() ? std::string() : app.remaining().front())};
+  } catch (const CLI::ArgumentMismatch& error) {
+    const std::string words = error.what();
+    return UsageError{words.substr(0, words.find(':')) + ": wants a value after it"};
   } catch (const CLI::ParseError& error) {
     return UsageError{error.what()};
   }

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <filesystem>
 #include <optional>
 #include <utility>
 
@@ -12,10 +13,19 @@
 namespace haunch {
 namespace {
 
+/// Text from a file as one line of a terminal: its control characters become spaces.
+std::string one_line(std::string text) {
+  std::replace_if(
+      text.begin(), text.end(),
+      [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
+  return text;
+}
+
 std::string error_line(const PlacedProblem& problem) {
-  return problem.source + ":" + std::to_string(problem.line) + ":" +
-         std::to_string(problem.column) +
-         ": error: " + (problem.path.empty() ? "" : problem.path + ": ") + problem.message + "\n";
+  return one_line(problem.source + ":" + std::to_string(problem.line) + ":" +
+                  std::to_string(problem.column) + ": error: " +
+                  (problem.path.empty() ? "" : problem.path + ": ") + problem.message) +
+         "\n";
 }
 
 std::string error_line(const FileFault& fault) {
@@ -81,25 +91,35 @@ class ReportRun {
   /// False when the shop file can't be used; then nothing is worked.
   bool read_shop_file() {
     if (invocation_.shop.empty()) return true;
+    if (std::filesystem::is_directory(invocation_.shop)) {
+      note(FileFault{invocation_.shop, "is a folder; a shop file is wanted"});
+      return false;
+    }
     SpecSource source({invocation_.shop}, streams_.in);
     for (const FileFault& fault : source.check())
       note(fault);
     if (status_ >= kFileFault) return false;
-    std::vector<PlacedProblem> problems;
-    while (auto record = source.next()) {
-      if (record->fault) note(*record->fault);
-      problems.insert(problems.end(), record->problems.begin(), record->problems.end());
-      if (shop_)
-        problems.push_back(
-            {record->source, 1, 1, "", "holds more than one object; a shop file is one"});
-      if (!record->item || shop_) continue;
-      ShopReading reading = read_shop(std::move(*record->item));
-      const auto placed = record->place(reading.problems);
-      problems.insert(problems.end(), placed.begin(), placed.end());
-      shop_ = std::move(reading.shop);
-    }
-    note(problems);
+    auto record = source.next();
+    if (record && record->fault) note(*record->fault);
+    if (record && !record->fault) note(shop_problems(*record));
+    if (record && !record->index && source.next())
+      note({{record->source, 1, 1, "", "holds more than one object; a shop file is one"}});
     return status_ < kBadSpec;
+  }
+
+  std::vector<PlacedProblem> shop_problems(Record& record) {
+    std::vector<PlacedProblem> problems = record.problems;
+    if (!record.item) return problems;
+    if (record.index) {
+      problems.push_back(
+          {record.source, 1, 1, "",
+           "a list is not a shop file; write one object of the keys that a spec may leave out"});
+      return problems;
+    }
+    ShopReading reading = read_shop(*record.item);
+    add(problems, record.place(reading.problems));
+    shop_ = std::move(reading.shop);
+    return problems;
   }
 
   void take(Record& record, OutputFile& file) {
@@ -111,8 +131,7 @@ class ReportRun {
     if (record.item) {
       JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
       add(problems, record.place(reading.problems));
-      if (reading.job && !record.spoilt)
-        work(std::move(reading.job), record, problems, file);
+      if (reading.job && !record.spoilt) work(std::move(reading.job), record, problems, file);
     }
     note(problems);
   }

@@ -31,6 +31,12 @@ std::string edge_name(const Piece& piece, bool low) {
   return low ? "lower" : "upper";
 }
 
+/// The same, but of a stile, which is worked on one edge only, its face edge, so that both of a
+/// pair read alike.
+std::string worked_edge(const Piece& piece, bool low) {
+  return piece.role == "stile" ? "face" : edge_name(piece, low);
+}
+
 /// One set of figures that a machine is set to, and what is run with it.
 template <typename Key, typename Rows>
 struct MachineSet {
@@ -80,21 +86,18 @@ struct MortiseRow {
 using MortiseKey = std::tuple<Length, Length, Length>;  // width, depth, from face
 using MortiseSets = std::vector<MachineSet<MortiseKey, std::vector<MortiseRow>>>;
 
-/// The edge that a joint is cut into. Of a stile there is but one, its face edge, so that both of a
-/// pair read alike.
-std::string mortised_edge(const Piece& receives, const Joint& joint) {
-  return receives.role == "stile" ? "face" : edge_name(receives, joint.heading.upwards);
-}
-
 void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Joint& joint,
                  const MortiseSpan& span) {
   const Piece& receives = wood.pieces[joint.receives];
   const std::string& enters = wood.pieces[joint.enters].mark;
   const MortiseSizes& mortise = *joint.mortise;
-  MortiseRow row{
-      {receives.mark}, mortised_edge(receives, joint), is_upright(receives) ? "foot" : "left end",
-      span.from_foot,  span.from_foot + span.length,   {},
-      {enters}};
+  MortiseRow row{{receives.mark},
+                 worked_edge(receives, joint.heading.upwards),
+                 is_upright(receives) ? "foot" : "left end",
+                 span.from_foot,
+                 span.from_foot + span.length,
+                 {},
+                 {enters}};
   if (mortise.from_shoulder)
     row.near_from_shoulder =
         *mortise.from_shoulder + span.from_foot - mortise.each.front().from_foot;
@@ -161,9 +164,15 @@ struct TenonRow {
   Length shoulders;
   std::vector<TenonSpan> each, haunches;
 };
-using TenonKey = std::tuple<Length, Length, Length, Length,
-                            Length>;  // thickness, depth, from face, haunch depth and thickness
-using TenonSets = std::vector<MachineSet<TenonKey, std::vector<TenonRow>>>;
+/// What a machine is set to for a tenon.
+struct TenonSetting {
+  Length thickness, depth, from_face;
+  Length haunch_depth, haunch_thickness;  // 0: no haunch
+  std::optional<Length> left_in_groove;   // of a stub, below its end
+
+  friend bool operator==(const TenonSetting&, const TenonSetting&) = default;
+};
+using TenonSets = std::vector<MachineSet<TenonSetting, std::vector<TenonRow>>>;
 
 bool same_spans(const std::vector<TenonSpan>& a, const std::vector<TenonSpan>& b) {
   return std::equal(a.begin(), a.end(), b.begin(), b.end(),
@@ -205,8 +214,10 @@ TenonSets tenon_sets(const Assembly& wood) {
   for (const Joint& joint : wood.joints) {
     if (!joint.tenon) continue;
     const TenonSizes& tenon = *joint.tenon;
-    auto& rows = rows_for(sets, TenonKey{tenon.thickness, tenon.depth, tenon.from_face,
-                                         tenon.haunch_depth, tenon.haunch_thickness});
+    TenonSetting setting{tenon.thickness,        tenon.depth, tenon.from_face, tenon.haunch_depth,
+                         tenon.haunch_thickness, {}};
+    if (!joint.mortise) setting.left_in_groove = joint.design.bottom;
+    auto& rows = rows_for(sets, setting);
     add_tenon(rows, wood.pieces[joint.enters], tenon, shoulders[joint.enters]);
   }
   return sets;
@@ -221,26 +232,32 @@ std::string spans_text(const std::vector<TenonSpan>& spans, const LengthPrinter&
   return text;
 }
 
+std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengths) {
+  std::string text = "  " + lengths.one(setting.thickness) + " thick, " +
+                     lengths.one(setting.depth) + " deep, " + lengths.one(setting.from_face) +
+                     " from the face side\n";
+  if (setting.left_in_groove)
+    text += "  a stub, which stands in the groove and leaves " +
+            lengths.one(*setting.left_in_groove) + " below it\n";
+  if (setting.haunch_depth > Length())
+    text += "  with haunches " + lengths.one(setting.haunch_thickness) + " thick, " +
+            lengths.one(setting.haunch_depth) + " deep\n";
+  return text;
+}
+
 std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
   const TenonSets sets = tenon_sets(wood);
   if (sets.empty()) return {};
   std::string page = "\nTENONS\n";
-  for (const auto& [key, rows] : sets) {
-    const auto& [thickness, depth, from_face, haunch_depth, haunch_thickness] = key;
-    page += "  " + lengths.one(thickness) + " thick, " + lengths.one(depth) + " deep, " +
-            lengths.one(from_face) + " from the face side";
-    if (haunch_depth > Length())
-      page += "; haunch " + lengths.one(haunch_thickness) + " thick, " + lengths.one(haunch_depth) +
-              " deep";
-    page += "\n";
+  for (const auto& [setting, rows] : sets) {
+    page += setting_text(setting, lengths);
     TextTable table({"on", "", "shoulder to shoulder", "tenon", "haunch"});
     for (const TenonRow& row : rows)
       table.add({joined(row.marks), row.name, row.shoulders, spans_text(row.each, lengths),
                  spans_text(row.haunches, lengths)});
     page += table.text(lengths, 4);
   }
-  page += "  tenon, haunch: across the width, from the lower or left edge; both ends alike\n";
-  return page;
+  return page + "  tenon, haunch: across the width, from the lower or left edge; both ends alike\n";
 }
 
 // ---- grooves, rebates and panels
@@ -263,7 +280,7 @@ std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
       if (feature.kind != "groove") continue;
       const Box& cut = feature.cuts.front();
       auto& rows = rows_for(sets, CutKey{cut.extent(2), cut.extent(1), cut.low[2]});
-      add_once(rows[edge_name(piece, cut.low[1] == Length()) + " edge"], piece.mark);
+      add_once(rows[worked_edge(piece, cut.low[1] == Length()) + " edge"], piece.mark);
     }
   }
   if (sets.empty()) return {};
@@ -312,7 +329,7 @@ std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
     add_once(rows_for(sets, key), piece.mark);
   }
   if (sets.empty()) return {};
-  TextTable table({"panels", "gap at sides", "bite", "gap at ends", "bite", "play in thickness"});
+  TextTable table({"panels", "side gap", "side bite", "end gap", "end bite", "play in thickness"});
   for (const auto& [key, marks] : sets)
     table.add({joined(marks), key[0], key[1], key[2], key[3], key[4]});
   return "\nPANELS in their grooves\n" + table.text(lengths, 2);

@@ -284,7 +284,7 @@ std::string TreeBuilder::path_of(SyntaxFault::Of of) const {
 }
 
 /// What the parser must not be given, for it copies it several times over: endless texts, endless
-/// numbers, and endless stretches of anything else, blanks for one.
+/// numbers and endless blanks.
 std::optional<Problem> endless_stretch(std::string_view text, std::size_t at) {
   constexpr std::size_t kLongestText =
       12 * kMaxTextCharacters + 2;  // all surrogate pairs: \uD83D\uDEAA
@@ -292,17 +292,19 @@ std::optional<Problem> endless_stretch(std::string_view text, std::size_t at) {
     return Problem{"", fmt::format("{} of more than {} characters", what, most),
                    static_cast<std::uint32_t>(start)};
   };
-  std::size_t other = at;  // since when there was neither text nor number
+  std::size_t blanks = at;  // where those before `at` begin
   while (at < text.size()) {
     const std::size_t start = at;
     if (text[at] == '"') {
-      at = other = end_of_quoted(text, at);
+      at = blanks = end_of_quoted(text, at);
       if (at - start > kLongestText) return fault(start, "a text", kLongestText);
     } else if (is_digit(text[at])) {
-      at = other = end_of_digits(text, at);
+      at = blanks = end_of_digits(text, at);
       if (at - start > kMaxTextCharacters) return fault(start, "a number", kMaxTextCharacters);
-    } else if (++at - other > kMaxStretch) {
-      return fault(other, "a stretch without a text or number", kMaxStretch);
+    } else if (!is_blank(text[at])) {
+      blanks = ++at;
+    } else if (++at - blanks > kMaxBlanks) {
+      return fault(blanks, "a stretch of blanks", kMaxBlanks);
     }
   }
   return std::nullopt;
@@ -314,6 +316,9 @@ std::optional<Problem> whole_problem(std::string_view text, std::size_t start) {
     return Problem{"", fmt::format("the text is {}; save it as UTF-8", encoding), 0};
   if (text.size() > kMaxDocumentBytes)
     return Problem{"", fmt::format("more than {} MiB in one document", kMaxDocumentBytes >> 20), 0};
+  if (const std::size_t zero = text.find('\0'); zero != std::string_view::npos)
+    return Problem{"", "a zero byte stands here; save the file as plain text",
+                   static_cast<std::uint32_t>(zero)};
   if (after_blanks(text, start) == text.size())
     return Problem{"", "nothing stands here; a spec begins with '{'", 0};
   return text.size() > kMaxTextCharacters ? endless_stretch(text, start) : std::nullopt;

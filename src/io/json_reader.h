@@ -17,7 +17,7 @@ inline constexpr std::size_t kMaxDepth = 64;               // objects and lists 
 inline constexpr std::size_t kMaxValues = 1'000'000;       // of any kind, in one document
 inline constexpr std::size_t kMaxKeys = 100;               // of one object
 inline constexpr std::size_t kMaxTextCharacters = 10'000;  // of one text, key or number
-inline constexpr std::size_t kMaxStretch = 1'000'000;      // bytes without a text or a number
+inline constexpr std::size_t kMaxBlanks = 1'000'000;       // in a row
 
 /// As many problems of one document are spelled out; more help nobody.
 inline constexpr std::size_t kMaxProblems = 20;

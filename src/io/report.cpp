@@ -107,7 +107,9 @@ std::string finding_message(const Finding& finding, Unit unit) {
   else if (finding.min)
     message += "; at least " + in_words(*finding.min, unit);
   if (finding.max && finding.min != finding.max)
-    message += (finding.min ? " and at most " : "; at most ") + in_words(*finding.max, unit);
+    message += (finding.min ? ", at most " : "; at most ") + in_words(*finding.max, unit);
+  if (finding.ok_min && finding.min && *finding.ok_min > *finding.min)
+    message += ", better " + in_words(*finding.ok_min, unit);
   if (finding.status != Status::ok) message += ": " + std::string(finding.rule->reason);
   return message;
 }
@@ -120,8 +122,9 @@ std::string marks_of(const Assembly& wood, const std::vector<std::size_t>& parts
 }
 
 std::string remedy_message(const Remedy& remedy, Unit unit) {
-  return remedy.key + " " + in_words(remedy.to, unit) + " instead of " +
-         in_words(remedy.from, unit) + " (tried: this passes, and nothing else is worse)";
+  return remedy.key + (remedy.what.empty() ? "" : " (" + remedy.what + ")") + ": " +
+         in_words(remedy.to, unit) + " instead of " + in_words(remedy.from, unit) +
+         " (tried: this passes, and nothing else is worse)";
 }
 
 }  // namespace haunch

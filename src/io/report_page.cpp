@@ -31,21 +31,31 @@ std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
   if (!wood.opening) return {};
   const Opening& opening = *wood.opening;
   const auto& p = lengths;
-  return "  opening " + p.one(opening.width) + " x " + p.one(opening.height) + ", gaps left " +
+  return "opening " + p.one(opening.width) + " x " + p.one(opening.height) + ", gaps left " +
          p.one(opening.left) + ", right " + p.one(opening.right) + ", head " + p.one(opening.head) +
-         ", foot " + p.one(opening.foot) + "\n";
+         ", foot " + p.one(opening.foot);
+}
+
+/// A line of the head, gone on below where the page ends.
+std::string head_line(const std::string& text) {
+  return text.empty() ? "" : "  " + wrapped(text, kPageWidth, 4) + "\n";
 }
 
 std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
   const Job& job = *report.job;
-  std::string page = job.id + ": " + job.name + ", " + std::to_string(job.quantity) +
-                     " off; sizes in " + (lengths.unit() == Unit::mm ? "mm" : "inches") + "\n";
-  page += "  leaf " + lengths.one(report.wood.size[0]) + " wide, " +
-          lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
-          " thick" + (job.species.empty() ? "" : ", " + job.species) + "\n";
-  page += opening_text(report.wood, lengths);
-  if (!job.note.empty()) page += "  " + wrapped("note: " + job.note, kPageWidth, 2) + "\n";
-  return page + "  " + verdict(report) + "\n";
+  const bool other_unit = job.unit != lengths.unit();
+  std::string page =
+      job.id + ": " + job.name + ", " + std::to_string(job.quantity) + " off; sizes in " +
+      (lengths.unit() == Unit::mm ? "mm" : "inches") +
+      (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
+      "\n";
+  page +=
+      head_line("leaf " + lengths.one(report.wood.size[0]) + " wide, " +
+                lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
+                " thick" + (job.species.empty() ? "" : ", " + job.species));
+  page += head_line(opening_text(report.wood, lengths));
+  page += head_line(job.note.empty() ? "" : "note: " + job.note);
+  return page + head_line(verdict(report));
 }
 
 // ---- cut list
@@ -56,10 +66,6 @@ std::string name_of(const Assembly& wood, const std::string& mark) {
   return piece->name;
 }
 
-std::string plural(std::string_view role) {
-  return std::string(role) + "s";
-}
-
 std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
   for (const CutRow& row : report.cutlist) {
@@ -67,7 +73,8 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
     for (const std::string& mark : row.marks)
       marks += (marks.empty() ? "" : " ") + mark;
     const bool horns = row.saw_length != row.length;
-    table.add({row.marks.size() == 1 ? name_of(report.wood, row.marks.front()) : plural(row.part),
+    table.add({row.marks.size() == 1 ? name_of(report.wood, row.marks.front())
+                                     : std::string(row.part) + "s",
                std::to_string(row.quantity), row.length,
                horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
                std::string(row.grain == "along" ? "" : row.grain), marks});
@@ -123,11 +130,15 @@ std::vector<FindingGroup> groups_of(const ItemReport& report, Status status) {
 }
 
 std::string places_text(const FindingGroup& group, const Assembly& wood) {
+  std::vector<std::size_t> parts = group.parts;
+  std::sort(parts.begin(), parts.end());
   std::string text;
-  for (const std::size_t part : group.parts)
+  for (const std::size_t part : parts)
     text += " " + wood.pieces[part].mark;
   std::string joints;
-  for (const std::size_t joint : group.joints)
+  std::vector<std::size_t> numbers = group.joints;
+  std::sort(numbers.begin(), numbers.end());
+  for (const std::size_t joint : numbers)
     joints += (joints.empty() ? "" : " ") + joint_id(joint);
   return text + (joints.empty() ? "" : " (" + joints + ")");
 }
@@ -142,8 +153,9 @@ std::string doubts_page(const ItemReport& report, Status status, Unit unit) {
                     places_text(group, report.wood) + ": " + finding_message(*group.first, unit),
                 kPageWidth, 4) +
         "\n";
-    const std::string remedy = *group.remedy ? remedy_message(**group.remedy, unit)
-                                             : "no change of one size was found that puts it right";
+    const std::string remedy =
+        *group.remedy ? remedy_message(**group.remedy, unit)
+                      : "no change of one size was found that puts it right and nothing else wrong";
     if (!report.remedies.empty())
       page += "    " + wrapped("remedy: " + remedy, kPageWidth, 6) + "\n";
   }
@@ -177,18 +189,17 @@ Cell limit_cell(const std::optional<Length>& limit) {
 }
 
 std::string passes_page(const ItemReport& report, const LengthPrinter& lengths) {
-  TextTable table({"passes", "places", "least", "greatest", "at least", "at most", ""});
+  TextTable table({"passes", "places", "least", "greatest", "at least", "at most"});
   for (const auto& [rule, pass] : passes_of(report))
     table.add({std::string(rule->check), std::to_string(pass.places), pass.least->value,
-               pass.greatest->value, limit_cell(pass.least->min), limit_cell(pass.greatest->max),
-               std::string(rule->words)});
+               pass.greatest->value, limit_cell(pass.least->min), limit_cell(pass.greatest->max)});
   return table.empty() ? "" : table.text(lengths, 2);
 }
 
 std::string passes_in_brief(const ItemReport& report) {
   std::string text;
   for (const auto& [rule, pass] : passes_of(report)) {
-    text += (text.empty() ? "pass: " : ", ") + std::string(rule->check);
+    text += (text.empty() ? "pass (in so many places): " : ", ") + std::string(rule->check);
     if (pass.places > 1) text += " (" + std::to_string(pass.places) + ")";
   }
   return text.empty() ? "" : "  " + wrapped(text, kPageWidth, 4) + "\n";
@@ -230,7 +241,10 @@ std::string item_page(const ItemReport& report, Section section, Unit unit, Leng
   if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
   if (whole || section == Section::joints) page += joinery_page(report.wood, lengths);
   if (whole || section == Section::check) page += checks_page(report, section, lengths);
-  return page + assumed_page(report, lengths);
+  page += assumed_page(report, lengths);
+  if (page.find('~') != std::string::npos)
+    page += "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";
+  return page;
 }
 
 std::string page_cautions() {

@@ -71,7 +71,7 @@ int LengthPrinter::places_for(Length length) const {
 }
 
 std::string LengthPrinter::with_places(Length length, int places) const {
-  if (as_fraction()) return inch_fraction(length, style_.inch_denominator);
+  if (as_fraction()) return plain_inches(length, style_.inch_denominator);
   const FixedText fixed = fixed_decimal(length, unit_, places);
   return fixed.exact ? fixed.text : "~" + fixed.text;
 }

@@ -99,7 +99,16 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
 }
 
 std::vector<Problem> door_shop_problems(const Value& shop) {
-  return read_door_spec(shop, Reader::shop, {}).problems;
+  DoorReading reading = read_door_spec(shop, Reader::shop, {});
+  const DoorSpec& spec = reading.spec;
+  const bool three =
+      spec.mortise_width.size && spec.tenon_thickness.size && spec.fit_allowance.size;
+  if (three && *spec.mortise_width.size - *spec.tenon_thickness.size != *spec.fit_allowance.size)
+    reading.problems.push_back(
+        {"/fit_allowance",
+         "does not agree with mortise.width and tenon.thickness; give two of the three",
+         {}});
+  return std::move(reading.problems);
 }
 
 }  // namespace haunch

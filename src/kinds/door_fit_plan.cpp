@@ -9,21 +9,39 @@ namespace {
 
 // ---- depths
 
+/// A piece that has grooves, and how many.
+struct Grooved {
+  std::string key;  // of its width
+  std::string name;
+  Length width;
+  int grooves;
+
+  Length room() const { return floor_divide(width, grooves); }
+};
+
+std::vector<Grooved> grooved_pieces(const FramePlan& frame) {
+  std::vector<Grooved> pieces{{"stile_width", "stile", frame.narrow_stile(), 1}};
+  for (std::size_t i = 0; i < frame.rails.size(); ++i)
+    pieces.push_back({fmt::format("rail_widths.{}", i), frame.rails[i].name, frame.rails[i].width,
+                      frame.is_end_rail(i) ? 1 : 2});
+  if (frame.has_muntins()) pieces.push_back({"muntin_width", "muntin", frame.muntin_width, 2});
+  return pieces;
+}
+
 void settle_groove_depth(DoorLedger& ledger, DoorPlan& plan) {
-  const FramePlan& frame = plan.frame;
   const Length depth = plan.groove.depth =
       ledger.take("groove_depth", ledger.defaults.groove_depth, ledger.usual());
-  const auto demand = [&](Length width, int grooves, std::string_view name) {
-    if (depth * grooves < width) return;
-    ledger.problem("groove_depth",
-                   fmt::format("{} {}goes through the {}, {} wide; make groove_depth less than {}",
-                               ledger.say(depth), grooves == 2 ? "from both edges " : "", name,
-                               ledger.say(width), ledger.say(floor_divide(width, grooves))));
-  };
-  demand(frame.narrow_stile(), 1, "stile");
-  for (std::size_t i = 0; i < frame.rails.size(); ++i)
-    demand(frame.rails[i].width, frame.is_end_rail(i) ? 1 : 2, frame.rails[i].name);
-  if (frame.has_muntins()) demand(frame.muntin_width, 2, "muntin");
+  const std::vector<Grooved> pieces = grooved_pieces(plan.frame);
+  const Grooved& least =
+      *std::min_element(pieces.begin(), pieces.end(),
+                        [](const Grooved& a, const Grooved& b) { return a.room() < b.room(); });
+  if (depth * least.grooves < least.width) return;
+  ledger.problem(
+      {"groove_depth", least.key},
+      fmt::format("a groove of {} {}goes through the {}, {} wide; make groove_depth less than {}, "
+                  "or the {} wider",
+                  ledger.say(depth), least.grooves == 2 ? "from both edges " : "", least.name,
+                  ledger.say(least.width), ledger.say(least.room()), least.name));
 }
 
 /// Whether muntins above and below a rail stand so that their mortises could meet inside it.
@@ -71,9 +89,11 @@ void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
   for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
     const RailPlan& rail = plan.frame.rails[i];
     if (plan.frame.takes_muntins(i) && depth >= rail.width)
-      ledger.problem("tenon.muntin_depth",
-                     fmt::format("{} goes through the {}, {} wide; make it less", ledger.say(depth),
-                                 rail.name, ledger.say(rail.width)));
+      ledger.problem(
+          {"tenon.muntin_depth", fmt::format("rail_widths.{}", i), "tenon_depth"},
+          fmt::format(
+              "a muntin's tenon of {} goes through the {}, {} wide; make tenon.muntin_depth less",
+              ledger.say(depth), rail.name, ledger.say(rail.width)));
   }
 }
 
@@ -135,7 +155,7 @@ bool reconcile_fit(DoorSpec& spec) {
 void tell_of_disagreement(DoorLedger& ledger) {
   const DoorSpec& spec = ledger.spec;
   ledger.problem(
-      "fit_allowance",
+      {"fit_allowance"},
       fmt::format("mortise {} less tenon {} is {}, not {}; give two of mortise.width, "
                   "tenon.thickness and fit_allowance",
                   ledger.say(*spec.mortise_width.size), ledger.say(*spec.tenon_thickness.size),
@@ -155,7 +175,7 @@ Length settle_allowance(DoorLedger& ledger, Length mortise) {
 /// Face side to the near wall of a mortise or groove: in line with `other` where only that one's
 /// place is stated, else in the middle of the thickness.
 struct ThicknessPlace {
-  std::string_view key, width_key;
+  std::string_view name, key, width_key;
   Length width;
   std::string_view other_name;
   Stated other;
@@ -172,11 +192,12 @@ Length settle_from_face(DoorLedger& ledger, const ThicknessPlace& place, Length 
                               : "in the middle of the thickness";
   const Length from_face = ledger.take(place.key, fits ? in_line : middle, why);
   if (from_face < Length() || from_face + place.width > thickness)
-    ledger.problem(
-        ledger.stated(place.key).size ? place.key : place.width_key,
-        fmt::format("{} wide and {} from the face side does not lie within the thickness of {}; "
-                    "make it less",
-                    ledger.say(place.width), ledger.say(from_face), ledger.say(thickness)));
+    ledger.problem({std::string(place.key), std::string(place.width_key), "groove.width",
+                    "mortise.width", "thickness"},
+                   fmt::format("a {} of {}, {} from the face side, does not lie within the "
+                               "thickness of {}; make them less, or thickness more",
+                               place.name, ledger.say(place.width), ledger.say(from_face),
+                               ledger.say(thickness)));
   return from_face;
 }
 
@@ -191,9 +212,10 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
       "two thirds of the stile");
   if (join.rail_depth >= narrow)
     ledger.problem(
-        "tenon_depth",
-        fmt::format("{} goes through the stile, {} wide; make it less than the stile's width",
-                    ledger.say(join.rail_depth), ledger.say(narrow)));
+        {"tenon_depth", "stile_width"},
+        fmt::format(
+            "a tenon of {} goes through the stile, {} wide; make tenon_depth less than that",
+            ledger.say(join.rail_depth), ledger.say(narrow)));
   const bool muntins = plan.frame.has_muntins();
   if (muntins) settle_muntin_depth(ledger, plan);
   join.rail_stub = join.rail_depth <= plan.groove.depth;
@@ -205,7 +227,7 @@ void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
   DoorSpec& spec = ledger.spec;
   JoinPlan& join = plan.join;
   // Without a mortise, a tenon's thickness is fitted to the groove.
-  if (!join.has_mortises && spec.groove_width.size) spec.mortise_width = spec.groove_width;
+  if (!join.has_mortises && !spec.mortise_width.size) spec.mortise_width = spec.groove_width;
   if (!reconcile_fit(spec)) return tell_of_disagreement(ledger);
   const Reasoned usual = usual_mortise(ledger, plan.frame.thickness);
   const Length mortise = join.mortise.width = spec.mortise_width.size.value_or(usual.size);
@@ -215,26 +237,31 @@ void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
                                   join.has_mortises ? "as wide as the mortise" : usual.why);
   if (join.has_mortises)
     ledger.take("tenon.thickness", mortise - fit, "mortise width less fit allowance");
-  if (fit >= Length() && fit < mortise && fit < plan.groove.width) return;
-  ledger.problem(spec.tenon_thickness.size ? "tenon.thickness" : "fit_allowance",
-                 fmt::format("a mortise of {} and a groove of {} with a fit allowance of {} leave "
-                             "no tenon, or one thicker than its mortise; "
-                             "the allowance must be from 0 to less than both",
-                             ledger.say(mortise), ledger.say(plan.groove.width), ledger.say(fit)));
+  if (fit < Length())
+    ledger.problem(
+        {"tenon.thickness", "mortise.width"},
+        fmt::format("a tenon of {} is thicker than its mortise is wide; make it at most {}",
+                    ledger.say(mortise - fit), ledger.say(mortise)));
+  else if (fit >= std::min(mortise, plan.groove.width))
+    ledger.problem(
+        {"fit_allowance", "mortise.width", "groove.width"},
+        fmt::format(
+            "a fit allowance of {} leaves nothing of a tenon or haunch; make it less than {}",
+            ledger.say(fit), ledger.say(std::min(mortise, plan.groove.width))));
 }
 
 void settle_places(DoorLedger& ledger, DoorPlan& plan) {
   const DoorSpec& spec = ledger.spec;
   MortiseDesign& mortise = plan.join.mortise;
   const bool mortises = plan.join.has_mortises;
-  const ThicknessPlace of_mortise{"mortise.from_face",   "mortise.width",  mortise.width, "groove",
-                                  spec.groove_from_face, plan.groove.width};
+  const ThicknessPlace of_mortise{"mortise", "mortise.from_face",   "mortise.width",  mortise.width,
+                                  "groove",  spec.groove_from_face, plan.groove.width};
   if (mortises) mortise.from_face = settle_from_face(ledger, of_mortise, plan.frame.thickness);
-  const ThicknessPlace of_groove{"groove.from_face",
-                                 "groove.width",
-                                 plan.groove.width,
-                                 "mortise",
-                                 mortises ? spec.mortise_from_face : Stated(),
+  // A groove that only goes along with the mortise is at fault with it, and need not be told of.
+  if (!ledger.clean() && !spec.groove_from_face.size && !spec.groove_width.size) return;
+  const ThicknessPlace of_groove{"groove",       "groove.from_face",
+                                 "groove.width", plan.groove.width,
+                                 "mortise",      mortises ? spec.mortise_from_face : Stated(),
                                  mortise.width};
   plan.groove.from_face = settle_from_face(ledger, of_groove, plan.frame.thickness);
 }

@@ -37,7 +37,7 @@ void settle_opening(DoorLedger& ledger, FramePlan& frame) {
   frame.width = opening.width - opening.left - opening.right;
   frame.height = opening.height - opening.head - opening.foot;
   if (frame.width <= Length() || frame.height <= Length())
-    ledger.problem("clearance",
+    ledger.problem({"clearance", "opening"},
                    fmt::format("leaves a leaf of {} by {} in an opening of {} by {}; make it less",
                                ledger.say(frame.width), ledger.say(frame.height),
                                ledger.say(opening.width), ledger.say(opening.height)));
@@ -55,7 +55,7 @@ void settle_stiles(DoorLedger& ledger, FramePlan& frame) {
     ledger.add_lever("stile_width.right", right, Change::size, false);
   }
   if (frame.width <= left + right)
-    ledger.problem("stile_width",
+    ledger.problem({"stile_width", "opening.width"},
                    fmt::format("the stiles take {} of the leaf's {}; make them narrower",
                                ledger.say(left + right), ledger.say(frame.width)));
 }
@@ -137,11 +137,11 @@ void demand_sights(DoorLedger& ledger, const FramePlan& frame) {
     const RailPlan& below = frame.rails[i + 1];
     const Length sight = above.low - (below.low + below.width);
     if (sight > Length()) continue;
-    ledger.problem(
-        fmt::format("rail_widths.{}", i + 2 < frame.rails.size() ? i + 1 : i),
-        fmt::format(
-            "leaves {} between the {} and the {}; place them so that a panel has room between",
-            ledger.say(sight), above.name, below.name));
+    const std::string how =
+        sight == Length() ? "touch" : fmt::format("overlap by {}", ledger.say(-sight));
+    ledger.problem({fmt::format("rail_widths.{}", i + 2 < frame.rails.size() ? i + 1 : i)},
+                   fmt::format("the {} and the {} {}; place them so that a panel has room between",
+                               above.name, below.name, how));
   }
 }
 
@@ -150,13 +150,13 @@ void add_rail_levers(DoorLedger& ledger, const FramePlan& frame,
   for (std::size_t i = 0; i < specs.size(); ++i) {
     const RailPlan& rail = frame.rails[i];
     const std::string key = fmt::format("rail_widths.{}", i);
-    ledger.add_lever(specs[i].plain ? key : key + ".width", rail.width, Change::size, false);
+    ledger.add_lever(specs[i].plain ? key : key + ".width", rail.width, Change::size, false,
+                     rail.name);
     if (frame.is_end_rail(i)) continue;
-    if (specs[i].line)
-      ledger.add_lever(fmt::format("{}.{}", key, rail_line_word(*specs[i].line)), specs[i].height,
-                       Change::size, true);
-    else
-      ledger.add_lever(key + ".top", rail.low + rail.width, Change::size, true);
+    const RailLine line = specs[i].line.value_or(RailLine::top);
+    const Length height = specs[i].line ? specs[i].height : rail.low + rail.width;
+    ledger.add_lever(fmt::format("{}.{}", key, rail_line_word(line)), height, Change::size, true,
+                     rail.name);
   }
 }
 
@@ -188,11 +188,12 @@ bool share_tier(DoorLedger& ledger, const FramePlan& frame, int panels, TierPlan
   const Length inside = frame.width - frame.stile_left - frame.stile_right;
   const Length left = inside - frame.muntin_width * (panels - 1);
   if (left < Length::from_steps(panels)) {
-    ledger.problem(ledger.spec.muntin_width.size ? "muntin_width" : "panels",
-                   fmt::format("{} muntins of {} leave no width for panels in the {} between the "
-                               "stiles; make muntin_width or the "
-                               "number of panels less",
-                               panels - 1, ledger.say(frame.muntin_width), ledger.say(inside)));
+    ledger.problem({"muntin_width", "panels"},
+                   fmt::format("{} of {} leave no width for panels in the {} between the stiles; "
+                               "make muntin_width or the number of "
+                               "panels less",
+                               panels == 2 ? "1 muntin" : fmt::format("{} muntins", panels - 1),
+                               ledger.say(frame.muntin_width), ledger.say(inside)));
     return false;
   }
   Length low = frame.stile_left;
@@ -213,7 +214,7 @@ void settle_leaf(DoorLedger& ledger, FramePlan& frame) {
       ledger.take("horn", ledger.defaults.horn,
                   ledger.defaults.house ? "left on at each end of a stile, sawn off after glue-up"
                                         : ledger.usual());
-  settle_stiles(ledger, frame);
+  if (ledger.clean()) settle_stiles(ledger, frame);
 }
 
 void settle_rails(DoorLedger& ledger, FramePlan& frame) {
@@ -227,7 +228,7 @@ void settle_rails(DoorLedger& ledger, FramePlan& frame) {
   }
   if (sum >= frame.height) {
     ledger.problem(
-        "rail_widths",
+        {"rail_widths", "opening.height"},
         fmt::format(
             "the rails take {} of the leaf's {} and leave no panel; make them narrower or fewer",
             ledger.say(sum), ledger.say(frame.height)));
@@ -241,7 +242,7 @@ void settle_rails(DoorLedger& ledger, FramePlan& frame) {
 void settle_tiers(DoorLedger& ledger, FramePlan& frame) {
   const std::vector<int> across = panels_across(ledger, frame.rails.size() - 1);
   if (const std::size_t parts = part_count(across); parts > kMostParts) {
-    ledger.problem("panels",
+    ledger.problem({"panels"},
                    fmt::format("makes {} parts; the most in one item is {}", parts, kMostParts));
     return;
   }

@@ -70,14 +70,38 @@ void DoorLedger::note_shop(std::string_view key, decltype(Assumed::value) value)
   assume(key, std::move(value), kShopFile);
 }
 
-void DoorLedger::add_lever(std::string key, Length value, Change change, bool zero_allowed) {
+void DoorLedger::add_lever(std::string key, Length value, Change change, bool zero_allowed,
+                           std::string what) {
   if (change == Change::none) return;
   const Length step = change == Change::size ? defaults.size_step : defaults.fit_step;
-  levers.push_back({std::move(key), value, step, zero_allowed ? Length() : Length::from_steps(1)});
+  levers.push_back({std::move(key), std::move(what), value, step,
+                    zero_allowed ? Length() : Length::from_steps(1)});
 }
 
-void DoorLedger::problem(std::string_view key, std::string message) {
-  problems.push_back({pointer_to(key), std::move(message), {}});
+DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
+  const auto of = [](bool stated_here, bool by_shop) {
+    return !stated_here ? Source::nobody : by_shop ? Source::shop : Source::spec;
+  };
+  if (key.starts_with("rail_widths")) return of(!spec.rails.rails.empty(), spec.rails.by_shop);
+  if (key == "panels") return of(spec.panels.index() != 0, spec.panels_by_shop);
+  Source source = Source::nobody;
+  for (const SizeKey& size : door_size_keys()) {
+    if (size.key != key && !size.key.starts_with(std::string(key) + ".")) continue;
+    const Stated& its = spec.*size.size;
+    source = std::max(source, of(its.size.has_value(), its.by_shop));
+  }
+  return source;
+}
+
+void DoorLedger::problem(const std::vector<std::string>& keys, std::string message) {
+  const auto first = std::max_element(
+      keys.begin(), keys.end(),
+      [&](const std::string& a, const std::string& b) { return source_of(a) < source_of(b); });
+  if (source_of(*first) == Source::shop) message += " (" + *first + " is from the shop file)";
+  const std::string path = pointer_to(*first);
+  const bool told = std::any_of(problems.begin(), problems.end(),
+                                [&](const Problem& it) { return it.path == path; });
+  if (!told) problems.push_back({path, std::move(message), {}});
 }
 
 std::string DoorLedger::say(Length length) const {

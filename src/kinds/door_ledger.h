@@ -55,15 +55,23 @@ class DoorLedger {
 
   void assume(std::string_view key, decltype(Assumed::value) value, std::string_view why);
   void note_shop(std::string_view key, decltype(Assumed::value) value);
-  void add_lever(std::string key, Length value, Change change, bool zero_allowed);
-  /// Something at a dotted key that can't be.
-  void problem(std::string_view key, std::string message);
+  /// `what`: in words what the key is of, where the key alone does not say.
+  void add_lever(std::string key, Length value, Change change, bool zero_allowed,
+                 std::string what = {});
+  /// Something that can't be. It stands at the first of the dotted `keys` that the spec states,
+  /// else at the first that
+  /// the shop file does (and says so), else at the first. One fault at a key is enough.
+  void problem(const std::vector<std::string>& keys, std::string message);
   bool clean() const { return problems.empty(); }
 
   /// A length in words, in the spec's unit.
   std::string say(Length length) const;
   /// "usual for a house door"
   std::string usual() const;
+
+ private:
+  enum class Source { nobody, shop, spec };
+  Source source_of(std::string_view key) const;
 };
 
 }  // namespace haunch

@@ -27,7 +27,7 @@ void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan) {
     const Length high = tier.height.high - tier.height.low + (groove - panel.gap_at_ends()) * 2;
     if (high > least && wide > least) continue;
     ledger.problem(
-        "panel.gap",
+        {"panel.gap", "opening"},
         fmt::format("leaves a panel of {} by {}, {}; make panel.gap less, or the leaf larger",
                     ledger.say(wide), ledger.say(high),
                     panel.rebated ? "all of it rebate" : "which is none"));
@@ -44,9 +44,11 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan) {
                                 "so that the panel slides in its groove");
   panel.tongue = groove.width - panel.allowance;
   if (panel.tongue <= Length()) {
-    ledger.problem("panel.allowance",
-                   fmt::format("{} leaves nothing of a tongue in a groove of {}; make it less",
-                               ledger.say(panel.allowance), ledger.say(groove.width)));
+    ledger.problem(
+        {"panel.allowance", "groove.width", "mortise.width"},
+        fmt::format(
+            "a panel allowance of {} leaves nothing of a tongue in a groove of {}; make it less",
+            ledger.say(panel.allowance), ledger.say(groove.width)));
     return;
   }
   panel.thickness = ledger.take("panel.thickness", panel.tongue, "flat: as thick as its tongue");

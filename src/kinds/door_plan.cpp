@@ -42,13 +42,14 @@ std::vector<int> shared_over(int panels, int tiers) {
 std::optional<Problem> panels_contradiction(const DoorSpec& spec, int tiers) {
   const auto* panels = std::get_if<PanelCount>(&spec.panels);
   if (panels != nullptr && panels->count % tiers != 0)
-    return Problem{"/panels",
-                   fmt::format("{} panels do not share evenly over {} tiers; give a multiple of "
-                               "{}, or say how many in each tier from the "
-                               "top: {{\"across\": [{}]}}",
-                               panels->count, tiers, tiers,
-                               fmt::join(shared_over(panels->count, tiers), ", ")),
-                   {}};
+    return Problem{
+        "/panels",
+        fmt::format("{} cannot be shared evenly over {} tiers; give a multiple of "
+                    "{}, or say how many in each tier from the "
+                    "top: {{\"across\": [{}]}}",
+                    panels->count == 1 ? "1 panel" : fmt::format("{} panels", panels->count), tiers,
+                    tiers, fmt::join(shared_over(panels->count, tiers), ", ")),
+        {}};
   const auto* across = std::get_if<PanelsAcross>(&spec.panels);
   if (across == nullptr || across->each.size() == 1 || std::ssize(across->each) == tiers) return {};
   return Problem{

@@ -85,6 +85,8 @@ class DoorReader {
   }
 
   DoorReading read(const Value& document) {
+    for (const Entry& entry : document.entries)
+      if (entry.key != "units" && !nearest_word(entry.key, {"units"}).empty()) read_.let_units_be();
     read_object(document, "", "");
     if (reader_ == Reader::spec) demand_opening(document);
     return {std::move(spec_), read_.take_problems()};
@@ -110,7 +112,12 @@ class DoorReader {
     for (const Entry& entry : object.entries) {
       const std::string key = muntin_key(entry.key);
       const std::string entry_path = child_path(path, entry.key);
-      if (key != entry.key && object.find(key) != nullptr)
+      if (entry.key.find('.') != std::string::npos)
+        read_.problem(
+            entry_path,
+            "unknown key; a key within another stands in its braces: {\"tenon\": {\"relish\": …}}",
+            entry.offset);
+      else if (key != entry.key && object.find(key) != nullptr)
         read_.problem(entry_path, "is the same thing as \"" + key + "\"; keep one of the two",
                       entry.offset);
       else
@@ -124,6 +131,7 @@ class DoorReader {
   bool read_size(const Value& value, const std::string& key, const std::string& path);
   bool read_group(const Value& value, const std::string& key, const std::string& path);
   std::vector<std::string_view> keys_after(const std::string& prefix) const;
+  std::string_view other_reader_of(const std::string& key) const;
   void demand_opening(const Value& document);
 
   void skip(const Value&, const std::string&) {}
@@ -173,7 +181,21 @@ void DoorReader::read_entry(const Entry& entry, const std::string& key, const st
   if (read_special(entry.value, key, path) || read_size(entry.value, key, path) ||
       read_group(entry.value, key, path))
     return;
-  read_.unknown_key(entry, path, keys_after(prefix));
+  const std::string_view other = other_reader_of(key);
+  if (other.empty())
+    read_.unknown_key(entry, path, keys_after(prefix));
+  else
+    read_.problem(path, "belongs in a " + std::string(other) + ", not here; take it out",
+                  entry.offset);
+}
+
+/// Who would know a key that this reader does not: "spec" or "shop file", or nobody.
+std::string_view DoorReader::other_reader_of(const std::string& key) const {
+  if (reader_ == Reader::shop && key == "opening") return "spec";
+  for (const SpecialKey& special : kSpecialKeys)
+    if (special.key == key && !in_scope(special.scope))
+      return reader_ == Reader::shop ? "spec" : "shop file";
+  return {};
 }
 
 bool DoorReader::read_special(const Value& value, const std::string& key, const std::string& path) {
@@ -212,7 +234,11 @@ bool DoorReader::read_group(const Value& value, const std::string& key, const st
     read_object(value, key + ".", path);
   } else if (!spreads) {
     read_.wrong_type(value, path,
-                     "an object; the keys in it are " + quoted_list(keys_after(key + ".")));
+                     "an object; the keys in it are " + quoted_list(keys_after(key + "."), "and"));
+  } else if (value.kind == Value::Kind::list) {
+    read_.wrong_type(value, path,
+                     "a length; write one for all, or an object with " +
+                         quoted_list(keys_after(key + "."), "and"));
   } else if (const auto length = read_.length(value, path, zero_allowed)) {
     for (const SizeKey& size : kSizeKeys)
       if (starts_group(size.key, key)) (spec_.*size.size).size = length;
@@ -241,14 +267,14 @@ std::vector<std::string_view> DoorReader::keys_after(const std::string& prefix) 
 void DoorReader::demand_opening(const Value& document) {
   const Value* opening = document.find("opening");
   if (opening == nullptr) {
-    read_.problem("", "\"opening\" is missing; give \"opening\": {\"width\": …, \"height\": …}");
+    if (!read_.was_meant("/opening"))
+      read_.problem("", "\"opening\" is missing; give \"opening\": {\"width\": …, \"height\": …}");
     return;
   }
   if (opening->kind != Value::Kind::object) return;
-  for (const std::string_view side : {"width", "height"})
-    if (opening->find(side) == nullptr)
-      read_.problem("/opening", "\"" + std::string(side) +
-                                    "\" is missing; an opening has a width and a height");
+  for (const std::string side : {"width", "height"})
+    if (opening->find(side) == nullptr && !read_.was_meant("/opening/" + side))
+      read_.problem("/opening", "\"" + side + "\" is missing; an opening has a width and a height");
 }
 
 void DoorReader::read_id(const Value& value, const std::string& path) {
@@ -311,7 +337,8 @@ std::optional<RailSpec> DoorReader::read_rail(const Value& value, const std::str
   bool has_width = false;
   for (const Entry& entry : value.entries)
     read_rail_entry(rail, has_width, entry, child_path(path, entry.key));
-  if (!has_width) read_.problem(path, "\"width\" is missing; a rail has a width");
+  if (!has_width && !read_.was_meant(path + "/width"))
+    read_.problem(path, "\"width\" is missing; a rail has a width");
   return rail;
 }
 
@@ -345,6 +372,10 @@ void DoorReader::read_panels(const Value& value, const std::string& path) {
     }
     if (value.entries.empty())
       read_.problem(path, "\"across\" is missing; write a number, or {\"across\": …}");
+  } else if (value.kind == Value::Kind::list) {
+    read_.wrong_type(
+        value, path,
+        "a number of panels; for so many in each tier from the top write {\"across\": […]}");
   } else if (const auto count = read_.whole_number(value, path, 1, kMostPanels)) {
     spec_.panels = PanelCount{*count};
   }

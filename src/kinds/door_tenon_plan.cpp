@@ -44,13 +44,12 @@ Length relish_of(DoorLedger& ledger, const DoorPlan& plan, const RailPlan& rail)
                                   ? "the least that keeps the stile's end whole"
                                   : "a third of the rail"));
   const Length edge = plan.join.mortise.edge_clearance;
-  if (edge >= relish)
-    ledger.problem(
-        "tenon.edge_clearance",
-        fmt::format(
-            "{} is not less than the relish, {}; make it less, or the mortise comes out at the "
-            "end of the stile",
-            ledger.say(edge), ledger.say(relish)));
+  if (edge >= relish && ledger.clean())
+    ledger.problem({"tenon.relish", "tenon.edge_clearance"},
+                   fmt::format("the {}'s relish of {} must be more than tenon.edge_clearance, {}, "
+                               "or the mortise comes out at the end of "
+                               "the stile",
+                               rail.name, ledger.say(relish), ledger.say(edge)));
   return relish;
 }
 
@@ -72,16 +71,14 @@ void lay_out(DoorLedger& ledger, TenonDesign& tenon, Strip across, std::optional
   const Length gap = spec.gap.size.value_or(std::max(tenon.thickness, quarter));
   auto& tenons = tenon.layout.tenons = divide_tenon(across, limit, gap);
   if (tenons.empty()) {
-    ledger.problem(spec.width_limit.size ? "tenon.width_limit"
-                   : spec.gap.size       ? "tenon.gap"
-                                         : "rail_widths",
+    ledger.problem({"tenon.width_limit", "tenon.gap", "rail_widths"},
                    fmt::format("leaves no tenon on the {}: there is {} to divide, with gaps of {}; "
                                "make tenon.width_limit more, or "
                                "tenon.gap, tenon.relish or groove_depth less",
                                name, ledger.say(whole), ledger.say(gap)));
     return;
   }
-  for (std::size_t i = 1; i < tenons.size(); ++i)
+  for (std::size_t i = 1; i < tenons.size() && gap > Length(); ++i)
     tenon.layout.haunches.push_back({tenons[i - 1].high, tenons[i].low});
   if (tenons.size() > 1) note_gap(ledger, gap, tenon.thickness >= quarter, name, whole);
 }
@@ -100,10 +97,10 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
     const std::string loss = outer > Length()
                                  ? fmt::format("less tenon.relish {}", ledger.say(outer))
                                  : "at each grooved edge";
-    ledger.problem(
-        fmt::format("rail_widths.{}", number),
-        fmt::format("the {} is too narrow for a tenon: {} less groove_depth {} {}; make it wider",
-                    rail.name, ledger.say(rail.width), ledger.say(groove), loss));
+    ledger.problem({"tenon.relish", fmt::format("rail_widths.{}", number), "groove_depth"},
+                   fmt::format("the {} is too narrow for a tenon: {} less groove_depth {} {}; make "
+                               "it wider, or the others less",
+                               rail.name, ledger.say(rail.width), ledger.say(groove), loss));
     return tenon;
   }
   lay_out(ledger, tenon, across, stub ? std::nullopt : limit, rail.name);
@@ -175,12 +172,10 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
         ledger.take("tenon.bottom_clearance", ledger.defaults.bottom_clearance,
                     "room for glue below the tenon");
     if (edge >= groove)
-      ledger.problem(
-          "tenon.edge_clearance",
-          fmt::format(
-              "{} is not less than the groove's depth, {}; make it less, or the mortise comes out "
-              "beside the shoulder",
-              ledger.say(edge), ledger.say(groove)));
+      ledger.problem({"tenon.edge_clearance", "groove_depth"},
+                     fmt::format("an edge clearance of {} must be less than groove_depth, {}, or "
+                                 "the mortise comes out beside the shoulder",
+                                 ledger.say(edge), ledger.say(groove)));
   }
   const bool muntins_divided =
       join.has_mortises && !join.muntin_stub && ledger.spec.width_limit.size;
@@ -189,8 +184,8 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
       "tenon.haunch_depth", std::max(groove - ledger.defaults.haunch_short_of_groove, Length()),
       "a little less than the groove, so that the shoulder seats first");
   if (join.haunch_depth > groove)
-    ledger.problem("tenon.haunch_depth",
-                   fmt::format("{} is deeper than the groove, {}; make it at most that",
+    ledger.problem({"tenon.haunch_depth", "groove_depth"},
+                   fmt::format("a haunch of {} is deeper than the groove, {}; make it at most that",
                                ledger.say(join.haunch_depth), ledger.say(groove)));
 }
 

@@ -32,6 +32,14 @@ const Kind* find_kind(const Value& kind, std::vector<Problem>& problems) {
   return number ? &kKinds.at(*number) : nullptr;
 }
 
+/// An item that does not say what it is, or says it under a misspelt key.
+Problem missing_kind(const Value& item) {
+  for (const Entry& entry : item.entries)
+    if (!nearest_word(entry.key, {"kind"}).empty())
+      return {child_path("", entry.key), "unknown key; did you mean \"kind\"?", entry.offset};
+  return {"", "\"kind\" is missing; write \"kind\": \"door\"", {}};
+}
+
 }  // namespace
 
 JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
@@ -41,15 +49,14 @@ JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_vie
         {{"", as_written(item) + " is not a spec; write an object, {\"kind\": \"door\", …}", {}}}};
   const Value* kind = item.find("kind");
   if (kind == nullptr && shop != nullptr) kind = shop->values().find("kind");
-  if (kind == nullptr)
-    return {nullptr, {{"", "\"kind\" is missing; write \"kind\": \"door\"", {}}}};
+  if (kind == nullptr) return {nullptr, {missing_kind(item)}};
   std::vector<Problem> problems;
   const Kind* known = find_kind(*kind, problems);
   if (known == nullptr) return {nullptr, std::move(problems)};
   return known->read(item, shop, default_id);
 }
 
-ShopReading read_shop(Value values) {
+ShopReading read_shop(const Value& values) {
   if (values.kind != Value::Kind::object)
     return {{},
             {{"",
@@ -67,7 +74,7 @@ ShopReading read_shop(Value values) {
   std::optional<Unit> units;
   if (const Value* word = values.find("units"); word != nullptr)
     units = word->text == "in" ? Unit::inch : Unit::mm;
-  return {ShopDefaults(std::move(values), units), {}};
+  return {ShopDefaults(values, units), {}};
 }
 
 }  // namespace haunch

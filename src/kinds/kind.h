@@ -24,10 +24,12 @@ struct Assumed {
 
 /// One size of a job that may be changed to put a check right.
 struct Lever {
-  std::string key;  // as in the spec, dotted; a rail by its place: "rail_widths.1.top"
-  Length value;     // as worked
-  Length step;      // the least change worth making, > 0
-  Length least;     // the spec refuses anything lower
+  std::string key;   // as in the spec, dotted; a rail by its place from the top, 0 first:
+                     // "rail_widths.1.top"
+  std::string what;  // whose it is, where the key does not say: "lock rail"
+  Length value;      // as worked
+  Length step;       // the least change worth making, > 0
+  Length least;      // the spec refuses anything lower
 };
 
 /// What working a job gives: the wood, and what had to be assumed. With problems there is no wood.

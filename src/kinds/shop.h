@@ -30,6 +30,6 @@ struct ShopReading {
 };
 
 /// Reads a shop file.
-ShopReading read_shop(Value values);
+ShopReading read_shop(const Value& values);
 
 }  // namespace haunch

@@ -22,6 +22,26 @@ bool is_control(char character) {
   return byte < 0x20 || byte == 0x7F;
 }
 
+/// What to write for a number without a unit, in the units that it can be read in.
+std::string with_units(const std::string& text, bool in_mm, bool in_inch) {
+  const std::string both = in_mm && in_inch ? R"("units": "mm" or "units": "in", or write )"
+                                            : R"("units": "in", or write )";
+  return (in_mm && !in_inch ? R"("units": "mm", or write )" : both) +
+         (in_mm ? '"' + text + " mm\"" : "") + (in_mm && in_inch ? " or " : "") +
+         (in_inch ? '"' + text + " in\"" : "");
+}
+
+/// A length to write instead, as it stands in JSON.
+std::string in_json(const std::string& length, bool as_number) {
+  if (as_number && length.find_first_not_of("0123456789.") == std::string::npos) return length;
+  std::string text = "\"";
+  for (const char character : length) {
+    if (character == '"') text += '\\';
+    text += character;
+  }
+  return text + '"';
+}
+
 }  // namespace
 
 std::string as_written(const Value& value) {
@@ -45,13 +65,17 @@ std::string as_written(const Value& value) {
   return {};
 }
 
-std::string quoted_list(const std::vector<std::string_view>& words) {
+std::string quoted_list(const std::vector<std::string_view>& words, std::string_view last) {
   std::string list;
   for (std::size_t i = 0; i < words.size(); ++i) {
-    if (i > 0) list += i + 1 == words.size() ? " or " : ", ";
+    if (i > 0) list += i + 1 == words.size() ? " " + std::string(last) + " " : ", ";
     list += '"' + std::string(words[i]) + '"';
   }
   return list;
+}
+
+bool ValueReader::was_meant(const std::string& path) const {
+  return std::find(meant_.begin(), meant_.end(), path) != meant_.end();
 }
 
 void ValueReader::problem(std::string path, std::string message,
@@ -68,12 +92,10 @@ Unit ValueReader::unit_of(const Value& value, const std::string& path) {
   if (units_) return *units_;
   const auto as_mm = read_length(value.text, Unit::mm).length;
   const auto as_inch = read_length(value.text, Unit::inch).length;
-  const bool bare = as_mm != as_inch;
-  if (bare && !unit_missed_) {
+  if (as_mm != as_inch && !unit_missed_) {
     unit_missed_ = true;
-    problem(path, as_written(value) +
-                      " has no unit; give \"units\": \"mm\" or \"units\": \"in\", or write \"" +
-                      value.text + " mm\" or \"" + value.text + " in\"");
+    problem(path, as_written(value) + " has no unit; give " +
+                      with_units(value.text, as_mm.has_value(), as_inch.has_value()));
   }
   return as_mm ? Unit::mm : Unit::inch;
 }
@@ -88,7 +110,8 @@ std::optional<Length> ValueReader::length(const Value& value, const std::string&
   LengthReading reading = read_length(value.text, unit_of(value, path));
   if (!reading.length) {
     std::string message = as_written(value) + " is not a length: " + reading.why;
-    if (!reading.instead.empty()) message += "; write " + reading.instead;
+    if (!reading.instead.empty())
+      message += "; write " + in_json(reading.instead, value.kind == Value::Kind::number);
     problem(path, std::move(message));
     return {};
   }
@@ -152,10 +175,14 @@ void ValueReader::unknown_key(const Entry& entry, const std::string& path,
   std::string message = "unknown key; ";
   if (!nearest.empty())
     message += "did you mean \"" + std::string(nearest) + "\"?";
+  else if (known.size() == 1)
+    message += "the only key here is " + quoted_list(known);
   else if (known.size() <= kFewKeys)
-    message += "the keys here are " + quoted_list(known);
+    message += "the keys here are " + quoted_list(known, "and");
   else
     message += "'haunch schema spec' lists the keys";
+  if (!nearest.empty())
+    meant_.push_back(path.substr(0, path.rfind('/')) + "/" + std::string(nearest));
   problem(path, std::move(message), entry.offset);
 }
 

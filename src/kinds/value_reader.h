@@ -35,6 +35,10 @@ class ValueReader {
   void wrong_type(const Value& value, const std::string& path, std::string_view wanted);
 
   void problem(std::string path, std::string message, std::optional<std::uint32_t> offset = {});
+  /// Whether an unknown key was taken for the one at `path`: that it is missing need not be told.
+  bool was_meant(const std::string& path) const;
+  /// From now on a number without a unit is no problem: the key that gives it is there, misspelt.
+  void let_units_be() { unit_missed_ = true; }
   std::vector<Problem> take_problems() { return std::move(problems_); }
 
  private:
@@ -43,12 +47,13 @@ class ValueReader {
   std::optional<Unit> units_;
   bool unit_missed_ = false;  // said once that a number has no unit
   std::vector<Problem> problems_;
+  std::vector<std::string> meant_;  // paths of keys that unknown ones were taken for
 };
 
 /// A value as it was written, for messages: `930`, `"70 mm"`, `true`, `a list`, `an object`.
 std::string as_written(const Value& value);
 
-/// `a, b or c`, each in double quotes.
-std::string quoted_list(const std::vector<std::string_view>& words);
+/// Words in double quotes: `"a", "b" or "c"`, with the `last` word between the last two.
+std::string quoted_list(const std::vector<std::string_view>& words, std::string_view last = "or");
 
 }  // namespace haunch

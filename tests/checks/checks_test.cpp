@@ -48,7 +48,7 @@ Assembly turned(Assembly assembly) {
   if (assembly.opening)
     assembly.opening =
         Opening{assembly.opening->height, assembly.opening->width, assembly.opening->foot,
-                assembly.opening->head, assembly.opening->right, assembly.opening->left};
+                assembly.opening->head,   assembly.opening->right, assembly.opening->left};
   for (Piece& piece : assembly.pieces) {
     std::swap(piece.place.origin[0], piece.place.origin[1]);
     for (Axis& axis : piece.place.axes)

@@ -38,10 +38,9 @@ Piece stile(const CornerSizes& s) {
   piece.features.push_back(groove(s, blank[0], s.stile - s.groove_depth, {kPanelLeft}));
   Feature mortise{"mortise", {kTenon}, {}, {}};
   for (const auto& [low, high] : tenons_of(s))
-    mortise.cuts.push_back({{s.sight_height + low - s.edge, s.stile - s.tenon_depth - s.bottom,
-                             s.mortise_from_face},
-                            {s.sight_height + high + s.edge, s.stile,
-                             s.mortise_from_face + s.mortise_width}});
+    mortise.cuts.push_back(
+        {{s.sight_height + low - s.edge, s.stile - s.tenon_depth - s.bottom, s.mortise_from_face},
+         {s.sight_height + high + s.edge, s.stile, s.mortise_from_face + s.mortise_width}});
   piece.features.push_back(mortise);
   return piece;
 }
@@ -83,10 +82,9 @@ Piece muntin(const CornerSizes& s) {
               {}};
   piece.features.push_back(groove(s, length, kNone, {kPanelRight}));
   const Box end{{s.sight_height, kNone, kNone}, {length, s.muntin, s.thickness}};
-  piece.features.push_back(
-      tenon_leaving(kStub, end,
-                    {strip(s.sight_height, length, s.groove_depth, s.muntin, s.groove_from_face,
-                           s.groove_width, s.fit)}));
+  piece.features.push_back(tenon_leaving(kStub, end,
+                                         {strip(s.sight_height, length, s.groove_depth, s.muntin,
+                                                s.groove_from_face, s.groove_width, s.fit)}));
   return piece;
 }
 
@@ -141,8 +139,12 @@ Assembly corner(const CornerSizes& s) {
   Assembly assembly;
   assembly.size = {s.width(), s.height(), s.thickness};
   const Length clearance = mm(3);
-  assembly.opening = Opening{s.width() + clearance * 2, s.height() + clearance * 2, clearance,
-                             clearance, clearance, clearance};
+  assembly.opening = Opening{s.width() + clearance * 2,
+                             s.height() + clearance * 2,
+                             clearance,
+                             clearance,
+                             clearance,
+                             clearance};
   assembly.pieces = {stile(s), rail(s), muntin(s), panel(s)};
   assembly.joints = {tenon_joint(s), stub_joint(s), panel_edge(s, kStile, {Axis::x, false}),
                      panel_edge(s, kRail, {Axis::y, true}),

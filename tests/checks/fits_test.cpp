@@ -13,8 +13,12 @@ Assembly sized(Length CornerSizes::*size, Length value) {
 /// At the limit, and one step more or less.
 Breakage around(std::string says, Length CornerSizes::*size, Length limit, Length beyond,
                 std::string verdict, Unit unit = Unit::mm) {
-  return {std::move(says), sized(size, limit), "",  sized(size, limit + beyond),
-          std::move(verdict), unit};
+  return {std::move(says),
+          sized(size, limit),
+          "",
+          sized(size, limit + beyond),
+          std::move(verdict),
+          unit};
 }
 
 /// The mortise made otherwise than the tenon wants it.
@@ -50,13 +54,12 @@ std::vector<Breakage> breakages_of_fits() {
       around("or, in an inch shop, 0.010 in", &CornerSizes::fit, mm(0.254), kStep,
              "cheek-fit caution, stub-fit caution", Unit::inch),
       {"a tenon may fill its mortise, but not be thicker", sized(&CornerSizes::fit, Length()), "",
-       corner_but(
-           [](Assembly& a) { cuts_of(a, kStile, "mortise").front().low[2] += kStep; },
-           [] {
-             CornerSizes sizes;
-             sizes.fit = Length();
-             return sizes;
-           }()),
+       corner_but([](Assembly& a) { cuts_of(a, kStile, "mortise").front().low[2] += kStep; },
+                  [] {
+                    CornerSizes sizes;
+                    sizes.fit = Length();
+                    return sizes;
+                  }()),
        "cheek-fit fail, shared-wood fail"},
       around("edges may have no play", &CornerSizes::edge, Length(), -kStep,
              "edge-fit fail, shared-wood fail"),
@@ -72,15 +75,14 @@ std::vector<Breakage> breakages_of_fits() {
       around("a haunch may touch the groove's bottom, but not pass it", &CornerSizes::haunch_depth,
              mm(10), kStep, "haunch-room fail, shared-wood fail"),
       {"a stub is not thinner than designed", corner(), "", corner_but([](Assembly& a) {
-         cuts_of(a, kMuntin, "tenon").push_back(
-             {{mm(100), mm(0), mm(0)}, {mm(109), mm(60), mm(8.1) + kStep}});
+         cuts_of(a, kMuntin, "tenon")
+             .push_back({{mm(100), mm(0), mm(0)}, {mm(109), mm(60), mm(8.1) + kStep}});
        }),
        "stub-fit fail"},
       around("a stub may touch the groove's bottom, but not pass it", &CornerSizes::stub_depth,
              mm(10), kStep, "bottom-clearance fail, shared-wood fail"),
-      {"a stub is not shorter than designed", corner(), "", corner_but([](Assembly& a) {
-         a.pieces[kMuntin].blank[0] -= kStep;
-       }),
+      {"a stub is not shorter than designed", corner(), "",
+       corner_but([](Assembly& a) { a.pieces[kMuntin].blank[0] -= kStep; }),
        "bottom-clearance fail"},
       panel("a panel is not thinner than designed", 2, -kStep, "panel-play fail"),
       panel("nor thicker", 2, kStep, "panel-play fail"),
@@ -109,13 +111,12 @@ TEST_CASE("Fits are right to the step") {
 
 TEST_CASE("A panel that does not reach its groove has no bite, and light comes through") {
   CHECK(verdict(sized(&CornerSizes::panel_gap, mm(10) + kStep)) ==
-        "face-closed fail, panel-bite fail, panel-play fail, panel-room fail");
+        "face-closed fail, panel-bite fail");
 }
 
 TEST_CASE("A tenon that is missing is no tenon that fits") {
-  const Assembly leaf = corner_but([](Assembly& a) {
-    cuts_of(a, kRail, "tenon").push_back(box(0, 0, 0, 40, 100, 24));
-  });
+  const Assembly leaf = corner_but(
+      [](Assembly& a) { cuts_of(a, kRail, "tenon").push_back(box(0, 0, 0, 40, 100, 24)); });
   CHECK(verdict(leaf) == "bottom-clearance fail, cheek-fit fail, edge-fit fail, haunch-room fail");
 }
 
@@ -134,6 +135,24 @@ TEST_CASE("Both tenons of a divided one are measured") {
               [each](Assembly& a) { cuts_of(a, kStile, "mortise")[each].low[2] += kStep; },
               divided)) == "cheek-fit fail");
   }
+}
+
+TEST_CASE("The limit that is reported is the one that is broken") {
+  const auto cheeks = [](const Assembly& leaf) {
+    for (const Finding& each : check_assembly(leaf, Unit::mm))
+      if (each.rule->check == "cheek-fit") return each;
+    throw std::invalid_argument("no cheek-fit");
+  };
+  // Wider than designed by a step: the design's 0.2. As loose as designed: the trade's 0.25.
+  const Finding wide = cheeks(
+      corner_but([](Assembly& a) { cuts_of(a, kStile, "mortise").front().high[2] += kStep; }));
+  CHECK(wide.status == Status::fail);
+  CHECK(wide.value == mm(0.2) + kStep);
+  CHECK(wide.max == mm(0.2));
+  const Finding loose = cheeks(sized(&CornerSizes::fit, mm(0.3)));
+  CHECK(loose.status == Status::caution);
+  CHECK(loose.value == mm(0.3));
+  CHECK(loose.max == mm(0.25));
 }
 
 TEST_CASE("Of each joint every clearance is reported, with its design as the limit") {

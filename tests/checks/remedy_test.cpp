@@ -124,8 +124,7 @@ TEST_CASE("In inches it goes by 0.0005") {
 }
 
 TEST_CASE("A lock rail that stands too high is brought down by half millimetres") {
-  const std::string spec =
-      house_mm(R"("rail_widths": [100, {"width": 195, "top": 980}, 230])");
+  const std::string spec = house_mm(R"("rail_widths": [100, {"width": 195, "top": 980}, 230])");
   const auto remedy = remedy_for(spec, "lock-rail-height");
   REQUIRE(remedy);
   CHECK(remedy->key == "rail_widths.1.top");
@@ -184,30 +183,30 @@ TEST_CASE("No lever does it with less") {
   // Every lever, both ways, at every step short of the change that was found.
   const auto door = job(cabinet_mm(R"("fit_allowance": 0.15, "tenon_depth": 22)"));
   const std::vector<Finding> findings = check(*door);
-  const auto remedies = find_remedies(*door, findings);
+  const auto wrong = std::find_if(findings.begin(), findings.end(),
+                                  [](const Finding& each) { return each.status != Status::ok; });
+  REQUIRE(wrong != findings.end());
+  const auto remedy =
+      find_remedies(*door, findings).at(static_cast<std::size_t>(wrong - findings.begin()));
+  REQUIRE(remedy);
+  const Length change = std::max(remedy->to - remedy->from, remedy->from - remedy->to);
+  std::vector<std::string> with_less;
   int tried = 0;
-  for (std::size_t i = 0; i < findings.size(); ++i) {
-    if (findings[i].status == Status::ok) continue;
-    REQUIRE(remedies[i]);
-    const Length change = std::max(remedies[i]->to - remedies[i]->from,
-                                   remedies[i]->from - remedies[i]->to);
-    for (const Lever& lever : door->levers()) {
-      for (Length less = lever.step; less < change; less += lever.step) {
-        INFO(lever.key);
-        CHECK_FALSE(puts_right(*door, findings[i], lever, lever.value + less));
-        CHECK_FALSE(puts_right(*door, findings[i], lever, lever.value - less));
-        ++tried;
-      }
-    }
+  for (const Lever& lever : door->levers()) {
+    bool does = false;
+    for (Length less = lever.step; less < change && !does; less += lever.step, ++tried)
+      does = puts_right(*door, *wrong, lever, lever.value + less) ||
+             puts_right(*door, *wrong, lever, lever.value - less);
+    if (does) with_less.push_back(lever.key);
   }
-  CHECK(tried > 50);
+  CHECK(with_less == std::vector<std::string>{});
+  CHECK(tried > 20);
 }
 
 TEST_CASE("Where no single size helps, there is no remedy") {
   // A mortise of 8 at 1 mm from the face, in 10 mm: both walls are 1 mm. Moved, it has one of them;
   // narrower or in thicker wood, the near wall is still 1 mm.
-  const std::string spec =
-      cabinet_mm(R"("thickness": 10, "mortise": {"width": 8, "from_face": 1},
+  const std::string spec = cabinet_mm(R"("thickness": 10, "mortise": {"width": 8, "from_face": 1},
                     "groove": {"width": 4, "from_face": 3}, "fit_allowance": 0.15)");
   CHECK_FALSE(remedy_for(spec, "mortise-wall"));
 }

@@ -77,8 +77,8 @@ TEST_CASE("Shared wood names the two pieces, and how deep one stands in the othe
 
 TEST_CASE("A mortise is no wood: what stands in it shares none") {
   // Mortise 18..60 x 109.5..170.5 x 8..16, the tenon in it from 20 on.
-  CHECK(verdict(corner_but([](Assembly& a) { add_block(a, box(18, 110, 8, 20, 120, 16)); }))
-            .empty());
+  CHECK(
+      verdict(corner_but([](Assembly& a) { add_block(a, box(18, 110, 8, 20, 120, 16)); })).empty());
   CHECK(verdict(corner_but([](Assembly& a) { add_block(a, box(17, 110, 8, 20, 120, 16)); })) ==
         "shared-wood fail");
 }

@@ -15,8 +15,8 @@ Length thousandths_in(std::int64_t thousandths) {
   return Length::from_inch_parts(thousandths, 1000);
 }
 
-/// A row of the table of defaults: a key and what is assumed for it in each of the four doors. Where
-/// it depends on other sizes, these are defaults as well.
+/// A row of the table of defaults: a key and what is assumed for it in each of the four doors.
+/// Where it depends on other sizes, these are defaults as well.
 struct Row {
   const char* key;
   Lengths house_mm, cabinet_mm, house_in, cabinet_in;
@@ -40,11 +40,7 @@ const std::vector<Row>& rows() {
       // 14.67 to 17.6; 6.67 to 8; 0.583 to 0.7 in; 0.25 to 0.3 in.
       {"mortise.width", {mm(15)}, {mm(8)}, {inch(0, 5, 8)}, {inch(0, 1, 4)}},
       {"groove.width", {mm(15)}, {mm(8)}, {inch(0, 5, 8)}, {inch(0, 1, 4)}},
-      {"tenon.thickness",
-       {mm(14.85)},
-       {mm(7.85)},
-       {thousandths_in(619)},
-       {thousandths_in(244)}},
+      {"tenon.thickness", {mm(14.85)}, {mm(7.85)}, {thousandths_in(619)}, {thousandths_in(244)}},
       {"mortise.from_face", {mm(14.5)}, {mm(6)}, {inch(0, 9, 16)}, {inch(0, 1, 4)}},
       {"groove.from_face", {mm(14.5)}, {mm(6)}, {inch(0, 9, 16)}, {inch(0, 1, 4)}},
       // A third of 100 and 230; of 57; of 4 in = 21.33 sixteenths and 9 in; of 2 1/4 in.
@@ -144,10 +140,10 @@ TEST_CASE("Ratios go to the nearest whole millimetre or 1/16 in") {
   const auto depth = [](const std::string& spec) {
     return assumed(work(spec), "tenon_depth").front();
   };
-  CHECK(depth(cabinet_mm("\"stile_width\": 58")) == mm(39));      // 38.67
-  CHECK(depth(cabinet_mm("\"stile_width\": 59")) == mm(39));      // 39.33
-  CHECK(depth(cabinet_mm("\"stile_width\": 58.25")) == mm(39));   // 38.83
-  CHECK(depth(cabinet_in("\"stile_width\": 2")) == inch(1, 5, 16));         // 21.33 sixteenths
+  CHECK(depth(cabinet_mm("\"stile_width\": 58")) == mm(39));                  // 38.67
+  CHECK(depth(cabinet_mm("\"stile_width\": 59")) == mm(39));                  // 39.33
+  CHECK(depth(cabinet_mm("\"stile_width\": 58.25")) == mm(39));               // 38.83
+  CHECK(depth(cabinet_in("\"stile_width\": 2")) == inch(1, 5, 16));           // 21.33 sixteenths
   CHECK(depth(cabinet_in("\"stile_width\": \"2 1/2\"")) == inch(1, 11, 16));  // 26.67
 }
 

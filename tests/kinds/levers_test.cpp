@@ -1,4 +1,5 @@
-// Levers: the sizes of a job that may be changed, and the job worked again with one of them changed.
+// Levers: the sizes of a job that may be changed, and the job worked again with one of them
+// changed.
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -109,6 +110,18 @@ TEST_CASE("Stiles of two widths are two levers") {
   CHECK(piece(changed, "left stile").blank[1] == mm(110));
   CHECK(piece(changed, "right stile").blank[1] == mm(100));
   CHECK_THROWS(lever(*door, "stile_width"));
+  CHECK(lever(*door, "stile_width.left").least == kStep);
+}
+
+TEST_CASE("The gap is a lever where a tenon is divided, if only a muntin's") {
+  // Muntin 110 - 2 x 12 = 86, over 75: a quarter is 21.5; the lock rail is narrow enough.
+  const auto door = job(house_mm(
+      R"("rail_widths": [100, 95, 100], "panels": 4, "muntin_width": 110,
+         "tenon": {"width_limit": 75, "gap": 20})"));
+  CHECK(lever(*door, "tenon.gap").value == mm(20));
+  CHECK(joint(with(*door, "tenon.gap", mm(30)), "lock rail", "muntin, tier 1").tenon->width ==
+        mm(28));  // (86 - 30) / 2
+  CHECK_THROWS(lever(*job(cabinet_mm()), "tenon.gap"));
 }
 
 TEST_CASE("A size of a fit that follows from two others is no lever of its own") {

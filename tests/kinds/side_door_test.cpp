@@ -78,8 +78,7 @@ TEST_CASE("Side door: the lock rail has two tenons and a haunch between them") {
 TEST_CASE("Side door: the bottom rail has two tenons, a haunch between and one below") {
   check_ends("bottom rail",
              {box(57.5, 0, 14.575, 70, 77, 29.425), box(0, 77, 14.575, 70, 129.5, 29.425),
-              box(57.5, 129.5, 14.575, 70, 164.5, 29.425),
-              box(0, 164.5, 14.575, 70, 217, 29.425)});
+              box(57.5, 129.5, 14.575, 70, 164.5, 29.425), box(0, 164.5, 14.575, 70, 217, 29.425)});
 }
 
 TEST_CASE("Side door: rails are grooved at their inner edges, muntins at both") {

@@ -56,7 +56,8 @@ TEST_CASE("A negative clearance is an error, 0 is none") {
 }
 
 TEST_CASE("A size of 0 is too small where there must be wood") {
-  for (const char* key : {"thickness", "stile_width", "muntin_width", "tenon_depth", "groove_depth"})
+  for (const char* key :
+       {"thickness", "stile_width", "muntin_width", "tenon_depth", "groove_depth"})
     CHECK(refusal(house_mm("\"" + std::string(key) + "\": 0")) ==
           "/" + std::string(key) + ": 0 is too small; it must be more than 0");
   CHECK(refusal(house_mm("\"rail_widths\": [100, 0]")) ==
@@ -102,8 +103,8 @@ TEST_CASE("Panels are a count, or so many across") {
 }
 
 TEST_CASE("All that is wrong is said at once") {
-  const std::string wrong = refusal(
-      house_mm(R"("thickness": true, "rail_widths": [100, "x"], "tenon": {"relish": -3})"));
+  const std::string wrong =
+      refusal(house_mm(R"("thickness": true, "rail_widths": [100, "x"], "tenon": {"relish": -3})"));
   CHECK(wrong.find("/thickness: ") != std::string::npos);
   CHECK(wrong.find("/rail_widths/1: ") != std::string::npos);
   CHECK(wrong.find("/tenon/relish: ") != std::string::npos);

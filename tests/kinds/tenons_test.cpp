@@ -106,8 +106,7 @@ TEST_CASE("The gap is as much as the tenon is thick, if a quarter is less") {
 TEST_CASE("A gap may be given") {
   // (169 - 20) / 2 = 74.5, (140 - 20) / 2 = 60.
   const Worked worked = work(framed(R"("tenon": {"gap": 20})"));
-  CHECK(tenons(worked.assembly, "lock rail") ==
-        std::vector{mm(13), mm(74.5), mm(107.5), mm(74.5)});
+  CHECK(tenons(worked.assembly, "lock rail") == std::vector{mm(13), mm(74.5), mm(107.5), mm(74.5)});
   CHECK(tenons(worked.assembly, "bottom rail") == std::vector{mm(77), mm(60), mm(157), mm(60)});
   CHECK(assumed_under(worked, "tenon.gap").empty());
 }
@@ -121,34 +120,32 @@ TEST_CASE("Muntin tenons are divided only if the spec gives a width limit") {
   CHECK(tenons(leaf, "muntin, tier 1", "lock rail") ==
         std::vector{mm(13), mm(31.5), mm(65.5), mm(31.5)});
   // A haunch in the gap, 12.5 deep, none beside the grooves.
-  CHECK(wood_differs(piece(leaf, "muntin, tier 1"), mm(0), mm(70),
-                     {box(0, 13, 14.575, 70, 44.5, 29.425), box(57.5, 44.5, 14.575, 70, 65.5, 29.425),
-                      box(0, 65.5, 14.575, 70, 97, 29.425)}) == kNoWood);
+  CHECK(
+      wood_differs(piece(leaf, "muntin, tier 1"), mm(0), mm(70),
+                   {box(0, 13, 14.575, 70, 44.5, 29.425), box(57.5, 44.5, 14.575, 70, 65.5, 29.425),
+                    box(0, 65.5, 14.575, 70, 97, 29.425)}) == kNoWood);
 }
 
 TEST_CASE("A haunch may be given its depth, up to the groove's; 0 is none") {
   const Assembly shallow = wood(framed(R"("tenon": {"haunch_depth": 10})"));
   CHECK(wood_differs(piece(shallow, "top rail"), mm(0), mm(70),
-                     {box(0, 13, 14.575, 70, 79, 29.425),
-                      box(60, 79, 14.575, 70, 118, 29.425)}) == kNoWood);
+                     {box(0, 13, 14.575, 70, 79, 29.425), box(60, 79, 14.575, 70, 118, 29.425)}) ==
+        kNoWood);
   const Assembly full = wood(framed(R"("tenon": {"haunch_depth": 13})"));
   CHECK(wood_differs(piece(full, "top rail"), mm(0), mm(70),
-                     {box(0, 13, 14.575, 70, 79, 29.425),
-                      box(57, 79, 14.575, 70, 118, 29.425)}) == kNoWood);
+                     {box(0, 13, 14.575, 70, 79, 29.425), box(57, 79, 14.575, 70, 118, 29.425)}) ==
+        kNoWood);
   const Assembly none = wood(framed(R"("tenon": {"haunch_depth": 0})"));
   CHECK(wood_differs(piece(none, "top rail"), mm(0), mm(70),
                      {box(0, 13, 14.575, 70, 79, 29.425)}) == kNoWood);
   CHECK(joint(none, "left stile", "top rail").tenon->haunches.empty());
-  CHECK(refusal(framed(R"("tenon": {"haunch_depth": 13.001})")) ==
-        "/tenon/haunch_depth: 13.001 mm is deeper than the groove, 13 mm; make it at most that");
+  CHECK(refused_at(framed(R"("tenon": {"haunch_depth": 13.001})")) == "/tenon/haunch_depth");
 }
 
 TEST_CASE("Edge and bottom clearances are the mortise's: the tenon stays") {
-  const Assembly leaf =
-      wood(framed(R"("tenon": {"edge_clearance": 1, "bottom_clearance": 5})"));
+  const Assembly leaf = wood(framed(R"("tenon": {"edge_clearance": 1, "bottom_clearance": 5})"));
   // Tenon 1949..2015 as ever; 70 + 5 deep of 118.
-  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() ==
-        box(1948, 43, 14.5, 2016, 118, 29.5));
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(1948, 43, 14.5, 2016, 118, 29.5));
   CHECK(joint(leaf, "left stile", "top rail").design.edges == mm(2));
   CHECK(joint(leaf, "left stile", "top rail").design.bottom == mm(5));
   CHECK(tenons(leaf, "top rail") == std::vector{mm(13), mm(66)});
@@ -158,40 +155,30 @@ TEST_CASE("Clearances may be 0") {
   const Assembly leaf = wood(framed(
       R"("fit_allowance": 0, "tenon": {"edge_clearance": 0, "bottom_clearance": 0},
          "panel": {"gap": 0, "allowance": 0})"));
-  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() ==
-        box(1949, 48, 14.5, 2015, 118, 29.5));
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(1949, 48, 14.5, 2015, 118, 29.5));
   CHECK(joint(leaf, "left stile", "top rail").tenon->thickness == mm(15));
 }
 
 TEST_CASE("An edge clearance must stay below relish and groove") {
-  CHECK(refusal(cabinet_mm(R"("tenon": {"edge_clearance": 9})")) ==
-        "/tenon/edge_clearance: 9 mm is not less than the groove's depth, 9 mm; make it less, or "
-        "the mortise comes out beside the shoulder");
-  CHECK(refusal(cabinet_mm(R"("tenon": {"edge_clearance": 8, "relish": 8})"))
-            .starts_with("/tenon/edge_clearance: 8 mm is not less than the relish, 8 mm; make it "
-                         "less, or the mortise comes out at the end of the stile"));
+  CHECK(refused_at(cabinet_mm(R"("tenon": {"edge_clearance": 9})")) == "/tenon/edge_clearance");
+  CHECK(refused_at(cabinet_mm(R"("tenon": {"edge_clearance": 8, "relish": 8})")) ==
+        "/tenon/edge_clearance");
   CHECK(refusal(cabinet_mm(R"("tenon": {"edge_clearance": 7.999, "relish": 8})")).empty());
 }
 
 TEST_CASE("A rail too narrow for a tenon is refused, and the keys to change are named") {
   // 21 - 9 - 12 = 0.
-  CHECK(refusal(cabinet_mm("\"rail_widths\": [21, 57]")) ==
-        "/rail_widths/0: the top rail is too narrow for a tenon: 21 mm less groove_depth 9 mm less "
-        "tenon.relish 12 mm; make it wider");
+  CHECK(refused_at(cabinet_mm("\"rail_widths\": [21, 57]")) == "/rail_widths/0");
   CHECK(refusal(cabinet_mm("\"rail_widths\": [21.001, 57]")).empty());
 }
 
 TEST_CASE("A tenon that gaps eat up is refused") {
   // 29 to share, no more than 1 wide, 7.85 between: four take 5.45, five would want 31.4 of gaps.
-  CHECK(refusal(cabinet_mm(R"("tenon": {"width_limit": 1})"))
-            .starts_with("/tenon/width_limit: leaves no tenon on the top rail: there is 29 mm to "
-                         "divide, with gaps of 7.85 mm"));
+  CHECK(refused_at(cabinet_mm(R"("tenon": {"width_limit": 1})")) == "/tenon/width_limit");
 }
 
 TEST_CASE("A tenon that goes through its stile is refused") {
-  CHECK(refusal(cabinet_mm("\"tenon_depth\": 57")) ==
-        "/tenon_depth: 57 mm goes through the stile, 57 mm wide; make it less than the stile's "
-        "width");
+  CHECK(refused_at(cabinet_mm("\"tenon_depth\": 57")) == "/tenon_depth");
   CHECK(refusal(cabinet_mm("\"tenon_depth\": 56.999")).empty());
 }
 
@@ -210,13 +197,13 @@ TEST_CASE("A stub has neither mortise nor relish, and loses its grooved edges on
   CHECK(tenons(leaf, "bottom rail") == std::vector{mm(0), mm(48)});
   CHECK(tenons(leaf, "middle rail") == std::vector{mm(9), mm(52)});
   CHECK(cuts(piece(leaf, "left stile"), "mortise").empty());
-  for (const char* key : {"tenon.relish", "tenon.edge_clearance", "tenon.bottom_clearance",
-                          "mortise.width", "mortise.from_face", "tenon.width_limit",
-                          "tenon.haunch_depth", "tenon.thickness"})
+  for (const char* key :
+       {"tenon.relish", "tenon.edge_clearance", "tenon.bottom_clearance", "mortise.width",
+        "mortise.from_face", "tenon.width_limit", "tenon.haunch_depth", "tenon.thickness"})
     CHECK(assumed_under(worked, key).empty());
   // 8 - 0.15 thick in the groove of 8 (6 to 14); the whole width but the groove.
-  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(9),
-                     {box(0, 9, 6.075, 9, 57, 13.925)}) == kNoWood);
+  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(9), {box(0, 9, 6.075, 9, 57, 13.925)}) ==
+        kNoWood);
 }
 
 TEST_CASE("A shorter stub leaves room at its end; one 0.001 mm deeper than the groove is none") {
@@ -253,15 +240,9 @@ TEST_CASE("Muntins may be stubs where rails are mortised") {
 }
 
 TEST_CASE("A groove that meets its like from the other edge is refused") {
-  CHECK(refusal(cabinet_mm(R"("rail_widths": [57, 18, 57])")) ==
-        "/groove_depth: 9 mm from both edges goes through the middle rail, 18 mm wide; make "
-        "groove_depth less than 9 mm");
-  CHECK(refusal(cabinet_mm(R"("groove_depth": 57)"))
-            .starts_with("/groove_depth: 57 mm goes through the stile, 57 mm wide; make "
-                         "groove_depth less than 57 mm"));
-  CHECK(refusal(cabinet_mm(R"("panels": 2, "muntin_width": 18)")) ==
-        "/groove_depth: 9 mm from both edges goes through the muntin, 18 mm wide; make "
-        "groove_depth less than 9 mm");
+  CHECK(refused_at(cabinet_mm(R"("rail_widths": [57, 18, 57])")) == "/groove_depth");
+  CHECK(refused_at(cabinet_mm(R"("groove_depth": 57)")) == "/groove_depth");
+  CHECK(refused_at(cabinet_mm(R"("panels": 2, "muntin_width": 18)")) == "/groove_depth");
 }
 
 }  // namespace haunch::test

@@ -206,8 +206,7 @@ class Draughtsman {
     groove_width_ = dice_.chance(60) ? mortise_width_ : shop_.size(low, high);
     put("groove.width", groove_width_);
     put("groove.from_face", wall(groove_width_));
-    mortise_from_face_ = wall(mortise_width_);
-    put("mortise.from_face", mortise_from_face_);
+    put("mortise.from_face", wall(mortise_width_));
   }
 
   /// Near the middle of the thickness, sometimes well off it.
@@ -346,7 +345,7 @@ class Draughtsman {
   DoorSpec spec_;
   bool house_ = false;
   Length width_, height_, thickness_, stile_, inner_, muntin_;
-  Length groove_depth_, groove_width_, mortise_width_, mortise_from_face_;
+  Length groove_depth_, groove_width_, mortise_width_;
 };
 
 /// A decimal without trailing zeros; `billionths` >= 0.

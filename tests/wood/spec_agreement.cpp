@@ -215,8 +215,8 @@ class Comparison {
   MaybeLength fit() const {
     if (const MaybeLength allowance = given("fit_allowance")) return allowance;
     const MaybeLength thickness = given("tenon.thickness");
-    const MaybeLength mortise =
-        given(all_stubs() && given("groove.width") ? "groove.width" : "mortise.width");
+    const bool by_groove = all_stubs() && !given("mortise.width");
+    const MaybeLength mortise = given(by_groove ? "groove.width" : "mortise.width");
     if (mortise && thickness) return *mortise - *thickness;
     return std::nullopt;
   }
@@ -250,10 +250,36 @@ class Comparison {
     if (joint.tenon->haunch_depth > Length()) {
       expect("haunch depth", joint.tenon->haunch_depth, given("tenon.haunch_depth"));
     }
+    const Piece* piece = &assembly_.pieces[joint.enters];
+    haunches(joint, piece == rails_.front(), piece == rails_.back());
     const MaybeLength edge = given("tenon.edge_clearance");
     if (!edge) return;
     expect("edges", joint.design.edges.value_or(-kStep), *edge * 2);
     tenon_row(joint, *edge, muntin);
+  }
+
+  /// A haunch over the relish at the leaf's head and foot, and in each gap, and nowhere else.
+  void haunches(const Joint& joint, bool top, bool bottom) {
+    const TenonSizes& tenon = *joint.tenon;
+    const MaybeLength depth = given("tenon.haunch_depth");
+    if (depth ? *depth == Length() : tenon.haunch_depth == Length()) {
+      expect_true("a haunch without depth", tenon.haunches.empty());
+      return;
+    }
+    std::vector<TenonSpan> wanted;
+    if (bottom) wanted.push_back({Length(), tenon.each.front().from_edge});
+    Length done = tenon.each.front().from_edge + tenon.each.front().width;
+    for (std::size_t i = 1; i < tenon.each.size(); ++i) {
+      if (tenon.each[i].from_edge > done) wanted.push_back({done, tenon.each[i].from_edge - done});
+      done = tenon.each[i].from_edge + tenon.each[i].width;
+    }
+    if (top) wanted.push_back({done, assembly_.pieces[joint.enters].blank[1] - done});
+    const auto same = [](const TenonSpan& a, const TenonSpan& b) {
+      return a.from_edge == b.from_edge && a.width == b.width;
+    };
+    expect_true("haunches are not over the relish and in the gaps",
+                std::equal(wanted.begin(), wanted.end(), tenon.haunches.begin(),
+                           tenon.haunches.end(), same));
   }
 
   /// The row of tenons: where it begins and ends in the entering piece, and how it is divided.

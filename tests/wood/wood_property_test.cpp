@@ -1,7 +1,6 @@
 // Twenty thousand random doors (times HAUNCH_TEST_EFFORT), each judged by a second opinion on its
 // wood. HAUNCH_TEST_SEED=n runs the one with that seed again.
 
-#include <algorithm>
 #include <array>
 #include <map>
 
