@@ -85,9 +85,12 @@ std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& 
   for (const Box& a : from) {
     for (const Box& b : to) {
       if (!in_shadow(a, b, way.axis)) continue;
+      const bool beyond =
+          way.upwards ? b.high[way.axis] > a.high[way.axis] : b.low[way.axis] < a.low[way.axis];
+      if (!beyond) continue;
       const Length distance =
           way.upwards ? b.low[way.axis] - a.high[way.axis] : a.low[way.axis] - b.high[way.axis];
-      if (distance >= Length() && (!least || distance < *least)) least = distance;
+      if (!least || distance < *least) least = distance;
     }
   }
   return least;

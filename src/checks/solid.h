@@ -35,8 +35,8 @@ struct Way {
   bool upwards = true;
 };
 
-/// The least distance from a box of `from` to one of `to` that lies beyond it this way and in its
-/// shadow; empty when there is none. Boxes that overlap are not beyond each other.
+/// The least distance from a box of `from` to one of `to` that goes on beyond it this way and
+/// stands in its shadow; negative where the two overlap. Empty when there is none.
 std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& to, Way way);
 
 }  // namespace haunch

@@ -131,18 +131,24 @@ void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Lengt
           obeys ? limit : std::nullopt, "muntin");
 }
 
-/// The wood between the tenons of the first piece that has more than one.
+/// The wood between the tenons of every piece that has more than one; empty where they differ, or
+/// there is none.
 std::optional<Length> gap_in_use(const DoorPlan& plan) {
-  for (const TenonDesign& tenon : plan.rail_tenons)
-    if (tenon.layout.tenons.size() > 1)
-      return tenon.layout.tenons[1].low - tenon.layout.tenons[0].high;
-  const auto& muntin = plan.muntin_tenon.layout.tenons;
-  if (muntin.size() > 1) return muntin[1].low - muntin[0].high;
-  return {};
+  std::vector<TenonDesign> tenons = plan.rail_tenons;
+  tenons.push_back(plan.muntin_tenon);
+  std::optional<Length> gap;
+  for (const TenonDesign& tenon : tenons) {
+    const auto& strips = tenon.layout.tenons;
+    if (strips.size() < 2) continue;
+    const Length its = strips[1].low - strips[0].high;
+    if (gap && *gap != its) return {};
+    gap = its;
+  }
+  return gap;
 }
 
-/// Gap and relish are chosen for each rail where they are left open; stated, they are one size for
-/// all.
+/// Gap and relish are chosen for each rail where they are left open, and can be changed as one size
+/// only where they are the same for all.
 void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
   if (const auto gap = gap_in_use(plan)) {
     if (ledger.spec.gap.size)
@@ -151,12 +157,12 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
       ledger.add_lever("tenon.gap", *gap, Change::size, true);
   }
   if (plan.join.rail_stub) return;
-  const Length usual =
-      usual_relish(ledger, std::min(plan.frame.rails.front().width, plan.frame.rails.back().width));
+  const Length top = usual_relish(ledger, plan.frame.rails.front().width);
+  const Length bottom = usual_relish(ledger, plan.frame.rails.back().width);
   if (ledger.spec.relish.size)
-    ledger.take("tenon.relish", usual, {});
-  else
-    ledger.add_lever("tenon.relish", usual, Change::size, true);
+    ledger.take("tenon.relish", top, {});
+  else if (top == bottom)
+    ledger.add_lever("tenon.relish", top, Change::size, true);
 }
 
 }  // namespace

@@ -21,11 +21,17 @@ const Finding* same_finding(const std::vector<Finding>& findings, const Finding&
   return nullptr;
 }
 
-/// Whether the job with one lever at `value` has the finding put right, and nothing worse.
+bool same_joints(const Assembly& a, const Assembly& b) {
+  return std::equal(a.joints.begin(), a.joints.end(), b.joints.begin(), b.joints.end(),
+                    [](const Joint& one, const Joint& other) { return one.kind == other.kind; });
+}
+
+/// Whether the job with one lever at `value`, and the same kinds of joints, has the finding put
+/// right, and nothing worse.
 bool puts_right(const Job& job, const Finding& finding, const Lever& lever, Length value) {
   if (value < lever.least) return false;
   const Worked worked = job.with(lever, value)->work();
-  if (!worked.problems.empty()) return false;
+  if (!worked.problems.empty() || !same_joints(worked.assembly, work(job).assembly)) return false;
   const std::vector<Finding> after = check_assembly(worked.assembly, job.unit);
   const Finding* its = same_finding(after, finding);
   if (its != nullptr && its->status != Status::ok) return false;

