@@ -122,13 +122,14 @@ class RemedySearch {
     return least > kFarthest ? 0 : std::max<std::int64_t>(static_cast<std::int64_t>(least), 1);
   }
 
-  /// Whether a finding's figure changes at all with the longest of the first tries that can be
-  /// worked.
+  /// Whether a finding's figure or its limits change at all with the longest of the first tries
+  /// that can be worked.
   static bool answers(Push& push, const Finding& finding) {
     for (auto tried = kProbes.rbegin(); tried != kProbes.rend(); ++tried) {
-      if (push.findings(*tried).empty()) continue;
+      if (!push.can_be_worked(*tried)) continue;
       const Finding* now = find_same(push.findings(*tried), finding);
-      return now == nullptr || now->status != finding.status || now->value != finding.value;
+      return now == nullptr || now->value != finding.value || now->ok_min != finding.ok_min ||
+             now->ok_max != finding.ok_max;
     }
     return false;
   }

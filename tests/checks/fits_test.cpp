@@ -21,6 +21,14 @@ Breakage around(std::string says, Length CornerSizes::*size, Length limit, Lengt
           unit};
 }
 
+/// One step too tight: the wood is made so, the joints were designed to the limit.
+Breakage forced(std::string says, Length CornerSizes::*size, Length limit, Length beyond,
+                std::string verdict) {
+  Breakage row = around(std::move(says), size, limit, beyond, std::move(verdict));
+  row.beyond.joints = row.at.joints;
+  return row;
+}
+
 /// The mortise made otherwise than the tenon wants it.
 Breakage mortise(std::string says, std::size_t axis, bool high, Length change,
                  std::string verdict) {
@@ -61,9 +69,9 @@ std::vector<Breakage> breakages_of_fits() {
                     return sizes;
                   }()),
        "cheek-fit fail, shared-wood fail"},
-      around("edges may have no play", &CornerSizes::edge, Length(), -kStep,
+      forced("edges may have no play", &CornerSizes::edge, Length(), -kStep,
              "edge-fit fail, shared-wood fail"),
-      around("a tenon may touch the bottom, but not pass it", &CornerSizes::bottom, Length(),
+      forced("a tenon may touch the bottom, but not pass it", &CornerSizes::bottom, Length(),
              -kStep, "bottom-clearance fail, shared-wood fail"),
       {"the shoulder is closed", corner(), "", corner_but([](Assembly& a) {
          // A saw cut more all round the tenon. Where the rail's groove comes out beside the tenon,
@@ -72,14 +80,14 @@ std::vector<Breakage> breakages_of_fits() {
            if (cut.high[0] == mm(40)) cut.high[0] += kStep;
        }),
        "face-closed fail, shoulder-seat fail"},
-      around("a haunch may touch the groove's bottom, but not pass it", &CornerSizes::haunch_depth,
+      forced("a haunch may touch the groove's bottom, but not pass it", &CornerSizes::haunch_depth,
              mm(10), kStep, "haunch-room fail, shared-wood fail"),
       {"a stub is not thinner than designed", corner(), "", corner_but([](Assembly& a) {
          cuts_of(a, kMuntin, "tenon")
              .push_back({{mm(100), mm(0), mm(0)}, {mm(109), mm(60), mm(8.1) + kStep}});
        }),
        "stub-fit fail"},
-      around("a stub may touch the groove's bottom, but not pass it", &CornerSizes::stub_depth,
+      forced("a stub may touch the groove's bottom, but not pass it", &CornerSizes::stub_depth,
              mm(10), kStep, "bottom-clearance fail, shared-wood fail"),
       {"a stub is not shorter than designed", corner(), "",
        corner_but([](Assembly& a) { a.pieces[kMuntin].blank[0] -= kStep; }),
@@ -94,9 +102,9 @@ std::vector<Breakage> breakages_of_fits() {
              mm(0.8), kStep, "panel-play caution"),
       around("or, in an inch shop, over 1/32", &CornerSizes::panel_play, inch(0, 1, 32), kStep,
              "panel-play caution", Unit::inch),
-      around("a panel may fill its groove, but not pinch", &CornerSizes::panel_play, Length(),
+      forced("a panel may fill its groove, but not pinch", &CornerSizes::panel_play, Length(),
              -kStep, "panel-play fail, shared-wood fail"),
-      around("a panel may touch the groove's bottom, but not pass it", &CornerSizes::panel_gap,
+      forced("a panel may touch the groove's bottom, but not pass it", &CornerSizes::panel_gap,
              Length(), -kStep, "panel-room fail, shared-wood fail"),
       around("3 mm of a panel stand in the groove", &CornerSizes::panel_gap, mm(7), kStep,
              "panel-bite fail"),

@@ -130,8 +130,9 @@ TEST_CASE("A gap is the least distance to what lies beyond, in the shadow") {
   CHECK(gap(from, {box(10, 0, 0, 20, 10, 10)}, right) == Length());
   CHECK_FALSE(gap(from, {box(13, 0, 0, 20, 10, 10)}, left));
   CHECK(gap(from, {box(-5, 0, 0, -4, 10, 10)}, left) == mm(4));
-  CHECK_FALSE(gap(from, {box(12, 10, 0, 20, 20, 10)}, right));  // beside the shadow
-  CHECK_FALSE(gap(from, {box(9, 0, 0, 20, 10, 10)}, right));    // not beyond, but in it
+  CHECK_FALSE(gap(from, {box(12, 10, 0, 20, 20, 10)}, right));    // beside the shadow
+  CHECK_FALSE(gap(from, {box(2, 0, 0, 9, 10, 10)}, right));       // within it, not beyond
+  CHECK(gap(from, {box(9, 0, 0, 20, 10, 10)}, right) == -mm(1));  // into it
 }
 
 }  // namespace haunch::test
