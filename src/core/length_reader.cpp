@@ -49,6 +49,7 @@ std::int64_t power_of_ten(std::size_t exponent) {
 Length nearest_length(Ratio value, std::int64_t steps) {
   if (value.of == 1) return Length::from_steps(value.parts * steps);
   const Wide twice = Wide{2} * value.parts * steps;
+  // NOLINTNEXTLINE(clang-analyzer-core.DivideZero): no fraction with a denominator of 0 gets here
   return Length::from_steps(static_cast<std::int64_t>((twice + value.of) / (Wide{2} * value.of)));
 }
 

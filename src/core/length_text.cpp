@@ -37,7 +37,7 @@ void append_decimals(std::string& out, std::uint64_t billionths, int places) {
   char digits[1 + kBillionDigits] = {'.'};
   for (int i = kBillionDigits; i > 0; --i, billionths /= 10)
     digits[i] = static_cast<char>('0' + billionths % 10);
-  out.append(digits, static_cast<std::size_t>(1 + places));
+  out.append(digits, std::size_t{1} + static_cast<std::size_t>(places));
 }
 
 void append_trimmed(std::string& out, std::uint64_t billionths) {

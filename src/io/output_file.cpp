@@ -17,7 +17,7 @@
 namespace haunch {
 namespace {
 
-constexpr std::size_t kHeldBytes = 64 * 1024;
+constexpr std::size_t kHeldBytes = std::size_t{64} * 1024;
 constexpr int kNameTries = 100;
 constexpr std::array<int, 3> kInterrupts{SIGINT, SIGTERM, SIGHUP};
 

@@ -1,9 +1,9 @@
 #include "schema.h"
 
 namespace haunch {
+namespace {
 
-std::string_view report_schema() {
-  return R"schema({
+constexpr std::string_view kReportSchema = R"schema({
   "$schema": "https://json-schema.org/draft/2020-12/schema",
   "$id": "urn:haunch:report-1",
   "title": "A report of haunch",
@@ -239,6 +239,11 @@ std::string_view report_schema() {
   }
 }
 )schema";
+
+}  // namespace
+
+std::string_view report_schema() {
+  return kReportSchema;
 }
 
 }  // namespace haunch
