@@ -316,12 +316,20 @@ std::optional<Problem> whole_problem(std::string_view text, std::size_t start) {
     return Problem{"", fmt::format("the text is {}; save it as UTF-8", encoding), 0};
   if (text.size() > kMaxDocumentBytes)
     return Problem{"", fmt::format("more than {} MiB in one document", kMaxDocumentBytes >> 20), 0};
-  if (const std::size_t zero = text.find('\0'); zero != std::string_view::npos)
-    return Problem{"", "a zero byte stands here; save the file as plain text",
-                   static_cast<std::uint32_t>(zero)};
   if (after_blanks(text, start) == text.size())
     return Problem{"", "nothing stands here; a spec begins with '{'", 0};
   return text.size() > kMaxTextCharacters ? endless_stretch(text, start) : std::nullopt;
+}
+
+/// The parser takes a zero byte for the end of the text, which would drop what stands behind it.
+void stop_at_zero(Reading& reading, std::string_view text) {
+  const std::size_t zero = text.find('\0');
+  if (zero == std::string_view::npos) return;
+  if (!reading.value && *reading.problems.back().offset < zero) return;  // it never got there
+  if (!reading.value) reading.problems.pop_back();
+  reading.value.reset();
+  reading.problems.push_back({"", "a zero byte stands here; save the file as plain text",
+                              static_cast<std::uint32_t>(zero)});
 }
 
 }  // namespace
@@ -331,7 +339,9 @@ Reading read_json(std::string_view text) {
   if (auto problem = whole_problem(text, start)) return {std::nullopt, {std::move(*problem)}};
   TreeBuilder builder(text, start);
   json::sax_parse(text.data(), text.data() + text.size(), &builder);  // skips the mark itself
-  return builder.take();
+  Reading reading = builder.take();
+  stop_at_zero(reading, text);
+  return reading;
 }
 
 bool is_blank(char c) {
