@@ -229,6 +229,20 @@ struct AssumedValue {
   }
 };
 
+void append_given(JsonText& json, const std::vector<Given>& given) {
+  json.key("given");
+  json.open_list();
+  for (const Given& it : given) {
+    json.row();
+    json.open_object();
+    json.member("key", it.key);
+    json.member("written", it.written);
+    json.member("value", it.length);
+    json.close_object();
+  }
+  json.close_list();
+}
+
 void append_assumed(JsonText& json, const std::vector<Assumed>& assumed) {
   json.key("assumed");
   json.open_list();
@@ -302,6 +316,7 @@ void append_item_json(std::string& out, const ItemReport& report, Section sectio
   }
   if (whole || section == Section::cutlist) append_cutlist(json, report);
   if (whole || section == Section::check) append_checks(json, report, unit);
+  append_given(json, report.job->given);
   append_assumed(json, report.assumed);
   json.close_object();
 }

@@ -213,7 +213,19 @@ std::string checks_page(const ItemReport& report, Section section, const LengthP
          (section == Section::check ? passes_page(report, lengths) : passes_in_brief(report));
 }
 
-// ---- assumed
+// ---- given and assumed
+
+/// How each length of the spec was read, in both units. What is in one unit only reads the same
+/// with any.
+std::string given_page(const ItemReport& report, LengthStyle style) {
+  if (report.job->given.empty()) return {};
+  const LengthPrinter mm(Unit::mm, style);
+  const LengthPrinter inches(Unit::inch, style);
+  TextTable table({"key", "written", "mm", "in"});
+  for (const Given& given : report.job->given)
+    table.add({given.key, given.written, mm.one(given.length), inches.one(given.length)});
+  return "\nGIVEN, as it was read\n" + table.text(mm, 2);
+}
 
 std::string value_text(const Assumed& assumed, const LengthPrinter& lengths) {
   if (const auto* length = std::get_if<Length>(&assumed.value)) return lengths.one(*length);
@@ -241,6 +253,7 @@ std::string item_page(const ItemReport& report, Section section, Unit unit, Leng
   if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
   if (whole || section == Section::joints) page += joinery_page(report.wood, lengths);
   if (whole || section == Section::check) page += checks_page(report, section, lengths);
+  if (whole) page += given_page(report, style);
   page += assumed_page(report, lengths);
   if (page.find('~') != std::string::npos)
     page += "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";

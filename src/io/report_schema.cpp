@@ -39,9 +39,10 @@ constexpr std::string_view kReportSchema = R"schema({
         "joints": {"type": "array", "items": {"$ref": "#/$defs/joint"}},
         "cutlist": {"type": "array", "items": {"$ref": "#/$defs/cut"}},
         "checks": {"type": "array", "items": {"$ref": "#/$defs/check"}},
+        "given": {"type": "array", "items": {"$ref": "#/$defs/given"}},
         "assumed": {"type": "array", "items": {"$ref": "#/$defs/assumed"}}
       },
-      "required": ["id", "kind", "name", "quantity", "units", "size", "assumed"],
+      "required": ["id", "kind", "name", "quantity", "units", "size", "given", "assumed"],
       "additionalProperties": false
     },
     "part": {
@@ -212,6 +213,12 @@ constexpr std::string_view kReportSchema = R"schema({
         }
       },
       "required": ["check", "status", "parts", "value", "limit", "message", "remedy"],
+      "additionalProperties": false
+    },
+    "given": {
+      "type": "object",
+      "properties": {"key": {"type": "string"}, "written": {"type": "string"}, "value": {"type": "number"}},
+      "required": ["key", "written", "value"],
       "additionalProperties": false
     },
     "assumed": {

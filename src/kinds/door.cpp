@@ -73,7 +73,8 @@ class DoorJob : public Job {
   }
 };
 
-std::unique_ptr<Job> make_job(DoorSpec spec, std::string_view default_id) {
+std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
+                              std::string_view default_id) {
   auto job = std::make_unique<DoorJob>();
   job->kind = "door";
   job->id = spec.id.empty() ? std::string(default_id) : spec.id;
@@ -82,6 +83,7 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::string_view default_id) {
   job->species = spec.species;
   job->quantity = spec.quantity.value_or(1);
   job->unit = spec.units.value_or(Unit::mm);
+  job->given = std::move(given);
   job->spec = std::move(spec);
   return job;
 }
@@ -95,7 +97,7 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
   for (Problem& problem : contradictions(reading.spec, reading.problems))
     reading.problems.push_back(std::move(problem));
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
-  return {make_job(std::move(reading.spec), default_id), {}};
+  return {make_job(std::move(reading.spec), std::move(reading.given), default_id), {}};
 }
 
 std::vector<Problem> door_shop_problems(const Value& shop) {

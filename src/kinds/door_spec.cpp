@@ -77,6 +77,17 @@ std::string muntin_key(const std::string& key) {
   return key.starts_with(kOtherName) ? "muntin_" + key.substr(kOtherName.size()) : key;
 }
 
+/// "/rail_widths/1/top" as "rail_widths.1.top".
+std::vector<Given> given_lengths(std::vector<ReadLength> lengths) {
+  std::vector<Given> given;
+  for (ReadLength& length : lengths) {
+    std::string key = length.path.substr(1);
+    std::replace(key.begin(), key.end(), '/', '.');
+    given.push_back({std::move(key), std::move(length.written), length.length});
+  }
+  return given;
+}
+
 /// Reads one door's values, key by key.
 class DoorReader {
  public:
@@ -89,7 +100,7 @@ class DoorReader {
       if (entry.key != "units" && !nearest_word(entry.key, {"units"}).empty()) read_.let_units_be();
     read_object(document, "", "");
     if (reader_ == Reader::spec) demand_opening(document);
-    return {std::move(spec_), read_.take_problems()};
+    return {std::move(spec_), given_lengths(read_.take_lengths()), read_.take_problems()};
   }
 
  private:

@@ -10,6 +10,7 @@
 
 #include "document.h"
 #include "haunch/length_text.h"
+#include "kind.h"
 
 namespace haunch {
 
@@ -113,6 +114,7 @@ enum class Reader { spec, shop };
 
 struct DoorReading {
   DoorSpec spec;
+  std::vector<Given> given;
   std::vector<Problem> problems;
 };
 

@@ -22,6 +22,13 @@ struct Assumed {
   std::string why;
 };
 
+/// A length that the spec gives, and how it was read.
+struct Given {
+  std::string key;      // dotted, a rail by its place from the top, 0 first: "rail_widths.1.top"
+  std::string written;  // as in the spec, without its quotes
+  Length length;
+};
+
 /// One size of a job that may be changed to put a check right.
 struct Lever {
   std::string key;   // as in the spec, dotted; a rail by its place from the top, 0 first:
@@ -51,6 +58,7 @@ class Job {
   std::string species;  // empty: not stated
   int quantity = 1;
   Unit unit = Unit::mm;
+  std::vector<Given> given;  // in the order of the spec
 
   /// Sets the job out. Throws LengthOverflow when a size is beyond reckoning.
   virtual Worked work() const = 0;

@@ -123,6 +123,7 @@ std::optional<Length> ValueReader::length(const Value& value, const std::string&
     problem(path, as_written(value) + " is too large; the most is 100 m");
     return {};
   }
+  lengths_.push_back({path, value.text, *reading.length});
   return reading.length;
 }
 

@@ -14,7 +14,14 @@ namespace haunch {
 /// The longest size a spec may ask for.
 inline constexpr Length kLongestSize = Length::from_mm(100'000);
 
-/// Collects the problems found while the values of one document are read.
+/// A length as it was written, and what it was read as.
+struct ReadLength {
+  std::string path;
+  std::string written;
+  Length length;
+};
+
+/// Collects the problems found while the values of one document are read, and the lengths.
 class ValueReader {
  public:
   explicit ValueReader(std::optional<Unit> units) : units_(units) {}
@@ -40,6 +47,7 @@ class ValueReader {
   /// From now on a number without a unit is no problem: the key that gives it is there, misspelt.
   void let_units_be() { unit_missed_ = true; }
   std::vector<Problem> take_problems() { return std::move(problems_); }
+  std::vector<ReadLength> take_lengths() { return std::move(lengths_); }
 
  private:
   Unit unit_of(const Value& value, const std::string& path);
@@ -47,6 +55,7 @@ class ValueReader {
   std::optional<Unit> units_;
   bool unit_missed_ = false;  // said once that a number has no unit
   std::vector<Problem> problems_;
+  std::vector<ReadLength> lengths_;
   std::vector<std::string> meant_;  // paths of keys that unknown ones were taken for
 };
 
