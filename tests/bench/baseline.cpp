@@ -1,4 +1,5 @@
-// The least that a program with our libraries does: parse one file with nlohmann/json and print a line.
+// The least that a program with our libraries does: parse one file with nlohmann/json and print a
+// line.
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>

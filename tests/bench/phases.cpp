@@ -1,4 +1,5 @@
-// Seconds that each step of a batch takes, beside nlohmann/json parsing the same input and printing the same output.
+// Seconds that each step of a batch takes, beside nlohmann/json parsing the same input and printing
+// the same output.
 //
 // Reads JSON Lines, one spec a line; prints one JSON object.
 #include <fmt/format.h>
@@ -80,8 +81,11 @@ int main(int count, char** values) {
   std::ifstream in(values[1]);
   Seconds seconds;
   std::string line;
-  while (std::getline(in, line)) run_spec(line, seconds);
-  fmt::print(R"({{"read": {}, "work": {}, "check": {}, "report": {}, "write": {}, "nlohmann_parse": {}, "nlohmann_dump": {}}})",
-             seconds.read, seconds.work, seconds.check, seconds.report, seconds.write, seconds.nlohmann_parse, seconds.nlohmann_dump);
+  while (std::getline(in, line))
+    run_spec(line, seconds);
+  fmt::print(
+      R"({{"read": {}, "work": {}, "check": {}, "report": {}, "write": {}, "nlohmann_parse": {}, "nlohmann_dump": {}}})",
+      seconds.read, seconds.work, seconds.check, seconds.report, seconds.write,
+      seconds.nlohmann_parse, seconds.nlohmann_dump);
   std::cout << "\n";
 }

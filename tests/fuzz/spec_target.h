@@ -1,4 +1,5 @@
-// What must hold of any bytes that are taken for a spec: a report that can be read back, or problems, never a crash.
+// What must hold of any bytes that are taken for a spec: a report that can be read back, or
+// problems, never a crash.
 #pragma once
 
 #include <cstdint>
@@ -28,7 +29,8 @@ inline void spec_target(const std::uint8_t* bytes, std::size_t size) {
   if (!outcome.report) return;
   std::string text;
   append_item_json(text, *outcome.report, Section::sheet, Unit::inch, true);
-  if (nlohmann::json::parse(text).at("parts").size() != outcome.report->wood.pieces.size()) std::abort();
+  if (nlohmann::json::parse(text).at("parts").size() != outcome.report->wood.pieces.size())
+    std::abort();
   append_item_csv(text, *outcome.report, Section::joints, Unit::mm, false);
   if (item_page(*outcome.report, Section::sheet, Unit::mm, {}).empty()) std::abort();
 }
