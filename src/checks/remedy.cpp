@@ -18,7 +18,10 @@ bool same_place(const Finding& a, const Finding& b) {
   return a.rule == b.rule && a.joint == b.joint && a.parts == b.parts;
 }
 
-const Finding* find_same(const std::vector<Finding>& findings, const Finding& wanted) {
+/// The finding of the same place, most likely at the place `likely`.
+const Finding* find_same(const std::vector<Finding>& findings, const Finding& wanted,
+                         std::size_t likely) {
+  if (likely < findings.size() && same_place(findings[likely], wanted)) return &findings[likely];
   const auto found = std::find_if(findings.begin(), findings.end(),
                                   [&](const Finding& it) { return same_place(it, wanted); });
   return found == findings.end() ? nullptr : &*found;
@@ -26,12 +29,20 @@ const Finding* find_same(const std::vector<Finding>& findings, const Finding& wa
 
 /// Whether `trial` has something that `before` had better, or did not have.
 bool is_worse(const std::vector<Finding>& before, const std::vector<Finding>& trial) {
-  return std::any_of(trial.begin(), trial.end(), [&](const Finding& now) {
-    if (now.status == Status::ok) return false;
-    const Finding* then = find_same(before, now);
+  for (std::size_t i = 0; i < trial.size(); ++i) {
+    const Finding& now = trial[i];
+    if (now.status == Status::ok) continue;
+    const Finding* then = find_same(before, now, i);
     if (then == nullptr || then->status < now.status) return true;
-    return then->status == now.status && shortfall(now) > shortfall(*then);
-  });
+    if (then->status == now.status && shortfall(now) > shortfall(*then)) return true;
+  }
+  return false;
+}
+
+/// Whether two findings say the same of two places.
+bool says_the_same(const Finding& a, const Finding& b) {
+  return a.rule == b.rule && a.status == b.status && a.value == b.value && a.min == b.min &&
+         a.max == b.max && a.ok_min == b.ok_min && a.ok_max == b.ok_max;
 }
 
 std::vector<std::string_view> joint_kinds(const Assembly& wood) {
@@ -41,36 +52,63 @@ std::vector<std::string_view> joint_kinds(const Assembly& wood) {
   return kinds;
 }
 
+/// What a job is before anything is changed.
+struct Before {
+  const Job& job;
+  const std::vector<Finding>& findings;
+  std::vector<std::string_view> joint_kinds;
+};
+
+/// A job with one lever moved, checked. Without findings it can't be worked so, or is joined
+/// otherwise.
+struct Trial {
+  std::vector<Finding> findings;
+  bool worse = false;  // something is, than before
+
+  bool can_be_worked() const { return !findings.empty(); }
+};
+
 /// One lever moved one way, by whole steps, and what was found each time.
 class Push {
  public:
-  Push(const Job& job, const std::vector<std::string_view>& kinds, const Lever& lever, bool up)
-      : job_(job), kinds_(kinds), lever_(lever), up_(up) {}
+  Push(const Before& before, const Lever& lever, bool up)
+      : before_(before), lever_(lever), up_(up) {}
 
   const Lever& lever() const { return lever_; }
   Length change(std::int64_t steps) const { return lever_.step * steps; }
   Length value(std::int64_t steps) const {
     return up_ ? lever_.value + change(steps) : lever_.value - change(steps);
   }
-  bool can_be_worked(std::int64_t steps) { return !findings(steps).empty(); }
 
-  /// The findings so many steps on; none where the job can't be worked so, or is joined otherwise.
-  const std::vector<Finding>& findings(std::int64_t steps) {
+  const Trial& trial(std::int64_t steps) {
     const auto [place, is_new] = tried_.try_emplace(steps);
-    if (is_new && value(steps) >= lever_.least) {
-      const Worked worked = job_.with(lever_, value(steps))->work();
-      if (worked.problems.empty() && joint_kinds(worked.assembly) == kinds_)
-        place->second = check_assembly(worked.assembly, job_.unit);
-    }
-    return place->second;
+    Trial& trial = place->second;
+    if (!is_new || value(steps) < lever_.least) return trial;
+    const Worked worked = before_.job.with(lever_, value(steps))->work();
+    if (!worked.problems.empty() || joint_kinds(worked.assembly) != before_.joint_kinds)
+      return trial;
+    trial.findings = check_assembly(worked.assembly, before_.job.unit);
+    trial.worse = is_worse(before_.findings, trial.findings);
+    return trial;
+  }
+
+  /// What became of finding number `wanted` so many steps on; null when it is gone.
+  const Finding* became(std::size_t wanted, std::int64_t steps) {
+    return find_same(trial(steps).findings, before_.findings[wanted], wanted);
+  }
+
+  /// Whether so many steps put it right and nothing else wrong.
+  bool does(std::size_t wanted, std::int64_t steps) {
+    if (!trial(steps).can_be_worked() || trial(steps).worse) return false;
+    const Finding* now = became(wanted, steps);
+    return now == nullptr || now->status == Status::ok;
   }
 
  private:
-  const Job& job_;
-  const std::vector<std::string_view>& kinds_;  // of the joints, as the job is
+  const Before& before_;
   const Lever& lever_;
   bool up_;
-  std::map<std::int64_t, std::vector<Finding>> tried_;
+  std::map<std::int64_t, Trial> tried_;
 };
 
 /// A push that could put a finding right, and after how many steps if the figure goes on as it
@@ -80,54 +118,71 @@ struct Prospect {
   std::int64_t steps;
 };
 
+/// What was found for a finding: so many steps of a push.
+struct Answer {
+  Push* push;
+  std::int64_t steps;
+
+  Length change() const { return push->change(steps); }
+  Remedy remedy() const {
+    return {push->lever().key, push->lever().what, push->lever().value, push->value(steps)};
+  }
+};
+
 class RemedySearch {
  public:
   RemedySearch(const Job& job, const std::vector<Finding>& findings)
-      : findings_(findings), levers_(job.levers()), kinds_(joint_kinds(job.work().assembly)) {
+      : before_{job, findings, joint_kinds(job.work().assembly)}, levers_(job.levers()) {
     pushes_.reserve(levers_.size() * 2);
     for (const Lever& lever : levers_)
       for (const bool up : {true, false})
-        pushes_.emplace_back(job, kinds_, lever, up);
+        pushes_.emplace_back(before_, lever, up);
   }
 
-  std::optional<Remedy> remedy_for(const Finding& finding) {
-    std::optional<Remedy> best;
-    Length least;
-    for (const Prospect& prospect : prospects_for(finding)) {
-      if (best && prospect.push->change(prospect.steps) >= least) break;
-      const std::int64_t steps = least_steps(finding, prospect);
-      if (steps == 0 || (best && prospect.push->change(steps) >= least)) continue;
-      least = prospect.push->change(steps);
-      const Lever& lever = prospect.push->lever();
-      best = Remedy{lever.key, lever.what, lever.value, prospect.push->value(steps)};
+  /// The smallest remedy for finding number `wanted`. What says the same of another place has the
+  /// same, if that does here too.
+  std::optional<Answer> answer_for(std::size_t wanted) {
+    const Finding& finding = before_.findings[wanted];
+    const auto alike = std::find_if(answered_.begin(), answered_.end(), [&](const auto& it) {
+      return says_the_same(before_.findings[it.first], finding);
+    });
+    if (alike != answered_.end() &&
+        (!alike->second || alike->second->push->does(wanted, alike->second->steps)))
+      return alike->second;
+    const std::optional<Answer> answer = search(wanted);
+    if (alike == answered_.end()) answered_.emplace_back(wanted, answer);
+    return answer;
+  }
+
+ private:
+  std::optional<Answer> search(std::size_t wanted) {
+    std::optional<Answer> best;
+    for (const Prospect& prospect : prospects_for(wanted)) {
+      if (best && prospect.push->change(prospect.steps) >= best->change()) break;
+      const std::int64_t steps = least_steps(wanted, prospect);
+      if (steps > 0 && (!best || prospect.push->change(steps) < best->change()))
+        best = Answer{prospect.push, steps};
     }
     return best;
   }
 
- private:
-  bool does(Push& push, std::int64_t steps, const Finding& finding) const {
-    const std::vector<Finding>& trial = push.findings(steps);
-    if (trial.empty()) return false;
-    const Finding* now = find_same(trial, finding);
-    return (now == nullptr || now->status == Status::ok) && !is_worse(findings_, trial);
-  }
-
   /// How many steps a push may need for a finding, at the best pace of a few first tries; 0 when
   /// none brings it nearer.
-  static std::int64_t steps_needed(Push& push, const Finding& finding) {
-    if (!answers(push, finding)) return 0;
+  std::int64_t steps_needed(Push& push, std::size_t wanted) const {
+    if (!answers(push, wanted)) return 0;
     double least = kFarthest + 1;
     for (const std::int64_t tried : kProbes)
-      least = std::min(least, steps_at_pace(push, tried, finding));
+      least = std::min(least, steps_at_pace(push, tried, wanted));
     return least > kFarthest ? 0 : std::max<std::int64_t>(static_cast<std::int64_t>(least), 1);
   }
 
   /// Whether a finding's figure or its limits change at all with the longest of the first tries
   /// that can be worked.
-  static bool answers(Push& push, const Finding& finding) {
+  bool answers(Push& push, std::size_t wanted) const {
+    const Finding& finding = before_.findings[wanted];
     for (auto tried = kProbes.rbegin(); tried != kProbes.rend(); ++tried) {
-      if (!push.can_be_worked(*tried)) continue;
-      const Finding* now = find_same(push.findings(*tried), finding);
+      if (!push.trial(*tried).can_be_worked()) continue;
+      const Finding* now = push.became(wanted, *tried);
       return now == nullptr || now->value != finding.value || now->ok_min != finding.ok_min ||
              now->ok_max != finding.ok_max;
     }
@@ -135,14 +190,14 @@ class RemedySearch {
   }
 
   /// How many steps it takes if the figure goes on as it did over the first `tried`.
-  static double steps_at_pace(Push& push, std::int64_t tried, const Finding& finding) {
-    if (push.findings(tried).empty()) return kFarthest + 1;
-    const Finding* now = find_same(push.findings(tried), finding);
+  double steps_at_pace(Push& push, std::int64_t tried, std::size_t wanted) const {
+    if (!push.trial(tried).can_be_worked()) return kFarthest + 1;
+    const Finding* now = push.became(wanted, tried);
     if (now == nullptr || now->status == Status::ok) return static_cast<double>(tried);
-    const Length wanted = off_limits(finding);
-    const Length gained = wanted - off_limits(*now);
+    const Length missing = off_limits(before_.findings[wanted]);
+    const Length gained = missing - off_limits(*now);
     if (gained <= Length()) return kFarthest + 1;
-    return static_cast<double>(wanted.steps()) / static_cast<double>(gained.steps()) *
+    return static_cast<double>(missing.steps()) / static_cast<double>(gained.steps()) *
            static_cast<double>(tried);
   }
 
@@ -155,14 +210,13 @@ class RemedySearch {
 
   /// Those worth following, the least change first. A lever that moves nothing one way is not tried
   /// the other.
-  std::vector<Prospect> prospects_for(const Finding& finding) {
+  std::vector<Prospect> prospects_for(std::size_t wanted) {
     std::vector<Prospect> prospects;
     for (std::size_t i = 0; i < pushes_.size(); i += 2) {
       Push& up = pushes_[i];
-      Push& down = pushes_[i + 1];
-      if (up.can_be_worked(kProbes.back()) && !answers(up, finding)) continue;
-      for (Push* push : {&up, &down})
-        if (const std::int64_t steps = steps_needed(*push, finding); steps > 0)
+      if (up.trial(kProbes.back()).can_be_worked() && !answers(up, wanted)) continue;
+      for (Push* push : {&up, &pushes_[i + 1]})
+        if (const std::int64_t steps = steps_needed(*push, wanted); steps > 0)
           prospects.push_back({push, steps});
     }
     std::stable_sort(prospects.begin(), prospects.end(), [](const Prospect& a, const Prospect& b) {
@@ -172,28 +226,29 @@ class RemedySearch {
   }
 
   /// The least number of steps that does, near the expected one; 0 for none.
-  std::int64_t least_steps(const Finding& finding, const Prospect& prospect) const {
+  static std::int64_t least_steps(std::size_t wanted, const Prospect& prospect) {
     Push& push = *prospect.push;
     std::int64_t fails = 0;
     std::int64_t steps = prospect.steps;
-    for (std::int64_t stride = 1; !does(push, steps, finding); stride *= 2) {
+    for (std::int64_t stride = 1; !push.does(wanted, steps); stride *= 2) {
       fails = steps;
       steps += stride;
       if (steps > 2 * prospect.steps + 2 * kProbes.back() || steps > kFarthest) return 0;
     }
-    if (steps - fails > 1 && !does(push, steps - 1, finding))
+    if (steps - fails > 1 && !push.does(wanted, steps - 1))
       return steps;  // as a straight line has it
     while (steps - fails > 1) {
       const std::int64_t middle = fails + (steps - fails) / 2;
-      (does(push, middle, finding) ? steps : fails) = middle;
+      (push.does(wanted, middle) ? steps : fails) = middle;
     }
     return steps;
   }
 
-  const std::vector<Finding>& findings_;
+  Before before_;
   std::vector<Lever> levers_;
-  std::vector<std::string_view> kinds_;
   std::vector<Push> pushes_;  // of each lever up, then down
+  std::vector<std::pair<std::size_t, std::optional<Answer>>>
+      answered_;  // one finding of each that say the same
 };
 
 }  // namespace
@@ -205,7 +260,7 @@ std::vector<std::optional<Remedy>> find_remedies(const Job& job,
   for (std::size_t i = 0; i < findings.size(); ++i) {
     if (findings[i].status == Status::ok) continue;
     if (!search) search.emplace(job, findings);
-    remedies[i] = search->remedy_for(findings[i]);
+    if (const auto answer = search->answer_for(i)) remedies[i] = answer->remedy();
   }
   return remedies;
 }
