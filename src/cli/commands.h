@@ -19,6 +19,8 @@ struct Streams {
 /// sheet, cutlist, joints and check.
 ExitStatus run_report(const Invocation& invocation, const Streams& streams);
 ExitStatus run_schema(const Invocation& invocation, const Streams& streams);
+ExitStatus run_species(const Invocation& invocation, const Streams& streams);
+ExitStatus run_moisture(const Invocation& invocation, const Streams& streams);
 ExitStatus run_help(const Invocation& invocation, const Streams& streams);
 
 /// Everything, from arguments to exit status; no exception escapes.

@@ -11,7 +11,8 @@ constexpr std::string_view kBrief =
   haunch cutlist orders/ --format csv   of a folder, for a spreadsheet
   haunch joints side-door.json --units in
 
-commands: sheet (when none is named), cutlist, joints, check; schema spec|report
+commands: sheet (when none is named), cutlist, joints, check;
+          species, moisture; schema spec|report
 specs:    JSON files, folders of them, or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
           --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
@@ -22,11 +23,13 @@ The shortest spec: {"kind": "door", "units": "mm",
 
 constexpr std::string_view kRest = R"(
 Commands
-  sheet    cut list, joinery, checks and what was assumed
-  cutlist  the pieces to cut
-  joints   every mortise, tenon, groove and panel, grouped by machine setting
-  check    every check with its figure and limits, and remedies that were tried
-  schema   the JSON Schema of a spec, or of the JSON report
+  sheet     cut list, joinery, checks and what was assumed
+  cutlist   the pieces to cut
+  joints    every mortise, tenon, groove and panel, grouped by machine setting
+  check     every check with its figure and limits, and remedies that were tried
+  schema    the JSON Schema of a spec, or of the JSON report
+  species   woods, how much they move and weigh: all, or those of a NAME
+  moisture  what wood comes to in air: --temperature 21 --humidity 45
 
 Specs
   A file holds one item, a JSON array of items, or one item a line. Of a folder
@@ -43,6 +46,9 @@ Options
   --fraction N             inches in tables to 1/N (2 to 512; else 64), what is
                            left over beside it; none for decimal inches
   --csv plain|spreadsheet  spreadsheet: with a byte order mark and CRLF
+  --temperature T          of the air, in degrees Celsius, for moisture
+  --humidity H             of the air, in percent, for moisture
+  --fahrenheit             the temperature is in degrees Fahrenheit
   -q, --quiet              no messages but errors
   -h, --help, --version
 

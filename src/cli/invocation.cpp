@@ -19,32 +19,44 @@ struct CommandName {
 };
 
 constexpr std::array kCommands = {
-    CommandName{"sheet", Command::sheet},   CommandName{"cutlist", Command::cutlist},
-    CommandName{"joints", Command::joints}, CommandName{"check", Command::check},
-    CommandName{"schema", Command::schema}, CommandName{"help", Command::full_help},
+    CommandName{"sheet", Command::sheet},       CommandName{"cutlist", Command::cutlist},
+    CommandName{"joints", Command::joints},     CommandName{"check", Command::check},
+    CommandName{"schema", Command::schema},     CommandName{"species", Command::species},
+    CommandName{"moisture", Command::moisture}, CommandName{"help", Command::full_help},
 };
 
 constexpr int kFinestFraction = 512;
 
+/// The commands that an option goes with.
+enum class Goes { with_any, with_reports, with_tables, with_moisture };
+
 /// An option that takes a value: as often as it was given.
 struct RawValue {
   std::string_view name;
+  Goes goes;
   std::vector<std::string> given;
 
   bool is_given() const { return !given.empty(); }
   std::string value_or(std::string_view fallback) const {
     return given.empty() ? std::string(fallback) : given.front();
   }
+  std::string short_name() const { return std::string(name.substr(0, name.find(','))); }
 };
 
 /// The options as written, before they are understood.
 struct RawOptions {
-  RawValue format{"--format", {}}, units{"--units", {}}, csv{"--csv", {}},
-      fraction{"--fraction", {}}, output{"-o,--output", {}}, shop{"--shop", {}};
+  RawValue format{"--format", Goes::with_tables, {}}, units{"--units", Goes::with_reports, {}},
+      csv{"--csv", Goes::with_tables, {}}, fraction{"--fraction", Goes::with_reports, {}},
+      output{"-o,--output", Goes::with_any, {}}, shop{"--shop", Goes::with_reports, {}},
+      temperature{"--temperature", Goes::with_moisture, {}},
+      humidity{"--humidity", Goes::with_moisture, {}};
   std::vector<std::string> words;
+  bool fahrenheit = false;
   bool quiet = false, brief_help = false, full_help = false, version = false;
 
-  std::vector<RawValue*> values() { return {&format, &units, &csv, &fraction, &output, &shop}; }
+  std::vector<RawValue*> values() {
+    return {&format, &units, &csv, &fraction, &output, &shop, &temperature, &humidity};
+  }
 };
 
 void declare(CLI::App& app, RawOptions& raw) {
@@ -52,6 +64,7 @@ void declare(CLI::App& app, RawOptions& raw) {
   app.add_option("words", raw.words);
   for (RawValue* value : raw.values())
     app.add_option(std::string(value->name), value->given)->take_all()->allow_extra_args(false);
+  app.add_flag("--fahrenheit", raw.fahrenheit);
   app.add_flag("-q,--quiet", raw.quiet);
   app.add_flag("-h", raw.brief_help);
   app.add_flag("--help", raw.full_help);
@@ -101,11 +114,43 @@ std::variant<std::size_t, UsageError> pick(std::string_view option, const std::s
 /// What is wrong with how often a value was given, or with an empty one.
 std::optional<UsageError> value_fault(RawOptions& raw) {
   for (const RawValue* value : raw.values()) {
-    const std::string name(value->name.substr(0, value->name.find(',')));
-    if (value->given.size() > 1) return UsageError{name + ": given twice; keep one"};
+    if (value->given.size() > 1) return UsageError{value->short_name() + ": given twice; keep one"};
     if (value->is_given() && value->given.front().empty())
-      return UsageError{name + ": its value is empty; leave the option out, or give one"};
+      return UsageError{value->short_name() +
+                        ": its value is empty; leave the option out, or give one"};
   }
+  return {};
+}
+
+bool goes_with(Goes goes, Command command) {
+  const bool is_report = command <= Command::check;
+  switch (goes) {
+    case Goes::with_any:
+      return true;
+    case Goes::with_reports:
+      return is_report;
+    case Goes::with_tables:
+      return is_report || command == Command::species || command == Command::moisture;
+    case Goes::with_moisture:
+      return command == Command::moisture;
+  }
+  return false;
+}
+
+std::string_view goes_words(Goes goes) {
+  if (goes == Goes::with_moisture) return "moisture";
+  return goes == Goes::with_reports ? "sheet, cutlist, joints and check"
+                                    : "what is printed as a table";
+}
+
+/// An option that has nothing to do with the command.
+std::optional<UsageError> misplaced_option(RawOptions& raw, Command command) {
+  for (const RawValue* value : raw.values())
+    if (value->is_given() && !goes_with(value->goes, command))
+      return UsageError{value->short_name() + ": goes with " +
+                        std::string(goes_words(value->goes)) + "; leave it out here"};
+  if (raw.fahrenheit && command != Command::moisture)
+    return UsageError{"--fahrenheit: goes with moisture; leave it out here"};
   return {};
 }
 
@@ -168,6 +213,7 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
     if (words.size() == 1 && (words.front() == "spec" || words.front() == "report")) return {};
     return UsageError{"schema: say which, 'haunch schema spec' or 'haunch schema report'"};
   }
+  if (invocation.command == Command::species || invocation.command == Command::moisture) return {};
   if (words.empty() && named != kCommands.end())
     return UsageError{std::string(named->name) +
                       ": no spec is named; give a file, a folder, or - for standard input"};
@@ -193,9 +239,15 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   invocation.output = raw.output.value_or("");
   invocation.shop = raw.shop.value_or("");
   if (const auto error = understand_view(raw, invocation.view)) return *error;
+  invocation.temperature = raw.temperature.value_or("");
+  invocation.humidity = raw.humidity.value_or("");
+  invocation.fahrenheit = raw.fahrenheit;
   if (const auto error = understand_command(invocation)) return *error;
-  if (raw.words.empty())
+  const bool wants_spec =
+      invocation.command <= Command::check || invocation.command == Command::brief_help;
+  if (wants_spec && invocation.words.empty())
     return UsageError{"no spec is named; give a file, a folder, or - for standard input"};
+  if (const auto error = misplaced_option(raw, invocation.command)) return *error;
   return invocation;
 }
 

@@ -9,14 +9,27 @@
 
 namespace haunch {
 
-enum class Command { sheet, cutlist, joints, check, schema, brief_help, full_help, version };
+enum class Command {
+  sheet,
+  cutlist,
+  joints,
+  check,
+  schema,
+  species,
+  moisture,
+  brief_help,
+  full_help,
+  version
+};
 
 struct Invocation {
   Command command = Command::sheet;
   View view;
-  std::vector<std::string> words;  // specs; of schema, which one
-  std::string output;              // empty: standard output
-  std::string shop;                // empty: none
+  std::vector<std::string> words;     // specs; of schema, which one; of species, what to look for
+  std::string output;                 // empty: standard output
+  std::string shop;                   // empty: none
+  std::string temperature, humidity;  // of moisture, as written; empty: not given
+  bool fahrenheit = false;
   bool quiet = false;
 };
 

@@ -13,6 +13,10 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
   switch (invocation.command) {
     case Command::schema:
       return run_schema(invocation, streams);
+    case Command::species:
+      return run_species(invocation, streams);
+    case Command::moisture:
+      return run_moisture(invocation, streams);
     case Command::brief_help:
     case Command::full_help:
     case Command::version:

@@ -4,50 +4,10 @@
 #include <utility>
 #include <vector>
 
+#include "csv_row.h"
+
 namespace haunch {
 namespace {
-
-/// One line of a table, field by field.
-class CsvRow {
- public:
-  CsvRow(std::string& out, Unit unit, bool for_spreadsheet)
-      : out_(out), unit_(unit), crlf_(for_spreadsheet) {}
-
-  /// A field of our own words and numbers.
-  void plain(std::string_view field) {
-    if (!first_) out_ += ',';
-    first_ = false;
-    append_quoted(field);
-  }
-  /// A field with a user's words: guarded, so that no spreadsheet takes it for a formula.
-  void text(const std::string& field) {
-    const bool formula = !field.empty() &&
-                         std::string_view("=+-@\t\r").find(field.front()) != std::string_view::npos;
-    plain(formula ? "'" + field : field);
-  }
-  void length(const std::optional<Length>& length) { plain(length ? decimal(*length, unit_) : ""); }
-  void count(std::int64_t number) { plain(std::to_string(number)); }
-  void end() { out_ += crlf_ ? "\r\n" : "\n"; }
-
- private:
-  void append_quoted(std::string_view field) {
-    if (field.find_first_of(",\"\r\n") == std::string_view::npos) {
-      out_ += field;
-      return;
-    }
-    out_ += '"';
-    for (const char character : field) {
-      if (character == '"') out_ += '"';
-      out_ += character;
-    }
-    out_ += '"';
-  }
-
-  std::string& out_;
-  Unit unit_;
-  bool crlf_;
-  bool first_ = true;
-};
 
 std::string joined(const std::vector<std::string>& marks) {
   std::string all;
@@ -104,7 +64,7 @@ constexpr Column kCheckColumns[] = {{"item"},
 
 template <std::size_t Count>
 std::string header(const Column (&columns)[Count], Unit unit, bool for_spreadsheet) {
-  std::string line = for_spreadsheet ? "\xEF\xBB\xBF" : "";
+  std::string line(csv_start(for_spreadsheet));
   CsvRow row(line, unit, for_spreadsheet);
   for (const Column& column : columns)
     row.plain(std::string(column.name) + (column.length ? "_" + std::string(unit_word(unit)) : ""));

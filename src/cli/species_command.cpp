@@ -1,0 +1,173 @@
+#include <fmt/format.h>
+
+#include <array>
+
+#include "commands.h"
+#include "csv_row.h"
+#include "json_text.h"
+#include "species.h"
+#include "text_table.h"
+
+namespace haunch {
+namespace {
+
+using Found = std::vector<const Species*>;
+
+constexpr int kCoefficientPlaces = 5;  // as they are printed
+
+/// A decimal without trailing zeros; nothing for no figure.
+std::string figure(const std::optional<double>& value, int places) {
+  if (!value) return "";
+  std::string text = fmt::format("{:.{}f}", *value, places);
+  text.erase(text.find_last_not_of('0') + 1);
+  if (text.ends_with('.')) text.pop_back();
+  return text;
+}
+
+std::string coefficient_figure(const Species& species, Direction direction) {
+  const auto coefficient = coefficient_of(species, direction);
+  return coefficient ? figure(coefficient->per_percent, kCoefficientPlaces) : "";
+}
+
+bool is_derived(const Species& species, Direction direction) {
+  const auto coefficient = coefficient_of(species, direction);
+  return coefficient && coefficient->derived;
+}
+
+/// The directions whose coefficient is worked out from the shrinkage.
+std::vector<std::string> derived_directions(const Species& species) {
+  std::vector<std::string> words;
+  if (is_derived(species, Direction::radial)) words.emplace_back("radial");
+  if (is_derived(species, Direction::tangential)) words.emplace_back("tangential");
+  return words;
+}
+
+/// The figures in the order of JSON and CSV.
+std::array<std::pair<std::string_view, std::string>, 6> figures_of(const Species& species) {
+  return {{{"radial", coefficient_figure(species, Direction::radial)},
+           {"tangential", coefficient_figure(species, Direction::tangential)},
+           {"radial_shrinkage", figure(species.radial_shrinkage, 2)},
+           {"tangential_shrinkage", figure(species.tangential_shrinkage, 2)},
+           {"gravity_green", figure(species.gravity_green, 3)},
+           {"gravity_12", figure(species.gravity_12, 3)}}};
+}
+
+// ---- table
+
+constexpr std::string_view kTableHead =
+    "Movement across the grain for each 1 % of moisture, radial (quarter-sawn) and\n"
+    "tangential (flat-sawn): 0.002 is 0.2 mm in 100 mm. A * is worked out from the\n"
+    "shrinkage. Shrinkage: green to oven-dry, radial/tangential, in percent.\n"
+    "SG: specific gravity at 12 % moisture. What is blank is not known.\n";
+
+std::string starred(const Species& species, Direction direction) {
+  return coefficient_figure(species, direction) + (is_derived(species, direction) ? "*" : "");
+}
+
+/// With so many decimals, that columns line up; nothing for no figure.
+std::string lined_up(const std::optional<double>& value, int places) {
+  return value ? fmt::format("{:.{}f}", *value, places) : "";
+}
+
+std::string shrinkages(const Species& species) {
+  if (!species.radial_shrinkage && !species.tangential_shrinkage) return "";
+  return lined_up(species.radial_shrinkage, 1) + "/" + lined_up(species.tangential_shrinkage, 1);
+}
+
+std::string group_table(const Found& found, std::string_view group) {
+  TextTable table({std::string(group), "radial", "tangential", "shrinkage", "SG"});
+  for (const Species* species : found)
+    if (species->group == group)
+      table.add({species->name, starred(*species, Direction::radial),
+                 starred(*species, Direction::tangential), shrinkages(*species),
+                 lined_up(species->gravity_12, 2)});
+  if (table.empty()) return "";
+  return "\n" + table.text(LengthPrinter(Unit::mm, {}), 0);
+}
+
+std::string table_text(const Found& found, bool with_sources) {
+  std::string text(kTableHead);
+  for (const std::string_view group : {"hardwood", "softwood", "tropical"})
+    text += group_table(found, group);
+  if (!with_sources) return text + "\n'haunch species NAME' tells where the figures come from.\n";
+  for (const Species* species : found)
+    text += "\n" + wrapped(species->name + ": " + species->source, kPageWidth, 2) + "\n";
+  return text;
+}
+
+// ---- JSON and CSV
+
+std::string json_text(const Found& found) {
+  std::string text;
+  JsonText json(text, Unit::mm);
+  json.open_object();
+  json.key("species");
+  json.open_list();
+  for (const Species* species : found) {
+    json.row();
+    json.open_object();
+    json.member("name", species->name);
+    json.member("group", species->group);
+    std::string figures;
+    for (const auto& [key, value] : figures_of(*species))
+      figures += fmt::format(", \"{}\": {}", key, value.empty() ? "null" : value);
+    text += figures;
+    json.key("derived");
+    json.open_list();
+    for (const std::string& direction : derived_directions(*species))
+      json.text(direction);
+    json.close_list();
+    json.member("source", species->source);
+    json.close_object();
+  }
+  json.close_list();
+  json.close_object();
+  return text + "\n";
+}
+
+std::string csv_text(const Found& found, bool for_spreadsheet) {
+  std::string text(csv_start(for_spreadsheet));
+  CsvRow head(text, Unit::mm, for_spreadsheet);
+  for (const std::string_view title : {"name", "group"})
+    head.plain(title);
+  for (const auto& [key, value] : figures_of(Species{}))
+    head.plain(key);
+  for (const std::string_view title : {"derived", "source"})
+    head.plain(title);
+  head.end();
+  for (const Species* species : found) {
+    CsvRow row(text, Unit::mm, for_spreadsheet);
+    row.plain(species->name);
+    row.plain(species->group);
+    for (const auto& [key, value] : figures_of(*species))
+      row.plain(value);
+    row.plain(fmt::format("{}", fmt::join(derived_directions(*species), " ")));
+    row.plain(species->source);
+    row.end();
+  }
+  return text;
+}
+
+std::string text_of(const Found& found, const Invocation& invocation) {
+  if (invocation.view.format == Format::json) return json_text(found);
+  if (invocation.view.format == Format::csv)
+    return csv_text(found, invocation.view.for_spreadsheet);
+  return table_text(found, !invocation.words.empty());
+}
+
+}  // namespace
+
+ExitStatus run_species(const Invocation& invocation, const Streams& streams) {
+  const std::string name = fmt::format("{}", fmt::join(invocation.words, " "));
+  const Found found = search_species(name);
+  if (!found.empty()) return write_result(text_of(found, invocation), invocation, streams);
+  const std::string nearest = nearest_species(name);
+  complain("haunch: error: species: \"" + name + "\" is not known; " +
+               (nearest.empty() ? "'haunch species' lists those that are"
+                                : "did you mean \"" + nearest + "\"?") +
+               "\n",
+           streams);
+  return kBadSpec;
+}
+
+}  // namespace haunch
