@@ -20,6 +20,7 @@ struct Streams {
 ExitStatus run_report(const Invocation& invocation, const Streams& streams);
 ExitStatus run_schema(const Invocation& invocation, const Streams& streams);
 ExitStatus run_species(const Invocation& invocation, const Streams& streams);
+ExitStatus run_trial(const Invocation& invocation, const Streams& streams);
 ExitStatus run_moisture(const Invocation& invocation, const Streams& streams);
 ExitStatus run_help(const Invocation& invocation, const Streams& streams);
 

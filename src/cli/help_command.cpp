@@ -12,7 +12,7 @@ constexpr std::string_view kBrief =
   haunch joints side-door.json --units in
 
 commands: sheet (when none is named), cutlist, joints, check;
-          species, moisture; schema spec|report
+          species, moisture, trial; schema spec|report
 specs:    JSON files, folders of them, or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
           --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
@@ -29,6 +29,8 @@ Commands
   check     every check with its figure and limits, and remedies that were tried
   schema    the JSON Schema of a spec, or of the JSON report
   species   woods, how much they move and weigh: all, or those of a NAME
+  trial     what caliper readings of a trial joint mean, and what to set:
+            --joint J1 --measured FILE, or readings as options
   moisture  what wood comes to in air: --temperature 21 --humidity 45
 
 Specs
@@ -46,6 +48,10 @@ Options
   --fraction N             inches in tables to 1/N (2 to 512; else 64), what is
                            left over beside it; none for decimal inches
   --csv plain|spreadsheet  spreadsheet: with a byte order mark and CRLF
+  --joint J1               the joint of a trial
+  --measured FILE          the readings of a trial; or as options, each as often
+                           as it was read: --tenon, --tenon-face, --tenon-depth,
+                           --tenon-stock, and the same four of --mortise
   --temperature T          of the air, in degrees Celsius, for moisture
   --humidity H             of the air, in percent, for moisture
   --fahrenheit             the temperature is in degrees Fahrenheit

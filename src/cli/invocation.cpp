@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "document.h"
+#include "trial_options.h"
 
 namespace haunch {
 namespace {
@@ -22,13 +23,14 @@ constexpr std::array kCommands = {
     CommandName{"sheet", Command::sheet},       CommandName{"cutlist", Command::cutlist},
     CommandName{"joints", Command::joints},     CommandName{"check", Command::check},
     CommandName{"schema", Command::schema},     CommandName{"species", Command::species},
-    CommandName{"moisture", Command::moisture}, CommandName{"help", Command::full_help},
+    CommandName{"moisture", Command::moisture}, CommandName{"trial", Command::trial},
+    CommandName{"help", Command::full_help},
 };
 
 constexpr int kFinestFraction = 512;
 
 /// The commands that an option goes with.
-enum class Goes { with_any, with_reports, with_tables, with_moisture };
+enum class Goes { with_any, with_specs, with_reports, with_tables, with_moisture, with_trial };
 
 /// An option that takes a value: as often as it was given.
 struct RawValue {
@@ -45,17 +47,21 @@ struct RawValue {
 
 /// The options as written, before they are understood.
 struct RawOptions {
-  RawValue format{"--format", Goes::with_tables, {}}, units{"--units", Goes::with_reports, {}},
+  RawValue format{"--format", Goes::with_tables, {}}, units{"--units", Goes::with_specs, {}},
       csv{"--csv", Goes::with_tables, {}}, fraction{"--fraction", Goes::with_reports, {}},
-      output{"-o,--output", Goes::with_any, {}}, shop{"--shop", Goes::with_reports, {}},
+      output{"-o,--output", Goes::with_any, {}}, shop{"--shop", Goes::with_specs, {}},
       temperature{"--temperature", Goes::with_moisture, {}},
-      humidity{"--humidity", Goes::with_moisture, {}};
+      humidity{"--humidity", Goes::with_moisture, {}}, joint{"--joint", Goes::with_trial, {}},
+      measured{"--measured", Goes::with_trial, {}};
+  std::vector<RawValue>
+      readings;  // of trial, one for each of its options, given as often as there are readings
   std::vector<std::string> words;
   bool fahrenheit = false;
   bool quiet = false, brief_help = false, full_help = false, version = false;
 
   std::vector<RawValue*> values() {
-    return {&format, &units, &csv, &fraction, &output, &shop, &temperature, &humidity};
+    return {&format, &units,       &csv,      &fraction, &output,
+            &shop,   &temperature, &humidity, &joint,    &measured};
   }
 };
 
@@ -64,6 +70,10 @@ void declare(CLI::App& app, RawOptions& raw) {
   app.add_option("words", raw.words);
   for (RawValue* value : raw.values())
     app.add_option(std::string(value->name), value->given)->take_all()->allow_extra_args(false);
+  for (const TrialOption& option : kTrialOptions)
+    raw.readings.push_back({option.option, Goes::with_trial, {}});
+  for (RawValue& value : raw.readings)
+    app.add_option(std::string(value.name), value.given)->take_all()->allow_extra_args(false);
   app.add_flag("--fahrenheit", raw.fahrenheit);
   app.add_flag("-q,--quiet", raw.quiet);
   app.add_flag("-h", raw.brief_help);
@@ -127,10 +137,14 @@ bool goes_with(Goes goes, Command command) {
   switch (goes) {
     case Goes::with_any:
       return true;
+    case Goes::with_specs:
+      return is_report || command == Command::trial;
     case Goes::with_reports:
       return is_report;
+    case Goes::with_trial:
+      return command == Command::trial;
     case Goes::with_tables:
-      return is_report || command == Command::species || command == Command::moisture;
+      return is_report || command >= Command::species;
     case Goes::with_moisture:
       return command == Command::moisture;
   }
@@ -138,14 +152,26 @@ bool goes_with(Goes goes, Command command) {
 }
 
 std::string_view goes_words(Goes goes) {
-  if (goes == Goes::with_moisture) return "moisture";
-  return goes == Goes::with_reports ? "sheet, cutlist, joints and check"
-                                    : "what is printed as a table";
+  switch (goes) {
+    case Goes::with_moisture:
+      return "moisture";
+    case Goes::with_trial:
+      return "trial";
+    case Goes::with_reports:
+      return "sheet, cutlist, joints and check";
+    case Goes::with_specs:
+      return "what works a spec";
+    default:
+      return "what prints a table";
+  }
 }
 
 /// An option that has nothing to do with the command.
 std::optional<UsageError> misplaced_option(RawOptions& raw, Command command) {
-  for (const RawValue* value : raw.values())
+  std::vector<RawValue*> values = raw.values();
+  for (RawValue& reading : raw.readings)
+    values.push_back(&reading);
+  for (const RawValue* value : values)
     if (value->is_given() && !goes_with(value->goes, command))
       return UsageError{value->short_name() + ": goes with " +
                         std::string(goes_words(value->goes)) + "; leave it out here"};
@@ -213,7 +239,7 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
     if (words.size() == 1 && (words.front() == "spec" || words.front() == "report")) return {};
     return UsageError{"schema: say which, 'haunch schema spec' or 'haunch schema report'"};
   }
-  if (invocation.command == Command::species || invocation.command == Command::moisture) return {};
+  if (invocation.command >= Command::species && named != kCommands.end()) return {};
   if (words.empty() && named != kCommands.end())
     return UsageError{std::string(named->name) +
                       ": no spec is named; give a file, a folder, or - for standard input"};
@@ -242,6 +268,11 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   invocation.temperature = raw.temperature.value_or("");
   invocation.humidity = raw.humidity.value_or("");
   invocation.fahrenheit = raw.fahrenheit;
+  invocation.joint = raw.joint.value_or("");
+  invocation.measured = raw.measured.value_or("");
+  for (const RawValue& reading : raw.readings)
+    for (const std::string& value : reading.given)
+      invocation.readings.push_back({std::string(reading.name), value});
   if (const auto error = understand_command(invocation)) return *error;
   const bool wants_spec =
       invocation.command <= Command::check || invocation.command == Command::brief_help;

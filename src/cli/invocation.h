@@ -17,18 +17,27 @@ enum class Command {
   schema,
   species,
   moisture,
+  trial,
   brief_help,
   full_help,
   version
 };
 
+/// A reading that was given as an option: "--tenon", "14.9".
+struct GivenReading {
+  std::string option;
+  std::string value;
+};
+
 struct Invocation {
   Command command = Command::sheet;
   View view;
-  std::vector<std::string> words;     // specs; of schema, which one; of species, what to look for
-  std::string output;                 // empty: standard output
-  std::string shop;                   // empty: none
-  std::string temperature, humidity;  // of moisture, as written; empty: not given
+  std::vector<std::string> words;      // specs; of schema, which one; of species, what to look for
+  std::string output;                  // empty: standard output
+  std::string shop;                    // empty: none
+  std::string joint, measured;         // of trial; empty: not given
+  std::vector<GivenReading> readings;  // of trial, in the order of their options
+  std::string temperature, humidity;   // of moisture, as written; empty: not given
   bool fahrenheit = false;
   bool quiet = false;
 };

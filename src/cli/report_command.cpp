@@ -1,36 +1,17 @@
 #include <algorithm>
-#include <filesystem>
 #include <optional>
 #include <utility>
 
 #include "commands.h"
+#include "messages.h"
 #include "output_file.h"
 #include "report.h"
 #include "report_stream.h"
-#include "shop.h"
+#include "single_file.h"
 #include "spec_source.h"
 
 namespace haunch {
 namespace {
-
-/// Text from a file as one line of a terminal: its control characters become spaces.
-std::string one_line(std::string text) {
-  std::replace_if(
-      text.begin(), text.end(),
-      [](char c) { return static_cast<unsigned char>(c) < 0x20 || c == 0x7F; }, ' ');
-  return text;
-}
-
-std::string error_line(const PlacedProblem& problem) {
-  return one_line(problem.source + ":" + std::to_string(problem.line) + ":" +
-                  std::to_string(problem.column) + ": error: " +
-                  (problem.path.empty() ? "" : problem.path + ": ") + problem.message) +
-         "\n";
-}
-
-std::string error_line(const FileFault& fault) {
-  return fault.file + ": error: " + fault.words + "\n";
-}
 
 /// One run over all specs: reads, works, writes, and keeps the highest exit status.
 class ReportRun {
@@ -42,7 +23,7 @@ class ReportRun {
         pages_(invocation.view) {}
 
   ExitStatus run() {
-    if (!sources_can_be_read() || !read_shop_file()) return status_;
+    if (!sources_can_be_read() || !take_shop_file()) return status_;
     OutputFile file(invocation_.output, streams_.out, inputs());
     while (file.state() == OutputFile::State::open && status_ < kFileFault) {
       auto record = source_.next();
@@ -89,37 +70,14 @@ class ReportRun {
   }
 
   /// False when the shop file can't be used; then nothing is worked.
-  bool read_shop_file() {
+  bool take_shop_file() {
     if (invocation_.shop.empty()) return true;
-    if (std::filesystem::is_directory(invocation_.shop)) {
-      note(FileFault{invocation_.shop, "is a folder; a shop file is wanted"});
-      return false;
-    }
-    SpecSource source({invocation_.shop}, streams_.in);
-    for (const FileFault& fault : source.check())
+    ShopFile file = read_shop_file(invocation_.shop, streams_.in);
+    for (const FileFault& fault : file.faults)
       note(fault);
-    if (status_ >= kFileFault) return false;
-    auto record = source.next();
-    if (record && record->fault) note(*record->fault);
-    if (record && !record->fault) note(shop_problems(*record));
-    if (record && !record->index && source.next())
-      note({{record->source, 1, 1, "", "holds more than one object; a shop file is one"}});
+    note(file.problems);
+    shop_ = std::move(file.shop);
     return status_ < kBadSpec;
-  }
-
-  std::vector<PlacedProblem> shop_problems(Record& record) {
-    std::vector<PlacedProblem> problems = record.problems;
-    if (!record.item) return problems;
-    if (record.index) {
-      problems.push_back(
-          {record.source, 1, 1, "",
-           "a list is not a shop file; write one object of the keys that a spec may leave out"});
-      return problems;
-    }
-    ShopReading reading = read_shop(*record.item);
-    add(problems, record.place(reading.problems));
-    shop_ = std::move(reading.shop);
-    return problems;
   }
 
   void take(Record& record, OutputFile& file) {

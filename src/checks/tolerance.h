@@ -1,0 +1,72 @@
+// Fits by tolerance: what a shop's plus/minus make of the clearances that a job was designed with.
+//
+// The model. A size comes out as drawn, plus the error of its setting, plus a scatter of its own.
+// All sizes of one dimension that are cut at one setting share that setting's error; scatters are
+// independent. Both are normal and centred. A plus/minus stands for so many standard deviations of
+// the two together; which part of the variance is the setting's is Tolerances::setting_share, and
+// none is of a dimension that is not cut at one setting.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+#include "haunch/length_text.h"
+#include "haunch/wood.h"
+#include "tolerances.h"
+
+namespace haunch {
+
+/// A size as drawn, and how far it may come out from that.
+struct Spread {
+  Length nominal;
+  Length worst_min, worst_max;  // every plus/minus against it
+  Length rss_min, rss_max;  // root-sum-square, to the nearest step; what shares a setting summed
+};
+
+/// The play of one joint's cheeks, both together: mortise less tenon, groove less stub or panel.
+struct JointFit {
+  std::size_t joint = 0;
+  Spread play;
+  FitBand band;
+  double share = 0;  // of such joints expected inside the band, 0 to 1
+};
+
+/// Sizes that add up across the leaf.
+struct Stack {
+  std::vector<std::size_t> pieces;  // from the left or the foot
+  Spread size;
+};
+
+/// How many leaves go together without a plane: every joint and panel edge inside its band.
+struct LeafFit {
+  double share = 0;  // as designed
+  std::optional<Length>
+      best_allowance;     // none where nothing is glued, or the share is 0 throughout
+  double best_share = 0;  // at that fit allowance
+  std::optional<Length> least_allowance;  // the smallest that reaches the wanted share, if any does
+};
+
+struct FitForecast {
+  Tolerances tolerances;
+  std::vector<JointFit> joints;  // in the order of the assembly's
+  LeafFit leaf;
+  Stack width, height;
+  std::optional<Spread>
+      flush;  // a rail's face above (minus: below) its stile's, if it has mortises
+};
+
+/// `unit` is the shop's: it sets the limit of a panel's play, and the steps of fit allowances tried
+/// (0.001 mm or 0.0001 in).
+FitForecast forecast_fits(const Assembly& assembly, const Tolerances& tolerances, Unit unit);
+
+/// The share of leaves that go together when every glued joint is designed with `allowance`; where
+/// there is none, as they were designed.
+double leaf_share(const Assembly& assembly, const Tolerances& tolerances, Unit unit,
+                  std::optional<Length> allowance);
+
+/// The probability that a normal variable lies between two bounds, both included: exact to the
+/// error of std::erfc, in the tails too. Without deviation it is 0 or 1.
+double normal_share(double low, double high, double mean, double deviation);
+
+}  // namespace haunch

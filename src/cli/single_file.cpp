@@ -1,0 +1,44 @@
+#include "single_file.h"
+
+#include <filesystem>
+#include <utility>
+
+namespace haunch {
+
+SingleObject read_single(const std::string& file, const std::string& what, bool may_be_listed,
+                         int standard_input) {
+  SingleObject single;
+  if (file != "-" && std::filesystem::is_directory(file)) {
+    single.faults.push_back({file, "is a folder; " + what + " is wanted"});
+    return single;
+  }
+  SpecSource source({file}, standard_input);
+  single.faults = source.check();
+  if (!single.faults.empty()) return single;
+  auto record = source.next();
+  if (!record) return single;
+  if (record->fault) single.faults.push_back(*record->fault);
+  single.problems = record->problems;
+  if (!single.faults.empty() || !single.problems.empty() || !record->item || record->spoilt)
+    return single;
+  const bool listed = record->index && !may_be_listed;
+  if (listed || source.next())
+    single.problems.push_back(
+        {record->source, 1, 1, "",
+         (listed ? "is a list; " : "holds more than one object; ") + what + " is one object"});
+  else
+    single.record = std::move(record);
+  return single;
+}
+
+ShopFile read_shop_file(const std::string& file, int standard_input) {
+  SingleObject single = read_single(file, "a shop file", false, standard_input);
+  ShopFile result{{}, std::move(single.problems), std::move(single.faults)};
+  if (!single.record) return result;
+  ShopReading reading = read_shop(*single.record->item);
+  result.problems = single.record->place(reading.problems);
+  result.shop = std::move(reading.shop);
+  return result;
+}
+
+}  // namespace haunch
