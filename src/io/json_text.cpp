@@ -1,6 +1,9 @@
 #include "json_text.h"
 
+#include <fmt/format.h>
+
 #include <charconv>
+#include <iterator>
 
 namespace haunch {
 namespace {
@@ -89,6 +92,11 @@ void JsonText::number(std::int64_t value) {
   char digits[24];
   const auto written = std::to_chars(std::begin(digits), std::end(digits), value);
   out_.append(std::begin(digits), written.ptr);
+}
+
+void JsonText::number(double value, int places) {
+  before_value();
+  fmt::format_to(std::back_inserter(out_), "{:.{}f}", value, places);
 }
 
 void JsonText::truth(bool value) {

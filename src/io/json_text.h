@@ -27,6 +27,8 @@ class JsonText {
   void text(std::string_view value);
   void number(Length value);
   void number(std::int64_t value);
+  /// A figure that is no length, with so many decimals.
+  void number(double value, int places);
   void truth(bool value);
   void null();
 

@@ -61,6 +61,9 @@ ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies) {
     ItemReport report;
     report.wood = std::move(worked.assembly);
     report.assumed = std::move(worked.assumed);
+    report.assumed.insert(report.assumed.end(), job->assumed_tolerances.begin(),
+                          job->assumed_tolerances.end());
+    if (job->tolerances) report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
     report.cutlist = cut_list(report.wood, job->quantity);
     report.findings = check_assembly(report.wood, job->unit);
     if (with_remedies) report.remedies = find_remedies(*job, report.findings);

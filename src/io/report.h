@@ -9,6 +9,7 @@
 #include "finding.h"
 #include "kind.h"
 #include "remedy.h"
+#include "tolerance.h"
 
 namespace haunch {
 
@@ -27,6 +28,7 @@ struct ItemReport {
   Assembly wood;
   std::vector<Assumed> assumed;
   std::vector<CutRow> cutlist;
+  std::optional<FitForecast> fits;  // where the spec or the shop speaks of tolerances
   std::vector<Finding> findings;
   std::vector<std::optional<Remedy>> remedies;  // of each finding; empty when none were looked for
 

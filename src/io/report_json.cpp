@@ -1,6 +1,7 @@
 #include "report_json.h"
 
 #include "json_text.h"
+#include "tolerance_page.h"
 
 namespace haunch {
 namespace {
@@ -316,6 +317,8 @@ void append_item_json(std::string& out, const ItemReport& report, Section sectio
   }
   if (whole || section == Section::cutlist) append_cutlist(json, report);
   if (whole || section == Section::check) append_checks(json, report, unit);
+  if ((whole || section == Section::check) && report.fits)
+    append_fits_json(json, report.wood, *report.fits);
   append_given(json, report.job->given);
   append_assumed(json, report.assumed);
   json.close_object();

@@ -5,6 +5,7 @@
 
 #include "joinery_page.h"
 #include "text_table.h"
+#include "tolerance_page.h"
 
 namespace haunch {
 namespace {
@@ -253,6 +254,8 @@ std::string item_page(const ItemReport& report, Section section, Unit unit, Leng
   if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
   if (whole || section == Section::joints) page += joinery_page(report.wood, lengths);
   if (whole || section == Section::check) page += checks_page(report, section, lengths);
+  if ((whole || section == Section::check) && report.fits)
+    page += tolerance_page(report.wood, *report.fits, lengths);
   if (whole) page += given_page(report, style);
   page += assumed_page(report, lengths);
   if (page.find('~') != std::string::npos)

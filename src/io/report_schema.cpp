@@ -39,6 +39,7 @@ constexpr std::string_view kReportSchema = R"schema({
         "joints": {"type": "array", "items": {"$ref": "#/$defs/joint"}},
         "cutlist": {"type": "array", "items": {"$ref": "#/$defs/cut"}},
         "checks": {"type": "array", "items": {"$ref": "#/$defs/check"}},
+        "fits": {"$ref": "#/$defs/fits"},
         "given": {"type": "array", "items": {"$ref": "#/$defs/given"}},
         "assumed": {"type": "array", "items": {"$ref": "#/$defs/assumed"}}
       },
@@ -213,6 +214,129 @@ constexpr std::string_view kReportSchema = R"schema({
         }
       },
       "required": ["check", "status", "parts", "value", "limit", "message", "remedy"],
+      "additionalProperties": false
+    },
+    "fits": {
+      "type": "object",
+      "properties": {
+        "work": {"enum": ["hand", "router", "nc"]},
+        "tolerance": {"type": "object", "additionalProperties": {"type": "number"}},
+        "one_setting": {"type": "array", "items": {"type": "string"}},
+        "deviations": {"type": "integer"},
+        "setting_share": {"type": "number"},
+        "band": {
+          "type": "object",
+          "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+          "required": ["min", "max"],
+          "additionalProperties": false
+        },
+        "joints": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "properties": {
+              "joint": {"$ref": "#/$defs/joint_id"},
+              "play": {"type": "number"},
+              "worst": {
+                "type": "object",
+                "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+                "required": ["min", "max"],
+                "additionalProperties": false
+              },
+              "rss": {
+                "type": "object",
+                "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+                "required": ["min", "max"],
+                "additionalProperties": false
+              },
+              "band": {
+                "type": "object",
+                "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+                "required": ["min", "max"],
+                "additionalProperties": false
+              },
+              "share": {"type": "number"}
+            },
+            "required": ["joint", "play", "worst", "rss", "band", "share"],
+            "additionalProperties": false
+          }
+        },
+        "leaf": {
+          "type": "object",
+          "properties": {
+            "share": {"type": "number"},
+            "best_allowance": {"type": ["number", "null"]},
+            "best_share": {"type": "number"},
+            "wanted_share": {"type": "number"},
+            "least_allowance": {"type": ["number", "null"]}
+          },
+          "required": ["share", "best_allowance", "best_share", "wanted_share", "least_allowance"],
+          "additionalProperties": false
+        },
+        "width": {
+          "type": "object",
+          "properties": {
+            "parts": {"type": "array", "items": {"type": "string"}},
+            "size": {"type": "number"},
+            "worst": {
+              "type": "object",
+              "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+              "required": ["min", "max"],
+              "additionalProperties": false
+            },
+            "rss": {
+              "type": "object",
+              "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+              "required": ["min", "max"],
+              "additionalProperties": false
+            }
+          },
+          "required": ["parts", "size", "worst", "rss"],
+          "additionalProperties": false
+        },
+        "height": {
+          "type": "object",
+          "properties": {
+            "parts": {"type": "array", "items": {"type": "string"}},
+            "size": {"type": "number"},
+            "worst": {
+              "type": "object",
+              "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+              "required": ["min", "max"],
+              "additionalProperties": false
+            },
+            "rss": {
+              "type": "object",
+              "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+              "required": ["min", "max"],
+              "additionalProperties": false
+            }
+          },
+          "required": ["parts", "size", "worst", "rss"],
+          "additionalProperties": false
+        },
+        "flush": {
+          "type": "object",
+          "properties": {
+            "size": {"type": "number"},
+            "worst": {
+              "type": "object",
+              "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+              "required": ["min", "max"],
+              "additionalProperties": false
+            },
+            "rss": {
+              "type": "object",
+              "properties": {"min": {"type": "number"}, "max": {"type": "number"}},
+              "required": ["min", "max"],
+              "additionalProperties": false
+            }
+          },
+          "required": ["size", "worst", "rss"],
+          "additionalProperties": false
+        }
+      },
+      "required": ["work", "tolerance", "one_setting", "deviations", "setting_share", "band", "joints", "leaf"],
       "additionalProperties": false
     },
     "given": {

@@ -78,6 +78,28 @@ Json panels() {
           {"description", "how many: a multiple of the tiers, or so many across"}};
 }
 
+void add_tolerances(Json& properties) {
+  const auto share = [](int least, int most) {
+    return Json{{"type", "integer"}, {"minimum", least}, {"maximum", most}};
+  };
+  properties["work"] = {{"enum", {"hand", "router", "nc"}},
+                        {"description", "the way of working, which sets the usual tolerances"}};
+  Json tolerance = Json::object();
+  Json words = Json::array();
+  for (std::size_t i = 0; i < kDimensions; ++i) {
+    const std::string word(dimension_word(static_cast<Dimension>(i)));
+    tolerance[word] = length(true, "plus or minus");
+    words.push_back(word);
+  }
+  tolerance["deviations"] = share(1, 6);
+  tolerance["one_setting"] = {{"type", "array"}, {"items", {{"enum", words}}}};
+  tolerance["setting_share"] = share(0, 90);
+  properties["tolerance"] = object(std::move(tolerance));
+  properties["fit"] = object({{"min", length(true, "tighter will not go home")},
+                              {"max", length(true, "looser is glue-starved")},
+                              {"share", share(1, 99)}});
+}
+
 void add_muntin_aliases(Json& properties) {
   properties["mullion_width"] = properties["muntin_width"];
   Json& tenon = properties["tenon"]["properties"];
@@ -102,6 +124,7 @@ Json properties() {
   all["panel"]["properties"]["rebate"] = {{"enum", {"back", "front", "both"}}};
   all["panel"]["properties"]["grain"] = {{"enum", {"upright", "level"}}};
   add_muntin_aliases(all);
+  add_tolerances(all);
   return all;
 }
 

@@ -73,6 +73,11 @@ class DoorJob : public Job {
   }
 };
 
+void add(std::vector<Problem>& problems, std::vector<Problem> more) {
+  for (Problem& problem : more)
+    problems.push_back(std::move(problem));
+}
+
 std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
                               std::string_view default_id) {
   auto job = std::make_unique<DoorJob>();
@@ -93,11 +98,26 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
 JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
   DoorReading reading =
       read_door_spec(item, Reader::spec, shop != nullptr ? shop->units() : std::nullopt);
-  if (shop != nullptr) overlay(reading.spec, read_door_spec(shop->values(), Reader::shop, {}).spec);
-  for (Problem& problem : contradictions(reading.spec, reading.problems))
-    reading.problems.push_back(std::move(problem));
-  if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
-  return {make_job(std::move(reading.spec), std::move(reading.given), default_id), {}};
+  std::optional<ToleranceSpec> shop_tolerances;
+  if (shop != nullptr) {
+    DoorReading shops = read_door_spec(shop->values(), Reader::shop, {});
+    overlay(reading.spec, shops.spec);
+    shop_tolerances = std::move(shops.tolerances);
+  }
+  std::vector<Problem>& problems = reading.problems;
+  add(problems, contradictions(reading.spec, problems));
+  SettledTolerances settled;
+  const bool speaks_of_them = reading.tolerances || shop_tolerances;
+  if (speaks_of_them && problems.empty())
+    settled = settle_tolerances(reading.tolerances.value_or(ToleranceSpec()),
+                                shop_tolerances ? &*shop_tolerances : nullptr,
+                                reading.spec.units.value_or(Unit::mm));
+  add(problems, std::move(settled.problems));
+  if (!problems.empty()) return {nullptr, std::move(problems)};
+  auto job = make_job(std::move(reading.spec), std::move(reading.given), default_id);
+  if (speaks_of_them) job->tolerances = settled.tolerances;
+  job->assumed_tolerances = std::move(settled.assumed);
+  return {std::move(job), {}};
 }
 
 std::vector<Problem> door_shop_problems(const Value& shop) {
@@ -110,6 +130,9 @@ std::vector<Problem> door_shop_problems(const Value& shop) {
         {"/fit_allowance",
          "does not agree with mortise.width and tenon.thickness; give two of the three",
          {}});
+  if (reading.tolerances && reading.problems.empty())
+    add(reading.problems,
+        settle_tolerances(*reading.tolerances, nullptr, spec.units.value_or(Unit::mm)).problems);
   return std::move(reading.problems);
 }
 

@@ -100,7 +100,12 @@ class DoorReader {
       if (entry.key != "units" && !nearest_word(entry.key, {"units"}).empty()) read_.let_units_be();
     read_object(document, "", "");
     if (reader_ == Reader::spec) demand_opening(document);
-    return {std::move(spec_), given_lengths(read_.take_lengths()), read_.take_problems()};
+    std::optional<ToleranceSpec> tolerances;
+    if (document.find("work") != nullptr || document.find("tolerance") != nullptr ||
+        document.find("fit") != nullptr)
+      tolerances = read_tolerance_spec(read_, document);
+    return {std::move(spec_), given_lengths(read_.take_lengths()), std::move(tolerances),
+            read_.take_problems()};
   }
 
  private:
@@ -111,7 +116,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 13> kSpecialKeys;
+  static const std::array<SpecialKey, 16> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -167,7 +172,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 13> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 16> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -180,6 +185,10 @@ const std::array<DoorReader::SpecialKey, 13> DoorReader::kSpecialKeys = {{
     {"panels", &DoorReader::read_panels, Scope::both},
     {"panel.rebate", &DoorReader::read_rebate, Scope::both},
     {"panel.grain", &DoorReader::read_grain, Scope::both},
+    {"work", &DoorReader::skip,
+     Scope::both},  // these three are read together, see tolerance_spec.h
+    {"tolerance", &DoorReader::skip, Scope::both},
+    {"fit", &DoorReader::skip, Scope::both},
     {"cutters", &DoorReader::read_cutters, Scope::shop_only},
 }};
 

@@ -11,6 +11,7 @@
 #include "document.h"
 #include "haunch/length_text.h"
 #include "kind.h"
+#include "tolerance_spec.h"
 
 namespace haunch {
 
@@ -115,6 +116,7 @@ enum class Reader { spec, shop };
 struct DoorReading {
   DoorSpec spec;
   std::vector<Given> given;
+  std::optional<ToleranceSpec> tolerances;  // where it speaks of them
   std::vector<Problem> problems;
 };
 

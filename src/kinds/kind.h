@@ -12,6 +12,7 @@
 #include "document.h"
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
+#include "tolerances.h"
 
 namespace haunch {
 
@@ -59,6 +60,10 @@ class Job {
   int quantity = 1;
   Unit unit = Unit::mm;
   std::vector<Given> given;  // in the order of the spec
+  /// How far off cuts may come, where the spec or the shop speaks of it; and what was taken for
+  /// that besides.
+  std::optional<Tolerances> tolerances;
+  std::vector<Assumed> assumed_tolerances;
 
   /// Sets the job out. Throws LengthOverflow when a size is beyond reckoning.
   virtual Worked work() const = 0;

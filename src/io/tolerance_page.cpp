@@ -1,0 +1,242 @@
+#include "tolerance_page.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <vector>
+
+#include "json_text.h"
+#include "tolerance_spec.h"
+
+namespace haunch {
+namespace {
+
+// ---- the page
+
+/// With one decimal, but never all or none where it is not.
+std::string percent(double share) {
+  if (share > 0 && share < 0.001) return "under 0.1 %";
+  if (share < 1 && share > 0.999) return "over 99.9 %";
+  return fmt::format("{:.1f} %", share * 100);
+}
+
+/// Fits read better as decimals, in inches too.
+LengthPrinter decimals(const LengthPrinter& lengths) {
+  return {lengths.unit(), LengthStyle{0}};
+}
+
+/// A root-sum-square is worth no finer figure than this.
+Length about(Length rss, const LengthPrinter& lengths) {
+  return nearest_multiple(rss, lengths.unit() == Unit::mm ? Length::from_mm_thousandths(10)
+                                                          : Length::from_inch_parts(1, 2000));
+}
+
+std::string line(const std::string& text) {
+  return "  " + wrapped(text, kPageWidth, 4) + "\n";
+}
+
+/// Joints of which all figures are the same.
+struct FitRow {
+  const JointFit* first;
+  std::string_view kind;
+  int places;
+};
+
+std::vector<FitRow> rows_of(const Assembly& wood, const FitForecast& forecast) {
+  std::vector<FitRow> rows;
+  for (const JointFit& fit : forecast.joints) {
+    const std::string_view kind = wood.joints[fit.joint].kind;
+    const auto row = std::find_if(rows.begin(), rows.end(), [&](const FitRow& it) {
+      return it.kind == kind && it.first->play.nominal == fit.play.nominal;
+    });
+    ++(row == rows.end() ? *rows.insert(rows.end(), {&fit, kind, 0}) : *row).places;
+  }
+  return rows;
+}
+
+std::string joint_table(const Assembly& wood, const FitForecast& forecast,
+                        const LengthPrinter& lengths) {
+  TextTable table({"joint", "places", "play", "worst", "to", "+/- rss", "in its band"});
+  for (const FitRow& row : rows_of(wood, forecast)) {
+    const Spread& play = row.first->play;
+    table.add({std::string(row.kind), std::to_string(row.places), play.nominal, play.worst_min,
+               play.worst_max, about(play.rss_max - play.nominal, lengths),
+               percent(row.first->share)});
+  }
+  return table.text(decimals(lengths), 2);
+}
+
+std::string range(const FitBand& band, const LengthPrinter& lengths) {
+  return decimals(lengths).one(band.min) + " to " + decimals(lengths).one(band.max);
+}
+
+std::string band_text(const Assembly& wood, const FitForecast& forecast,
+                      const LengthPrinter& lengths) {
+  std::string text = "bands: " + range(forecast.tolerances.fit, lengths) + " where glued";
+  for (const JointFit& fit : forecast.joints) {
+    if (!wood.joints[fit.joint].design.bite) continue;
+    text += ", " + range(fit.band, lengths) + " for panels";
+    break;
+  }
+  return line(text);
+}
+
+std::string cutting_text(const Tolerances& tolerances) {
+  constexpr std::string_view kWays[] = {"by hand", "by router and saw", "by numerical control"};
+  return fmt::format("cut {}; a plus/minus is {} standard deviation{}",
+                     kWays[static_cast<std::size_t>(tolerances.work)], tolerances.deviations,
+                     tolerances.deviations == 1 ? "" : "s");
+}
+
+std::string leaf_text(const FitForecast& forecast, const LengthPrinter& lengths) {
+  const LeafFit& leaf = forecast.leaf;
+  std::string text = line(percent(leaf.share) +
+                          " of leaves go together without a plane: every joint and panel edge "
+                          "inside its band");
+  if (!leaf.best_allowance) return text;
+  text += line(fmt::format("fit_allowance for the most of them: {}, {}",
+                           decimals(lengths).one(*leaf.best_allowance), percent(leaf.best_share)));
+  const int wanted = forecast.tolerances.wanted_share;
+  return text +
+         line(leaf.least_allowance
+                  ? fmt::format("the smallest for {} %: {}", wanted,
+                                decimals(lengths).one(*leaf.least_allowance))
+                  : fmt::format("{} % is out of reach with these tolerances at any fit_allowance",
+                                wanted));
+}
+
+std::string marks_text(const Assembly& wood, const Stack& stack) {
+  std::string marks;
+  for (const std::size_t piece : stack.pieces)
+    marks += (marks.empty() ? "" : " + ") + wood.pieces[piece].mark;
+  return marks;
+}
+
+std::string stack_table(const Assembly& wood, const FitForecast& forecast,
+                        const LengthPrinter& lengths) {
+  TextTable table({"size", "as drawn", "+/- worst", "+/- rss", "made of"});
+  const auto add = [&](const std::string& name, const Spread& size, const std::string& made_of) {
+    table.add({name, lengths.one(size.nominal), size.worst_max - size.nominal,
+               about(size.rss_max - size.nominal, lengths), made_of});
+  };
+  if (!forecast.width.pieces.empty())
+    add("leaf width", forecast.width.size, marks_text(wood, forecast.width));
+  if (!forecast.height.pieces.empty())
+    add("leaf height", forecast.height.size, marks_text(wood, forecast.height));
+  if (forecast.flush) add("face to face", *forecast.flush, "rail on stile");
+  return table.empty() ? "" : "\n" + table.text(decimals(lengths), 2);
+}
+
+// ---- JSON
+
+void append_share(JsonText& json, std::string_view name, double share) {
+  json.key(name);
+  json.number(share, 4);
+}
+
+void append_range(JsonText& json, std::string_view name, Length min, Length max) {
+  json.key(name);
+  json.open_object();
+  json.member("min", min);
+  json.member("max", max);
+  json.close_object();
+}
+
+void append_spread(JsonText& json, std::string_view name, const Spread& spread) {
+  json.member(name, spread.nominal);
+  append_range(json, "worst", spread.worst_min, spread.worst_max);
+  append_range(json, "rss", spread.rss_min, spread.rss_max);
+}
+
+void append_length(JsonText& json, std::string_view name, const std::optional<Length>& length) {
+  json.key(name);
+  if (length)
+    json.number(*length);
+  else
+    json.null();
+}
+
+void append_tolerances(JsonText& json, const Tolerances& tolerances) {
+  json.member("work", work_word(tolerances.work));
+  json.key("tolerance");
+  json.open_object();
+  for (std::size_t i = 0; i < kDimensions; ++i)
+    json.member(dimension_word(static_cast<Dimension>(i)), tolerances.each[i].plus_minus);
+  json.close_object();
+  json.key("one_setting");
+  json.open_list();
+  for (std::size_t i = 0; i < kDimensions; ++i)
+    if (tolerances.each[i].one_setting) json.text(dimension_word(static_cast<Dimension>(i)));
+  json.close_list();
+  json.member("deviations", std::int64_t{tolerances.deviations});
+  append_share(json, "setting_share", tolerances.setting_share / 100.0);
+}
+
+void append_joint(JsonText& json, const JointFit& fit) {
+  json.row();
+  json.open_object();
+  json.member("joint", joint_id(fit.joint));
+  append_spread(json, "play", fit.play);
+  append_range(json, "band", fit.band.min, fit.band.max);
+  append_share(json, "share", fit.share);
+  json.close_object();
+}
+
+void append_leaf(JsonText& json, const FitForecast& forecast) {
+  const LeafFit& leaf = forecast.leaf;
+  json.key("leaf");
+  json.open_object();
+  append_share(json, "share", leaf.share);
+  append_length(json, "best_allowance", leaf.best_allowance);
+  append_share(json, "best_share", leaf.best_share);
+  append_share(json, "wanted_share", forecast.tolerances.wanted_share / 100.0);
+  append_length(json, "least_allowance", leaf.least_allowance);
+  json.close_object();
+}
+
+void append_stack(JsonText& json, std::string_view name, const Assembly& wood, const Stack& stack) {
+  if (stack.pieces.empty()) return;
+  json.key(name);
+  json.open_object();
+  json.key("parts");
+  json.open_list();
+  for (const std::size_t piece : stack.pieces)
+    json.text(wood.pieces[piece].mark);
+  json.close_list();
+  append_spread(json, "size", stack.size);
+  json.close_object();
+}
+
+}  // namespace
+
+std::string tolerance_page(const Assembly& wood, const FitForecast& forecast,
+                           const LengthPrinter& lengths) {
+  if (forecast.joints.empty()) return {};
+  return "\nFITS, " + cutting_text(forecast.tolerances) + "\n" +
+         joint_table(wood, forecast, lengths) + band_text(wood, forecast, lengths) +
+         leaf_text(forecast, lengths) + stack_table(wood, forecast, lengths);
+}
+
+void append_fits_json(JsonText& json, const Assembly& wood, const FitForecast& forecast) {
+  json.key("fits");
+  json.open_object();
+  append_tolerances(json, forecast.tolerances);
+  append_range(json, "band", forecast.tolerances.fit.min, forecast.tolerances.fit.max);
+  json.key("joints");
+  json.open_list();
+  for (const JointFit& fit : forecast.joints)
+    append_joint(json, fit);
+  json.close_list();
+  append_leaf(json, forecast);
+  append_stack(json, "width", wood, forecast.width);
+  append_stack(json, "height", wood, forecast.height);
+  if (forecast.flush) {
+    json.key("flush");
+    json.open_object();
+    append_spread(json, "size", *forecast.flush);
+    json.close_object();
+  }
+  json.close_object();
+}
+
+}  // namespace haunch
