@@ -25,6 +25,7 @@ struct Finding {
   std::vector<std::size_t> parts;  // pieces of the assembly
   std::optional<std::size_t> joint;
   Length value;
+  bool measured = true;  // false: there was nothing to measure to, and value means nothing
   std::optional<Length> min, max;  // the limits that the status rests on
   std::optional<Length> ok_min,
       ok_max;  // those within which it is ok; of a fail they may be narrower

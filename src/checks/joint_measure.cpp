@@ -54,19 +54,50 @@ std::optional<Length> both_sides(const std::vector<Box>& from, const std::vector
   return *low + *high;
 }
 
-/// The lengths of the runs that the boxes make along an axis, touching ones being one run.
-std::vector<Length> runs_along(std::vector<Box> boxes, std::size_t axis) {
+/// The boxes in groups that touch along an axis: of a divided tenon each tenon by itself, lowest
+/// first.
+std::vector<std::vector<Box>> groups_along(std::vector<Box> boxes, std::size_t axis) {
   std::sort(boxes.begin(), boxes.end(),
             [axis](const Box& a, const Box& b) { return a.low[axis] < b.low[axis]; });
-  std::vector<Length> runs;
-  for (std::size_t i = 0; i < boxes.size();) {
-    const Length low = boxes[i].low[axis];
-    Length high = boxes[i].high[axis];
-    for (; i < boxes.size() && boxes[i].low[axis] <= high; ++i)
-      high = std::max(high, boxes[i].high[axis]);
-    runs.push_back(high - low);
+  std::vector<std::vector<Box>> groups;
+  Length high;
+  for (const Box& box : boxes) {
+    if (groups.empty() || box.low[axis] > high) {
+      groups.emplace_back();
+      high = box.high[axis];
+    }
+    groups.back().push_back(box);
+    high = std::max(high, box.high[axis]);
   }
-  return runs;
+  return groups;
+}
+
+Length extent_of(const std::vector<Box>& boxes, std::size_t axis) {
+  Length low = boxes.front().low[axis];
+  Length high = boxes.front().high[axis];
+  for (const Box& box : boxes) {
+    low = std::min(low, box.low[axis]);
+    high = std::max(high, box.high[axis]);
+  }
+  return high - low;
+}
+
+void keep_least(std::optional<Length>& least, bool first, std::optional<Length> found) {
+  if (first || !found || (least && *found < *least)) least = first || least ? found : least;
+}
+
+/// What is measured at the entering end, tenon by tenon; the least counts.
+void measure_ends(JointMeasure& found, const std::vector<Box>& ends, const Solid& receives,
+                  const JointAxes& axes) {
+  for (const std::vector<Box>& tenon : groups_along(ends, axes.across)) {
+    const bool first = found.widths.empty();
+    keep_least(found.cheeks, first, both_sides(tenon, receives.wood, axes.cheek));
+    keep_least(found.edges, first, both_sides(tenon, receives.wood, axes.across));
+    keep_least(found.bottom, first, gap(tenon, receives.wood, axes.in));
+    const Length thickness = extent_of(tenon, axes.cheek);
+    found.thickness = first ? thickness : std::min(found.thickness, thickness);
+    found.widths.push_back(extent_of(tenon, axes.across));
+  }
 }
 
 }  // namespace
@@ -92,12 +123,8 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
     const bool at_end = reach_of(box, receives, in) == found.reach;
     (at_end ? ends : shallower).push_back(at_end ? end_slice(box, in) : box);
   }
-  found.cheeks = both_sides(ends, receives.wood, axes.cheek);
-  found.edges = both_sides(ends, receives.wood, axes.across);
-  found.bottom = gap(ends, receives.wood, in);
   found.haunch = gap(shallower, receives.wood, in);
-  found.thickness = runs_along(ends, axes.cheek).front();
-  found.widths = runs_along(ends, axes.across);
+  measure_ends(found, ends, receives, axes);
   return found;
 }
 

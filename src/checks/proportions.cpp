@@ -12,6 +12,10 @@ constexpr Rule kDepth{"tenon-depth", "of tenon beyond its shoulder",
 constexpr Rule kThickness{"tenon-thickness", "of tenon thickness",
                           "a tenon wants to be from a quarter to half of the thickness; a third is "
                           "the rule (Fairham 1917, Noyes 1910)"};
+constexpr Rule kWidth{"tenon-width", "of tenon width",
+                      "under 3 mm of tenon there is none (trade practice)"};
+constexpr Rule kTongue{"panel-tongue", "of panel edge thickness",
+                       "an edge under 3 mm breaks out of its groove (trade practice)"};
 constexpr Rule kGlued{
     "glued-width", "of tenon glued across the grain",
     "over 100 mm (4 in) in one tenon the wood moves more than the glue bears (shop rule)"};
@@ -23,26 +27,46 @@ void check_tenon(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
   const JointMeasure& found = bench.measures[number];
   if (found.widths.empty()) return;
+  const Length least = bench.limits.least_wood;
   const Length thickness = bench.assembly.pieces[joint.enters].blank[2];
   const std::vector<std::size_t> parts{joint.enters};
-  if (joint.mortise) {
-    report(bench, kDepth, parts, number, found.reach, Bounds{{}, {}, found.thickness * 3, {}});
-    report(bench, kThickness, parts, number, found.thickness,
-           Bounds{{}, {}, floor_divide(thickness, 4), floor_half(thickness)});
-  }
-  const Length widest = *std::max_element(found.widths.begin(), found.widths.end());
-  report(bench, kGlued, parts, number, widest, Bounds{{}, {}, {}, bench.limits.widest_glued});
+  const bool stub = !joint.mortise;
+  report(bench, kDepth, parts, number, found.reach,
+         Bounds{least, {}, stub ? std::nullopt : std::optional(found.thickness * 3), {}});
+  report(bench, kThickness, parts, number, found.thickness,
+         stub ? Bounds{least, {}, {}, {}}
+              : Bounds{least, {}, floor_divide(thickness, 4), floor_half(thickness)});
+  const auto [narrowest, widest] = std::minmax_element(found.widths.begin(), found.widths.end());
+  report(bench, kWidth, parts, number, *narrowest, Bounds{least, {}, {}, {}});
+  report(bench, kGlued, parts, number, *widest, Bounds{{}, {}, {}, bench.limits.widest_glued});
 }
 
+/// The edge of a panel, once a panel.
+void check_tongue(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const bool told = number > 0 && bench.assembly.joints[number - 1].enters == joint.enters;
+  if (told || found.widths.empty()) return;
+  report(bench, kTongue, {joint.enters}, {}, found.thickness,
+         Bounds{{}, {}, bench.limits.least_wood, {}});
+}
+
+/// Whether a rail goes by the name of lock rail, however it is written.
 bool is_lock_rail(const Piece& piece) {
-  return piece.role == "rail" && piece.name.find("lock rail") != std::string::npos;
+  std::string name = piece.name;
+  std::transform(name.begin(), name.end(), name.begin(), [](char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  });
+  const std::size_t at = name.find("lock rail");
+  const bool whole_word = at == 0 || (at != std::string::npos && name[at - 1] == ' ');
+  return piece.role == "rail" && whole_word;
 }
 
 }  // namespace
 
 void check_proportions(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number)
-    if (bench.assembly.joints[number].tenon) check_tenon(bench, number);
+    bench.assembly.joints[number].tenon ? check_tenon(bench, number) : check_tongue(bench, number);
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     if (is_lock_rail(bench.assembly.pieces[number]))
       report(bench, kLockRail, {number}, {}, bench.solids[number].blank.high[1],
@@ -50,7 +74,7 @@ void check_proportions(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_proportions() {
-  return {&kDepth, &kThickness, &kGlued, &kLockRail};
+  return {&kDepth, &kThickness, &kWidth, &kGlued, &kTongue, &kLockRail};
 }
 
 }  // namespace haunch

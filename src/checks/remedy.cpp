@@ -12,7 +12,8 @@ namespace {
 
 /// Steps by which a lever is first moved, to see what answers to it.
 constexpr std::array<std::int64_t, 3> kProbes{1, 4, 16};
-constexpr std::int64_t kFarthest = 1024;  // steps
+constexpr std::size_t kMostPieces = 300;  // of an item: over it the search would take minutes
+constexpr std::int64_t kFarthest = 4096;  // steps
 
 bool same_place(const Finding& a, const Finding& b) {
   return a.rule == b.rule && a.joint == b.joint && a.parts == b.parts;
@@ -259,6 +260,7 @@ std::vector<std::optional<Remedy>> find_remedies(const Job& job,
   std::optional<RemedySearch> search;
   for (std::size_t i = 0; i < findings.size(); ++i) {
     if (findings[i].status == Status::ok) continue;
+    if (!search && job.work().assembly.pieces.size() > kMostPieces) return {};
     if (!search) search.emplace(job, findings);
     if (const auto answer = search->answer_for(i)) remedies[i] = answer->remedy();
   }

@@ -11,6 +11,7 @@ struct Limits {
   Length thin_wood;          // less is a thin wall: caution
   Length least_bite;         // of a panel's edge in its groove: fail
   Length loosest_fit;        // both cheeks together: caution
+  Length loosest_edges;      // of a tenon in its mortise, both together: caution
   Length loosest_panel;      // groove less tongue: caution
   Length widest_glued;       // across the grain: caution
   Length least_to_end;       // of relish, from a tenon to the end of the piece it enters: caution
@@ -24,6 +25,7 @@ constexpr Limits limits_in(Unit unit) {
   limits.thin_wood = Length::from_mm(5);  // the larger of 5 mm and 3/16 in
   limits.least_bite = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
   limits.loosest_fit = mm ? Length::from_mm_thousandths(250) : Length::from_inch_parts(1, 100);
+  limits.loosest_edges = mm ? Length::from_mm_thousandths(3'200) : Length::from_inch_parts(1, 8);
   limits.loosest_panel = mm ? Length::from_mm_thousandths(800) : Length::from_inch_parts(1, 32);
   limits.widest_glued = mm ? Length::from_mm(100) : Length::from_inch_parts(4);
   limits.least_to_end = mm ? Length::from_mm(12) : Length::from_inch_parts(1, 2);

@@ -1,7 +1,9 @@
 // Wood left: beside, behind and beyond each mortise, between mortises, and beside each groove.
 #include <algorithm>
+#include <cmath>
 
 #include "family.h"
+#include "rounding.h"
 
 namespace haunch {
 namespace {
@@ -67,6 +69,29 @@ struct WoodLeft {
   }
 };
 
+/// The fin between a mortise and a groove beside it, across the thickness; nothing where they
+/// overlap or touch.
+std::optional<Length> fin_between(const Box& mortise, const Box& groove, std::size_t through) {
+  if (!in_shadow(mortise, groove, through)) return {};
+  const Length fin = std::max(groove.low[through] - mortise.high[through],
+                              mortise.low[through] - groove.high[through]);
+  return fin > Length() ? std::optional(fin) : std::nullopt;
+}
+
+/// From corner to corner of two mortises that pass each other in their piece, apart both ways;
+/// nothing for others.
+std::optional<Length> corner_distance(const Box& a, const Box& b, std::size_t along,
+                                      std::size_t in) {
+  const std::size_t through = 3 - along - in;
+  if (a.high[through] <= b.low[through] || b.high[through] <= a.low[through]) return {};
+  const auto apart = [&](std::size_t axis) {
+    return std::max(b.low[axis] - a.high[axis], a.low[axis] - b.high[axis]);
+  };
+  if (apart(along) <= Length() || apart(in) <= Length()) return {};
+  return nearest_step(std::hypot(static_cast<double>(apart(along).steps()),
+                                 static_cast<double>(apart(in).steps())));
+}
+
 /// One step of the mortise's depth at its bottom, beyond any groove.
 Box bottom_slab(Box mortise, Way in) {
   const Length step = Length::from_steps(1);
@@ -95,6 +120,13 @@ WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank,
       left.note_run(wood_from(slab, {along, upwards}, blank, voids, own_number), &WoodLeft::end);
     }
     left.note_run(wood_from(slab, in, blank, voids, own_number), &WoodLeft::behind);
+    for (const Void& other : voids) {
+      if (const auto fin = fin_between(box, other.box, through); other.groove && fin)
+        left.note(left.beside, *fin);
+      const auto corners = corner_distance(box, other.box, along, in.axis);
+      if (other.mortise && corners && (!left.between || *corners < *left.between))
+        left.between = corners;
+    }
   }
   return left;
 }

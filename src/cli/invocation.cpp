@@ -90,9 +90,10 @@ std::string unknown_option(const CLI::App& app, const std::vector<std::string>& 
                            const std::string& rest) {
   const auto whole =
       std::find_if(arguments.begin(), arguments.end(), [&](const std::string& argument) {
+        const bool bundle = argument.size() > rest.size() && argument.starts_with('-') &&
+                            !argument.starts_with("--");
         return argument == rest ||
-               (argument.starts_with('-') &&
-                argument.ends_with(rest.substr(std::min<std::size_t>(rest.size(), 1))));
+               (bundle && rest.size() > 1 && argument.ends_with(rest.substr(1)));
       });
   const std::string option = whole == arguments.end() ? rest : *whole;
   std::vector<std::string> known;

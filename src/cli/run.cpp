@@ -1,5 +1,6 @@
 #include <unistd.h>
 
+#include <cerrno>
 #include <exception>
 #include <new>
 
@@ -34,6 +35,7 @@ void complain(const std::string& lines, const Streams& streams) {
   std::string_view left = lines;
   while (!left.empty()) {
     const ssize_t written = ::write(streams.err, left.data(), left.size());
+    if (written < 0 && errno == EINTR) continue;
     if (written <= 0) return;
     left.remove_prefix(static_cast<std::size_t>(written));
   }
@@ -51,6 +53,11 @@ ExitStatus write_result(const std::string& text, const Invocation& invocation,
 
 ExitStatus run(const std::vector<std::string>& arguments, const Streams& streams) {
   try {
+    if (arguments.empty() && isatty(streams.out) == 0) {
+      complain("haunch: error: no spec is named; give a file, a folder, or - for standard input\n",
+               streams);
+      return kBadSpec;
+    }
     const auto read = read_command_line(arguments);
     if (const auto* error = std::get_if<UsageError>(&read)) {
       complain("haunch: error: " + error->message + "\n", streams);

@@ -60,7 +60,8 @@ ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies) {
     if (!worked.problems.empty()) return {{}, std::move(worked.problems)};
     ItemReport report;
     report.wood = std::move(worked.assembly);
-    report.assumed = std::move(worked.assumed);
+    report.assumed = job->assumed_names;
+    report.assumed.insert(report.assumed.end(), worked.assumed.begin(), worked.assumed.end());
     report.assumed.insert(report.assumed.end(), job->assumed_tolerances.begin(),
                           job->assumed_tolerances.end());
     if (job->tolerances) report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
@@ -103,6 +104,9 @@ std::string_view status_word(Status status) {
 }
 
 std::string finding_message(const Finding& finding, Unit unit) {
+  if (!finding.measured)
+    return "nothing to measure " + std::string(finding.rule->words) + ": " +
+           std::string(finding.rule->reason);
   std::string message = in_words(finding.value, unit) + " " + std::string(finding.rule->words);
   if (finding.min && finding.min == finding.max)
     message += finding.value == *finding.min ? ", as designed"
@@ -115,13 +119,6 @@ std::string finding_message(const Finding& finding, Unit unit) {
     message += ", better " + in_words(*finding.ok_min, unit);
   if (finding.status != Status::ok) message += ": " + std::string(finding.rule->reason);
   return message;
-}
-
-std::string marks_of(const Assembly& wood, const std::vector<std::size_t>& parts) {
-  std::string marks;
-  for (const std::size_t part : parts)
-    marks += (marks.empty() ? "" : ", ") + wood.pieces[part].mark;
-  return marks.empty() ? "-" : marks;
 }
 
 std::string remedy_message(const Remedy& remedy, Unit unit) {

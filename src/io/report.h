@@ -51,9 +51,6 @@ std::vector<CutRow> cut_list(const Assembly& wood, int quantity);
 /// What a finding says, in words: the figure, its limit, and unless it is ok why it matters.
 std::string finding_message(const Finding& finding, Unit unit);
 
-/// "C", or "-" for no piece, "A, C" for several.
-std::string marks_of(const Assembly& wood, const std::vector<std::size_t>& parts);
-
 std::string_view status_word(Status status);
 
 /// What a remedy says, in words.

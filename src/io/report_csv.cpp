@@ -144,7 +144,7 @@ void append_check(CsvRow row, const ItemReport& report, std::size_t number, Unit
   row.length(finding.value);
   row.length(finding.min);
   row.length(finding.max);
-  row.plain(finding_message(finding, unit));
+  row.text(finding_message(finding, unit));
   const auto remedy = report.remedies.empty() ? std::nullopt : report.remedies[number];
   row.plain(remedy ? remedy->key : "");
   row.length(remedy ? std::optional(remedy->from) : std::nullopt);

@@ -221,6 +221,7 @@ void append_check(JsonText& json, const ItemReport& report, std::size_t number, 
 struct AssumedValue {
   JsonText& json;
   void operator()(Length length) const { json.number(length); }
+  void operator()(int number) const { json.number(std::int64_t{number}); }
   void operator()(const std::string& text) const { json.text(text); }
   void operator()(const std::vector<Length>& lengths) const {
     json.open_list();

@@ -231,17 +231,26 @@ std::string given_page(const ItemReport& report, LengthStyle style) {
 std::string value_text(const Assumed& assumed, const LengthPrinter& lengths) {
   if (const auto* length = std::get_if<Length>(&assumed.value)) return lengths.one(*length);
   if (const auto* text = std::get_if<std::string>(&assumed.value)) return *text;
+  if (const auto* number = std::get_if<int>(&assumed.value)) return std::to_string(*number);
   std::string all;
   for (const Length length : std::get<std::vector<Length>>(assumed.value))
     all += (all.empty() ? "" : ", ") + lengths.one(length);
   return all;
 }
 
+/// A value too long for its column stands before its reason.
+std::vector<Cell> assumed_row(const std::string& key, const std::string& value,
+                              const std::string& why) {
+  constexpr std::size_t kLongest = 20;
+  if (display_width(value) > kLongest) return {key, std::string(), value + ": " + why};
+  return {key, value, why};
+}
+
 std::string assumed_page(const ItemReport& report, const LengthPrinter& lengths) {
   if (report.assumed.empty()) return {};
   TextTable table({"key", "value", "why"});
   for (const Assumed& assumed : report.assumed)
-    table.add({assumed.key, value_text(assumed, lengths), assumed.why});
+    table.add(assumed_row(assumed.key, value_text(assumed, lengths), assumed.why));
   return "\nASSUMED, for want of a word in the spec\n" + table.text(lengths, 2);
 }
 
@@ -250,7 +259,8 @@ std::string assumed_page(const ItemReport& report, const LengthPrinter& lengths)
 std::string item_page(const ItemReport& report, Section section, Unit unit, LengthStyle style) {
   const LengthPrinter lengths(unit, style);
   const bool whole = section == Section::sheet;
-  std::string page = head_page(report, lengths);
+  const std::string head = head_page(report, lengths);
+  std::string page;
   if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
   if (whole || section == Section::joints) page += joinery_page(report.wood, lengths);
   if (whole || section == Section::check) page += checks_page(report, section, lengths);
@@ -258,7 +268,9 @@ std::string item_page(const ItemReport& report, Section section, Unit unit, Leng
     page += tolerance_page(report.wood, *report.fits, lengths);
   if (whole) page += given_page(report, style);
   page += assumed_page(report, lengths);
-  if (page.find('~') != std::string::npos)
+  const bool rounded = page.find(" ~") != std::string::npos;
+  page.insert(0, head);
+  if (rounded)
     page += "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";
   return page;
 }

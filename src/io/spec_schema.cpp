@@ -73,7 +73,7 @@ Json panels() {
       {{"across",
         {{"anyOf", {number, each}}, {"description", "in each tier, or in each from the top"}}}});
   across["required"] = {"across"};
-  const Json count{{"type", "integer"}, {"minimum", 1}, {"maximum", 50'000}};
+  const Json count{{"type", "integer"}, {"minimum", 1}, {"maximum", 5'000}};
   return {{"anyOf", {count, across}},
           {"description", "how many: a multiple of the tiers, or so many across"}};
 }

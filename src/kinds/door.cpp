@@ -34,7 +34,7 @@ class DoorJob : public Job {
     if (lever.key.starts_with(kRailKey))
       set_rail(changed->spec, lever.key.substr(kRailKey.size()), value);
     else
-      set_size(changed->spec, lever.key, value);
+      set_size(changed->spec, muntin_key(lever.key), value);
     return changed;
   }
 
@@ -83,6 +83,8 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
   auto job = std::make_unique<DoorJob>();
   job->kind = "door";
   job->id = spec.id.empty() ? std::string(default_id) : spec.id;
+  if (spec.id.empty()) job->assumed_names.push_back({"id", job->id, "from where the spec stands"});
+  if (!spec.quantity) job->assumed_names.push_back({"quantity", 1, "one, where nothing is said"});
   job->name = spec.name.empty() ? "door" : spec.name;
   job->note = spec.note;
   job->species = spec.species;

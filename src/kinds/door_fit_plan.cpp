@@ -44,13 +44,15 @@ void settle_groove_depth(DoorLedger& ledger, DoorPlan& plan) {
                   ledger.say(least.width), ledger.say(least.room()), least.name));
 }
 
-/// Whether muntins above and below a rail stand so that their mortises could meet inside it.
-bool mortises_meet(const FramePlan& frame, std::size_t rail, Length margin) {
+/// Whether muntins above and below a rail stand so that less than `margin` of wood would be between
+/// their mortises along the rail. A mortise begins `inset` within the muntin's width.
+bool mortises_meet(const FramePlan& frame, std::size_t rail, Length inset, Length margin) {
   if (frame.is_end_rail(rail)) return false;
   const auto& above = frame.tiers[rail - 1].sights;
   const auto& below = frame.tiers[rail].sights;
+  const Length apart = margin - inset * 2;  // of the muntins themselves
   for (std::size_t i = 0, j = 0; i + 1 < above.size() && j + 1 < below.size();) {
-    if (above[i].high < below[j + 1].low + margin && below[j].high < above[i + 1].low + margin)
+    if (above[i].high < below[j + 1].low + apart && below[j].high < above[i + 1].low + apart)
       return true;
     above[i].high < below[j].high ? ++i : ++j;
   }
@@ -64,16 +66,23 @@ Length deepest_muntin_tenon(const DoorLedger& ledger, const DoorPlan& plan, Leng
   const FramePlan& frame = plan.frame;
   const Length bottom =
       ledger.spec.bottom_clearance.size.value_or(ledger.defaults.bottom_clearance);
+  const Length edge = ledger.spec.edge_clearance.size.value_or(ledger.defaults.edge_clearance);
   const Length left = ledger.defaults.left_behind_mortise;
   Length deepest = wanted;
   for (std::size_t i = 0; i < frame.rails.size(); ++i) {
     if (!frame.takes_muntins(i)) continue;
     const Length width = frame.rails[i].width;
     const Length behind = frame.is_end_rail(i) ? width : width - plan.groove.depth;
-    const Length room = mortises_meet(frame, i, left) ? floor_half(width - left) : behind - left;
-    deepest = std::min(deepest, room - bottom);
+    const bool meet = mortises_meet(frame, i, plan.groove.depth - edge, left);
+    deepest = std::min(deepest, (meet ? floor_half(width - left) : behind - left) - bottom);
   }
   return deepest;
+}
+
+std::string_view muntin_depth_reason(Length depth, Length wanted, Length whole) {
+  if (depth == wanted) return "as deep as the rails' tenons";
+  return depth > whole ? "never less than the groove"
+                       : "as deep as leaves wood behind and between the mortises";
 }
 
 void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
@@ -82,9 +91,7 @@ void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
   const Length whole = deepest == wanted ? wanted : floor_multiple(deepest, ledger.defaults.whole);
   const Length fallback = std::max(whole, plan.groove.depth);
   const Length depth =
-      ledger.take("tenon.muntin_depth", fallback,
-                  fallback == wanted ? "as deep as the rails' tenons"
-                                     : "as deep as leaves wood behind and between the mortises");
+      ledger.take("tenon.muntin_depth", fallback, muntin_depth_reason(fallback, wanted, whole));
   plan.join.muntin_depth = depth;
   for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
     const RailPlan& rail = plan.frame.rails[i];
@@ -131,9 +138,12 @@ Reasoned usual_mortise(const DoorLedger& ledger, Length thickness) {
   if (spec.groove_width.size) return {*spec.groove_width.size, "as wide as the groove"};
   const Length cutter =
       cutter_for(thickness, spec.cutters.empty() ? ledger.defaults.cutters : spec.cutters);
-  return {cutter, in_cutter_rule(cutter, thickness)
-                      ? "the smallest cutter from a third to 0.4 of the thickness"
-                      : "the cutter nearest to a third of the thickness"};
+  const bool shops = !spec.cutters.empty();
+  if (in_cutter_rule(cutter, thickness))
+    return {cutter, fmt::format("the smallest {} from a third to 0.4 of the thickness",
+                                shops ? "of the shop's cutters" : "cutter")};
+  return {cutter, fmt::format("the {} nearest to a third of the thickness",
+                              shops ? "shop's cutter" : "cutter")};
 }
 
 /// Where mortise, tenon and allowance are all given: true when they agree, or when one of the
@@ -172,25 +182,15 @@ Length settle_allowance(DoorLedger& ledger, Length mortise) {
                      "a film of glue on each cheek");
 }
 
-/// Face side to the near wall of a mortise or groove: in line with `other` where only that one's
-/// place is stated, else in the middle of the thickness.
+/// Where a mortise or groove lies across the thickness: in the middle, unless stated.
 struct ThicknessPlace {
   std::string_view name, key, width_key;
   Length width;
-  std::string_view other_name;
-  Stated other;
-  Length other_width;
 };
 
 Length settle_from_face(DoorLedger& ledger, const ThicknessPlace& place, Length thickness) {
-  const Length middle = floor_half(thickness - place.width);
-  const Length in_line =
-      place.other.size ? *place.other.size + floor_half(place.other_width - place.width) : middle;
-  const bool fits = in_line >= Length() && in_line + place.width <= thickness;
-  const std::string why = place.other.size && fits
-                              ? fmt::format("in line with the {}", place.other_name)
-                              : "in the middle of the thickness";
-  const Length from_face = ledger.take(place.key, fits ? in_line : middle, why);
+  const Length from_face =
+      ledger.take(place.key, floor_half(thickness - place.width), "in the middle of the thickness");
   if (from_face < Length() || from_face + place.width > thickness)
     ledger.problem({std::string(place.key), std::string(place.width_key), "groove.width",
                     "mortise.width", "thickness"},
@@ -251,19 +251,18 @@ void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
 }
 
 void settle_places(DoorLedger& ledger, DoorPlan& plan) {
-  const DoorSpec& spec = ledger.spec;
+  DoorSpec& spec = ledger.spec;
   MortiseDesign& mortise = plan.join.mortise;
-  const bool mortises = plan.join.has_mortises;
-  const ThicknessPlace of_mortise{"mortise", "mortise.from_face",   "mortise.width",  mortise.width,
-                                  "groove",  spec.groove_from_face, plan.groove.width};
-  if (mortises) mortise.from_face = settle_from_face(ledger, of_mortise, plan.frame.thickness);
+  const Length thickness = plan.frame.thickness;
+  if (plan.join.has_mortises)
+    mortise.from_face = settle_from_face(
+        ledger, {"mortise", "mortise.from_face", "mortise.width", mortise.width}, thickness);
+  else if (!spec.groove_from_face.size)
+    spec.groove_from_face = spec.mortise_from_face;  // the groove is the mortise of a stub
   // A groove that only goes along with the mortise is at fault with it, and need not be told of.
   if (!ledger.clean() && !spec.groove_from_face.size && !spec.groove_width.size) return;
-  const ThicknessPlace of_groove{"groove",       "groove.from_face",
-                                 "groove.width", plan.groove.width,
-                                 "mortise",      mortises ? spec.mortise_from_face : Stated(),
-                                 mortise.width};
-  plan.groove.from_face = settle_from_face(ledger, of_groove, plan.frame.thickness);
+  plan.groove.from_face = settle_from_face(
+      ledger, {"groove", "groove.from_face", "groove.width", plan.groove.width}, thickness);
 }
 
 }  // namespace haunch

@@ -15,10 +15,10 @@ constexpr int kMostParts = 10'000;
 
 void settle_names(DoorLedger& ledger) {
   const DoorSpec& spec = ledger.spec;
-  if (!spec.units)
-    ledger.assume("units", std::string("mm"), "every size in the spec carries its own unit");
-  if (spec.units && spec.units_by_shop)
-    ledger.note_shop("units", std::string(unit_word(ledger.unit)));
+  if (spec.units_inferred)
+    ledger.assume("units", std::string(unit_word(ledger.unit)),
+                  "every size in the spec carries its own unit");
+  if (spec.units_by_shop) ledger.note_shop("units", std::string(unit_word(ledger.unit)));
   if (spec.species.empty())
     ledger.assume("species", std::string("not stated"),
                   "no wood is named; sizes do not depend on it");
@@ -142,6 +142,7 @@ void demand_sights(DoorLedger& ledger, const FramePlan& frame) {
     ledger.problem({fmt::format("rail_widths.{}", i + 2 < frame.rails.size() ? i + 1 : i)},
                    fmt::format("the {} and the {} {}; place them so that a panel has room between",
                                above.name, below.name, how));
+    return;  // those above and below only follow
   }
 }
 
@@ -237,6 +238,10 @@ void settle_rails(DoorLedger& ledger, FramePlan& frame) {
   place_rails(specs, frame);
   demand_sights(ledger, frame);
   add_rail_levers(ledger, frame, specs);
+  for (std::size_t i = 1; i + 1 < specs.size(); ++i)
+    if (!specs[i].line)
+      ledger.assume(fmt::format("rail_widths.{}.top", i), frame.rails[i].low + frame.rails[i].width,
+                    frame.rails[i].name + ": so that the openings above and below are equal");
 }
 
 void settle_tiers(DoorLedger& ledger, FramePlan& frame) {

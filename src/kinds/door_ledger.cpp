@@ -74,7 +74,7 @@ void DoorLedger::add_lever(std::string key, Length value, Change change, bool ze
                            std::string what) {
   if (change == Change::none) return;
   const Length step = change == Change::size ? defaults.size_step : defaults.fit_step;
-  levers.push_back({std::move(key), std::move(what), value, step,
+  levers.push_back({written_key(spec, key), std::move(what), value, step,
                     zero_allowed ? Length() : Length::from_steps(1)});
 }
 
@@ -98,7 +98,7 @@ void DoorLedger::problem(const std::vector<std::string>& keys, std::string messa
       keys.begin(), keys.end(),
       [&](const std::string& a, const std::string& b) { return source_of(a) < source_of(b); });
   if (source_of(*first) == Source::shop) message += " (" + *first + " is from the shop file)";
-  const std::string path = pointer_to(*first);
+  const std::string path = pointer_to(written_key(spec, *first));
   const bool told = std::any_of(problems.begin(), problems.end(),
                                 [&](const Problem& it) { return it.path == path; });
   if (!told) problems.push_back({path, std::move(message), {}});

@@ -144,7 +144,6 @@ void DoorSetter::join_muntins() {
 void DoorSetter::add_panels(std::size_t tier) {
   const std::vector<Grooves>& muntins = muntins_[tier];
   const PanelPlan& panel = plan_.panel;
-  const bool upright = panel.grain == Grain::upright;
   const Length thickness = panel.rebated ? panel.tongue : panel.thickness;
   // A panel thinner than its tongue is designed to be as thick, and fails its check.
   const Length cheeks =
@@ -152,15 +151,19 @@ void DoorSetter::add_panels(std::size_t tier) {
   const auto design = [&](Length gap) {
     return Clearances{cheeks, {}, gap, plan_.groove.depth - gap};
   };
-  const Clearances sides = design(upright ? panel.gap_across : panel.gap_along);
-  const Clearances ends = design(upright ? panel.gap_along : panel.gap_across);
+  const Clearances sides = design(panel.gap_at_sides());
+  const Clearances ends = design(panel.gap_at_ends());
   for (std::size_t n = 0; n <= muntins.size(); ++n) {
     const std::size_t piece = add_panel(tier, n);
+    const std::size_t first_joint = wood_.joints.size();
     house_panel(wood_, n == 0 ? stiles_.low : muntins[n - 1].high, piece, {Axis::x, false}, sides);
     house_panel(wood_, n == muntins.size() ? stiles_.high : muntins[n].low, piece, {Axis::x, true},
                 sides);
     house_panel(wood_, rails_[tier].low, piece, {Axis::y, true}, ends);
     house_panel(wood_, rails_[tier + 1].high, piece, {Axis::y, false}, ends);
+    for (Feature& rebate : wood_.pieces[piece].features)
+      for (std::size_t joint = first_joint; joint < wood_.joints.size(); ++joint)
+        rebate.joints.push_back(joint);
   }
 }
 
@@ -169,8 +172,8 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const bool upright = panel.grain == Grain::upright;
   const Strip wide = plan_.frame.tiers[tier].sights[number];
   const Strip high = plan_.frame.tiers[tier].height;
-  const Length beyond_x = plan_.groove.depth - (upright ? panel.gap_across : panel.gap_along);
-  const Length beyond_y = plan_.groove.depth - (upright ? panel.gap_along : panel.gap_across);
+  const Length beyond_x = plan_.groove.depth - panel.gap_at_sides();
+  const Length beyond_y = plan_.groove.depth - panel.gap_at_ends();
   const Length width = wide.high - wide.low + beyond_x * 2;
   const Length height = high.high - high.low + beyond_y * 2;
   const Length tongue = panel.rebated ? panel.tongue : panel.thickness;

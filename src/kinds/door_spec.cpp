@@ -62,7 +62,7 @@ constexpr std::string_view kSpreadKeys[] = {"clearance", "stile_width", "panel.g
 
 constexpr int kMostRails = 200;
 constexpr int kMostAcross = 1000;
-constexpr int kMostPanels = 50'000;
+constexpr int kMostPanels = 5'000;
 constexpr int kMostQuantity = 100'000;
 constexpr std::size_t kMostCutters = 1000;
 
@@ -70,12 +70,6 @@ const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
 const std::vector<std::string_view> kGrainWords = {"upright", "level"};
 const std::vector<std::string_view> kUnitWords = {"mm", "in"};
 const std::vector<std::string_view> kRailLineWords = {"top", "centre", "bottom"};
-
-/// The key with the other name of a muntin, mullion, put right.
-std::string muntin_key(const std::string& key) {
-  constexpr std::string_view kOtherName = "mullion_";
-  return key.starts_with(kOtherName) ? "muntin_" + key.substr(kOtherName.size()) : key;
-}
 
 /// "/rail_widths/1/top" as "rail_widths.1.top".
 std::vector<Given> given_lengths(std::vector<ReadLength> lengths) {
@@ -100,12 +94,13 @@ class DoorReader {
       if (entry.key != "units" && !nearest_word(entry.key, {"units"}).empty()) read_.let_units_be();
     read_object(document, "", "");
     if (reader_ == Reader::spec) demand_opening(document);
+    const std::vector<Given> given = given_lengths(read_.take_lengths());
+    infer_units(given);
     std::optional<ToleranceSpec> tolerances;
     if (document.find("work") != nullptr || document.find("tolerance") != nullptr ||
         document.find("fit") != nullptr)
       tolerances = read_tolerance_spec(read_, document);
-    return {std::move(spec_), given_lengths(read_.take_lengths()), std::move(tolerances),
-            read_.take_problems()};
+    return {std::move(spec_), given, std::move(tolerances), read_.take_problems()};
   }
 
  private:
@@ -136,8 +131,10 @@ class DoorReader {
       else if (key != entry.key && object.find(key) != nullptr)
         read_.problem(entry_path, "is the same thing as \"" + key + "\"; keep one of the two",
                       entry.offset);
-      else
+      else {
+        if (key != entry.key) spec_.mullions.push_back(prefix + key);
         read_entry(entry, prefix + key, prefix, entry_path);
+      }
     }
   }
 
@@ -149,6 +146,16 @@ class DoorReader {
   std::vector<std::string_view> keys_after(const std::string& prefix) const;
   std::string_view other_reader_of(const std::string& key) const;
   void demand_opening(const Value& document);
+
+  /// Without units, a spec whose sizes all carry inches or feet is an inch job.
+  void infer_units(const std::vector<Given>& given) {
+    if (spec_.units || reader_ == Reader::shop || given.empty()) return;
+    const bool metric = std::any_of(given.begin(), given.end(), [](const Given& it) {
+      return it.written.find_first_of("mM") != std::string::npos;
+    });
+    spec_.units = metric ? Unit::mm : Unit::inch;
+    spec_.units_inferred = true;
+  }
 
   void skip(const Value&, const std::string&) {}
   void read_units(const Value& value, const std::string& path);
@@ -452,6 +459,20 @@ void take_over(Field& field, const Field& shops, bool silent) {
 }
 
 }  // namespace
+
+std::string muntin_key(const std::string& key) {
+  constexpr std::string_view kOtherName = "mullion_";
+  const std::size_t at = key.rfind(kOtherName);
+  return at == std::string::npos
+             ? key
+             : key.substr(0, at) + "muntin_" + key.substr(at + kOtherName.size());
+}
+
+std::string written_key(const DoorSpec& spec, const std::string& key) {
+  if (std::find(spec.mullions.begin(), spec.mullions.end(), key) == spec.mullions.end()) return key;
+  const std::size_t at = key.rfind("muntin_");
+  return key.substr(0, at) + "mullion_" + key.substr(at + 7);
+}
 
 std::string_view rail_line_word(RailLine line) {
   return kRailLineWords[static_cast<std::size_t>(line)];

@@ -85,7 +85,14 @@ struct DoorSpec {
   Chosen<Rebate> rebate;
   Chosen<Grain> grain;
   std::vector<Length> cutters;  // of a shop file only
+  std::vector<std::string>
+      mullions;                 // keys, dotted and with muntin_, that were written with mullion_
+  bool units_inferred = false;  // from the sizes, all of which carry their own
 };
+
+/// The key with the other name of a muntin, mullion, put right; and the key as `spec` wrote it.
+std::string muntin_key(const std::string& key);
+std::string written_key(const DoorSpec& spec, const std::string& key);
 
 /// How a remedy may change a size.
 enum class Change {

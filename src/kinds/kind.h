@@ -19,7 +19,7 @@ namespace haunch {
 /// A value that the spec did not give, and where it came from.
 struct Assumed {
   std::string key;  // as in the spec, dotted: "tenon.relish"
-  std::variant<Length, std::vector<Length>, std::string> value;
+  std::variant<Length, std::vector<Length>, std::string, int> value;
   std::string why;
 };
 
@@ -64,6 +64,7 @@ class Job {
   /// that besides.
   std::optional<Tolerances> tolerances;
   std::vector<Assumed> assumed_tolerances;
+  std::vector<Assumed> assumed_names;  // id and quantity, where the spec is silent
 
   /// Sets the job out. Throws LengthOverflow when a size is beyond reckoning.
   virtual Worked work() const = 0;

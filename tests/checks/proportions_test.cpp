@@ -22,6 +22,13 @@ CornerSizes stout() {
   return sizes;
 }
 
+/// A groove narrow enough for a panel's edge of 3 mm; the stub in it is thicker than that.
+CornerSizes thin_edge() {
+  CornerSizes sizes;
+  sizes.fit = mm(0.1);
+  return sizes;
+}
+
 CornerSizes lock_rail() {
   CornerSizes sizes;
   sizes.rail_name = "lock rail";
@@ -41,6 +48,12 @@ std::vector<Breakage> breakages_of_proportions() {
              mm(6.2), -kStep, "tenon-thickness caution"),
       around("nor thicker than half of it, which costs it its walls too", stout(),
              &S::mortise_width, mm(12), kStep, "mortise-wall caution, tenon-thickness caution"),
+      // Under 3 mm there is no tenon, and no edge of a panel.
+      around("a tenon is 3 mm wide at least", {}, &S::tenon_width, mm(3), -kStep,
+             "tenon-width fail"),
+      around("a stub is 3 mm deep at least", {}, &S::stub_depth, mm(3), -kStep, "tenon-depth fail"),
+      around("a panel's edge is 3 mm thick at least", thin_edge(), &S::groove_width, mm(3.4),
+             -kStep, "panel-tongue caution"),
       // (shop rule on the width limit of a glued tenon)
       around("no more than 100 mm of a tenon are glued", {}, &S::tenon_width, mm(100), kStep,
              "glued-width caution"),

@@ -84,7 +84,7 @@ std::vector<Breakage> breakages_of_walls() {
       around("5 mm are left at a groove's bottom", {}, &S::muntin, mm(15), less, "",
              "groove-wall caution"),
       around("less than 3 mm fail at its bottom", {}, &S::muntin, mm(13), less,
-             "groove-wall caution", "groove-wall fail"),
+             "groove-wall caution", "groove-wall fail, tenon-width fail"),
   };
 }
 
@@ -127,6 +127,39 @@ TEST_CASE("Mortises that meet across a piece have no wood between them") {
   CHECK(between(from_outside(mm(13))) == mm(5));
   CHECK(between(from_outside(mm(18))) == Length());
   CHECK(verdict(from_outside(mm(18))).find("mortise-between fail") != std::string::npos);
+}
+
+/// The least figure of a check, and what it comes to.
+const Finding& least_of(const std::vector<Finding>& findings, std::string_view check) {
+  const Finding* least = nullptr;
+  for (const Finding& finding : findings)
+    if (finding.rule->check == check && (least == nullptr || finding.value < least->value))
+      least = &finding;
+  REQUIRE(least != nullptr);
+  return *least;
+}
+
+TEST_CASE("A fin between a mortise and the groove beside it is a wall too") {
+  // The mortise takes 8 to 20 of the thickness, the groove 21 to 33.
+  const Assembly leaf = wood(house_mm(
+      R"("mortise": {"width": 12, "from_face": 8}, "groove": {"width": 12, "from_face": 21})"));
+  const Finding& wall = least_of(check_assembly(leaf, Unit::mm), "mortise-wall");
+  CHECK(wall.value == mm(1));
+  CHECK(wall.status == Status::fail);
+}
+
+TEST_CASE("Two mortises that pass corner to corner have that much wood between them") {
+  // Inside 920 - 6 - 200 = 714: four panels of (714 - 270) / 4 = 111 above, three of 178 below. A
+  // muntin's mortise is 90 - 24 + 0.8 = 66.8 wide, from 11.6 on. Muntins above begin at 211, 412,
+  // 613, below at 278, 546: along the rail 278 + 11.6 - (211 + 78.4) = 0.2 apart. Both are 39.45 +
+  // 2 deep in a rail of 83: in depth 83 - 82.9 = 0.1 apart.
+  const Assembly leaf = wood(
+      R"({"kind": "door", "units": "mm", "opening": {"width": 920, "height": 2060}, "panels": {"across": [4, 3]},
+      "rail_widths": [100, 83, 150], "muntin_width": 90, "tenon": {"muntin_depth": 39.45}})");
+  const Finding& between = least_of(check_assembly(leaf, Unit::mm), "mortise-between");
+  CHECK(between.value > mm(0.223));  // the root of 0.2 squared and 0.1 squared
+  CHECK(between.value < mm(0.224));
+  CHECK(between.status == Status::fail);
 }
 
 }  // namespace haunch::test

@@ -145,22 +145,22 @@ TEST_CASE("Mortise and groove may stand off the middle, each at its own place") 
   CHECK(piece(leaf, "panel, tier 1").place.origin[2] == mm(20.2));
 }
 
-TEST_CASE("Where one of them is placed, the other is in line with it") {
+TEST_CASE("Mortise and groove are placed each for itself, in the middle where nothing is said") {
+  // (44 - 15) / 2 = 14.5
   const Assembly leaf = wood(house_mm(R"("mortise": {"width": 15, "from_face": 12})"));
-  CHECK(cuts(piece(leaf, "left stile"), "groove").front().low[2] == mm(12));
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").front().low[2] == mm(12));
+  CHECK(cuts(piece(leaf, "left stile"), "groove").front().low[2] == mm(14.5));
   const Assembly other = wood(house_mm(R"("groove": {"width": 15, "from_face": 18})"));
-  CHECK(cuts(piece(other, "left stile"), "mortise").front().low[2] == mm(18));
+  CHECK(cuts(piece(other, "left stile"), "mortise").front().low[2] == mm(14.5));
+  CHECK(cuts(piece(other, "left stile"), "groove").front().low[2] == mm(18));
 }
 
-TEST_CASE("Where there is no room in line, it stands in the middle") {
-  // A groove of 20 about a mortise of 8 at 2 would begin at 2 - 6; about one at 34 it would end at
-  // 48.
-  for (const char* from_face : {"2", "34"}) {
-    const Assembly leaf =
-        wood(house_mm(R"("groove": {"width": 20}, "mortise": {"width": 8, "from_face": )" +
-                      std::string(from_face) + "}"));
-    CHECK(cuts(piece(leaf, "left stile"), "groove").front().low[2] == mm(12));
-  }
+TEST_CASE("Where tenons are stubs, the groove is their mortise, and may be placed as one") {
+  const Assembly leaf =
+      wood(house_mm(R"("tenon_depth": 9, "mortise": {"width": 8, "from_face": 4})"));
+  const Box groove = cuts(piece(leaf, "left stile"), "groove").front();
+  CHECK(groove.low[2] == mm(4));
+  CHECK(groove.high[2] == mm(12));
 }
 
 TEST_CASE("What does not lie within the thickness is refused") {

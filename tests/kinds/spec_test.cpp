@@ -110,9 +110,9 @@ TEST_CASE("Choices have few words") {
 
 TEST_CASE("Panels are a count, or so many across") {
   CHECK(refusal(house_mm("\"panels\": 2.5")) ==
-        "/panels: 2.5 is not a whole number; write one from 1 to 50000");
+        "/panels: 2.5 is not a whole number; write one from 1 to 5000");
   CHECK(refusal(house_mm("\"panels\": 0")) ==
-        "/panels: 0 is out of range; it must be from 1 to 50000");
+        "/panels: 0 is out of range; it must be from 1 to 5000");
   CHECK(refusal(house_mm("\"panels\": {}")) ==
         "/panels: \"across\" is missing; write a number, or {\"across\": …}");
   CHECK(refusal(house_mm("\"panels\": {\"across\": []}")) ==

@@ -174,4 +174,15 @@ TEST_CASE("More parts than can be managed are refused") {
                              R"("rail_widths": [10, 10], "panels": 50000)")) == "/panels");
 }
 
+TEST_CASE("Muntins whose mortises pass each other along the rail need not be stubbed for it") {
+  // Inside 1000 - 6 - 200 = 794: above 131 and 90 in turn, below (794 - 180) / 3. Their mortises
+  // pass 6.87 mm apart, more than 5; so only the groove of the other edge is in the way: 83 - 12 -
+  // 5 - 2 = 64.
+  const Worked door = work(
+      R"({"kind": "door", "units": "mm", "opening": {"width": 1000, "height": 2060}, "panels": {"across": [4, 3]},
+      "rail_widths": [100, 83, 150], "muntin_width": 90})");
+  REQUIRE(assumed_under(door, "tenon.muntin_depth").size() == 1);
+  CHECK(std::get<Length>(assumed_under(door, "tenon.muntin_depth")[0].value) == mm(64));
+}
+
 }  // namespace haunch::test
