@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <bit>
+#include <charconv>
 #include <filesystem>
 #include <optional>
 #include <utility>
@@ -27,7 +28,7 @@ constexpr std::array kCommands = {
     CommandName{"help", Command::full_help},
 };
 
-constexpr int kFinestFraction = 512;
+constexpr unsigned kFinestFraction = 512;
 
 /// The commands that an option goes with.
 enum class Goes { with_any, with_specs, with_reports, with_tables, with_moisture, with_trial };
@@ -183,14 +184,16 @@ std::optional<UsageError> misplaced_option(RawOptions& raw, Command command) {
 
 std::optional<UsageError> understand_fraction(const RawOptions& raw, View& view) {
   const std::string word = raw.fraction.value_or("64");
-  int fraction = 0;
-  const bool is_number = CLI::detail::lexical_cast(word, fraction);
-  const bool is_power = fraction > 1 && fraction <= kFinestFraction &&
-                        std::has_single_bit(static_cast<unsigned>(fraction));
+  unsigned fraction = 0;
+  const auto [end, fault] = std::from_chars(word.data(), word.data() + word.size(), fraction);
+  const bool is_number =
+      fault == std::errc() && end == word.data() + word.size() && word.front() != '0';
+  const bool is_power =
+      fraction > 1 && fraction <= kFinestFraction && std::has_single_bit(fraction);
   if (word != "none" && (!is_number || !is_power))
     return UsageError{"--fraction: \"" + word +
                       "\" is no denominator; write 2, 4, 8 … to 512, or none for decimal inches"};
-  view.lengths.inch_denominator = word == "none" ? 0 : fraction;
+  view.lengths.inch_denominator = word == "none" ? 0 : static_cast<int>(fraction);
   return {};
 }
 
@@ -238,6 +241,11 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
   }
   if (invocation.command == Command::schema) {
     if (words.size() == 1 && (words.front() == "spec" || words.front() == "report")) return {};
+    const std::string_view meant =
+        words.size() == 1 ? nearest_word(words.front(), {"spec", "report"}) : std::string_view();
+    if (!meant.empty())
+      return UsageError{"schema: \"" + words.front() + "\" is not known; did you mean " +
+                        std::string(meant) + "?"};
     return UsageError{"schema: say which, 'haunch schema spec' or 'haunch schema report'"};
   }
   if (invocation.command >= Command::species && named != kCommands.end()) return {};
@@ -280,6 +288,9 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   if (wants_spec && invocation.words.empty())
     return UsageError{"no spec is named; give a file, a folder, or - for standard input"};
   if (const auto error = misplaced_option(raw, invocation.command)) return *error;
+  if (invocation.shop == "-" &&
+      std::find(invocation.words.begin(), invocation.words.end(), "-") != invocation.words.end())
+    return UsageError{"--shop: the shop file and a spec cannot both come from standard input"};
   return invocation;
 }
 

@@ -187,6 +187,22 @@ Ruling leading_zero(const Written& written) {
   return Advice{"a number has no leading zero", stripped};
 }
 
+/// The text with its overlong decimals, token `at`, rounded to nine, such as a program leaves
+/// behind: 930.3000000000001. Empty where they round up to a whole.
+std::string with_nine_decimals(const Written& written, std::size_t at) {
+  constexpr std::size_t kMost = 9;
+  const std::string_view digits = written.word(at);
+  std::string rounded(digits.substr(0, kMost));
+  if (digits[kMost] >= '5') {
+    const std::size_t last = rounded.find_last_not_of('9');
+    if (last == std::string::npos) return {};
+    ++rounded[last];
+    rounded.resize(last + 1);
+  }
+  rounded.resize(rounded.find_last_not_of('0') + 1);
+  return rounded.empty() ? written.with(at - 1, 2, "") : written.with(at, 1, rounded);
+}
+
 Ruling too_many_digits(const Written& written) {
   for (std::size_t i = 0; i < written.tokens.size(); ++i) {
     if (written.at(i) != 'd') continue;
@@ -195,7 +211,8 @@ Ruling too_many_digits(const Written& written) {
     const std::size_t digits = written.word(i).size();
     if (in_fraction && digits > 4)
       return Advice{"a fraction has at most 4 digits above and 4 below"};
-    if (after_point && digits > 9) return Advice{"there are at most 9 digits after the point"};
+    if (after_point && digits > 9)
+      return Advice{"there are at most 9 digits after the point", with_nine_decimals(written, i)};
     if (!after_point && digits > 6)
       return Advice{"it is too large: there are at most 6 digits before the point"};
   }
