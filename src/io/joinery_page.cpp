@@ -5,17 +5,12 @@
 #include <tuple>
 #include <vector>
 
+#include "report.h"
+
 namespace haunch {
 namespace {
 
 using Marks = std::vector<std::string>;
-
-std::string joined(const Marks& marks, std::string_view between = " ") {
-  std::string all;
-  for (const std::string& mark : marks)
-    all += (all.empty() ? "" : std::string(between)) + mark;
-  return all;
-}
 
 void add_once(Marks& marks, const std::string& mark) {
   if (std::find(marks.begin(), marks.end(), mark) == marks.end()) marks.push_back(mark);

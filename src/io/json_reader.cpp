@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "json_syntax.h"
+#include "utf8.h"
 
 namespace haunch {
 namespace {
@@ -13,10 +14,6 @@ namespace {
 using nlohmann::json;
 
 constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
-
-bool continues_character(char c) {
-  return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
-}
 
 std::size_t characters_in(std::string_view text) {
   return text.size() -

@@ -91,6 +91,13 @@ std::vector<CutRow> cut_list(const Assembly& wood, int quantity) {
   return rows;
 }
 
+std::string joined(const std::vector<std::string>& marks) {
+  std::string all;
+  for (const std::string& mark : marks)
+    all += (all.empty() ? "" : " ") + mark;
+  return all;
+}
+
 std::string_view status_word(Status status) {
   switch (status) {
     case Status::ok:

@@ -51,6 +51,9 @@ std::vector<CutRow> cut_list(const Assembly& wood, int quantity);
 /// What a finding says, in words: the figure, its limit, and unless it is ok why it matters.
 std::string finding_message(const Finding& finding, Unit unit);
 
+/// Marks in a row: "A B".
+std::string joined(const std::vector<std::string>& marks);
+
 std::string_view status_word(Status status);
 
 /// What a remedy says, in words.

@@ -9,13 +9,6 @@
 namespace haunch {
 namespace {
 
-std::string joined(const std::vector<std::string>& marks) {
-  std::string all;
-  for (const std::string& mark : marks)
-    all += (all.empty() ? "" : " ") + mark;
-  return all;
-}
-
 /// A column: its name, and whether it holds lengths and so carries the unit.
 struct Column {
   std::string_view name;

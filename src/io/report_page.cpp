@@ -70,15 +70,12 @@ std::string name_of(const Assembly& wood, const std::string& mark) {
 std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
   for (const CutRow& row : report.cutlist) {
-    std::string marks;
-    for (const std::string& mark : row.marks)
-      marks += (marks.empty() ? "" : " ") + mark;
     const bool horns = row.saw_length != row.length;
     table.add({row.marks.size() == 1 ? name_of(report.wood, row.marks.front())
                                      : std::string(row.part) + "s",
                std::to_string(row.quantity), row.length,
                horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
-               std::string(row.grain == "along" ? "" : row.grain), marks});
+               std::string(row.grain == "along" ? "" : row.grain), joined(row.marks)});
   }
   std::string page =
       "\nCUT LIST" +

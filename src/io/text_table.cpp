@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "utf8.h"
+
 namespace haunch {
 namespace {
 
@@ -11,14 +13,10 @@ constexpr std::size_t kBetweenColumns = 2;
 
 constexpr std::size_t kNarrowestColumn = 24;
 
-bool begins_character(char byte) {
-  return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
-}
-
 /// The byte at which the character number `column` begins; the end where there are fewer.
 std::size_t byte_at(std::string_view text, std::size_t column) {
   for (std::size_t i = 0; i < text.size(); ++i)
-    if (begins_character(text[i]) && column-- == 0) return i;
+    if (!continues_character(text[i]) && column-- == 0) return i;
   return text.size();
 }
 
@@ -36,9 +34,8 @@ bool is_count(const std::string& text) {
 }  // namespace
 
 std::size_t display_width(std::string_view text) {
-  return static_cast<std::size_t>(std::count_if(text.begin(), text.end(), [](char byte) {
-    return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
-  }));
+  return text.size() -
+         static_cast<std::size_t>(std::count_if(text.begin(), text.end(), continues_character));
 }
 
 std::string wrapped(std::string_view text, std::size_t width, std::size_t indent) {

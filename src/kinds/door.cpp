@@ -83,7 +83,8 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
   auto job = std::make_unique<DoorJob>();
   job->kind = "door";
   job->id = spec.id.empty() ? std::string(default_id) : spec.id;
-  if (spec.id.empty()) job->assumed_names.push_back({"id", job->id, "made from the name of its file"});
+  if (spec.id.empty())
+    job->assumed_names.push_back({"id", job->id, "made from the name of its file"});
   if (!spec.quantity) job->assumed_names.push_back({"quantity", 1, "one, where nothing is said"});
   job->name = spec.name.empty() ? "door" : spec.name;
   job->note = spec.note;

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <charconv>
 
+#include "utf8.h"
+
 namespace haunch {
 namespace {
 
@@ -12,7 +14,7 @@ constexpr std::size_t kFewKeys = 8;        // so many legal words are listed, mo
 std::string shortened(std::string_view text) {
   if (text.size() <= kLongestQuote) return std::string(text);
   std::size_t end = kLongestQuote;
-  while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+  while (end > 0 && continues_character(text[end]))
     --end;
   return std::string(text.substr(0, end)) + "…";
 }
