@@ -70,7 +70,7 @@ void DoorLedger::note_shop(std::string_view key, decltype(Assumed::value) value)
   assume(key, std::move(value), kShopFile);
 }
 
-void DoorLedger::add_lever(std::string key, Length value, Change change, bool zero_allowed,
+void DoorLedger::add_lever(const std::string& key, Length value, Change change, bool zero_allowed,
                            std::string what) {
   if (change == Change::none) return;
   const Length step = change == Change::size ? defaults.size_step : defaults.fit_step;

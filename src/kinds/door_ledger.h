@@ -56,7 +56,7 @@ class DoorLedger {
   void assume(std::string_view key, decltype(Assumed::value) value, std::string_view why);
   void note_shop(std::string_view key, decltype(Assumed::value) value);
   /// `what`: in words what the key is of, where the key alone does not say.
-  void add_lever(std::string key, Length value, Change change, bool zero_allowed,
+  void add_lever(const std::string& key, Length value, Change change, bool zero_allowed,
                  std::string what = {});
   /// Something that can't be. It stands at the first of the dotted `keys` that the spec states,
   /// else at the first that
