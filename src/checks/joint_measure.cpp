@@ -19,8 +19,7 @@ JointAxes axes_of(const Joint& joint, const Piece& entering) {
   return {{in, joint.heading.upwards}, 3 - in - cheek, cheek};
 }
 
-/// The half of space, cut down to the two blanks' height and depth, on one side of the receiver's
-/// sight edge.
+/// The entering blank on one side of the receiver's sight edge.
 Box beyond_sight_edge(const Solid& receives, const Solid& enters, Way in, bool inside) {
   Box region = enters.blank;
   const Length edge = in.upwards ? receives.blank.low[in.axis] : receives.blank.high[in.axis];
@@ -82,19 +81,23 @@ Length extent_of(const std::vector<Box>& boxes, std::size_t axis) {
   return high - low;
 }
 
-void keep_least(std::optional<Length>& least, bool first, std::optional<Length> found) {
-  if (first || !found || (least && *found < *least)) least = first || least ? found : least;
+/// The lesser of two figures; none where either is missing.
+std::optional<Length> lesser(std::optional<Length> a, std::optional<Length> b) {
+  return a && b ? std::optional(std::min(*a, *b)) : std::nullopt;
 }
 
 /// What is measured at the entering end, tenon by tenon; the least counts.
 void measure_ends(JointMeasure& found, const std::vector<Box>& ends, const Solid& receives,
                   const JointAxes& axes) {
   for (const std::vector<Box>& tenon : groups_along(ends, axes.across)) {
-    const bool first = found.widths.empty();
-    keep_least(found.cheeks, first, both_sides(tenon, receives.wood, axes.cheek));
-    keep_least(found.edges, first, both_sides(tenon, receives.wood, axes.across));
-    keep_least(found.bottom, first, gap(tenon, receives.wood, axes.in));
+    const auto cheeks = both_sides(tenon, receives.wood, axes.cheek);
+    const auto edges = both_sides(tenon, receives.wood, axes.across);
+    const auto bottom = gap(tenon, receives.wood, axes.in);
     const Length thickness = extent_of(tenon, axes.cheek);
+    const bool first = found.widths.empty();
+    found.cheeks = first ? cheeks : lesser(found.cheeks, cheeks);
+    found.edges = first ? edges : lesser(found.edges, edges);
+    found.bottom = first ? bottom : lesser(found.bottom, bottom);
     found.thickness = first ? thickness : std::min(found.thickness, thickness);
     found.widths.push_back(extent_of(tenon, axes.across));
   }
