@@ -42,6 +42,21 @@ struct Place {
   std::array<Axis, 3> axes{Axis::x, Axis::y, Axis::z};
 };
 
+/// A corner of a prism's outline, along the two axes it does not run along, in their order.
+struct Corner {
+  Length u, v;
+
+  friend bool operator==(const Corner&, const Corner&) = default;
+};
+
+/// Wood that slopes or curves: an outline drawn on two of a piece's own axes, run straight along
+/// the third.
+struct Prism {
+  std::size_t along = 0;        // 0 length, 1 width, 2 thickness
+  Length from, to;              // along it, from < to
+  std::vector<Corner> outline;  // a simple polygon, hollow places allowed; either way round
+};
+
 /// A trade size of a feature that a joiner reads off ("width", "depth"), beside the exact wood in
 /// its cuts.
 struct NamedSize {
@@ -55,6 +70,7 @@ struct Feature {
   std::vector<std::size_t> joints;  // the joints it serves, by index into Assembly::joints
   std::vector<Box> cuts;            // in the piece's own axes: length, width, thickness
   std::vector<NamedSize> sizes;
+  std::vector<Prism> prisms = {};  // as cuts, where the wood slopes
 };
 
 /// One piece of wood: a blank, its place, and what is cut out of it. Blank minus all cuts is the
