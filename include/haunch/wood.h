@@ -73,6 +73,9 @@ struct Feature {
   std::vector<Prism> prisms = {};  // as cuts, where the wood slopes
 };
 
+/// Where a panel that floats between grooves is held, across its grain.
+enum class Held : unsigned char { middle, low_edge, high_edge };
+
 /// One piece of wood: a blank, its place, and what is cut out of it. Blank minus all cuts is the
 /// piece.
 struct Piece {
@@ -83,6 +86,7 @@ struct Piece {
   Place place;
   Length horn;  // left on at each end for sawing off after glue-up, not part of the blank
   std::vector<Feature> features;
+  Held held = Held::middle;
 };
 
 /// Where one mortise of a joint lies along the piece that receives it, from the low end of its

@@ -111,6 +111,17 @@ const Species* find_species(std::string_view name) {
   return found == index.end() ? nullptr : found->second;
 }
 
+const Species* find_species(std::string_view name, const std::vector<Species>& own) {
+  const std::string wanted = folded(name);
+  for (const Species& species : own) {
+    const std::vector<std::string> names = names_of(species.name);
+    if (std::find(names.begin(), names.end(), wanted) != names.end() ||
+        std::find(names.begin(), names.end(), spoken(wanted)) != names.end())
+      return &species;
+  }
+  return find_species(name);
+}
+
 std::vector<const Species*> search_species(std::string_view words) {
   const std::vector<std::string> wanted = words_of(words);
   const Species* by_trade_name = find_species(words);

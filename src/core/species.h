@@ -28,6 +28,9 @@ const std::vector<Species>& known_species();
 /// some more trade names are known. A name that means several species ("maple") is none.
 const Species* find_species(std::string_view name);
 
+/// The one of `own` that goes by that name, else as above: a shop's own woods overrule the table.
+const Species* find_species(std::string_view name, const std::vector<Species>& own);
+
 /// Those with every word of `words` somewhere in their name, and the one of that trade name; of no
 /// words, all.
 std::vector<const Species*> search_species(std::string_view words);

@@ -264,7 +264,7 @@ void append_parts(JsonText& json, const ItemReport& report) {
   json.key("parts");
   json.open_list();
   for (const Piece& piece : report.wood.pieces)
-    append_part(json, piece, report.job->species);
+    append_part(json, piece, report.job->species.of(piece.role));
   json.close_list();
 }
 
@@ -280,7 +280,7 @@ void append_cutlist(JsonText& json, const ItemReport& report) {
   json.key("cutlist");
   json.open_list();
   for (const CutRow& row : report.cutlist)
-    append_cut_row(json, row, report.job->species);
+    append_cut_row(json, row, report.job->species.of(row.part));
   json.close_list();
 }
 

@@ -37,6 +37,14 @@ std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
          ", foot " + p.one(opening.foot);
 }
 
+/// ", white oak; panels of ash"
+std::string species_text(const OfRoles<std::string>& species) {
+  std::string text = species.all.empty() ? "" : ", " + species.all;
+  for (const auto& [role, name] : species.own)
+    text += (text.empty() ? ", " : "; ") + role + "s of " + name;
+  return text;
+}
+
 /// A line of the head, gone on below where the page ends.
 std::string head_line(const std::string& text) {
   return text.empty() ? "" : "  " + wrapped(text, kPageWidth, 4) + "\n";
@@ -50,10 +58,9 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
       (lengths.unit() == Unit::mm ? "mm" : "inches") +
       (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
       "\n";
-  page +=
-      head_line("leaf " + lengths.one(report.wood.size[0]) + " wide, " +
-                lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
-                " thick" + (job.species.empty() ? "" : ", " + job.species));
+  page += head_line("leaf " + lengths.one(report.wood.size[0]) + " wide, " +
+                    lengths.one(report.wood.size[1]) + " high, " +
+                    lengths.one(report.wood.size[2]) + " thick" + species_text(job.species));
   page += head_line(opening_text(report.wood, lengths));
   page += head_line(job.note.empty() ? "" : "note: " + job.note);
   return page + head_line(verdict(report));

@@ -1,5 +1,7 @@
 #include "door.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <charconv>
 #include <utility>
@@ -7,6 +9,7 @@
 #include "door_plan.h"
 #include "door_set_out.h"
 #include "door_spec.h"
+#include "season_gaps.h"
 #include "shop.h"
 
 namespace haunch {
@@ -19,7 +22,7 @@ class DoorJob : public Job {
   DoorSpec spec;
 
   Worked work() const override {
-    PlannedDoor planned = plan_door(spec);
+    PlannedDoor planned = plan();
     Worked worked;
     worked.assumed = std::move(planned.assumed);
     worked.problems = std::move(planned.problems);
@@ -27,7 +30,7 @@ class DoorJob : public Job {
     return worked;
   }
 
-  std::vector<Lever> levers() const override { return plan_door(spec).levers; }
+  std::vector<Lever> levers() const override { return plan().levers; }
 
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
     auto changed = std::make_unique<DoorJob>(*this);
@@ -38,7 +41,65 @@ class DoorJob : public Job {
     return changed;
   }
 
+  std::vector<Alternative> alternatives() const override {
+    std::vector<Alternative> all;
+    if (!season) return all;
+    if (auto quarter = quarter_sawn()) all.push_back(std::move(*quarter));
+    all.push_back(one_more_muntin());
+    for (const bool drier : {true, false})
+      add_builds(all, drier);
+    return all;
+  }
+
  private:
+  PlannedDoor plan() const {
+    PlannedDoor planned = plan_door(spec);
+    const bool open = !spec.panel_gap_across.size || !spec.panel_gap_along.size;
+    if (!season || !open || !planned.problems.empty()) return planned;
+    const SeasonGaps gaps = gaps_for(planned.plan, *season, unit);
+    return gaps.across || gaps.along ? plan_door(spec, gaps) : planned;
+  }
+
+  std::optional<Alternative> quarter_sawn() const {
+    const Sawn now = season->sawn.of("panel");
+    if (now == Sawn::quarter) return {};
+    auto changed = std::make_unique<DoorJob>(*this);
+    changed->season->sawn.own["panel"] = Sawn::quarter;
+    return Alternative{"grain.panel", std::string(sawn_word(now)),
+                       std::string(sawn_word(Sawn::quarter)), std::move(changed)};
+  }
+
+  Alternative one_more_muntin() const {
+    PanelsAcross across;
+    std::string from;
+    std::string to;
+    for (const TierPlan& tier : plan_door(spec).plan.frame.tiers) {
+      const int now = static_cast<int>(tier.sights.size());
+      across.each.push_back(now + 1);
+      from += (from.empty() ? "" : ", ") + std::to_string(now);
+      to += (to.empty() ? "" : ", ") + std::to_string(now + 1);
+    }
+    auto changed = std::make_unique<DoorJob>(*this);
+    changed->spec.panels = std::move(across);
+    return {"panels.across", from, to, std::move(changed)};
+  }
+
+  /// Builds drier or wetter by half a percent and more, within the seasons.
+  void add_builds(std::vector<Alternative>& all, bool drier) const {
+    constexpr double kStep = 0.5;
+    constexpr int kMost = 40;
+    const Moisture& moisture = season->moisture;
+    for (int i = 1; i <= kMost; ++i) {
+      const double build = moisture.build + (drier ? -kStep : kStep) * i;
+      if (build < moisture.low || build > moisture.high) return;
+      auto changed = std::make_unique<DoorJob>(*this);
+      changed->season->moisture.build = build;
+      all.push_back({drier ? "moisture.build (drier)" : "moisture.build (wetter)",
+                     fmt::format("{:.4g} %", moisture.build), fmt::format("{:.4g} %", build),
+                     std::move(changed)});
+    }
+  }
+
   static void set_size(DoorSpec& spec, std::string_view key, Length value) {
     for (const SizeKey& size : door_size_keys())
       if (size.key == key || size.key.starts_with(std::string(key) + "."))
@@ -102,13 +163,22 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
   DoorReading reading =
       read_door_spec(item, Reader::spec, shop != nullptr ? shop->units() : std::nullopt);
   std::optional<ToleranceSpec> shop_tolerances;
+  SeasonSpec shop_season;
   if (shop != nullptr) {
     DoorReading shops = read_door_spec(shop->values(), Reader::shop, {});
     overlay(reading.spec, shops.spec);
     shop_tolerances = std::move(shops.tolerances);
+    shop_season = std::move(shops.season);
   }
   std::vector<Problem>& problems = reading.problems;
   add(problems, contradictions(reading.spec, problems));
+  SettledSeason season;
+  if (problems.empty()) {
+    season = settle_season(reading.season, shop_season);
+    reading.spec.species = season.species;
+    reading.spec.species_by_shop = season.species_by_shop;
+    add(problems, std::move(season.problems));
+  }
   SettledTolerances settled;
   const bool speaks_of_them = reading.tolerances || shop_tolerances;
   if (speaks_of_them && problems.empty())
@@ -120,6 +190,8 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
   auto job = make_job(std::move(reading.spec), std::move(reading.given), default_id);
   if (speaks_of_them) job->tolerances = settled.tolerances;
   job->assumed_tolerances = std::move(settled.assumed);
+  job->season = std::move(season.season);
+  job->assumed_season = std::move(season.assumed);
   return {std::move(job), {}};
 }
 

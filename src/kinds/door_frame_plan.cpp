@@ -19,10 +19,10 @@ void settle_names(DoorLedger& ledger) {
     ledger.assume("units", std::string(unit_word(ledger.unit)),
                   "every size in the spec carries its own unit");
   if (spec.units_by_shop) ledger.note_shop("units", std::string(unit_word(ledger.unit)));
-  if (spec.species.empty())
+  if (spec.species.all.empty() && spec.species.own.empty())
     ledger.assume("species", std::string("not stated"),
                   "no wood is named; sizes do not depend on it");
-  if (spec.species_by_shop) ledger.note_shop("species", spec.species);
+  if (spec.species_by_shop) ledger.note_shop("species", spec.species.all);
 }
 
 void settle_opening(DoorLedger& ledger, FramePlan& frame) {

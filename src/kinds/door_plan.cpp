@@ -12,7 +12,7 @@ namespace {
 
 /// Settles what the spec can bear. A step whose ground is faulty is not taken, so that one fault is
 /// told once.
-void settle(DoorLedger& ledger, DoorPlan& plan) {
+void settle(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
   settle_leaf(ledger, plan.frame);
   if (ledger.clean()) settle_rails(ledger, plan.frame);
   if (ledger.clean()) settle_tiers(ledger, plan.frame);
@@ -23,7 +23,7 @@ void settle(DoorLedger& ledger, DoorPlan& plan) {
   settle_places(ledger, plan);
   settle_clearances(ledger, plan);
   settle_tenons(ledger, plan);
-  settle_panels(ledger, plan);
+  settle_panels(ledger, plan, gaps);
 }
 
 bool is_clean(const std::vector<Problem>& problems, std::string_view path) {
@@ -87,10 +87,10 @@ std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Prob
   return problem ? std::vector<Problem>{*problem} : std::vector<Problem>{};
 }
 
-PlannedDoor plan_door(const DoorSpec& spec) {
+PlannedDoor plan_door(const DoorSpec& spec, const SeasonGaps& gaps) {
   DoorLedger ledger(spec);
   PlannedDoor planned;
-  settle(ledger, planned.plan);
+  settle(ledger, planned.plan, gaps);
   planned.assumed = std::move(ledger.assumed);
   planned.levers = std::move(ledger.levers);
   planned.problems = std::move(ledger.problems);

@@ -61,6 +61,7 @@ struct PanelPlan {
   Rebate rebate = Rebate::back;
   bool rebated = false;
   Grain grain = Grain::upright;
+  Held held = Held::middle;
 
   /// The gaps at a panel's two upright edges, and at its two level ones.
   Length gap_at_sides() const { return grain == Grain::upright ? gap_across : gap_along; }
@@ -86,8 +87,18 @@ struct PlannedDoor {
   std::vector<Problem> problems;  // when there are any, the plan is not to be used
 };
 
-/// Settles every size. The unit is that of the spec, millimetres where it has none.
-PlannedDoor plan_door(const DoorSpec& spec);
+/// The gap at a panel's edges that its seasons ask for, where it is not the usual one.
+struct SeasonGap {
+  Length gap;
+  std::string why;
+};
+struct SeasonGaps {
+  std::optional<SeasonGap> across, along;
+};
+
+/// Settles every size. The unit is that of the spec, millimetres where it has none. `gaps` are
+/// taken where the spec leaves them open.
+PlannedDoor plan_door(const DoorSpec& spec, const SeasonGaps& gaps = {});
 
 /// What a spec says that cannot all be true, told from its values alone: panels over tiers. A
 /// matter whose values could not be read (they have a problem in `reading` already) is left alone.

@@ -22,6 +22,6 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan);
 void settle_tenons(DoorLedger& ledger, DoorPlan& plan);
 
 // door_panel_plan.cpp
-void settle_panels(DoorLedger& ledger, DoorPlan& plan);
+void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps);
 
 }  // namespace haunch

@@ -187,6 +187,7 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
       numbered("panel", number, plan_.frame.tiers[tier].sights.size(), tier), "panel",
       upright ? Triple{height, width, panel.thickness} : Triple{width, height, panel.thickness},
       place);
+  wood_.pieces[piece].held = panel.held;
   if (front > Length()) rebate_round(wood_.pieces[piece], plan_.groove.depth, Length(), front);
   if (front < waste)
     rebate_round(wood_.pieces[piece], plan_.groove.depth, front + tongue, panel.thickness);

@@ -68,6 +68,7 @@ constexpr std::size_t kMostCutters = 1000;
 
 const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
 const std::vector<std::string_view> kGrainWords = {"upright", "level"};
+const std::vector<std::string_view> kHeldWords = {"middle", "left", "right", "foot", "head"};
 const std::vector<std::string_view> kUnitWords = {"mm", "in"};
 const std::vector<std::string_view> kRailLineWords = {"top", "centre", "bottom"};
 
@@ -100,7 +101,9 @@ class DoorReader {
     if (document.find("work") != nullptr || document.find("tolerance") != nullptr ||
         document.find("fit") != nullptr)
       tolerances = read_tolerance_spec(read_, document);
-    return {std::move(spec_), given, std::move(tolerances), read_.take_problems()};
+    SeasonSpec season = read_season_spec(read_, document);
+    return {std::move(spec_), given, std::move(tolerances), std::move(season),
+            read_.take_problems()};
   }
 
  private:
@@ -111,7 +114,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 16> kSpecialKeys;
+  static const std::array<SpecialKey, 20> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -162,7 +165,6 @@ class DoorReader {
   void read_id(const Value& value, const std::string& path);
   void read_name(const Value& value, const std::string& path);
   void read_note(const Value& value, const std::string& path);
-  void read_species(const Value& value, const std::string& path);
   void read_quantity(const Value& value, const std::string& path);
   void read_rails(const Value& value, const std::string& path);
   std::optional<RailSpec> read_rail(const Value& value, const std::string& path);
@@ -172,6 +174,7 @@ class DoorReader {
   void read_across(const Value& value, const std::string& path);
   void read_rebate(const Value& value, const std::string& path);
   void read_grain(const Value& value, const std::string& path);
+  void read_held(const Value& value, const std::string& path);
   void read_cutters(const Value& value, const std::string& path);
 
   Reader reader_;
@@ -179,19 +182,23 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 16> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 20> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
     {"id", &DoorReader::read_id, Scope::spec_only},
     {"name", &DoorReader::read_name, Scope::both},
     {"note", &DoorReader::read_note, Scope::spec_only},
-    {"species", &DoorReader::read_species, Scope::both},
+    {"species", &DoorReader::skip, Scope::both},  // with moisture and grain, see season_spec.h
+    {"moisture", &DoorReader::skip, Scope::both},
+    {"grain", &DoorReader::skip, Scope::both},
+    {"woods", &DoorReader::skip, Scope::shop_only},
     {"quantity", &DoorReader::read_quantity, Scope::spec_only},
     {"rail_widths", &DoorReader::read_rails, Scope::both},
     {"panels", &DoorReader::read_panels, Scope::both},
     {"panel.rebate", &DoorReader::read_rebate, Scope::both},
     {"panel.grain", &DoorReader::read_grain, Scope::both},
+    {"panel.held", &DoorReader::read_held, Scope::both},
     {"work", &DoorReader::skip,
      Scope::both},  // these three are read together, see tolerance_spec.h
     {"tolerance", &DoorReader::skip, Scope::both},
@@ -318,10 +325,6 @@ void DoorReader::read_note(const Value& value, const std::string& path) {
   spec_.note = read_.text(value, path).value_or("");
 }
 
-void DoorReader::read_species(const Value& value, const std::string& path) {
-  spec_.species = read_.text(value, path).value_or("");
-}
-
 void DoorReader::read_quantity(const Value& value, const std::string& path) {
   spec_.quantity = read_.whole_number(value, path, 1, kMostQuantity);
 }
@@ -432,6 +435,11 @@ void DoorReader::read_grain(const Value& value, const std::string& path) {
     spec_.grain.word = static_cast<Grain>(*word);
 }
 
+void DoorReader::read_held(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kHeldWords))
+    spec_.held.word = static_cast<HeldAt>(*word);
+}
+
 void DoorReader::read_cutters(const Value& value, const std::string& path) {
   if (value.kind != Value::Kind::list || value.list.empty() || value.list.size() > kMostCutters) {
     read_.wrong_type(value, path, "a list of cutter widths; write such as [8, 10, 12, 16]");
@@ -478,6 +486,10 @@ std::string_view rail_line_word(RailLine line) {
   return kRailLineWords[static_cast<std::size_t>(line)];
 }
 
+std::string_view held_word(HeldAt held) {
+  return kHeldWords[static_cast<std::size_t>(held)];
+}
+
 std::span<const SizeKey> door_size_keys() {
   return kSizeKeys;
 }
@@ -504,13 +516,10 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
   if (!shop.rails.rails.empty()) take_over(spec.rails, shop.rails, spec.rails.rails.empty());
   if (shop.rebate.word) take_over(spec.rebate, shop.rebate, !spec.rebate.word);
   if (shop.grain.word) take_over(spec.grain, shop.grain, !spec.grain.word);
+  if (shop.held.word) take_over(spec.held, shop.held, !spec.held.word);
   if (spec.panels.index() == 0 && shop.panels.index() != 0) {
     spec.panels = shop.panels;
     spec.panels_by_shop = true;
-  }
-  if (spec.species.empty() && !shop.species.empty()) {
-    spec.species = shop.species;
-    spec.species_by_shop = true;
   }
   if (spec.name.empty()) spec.name = shop.name;
   spec.cutters = shop.cutters;

@@ -11,6 +11,7 @@
 #include "document.h"
 #include "haunch/length_text.h"
 #include "kind.h"
+#include "season_spec.h"
 #include "tolerance_spec.h"
 
 namespace haunch {
@@ -52,6 +53,12 @@ using PanelsSpec = std::variant<std::monostate, PanelCount, PanelsAcross>;
 
 enum class Rebate { back, front, both };
 enum class Grain { upright, level };
+/// Where a panel is held: by a pin or a spot of glue at one of its long-grain edges, or in the
+/// middle.
+enum class HeldAt { middle, left, right, foot, head };
+
+/// "middle", "left" …
+std::string_view held_word(HeldAt held);
 
 /// A choice with a few legal words; `by_shop` as in Stated.
 template <typename Word>
@@ -65,7 +72,7 @@ struct DoorSpec {
   std::optional<Unit> units;
   bool units_by_shop = false;
   std::string id, name, note;
-  std::string species;
+  OfRoles<std::string> species;
   bool species_by_shop = false;
   std::optional<int> quantity;
 
@@ -84,6 +91,7 @@ struct DoorSpec {
   Stated panel_thickness, panel_gap_across, panel_gap_along, panel_allowance;
   Chosen<Rebate> rebate;
   Chosen<Grain> grain;
+  Chosen<HeldAt> held;
   std::vector<Length> cutters;  // of a shop file only
   std::vector<std::string>
       mullions;                 // keys, dotted and with muntin_, that were written with mullion_
@@ -124,6 +132,7 @@ struct DoorReading {
   DoorSpec spec;
   std::vector<Given> given;
   std::optional<ToleranceSpec> tolerances;  // where it speaks of them
+  SeasonSpec season;
   std::vector<Problem> problems;
 };
 

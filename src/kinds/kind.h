@@ -12,6 +12,7 @@
 #include "document.h"
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
+#include "season.h"
 #include "tolerances.h"
 
 namespace haunch {
@@ -47,6 +48,15 @@ struct Worked {
   std::vector<Problem> problems;
 };
 
+class Job;
+
+/// A job with something other than a size changed.
+struct Alternative {
+  std::string key;       // as in the spec, dotted
+  std::string from, to;  // in words
+  std::unique_ptr<Job> job;
+};
+
 /// One item of a spec, read: what it is called, and how it is worked.
 class Job {
  public:
@@ -56,7 +66,7 @@ class Job {
   std::string_view kind;  // as in the spec: "door"
   std::string name;       // what the shop calls it; the kind where the spec is silent
   std::string note;
-  std::string species;  // empty: not stated
+  OfRoles<std::string> species;  // empty: not stated
   int quantity = 1;
   Unit unit = Unit::mm;
   std::vector<Given> given;  // in the order of the spec
@@ -65,6 +75,10 @@ class Job {
   std::optional<Tolerances> tolerances;
   std::vector<Assumed> assumed_tolerances;
   std::vector<Assumed> assumed_names;  // id and quantity, where the spec is silent
+  /// What its wood goes through, where the spec or the shop speaks of moisture; and what was taken
+  /// for that besides.
+  std::optional<Season> season;
+  std::vector<Assumed> assumed_season;
 
   /// Sets the job out. Throws LengthOverflow when a size is beyond reckoning.
   virtual Worked work() const = 0;
@@ -74,6 +88,9 @@ class Job {
   /// The same job with one of its levers set to `value`; everything the spec left open is chosen
   /// anew.
   virtual std::unique_ptr<Job> with(const Lever& lever, Length value) const = 0;
+  /// Other ways to do the same work that may help it through its seasons, each once; several of a
+  /// key are told in the order in which they are to be tried.
+  virtual std::vector<Alternative> alternatives() const { return {}; }
 };
 
 /// What reading an item gave: a job, or what is wrong with its spec (all of it, in the order of the

@@ -1,5 +1,7 @@
 #include "value_reader.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <charconv>
 
@@ -141,6 +143,23 @@ std::optional<int> ValueReader::whole_number(const Value& value, const std::stri
   }
   if (fault != std::errc() || number < least || number > most) {
     problem(path, as_written(value) + " is out of range; it must be from " + range);
+    return {};
+  }
+  return number;
+}
+
+std::optional<double> ValueReader::number(const Value& value, const std::string& path, double least,
+                                          double most, std::string_view words) {
+  const std::string range = fmt::format("{:g} to {:g}", least, most);
+  if (value.kind != Value::Kind::number) {
+    wrong_type(value, path, fmt::format("a number; write {}, from {}", words, range));
+    return {};
+  }
+  double number = 0;
+  const char* end = value.text.data() + value.text.size();
+  const auto fault = std::from_chars(value.text.data(), end, number).ec;
+  if (fault != std::errc() || number < least || number > most) {
+    problem(path, fmt::format("{} is out of range; it must be from {}", as_written(value), range));
     return {};
   }
   return number;

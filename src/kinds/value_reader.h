@@ -30,6 +30,9 @@ class ValueReader {
   std::optional<Length> length(const Value& value, const std::string& path, bool zero_allowed);
   /// A whole number from `least` to `most`.
   std::optional<int> whole_number(const Value& value, const std::string& path, int least, int most);
+  /// A number from `least` to `most`, whose unit the message names in `words`.
+  std::optional<double> number(const Value& value, const std::string& path, double least,
+                               double most, std::string_view words);
   /// A text without control characters.
   std::optional<std::string> text(const Value& value, const std::string& path);
   /// The place in `words` of the text.

@@ -1,0 +1,202 @@
+#include "swelling.h"
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+#include "rounding.h"
+
+namespace haunch {
+namespace {
+
+Length times(Length length, double factor) {
+  return factor == 1 ? length : nearest_step(static_cast<double>(length.steps()) * factor);
+}
+
+/// Where the wood of one piece goes, along one axis of the assembly.
+struct Motion {
+  double factor = 1;
+  Length from, to;  // the place that holds it, as set out and swollen
+
+  Length at(Length place) const { return to + times(place - from, factor); }
+};
+
+Length middle(Length low, Length high) {
+  return low + floor_half(high - low);
+}
+
+/// Works out every piece's motion, those that receive before those that enter them.
+class Swell {
+ public:
+  Swell(const Assembly& built, const std::vector<Swelling>& swellings)
+      : built_(built), swellings_(swellings), motions_(built.pieces.size()) {
+    entering_.resize(built.pieces.size());
+    receiving_.resize(built.pieces.size());
+    for (std::size_t number = 0; number < built.joints.size(); ++number) {
+      entering_[built.joints[number].enters].push_back(number);
+      receiving_[built.joints[number].receives].push_back(number);
+    }
+  }
+
+  Piece piece(std::size_t number);
+
+ private:
+  const Piece& built(std::size_t piece) const { return built_.pieces[piece]; }
+  /// Which of a piece's own axes lies along one of the assembly's.
+  std::size_t own_axis(std::size_t piece, std::size_t axis) const {
+    const auto& axes = built(piece).place.axes;
+    return static_cast<std::size_t>(std::find(axes.begin(), axes.end(), static_cast<Axis>(axis)) -
+                                    axes.begin());
+  }
+  double factor(std::size_t piece, std::size_t own) const {
+    return own == 0 ? 1 : own == 1 ? swellings_[piece].width : swellings_[piece].thickness;
+  }
+
+  const Motion& motion(std::size_t piece, std::size_t axis);
+  Motion free_motion(std::size_t piece, std::size_t axis) const;
+  std::optional<Motion> motion_between(std::size_t piece, std::size_t axis);
+  Motion motion_across(std::size_t piece, std::size_t axis);
+  Length shift_of_sight_edge(const Joint& joint);
+  Length held_place(const Joint& joint, std::size_t axis) const;
+  Box scaled(const Box& box, std::size_t piece) const;
+
+  const Assembly& built_;
+  const std::vector<Swelling>& swellings_;
+  std::vector<std::vector<std::size_t>> entering_, receiving_;  // joints of each piece
+  std::vector<std::array<std::optional<Motion>, 3>> motions_;
+};
+
+const Motion& Swell::motion(std::size_t piece, std::size_t axis) {
+  std::optional<Motion>& known = motions_[piece][axis];
+  if (known) return *known;
+  known = free_motion(piece, axis);  // what a piece in a ring of joints is taken to do
+  Motion found = *known;
+  if (!entering_[piece].empty()) {
+    const auto between = motion_between(piece, axis);
+    found = between ? *between : motion_across(piece, axis);
+  }
+  known = found;
+  return *known;
+}
+
+/// Of a piece that is held by none: about the edge where others enter it.
+Motion Swell::free_motion(std::size_t piece, std::size_t axis) const {
+  const Box blank = placed_blank(built(piece));
+  bool at_low = false;
+  bool at_high = false;
+  for (const std::size_t number : receiving_[piece]) {
+    const Heading& heading = built_.joints[number].heading;
+    if (static_cast<std::size_t>(heading.axis) != axis) continue;
+    (heading.upwards ? at_low : at_high) = true;
+  }
+  const Length place = at_low && at_high ? middle(blank.low[axis], blank.high[axis])
+                       : at_high         ? blank.high[axis]
+                                         : blank.low[axis];
+  return {factor(piece, own_axis(piece, axis)), place, place};
+}
+
+Length Swell::shift_of_sight_edge(const Joint& joint) {
+  const auto axis = static_cast<std::size_t>(joint.heading.axis);
+  const Box blank = placed_blank(built(joint.receives));
+  const Length edge = joint.heading.upwards ? blank.low[axis] : blank.high[axis];
+  return motion(joint.receives, axis).at(edge) - edge;
+}
+
+/// Of a piece that ends on others along this axis: it stands midway, or is held at one of them.
+std::optional<Motion> Swell::motion_between(std::size_t piece, std::size_t axis) {
+  const std::size_t own = own_axis(piece, axis);
+  const Held held = own == 1 ? built(piece).held : Held::middle;
+  Length shifts;
+  std::int64_t count = 0;
+  for (const std::size_t number : entering_[piece]) {
+    const Joint& joint = built_.joints[number];
+    const bool ends_here = static_cast<std::size_t>(joint.heading.axis) == axis;
+    const bool holds = held == Held::middle || joint.heading.upwards == (held == Held::high_edge);
+    if (!ends_here || !holds) continue;
+    shifts += shift_of_sight_edge(joint);
+    ++count;
+  }
+  if (count == 0) return {};
+  const Box blank = placed_blank(built(piece));
+  const Length from = held == Held::low_edge    ? blank.low[axis]
+                      : held == Held::high_edge ? blank.high[axis]
+                                                : middle(blank.low[axis], blank.high[axis]);
+  return Motion{factor(piece, own), from, from + floor_divide(shifts, count)};
+}
+
+/// Of a piece across its way in: about the middle of its first tenon or tongue.
+Motion Swell::motion_across(std::size_t piece, std::size_t axis) {
+  const Joint& joint = built_.joints[entering_[piece].front()];
+  const Length from = held_place(joint, axis);
+  return {factor(piece, own_axis(piece, axis)), from, motion(joint.receives, axis).at(from)};
+}
+
+/// The middle of what enters, along an axis across its way in: of its tenons where it has any, else
+/// of what was cut to receive it.
+Length Swell::held_place(const Joint& joint, std::size_t axis) const {
+  const Piece& enters = built(joint.enters);
+  const std::size_t own = own_axis(joint.enters, axis);
+  const Length origin = enters.place.origin[axis];
+  if (joint.tenon && own == 2)
+    return origin + joint.tenon->from_face + floor_half(joint.tenon->thickness);
+  if (joint.tenon && own == 1 && !joint.tenon->each.empty()) {
+    const TenonSpan& last = joint.tenon->each.back();
+    return origin + middle(joint.tenon->each.front().from_edge, last.from_edge + last.width);
+  }
+  const auto number = static_cast<std::size_t>(&joint - built_.joints.data());
+  const Piece& receives = built(joint.receives);
+  for (const Feature& feature : receives.features) {
+    const bool serves =
+        std::find(feature.joints.begin(), feature.joints.end(), number) != feature.joints.end();
+    if (!serves || feature.cuts.empty()) continue;
+    const Box cut = placed(feature.cuts.front(), receives.place);
+    return middle(cut.low[axis], cut.high[axis]);
+  }
+  const Box blank = placed_blank(enters);
+  return middle(blank.low[axis], blank.high[axis]);
+}
+
+Box Swell::scaled(const Box& box, std::size_t piece) const {
+  Box result = box;
+  for (std::size_t own = 0; own < 3; ++own) {
+    result.low[own] = times(box.low[own], factor(piece, own));
+    result.high[own] = times(box.high[own], factor(piece, own));
+  }
+  return result;
+}
+
+Piece Swell::piece(std::size_t number) {
+  Piece piece = built(number);
+  const auto scale = [&](Length length, std::size_t own) {
+    return times(length, factor(number, own));
+  };
+  for (std::size_t axis = 0; axis < 3; ++axis)
+    piece.place.origin[axis] = motion(number, axis).at(piece.place.origin[axis]);
+  for (std::size_t own = 0; own < 3; ++own)
+    piece.blank[own] = scale(piece.blank[own], own);
+  for (Feature& feature : piece.features) {
+    for (Box& cut : feature.cuts)
+      cut = scaled(cut, number);
+    for (Prism& prism : feature.prisms) {
+      const std::size_t u = prism.along == 0 ? 1 : 0;
+      const std::size_t v = 3 - prism.along - u;
+      prism.from = scale(prism.from, prism.along);
+      prism.to = scale(prism.to, prism.along);
+      for (Corner& corner : prism.outline)
+        corner = {scale(corner.u, u), scale(corner.v, v)};
+    }
+  }
+  return piece;
+}
+
+}  // namespace
+
+Assembly swollen(const Assembly& built, const std::vector<Swelling>& swellings) {
+  Assembly result = built;
+  Swell work(built, swellings);
+  for (std::size_t number = 0; number < built.pieces.size(); ++number)
+    result.pieces[number] = work.piece(number);
+  return result;
+}
+
+}  // namespace haunch

@@ -1,0 +1,30 @@
+// Wood that swells and shrinks: an assembly whose pieces have other widths and thicknesses.
+#pragma once
+
+#include <vector>
+
+#include "haunch/wood.h"
+
+namespace haunch {
+
+/// How many times its size as set out a piece measures across its grain. Along it wood moves by a
+/// tenth of a percent from green to dry, and is taken to stay.
+struct Swelling {
+  double width = 1;
+  double thickness = 1;
+};
+
+/// The same assembly with each piece swollen, one figure a piece, all above 0. Its size, opening
+/// and clearances as designed are left as they were set out.
+///
+/// Every piece moves about what holds it:
+/// - one that enters no other: about the edge where others enter it (a stile about its sight edge),
+///   about its face side, and from its foot;
+/// - one that enters: across its way in, about the middle of its tenon, which goes where the wood
+///   of the mortise goes; along it, midway between the sight edges it stands between;
+/// - a panel: across its grain, about its middle or the edge it is held at.
+/// So shoulders between stiles stay home, and rails, swelling about their tenons, take up and give
+/// room along the muntins and panels between them. Sizes come out within one step.
+Assembly swollen(const Assembly& built, const std::vector<Swelling>& swellings);
+
+}  // namespace haunch

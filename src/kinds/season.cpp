@@ -1,0 +1,55 @@
+#include "season.h"
+
+#include <algorithm>
+#include <array>
+
+#include "moisture.h"
+#include "swelling.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::array<std::string_view, 3> kSawnWords{"flat-sawn", "quarter-sawn", "mixed"};
+
+/// The larger of two movements, whichever way they go.
+double larger(double a, double b) {
+  return std::abs(a) > std::abs(b) ? a : b;
+}
+
+Swelling swelling_of(const Species& species, Sawn sawn, double from, double to) {
+  const double radial = movement_ratio(species, Direction::radial, from, to).value_or(0);
+  const double tangential = movement_ratio(species, Direction::tangential, from, to).value_or(0);
+  switch (sawn) {
+    case Sawn::flat:
+      return {1 + tangential, 1 + radial};
+    case Sawn::quarter:
+      return {1 + radial, 1 + tangential};
+    case Sawn::mixed:
+      return {1 + larger(radial, tangential), 1 + larger(radial, tangential)};
+  }
+  return {};
+}
+
+}  // namespace
+
+std::string_view sawn_word(Sawn sawn) {
+  return kSawnWords[static_cast<std::size_t>(sawn)];
+}
+
+Assembly at_moisture(const Assembly& built, const Season& season, double percent) {
+  std::vector<Swelling> swellings;
+  swellings.reserve(built.pieces.size());
+  for (const Piece& piece : built.pieces)
+    swellings.push_back(swelling_of(season.species.of(piece.role), season.sawn.of(piece.role),
+                                    season.moisture.build, percent));
+  return swollen(built, swellings);
+}
+
+std::vector<double> other_moistures(const Moisture& moisture) {
+  std::vector<double> others;
+  if (moisture.low < moisture.build) others.push_back(moisture.low);
+  if (moisture.high > moisture.build) others.push_back(moisture.high);
+  return others;
+}
+
+}  // namespace haunch

@@ -1,0 +1,99 @@
+#include "season_gaps.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "door_defaults.h"
+#include "door_set_out.h"
+
+namespace haunch {
+namespace {
+
+/// The least that panel edges have over all seasons, and at which moisture.
+struct LeastEdge {
+  std::optional<Length> room;  // to the groove's bottom
+  Length bite;
+  double at_room = 0, at_bite = 0;
+};
+
+/// Whether a joint stands at one of its panel's long-grain edges.
+bool is_across(const Assembly& wood, const Joint& joint) {
+  return joint.heading.axis == wood.pieces[joint.enters].place.axes[1];
+}
+
+/// The far corner of what was cut for a joint, along its heading.
+Length groove_bottom(const Assembly& wood, std::size_t number) {
+  const Joint& joint = wood.joints[number];
+  const Piece& receives = wood.pieces[joint.receives];
+  const auto axis = static_cast<std::size_t>(joint.heading.axis);
+  for (const Feature& feature : receives.features) {
+    if (std::find(feature.joints.begin(), feature.joints.end(), number) == feature.joints.end())
+      continue;
+    const Box cut = placed(feature.cuts.front(), receives.place);
+    return joint.heading.upwards ? cut.high[axis] : cut.low[axis];
+  }
+  return {};
+}
+
+void take_edge(LeastEdge& least, const Assembly& wood, std::size_t number, double percent) {
+  const Joint& joint = wood.joints[number];
+  const auto axis = static_cast<std::size_t>(joint.heading.axis);
+  const bool up = joint.heading.upwards;
+  const Box panel = placed_blank(wood.pieces[joint.enters]);
+  const Box receives = placed_blank(wood.pieces[joint.receives]);
+  const Length edge = up ? panel.high[axis] : panel.low[axis];
+  const Length sight = up ? receives.low[axis] : receives.high[axis];
+  const Length bottom = groove_bottom(wood, number);
+  const Length room = up ? bottom - edge : edge - bottom;
+  const Length bite = up ? edge - sight : sight - edge;
+  if (!least.room || bite < least.bite) {
+    least.bite = bite;
+    least.at_bite = percent;
+  }
+  if (!least.room || room < *least.room) {
+    least.room = room;
+    least.at_room = percent;
+  }
+}
+
+LeastEdge least_edges(const Assembly& built, const Season& season, bool across) {
+  LeastEdge least;
+  for (const double percent : other_moistures(season.moisture)) {
+    const Assembly wood = at_moisture(built, season, percent);
+    for (std::size_t number = 0; number < wood.joints.size(); ++number)
+      if (wood.joints[number].design.bite && is_across(wood, wood.joints[number]) == across)
+        take_edge(least, wood, number, percent);
+  }
+  return least;
+}
+
+Length ceiling(Length length, Length step) {
+  return -floor_multiple(-length, step);
+}
+
+std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, const DoorDefaults& defaults) {
+  if (!least.room) return {};
+  // A panel made narrower moves less, by a few hundredths of the change, which is let be.
+  const Length needed = ceiling(gap - *least.room, defaults.size_step);
+  const Length kept = floor_multiple(gap - (defaults.least_bite - least.bite), defaults.size_step);
+  if (*least.room < Length())
+    return SeasonGap{needed, fmt::format("so that the panel has room at {:.4g} %", least.at_room)};
+  const Length chosen = std::max({needed, kept, Length()});
+  if (least.bite < defaults.least_bite && chosen < gap)
+    return SeasonGap{chosen, fmt::format("so that the panel's edge stays in its groove at {:.4g} %",
+                                         least.at_bite)};
+  return {};
+}
+
+}  // namespace
+
+SeasonGaps gaps_for(const DoorPlan& plan, const Season& season, Unit unit) {
+  if (other_moistures(season.moisture).empty()) return {};
+  const Assembly built = set_out_door(plan);
+  const DoorDefaults defaults = door_defaults(unit, plan.frame.opening.height);
+  return {gap_for(least_edges(built, season, true), plan.panel.gap_across, defaults),
+          gap_for(least_edges(built, season, false), plan.panel.gap_along, defaults)};
+}
+
+}  // namespace haunch
