@@ -83,9 +83,25 @@ constexpr std::string_view kReportSchema = R"schema({
         "cuts": {
           "type": "array",
           "items": {"type": "array", "items": {"type": "number"}, "minItems": 6, "maxItems": 6}
-        }
+        },
+        "prisms": {"type": "array", "items": {"$ref": "#/$defs/prism"}, "minItems": 1}
       },
       "required": ["kind", "cuts"],
+      "additionalProperties": false
+    },
+    "prism": {
+      "type": "object",
+      "properties": {
+        "along": {"enum": ["length", "width", "thickness"]},
+        "from": {"type": "number"},
+        "to": {"type": "number"},
+        "polygon": {
+          "type": "array",
+          "items": {"type": "array", "items": {"type": "number"}, "minItems": 2, "maxItems": 2},
+          "minItems": 3
+        }
+      },
+      "required": ["along", "from", "to", "polygon"],
       "additionalProperties": false
     },
     "joint": {
