@@ -36,11 +36,7 @@ Length reach_of(const Box& box, const Solid& receives, Way in) {
 }
 
 Length reach_of(const Wood& wood, const Solid& receives, Way in) {
-  const std::vector<Box> bounds = bounds_of(wood);
-  Length reach = reach_of(bounds.front(), receives, in);
-  for (const Box& box : bounds)
-    reach = std::max(reach, reach_of(box, receives, in));
-  return reach;
+  return reach_of(room_of(wood), receives, in);
 }
 
 /// What of the entering wood does not go as far as its ends.
@@ -82,6 +78,7 @@ std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
     else
       groups.back() = around(groups.back(), box);
   }
+  if (groups.size() == 1) return {wood};
   std::vector<Wood> parts;
   for (const Box& group : groups)
     parts.push_back(clipped(wood, group));
@@ -89,11 +86,7 @@ std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
 }
 
 Length extent_of(const Wood& wood, std::size_t axis) {
-  const std::vector<Box> bounds = bounds_of(wood);
-  Box all = bounds.front();
-  for (const Box& box : bounds)
-    all = around(all, box);
-  return all.extent(axis);
+  return room_of(wood).extent(axis);
 }
 
 /// The lesser of two figures; none where either is missing.

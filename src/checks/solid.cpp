@@ -163,6 +163,15 @@ Box around(const Box& a, const Box& b) {
   return both;
 }
 
+Box room_of(const Wood& wood) {
+  Box room = wood.boxes.empty() ? bounds_of(wood.sloping.front()) : wood.boxes.front();
+  for (const Box& box : wood.boxes)
+    room = around(room, box);
+  for (const Polyhedron& part : wood.sloping)
+    room = around(room, bounds_of(part));
+  return room;
+}
+
 bool in_shadow(const Box& a, const Box& b, std::size_t axis) {
   for (std::size_t other = 0; other < 3; ++other)
     if (other != axis && (a.high[other] <= b.low[other] || b.high[other] <= a.low[other]))

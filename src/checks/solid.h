@@ -51,6 +51,9 @@ std::vector<Box> bounds_of(const Wood& wood);
 /// The least box that holds both.
 Box around(const Box& a, const Box& b);
 
+/// The least box that holds all of `wood`, which is some.
+Box room_of(const Wood& wood);
+
 /// Whether the two overlap as seen along `axis`, by more than an edge.
 bool in_shadow(const Box& a, const Box& b, std::size_t axis);
 

@@ -66,9 +66,9 @@ void check_shared(Bench& bench) {
 Box bounds_of_wood(const Bench& bench) {
   std::optional<Box> bounds;
   for (const Solid& solid : bench.solids) {
-    for (const Box& box : bounds_of(solid.wood)) {
-      bounds = bounds ? around(*bounds, box) : box;
-    }
+    if (solid.wood.empty()) continue;
+    const Box room = room_of(solid.wood);
+    bounds = bounds ? around(*bounds, room) : room;
   }
   return bounds.value_or(bench.solids.front().blank);
 }
