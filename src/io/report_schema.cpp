@@ -80,6 +80,9 @@ constexpr std::string_view kReportSchema = R"schema({
         "depth": {"type": "number"},
         "thickness": {"type": "number"},
         "from_face": {"type": "number"},
+        "tongue": {"type": "number"},
+        "shoulder": {"type": "number"},
+        "radius": {"type": "number"},
         "cuts": {
           "type": "array",
           "items": {"type": "array", "items": {"type": "number"}, "minItems": 6, "maxItems": 6}

@@ -7,6 +7,8 @@
 namespace haunch {
 namespace {
 
+const std::vector<std::string_view> kSideWords{"back", "front", "both"};
+
 /// The gap at a panel's edge: the usual one, or less where the groove would not hold the panel's
 /// edge.
 Length take_gap(DoorLedger& ledger, std::string_view key, Length usual_gap, Length groove_depth) {
@@ -20,7 +22,8 @@ Length take_gap(DoorLedger& ledger, std::string_view key, Length usual_gap, Leng
 void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan) {
   const PanelPlan& panel = plan.panel;
   const Length groove = plan.groove.depth;
-  const Length least = panel.rebated ? groove * 2 : Length();
+  const Length edge = panel.raise ? panel.raise->width : panel.rebated ? groove : Length();
+  const Length least = edge * 2;
   for (const TierPlan& tier : plan.frame.tiers) {
     const Strip& sight = tier.sights.front();
     const Length wide = sight.high - sight.low + (groove - panel.gap_at_sides()) * 2;
@@ -30,9 +33,95 @@ void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan) {
         {"panel.gap", "opening"},
         fmt::format("leaves a panel of {} by {}, {}; make panel.gap less, or the leaf larger",
                     ledger.say(wide), ledger.say(high),
-                    panel.rebated ? "all of it rebate" : "which is none"));
+                    panel.raise     ? "all of it raise"
+                    : panel.rebated ? "all of it rebate"
+                                    : "which is none"));
     return;
   }
+}
+
+/// A raise without a raised face, or a raised face with a rebate too: one of the two was meant.
+void demand_one_meaning(DoorLedger& ledger) {
+  const DoorSpec& spec = ledger.spec;
+  const bool sizes = spec.raise_width.size || spec.raise_tongue.size || spec.raise_shoulder.size ||
+                     spec.profile.word;
+  if (!spec.raised.word && sizes && !spec.raise_width.by_shop && !spec.raise_tongue.by_shop &&
+      !spec.raise_shoulder.by_shop && !spec.profile.by_shop)
+    ledger.problem({"panel.raise"},
+                   "tells how a raised panel is made, but nothing is raised; say which face: "
+                   "\"raised\": \"front\", \"back\" or \"both\"");
+  if (spec.raised.word && spec.rebate.word && !spec.rebate.by_shop && !spec.raised.by_shop)
+    ledger.problem({"panel.rebate"}, "a raised panel has no rebate; keep one of the two");
+}
+
+/// The thickness that brings the raised face level with the frame's, or a little below it.
+Length flush_thickness(const DoorLedger& ledger, const DoorPlan& plan) {
+  const Length tongue = plan.panel.tongue;
+  const Length before = plan.groove.from_face + floor_half(plan.groove.width - tongue);
+  const Length behind = plan.frame.thickness - before - tongue;
+  const Length waste = plan.panel.rebate == Rebate::front  ? before
+                       : plan.panel.rebate == Rebate::back ? behind
+                                                           : std::min(before, behind) * 2;
+  return std::max(floor_multiple(tongue + waste, ledger.defaults.whole),
+                  tongue + ledger.defaults.whole);
+}
+
+/// What can't be of a raise `depth` deep on its shallowest face.
+void demand_slope(DoorLedger& ledger, const RaiseDesign& raise, Length depth) {
+  if (raise.tongue >= raise.width)
+    ledger.problem({"panel.raise.width", "panel.raise.tongue"},
+                   fmt::format("a raise {} wide with a tongue of {} has no slope; make it wider",
+                               ledger.say(raise.width), ledger.say(raise.tongue)));
+  else if (raise.shoulder >= depth)
+    ledger.problem(
+        {"panel.raise.shoulder", "panel.thickness"},
+        fmt::format("the field stands {} over the tongue, and a shoulder of {} leaves nothing to "
+                    "slope; make the shoulder less",
+                    ledger.say(depth), ledger.say(raise.shoulder)));
+  else if (raise.profile == Profile::cove && !cove_can_rise(raise, depth))
+    ledger.problem(
+        {"panel.raise.width", "panel.raise.tongue", "panel.thickness"},
+        fmt::format("a cove {} wide cannot rise {}; make it at least as wide as it is high",
+                    ledger.say(raise.width - raise.tongue), ledger.say(depth - raise.shoulder)));
+}
+
+void settle_raise(DoorLedger& ledger, DoorPlan& plan) {
+  PanelPlan& panel = plan.panel;
+  if (ledger.spec.raised.by_shop)
+    ledger.note_shop("panel.raised",
+                     std::string(kSideWords[static_cast<std::size_t>(panel.rebate)]));
+  panel.thickness =
+      ledger.take("panel.thickness", flush_thickness(ledger, plan),
+                  "so that its field is level with the frame's face, or a little below");
+  const Length waste = panel.thickness - panel.tongue;
+  if (waste <= Length()) {
+    ledger.problem({"panel.thickness"},
+                   fmt::format("a raised panel is thicker than its tongue of {}; {} is not",
+                               ledger.say(panel.tongue), ledger.say(panel.thickness)));
+    return;
+  }
+  const Length depth = panel.rebate == Rebate::both ? floor_half(waste) : waste;
+  RaiseDesign raise;
+  raise.profile =
+      ledger.choose(ledger.spec.profile, "panel.raise.profile", Profile::bevel, {"bevel", "cove"});
+  raise.tongue = ledger.take("panel.raise.tongue", plan.groove.depth,
+                             "as the groove is deep, so that no slope comes to its mouth");
+  raise.width =
+      ledger.take("panel.raise.width", raise.tongue + ledger.defaults.raise_run, ledger.usual());
+  raise.shoulder =
+      ledger.take("panel.raise.shoulder",
+                  std::min(ledger.defaults.raise_shoulder, floor_half(depth)), ledger.usual());
+  demand_slope(ledger, raise, depth);
+  panel.raise = raise;
+}
+
+/// A panel that is not raised: flat, or rebated where it is thicker than the groove is wide.
+void settle_flat(DoorLedger& ledger, DoorPlan& plan) {
+  PanelPlan& panel = plan.panel;
+  panel.thickness = ledger.take("panel.thickness", panel.tongue, "flat: as thick as its tongue");
+  panel.rebated = panel.thickness > plan.groove.width;
+  if (panel.rebated)
+    panel.rebate = ledger.choose(ledger.spec.rebate, "panel.rebate", Rebate::back, kSideWords);
 }
 
 }  // namespace
@@ -51,17 +140,19 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan) {
             ledger.say(panel.allowance), ledger.say(groove.width)));
     return;
   }
-  panel.thickness = ledger.take("panel.thickness", panel.tongue, "flat: as thick as its tongue");
-  panel.rebated = panel.thickness > groove.width;
-  if (panel.rebated)
-    panel.rebate =
-        ledger.choose(ledger.spec.rebate, "panel.rebate", Rebate::back, {"back", "front", "both"});
+  if (ledger.spec.raised.word) {
+    panel.rebate = *ledger.spec.raised.word;
+    settle_raise(ledger, plan);
+  } else {
+    settle_flat(ledger, plan);
+  }
   panel.grain =
       ledger.choose(ledger.spec.grain, "panel.grain", Grain::upright, {"upright", "level"});
   panel.gap_across =
       take_gap(ledger, "panel.gap.across_grain", ledger.defaults.gap_across, groove.depth);
   panel.gap_along =
       take_gap(ledger, "panel.gap.along_grain", ledger.defaults.gap_along, groove.depth);
+  demand_one_meaning(ledger);
   demand_panel_sizes(ledger, plan);
 }
 

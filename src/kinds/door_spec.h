@@ -11,6 +11,7 @@
 #include "document.h"
 #include "haunch/length_text.h"
 #include "kind.h"
+#include "raise.h"
 #include "tolerance_spec.h"
 
 namespace haunch {
@@ -50,7 +51,7 @@ struct PanelsAcross {
 };
 using PanelsSpec = std::variant<std::monostate, PanelCount, PanelsAcross>;
 
-enum class Rebate { back, front, both };
+enum class Rebate { back, front, both };  // and which faces are raised
 enum class Grain { upright, level };
 
 /// A choice with a few legal words; `by_shop` as in Stated.
@@ -82,7 +83,10 @@ struct DoorSpec {
   Stated mortise_width, mortise_from_face;
   Stated groove_width, groove_from_face;
   Stated panel_thickness, panel_gap_across, panel_gap_along, panel_allowance;
+  Stated raise_width, raise_tongue, raise_shoulder;
   Chosen<Rebate> rebate;
+  Chosen<Rebate> raised;
+  Chosen<Profile> profile;
   Chosen<Grain> grain;
   std::vector<Length> cutters;  // of a shop file only
   std::vector<std::string>
