@@ -141,12 +141,6 @@ HalfSpace opposite(const HalfSpace& side) {
   return {{-side.normal[0], -side.normal[1], -side.normal[2]}, -side.offset};
 }
 
-bool apart(const Polyhedron& a, const Polyhedron& b) {
-  for (std::size_t axis = 0; axis < 3; ++axis)
-    if (a.high[axis] <= b.low[axis] || b.high[axis] <= a.low[axis]) return true;
-  return false;
-}
-
 /// An upright facet over one edge of an outline, with `inner` on its wood's side.
 Facet side_facet(const Spot& a, const Spot& b, const Spot& inner, std::size_t along, double from,
                  double to) {
@@ -173,6 +167,12 @@ Facet cap(std::vector<Spot> outline, std::size_t along, double place, double out
 }
 
 }  // namespace
+
+bool apart(const Polyhedron& a, const Polyhedron& b) {
+  for (std::size_t axis = 0; axis < 3; ++axis)
+    if (a.high[axis] <= b.low[axis] || b.high[axis] <= a.low[axis]) return true;
+  return false;
+}
 
 Polyhedron upright(std::vector<Spot> outline, std::size_t along, double from, double to) {
   std::vector<Facet> facets{cap(outline, along, from, -1), cap(outline, along, to, 1)};
@@ -262,11 +262,13 @@ std::vector<Polyhedron> polyhedra_of(const Prism& prism) {
   return polyhedra;
 }
 
-std::optional<Polyhedron> part_in(const Polyhedron& block, const HalfSpace& side) {
-  const auto [least, most] = range_beyond(block, side);
-  if (least >= 0) return {};
-  if (most <= 0) return block;
+namespace {
+
+/// The part of a block on one side of a plane that goes through it; nothing where all that goes
+/// beyond it is a sliver.
+std::optional<Polyhedron> cut_off(const Polyhedron& block, const HalfSpace& side) {
   std::vector<Facet> facets;
+  facets.reserve(block.facets.size() + 1);
   std::vector<Spot> rim;
   for (const Facet& facet : block.facets) {
     std::vector<Spot> corners = clipped(facet.corners, side, rim);
@@ -280,23 +282,28 @@ std::optional<Polyhedron> part_in(const Polyhedron& block, const HalfSpace& side
   return with_bounds(std::move(facets));
 }
 
+}  // namespace
+
 std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b) {
   if (apart(a, b)) return {};
   std::optional<Polyhedron> both = a;
   for (const Facet& facet : b.facets) {
-    both = part_in(*both, facet.side);
+    const auto [least, most] = range_beyond(*both, facet.side);
+    if (least >= 0) return {};
+    if (most > 0) both = cut_off(*both, facet.side);
     if (!both) return {};
   }
   return both;
 }
 
-std::vector<Polyhedron> less(const Polyhedron& block, const Polyhedron& cut) {
-  if (!common(block, cut)) return {block};
+std::vector<Polyhedron> less(Polyhedron block, const Polyhedron& cut) {
+  if (!common(block, cut)) return {std::move(block)};
   std::vector<Polyhedron> rest;
-  std::optional<Polyhedron> left = block;
+  std::optional<Polyhedron> left = std::move(block);
   for (const Facet& facet : cut.facets) {
-    if (auto outside = part_in(*left, opposite(facet.side))) rest.push_back(std::move(*outside));
-    left = part_in(*left, facet.side);
+    if (range_beyond(*left, facet.side).second <= 0) continue;
+    if (auto outside = cut_off(*left, opposite(facet.side))) rest.push_back(std::move(*outside));
+    left = cut_off(*left, facet.side);
     if (!left) break;
   }
   return rest;

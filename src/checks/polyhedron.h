@@ -52,14 +52,14 @@ Polyhedron upright(std::vector<Spot> outline, std::size_t along, double from, do
 /// A prism of the assembly's axes as polyhedra that touch but do not overlap.
 std::vector<Polyhedron> polyhedra_of(const Prism& prism);
 
-/// The part of a block on one side of a plane, if it is more than a face.
-std::optional<Polyhedron> part_in(const Polyhedron& block, const HalfSpace& side);
+/// Whether the boxes around two blocks are apart or merely touch.
+bool apart(const Polyhedron& a, const Polyhedron& b);
 
 /// What two polyhedra have in common, if more than a face.
 std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b);
 
 /// What is left of `block` without `cut`, as polyhedra that do not overlap.
-std::vector<Polyhedron> less(const Polyhedron& block, const Polyhedron& cut);
+std::vector<Polyhedron> less(Polyhedron block, const Polyhedron& cut);
 
 /// The box around a block, to the nearest step.
 Box bounds_of(const Polyhedron& block);

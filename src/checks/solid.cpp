@@ -42,10 +42,15 @@ void add_all(std::vector<Polyhedron>& polyhedra, std::vector<Polyhedron> more) {
                    std::make_move_iterator(more.end()));
 }
 
-std::vector<Polyhedron> less(const std::vector<Polyhedron>& polyhedra, const Polyhedron& cut) {
+std::vector<Polyhedron> less(std::vector<Polyhedron> polyhedra, const Polyhedron& cut) {
   std::vector<Polyhedron> rest;
-  for (const Polyhedron& block : polyhedra)
-    add_all(rest, less(block, cut));
+  rest.reserve(polyhedra.size());
+  for (Polyhedron& block : polyhedra) {
+    if (apart(block, cut))
+      rest.push_back(std::move(block));
+    else
+      add_all(rest, less(std::move(block), cut));
+  }
   return rest;
 }
 
@@ -77,12 +82,12 @@ Length least_extent(const Box& box) {
 
 void take_out(Wood& wood, const Box& cut) {
   take_out(wood.boxes, cut);
-  if (!wood.sloping.empty()) wood.sloping = less(wood.sloping, polyhedron_of(cut));
+  if (!wood.sloping.empty()) wood.sloping = less(std::move(wood.sloping), polyhedron_of(cut));
 }
 
 void take_out(Wood& wood, const Polyhedron& cut) {
   const Box room = box_around(cut);
-  wood.sloping = less(wood.sloping, cut);
+  wood.sloping = less(std::move(wood.sloping), cut);
   for (const Box& part : clipped(wood.boxes, room))
     add_all(wood.sloping, less(polyhedron_of(part), cut));
   take_out(wood.boxes, room);

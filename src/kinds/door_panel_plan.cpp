@@ -29,13 +29,13 @@ void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan) {
     const Length wide = sight.high - sight.low + (groove - panel.gap_at_sides()) * 2;
     const Length high = tier.height.high - tier.height.low + (groove - panel.gap_at_ends()) * 2;
     if (high > least && wide > least) continue;
-    ledger.problem(
-        {"panel.gap", "opening"},
-        fmt::format("leaves a panel of {} by {}, {}; make panel.gap less, or the leaf larger",
-                    ledger.say(wide), ledger.say(high),
-                    panel.raise     ? "all of it raise"
-                    : panel.rebated ? "all of it rebate"
-                                    : "which is none"));
+    ledger.problem({"panel.gap", "panel.raise.width", "opening"},
+                   fmt::format("leaves a panel of {} by {}, {}; make {} less, or the leaf larger",
+                               ledger.say(wide), ledger.say(high),
+                               panel.raise     ? "all of it raise"
+                               : panel.rebated ? "all of it rebate"
+                                               : "which is none",
+                               panel.raise ? "panel.raise.width" : "panel.gap"));
     return;
   }
 }

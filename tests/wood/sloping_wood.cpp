@@ -67,7 +67,7 @@ double between(Random& random, double low, double high) {
 /// Whether one of the points beside a piece's slopes is held by both.
 bool share_beside_slopes(const Piece& piece, const Piece& other, Random& random) {
   constexpr double kBeside = 3200;  // 0.002 mm
-  constexpr int kPoints = 60;       // for each side and way
+  constexpr int kPoints = 20;       // for each side and way
   for (const Feature& feature : piece.features) {
     for (const Prism& prism : feature.prisms) {
       const auto [u, v] = drawn_on(prism);

@@ -435,9 +435,9 @@ class Judge {
         }
         for (const Prism& prism : feature.prisms) {
           if (lies_within(prism, piece)) continue;
-          report(FaultKind::cut_outside_blank,
-                 piece.mark + ": a slope of its " + std::string(feature.kind) +
-                     " is empty or lies outside its blank");
+          report(FaultKind::cut_outside_blank, piece.mark + ": a slope of its " +
+                                                   std::string(feature.kind) +
+                                                   " is empty or lies outside its blank");
         }
       }
     }
