@@ -359,7 +359,7 @@ std::string raise_page(const Assembly& wood, const LengthPrinter& lengths) {
   }
   return page + "  " +
          wrapped(
-             "Ends of the grain first, then the long edges, so that what breaks out at the "
+             "The ends first, then the long edges, so that what breaks out at the "
              "corners is taken off.",
              kPageWidth, 2) +
          "\n";

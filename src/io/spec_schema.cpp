@@ -125,6 +125,9 @@ Json properties() {
   all["panel"]["properties"]["raised"] = {
       {"enum", {"back", "front", "both"}},
       {"description", "which faces of every panel are raised; none where it is left out"}};
+  all["panel"]["properties"]["flush"] = {
+      {"enum", {"back", "front", "both"}},
+      {"description", "which faces of every panel are level with the frame's"}};
   all["panel"]["properties"]["raise"]["properties"]["profile"] = {{"enum", {"bevel", "cove"}}};
   all["panel"]["properties"]["grain"] = {{"enum", {"upright", "level"}}};
   add_muntin_aliases(all);

@@ -40,30 +40,71 @@ void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan) {
   }
 }
 
-/// A raise without a raised face, or a raised face with a rebate too: one of the two was meant.
+/// What the shop file says of a panel's faces gives way where the spec says something else of them.
+void let_spec_choose(DoorSpec& spec) {
+  Chosen<Rebate>* const faces[] = {&spec.raised, &spec.flush, &spec.rebate};
+  const bool chosen = std::any_of(std::begin(faces), std::end(faces),
+                                  [](const auto* face) { return face->word && !face->by_shop; });
+  for (Chosen<Rebate>* face : faces)
+    if (chosen && face->by_shop) *face = {};
+}
+
+/// A raise without a raised face, or two words of which one was meant.
 void demand_one_meaning(DoorLedger& ledger) {
   const DoorSpec& spec = ledger.spec;
-  const bool sizes = spec.raise_width.size || spec.raise_tongue.size || spec.raise_shoulder.size ||
-                     spec.profile.word;
-  if (!spec.raised.word && sizes && !spec.raise_width.by_shop && !spec.raise_tongue.by_shop &&
-      !spec.raise_shoulder.by_shop && !spec.profile.by_shop)
-    ledger.problem({"panel.raise"},
-                   "tells how a raised panel is made, but nothing is raised; say which face: "
-                   "\"raised\": \"front\", \"back\" or \"both\"");
-  if (spec.raised.word && spec.rebate.word && !spec.rebate.by_shop && !spec.raised.by_shop)
+  std::vector<std::string> of_raise;
+  for (const std::string key : {"panel.raise.width", "panel.raise.tongue", "panel.raise.shoulder"})
+    if (ledger.stated(key).size && !ledger.stated(key).by_shop) of_raise.push_back(key);
+  if (spec.profile.word && !spec.profile.by_shop) of_raise.emplace_back("panel.raise.profile");
+  for (const std::string& key : of_raise)
+    if (!spec.raised.word)
+      ledger.problem({key},
+                     "is of a raised panel, but nothing is raised; say which face: \"raised\": "
+                     "\"front\", \"back\" or \"both\"");
+  if (spec.raised.word && spec.rebate.word)
     ledger.problem({"panel.rebate"}, "a raised panel has no rebate; keep one of the two");
+  if (spec.raised.word && spec.flush.word)
+    ledger.problem({"panel.flush"}, "a panel is raised or flush; keep one of the two");
+  if (!spec.raised.word && spec.flush.word && spec.rebate.word)
+    ledger.problem({"panel.rebate"}, "\"flush\" says where the rebate is; take this out");
+  if (spec.flush.word && spec.panel_thickness.size && !spec.panel_thickness.by_shop)
+    ledger.problem({"panel.thickness"},
+                   "a flush panel is as thick as its groove's place makes it; take this out, or "
+                   "write \"rebate\" instead of \"flush\"");
+}
+
+/// What lies between the tongue and the frame's two faces.
+struct BesideTongue {
+  Length front, back;
+};
+
+BesideTongue beside_tongue(const DoorPlan& plan) {
+  const Length tongue = plan.panel.tongue;
+  const Length front = plan.groove.from_face + floor_half(plan.groove.width - tongue);
+  return {front, plan.frame.thickness - front - tongue};
 }
 
 /// The thickness that brings the raised face level with the frame's, or a little below it.
-Length flush_thickness(const DoorLedger& ledger, const DoorPlan& plan) {
+Length raised_thickness(const DoorLedger& ledger, const DoorPlan& plan) {
+  const auto [front, back] = beside_tongue(plan);
   const Length tongue = plan.panel.tongue;
-  const Length before = plan.groove.from_face + floor_half(plan.groove.width - tongue);
-  const Length behind = plan.frame.thickness - before - tongue;
-  const Length waste = plan.panel.rebate == Rebate::front  ? before
-                       : plan.panel.rebate == Rebate::back ? behind
-                                                           : std::min(before, behind) * 2;
+  const Length waste = plan.panel.rebate == Rebate::front  ? front
+                       : plan.panel.rebate == Rebate::back ? back
+                                                           : std::min(front, back) * 2;
   return std::max(floor_multiple(tongue + waste, ledger.defaults.whole),
                   tongue + ledger.defaults.whole);
+}
+
+/// Of what is off over the tongue, what comes off the face side.
+Length share_in_front(const PanelPlan& panel) {
+  const Length waste = panel.thickness - panel.tongue;
+  if (panel.rebate == Rebate::both) return floor_half(waste);
+  return panel.rebate == Rebate::front ? waste : Length();
+}
+
+void note_shop_face(DoorLedger& ledger, std::string_view key, const Chosen<Rebate>& face) {
+  if (face.by_shop)
+    ledger.note_shop(key, std::string(kSideWords[static_cast<std::size_t>(*face.word)]));
 }
 
 /// What can't be of a raise `depth` deep on its shallowest face.
@@ -87,11 +128,10 @@ void demand_slope(DoorLedger& ledger, const RaiseDesign& raise, Length depth) {
 
 void settle_raise(DoorLedger& ledger, DoorPlan& plan) {
   PanelPlan& panel = plan.panel;
-  if (ledger.spec.raised.by_shop)
-    ledger.note_shop("panel.raised",
-                     std::string(kSideWords[static_cast<std::size_t>(panel.rebate)]));
+  panel.rebate = *ledger.spec.raised.word;
+  note_shop_face(ledger, "panel.raised", ledger.spec.raised);
   panel.thickness =
-      ledger.take("panel.thickness", flush_thickness(ledger, plan),
+      ledger.take("panel.thickness", raised_thickness(ledger, plan),
                   "so that its field is level with the frame's face, or a little below");
   const Length waste = panel.thickness - panel.tongue;
   if (waste <= Length()) {
@@ -113,6 +153,20 @@ void settle_raise(DoorLedger& ledger, DoorPlan& plan) {
                   std::min(ledger.defaults.raise_shoulder, floor_half(depth)), ledger.usual());
   demand_slope(ledger, raise, depth);
   panel.raise = raise;
+  panel.front_waste = share_in_front(panel);
+}
+
+/// A panel rebated so that its face, or both, are level with the frame's.
+void settle_flush(DoorLedger& ledger, DoorPlan& plan) {
+  PanelPlan& panel = plan.panel;
+  panel.rebate = *ledger.spec.flush.word;
+  note_shop_face(ledger, "panel.flush", ledger.spec.flush);
+  const auto [front, back] = beside_tongue(plan);
+  panel.front_waste = panel.rebate == Rebate::back ? Length() : front;
+  panel.thickness =
+      panel.tongue + panel.front_waste + (panel.rebate == Rebate::front ? Length() : back);
+  panel.rebated = panel.thickness > panel.tongue;
+  ledger.assume("panel.thickness", panel.thickness, "flush with the frame");
 }
 
 /// A panel that is not raised: flat, or rebated where it is thicker than the groove is wide.
@@ -122,6 +176,7 @@ void settle_flat(DoorLedger& ledger, DoorPlan& plan) {
   panel.rebated = panel.thickness > plan.groove.width;
   if (panel.rebated)
     panel.rebate = ledger.choose(ledger.spec.rebate, "panel.rebate", Rebate::back, kSideWords);
+  if (panel.rebated) panel.front_waste = share_in_front(panel);
 }
 
 }  // namespace
@@ -140,12 +195,13 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan) {
             ledger.say(panel.allowance), ledger.say(groove.width)));
     return;
   }
-  if (ledger.spec.raised.word) {
-    panel.rebate = *ledger.spec.raised.word;
+  let_spec_choose(ledger.spec);
+  if (ledger.spec.raised.word)
     settle_raise(ledger, plan);
-  } else {
+  else if (ledger.spec.flush.word)
+    settle_flush(ledger, plan);
+  else
     settle_flat(ledger, plan);
-  }
   panel.grain =
       ledger.choose(ledger.spec.grain, "panel.grain", Grain::upright, {"upright", "level"});
   panel.gap_across =

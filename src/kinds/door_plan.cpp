@@ -66,11 +66,6 @@ Length FramePlan::narrow_stile() const {
   return std::min(stile_left, stile_right);
 }
 
-Length PanelPlan::front_waste() const {
-  if (!has_waste() || rebate == Rebate::back) return {};
-  return rebate == Rebate::front ? thickness - tongue : floor_half(thickness - tongue);
-}
-
 bool FramePlan::has_muntins() const {
   return std::any_of(tiers.begin(), tiers.end(),
                      [](const TierPlan& tier) { return tier.has_muntins(); });

@@ -62,13 +62,12 @@ struct PanelPlan {
   Length gap_across, gap_along;
   Rebate rebate = Rebate::back;  // where it is rebated or raised
   bool rebated = false;
+  Length front_waste;  // off over the tongue at the face side; the rest of it comes off the back
   std::optional<RaiseDesign> raise;
   Grain grain = Grain::upright;
 
   /// Thicker than its tongue all round its edge.
   bool has_waste() const { return rebated || raise; }
-  /// What comes off over the tongue at the face side; the rest of it at the back.
-  Length front_waste() const;
 
   /// The gaps at a panel's two upright edges, and at its two level ones.
   Length gap_at_sides() const { return grain == Grain::upright ? gap_across : gap_along; }

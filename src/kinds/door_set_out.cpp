@@ -178,7 +178,7 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Length height = high.high - high.low + beyond_y * 2;
   const Length tongue = panel.has_waste() ? panel.tongue : panel.thickness;
   const Length waste = panel.thickness - tongue;
-  const Length front = panel.front_waste();
+  const Length front = panel.front_waste;
   const Length face = plan_.groove.from_face + floor_half(plan_.groove.width - tongue) - front;
   const Place place{{wide.low - beyond_x, high.low - beyond_y, face}, upright ? kUpright : kLevel};
   const std::size_t piece = add_piece(

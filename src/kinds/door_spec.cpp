@@ -118,7 +118,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 18> kSpecialKeys;
+  static const std::array<SpecialKey, 19> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -179,6 +179,7 @@ class DoorReader {
   void read_across(const Value& value, const std::string& path);
   void read_rebate(const Value& value, const std::string& path);
   void read_raised(const Value& value, const std::string& path);
+  void read_flush(const Value& value, const std::string& path);
   void read_profile(const Value& value, const std::string& path);
   void read_grain(const Value& value, const std::string& path);
   void read_cutters(const Value& value, const std::string& path);
@@ -188,7 +189,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 18> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 19> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -201,6 +202,7 @@ const std::array<DoorReader::SpecialKey, 18> DoorReader::kSpecialKeys = {{
     {"panels", &DoorReader::read_panels, Scope::both},
     {"panel.rebate", &DoorReader::read_rebate, Scope::both},
     {"panel.raised", &DoorReader::read_raised, Scope::both},
+    {"panel.flush", &DoorReader::read_flush, Scope::both},
     {"panel.raise.profile", &DoorReader::read_profile, Scope::both},
     {"panel.grain", &DoorReader::read_grain, Scope::both},
     {"work", &DoorReader::skip,
@@ -443,6 +445,11 @@ void DoorReader::read_raised(const Value& value, const std::string& path) {
     spec_.raised.word = static_cast<Rebate>(*word);
 }
 
+void DoorReader::read_flush(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kRebateWords))
+    spec_.flush.word = static_cast<Rebate>(*word);
+}
+
 void DoorReader::read_profile(const Value& value, const std::string& path) {
   if (const auto word = read_.choice(value, path, kProfileWords))
     spec_.profile.word = static_cast<Profile>(*word);
@@ -525,6 +532,7 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
   if (!shop.rails.rails.empty()) take_over(spec.rails, shop.rails, spec.rails.rails.empty());
   if (shop.rebate.word) take_over(spec.rebate, shop.rebate, !spec.rebate.word);
   if (shop.raised.word) take_over(spec.raised, shop.raised, !spec.raised.word);
+  if (shop.flush.word) take_over(spec.flush, shop.flush, !spec.flush.word);
   if (shop.profile.word) take_over(spec.profile, shop.profile, !spec.profile.word);
   if (shop.grain.word) take_over(spec.grain, shop.grain, !spec.grain.word);
   if (spec.panels.index() == 0 && shop.panels.index() != 0) {

@@ -51,7 +51,7 @@ struct PanelsAcross {
 };
 using PanelsSpec = std::variant<std::monostate, PanelCount, PanelsAcross>;
 
-enum class Rebate { back, front, both };  // and which faces are raised
+enum class Rebate { back, front, both };  // and the faces that are raised or flush
 enum class Grain { upright, level };
 
 /// A choice with a few legal words; `by_shop` as in Stated.
@@ -85,7 +85,7 @@ struct DoorSpec {
   Stated panel_thickness, panel_gap_across, panel_gap_along, panel_allowance;
   Stated raise_width, raise_tongue, raise_shoulder;
   Chosen<Rebate> rebate;
-  Chosen<Rebate> raised;
+  Chosen<Rebate> raised, flush;
   Chosen<Profile> profile;
   Chosen<Grain> grain;
   std::vector<Length> cutters;  // of a shop file only

@@ -119,7 +119,7 @@ TEST_CASE("What tells of a raise is assumed with its reason where the spec is si
 
 TEST_CASE("A raise that cannot be cut is refused where it is written") {
   CHECK(refusal(one_panel(R"("raise": {"tongue": 13})")) ==
-        "/panel/raise: tells how a raised panel is made, but nothing is raised; say which face: "
+        "/panel/raise/tongue: is of a raised panel, but nothing is raised; say which face: "
         "\"raised\": \"front\", \"back\" or \"both\"");
   CHECK(refusal(one_panel(R"("raised": "front", "rebate": "back")")) ==
         "/panel/rebate: a raised panel has no rebate; keep one of the two");
@@ -138,6 +138,40 @@ TEST_CASE("A raise that cannot be cut is refused where it is written") {
   CHECK(refusal(one_panel(R"("raised": "front", "raise": {"width": 354})")) ==
         "/panel/raise/width: leaves a panel of 708 mm by 1730 mm, all of it raise; make "
         "panel.raise.width less, or the leaf larger");
+}
+
+TEST_CASE("A flush panel is rebated so that its face is level with the frame's") {
+  // 14.7 before the tongue of 14.6, and 14.7 behind it.
+  const Piece front = panel(R"("flush": "front")");
+  CHECK(front.place.origin[2] == Length());
+  CHECK(front.blank[2] == mm(29.3));
+  CHECK(front.features[0].cuts.front().high[2] == mm(14.7));
+  const Piece back = panel(R"("flush": "back")");
+  CHECK(back.place.origin[2] == mm(14.7));
+  CHECK(back.blank[2] == mm(29.3));
+  CHECK(panel(R"("flush": "both")").blank[2] == mm(44));
+}
+
+TEST_CASE("Flush on both faces, the tongue stands in its groove, wherever that is") {
+  // The groove from 10 to 25: 10.2 before the tongue, 19.2 behind it.
+  const Piece its =
+      piece(wood(house_mm(R"("thickness": 44, "groove": {"width": 15, "from_face": 10}, "panels": 2,
+                       "rail_widths": [118, 118, 230], "panel": {"flush": "both"})")),
+            "panel, tier 1");
+  REQUIRE(its.features.size() == 2);
+  CHECK(its.features[0].cuts.front().extent(2) == mm(10.2));
+  CHECK(its.features[1].cuts.front().extent(2) == mm(19.2));
+}
+
+TEST_CASE("A panel is raised, rebated or flush: one of them") {
+  CHECK(refusal(one_panel(R"("flush": "front", "rebate": "front")")) ==
+        "/panel/rebate: \"flush\" says where the rebate is; take this out");
+  CHECK(refusal(one_panel(R"("flush": "front", "raised": "front")")) ==
+        "/panel/flush: a panel is raised or flush; keep one of the two");
+  CHECK(
+      refusal(one_panel(R"("flush": "front", "thickness": 20)")) ==
+      "/panel/thickness: a flush panel is as thick as its groove's place makes it; take this out, "
+      "or write \"rebate\" instead of \"flush\"");
 }
 
 }  // namespace haunch::test
