@@ -331,7 +331,8 @@ std::string raise_text(const RaiseSetting& raise, const LengthPrinter& lengths) 
   const Length slope = raise.size("width") - tongue;
   std::string text = lengths.one(raise.size("width")) + " wide and " +
                      lengths.one(raise.size("depth")) + " deep: from the edge " +
-                     lengths.one(tongue) + " of flat tongue, then a ";
+                     (tongue == Length() ? "" : lengths.one(tongue) + " of flat tongue, then ") +
+                     "a ";
   text += radius == Length()
               ? "bevel " + lengths.one(slope) + " wide"
               : "cove " + lengths.one(slope) + " wide of radius " + lengths.one(radius);

@@ -1,11 +1,13 @@
 // Sloping wood by two ways: points asked one by one, and polyhedra.
 #include "sloping_wood.h"
 
+#include <algorithm>
 #include <cmath>
 #include <random>
 
 #include "solid.h"
 #include "vocabulary.h"
+#include "wood_oracle.h"
 
 namespace haunch::test {
 namespace {
@@ -99,6 +101,19 @@ TEST_CASE("A point off a face is in the wood or out of it by both ways") {
       if (part > 1 - 1e-3) REQUIRE(holds(piece, middle));
     }
   }
+}
+
+TEST_CASE("A slope that begins within the groove stands in its wall, and points find it there") {
+  const auto sharing = [](std::string_view tongue) {
+    const auto faults = judge(wood(house_mm(
+        R"("thickness": 44, "groove_depth": 13, "groove": {"width": 15}, "panels": 2,
+           "rail_widths": [118, 118, 230], "panel": {"raised": "both", "raise": {"tongue": )" +
+        std::string(tongue) + "}}")));
+    return std::count_if(faults.begin(), faults.end(),
+                         [](const Fault& it) { return it.kind == FaultKind::shared_wood; });
+  };
+  CHECK(sharing("13") == 0);
+  CHECK(sharing("8") == 8);  // two panels in two stiles and two rails each
 }
 
 }  // namespace haunch::test
