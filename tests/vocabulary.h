@@ -236,7 +236,7 @@ inline std::vector<Box> wood_between(const Piece& piece, Length from, Length to)
   Box slab{{}, piece.blank};
   slab.low[0] = from;
   slab.high[0] = to;
-  return clipped(solid_of(lying).wood, slab);
+  return clipped(solid_of(lying).wood.boxes, slab);
 }
 
 /// Empty when the wood between two places of a piece's length is these boxes; else what there is

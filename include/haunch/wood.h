@@ -170,6 +170,9 @@ std::string joint_id(std::size_t joint);
 /// A box of a piece's own axes, placed in the assembly.
 Box placed(const Box& box, const Place& place);
 
+/// A prism of a piece's own axes, placed in the assembly: along and outline are of its axes then.
+Prism placed(const Prism& prism, const Place& place);
+
 /// A box of the assembly, in the axes of a piece that lies at `place`: the inverse of placed().
 Box in_own_axes(const Box& box, const Place& place);
 

@@ -1,5 +1,7 @@
 // Fits: every clearance of every joint, measured in the wood, against its design and the trade's
 // limits.
+#include <algorithm>
+
 #include "family.h"
 
 namespace haunch {
@@ -29,6 +31,11 @@ constexpr Rule kPanelBite{
     "panel-bite", "of panel edge in its groove",
     "with less than 3 mm (1/8 in) a panel drops out when it shrinks (trade practice)"};
 
+constexpr Rule kPanelWedge{
+    "panel-wedge", "that a panel edge can go in before its slope meets the groove's mouth",
+    "a slope that meets the mouth before the edge meets the bottom wedges the frame apart when the "
+    "panel swells (trade practice)"};
+
 /// As designed, exactly; and what the trade asks besides.
 Bounds as_designed(std::optional<Length> design) {
   Bounds bounds;
@@ -53,6 +60,12 @@ void check_tenon(Bench& bench, std::size_t number) {
     report(bench, kHaunch, parts, number, found.haunch, Bounds{Length(), {}, {}, {}});
 }
 
+/// How far a panel can go in before anything but its edge meets the piece that it stands in.
+std::optional<Length> free_of_slope(const JointMeasure& found) {
+  if (!found.seat || !found.haunch) return found.seat ? found.seat : found.haunch;
+  return std::min(*found.seat, *found.haunch);
+}
+
 void check_panel_edge(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
   const JointMeasure& found = bench.measures[number];
@@ -65,6 +78,9 @@ void check_panel_edge(Bench& bench, std::size_t number) {
   play.caution_max = bench.limits.loosest_panel;
   report(bench, kPanelCheeks, parts, number, found.cheeks, play);
   report(bench, kPanelRoom, parts, number, found.bottom, as_designed(joint.design.bottom));
+  const bool slopes = !bench.solids[joint.enters].wood.sloping.empty();
+  if (const auto free = free_of_slope(found); slopes && free && found.bottom)
+    report(bench, kPanelWedge, parts, number, free, Bounds{found.bottom, {}, {}, {}});
 }
 
 }  // namespace
@@ -79,8 +95,8 @@ void check_fits(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_fits() {
-  return {&kCheeks, &kStubCheeks,  &kEdges,     &kBottom,   &kSeat,
-          &kHaunch, &kPanelCheeks, &kPanelRoom, &kPanelBite};
+  return {&kCheeks, &kStubCheeks,  &kEdges,     &kBottom,    &kSeat,
+          &kHaunch, &kPanelCheeks, &kPanelRoom, &kPanelBite, &kPanelWedge};
 }
 
 }  // namespace haunch

@@ -35,50 +35,58 @@ Length reach_of(const Box& box, const Solid& receives, Way in) {
                     : receives.blank.high[in.axis] - box.low[in.axis];
 }
 
-/// A slice one step thick off the far end of a box.
-Box end_slice(Box box, Way in) {
-  const Length step = Length::from_steps(1);
-  if (in.upwards)
-    box.low[in.axis] = box.high[in.axis] - step;
-  else
-    box.high[in.axis] = box.low[in.axis] + step;
-  return box;
+Length reach_of(const Wood& wood, const Solid& receives, Way in) {
+  return reach_of(room_of(wood), receives, in);
 }
 
-std::optional<Length> both_sides(const std::vector<Box>& from, const std::vector<Box>& to,
-                                 std::size_t axis) {
+/// What of the entering wood does not go as far as its ends.
+Wood shallower(Wood inside, const Solid& receives, Way in, Length reach) {
+  std::erase_if(inside.boxes, [&](const Box& box) { return reach_of(box, receives, in) == reach; });
+  std::erase_if(inside.sloping, [&](const Polyhedron& block) {
+    return reach_of(bounds_of(block), receives, in) == reach;
+  });
+  return inside;
+}
+
+/// The last step of the reach: what of the entering wood goes that far is its ends.
+Box end_region(Box region, const Solid& receives, Way in, Length reach) {
+  const Length step = Length::from_steps(1);
+  if (in.upwards)
+    region.low[in.axis] = receives.blank.low[in.axis] + reach - step;
+  else
+    region.high[in.axis] = receives.blank.high[in.axis] - reach + step;
+  return region;
+}
+
+std::optional<Length> both_sides(const Wood& from, const Wood& to, std::size_t axis) {
   const auto low = gap(from, to, {axis, false});
   const auto high = gap(from, to, {axis, true});
   if (!low || !high) return {};
   return *low + *high;
 }
 
-/// The boxes in groups that touch along an axis: of a divided tenon each tenon by itself, lowest
+/// The wood in groups that touch along an axis: of a divided tenon each tenon by itself, lowest
 /// first.
-std::vector<std::vector<Box>> groups_along(std::vector<Box> boxes, std::size_t axis) {
-  std::sort(boxes.begin(), boxes.end(),
+std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
+  std::vector<Box> bounds = bounds_of(wood);
+  std::sort(bounds.begin(), bounds.end(),
             [axis](const Box& a, const Box& b) { return a.low[axis] < b.low[axis]; });
-  std::vector<std::vector<Box>> groups;
-  Length high;
-  for (const Box& box : boxes) {
-    if (groups.empty() || box.low[axis] > high) {
-      groups.emplace_back();
-      high = box.high[axis];
-    }
-    groups.back().push_back(box);
-    high = std::max(high, box.high[axis]);
+  std::vector<Box> groups;
+  for (const Box& box : bounds) {
+    if (groups.empty() || box.low[axis] > groups.back().high[axis])
+      groups.push_back(box);
+    else
+      groups.back() = around(groups.back(), box);
   }
-  return groups;
+  if (groups.size() == 1) return {wood};
+  std::vector<Wood> parts;
+  for (const Box& group : groups)
+    parts.push_back(clipped(wood, group));
+  return parts;
 }
 
-Length extent_of(const std::vector<Box>& boxes, std::size_t axis) {
-  Length low = boxes.front().low[axis];
-  Length high = boxes.front().high[axis];
-  for (const Box& box : boxes) {
-    low = std::min(low, box.low[axis]);
-    high = std::max(high, box.high[axis]);
-  }
-  return high - low;
+Length extent_of(const Wood& wood, std::size_t axis) {
+  return room_of(wood).extent(axis);
 }
 
 /// The lesser of two figures; none where either is missing.
@@ -87,9 +95,9 @@ std::optional<Length> lesser(std::optional<Length> a, std::optional<Length> b) {
 }
 
 /// What is measured at the entering end, tenon by tenon; the least counts.
-void measure_ends(JointMeasure& found, const std::vector<Box>& ends, const Solid& receives,
+void measure_ends(JointMeasure& found, const Wood& ends, const Solid& receives,
                   const JointAxes& axes) {
-  for (const std::vector<Box>& tenon : groups_along(ends, axes.across)) {
+  for (const Wood& tenon : groups_along(ends, axes.across)) {
     const auto cheeks = both_sides(tenon, receives.wood, axes.cheek);
     const auto edges = both_sides(tenon, receives.wood, axes.across);
     const auto bottom = gap(tenon, receives.wood, axes.in);
@@ -111,22 +119,13 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   const Way in = axes.in;
   JointMeasure found;
   if (enters.wood.empty()) return found;
-  found.reach = reach_of(enters.wood.front(), receives, in);
-  for (const Box& box : enters.wood)
-    found.reach = std::max(found.reach, reach_of(box, receives, in));
-  const std::vector<Box> inside =
-      clipped(enters.wood, beyond_sight_edge(receives, enters, in, true));
-  const std::vector<Box> outside =
-      clipped(enters.wood, beyond_sight_edge(receives, enters, in, false));
+  found.reach = reach_of(enters.wood, receives, in);
+  const Wood inside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, true));
+  const Wood outside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, false));
   found.seat = gap(outside, receives.wood, in);
   if (inside.empty()) return found;
-  std::vector<Box> ends;
-  std::vector<Box> shallower;
-  for (const Box& box : inside) {
-    const bool at_end = reach_of(box, receives, in) == found.reach;
-    (at_end ? ends : shallower).push_back(at_end ? end_slice(box, in) : box);
-  }
-  found.haunch = gap(shallower, receives.wood, in);
+  const Wood ends = clipped(inside, end_region(enters.blank, receives, in, found.reach));
+  found.haunch = gap(shallower(inside, receives, in, found.reach), receives.wood, in);
   measure_ends(found, ends, receives, axes);
   return found;
 }

@@ -1,7 +1,11 @@
 #include "solid.h"
 
 #include <algorithm>
+#include <cmath>
+#include <iterator>
 #include <utility>
+
+#include "rounding.h"
 
 namespace haunch {
 namespace {
@@ -23,7 +27,71 @@ void add_rest(std::vector<Box>& rest, Box box, const Box& cut) {
   }
 }
 
+/// The least box of whole steps that holds a block.
+Box box_around(const Polyhedron& block) {
+  Box box;
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    box.low[axis] = nearest_step(std::floor(block.low[axis]));
+    box.high[axis] = nearest_step(std::ceil(block.high[axis]));
+  }
+  return box;
+}
+
+void add_all(std::vector<Polyhedron>& polyhedra, std::vector<Polyhedron> more) {
+  polyhedra.insert(polyhedra.end(), std::make_move_iterator(more.begin()),
+                   std::make_move_iterator(more.end()));
+}
+
+std::vector<Polyhedron> less(std::vector<Polyhedron> polyhedra, const Polyhedron& cut) {
+  std::vector<Polyhedron> rest;
+  rest.reserve(polyhedra.size());
+  for (Polyhedron& block : polyhedra) {
+    if (apart(block, cut))
+      rest.push_back(std::move(block));
+    else
+      add_all(rest, less(std::move(block), cut));
+  }
+  return rest;
+}
+
+/// Takes sloping cuts out of wood whose other cuts are made.
+void take_out_prisms(Wood& wood, const Piece& piece) {
+  for (const Feature& feature : piece.features)
+    for (const Prism& prism : feature.prisms)
+      for (const Polyhedron& cut : polyhedra_of(placed(prism, piece.place)))
+        take_out(wood, cut);
+}
+
+/// What of `to` is in the shadow of `from` may be nearer than `least`.
+bool may_be_nearer(const Box& from, const Box& to, Way way, std::optional<Length> least) {
+  if (!in_shadow(from, to, way.axis)) return false;
+  const Length distance =
+      way.upwards ? to.low[way.axis] - from.high[way.axis] : from.low[way.axis] - to.high[way.axis];
+  return !least || distance < *least;
+}
+
+void note_lesser(std::optional<Length>& least, std::optional<Length> found) {
+  if (found && (!least || *found < *least)) least = found;
+}
+
+Length least_extent(const Box& box) {
+  return std::min({box.extent(0), box.extent(1), box.extent(2)});
+}
+
 }  // namespace
+
+void take_out(Wood& wood, const Box& cut) {
+  take_out(wood.boxes, cut);
+  if (!wood.sloping.empty()) wood.sloping = less(std::move(wood.sloping), polyhedron_of(cut));
+}
+
+void take_out(Wood& wood, const Polyhedron& cut) {
+  const Box room = box_around(cut);
+  wood.sloping = less(std::move(wood.sloping), cut);
+  for (const Box& part : clipped(wood.boxes, room))
+    add_all(wood.sloping, less(polyhedron_of(part), cut));
+  take_out(wood.boxes, room);
+}
 
 void take_out(std::vector<Box>& boxes, const Box& cut) {
   std::vector<Box> rest;
@@ -40,11 +108,13 @@ void take_out(std::vector<Box>& boxes, const Box& cut) {
 
 Solid solid_of(const Piece& piece) {
   Solid solid{placed_blank(piece), {}};
-  solid.wood.reserve(32);
-  solid.wood.push_back(solid.blank);
+  std::vector<Box>& boxes = solid.wood.boxes;
+  boxes.reserve(32);
+  boxes.push_back(solid.blank);
   for (const Feature& feature : piece.features)
     for (const Box& cut : feature.cuts)
-      take_out(solid.wood, placed(cut, piece.place));
+      take_out(boxes, placed(cut, piece.place));
+  take_out_prisms(solid.wood, piece);
   return solid;
 }
 
@@ -73,6 +143,40 @@ std::vector<Box> clipped(const std::vector<Box>& boxes, const Box& region) {
   return inside;
 }
 
+Wood clipped(const Wood& wood, const Box& region) {
+  Wood inside{clipped(wood.boxes, region), {}};
+  if (wood.sloping.empty()) return inside;
+  const Polyhedron all = polyhedron_of(region);
+  for (const Polyhedron& block : wood.sloping)
+    if (auto part = common(block, all)) inside.sloping.push_back(std::move(*part));
+  return inside;
+}
+
+std::vector<Box> bounds_of(const Wood& wood) {
+  std::vector<Box> bounds = wood.boxes;
+  for (const Polyhedron& block : wood.sloping)
+    bounds.push_back(bounds_of(block));
+  return bounds;
+}
+
+Box around(const Box& a, const Box& b) {
+  Box both;
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    both.low[axis] = std::min(a.low[axis], b.low[axis]);
+    both.high[axis] = std::max(a.high[axis], b.high[axis]);
+  }
+  return both;
+}
+
+Box room_of(const Wood& wood) {
+  Box room = wood.boxes.empty() ? bounds_of(wood.sloping.front()) : wood.boxes.front();
+  for (const Box& box : wood.boxes)
+    room = around(room, box);
+  for (const Polyhedron& part : wood.sloping)
+    room = around(room, bounds_of(part));
+  return room;
+}
+
 bool in_shadow(const Box& a, const Box& b, std::size_t axis) {
   for (std::size_t other = 0; other < 3; ++other)
     if (other != axis && (a.high[other] <= b.low[other] || b.high[other] <= a.low[other]))
@@ -80,20 +184,71 @@ bool in_shadow(const Box& a, const Box& b, std::size_t axis) {
   return true;
 }
 
+std::optional<Length> gap(const Box& from, const Box& to, Way way) {
+  if (!in_shadow(from, to, way.axis)) return {};
+  const bool beyond =
+      way.upwards ? to.high[way.axis] > from.high[way.axis] : to.low[way.axis] < from.low[way.axis];
+  if (!beyond) return {};
+  return way.upwards ? to.low[way.axis] - from.high[way.axis]
+                     : from.low[way.axis] - to.high[way.axis];
+}
+
 std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& to, Way way) {
   std::optional<Length> least;
-  for (const Box& a : from) {
-    for (const Box& b : to) {
-      if (!in_shadow(a, b, way.axis)) continue;
-      const bool beyond =
-          way.upwards ? b.high[way.axis] > a.high[way.axis] : b.low[way.axis] < a.low[way.axis];
-      if (!beyond) continue;
-      const Length distance =
-          way.upwards ? b.low[way.axis] - a.high[way.axis] : a.low[way.axis] - b.high[way.axis];
-      if (!least || distance < *least) least = distance;
-    }
+  for (const Box& a : from)
+    for (const Box& b : to)
+      note_lesser(least, gap(a, b, way));
+  return least;
+}
+
+std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
+  std::optional<Length> least = gap(from.boxes, to.boxes, way);
+  for (const Polyhedron& a : from.sloping) {
+    const Box room = box_around(a);
+    for (const Box& b : to.boxes)
+      if (may_be_nearer(room, b, way, least)) note_lesser(least, gap(a, polyhedron_of(b), way));
+  }
+  for (const Polyhedron& b : to.sloping) {
+    const Box room = box_around(b);
+    for (const Box& a : from.boxes)
+      if (may_be_nearer(a, room, way, least)) note_lesser(least, gap(polyhedron_of(a), b, way));
+    for (const Polyhedron& a : from.sloping)
+      if (may_be_nearer(box_around(a), room, way, least)) note_lesser(least, gap(a, b, way));
   }
   return least;
+}
+
+Length depth_of_common(const Wood& a, const Wood& b) {
+  Length deepest;
+  const auto note = [&](const std::optional<Polyhedron>& both) {
+    if (both) deepest = std::max(deepest, least_width(*both));
+  };
+  for (const Box& box : a.boxes) {
+    for (const Box& other : b.boxes)
+      if (const auto both = common(box, other)) deepest = std::max(deepest, least_extent(*both));
+    for (const Polyhedron& block : b.sloping)
+      if (interiors_meet(box, box_around(block))) note(common(block, polyhedron_of(box)));
+  }
+  for (const Polyhedron& block : a.sloping) {
+    for (const Box& box : b.boxes)
+      if (interiors_meet(box, box_around(block))) note(common(block, polyhedron_of(box)));
+    for (const Polyhedron& other : b.sloping)
+      note(common(block, other));
+  }
+  return deepest;
+}
+
+double volume_of(const Solid& solid) {
+  double volume = 0;
+  for (const Box& box : solid.wood.boxes) {
+    double product = 1;
+    for (std::size_t axis = 0; axis < 3; ++axis)
+      product *= static_cast<double>(box.extent(axis).steps()) / Length::kStepsPerMm;
+    volume += product;
+  }
+  for (const Polyhedron& block : solid.wood.sloping)
+    volume += volume_of(block);
+  return volume;
 }
 
 }  // namespace haunch

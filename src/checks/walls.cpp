@@ -21,18 +21,33 @@ constexpr Rule kGroove{"groove-wall", "of wood beside and behind the groove",
 
 /// A void of a piece, in the assembly's axes.
 struct Void {
-  Box box;
+  Box box;  // of one that slopes the box around it
   bool mortise;
   bool groove;
+  std::optional<Polyhedron> sloping = {};
 };
 
 std::vector<Void> voids_of(const Piece& piece) {
   std::vector<Void> voids;
-  for (const Feature& feature : piece.features)
+  for (const Feature& feature : piece.features) {
+    const bool mortise = feature.kind == "mortise";
+    const bool groove = feature.kind == "groove";
     for (const Box& cut : feature.cuts)
-      voids.push_back(
-          {placed(cut, piece.place), feature.kind == "mortise", feature.kind == "groove"});
+      voids.push_back({placed(cut, piece.place), mortise, groove});
+    for (const Prism& prism : feature.prisms)
+      for (Polyhedron& block : polyhedra_of(placed(prism, piece.place))) {
+        const Box around = bounds_of(block);
+        voids.push_back({around, mortise, groove, std::move(block)});
+      }
+  }
   return voids;
+}
+
+/// From a slab on to a void that goes on beyond it, in its shadow.
+std::optional<Length> distance(const Box& slab, const Void& to, Way way) {
+  if (!in_shadow(slab, to.box, way.axis)) return {};
+  if (to.sloping) return gap(polyhedron_of(slab), *to.sloping, way);
+  return gap(slab, to.box, way);
 }
 
 /// Wood from a face of `slab` on, this way, until there is none. Negative where a void that ends
@@ -47,12 +62,9 @@ WoodRun wood_from(const Box& slab, Way way, const Box& blank, const std::vector<
   const Length from = way.upwards ? slab.high[way.axis] : slab.low[way.axis];
   WoodRun run{way.upwards ? blank.high[way.axis] - from : from - blank.low[way.axis], false};
   for (std::size_t i = 0; i < voids.size(); ++i) {
-    const Box& box = voids[i].box;
-    if (i == own || !in_shadow(slab, box, way.axis)) continue;
-    const bool beyond = way.upwards ? box.high[way.axis] > from : box.low[way.axis] < from;
-    if (!beyond) continue;
-    const Length wood = way.upwards ? box.low[way.axis] - from : from - box.high[way.axis];
-    if (wood < run.wood) run = {wood, voids[i].mortise};
+    if (i == own) continue;
+    const auto wood = distance(slab, voids[i], way);
+    if (wood && *wood < run.wood) run = {*wood, voids[i].mortise};
   }
   return run;
 }
@@ -158,7 +170,10 @@ void check_grooves(Bench& bench, std::size_t number) {
   std::optional<Length> least;
   for (std::size_t i = 0; i < grooves.size(); ++i) {
     const Box& box = grooves[i].box;
-    const bool inward = box.low[across] == blank.low[across];
+    // Worked from the edge that it is nearer to; one that follows an arch does not begin at the
+    // blank's.
+    const bool inward =
+        box.low[across] - blank.low[across] <= blank.high[across] - box.high[across];
     for (const Way way : {Way{through, false}, Way{through, true}, Way{across, inward}}) {
       const Length wood = wood_from(box, way, blank, grooves, i).wood;
       least = least ? std::min(*least, wood) : wood;

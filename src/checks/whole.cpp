@@ -43,19 +43,12 @@ std::vector<std::array<std::size_t, 2>> meeting_pairs(const std::vector<Solid>& 
   return pairs;
 }
 
-/// How far one solid's wood stands inside another's: the least extent of the largest common box;
+/// How far one solid's wood stands inside another's: the least width of the largest common part;
 /// zero for none.
 Length shared_wood(const Solid& a, const Solid& b) {
   const auto region = common(a.blank, b.blank);
   if (!region) return {};
-  const std::vector<Box> of_a = clipped(a.wood, *region);
-  const std::vector<Box> of_b = clipped(b.wood, *region);
-  Length deepest;
-  for (const Box& box : of_a)
-    for (const Box& other : of_b)
-      if (const auto both = common(box, other))
-        deepest = std::max(deepest, std::min({both->extent(0), both->extent(1), both->extent(2)}));
-  return deepest;
+  return depth_of_common(clipped(a.wood, *region), clipped(b.wood, *region));
 }
 
 void check_shared(Bench& bench) {
@@ -71,36 +64,37 @@ void check_shared(Bench& bench) {
 }
 
 Box bounds_of_wood(const Bench& bench) {
-  Box bounds = bench.solids.front().wood.empty() ? bench.solids.front().blank
-                                                 : bench.solids.front().wood.front();
+  std::optional<Box> bounds;
   for (const Solid& solid : bench.solids) {
-    for (const Box& box : solid.wood) {
-      for (std::size_t axis = 0; axis < 3; ++axis) {
-        bounds.low[axis] = std::min(bounds.low[axis], box.low[axis]);
-        bounds.high[axis] = std::max(bounds.high[axis], box.high[axis]);
-      }
-    }
+    if (solid.wood.empty()) continue;
+    const Box room = room_of(solid.wood);
+    bounds = bounds ? around(*bounds, room) : room;
   }
-  return bounds;
+  return bounds.value_or(bench.solids.front().blank);
 }
 
 /// The largest hole seen from the face side: the lesser side of the largest rectangle that no wood
-/// covers.
+/// covers, or the least width of a hole that slopes.
 Length widest_hole(const Bench& bench) {
   const Length none;
-  const Length step = Length::from_steps(1);
   const Triple& size = bench.assembly.size;
-  std::vector<Box> open{Box{{none, none, none}, {size[0], size[1], step}}};
+  const Length deep = size[0] + size[1];  // so that no hole is less deep than wide
+  Wood open{{Box{{none, none, none}, {size[0], size[1], deep}}}, {}};
   for (const Solid& solid : bench.solids) {
-    for (Box shadow : solid.wood) {
+    for (Box shadow : solid.wood.boxes) {
       shadow.low[2] = none;
-      shadow.high[2] = step;
+      shadow.high[2] = deep;
       take_out(open, shadow);
     }
+    for (const Polyhedron& block : solid.wood.sloping)
+      for (const Polyhedron& shadow : shadows_of(block, 2, 0, static_cast<double>(deep.steps())))
+        take_out(open, shadow);
   }
   Length widest;
-  for (const Box& hole : open)
+  for (const Box& hole : open.boxes)
     widest = std::max(widest, std::min(hole.extent(0), hole.extent(1)));
+  for (const Polyhedron& hole : open.sloping)
+    widest = std::max(widest, least_width(hole));
   return widest;
 }
 

@@ -22,6 +22,19 @@ Box placed(const Box& box, const Place& place) {
   return result;
 }
 
+Prism placed(const Prism& prism, const Place& place) {
+  const auto axis = [&](std::size_t own) { return static_cast<std::size_t>(place.axes[own]); };
+  const std::size_t along = axis(prism.along);
+  const std::size_t u = axis(prism.along == 0 ? 1 : 0);
+  const std::size_t v = axis(prism.along == 2 ? 1 : 2);
+  Prism result{along, place.origin[along] + prism.from, place.origin[along] + prism.to, {}};
+  for (const Corner& corner : prism.outline) {
+    const Corner there{place.origin[u] + corner.u, place.origin[v] + corner.v};
+    result.outline.push_back(u < v ? there : Corner{there.v, there.u});
+  }
+  return result;
+}
+
 Box in_own_axes(const Box& box, const Place& place) {
   Box result;
   for (std::size_t own = 0; own < 3; ++own) {

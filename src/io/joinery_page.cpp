@@ -307,6 +307,65 @@ std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
   return page;
 }
 
+/// A raise as its cutter is set: sizes by name, and the face it is on.
+struct RaiseSetting {
+  std::vector<NamedSize> sizes;
+
+  Length size(std::string_view name) const {
+    for (const NamedSize& it : sizes)
+      if (it.name == name) return it.size;
+    return {};
+  }
+  friend bool operator==(const RaiseSetting& a, const RaiseSetting& b) {
+    return std::equal(a.sizes.begin(), a.sizes.end(), b.sizes.begin(), b.sizes.end(),
+                      [](const NamedSize& x, const NamedSize& y) {
+                        return x.name == y.name && x.size == y.size;
+                      });
+  }
+};
+
+std::string raise_text(const RaiseSetting& raise, const LengthPrinter& lengths) {
+  const Length radius = raise.size("radius");
+  const Length tongue = raise.size("tongue");
+  const Length shoulder = raise.size("shoulder");
+  const Length slope = raise.size("width") - tongue;
+  std::string text = lengths.one(raise.size("width")) + " wide and " +
+                     lengths.one(raise.size("depth")) + " deep: from the edge " +
+                     (tongue == Length() ? "" : lengths.one(tongue) + " of flat tongue, then ") +
+                     "a ";
+  text += radius == Length()
+              ? "bevel " + lengths.one(slope) + " wide"
+              : "cove " + lengths.one(slope) + " wide of radius " + lengths.one(radius);
+  text += " that rises " + lengths.one(raise.size("depth") - shoulder);
+  return text + (shoulder == Length()
+                     ? " to the field"
+                     : ", then a shoulder of " + lengths.one(shoulder) + " up to the field");
+}
+
+std::string raise_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<MachineSet<RaiseSetting, EdgeRows>> sets;
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "raise") continue;
+      auto& rows = rows_for(sets, RaiseSetting{feature.sizes});
+      const bool front = feature.cuts.front().low[2] == Length();
+      add_once(rows[front ? "face side" : "back"], piece.mark);
+    }
+  }
+  if (sets.empty()) return {};
+  std::string page = "\nRAISED PANELS, all round\n";
+  for (const auto& [raise, rows] : sets) {
+    page += "  " + wrapped(raise_text(raise, lengths), kPageWidth, 2) + "\n";
+    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
+  }
+  return page + "  " +
+         wrapped(
+             "The ends first, then the long edges, so that what breaks out at the "
+             "corners is taken off.",
+             kPageWidth, 2) +
+         "\n";
+}
+
 /// What the panels were set out to have at their sides and ends.
 std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::vector<MachineSet<CutKey, Marks>> sets;
@@ -336,7 +395,7 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string pair = pair_text(wood);
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
          mortise_page(wood, lengths) + tenon_page(wood, lengths) + rebate_page(wood, lengths) +
-         panel_page(wood, lengths);
+         raise_page(wood, lengths) + panel_page(wood, lengths);
 }
 
 }  // namespace haunch

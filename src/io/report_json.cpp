@@ -35,6 +35,33 @@ void append_cuts(JsonText& json, const std::vector<Box>& cuts) {
   json.close_list();
 }
 
+void append_prism(JsonText& json, const Prism& prism) {
+  constexpr std::string_view kOwnAxes[] = {"length", "width", "thickness"};
+  json.open_object();
+  json.member("along", kOwnAxes[prism.along]);
+  json.member("from", prism.from);
+  json.member("to", prism.to);
+  json.key("polygon");
+  json.open_list();
+  for (const Corner& corner : prism.outline) {
+    json.open_list();
+    json.number(corner.u);
+    json.number(corner.v);
+    json.close_list();
+  }
+  json.close_list();
+  json.close_object();
+}
+
+void append_prisms(JsonText& json, const std::vector<Prism>& prisms) {
+  if (prisms.empty()) return;
+  json.key("prisms");
+  json.open_list();
+  for (const Prism& prism : prisms)
+    append_prism(json, prism);
+  json.close_list();
+}
+
 void append_served(JsonText& json, const Feature& feature) {
   if (feature.kind != "groove" && feature.joints.size() == 1) {
     json.member("joint", joint_id(feature.joints.front()));
@@ -54,6 +81,7 @@ void append_feature(JsonText& json, const Feature& feature) {
   for (const NamedSize& size : feature.sizes)
     json.member(size.name, size.size);
   append_cuts(json, feature.cuts);
+  append_prisms(json, feature.prisms);
   json.close_object();
 }
 

@@ -80,12 +80,31 @@ constexpr std::string_view kReportSchema = R"schema({
         "depth": {"type": "number"},
         "thickness": {"type": "number"},
         "from_face": {"type": "number"},
+        "tongue": {"type": "number"},
+        "shoulder": {"type": "number"},
+        "radius": {"type": "number"},
         "cuts": {
           "type": "array",
           "items": {"type": "array", "items": {"type": "number"}, "minItems": 6, "maxItems": 6}
-        }
+        },
+        "prisms": {"type": "array", "items": {"$ref": "#/$defs/prism"}, "minItems": 1}
       },
       "required": ["kind", "cuts"],
+      "additionalProperties": false
+    },
+    "prism": {
+      "type": "object",
+      "properties": {
+        "along": {"enum": ["length", "width", "thickness"]},
+        "from": {"type": "number"},
+        "to": {"type": "number"},
+        "polygon": {
+          "type": "array",
+          "items": {"type": "array", "items": {"type": "number"}, "minItems": 2, "maxItems": 2},
+          "minItems": 3
+        }
+      },
+      "required": ["along", "from", "to", "polygon"],
       "additionalProperties": false
     },
     "joint": {

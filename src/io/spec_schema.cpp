@@ -122,6 +122,13 @@ Json properties() {
   all["rail_widths"] = rails();
   all["panels"] = panels();
   all["panel"]["properties"]["rebate"] = {{"enum", {"back", "front", "both"}}};
+  all["panel"]["properties"]["raised"] = {
+      {"enum", {"back", "front", "both"}},
+      {"description", "which faces of every panel are raised; none where it is left out"}};
+  all["panel"]["properties"]["flush"] = {
+      {"enum", {"back", "front", "both"}},
+      {"description", "which faces of every panel are level with the frame's"}};
+  all["panel"]["properties"]["raise"]["properties"]["profile"] = {{"enum", {"bevel", "cove"}}};
   all["panel"]["properties"]["grain"] = {{"enum", {"upright", "level"}}};
   add_muntin_aliases(all);
   add_tolerances(all);

@@ -26,6 +26,7 @@ struct DoorDefaults {
   Length haunch_short_of_groove;
   Length gap_across, gap_along, least_bite;
   Length panel_allowance;
+  Length raise_run, raise_shoulder;
   Length horn;
   std::vector<Length> cutters;  // rising
   Length size_step, fit_step;   // of remedies

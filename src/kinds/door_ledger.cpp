@@ -84,6 +84,9 @@ DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
   };
   if (key.starts_with("rail_widths")) return of(!spec.rails.rails.empty(), spec.rails.by_shop);
   if (key == "panels") return of(spec.panels.index() != 0, spec.panels_by_shop);
+  if (key == "panel.raised") return of(spec.raised.word.has_value(), spec.raised.by_shop);
+  if (key == "panel.flush") return of(spec.flush.word.has_value(), spec.flush.by_shop);
+  if (key == "panel.rebate") return of(spec.rebate.word.has_value(), spec.rebate.by_shop);
   Source source = Source::nobody;
   for (const SizeKey& size : door_size_keys()) {
     if (size.key != key && !size.key.starts_with(std::string(key) + ".")) continue;

@@ -7,6 +7,8 @@
 namespace haunch {
 namespace {
 
+const std::vector<std::string_view> kSideWords{"back", "front", "both"};
+
 /// The gap at a panel's edge: what its seasons ask for, else the usual one, or less where the
 /// groove would not hold the panel's edge.
 Length take_gap(DoorLedger& ledger, std::string_view key, Length usual_gap, Length groove_depth,
@@ -22,17 +24,20 @@ Length take_gap(DoorLedger& ledger, std::string_view key, Length usual_gap, Leng
 void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan) {
   const PanelPlan& panel = plan.panel;
   const Length groove = plan.groove.depth;
-  const Length least = panel.rebated ? groove * 2 : Length();
+  const Length edge = panel.raise ? panel.raise->width : panel.rebated ? groove : Length();
+  const Length least = edge * 2;
   for (const TierPlan& tier : plan.frame.tiers) {
     const Strip& sight = tier.sights.front();
     const Length wide = sight.high - sight.low + (groove - panel.gap_at_sides()) * 2;
     const Length high = tier.height.high - tier.height.low + (groove - panel.gap_at_ends()) * 2;
     if (high > least && wide > least) continue;
-    ledger.problem(
-        {"panel.gap", "opening"},
-        fmt::format("leaves a panel of {} by {}, {}; make panel.gap less, or the leaf larger",
-                    ledger.say(wide), ledger.say(high),
-                    panel.rebated ? "all of it rebate" : "which is none"));
+    ledger.problem({"panel.gap", "panel.raise.width", "opening"},
+                   fmt::format("leaves a panel of {} by {}, {}; make {} less, or the leaf larger",
+                               ledger.say(wide), ledger.say(high),
+                               panel.raise     ? "all of it raise"
+                               : panel.rebated ? "all of it rebate"
+                                               : "which is none",
+                               panel.raise ? "panel.raise.width" : "panel.gap"));
     return;
   }
 }
@@ -55,6 +60,145 @@ void settle_held(DoorLedger& ledger, PanelPlan& panel) {
   panel.held = at == HeldAt::left || at == HeldAt::foot ? Held::low_edge : Held::high_edge;
 }
 
+/// What the shop file says of a panel's faces gives way where the spec says something else of them.
+void let_spec_choose(DoorSpec& spec) {
+  Chosen<Rebate>* const faces[] = {&spec.raised, &spec.flush, &spec.rebate};
+  const bool chosen = std::any_of(std::begin(faces), std::end(faces),
+                                  [](const auto* face) { return face->word && !face->by_shop; });
+  for (Chosen<Rebate>* face : faces)
+    if (chosen && face->by_shop) *face = {};
+}
+
+/// A raise without a raised face, or two words of which one was meant.
+void demand_one_meaning(DoorLedger& ledger) {
+  const DoorSpec& spec = ledger.spec;
+  std::vector<std::string> of_raise;
+  for (const std::string key : {"panel.raise.width", "panel.raise.tongue", "panel.raise.shoulder"})
+    if (ledger.stated(key).size && !ledger.stated(key).by_shop) of_raise.push_back(key);
+  if (spec.profile.word && !spec.profile.by_shop) of_raise.emplace_back("panel.raise.profile");
+  for (const std::string& key : of_raise)
+    if (!spec.raised.word)
+      ledger.problem({key},
+                     "is of a raised panel, but nothing is raised; say which face: \"raised\": "
+                     "\"front\", \"back\" or \"both\"");
+  if (spec.raised.word && spec.rebate.word)
+    ledger.problem({"panel.rebate"}, "a raised panel has no rebate; keep one of the two");
+  if (spec.raised.word && spec.flush.word)
+    ledger.problem({"panel.flush"}, "a panel is raised or flush; keep one of the two");
+  if (!spec.raised.word && spec.flush.word && spec.rebate.word)
+    ledger.problem({"panel.rebate"}, "\"flush\" says where the rebate is; take this out");
+  if (spec.flush.word && spec.panel_thickness.size && !spec.panel_thickness.by_shop)
+    ledger.problem({"panel.thickness"},
+                   "a flush panel is as thick as its groove's place makes it; take this out, or "
+                   "write \"rebate\" instead of \"flush\"");
+}
+
+/// What lies between the tongue and the frame's two faces.
+struct BesideTongue {
+  Length front, back;
+};
+
+BesideTongue beside_tongue(const DoorPlan& plan) {
+  const Length tongue = plan.panel.tongue;
+  const Length front = plan.groove.from_face + floor_half(plan.groove.width - tongue);
+  return {front, plan.frame.thickness - front - tongue};
+}
+
+/// The thickness that brings the raised face level with the frame's, or a little below it.
+Length raised_thickness(const DoorLedger& ledger, const DoorPlan& plan) {
+  const auto [front, back] = beside_tongue(plan);
+  const Length tongue = plan.panel.tongue;
+  const Length waste = plan.panel.rebate == Rebate::front  ? front
+                       : plan.panel.rebate == Rebate::back ? back
+                                                           : std::min(front, back) * 2;
+  return std::max(floor_multiple(tongue + waste, ledger.defaults.whole),
+                  tongue + ledger.defaults.whole);
+}
+
+/// Of what is off over the tongue, what comes off the face side.
+Length share_in_front(const PanelPlan& panel) {
+  const Length waste = panel.thickness - panel.tongue;
+  if (panel.rebate == Rebate::both) return floor_half(waste);
+  return panel.rebate == Rebate::front ? waste : Length();
+}
+
+void note_shop_face(DoorLedger& ledger, std::string_view key, const Chosen<Rebate>& face) {
+  if (face.by_shop)
+    ledger.note_shop(key, std::string(kSideWords[static_cast<std::size_t>(*face.word)]));
+}
+
+/// What can't be of a raise `depth` deep on its shallowest face.
+void demand_slope(DoorLedger& ledger, const RaiseDesign& raise, Length depth) {
+  if (raise.tongue >= raise.width)
+    ledger.problem({"panel.raise.width", "panel.raise.tongue"},
+                   fmt::format("a raise {} wide with a tongue of {} has no slope; make it wider",
+                               ledger.say(raise.width), ledger.say(raise.tongue)));
+  else if (raise.shoulder >= depth)
+    ledger.problem(
+        {"panel.raise.shoulder", "panel.thickness"},
+        fmt::format("the field stands {} over the tongue, and a shoulder of {} leaves nothing to "
+                    "slope; make the shoulder less",
+                    ledger.say(depth), ledger.say(raise.shoulder)));
+  else if (raise.profile == Profile::cove && !cove_can_rise(raise, depth))
+    ledger.problem(
+        {"panel.raise.width", "panel.raise.tongue", "panel.thickness"},
+        fmt::format("a cove {} wide cannot rise {}; make it at least as wide as it is high",
+                    ledger.say(raise.width - raise.tongue), ledger.say(depth - raise.shoulder)));
+}
+
+void settle_raise(DoorLedger& ledger, DoorPlan& plan) {
+  PanelPlan& panel = plan.panel;
+  panel.rebate = *ledger.spec.raised.word;
+  note_shop_face(ledger, "panel.raised", ledger.spec.raised);
+  panel.thickness =
+      ledger.take("panel.thickness", raised_thickness(ledger, plan),
+                  "so that its field is level with the frame's face, or a little below");
+  const Length waste = panel.thickness - panel.tongue;
+  if (waste <= Length()) {
+    ledger.problem({"panel.thickness"},
+                   fmt::format("a raised panel is thicker than its tongue of {}; {} is not",
+                               ledger.say(panel.tongue), ledger.say(panel.thickness)));
+    return;
+  }
+  const Length depth = panel.rebate == Rebate::both ? floor_half(waste) : waste;
+  RaiseDesign raise;
+  raise.profile =
+      ledger.choose(ledger.spec.profile, "panel.raise.profile", Profile::bevel, {"bevel", "cove"});
+  raise.tongue = ledger.take("panel.raise.tongue", plan.groove.depth,
+                             "as the groove is deep, so that no slope comes to its mouth");
+  raise.width =
+      ledger.take("panel.raise.width", raise.tongue + ledger.defaults.raise_run, ledger.usual());
+  raise.shoulder =
+      ledger.take("panel.raise.shoulder",
+                  std::min(ledger.defaults.raise_shoulder, floor_half(depth)), ledger.usual());
+  demand_slope(ledger, raise, depth);
+  panel.raise = raise;
+  panel.front_waste = share_in_front(panel);
+}
+
+/// A panel rebated so that its face, or both, are level with the frame's.
+void settle_flush(DoorLedger& ledger, DoorPlan& plan) {
+  PanelPlan& panel = plan.panel;
+  panel.rebate = *ledger.spec.flush.word;
+  note_shop_face(ledger, "panel.flush", ledger.spec.flush);
+  const auto [front, back] = beside_tongue(plan);
+  panel.front_waste = panel.rebate == Rebate::back ? Length() : front;
+  panel.thickness =
+      panel.tongue + panel.front_waste + (panel.rebate == Rebate::front ? Length() : back);
+  panel.rebated = panel.thickness > panel.tongue;
+  ledger.assume("panel.thickness", panel.thickness, "flush with the frame");
+}
+
+/// A panel that is not raised: flat, or rebated where it is thicker than the groove is wide.
+void settle_flat(DoorLedger& ledger, DoorPlan& plan) {
+  PanelPlan& panel = plan.panel;
+  panel.thickness = ledger.take("panel.thickness", panel.tongue, "flat: as thick as its tongue");
+  panel.rebated = panel.thickness > plan.groove.width;
+  if (panel.rebated)
+    panel.rebate = ledger.choose(ledger.spec.rebate, "panel.rebate", Rebate::back, kSideWords);
+  if (panel.rebated) panel.front_waste = share_in_front(panel);
+}
+
 }  // namespace
 
 void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
@@ -71,11 +215,13 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
             ledger.say(panel.allowance), ledger.say(groove.width)));
     return;
   }
-  panel.thickness = ledger.take("panel.thickness", panel.tongue, "flat: as thick as its tongue");
-  panel.rebated = panel.thickness > groove.width;
-  if (panel.rebated)
-    panel.rebate =
-        ledger.choose(ledger.spec.rebate, "panel.rebate", Rebate::back, {"back", "front", "both"});
+  let_spec_choose(ledger.spec);
+  if (ledger.spec.raised.word)
+    settle_raise(ledger, plan);
+  else if (ledger.spec.flush.word)
+    settle_flush(ledger, plan);
+  else
+    settle_flat(ledger, plan);
   panel.grain =
       ledger.choose(ledger.spec.grain, "panel.grain", Grain::upright, {"upright", "level"});
   panel.gap_across = take_gap(ledger, "panel.gap.across_grain", ledger.defaults.gap_across,
@@ -83,6 +229,7 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
   panel.gap_along = take_gap(ledger, "panel.gap.along_grain", ledger.defaults.gap_along,
                              groove.depth, gaps.along);
   settle_held(ledger, panel);
+  demand_one_meaning(ledger);
   demand_panel_sizes(ledger, plan);
 }
 

@@ -2,12 +2,14 @@
 // the rest.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
 #include "door_spec.h"
 #include "groove.h"
 #include "kind.h"
+#include "raise.h"
 #include "tenon.h"
 
 namespace haunch {
@@ -58,10 +60,15 @@ struct PanelPlan {
   Length tongue;     // thickness of its edge
   Length allowance;  // groove width minus tongue, as designed
   Length gap_across, gap_along;
-  Rebate rebate = Rebate::back;
+  Rebate rebate = Rebate::back;  // where it is rebated or raised
   bool rebated = false;
+  Length front_waste;  // off over the tongue at the face side; the rest of it comes off the back
+  std::optional<RaiseDesign> raise;
   Grain grain = Grain::upright;
   Held held = Held::middle;
+
+  /// Thicker than its tongue all round its edge.
+  bool has_waste() const { return rebated || raise; }
 
   /// The gaps at a panel's two upright edges, and at its two level ones.
   Length gap_at_sides() const { return grain == Grain::upright ? gap_across : gap_along; }

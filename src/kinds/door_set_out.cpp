@@ -144,7 +144,7 @@ void DoorSetter::join_muntins() {
 void DoorSetter::add_panels(std::size_t tier) {
   const std::vector<Grooves>& muntins = muntins_[tier];
   const PanelPlan& panel = plan_.panel;
-  const Length thickness = panel.rebated ? panel.tongue : panel.thickness;
+  const Length thickness = panel.has_waste() ? panel.tongue : panel.thickness;
   // A panel thinner than its tongue is designed to be as thick, and fails its check.
   const Length cheeks =
       panel.thickness < panel.tongue ? panel.allowance : plan_.groove.width - thickness;
@@ -176,21 +176,22 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Length beyond_y = plan_.groove.depth - panel.gap_at_ends();
   const Length width = wide.high - wide.low + beyond_x * 2;
   const Length height = high.high - high.low + beyond_y * 2;
-  const Length tongue = panel.rebated ? panel.tongue : panel.thickness;
+  const Length tongue = panel.has_waste() ? panel.tongue : panel.thickness;
   const Length waste = panel.thickness - tongue;
-  const Length front = !panel.rebated || panel.rebate == Rebate::back ? Length()
-                       : panel.rebate == Rebate::front                ? waste
-                                                                      : floor_half(waste);
+  const Length front = panel.front_waste;
   const Length face = plan_.groove.from_face + floor_half(plan_.groove.width - tongue) - front;
   const Place place{{wide.low - beyond_x, high.low - beyond_y, face}, upright ? kUpright : kLevel};
   const std::size_t piece = add_piece(
       numbered("panel", number, plan_.frame.tiers[tier].sights.size(), tier), "panel",
       upright ? Triple{height, width, panel.thickness} : Triple{width, height, panel.thickness},
       place);
-  wood_.pieces[piece].held = panel.held;
-  if (front > Length()) rebate_round(wood_.pieces[piece], plan_.groove.depth, Length(), front);
-  if (front < waste)
-    rebate_round(wood_.pieces[piece], plan_.groove.depth, front + tongue, panel.thickness);
+  Piece& its = wood_.pieces[piece];
+  its.held = panel.held;
+  if (panel.raise && front > Length()) raise_round(its, *panel.raise, front, false);
+  if (panel.raise && front < waste) raise_round(its, *panel.raise, waste - front, true);
+  if (panel.raise) return piece;
+  if (front > Length()) rebate_round(its, plan_.groove.depth, Length(), front);
+  if (front < waste) rebate_round(its, plan_.groove.depth, front + tongue, panel.thickness);
   return piece;
 }
 

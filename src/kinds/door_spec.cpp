@@ -56,6 +56,12 @@ constexpr SizeKey kSizeKeys[] = {
      "gap at each end of a panel, to the groove's bottom"},
     {"panel.allowance", &D::panel_allowance, kFromZero, Change::fit,
      "groove width minus the panel's tongue"},
+    {"panel.raise.width", &D::raise_width, kAboveZero, Change::size,
+     "of a raised panel, from its edge to its field"},
+    {"panel.raise.tongue", &D::raise_tongue, kFromZero, Change::size,
+     "of that, flat at the edge before the slope begins"},
+    {"panel.raise.shoulder", &D::raise_shoulder, kFromZero, Change::size,
+     "step from the field down to the slope"},
 };
 
 constexpr std::string_view kSpreadKeys[] = {"clearance", "stile_width", "panel.gap"};
@@ -67,6 +73,7 @@ constexpr int kMostQuantity = 100'000;
 constexpr std::size_t kMostCutters = 1000;
 
 const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
+const std::vector<std::string_view> kProfileWords = {"bevel", "cove"};
 const std::vector<std::string_view> kGrainWords = {"upright", "level"};
 const std::vector<std::string_view> kHeldWords = {"middle", "left", "right", "foot", "head"};
 const std::vector<std::string_view> kUnitWords = {"mm", "in"};
@@ -114,7 +121,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 20> kSpecialKeys;
+  static const std::array<SpecialKey, 23> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -173,6 +180,9 @@ class DoorReader {
   void read_panels(const Value& value, const std::string& path);
   void read_across(const Value& value, const std::string& path);
   void read_rebate(const Value& value, const std::string& path);
+  void read_raised(const Value& value, const std::string& path);
+  void read_flush(const Value& value, const std::string& path);
+  void read_profile(const Value& value, const std::string& path);
   void read_grain(const Value& value, const std::string& path);
   void read_held(const Value& value, const std::string& path);
   void read_cutters(const Value& value, const std::string& path);
@@ -182,7 +192,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 20> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 23> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -197,6 +207,9 @@ const std::array<DoorReader::SpecialKey, 20> DoorReader::kSpecialKeys = {{
     {"rail_widths", &DoorReader::read_rails, Scope::both},
     {"panels", &DoorReader::read_panels, Scope::both},
     {"panel.rebate", &DoorReader::read_rebate, Scope::both},
+    {"panel.raised", &DoorReader::read_raised, Scope::both},
+    {"panel.flush", &DoorReader::read_flush, Scope::both},
+    {"panel.raise.profile", &DoorReader::read_profile, Scope::both},
     {"panel.grain", &DoorReader::read_grain, Scope::both},
     {"panel.held", &DoorReader::read_held, Scope::both},
     {"work", &DoorReader::skip,
@@ -430,6 +443,21 @@ void DoorReader::read_rebate(const Value& value, const std::string& path) {
     spec_.rebate.word = static_cast<Rebate>(*word);
 }
 
+void DoorReader::read_raised(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kRebateWords))
+    spec_.raised.word = static_cast<Rebate>(*word);
+}
+
+void DoorReader::read_flush(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kRebateWords))
+    spec_.flush.word = static_cast<Rebate>(*word);
+}
+
+void DoorReader::read_profile(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kProfileWords))
+    spec_.profile.word = static_cast<Profile>(*word);
+}
+
 void DoorReader::read_grain(const Value& value, const std::string& path) {
   if (const auto word = read_.choice(value, path, kGrainWords))
     spec_.grain.word = static_cast<Grain>(*word);
@@ -515,6 +543,9 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
   }
   if (!shop.rails.rails.empty()) take_over(spec.rails, shop.rails, spec.rails.rails.empty());
   if (shop.rebate.word) take_over(spec.rebate, shop.rebate, !spec.rebate.word);
+  if (shop.raised.word) take_over(spec.raised, shop.raised, !spec.raised.word);
+  if (shop.flush.word) take_over(spec.flush, shop.flush, !spec.flush.word);
+  if (shop.profile.word) take_over(spec.profile, shop.profile, !spec.profile.word);
   if (shop.grain.word) take_over(spec.grain, shop.grain, !spec.grain.word);
   if (shop.held.word) take_over(spec.held, shop.held, !spec.held.word);
   if (spec.panels.index() == 0 && shop.panels.index() != 0) {

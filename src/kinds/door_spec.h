@@ -12,6 +12,7 @@
 #include "haunch/length_text.h"
 #include "kind.h"
 #include "season_spec.h"
+#include "raise.h"
 #include "tolerance_spec.h"
 
 namespace haunch {
@@ -51,7 +52,7 @@ struct PanelsAcross {
 };
 using PanelsSpec = std::variant<std::monostate, PanelCount, PanelsAcross>;
 
-enum class Rebate { back, front, both };
+enum class Rebate { back, front, both };  // and the faces that are raised or flush
 enum class Grain { upright, level };
 /// Where a panel is held: by a pin or a spot of glue at one of its long-grain edges, or in the
 /// middle.
@@ -89,7 +90,10 @@ struct DoorSpec {
   Stated mortise_width, mortise_from_face;
   Stated groove_width, groove_from_face;
   Stated panel_thickness, panel_gap_across, panel_gap_along, panel_allowance;
+  Stated raise_width, raise_tongue, raise_shoulder;
   Chosen<Rebate> rebate;
+  Chosen<Rebate> raised, flush;
+  Chosen<Profile> profile;
   Chosen<Grain> grain;
   Chosen<HeldAt> held;
   std::vector<Length> cutters;  // of a shop file only

@@ -17,6 +17,20 @@ std::map<std::string, Status> worst(const Assembly& assembly, Unit unit) {
   return statuses;
 }
 
+/// A prism of a piece so long, wide and thick, as seen in a mirror across one of its own axes.
+Prism mirrored(Prism prism, const Triple& blank, std::size_t own) {
+  if (prism.along == own) {
+    const Length from = blank[own] - prism.to;
+    prism.to = blank[own] - prism.from;
+    prism.from = from;
+    return prism;
+  }
+  const bool first = own == (prism.along == 0 ? 1U : 0U);
+  for (Corner& corner : prism.outline)
+    (first ? corner.u : corner.v) = blank[own] - (first ? corner.u : corner.v);
+  return prism;
+}
+
 /// The assembly as seen in a mirror across one axis.
 Assembly mirrored(Assembly assembly, std::size_t axis) {
   for (Piece& piece : assembly.pieces) {
@@ -30,6 +44,8 @@ Assembly mirrored(Assembly assembly, std::size_t axis) {
           cut.high[own] = piece.blank[own] - cut.low[own];
           cut.low[own] = low;
         }
+        for (Prism& prism : feature.prisms)
+          prism = mirrored(std::move(prism), piece.blank, own);
       }
     }
   }

@@ -1,5 +1,6 @@
 // Fits: each clearance as designed, to the step, and within the trade's limits.
 #include "corner.h"
+#include "raise.h"
 
 namespace haunch::test {
 namespace {
@@ -44,6 +45,16 @@ Breakage panel(std::string says, std::size_t axis, Length change, std::string ve
   return {std::move(says), corner(), "",
           corner_but([=](Assembly& a) { a.pieces[kPanel].blank[axis] += change; }),
           std::move(verdict)};
+}
+
+/// A thicker panel whose back is raised: from a flat tongue of so much, 5 mm over 20, in a groove
+/// that leaves 0.2 before its back wall. Of the tongue 7 mm stand in the groove.
+Assembly raised(Length tongue) {
+  return corner_but([=](Assembly& a) {
+    Piece& panel = a.pieces[kPanel];
+    panel.blank[2] += mm(5);
+    raise_round(panel, {Profile::bevel, tongue + mm(20), tongue, Length()}, mm(5), true);
+  });
 }
 
 }  // namespace
@@ -110,6 +121,10 @@ std::vector<Breakage> breakages_of_fits() {
              "panel-bite fail"),
       around("or, in an inch shop, 1/8", &CornerSizes::panel_gap, mm(10 - 3.175), kStep,
              "panel-bite fail", Unit::inch),
+      // The slope comes to the wall 0.2 x 4 beyond the tongue, 2.2 of which stand outside: 3 mm, as
+      // much as the gap below the edge.
+      {"a raised panel reaches the bottom before its slope comes to the mouth", raised(mm(9.2)), "",
+       raised(mm(9.2) - kStep), "panel-wedge fail"},
   };
 }
 

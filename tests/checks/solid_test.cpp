@@ -109,8 +109,8 @@ TEST_CASE("A piece's solid is its blank less its cuts, where it stands") {
   const Solid solid = solid_of(piece);
   CHECK(solid.blank == box(1, 2, 3, 5, 12, 5));
   const std::vector<Box> wanted{box(1, 2, 3, 5, 5, 5), box(1, 7, 3, 5, 12, 5)};
-  CHECK(less(solid.wood, wanted) == kNoWood);
-  CHECK(less(wanted, solid.wood) == kNoWood);
+  CHECK(less(solid.wood.boxes, wanted) == kNoWood);
+  CHECK(less(wanted, solid.wood.boxes) == kNoWood);
 }
 
 TEST_CASE("Faces, edges and corners are not wood in common") {

@@ -259,6 +259,7 @@ class Draughtsman {
     if (kind > 45) thickness = shop_.size(groove_width_, thickness_);
     if (kind > 96 && keys_ == Keys::some) thickness = tongue - shop_.fit(hundredths(1), mm(1));
     put("panel.thickness", thickness);
+    if (kind > 45 && thickness > groove_width_ + mm(3)) choose_raise(thickness - tongue);
     const Length bite = std::min(mm(3), groove_depth_);
     if (dice_.chance(50)) {
       put("panel.gap", dice_.chance(15) ? Length() : shop_.size(Length(), groove_depth_ - bite));
@@ -269,9 +270,24 @@ class Draughtsman {
     put("horn", dice_.chance(30) ? Length() : shop_.size(mm(5), mm(40)));
   }
 
+  /// One in two of the panels that are thick enough. The tongue is as long as the groove is deep,
+  /// or longer.
+  void choose_raise(Length waste) {
+    if (!dice_.chance(50)) return;
+    const std::array<std::string, 3> faces{"back", "front", "both"};
+    spec_.raised = faces[static_cast<std::size_t>(dice_.between(0, 2))];
+    spec_.profile = dice_.chance(80) ? "bevel" : "cove";
+    const Length tongue =
+        dice_.chance(30) ? groove_depth_ : shop_.size(groove_depth_, groove_depth_ + mm(8));
+    put("panel.raise.tongue", tongue);
+    put("panel.raise.width", tongue + shop_.size(waste, waste + mm(30)));
+    put("panel.raise.shoulder",
+        dice_.chance(20) ? Length() : shop_.fit(hundredths(50), floor_half(waste) - mm(1)));
+  }
+
   void choose_words() {
     const std::array<std::string, 3> rebates{"back", "front", "both"};
-    spec_.rebate = rebates[static_cast<std::size_t>(dice_.between(0, 2))];
+    if (spec_.raised.empty()) spec_.rebate = rebates[static_cast<std::size_t>(dice_.between(0, 2))];
     spec_.grain = dice_.chance(75) ? "upright" : "level";
     if (dice_.chance(20)) spec_.name = "flour store door";
     if (dice_.chance(20)) spec_.species = "oak";
@@ -286,8 +302,12 @@ class Draughtsman {
     };
     lengths.erase(std::remove_if(lengths.begin(), lengths.end(), dropped), lengths.end());
     complete("stile_width.left", "stile_width.right");
+    // A tongue shorter than the groove that is then taken would wedge.
+    if (!spec_.find("groove_depth"))
+      std::erase_if(lengths, [](const SpecLength& it) { return it.key == "panel.raise.tongue"; });
     if (dice_.chance(share)) spec_.rebate.clear();
     if (dice_.chance(share)) spec_.grain.clear();
+    if (dice_.chance(share)) spec_.profile.clear();
     if (dice_.chance(share)) spec_.panels_as = PanelsAs::left_out;
     if (dice_.chance(share / 4)) leave_rails_out();
   }
@@ -420,7 +440,7 @@ class Scribe {
     for (const SpecLength& each : spec.lengths) {
       add(std::string(each.key.substr(0, each.key.find('.'))));
     }
-    if (!spec.rebate.empty() || !spec.grain.empty()) add("panel");
+    if (!spec.rebate.empty() || !spec.raised.empty() || !spec.grain.empty()) add("panel");
     return keys;
   }
 
@@ -438,6 +458,9 @@ class Scribe {
       if (!known) members.push_back({rest, value(spec, stem + rest)});
     }
     if (key == "panel" && !spec.rebate.empty()) members.push_back({"rebate", quoted(spec.rebate)});
+    if (key == "panel" && !spec.raised.empty()) members.push_back({"raised", quoted(spec.raised)});
+    if (key == "panel.raise" && !spec.profile.empty())
+      members.push_back({"profile", quoted(spec.profile)});
     if (key == "panel" && !spec.grain.empty()) members.push_back({"grain", quoted(spec.grain)});
     return object(std::move(members));
   }

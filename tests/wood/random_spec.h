@@ -48,6 +48,7 @@ struct DoorSpec {
   PanelsAs panels_as = PanelsAs::left_out;
   std::vector<int> across;  // panels in each tier from the top
   std::string rebate;       // empty: left out; so the rest
+  std::string raised, profile;
   std::string grain;
   std::string name;
   std::string species;

@@ -338,19 +338,21 @@ class Comparison {
     panel_cheeks(joint, panel.blank[2]);
     for (const Feature& feature : panel.features) {
       for (const Box& cut : feature.cuts)
-        rebate(panel, cut);
+        edge_cut(panel, cut, feature.kind == "raise");
     }
   }
 
-  /// A rebate lies at the side that the spec names, as wide as the groove is deep, and leaves the
-  /// tongue.
-  void rebate(const Piece& panel, const Box& cut) {
+  /// A rebate or raise lies at the side that the spec names, and leaves the tongue; a rebate is as
+  /// wide as the groove is deep, over a raised panel's tongue so much is taken off in its length.
+  void edge_cut(const Piece& panel, const Box& cut, bool raise) {
+    expect_true("raised, or not raised", raise == !spec_.raised.empty());
     const bool front = cut.low[2] == Length();
     const bool back = cut.high[2] == panel.blank[2];
-    const std::string side = spec_.rebate.empty() ? "back" : spec_.rebate;
+    const std::string side = raise ? spec_.raised : spec_.rebate.empty() ? "back" : spec_.rebate;
     expect_true("a rebate at the wrong side of the panel",
                 (front && side != "back") || (back && side != "front"));
-    const MaybeLength wide = groove_depth();
+    MaybeLength wide = raise ? given("panel.raise.tongue") : groove_depth();
+    if (raise && wide) wide = std::max(*wide, kStep);  // no tongue has a step to measure at
     expect_true("rebate width", !wide || cut.extent(0) == *wide || cut.extent(1) == *wide);
     const MaybeLength groove = given("groove.width");
     const MaybeLength allowance = given("panel.allowance");
@@ -365,7 +367,7 @@ class Comparison {
     const MaybeLength width = given("groove.width");
     const MaybeLength allowance = given("panel.allowance");
     if (!width || !allowance || !joint.design.cheeks) return;
-    const bool flat = thickness <= *width;
+    const bool flat = thickness <= *width && spec_.raised.empty();
     if (flat && thickness < *width - *allowance) return;  // too thin: its check says so
     expect("panel cheeks", *joint.design.cheeks, flat ? *width - thickness : *allowance);
   }

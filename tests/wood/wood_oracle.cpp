@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "haunch/length_text.h"
+#include "sloping_wood.h"
 
 namespace haunch::test {
 
@@ -429,6 +430,12 @@ class Judge {
           const Block cut = block_of(box);
           if (has_volume(cut) && common(cut, blank) == cut) continue;
           report(FaultKind::cut_outside_blank, piece.mark + ": a cut of its " +
+                                                   std::string(feature.kind) +
+                                                   " is empty or lies outside its blank");
+        }
+        for (const Prism& prism : feature.prisms) {
+          if (lies_within(prism, piece)) continue;
+          report(FaultKind::cut_outside_blank, piece.mark + ": a slope of its " +
                                                    std::string(feature.kind) +
                                                    " is empty or lies outside its blank");
         }
@@ -862,11 +869,18 @@ class Judge {
     for (std::size_t a = 0; a < wood_.size(); ++a) {
       for (std::size_t b = a + 1; b < wood_.size(); ++b) {
         const Block both = common(wood_[a].blank, wood_[b].blank);
-        if (!has_volume(both) || !share(wood_[a], wood_[b], both)) continue;
+        if (!has_volume(both) || !share(a, b, both)) continue;
         report(meet_inside(a, b) ? FaultKind::meeting : FaultKind::shared_wood,
                mark(a) + " and " + mark(b) + " share wood");
       }
     }
+  }
+
+  bool share(std::size_t a, std::size_t b, const Block& where) const {
+    const Piece& one = assembly_.pieces[a];
+    const Piece& other = assembly_.pieces[b];
+    if (has_slopes(one) || has_slopes(other)) return share_at_points(one, other);
+    return share(wood_[a], wood_[b], where);
   }
 
   static bool share(const Wood& a, const Wood& b, const Block& where) {

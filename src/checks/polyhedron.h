@@ -1,0 +1,81 @@
+// Convex blocks of wood with flat faces in any direction: what boxes become where something sloping
+// is cut.
+//
+// In doubles, counted in steps. A place along an axis, of an upright face or a box, stays the whole
+// number that it was; one along a slope is off by less than kTouch for pieces up to 10 m.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "haunch/wood.h"
+
+namespace haunch {
+
+/// Faces nearer than this touch: 1/64 step, 0.00000001 mm.
+inline constexpr double kTouch = 1.0 / 64;
+
+/// A point or a direction along the three axes.
+using Spot = std::array<double, 3>;
+
+/// The half of space on one side of a plane: all points p with normal * p <= offset.
+struct HalfSpace {
+  Spot normal;  // of length 1
+  double offset = 0;
+};
+
+/// One face of a block: what it bounds, and its corners in turn.
+struct Facet {
+  HalfSpace side;
+  std::vector<Spot> corners;
+};
+
+/// A convex block.
+struct Polyhedron {
+  std::vector<Facet> facets;
+  Spot low, high;  // of its corners along each axis
+};
+
+/// A way along one axis.
+struct Way {
+  std::size_t axis = 0;
+  bool upwards = true;
+};
+
+Polyhedron polyhedron_of(const Box& box);
+
+/// An outline on two axes, convex, run along the third; what its corners have along that is not
+/// looked at.
+Polyhedron upright(std::vector<Spot> outline, std::size_t along, double from, double to);
+
+/// A prism of the assembly's axes as polyhedra that touch but do not overlap.
+std::vector<Polyhedron> polyhedra_of(const Prism& prism);
+
+/// Whether the boxes around two blocks are apart or merely touch.
+bool apart(const Polyhedron& a, const Polyhedron& b);
+
+/// What two polyhedra have in common, if more than a face.
+std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b);
+
+/// What is left of `block` without `cut`, as polyhedra that do not overlap.
+std::vector<Polyhedron> less(Polyhedron block, const Polyhedron& cut);
+
+/// The box around a block, to the nearest step.
+Box bounds_of(const Polyhedron& block);
+
+/// The least distance from `from` to `to`, both ways as in gap() of boxes; exact between level
+/// faces, else to the nearest step.
+std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way);
+
+/// The least width of a block, of those square to its faces.
+Length least_width(const Polyhedron& block);
+
+/// In cubic millimetres.
+double volume_of(const Polyhedron& block);
+
+/// The block seen along an axis, as polyhedra between two places along it.
+std::vector<Polyhedron> shadows_of(const Polyhedron& block, std::size_t axis, double from,
+                                   double to);
+
+}  // namespace haunch

@@ -1,0 +1,103 @@
+#include "raise.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "rounding.h"
+
+namespace haunch {
+namespace {
+
+/// A place on the slope: how far in from the panel's edge, and how deep below the field.
+struct SlopePoint {
+  Length in, deep;
+};
+
+double steps(Length length) {
+  return static_cast<double>(length.steps());
+}
+
+/// The circle that leaves the tongue level and comes to the foot of the shoulder: its radius r from
+/// run² + (r - rise)² = r².
+double cove_radius(double run, double rise) {
+  return (run * run + rise * rise) / (2 * rise);
+}
+
+/// From the tongue's end up to the shoulder's foot. A tongue of 0 keeps one step of flat, so that
+/// there is an edge to measure at.
+std::vector<SlopePoint> slope_of(const RaiseDesign& raise, Length depth) {
+  const SlopePoint foot{std::max(raise.tongue, Length::from_steps(1)), depth};
+  const SlopePoint head{raise.width, raise.shoulder};
+  if (raise.profile == Profile::bevel) return {foot, head};
+  const double run = steps(head.in - foot.in);
+  const double rise = steps(foot.deep - head.deep);
+  const double radius = cove_radius(run, rise);
+  const double turn = std::atan2(run, radius - rise);
+  // A chord over an angle a leaves its arc by radius * (1 - cos(a / 2)).
+  const double most = 2 * std::acos(1 - std::min(steps(kCoveTolerance) / radius, 1.0));
+  const int parts = std::max(static_cast<int>(std::ceil(turn / most)), 1);
+  std::vector<SlopePoint> slope{foot};
+  for (int i = 1; i < parts; ++i) {
+    const double angle = turn * i / parts;
+    slope.push_back({foot.in + nearest_step(radius * std::sin(angle)),
+                     foot.deep - nearest_step(radius * (1 - std::cos(angle)))});
+  }
+  slope.push_back(head);
+  return slope;
+}
+
+/// The void over the slope along one edge: axis 0 or 1 runs across it, and the edge is at that
+/// axis's low or high end.
+Prism slope_prism(const Piece& panel, const std::vector<SlopePoint>& slope, std::size_t across,
+                  bool at_high, bool at_back) {
+  Prism prism{1 - across, Length(), panel.blank[1 - across], {}};
+  const auto add = [&](Length in, Length deep) {
+    const Length u = at_high ? panel.blank[across] - in : in;
+    prism.outline.push_back({u, at_back ? panel.blank[2] - deep : deep});
+  };
+  add(slope.back().in, Length());
+  add(slope.front().in, Length());
+  for (const SlopePoint& point : slope)
+    if (point.deep > Length()) add(point.in, point.deep);
+  return prism;
+}
+
+/// The wood over the tongue along all four edges.
+std::vector<Box> over_tongue(const Piece& panel, Length tongue, Length from, Length to) {
+  const Length none;
+  const Length length = panel.blank[0];
+  const Length width = panel.blank[1];
+  return {Box{{none, none, from}, {length, tongue, to}},
+          Box{{none, width - tongue, from}, {length, width, to}},
+          Box{{none, tongue, from}, {tongue, width - tongue, to}},
+          Box{{length - tongue, tongue, from}, {length, width - tongue, to}}};
+}
+
+}  // namespace
+
+bool cove_can_rise(const RaiseDesign& raise, Length depth) {
+  return depth - raise.shoulder <= raise.width - raise.tongue;
+}
+
+void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_back) {
+  const std::vector<SlopePoint> slope = slope_of(raise, depth);
+  const Length from = at_back ? panel.blank[2] - depth : Length();
+  Feature feature{"raise",
+                  {},
+                  over_tongue(panel, slope.front().in, from, from + depth),
+                  {{"width", raise.width},
+                   {"tongue", raise.tongue},
+                   {"shoulder", raise.shoulder},
+                   {"depth", depth}}};
+  if (raise.profile == Profile::cove)
+    feature.sizes.push_back(
+        {"radius", nearest_step(cove_radius(steps(raise.width - slope.front().in),
+                                            steps(depth - raise.shoulder)))});
+  for (const std::size_t across : {std::size_t{1}, std::size_t{0}})
+    for (const bool at_high : {false, true})
+      feature.prisms.push_back(slope_prism(panel, slope, across, at_high, at_back));
+  panel.features.push_back(std::move(feature));
+}
+
+}  // namespace haunch

@@ -1,0 +1,30 @@
+// Raised panels: a tongue round the edge, a bevel or a cove from it up to a step, and the field
+// within.
+#pragma once
+
+#include "haunch/wood.h"
+
+namespace haunch {
+
+/// What leads from the tongue up to the field.
+enum class Profile { bevel, cove };
+
+/// How one face of a panel is raised, the same along all four edges.
+struct RaiseDesign {
+  Profile profile = Profile::bevel;
+  Length width;     // panel edge to field
+  Length tongue;    // of that, flat at the edge
+  Length shoulder;  // step down from the field
+};
+
+/// A cove is drawn in straight lines that leave it by no more than this, to the side of more wood.
+inline constexpr Length kCoveTolerance = Length::from_mm_thousandths(20);
+
+/// Whether a cove can rise as high over its run: no higher than it is wide.
+bool cove_can_rise(const RaiseDesign& raise, Length depth);
+
+/// Works a raise on one face of a panel: `depth` of wood off over the tongue, from the face at 0 or
+/// the back at the blank's thickness.
+void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_back);
+
+}  // namespace haunch
