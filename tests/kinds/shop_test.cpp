@@ -30,7 +30,7 @@ TEST_CASE("The spec's value wins over the shop's, and is not listed") {
   CHECK(worked.assembly.size[2] == mm(44));
   CHECK(assumed_under(worked, "thickness").empty());
   CHECK(assumed_under(worked, "species").empty());
-  CHECK(job(house_mm(), &own)->species == "ash");
+  CHECK(job(house_mm(), &own)->species.all == "ash");
   CHECK(reasons(work(house_mm(), &own), "species") == std::vector<std::string>{"the shop file"});
 }
 
