@@ -135,7 +135,7 @@ TEST_CASE("A job is called what the spec calls it") {
   CHECK(named->kind == "door");
   CHECK(named->name == "side door");
   CHECK(named->note == "by Friday");
-  CHECK(named->species == "oak");
+  CHECK(named->species.all == "oak");
   CHECK(named->quantity == 3);
   CHECK(named->unit == Unit::mm);
   const auto silent = job(house_in());
