@@ -141,7 +141,7 @@ TEST_CASE("A job is called what the spec calls it") {
   const auto silent = job(house_in());
   CHECK(silent->id == "job");  // what the reader was told to call it
   CHECK(silent->name == "door");
-  CHECK(silent->species.empty());
+  CHECK(silent->species.all.empty());
   CHECK(silent->quantity == 1);
   CHECK(silent->unit == Unit::inch);
 }
