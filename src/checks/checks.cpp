@@ -1,6 +1,7 @@
 #include "checks.h"
 
 #include "family.h"
+#include "seasons.h"
 
 namespace haunch {
 namespace {
@@ -34,21 +35,35 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
   const auto& min = fails ? bounds.fail_min : doubted ? bounds.caution_min : ok_min;
   const auto& max = fails ? bounds.fail_max : doubted ? bounds.caution_max : ok_max;
   bench.findings.push_back({&rule, status, std::move(parts), joint, value.value_or(Length()),
-                            value.has_value(), min, max, ok_min, ok_max});
+                            bench.moisture, value.has_value(), min, max, ok_min, ok_max});
 }
 
-std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
-  Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}};
+Bench bench_of(const Assembly& assembly, Unit unit, Where where) {
+  Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}, {}};
   bench.measures.reserve(assembly.joints.size());
   for (const Joint& joint : assembly.joints)
     bench.measures.push_back(measure(joint, assembly.pieces[joint.enters],
-                                     bench.solids[joint.receives], bench.solids[joint.enters]));
+                                     bench.solids[joint.receives], bench.solids[joint.enters],
+                                     where));
+  return bench;
+}
+
+std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
+  Bench bench = bench_of(assembly, unit);
   bench.findings.reserve(assembly.joints.size() * 10);
   check_whole(bench);
   check_fits(bench);
   check_walls(bench);
   check_proportions(bench);
   return std::move(bench.findings);
+}
+
+std::vector<Finding> check_job(const Assembly& assembly, const Job& job) {
+  std::vector<Finding> findings = check_assembly(assembly, job.unit);
+  if (!job.season) return findings;
+  for (Finding& finding : check_seasons(assembly, *job.season, job.unit).findings)
+    findings.push_back(std::move(finding));
+  return findings;
 }
 
 std::vector<const Rule*> all_rules() {

@@ -6,12 +6,16 @@
 #include "finding.h"
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
+#include "kind.h"
 
 namespace haunch {
 
 /// Every check on every joint and piece, in a fixed order. `unit` is the shop's: the trade's limits
 /// come in both.
 std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit);
+
+/// The same, and where the job has seasons those of its wood at their moistures.
+std::vector<Finding> check_job(const Assembly& assembly, const Job& job);
 
 /// Every rule that check_assembly may report, in the order of its families.
 std::vector<const Rule*> all_rules();

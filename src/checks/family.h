@@ -19,7 +19,11 @@ struct Bench {
   std::vector<Solid> solids;           // of each piece
   std::vector<JointMeasure> measures;  // of each joint
   std::vector<Finding> findings;
+  std::optional<double> moisture;  // percent, when the wood is not as built
 };
+
+/// A bench with the assembly's wood on it, nothing reported yet.
+Bench bench_of(const Assembly& assembly, Unit unit, Where where = Where::all_over);
 
 /// One limit each way for each of two degrees. Zero lengths are limits too.
 struct Bounds {
@@ -37,6 +41,10 @@ void check_whole(Bench& bench);
 void check_fits(Bench& bench);
 void check_walls(Bench& bench);
 void check_proportions(Bench& bench);
+
+// The same of wood that has moved: nothing is as designed any more, but must still have room.
+void check_moved_whole(Bench& bench, const Assembly& built);
+void check_moved_fits(Bench& bench);
 
 std::vector<const Rule*> rules_of_whole();
 std::vector<const Rule*> rules_of_fits();

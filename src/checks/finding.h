@@ -25,6 +25,7 @@ struct Finding {
   std::vector<std::size_t> parts;  // pieces of the assembly
   std::optional<std::size_t> joint;
   Length value;
+  std::optional<double> moisture;  // percent, of wood that is not as built
   bool measured = true;  // false: there was nothing to measure to, and value means nothing
   std::optional<Length> min, max;  // the limits that the status rests on
   std::optional<Length> ok_min,

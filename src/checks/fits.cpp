@@ -1,6 +1,7 @@
 // Fits: every clearance of every joint, measured in the wood, against its design and the trade's
 // limits.
 #include <algorithm>
+#include <cstdlib>
 
 #include "family.h"
 
@@ -30,6 +31,17 @@ constexpr Rule kPanelRoom{"panel-room", "between panel edge and groove bottom",
 constexpr Rule kPanelBite{
     "panel-bite", "of panel edge in its groove",
     "with less than 3 mm (1/8 in) a panel drops out when it shrinks (trade practice)"};
+
+// Of wood that has moved since it was glued.
+constexpr Rule kMovedEdges{"edge-fit", "of play at the tenon's edges, both together",
+                           "a tenon that swells against its mortise's ends presses on the glue; "
+                           "the wood gives a little (trade practice)"};
+constexpr Rule kMovedCheeks{"cheek-fit", "of play between tenon and mortise cheeks, both together",
+                            "a tenon that outgrows its mortise presses its cheeks apart"};
+constexpr Rule kMovedSeat{
+    "shoulder-seat", "between shoulder and sight edge",
+    "past 0.8 mm (1/32 in) a shoulder opens to be seen, or presses on the piece it stands on (gap "
+    "of the Custom grade, ANSI/AWI 0620-2024)"};
 
 constexpr Rule kPanelWedge{
     "panel-wedge", "that a panel edge can go in before its slope meets the groove's mouth",
@@ -83,7 +95,50 @@ void check_panel_edge(Bench& bench, std::size_t number) {
     report(bench, kPanelWedge, parts, number, free, Bounds{found.bottom, {}, {}, {}});
 }
 
+/// What lies within a few steps of zero is zero: moved wood is rounded to the step, piece by piece.
+std::optional<Length> settled(std::optional<Length> figure) {
+  constexpr std::int64_t kRounding = 100;
+  if (figure && std::abs(figure->steps()) <= kRounding) return Length();
+  return figure;
+}
+
+void check_moved_tenon(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  const Bounds not_pressed{{}, {}, Length(), {}};
+  if (joint.design.cheeks)
+    report(bench, kMovedCheeks, parts, number, settled(found.cheeks), not_pressed);
+  if (joint.design.edges)
+    report(bench, kMovedEdges, parts, number, settled(found.edges), not_pressed);
+  if (joint.design.bottom)
+    report(bench, kBottom, parts, number, settled(found.bottom), Bounds{Length(), {}, {}, {}});
+  const Length most = bench.limits.shut_shoulder;
+  report(bench, kMovedSeat, parts, number, settled(found.seat), Bounds{{}, {}, -most, most});
+}
+
+void check_moved_panel_edge(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  report(bench, kPanelBite, parts, number, found.reach,
+         Bounds{bench.limits.least_bite, {}, {}, {}});
+  if (found.reach <= Length()) return;
+  const Bounds some{Length(), {}, {}, {}};
+  report(bench, kPanelCheeks, parts, number, settled(found.cheeks), some);
+  report(bench, kPanelRoom, parts, number, settled(found.bottom), some);
+}
+
 }  // namespace
+
+void check_moved_fits(Bench& bench) {
+  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
+    if (bench.assembly.joints[number].design.bite)
+      check_moved_panel_edge(bench, number);
+    else
+      check_moved_tenon(bench, number);
+  }
+}
 
 void check_fits(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
@@ -95,8 +150,9 @@ void check_fits(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_fits() {
-  return {&kCheeks, &kStubCheeks,  &kEdges,     &kBottom,    &kSeat,
-          &kHaunch, &kPanelCheeks, &kPanelRoom, &kPanelBite, &kPanelWedge};
+  return {&kCheeks,      &kStubCheeks,  &kEdges,     &kBottom,    &kSeat,
+          &kHaunch,      &kPanelCheeks, &kPanelRoom, &kPanelBite, &kPanelWedge,
+          &kMovedCheeks, &kMovedEdges,  &kMovedSeat};
 }
 
 }  // namespace haunch

@@ -94,13 +94,27 @@ std::optional<Length> lesser(std::optional<Length> a, std::optional<Length> b) {
   return a && b ? std::optional(std::min(*a, *b)) : std::nullopt;
 }
 
+/// The middle half of wood along an axis.
+Wood middle_half(const Wood& wood, std::size_t axis) {
+  Box region = room_of(wood);
+  const Length quarter = floor_divide(region.extent(axis), 4);
+  region.low[axis] += quarter;
+  region.high[axis] -= quarter;
+  return clipped(wood, region);
+}
+
 /// What is measured at the entering end, tenon by tenon; the least counts.
 void measure_ends(JointMeasure& found, const Wood& ends, const Solid& receives,
-                  const JointAxes& axes) {
+                  const JointAxes& axes, Where where) {
+  const auto part = [where](const Wood& wood, std::size_t axis) {
+    return where == Where::middle ? middle_half(wood, axis) : wood;
+  };
   for (const Wood& tenon : groups_along(ends, axes.across)) {
-    const auto cheeks = both_sides(tenon, receives.wood, axes.cheek);
-    const auto edges = both_sides(tenon, receives.wood, axes.across);
-    const auto bottom = gap(tenon, receives.wood, axes.in);
+    const Wood between_edges = part(tenon, axes.across);
+    const Wood between_cheeks = part(tenon, axes.cheek);
+    const auto cheeks = both_sides(between_edges, receives.wood, axes.cheek);
+    const auto edges = both_sides(between_cheeks, receives.wood, axes.across);
+    const auto bottom = gap(part(between_edges, axes.cheek), receives.wood, axes.in);
     const Length thickness = extent_of(tenon, axes.cheek);
     const bool first = found.widths.empty();
     found.cheeks = first ? cheeks : lesser(found.cheeks, cheeks);
@@ -114,7 +128,7 @@ void measure_ends(JointMeasure& found, const Wood& ends, const Solid& receives,
 }  // namespace
 
 JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& receives,
-                     const Solid& enters) {
+                     const Solid& enters, Where where) {
   const JointAxes axes = axes_of(joint, entering);
   const Way in = axes.in;
   JointMeasure found;
@@ -126,7 +140,7 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   if (inside.empty()) return found;
   const Wood ends = clipped(inside, end_region(enters.blank, receives, in, found.reach));
   found.haunch = gap(shallower(inside, receives, in, found.reach), receives.wood, in);
-  measure_ends(found, ends, receives, axes);
+  measure_ends(found, ends, receives, axes, where);
   return found;
 }
 

@@ -21,7 +21,12 @@ struct JointMeasure {
   std::vector<Length> widths;    // of each tenon, at its end, lowest first
 };
 
+/// Where along a tenon's cheeks, edges and end its clearances are measured: all over, or over the
+/// middle half. Of wood that has moved, whose edges may press on the mortise's ends, only the
+/// middle says what room its cheeks have.
+enum class Where { all_over, middle };
+
 JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& receives,
-                     const Solid& enters);
+                     const Solid& enters, Where where = Where::all_over);
 
 }  // namespace haunch

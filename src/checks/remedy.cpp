@@ -16,7 +16,7 @@ constexpr std::size_t kMostPieces = 300;  // of an item: over it the search woul
 constexpr std::int64_t kFarthest = 4096;  // steps
 
 bool same_place(const Finding& a, const Finding& b) {
-  return a.rule == b.rule && a.joint == b.joint && a.parts == b.parts;
+  return a.rule == b.rule && a.joint == b.joint && a.parts == b.parts && a.moisture == b.moisture;
 }
 
 /// The finding of the same place, most likely at the place `likely`.
@@ -42,8 +42,9 @@ bool is_worse(const std::vector<Finding>& before, const std::vector<Finding>& tr
 
 /// Whether two findings say the same of two places.
 bool says_the_same(const Finding& a, const Finding& b) {
-  return a.rule == b.rule && a.status == b.status && a.value == b.value && a.min == b.min &&
-         a.max == b.max && a.ok_min == b.ok_min && a.ok_max == b.ok_max;
+  return a.rule == b.rule && a.status == b.status && a.moisture == b.moisture &&
+         a.value == b.value && a.min == b.min && a.max == b.max && a.ok_min == b.ok_min &&
+         a.ok_max == b.ok_max;
 }
 
 std::vector<std::string_view> joint_kinds(const Assembly& wood) {
@@ -85,10 +86,11 @@ class Push {
     const auto [place, is_new] = tried_.try_emplace(steps);
     Trial& trial = place->second;
     if (!is_new || value(steps) < lever_.least) return trial;
-    const Worked worked = before_.job.with(lever_, value(steps))->work();
+    const auto changed = before_.job.with(lever_, value(steps));
+    const Worked worked = changed->work();
     if (!worked.problems.empty() || joint_kinds(worked.assembly) != before_.joint_kinds)
       return trial;
-    trial.findings = check_assembly(worked.assembly, before_.job.unit);
+    trial.findings = check_job(worked.assembly, *changed);
     trial.worse = is_worse(before_.findings, trial.findings);
     return trial;
   }

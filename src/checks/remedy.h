@@ -22,7 +22,7 @@ struct Remedy {
 /// and no other check worse, found by working and checking the job again at every step of the way;
 /// or none.
 ///
-/// `findings` are those of check_assembly for the job as it is. Changes are whole steps of the
+/// `findings` are those of check_job for the job as it is. Changes are whole steps of the
 /// lever. Each lever is moved a little first; what answers is followed at the pace it showed, and
 /// narrowed down until the step before the one found does not do. A change that does only in a
 /// narrow range, against the pace, may be missed. A joint of another kind (a stub in place of a

@@ -15,6 +15,8 @@ struct Limits {
   Length loosest_panel;      // groove less tongue: caution
   Length widest_glued;       // across the grain: caution
   Length least_to_end;       // of relish, from a tenon to the end of the piece it enters: caution
+  Length least_at_side;      // between leaf and opening, of wood that has swollen: caution
+  Length shut_shoulder;      // a shoulder that opens or presses more, as wood moves: caution
   Length highest_lock_rail;  // its top above the leaf's foot: caution
 };
 
@@ -29,6 +31,8 @@ constexpr Limits limits_in(Unit unit) {
   limits.loosest_panel = mm ? Length::from_mm_thousandths(800) : Length::from_inch_parts(1, 32);
   limits.widest_glued = mm ? Length::from_mm(100) : Length::from_inch_parts(4);
   limits.least_to_end = mm ? Length::from_mm(12) : Length::from_inch_parts(1, 2);
+  limits.least_at_side = mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 64);
+  limits.shut_shoulder = mm ? Length::from_mm_thousandths(800) : Length::from_inch_parts(1, 32);
   limits.highest_lock_rail = Length::from_inch_parts(38);
   return limits;
 }

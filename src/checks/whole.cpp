@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <numeric>
+#include <set>
 
 #include "family.h"
+#include "seasons.h"
 
 namespace haunch {
 namespace {
@@ -23,6 +25,12 @@ constexpr Rule kOpeningWidth{"opening-width", "between leaf and opening, both si
                              "a leaf larger than its opening cannot be hung"};
 constexpr Rule kOpeningHeight{"opening-height", "between leaf and opening, head and foot together",
                               "a leaf larger than its opening cannot be hung"};
+
+constexpr std::string_view kBinds = "a leaf that swells binds in its opening";
+constexpr Rule kSideLeft{"opening-left", "between leaf and opening, left", kBinds};
+constexpr Rule kSideRight{"opening-right", "between leaf and opening, right", kBinds};
+constexpr Rule kSideHead{"opening-head", "between leaf and opening, head", kBinds};
+constexpr Rule kSideFoot{"opening-foot", "between leaf and opening, foot", kBinds};
 
 /// The pairs of pieces whose blanks meet, found by sweeping along x.
 std::vector<std::array<std::size_t, 2>> meeting_pairs(const std::vector<Solid>& solids) {
@@ -63,23 +71,29 @@ void check_shared(Bench& bench) {
   if (clean) report(bench, kShared, {}, {}, Length(), none);
 }
 
-Box bounds_of_wood(const Bench& bench) {
+Box bounds_of_wood(const std::vector<Solid>& solids) {
   std::optional<Box> bounds;
-  for (const Solid& solid : bench.solids) {
+  for (const Solid& solid : solids) {
     if (solid.wood.empty()) continue;
     const Box room = room_of(solid.wood);
     bounds = bounds ? around(*bounds, room) : room;
   }
-  return bounds.value_or(bench.solids.front().blank);
+  return bounds.value_or(solids.front().blank);
+}
+
+/// Whether a hole is open to the outside of the face: where rails have shrunk below the ends of
+/// their stiles.
+bool reaches_edge(const Box& hole, const Box& face) {
+  return hole.low[0] == face.low[0] || hole.low[1] == face.low[1] || hole.high[0] == face.high[0] ||
+         hole.high[1] == face.high[1];
 }
 
 /// The largest hole seen from the face side: the lesser side of the largest rectangle that no wood
 /// covers, or the least width of a hole that slopes.
-Length widest_hole(const Bench& bench) {
+Length widest_hole(const Bench& bench, const Box& face) {
   const Length none;
-  const Triple& size = bench.assembly.size;
-  const Length deep = size[0] + size[1];  // so that no hole is less deep than wide
-  Wood open{{Box{{none, none, none}, {size[0], size[1], deep}}}, {}};
+  const Length deep = face.extent(0) + face.extent(1);  // so that no hole is less deep than wide
+  Wood open{{Box{{face.low[0], face.low[1], none}, {face.high[0], face.high[1], deep}}}, {}};
   for (const Solid& solid : bench.solids) {
     for (Box shadow : solid.wood.boxes) {
       shadow.low[2] = none;
@@ -92,10 +106,29 @@ Length widest_hole(const Bench& bench) {
   }
   Length widest;
   for (const Box& hole : open.boxes)
-    widest = std::max(widest, std::min(hole.extent(0), hole.extent(1)));
+    if (!bench.moisture || !reaches_edge(hole, face))
+      widest = std::max(widest, std::min(hole.extent(0), hole.extent(1)));
   for (const Polyhedron& hole : open.sloping)
     widest = std::max(widest, least_width(hole));
   return widest;
+}
+
+void report_side(Bench& bench, const Rule& rule, Length left) {
+  report(bench, rule, {}, {}, left, Bounds{Length(), {}, bench.limits.least_at_side, {}});
+}
+
+/// Wood in two places at once, but for pieces that are joined: what they leave each other is
+/// measured joint by joint.
+void check_moved_shared(Bench& bench) {
+  std::set<std::array<std::size_t, 2>> joined;
+  for (const Joint& joint : bench.assembly.joints)
+    joined.insert({std::min(joint.receives, joint.enters), std::max(joint.receives, joint.enters)});
+  for (const auto& pair : meeting_pairs(bench.solids)) {
+    if (joined.contains(pair)) continue;
+    const Length shared = shared_wood(bench.solids[pair[0]], bench.solids[pair[1]]);
+    if (shared != Length())
+      report(bench, kShared, {pair[0], pair[1]}, {}, shared, Bounds{{}, Length(), {}, {}});
+  }
 }
 
 void check_opening(Bench& bench, const Box& wood) {
@@ -108,21 +141,42 @@ void check_opening(Bench& bench, const Box& wood) {
 
 }  // namespace
 
+void check_moved_whole(Bench& bench, const Assembly& built) {
+  check_moved_shared(bench);
+  report(bench, kHole, {}, {}, widest_hole(bench, bounds_of_wood(bench.solids)),
+         Bounds{{}, bench.limits.shut_shoulder, {}, {}});
+  if (!built.opening) return;
+  const SideGaps gaps = side_gaps(bench.solids, built);
+  report_side(bench, kSideLeft, gaps.left);
+  report_side(bench, kSideRight, gaps.right);
+  report_side(bench, kSideHead, gaps.head);
+  report_side(bench, kSideFoot, gaps.foot);
+}
+
+SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built) {
+  const Box wood = bounds_of_wood(solids);
+  const Opening& opening = *built.opening;
+  return {wood.low[0] + opening.left, built.size[0] + opening.right - wood.high[0],
+          built.size[1] + opening.head - wood.high[1], wood.low[1] + opening.foot};
+}
+
 void check_whole(Bench& bench) {
   check_shared(bench);
-  const Box wood = bounds_of_wood(bench);
+  const Box wood = bounds_of_wood(bench.solids);
   const Triple& size = bench.assembly.size;
   const auto exactly = [](Length length) { return Bounds{length, length, {}, {}}; };
   report(bench, kWidth, {}, {}, wood.extent(0), exactly(size[0]));
   report(bench, kHeight, {}, {}, wood.extent(1), exactly(size[1]));
   const Length proud = std::max(wood.extent(2) - size[2], Length());
   report(bench, kFlush, {}, {}, proud, Bounds{{}, {}, {}, Length()});
-  report(bench, kHole, {}, {}, widest_hole(bench), Bounds{{}, Length(), {}, {}});
+  const Box face{{Length(), Length(), Length()}, size};
+  report(bench, kHole, {}, {}, widest_hole(bench, face), Bounds{{}, Length(), {}, {}});
   if (bench.assembly.opening) check_opening(bench, wood);
 }
 
 std::vector<const Rule*> rules_of_whole() {
-  return {&kShared, &kWidth, &kHeight, &kFlush, &kHole, &kOpeningWidth, &kOpeningHeight};
+  return {&kShared,        &kWidth,    &kHeight,    &kFlush,    &kHole,    &kOpeningWidth,
+          &kOpeningHeight, &kSideLeft, &kSideRight, &kSideHead, &kSideFoot};
 }
 
 }  // namespace haunch

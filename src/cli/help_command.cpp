@@ -11,7 +11,7 @@ constexpr std::string_view kBrief =
   haunch cutlist orders/ --format csv   of a folder, for a spreadsheet
   haunch joints side-door.json --units in
 
-commands: sheet (when none is named), cutlist, joints, check;
+commands: sheet (when none is named), cutlist, joints, check, season;
           species, moisture, trial; schema spec|report
 specs:    JSON files, folders of them, or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
@@ -27,6 +27,7 @@ Commands
   cutlist   the pieces to cut
   joints    every mortise, tenon, groove and panel, grouped by machine setting
   check     every check with its figure and limits, and remedies that were tried
+  season    what the wood does between its driest and its wettest, gaps, weight
   schema    the JSON Schema of a spec, or of the JSON report
   species   woods, how much they move and weigh: all, or those of a NAME
   trial     what caliper readings of a trial joint mean, and what to set:

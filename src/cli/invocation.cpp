@@ -21,11 +21,11 @@ struct CommandName {
 };
 
 constexpr std::array kCommands = {
-    CommandName{"sheet", Command::sheet},       CommandName{"cutlist", Command::cutlist},
-    CommandName{"joints", Command::joints},     CommandName{"check", Command::check},
-    CommandName{"schema", Command::schema},     CommandName{"species", Command::species},
-    CommandName{"moisture", Command::moisture}, CommandName{"trial", Command::trial},
-    CommandName{"help", Command::full_help},
+    CommandName{"sheet", Command::sheet},     CommandName{"cutlist", Command::cutlist},
+    CommandName{"joints", Command::joints},   CommandName{"check", Command::check},
+    CommandName{"season", Command::season},   CommandName{"schema", Command::schema},
+    CommandName{"species", Command::species}, CommandName{"moisture", Command::moisture},
+    CommandName{"trial", Command::trial},     CommandName{"help", Command::full_help},
 };
 
 constexpr unsigned kFinestFraction = 512;
@@ -135,7 +135,7 @@ std::optional<UsageError> value_fault(RawOptions& raw) {
 }
 
 bool goes_with(Goes goes, Command command) {
-  const bool is_report = command <= Command::check;
+  const bool is_report = command <= Command::season;
   switch (goes) {
     case Goes::with_any:
       return true;
@@ -160,7 +160,7 @@ std::string_view goes_words(Goes goes) {
     case Goes::with_trial:
       return "trial";
     case Goes::with_reports:
-      return "sheet, cutlist, joints and check";
+      return "sheet, cutlist, joints, check and season";
     case Goes::with_specs:
       return "what works a spec";
     default:
@@ -254,8 +254,8 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
                       ": no spec is named; give a file, a folder, or - for standard input"};
   if (words.empty()) invocation.command = Command::brief_help;
   constexpr std::array kSections = {Section::sheet, Section::cutlist, Section::joints,
-                                    Section::check};
-  if (invocation.command <= Command::check)
+                                    Section::check, Section::season};
+  if (invocation.command <= Command::season)
     invocation.view.section = kSections[static_cast<std::size_t>(invocation.command)];
   return {};
 }
@@ -284,7 +284,7 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
       invocation.readings.push_back({std::string(reading.name), value});
   if (const auto error = understand_command(invocation)) return *error;
   const bool wants_spec =
-      invocation.command <= Command::check || invocation.command == Command::brief_help;
+      invocation.command <= Command::season || invocation.command == Command::brief_help;
   if (wants_spec && invocation.words.empty())
     return UsageError{"no spec is named; give a file, a folder, or - for standard input"};
   if (const auto error = misplaced_option(raw, invocation.command)) return *error;

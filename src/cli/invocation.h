@@ -14,6 +14,7 @@ enum class Command {
   cutlist,
   joints,
   check,
+  season,
   schema,
   species,
   moisture,

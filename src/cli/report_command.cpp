@@ -102,6 +102,10 @@ class ReportRun {
             OutputFile& file) {
     const Section section = invocation_.view.section;
     const bool shows_checks = section == Section::sheet || section == Section::check;
+    if (section == Section::season && !job->season) {
+      add(problems, record.place({no_season()}));
+      return;
+    }
     const ItemOutcome outcome = report_item(std::move(job), shows_checks);
     add(problems, record.place(outcome.problems));
     if (!outcome.report) return;
@@ -110,6 +114,13 @@ class ReportRun {
     raise(kCheckFailed);
     if (!shows_checks && !invocation_.quiet)
       complain(outcome.report->job->id + ": a check fails; 'haunch check' shows it\n", streams_);
+  }
+
+  static Problem no_season() {
+    return {"",
+            "\"moisture\" is missing, so it has no seasons; write such as \"moisture\": "
+            "{\"build\": 8, \"low\": 6, \"high\": 13}",
+            {}};
   }
 
   const Invocation& invocation_;

@@ -1,5 +1,7 @@
 #include "report.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <utility>
 
@@ -54,6 +56,17 @@ Status ItemReport::worst() const {
   return worst;
 }
 
+namespace {
+
+void take_seasons(ItemReport& report, const Job& job) {
+  report.seasons = check_seasons(report.wood, *job.season, job.unit);
+  report.findings.insert(report.findings.end(), report.seasons->findings.begin(),
+                         report.seasons->findings.end());
+  report.season_remedies = find_season_remedies(job, report.findings);
+}
+
+}  // namespace
+
 ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies) {
   try {
     Worked worked = job->work();
@@ -66,7 +79,10 @@ ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies) {
                           job->assumed_tolerances.end());
     if (job->tolerances) report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
     report.cutlist = cut_list(report.wood, job->quantity);
+    report.assumed.insert(report.assumed.end(), job->assumed_season.begin(),
+                          job->assumed_season.end());
     report.findings = check_assembly(report.wood, job->unit);
+    if (job->season) take_seasons(report, *job);
     if (with_remedies) report.remedies = find_remedies(*job, report.findings);
     report.job = std::move(job);
     return {std::move(report), {}};
@@ -110,11 +126,16 @@ std::string_view status_word(Status status) {
   return {};
 }
 
+std::string moisture_text(const Finding& finding) {
+  return finding.moisture ? fmt::format("at {:.4g} % moisture: ", *finding.moisture) : "";
+}
+
 std::string finding_message(const Finding& finding, Unit unit) {
   if (!finding.measured)
     return "nothing to measure " + std::string(finding.rule->words) + ": " +
            std::string(finding.rule->reason);
-  std::string message = in_words(finding.value, unit) + " " + std::string(finding.rule->words);
+  std::string message = moisture_text(finding) + in_words(finding.value, unit) + " " +
+                        std::string(finding.rule->words);
   if (finding.min && finding.min == finding.max)
     message += finding.value == *finding.min ? ", as designed"
                                              : "; designed: " + in_words(*finding.min, unit);

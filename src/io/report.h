@@ -9,6 +9,8 @@
 #include "finding.h"
 #include "kind.h"
 #include "remedy.h"
+#include "season_remedy.h"
+#include "seasons.h"
 #include "tolerance.h"
 
 namespace haunch {
@@ -30,6 +32,8 @@ struct ItemReport {
   std::vector<CutRow> cutlist;
   std::optional<FitForecast> fits;  // where the spec or the shop speaks of tolerances
   std::vector<Finding> findings;
+  std::optional<SeasonReport> seasons;          // where the spec or the shop speaks of moisture
+  std::vector<SeasonRemedy> season_remedies;    // where its wood does not bear them
   std::vector<std::optional<Remedy>> remedies;  // of each finding; empty when none were looked for
 
   Status worst() const;
@@ -47,6 +51,9 @@ ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies);
 /// Pieces of one role and grain whose sizes agree within 0.001 mm, merged at the smallest, in the
 /// order of their marks.
 std::vector<CutRow> cut_list(const Assembly& wood, int quantity);
+
+/// "at 13 % moisture: ", of what is not as built.
+std::string moisture_text(const Finding& finding);
 
 /// What a finding says, in words: the figure, its limit, and unless it is ok why it matters.
 std::string finding_message(const Finding& finding, Unit unit);

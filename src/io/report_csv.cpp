@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "csv_row.h"
+#include "season_page.h"
 
 namespace haunch {
 namespace {
@@ -54,6 +55,18 @@ constexpr Column kCheckColumns[] = {{"item"},
                                     {"remedy_key"},
                                     {"remedy_from", true},
                                     {"remedy_to", true}};
+
+constexpr Column kSeasonColumns[] = {{"item"},
+                                     {"what"},
+                                     {"state"},
+                                     {"moisture"},
+                                     {"width", true},
+                                     {"gap", true},
+                                     {"bite", true},
+                                     {"clearance_left", true},
+                                     {"clearance_right", true},
+                                     {"clearance_head", true},
+                                     {"clearance_foot", true}};
 
 template <std::size_t Count>
 std::string header(const Column (&columns)[Count], Unit unit, bool for_spreadsheet) {
@@ -149,6 +162,7 @@ void append_check(CsvRow row, const ItemReport& report, std::size_t number, Unit
 
 std::string csv_head(Section section, Unit unit, bool for_spreadsheet) {
   if (section == Section::joints) return header(kJointColumns, unit, for_spreadsheet);
+  if (section == Section::season) return header(kSeasonColumns, unit, for_spreadsheet);
   if (section == Section::check) return header(kCheckColumns, unit, for_spreadsheet);
   return header(kCutColumns, unit, for_spreadsheet);
 }
@@ -163,6 +177,8 @@ void append_item_csv(std::string& out, const ItemReport& report, Section section
       for (std::size_t number = 0; number < count; ++number)
         append_joint(row, report, joint, number, count);
     }
+  } else if (section == Section::season) {
+    append_season_csv(row, report);
   } else if (section == Section::check) {
     for (std::size_t number = 0; number < report.findings.size(); ++number)
       append_check(row, report, number, unit);

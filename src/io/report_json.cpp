@@ -1,6 +1,7 @@
 #include "report_json.h"
 
 #include "json_text.h"
+#include "season_page.h"
 #include "tolerance_page.h"
 
 namespace haunch {
@@ -235,6 +236,10 @@ void append_check(JsonText& json, const ItemReport& report, std::size_t number, 
     json.text(report.wood.pieces[part].mark);
   json.close_list();
   if (finding.joint) json.member("joint", joint_id(*finding.joint));
+  if (finding.moisture) {
+    json.key("moisture");
+    json.number(*finding.moisture, 3);
+  }
   json.member("value", finding.value);
   json.key("limit");
   json.open_object();
@@ -348,6 +353,8 @@ void append_item_json(std::string& out, const ItemReport& report, Section sectio
   if (whole || section == Section::check) append_checks(json, report, unit);
   if ((whole || section == Section::check) && report.fits)
     append_fits_json(json, report.wood, *report.fits);
+  if (report.seasons && (whole || section == Section::check || section == Section::season))
+    append_season_json(json, report);
   append_given(json, report.job->given);
   append_assumed(json, report.assumed);
   json.close_object();

@@ -1,9 +1,12 @@
 #include "report_page.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <map>
 
 #include "joinery_page.h"
+#include "season_page.h"
 #include "text_table.h"
 #include "tolerance_page.h"
 
@@ -106,8 +109,8 @@ struct FindingGroup {
 };
 
 bool says_the_same(const Finding& a, const Finding& b) {
-  return a.rule == b.rule && a.status == b.status && a.value == b.value && a.min == b.min &&
-         a.max == b.max;
+  return a.rule == b.rule && a.status == b.status && a.moisture == b.moisture &&
+         a.value == b.value && a.min == b.min && a.max == b.max;
 }
 
 bool same_remedy(const std::optional<Remedy>& a, const std::optional<Remedy>& b) {
@@ -174,13 +177,21 @@ struct PassRow {
   const Finding* greatest = nullptr;
 };
 
-std::vector<std::pair<const Rule*, PassRow>> passes_of(const ItemReport& report) {
-  std::vector<std::pair<const Rule*, PassRow>> rows;
+/// A rule's name, and of wood that has moved its moisture.
+std::string rule_name(const Finding& finding) {
+  const std::string name(finding.rule->check);
+  return finding.moisture ? fmt::format("{} at {:.4g} %", name, *finding.moisture) : name;
+}
+
+std::vector<std::pair<std::string, PassRow>> passes_of(const ItemReport& report) {
+  std::vector<std::pair<std::string, PassRow>> rows;
   for (const Finding& finding : report.findings) {
     if (finding.status != Status::ok) continue;
-    auto row = std::find_if(rows.begin(), rows.end(),
-                            [&](const auto& it) { return it.first == finding.rule; });
-    if (row == rows.end()) row = rows.insert(rows.end(), {finding.rule, {0, &finding, &finding}});
+    std::string name = rule_name(finding);
+    auto row =
+        std::find_if(rows.begin(), rows.end(), [&](const auto& it) { return it.first == name; });
+    if (row == rows.end())
+      row = rows.insert(rows.end(), {std::move(name), {0, &finding, &finding}});
     PassRow& pass = row->second;
     ++pass.places;
     if (finding.value < pass.least->value) pass.least = &finding;
@@ -196,15 +207,16 @@ Cell limit_cell(const std::optional<Length>& limit) {
 std::string passes_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"passes", "places", "least", "greatest", "at least", "at most"});
   for (const auto& [rule, pass] : passes_of(report))
-    table.add({std::string(rule->check), std::to_string(pass.places), pass.least->value,
-               pass.greatest->value, limit_cell(pass.least->min), limit_cell(pass.greatest->max)});
+    table.add({rule, std::to_string(pass.places), pass.least->value, pass.greatest->value,
+               limit_cell(pass.least->min), limit_cell(pass.greatest->max)});
   return table.empty() ? "" : table.text(lengths, 2);
 }
 
 std::string passes_in_brief(const ItemReport& report) {
   std::string text;
   for (const auto& [rule, pass] : passes_of(report)) {
-    text += (text.empty() ? "pass (in so many places): " : ", ") + std::string(rule->check);
+    if (pass.least->moisture) continue;
+    text += (text.empty() ? "pass (in so many places): " : ", ") + rule;
     if (pass.places > 1) text += " (" + std::to_string(pass.places) + ")";
   }
   return text.empty() ? "" : "  " + wrapped(text, kPageWidth, 4) + "\n";
@@ -270,6 +282,7 @@ std::string item_page(const ItemReport& report, Section section, Unit unit, Leng
   if (whole || section == Section::check) page += checks_page(report, section, lengths);
   if ((whole || section == Section::check) && report.fits)
     page += tolerance_page(report.wood, *report.fits, lengths);
+  if ((whole || section == Section::season) && report.seasons) page += season_page(report, lengths);
   if (whole) page += given_page(report, style);
   page += assumed_page(report, lengths);
   const bool rounded = page.find(" ~") != std::string::npos;

@@ -8,7 +8,7 @@
 namespace haunch {
 
 /// The whole sheet, or one part of it.
-enum class Section { sheet, cutlist, joints, check };
+enum class Section { sheet, cutlist, joints, check, season };
 
 enum class Format { table, json, csv };
 

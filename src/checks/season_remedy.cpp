@@ -1,0 +1,69 @@
+#include "season_remedy.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "checks.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::size_t kMostPieces = 300;  // as of other remedies
+constexpr int kDeepest = 60;              // steps of the groove's depth
+
+struct Fails {
+  std::int64_t in_season = 0, besides = 0;
+};
+
+Fails fails_of(const std::vector<Finding>& findings) {
+  Fails fails;
+  for (const Finding& finding : findings)
+    if (finding.status == Status::fail) ++(finding.moisture ? fails.in_season : fails.besides);
+  return fails;
+}
+
+bool helps(const Job& changed, const Fails& before) {
+  const Worked worked = changed.work();
+  if (!worked.problems.empty()) return false;
+  const Fails now = fails_of(check_job(worked.assembly, changed));
+  return now.in_season == 0 && now.besides <= before.besides;
+}
+
+/// The least deepening of the panel groove that helps, else the last one tried.
+std::vector<SeasonRemedy> deeper_groove(const Job& job, const Fails& before) {
+  const std::vector<Lever> levers = job.levers();
+  const auto lever = std::find_if(levers.begin(), levers.end(),
+                                  [](const Lever& it) { return it.key == "groove_depth"; });
+  if (lever == levers.end()) return {};
+  SeasonRemedy remedy{lever->key, in_words(lever->value, job.unit), {}, false};
+  for (int steps = 1; steps <= kDeepest && !remedy.helps; ++steps) {
+    const Length depth = lever->value + lever->step * steps;
+    remedy.to = in_words(depth, job.unit);
+    remedy.helps = helps(*job.with(*lever, depth), before);
+  }
+  return {remedy};
+}
+
+}  // namespace
+
+std::vector<SeasonRemedy> find_season_remedies(const Job& job,
+                                               const std::vector<Finding>& findings) {
+  const Fails before = fails_of(findings);
+  if (before.in_season == 0 || job.work().assembly.pieces.size() > kMostPieces) return {};
+  std::vector<SeasonRemedy> remedies = deeper_groove(job, before);
+  for (Alternative& alternative : job.alternatives()) {
+    const auto same = std::find_if(remedies.begin(), remedies.end(), [&](const SeasonRemedy& it) {
+      return it.key == alternative.key;
+    });
+    if (same != remedies.end() && same->helps) continue;
+    SeasonRemedy tried{alternative.key, alternative.from, alternative.to,
+                       helps(*alternative.job, before)};
+    if (same == remedies.end())
+      remedies.push_back(std::move(tried));
+    else
+      *same = std::move(tried);
+  }
+  return remedies;
+}
+
+}  // namespace haunch

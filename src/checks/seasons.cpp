@@ -1,0 +1,119 @@
+#include "seasons.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "family.h"
+#include "moisture.h"
+
+namespace haunch {
+namespace {
+
+/// The wood at one moisture, measured. The bench looks at the assembly, which stays where it is.
+struct State {
+  Assembly wood;
+  std::optional<Bench> bench;
+};
+
+/// Whether a joint stands at one of its panel's long-grain edges.
+bool is_across(const Assembly& wood, const Joint& joint) {
+  return joint.heading.axis == wood.pieces[joint.enters].place.axes[1];
+}
+
+PanelState panel_state(const Bench& bench, std::size_t piece) {
+  PanelState state;
+  state.width = bench.assembly.pieces[piece].blank[1];
+  bool first = true;
+  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
+    const Joint& joint = bench.assembly.joints[number];
+    if (joint.enters != piece || !joint.design.bite || !is_across(bench.assembly, joint)) continue;
+    const JointMeasure& found = bench.measures[number];
+    const Length gap = found.bottom.value_or(Length());
+    state.gap = first ? gap : std::min(state.gap, gap);
+    state.bite = first ? found.reach : std::min(state.bite, found.reach);
+    first = false;
+  }
+  return state;
+}
+
+LeafState leaf_state(const Bench& bench, const Assembly& built) {
+  const SideGaps gaps = side_gaps(bench.solids, built);
+  const Opening& opening = *built.opening;
+  return {built.size[0] + opening.left + opening.right - gaps.left - gaps.right,
+          built.size[1] + opening.head + opening.foot - gaps.head - gaps.foot, gaps};
+}
+
+Length glued_width(const JointMeasure& found) {
+  Length width;
+  for (const Length each : found.widths)
+    width = std::max(width, each);
+  return width;
+}
+
+std::vector<std::size_t> panels_of(const Assembly& wood) {
+  std::vector<std::size_t> panels;
+  for (const Joint& joint : wood.joints)
+    if (joint.design.bite && std::find(panels.begin(), panels.end(), joint.enters) == panels.end())
+      panels.push_back(joint.enters);
+  return panels;
+}
+
+void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly& built) {
+  for (const std::size_t piece : panels_of(built)) {
+    PanelSeason row{piece, {}};
+    for (std::size_t i = 0; i < states.size(); ++i)
+      row.at[i] = panel_state(*states[i].bench, piece);
+    report.panels.push_back(row);
+  }
+  for (std::size_t number = 0; number < built.joints.size(); ++number) {
+    if (!built.joints[number].mortise) continue;
+    TenonSeason row{number, {}};
+    for (std::size_t i = 0; i < states.size(); ++i)
+      row.width[i] = glued_width(states[i].bench->measures[number]);
+    report.tenons.push_back(row);
+  }
+  if (!built.opening) return;
+  report.leaf.emplace();
+  for (std::size_t i = 0; i < states.size(); ++i)
+    (*report.leaf)[i] = leaf_state(*states[i].bench, built);
+}
+
+void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
+  constexpr double kCubicMmInCubicMetre = 1e9;
+  report.weighed = true;
+  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+    const auto density =
+        density_kg_m3(season.species.of(bench.assembly.pieces[piece].role), season.moisture.build);
+    report.weighed = report.weighed && density.has_value();
+    report.weights.push_back(density.value_or(0) * volume_of(bench.solids[piece]) /
+                             kCubicMmInCubicMetre);
+  }
+}
+
+}  // namespace
+
+SeasonReport check_seasons(const Assembly& built, const Season& season, Unit unit) {
+  const Moisture& moisture = season.moisture;
+  const AtEach<double> percents{moisture.low, moisture.build, moisture.high};
+  AtEach<State> states;
+  SeasonReport report;
+  report.moisture = moisture;
+  report.widest_glued = limits_in(unit).widest_glued;
+  for (std::size_t i = 0; i < states.size(); ++i) {
+    State& state = states[i];
+    const bool as_built = percents[i] == moisture.build;
+    state.wood = as_built ? built : at_moisture(built, season, percents[i]);
+    state.bench.emplace(bench_of(state.wood, unit, as_built ? Where::all_over : Where::middle));
+    if (as_built) continue;
+    state.bench->moisture = percents[i];
+    check_moved_whole(*state.bench, built);
+    check_moved_fits(*state.bench);
+    report.findings.insert(report.findings.end(), state.bench->findings.begin(),
+                           state.bench->findings.end());
+  }
+  tabulate(report, states, built);
+  weigh(report, *states[kBuild].bench, season);
+  return report;
+}
+
+}  // namespace haunch

@@ -1,0 +1,65 @@
+// A piece of work through its seasons: its wood at its driest, as built and at its wettest.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <vector>
+
+#include "finding.h"
+#include "haunch/length_text.h"
+#include "season.h"
+#include "solid.h"
+
+namespace haunch {
+
+/// The three states of the wood, in the order in which they are told.
+inline constexpr std::size_t kLow = 0, kBuild = 1, kHigh = 2;
+template <typename State>
+using AtEach = std::array<State, 3>;
+
+/// A panel's width across its grain, and at its long-grain edges the least room to a groove's
+/// bottom and the least bite.
+struct PanelState {
+  Length width, gap, bite;
+};
+
+struct PanelSeason {
+  std::size_t piece = 0;
+  AtEach<PanelState> at;
+};
+
+/// What is left between a leaf and its opening; negative where they meet.
+struct SideGaps {
+  Length left, right, head, foot;
+};
+
+struct LeafState {
+  Length width, height;
+  SideGaps gaps;
+};
+
+/// How wide a tenon's end is across its grain, from the first to the last of a divided one: what
+/// is glued to wood that does not move that way.
+struct TenonSeason {
+  std::size_t joint = 0;
+  AtEach<Length> width;
+};
+
+struct SeasonReport {
+  Moisture moisture;
+  std::vector<Finding> findings;  // of the wood at its driest and wettest
+  std::vector<PanelSeason> panels;
+  std::optional<AtEach<LeafState>> leaf;  // of what has an opening
+  std::vector<TenonSeason> tenons;
+  Length widest_glued;          // the limit of their widths
+  std::vector<double> weights;  // kilograms at build moisture, of each piece
+  bool weighed = false;         // every wood's specific gravity is known
+};
+
+/// Works the assembly again at each moisture, and measures the same things on that wood.
+SeasonReport check_seasons(const Assembly& built, const Season& season, Unit unit);
+
+/// The room that solids leave on each side of the opening of the assembly as built.
+SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built);
+
+}  // namespace haunch

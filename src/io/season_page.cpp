@@ -1,0 +1,397 @@
+#include "season_page.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "rounding.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::array<std::string_view, 3> kStateWords{"low", "build", "high"};
+
+AtEach<double> percents_of(const Moisture& moisture) {
+  return {moisture.low, moisture.build, moisture.high};
+}
+
+std::string percent_text(double percent) {
+  return fmt::format("{:.4g} %", percent);
+}
+
+/// Moved sizes are rounded for the page: to 0.01 mm or 0.001 in, finer than any rule.
+Length for_page(Length length, Unit unit) {
+  return nearest_multiple(length, unit == Unit::mm ? Length::from_mm_thousandths(10)
+                                                   : Length::from_inch_parts(1, 1000));
+}
+
+/// Decimal inches: a fraction of a 64th says nothing of what wood does.
+LengthPrinter decimals(const LengthPrinter& lengths) {
+  return LengthPrinter(lengths.unit(), LengthStyle{0});
+}
+
+// ---- the page
+
+std::string woods_text(const ItemReport& report) {
+  const Season& season = *report.job->season;
+  std::string text = season.species.all.name + ", " + std::string(sawn_word(season.sawn.all));
+  std::vector<std::string> roles;
+  for (const auto& [role, species] : season.species.own)
+    roles.push_back(role);
+  for (const auto& [role, sawn] : season.sawn.own)
+    if (std::find(roles.begin(), roles.end(), role) == roles.end()) roles.push_back(role);
+  for (const std::string& role : roles)
+    text += "; " + role + "s " + season.species.of(role).name + ", " +
+            std::string(sawn_word(season.sawn.of(role)));
+  return text;
+}
+
+bool any_mixed(const Season& season) {
+  return season.sawn.all == Sawn::mixed ||
+         std::any_of(season.sawn.own.begin(), season.sawn.own.end(),
+                     [](const auto& it) { return it.second == Sawn::mixed; });
+}
+
+bool any_derived(const Season& season) {
+  const auto derived = [](const Species& species) {
+    const auto found = coefficients_of(species);
+    return found && found->derived;
+  };
+  return derived(season.species.all) ||
+         std::any_of(season.species.own.begin(), season.species.own.end(),
+                     [&](const auto& it) { return derived(it.second); });
+}
+
+std::string head_text(const ItemReport& report) {
+  const Season& season = *report.job->season;
+  const Moisture& moisture = season.moisture;
+  std::string text = fmt::format(
+      "\nSEASONS: built at {}, from {} at its driest to {} at its wettest\n",
+      percent_text(moisture.build), percent_text(moisture.low), percent_text(moisture.high));
+  text += "  " + wrapped(woods_text(report), kPageWidth, 4) + "\n";
+  if (any_mixed(season))
+    text += "  mixed: the larger movement of flat- and quarter-sawn wood is taken\n";
+  if (any_derived(season))
+    text += "  figures of movement follow from the total shrinkage, as none is printed\n";
+  return text;
+}
+
+std::vector<std::string> titles(const ItemReport& report, const std::string& first,
+                                const std::string& second) {
+  std::vector<std::string> all{first, second};
+  for (const double percent : percents_of(report.seasons->moisture))
+    all.push_back(percent_text(percent));
+  return all;
+}
+
+/// A row of a figure at each moisture.
+template <typename State>
+void add_row(TextTable& table, const std::string& what, const std::string& figure,
+             const AtEach<State>& at, Length State::*member, Unit unit) {
+  std::vector<Cell> row{what, figure};
+  for (const State& state : at)
+    row.emplace_back(for_page(state.*member, unit));
+  table.add(std::move(row));
+}
+
+bool same_states(const PanelSeason& a, const PanelSeason& b) {
+  for (std::size_t i = 0; i < a.at.size(); ++i)
+    if (a.at[i].width != b.at[i].width || a.at[i].gap != b.at[i].gap ||
+        a.at[i].bite != b.at[i].bite)
+      return false;
+  return true;
+}
+
+/// Marks of the panels that do the same, in rows of the table.
+std::vector<std::pair<std::string, const PanelSeason*>> panel_groups(const ItemReport& report) {
+  std::vector<std::pair<std::string, const PanelSeason*>> groups;
+  for (const PanelSeason& panel : report.seasons->panels) {
+    const std::string& mark = report.wood.pieces[panel.piece].mark;
+    const auto same = std::find_if(groups.begin(), groups.end(), [&](const auto& group) {
+      return same_states(*group.second, panel);
+    });
+    if (same == groups.end())
+      groups.emplace_back(mark, &panel);
+    else
+      same->first += " " + mark;
+  }
+  return groups;
+}
+
+std::string panels_table(const ItemReport& report, const LengthPrinter& lengths) {
+  TextTable table(titles(report, "panel", ""));
+  const Unit unit = lengths.unit();
+  for (const auto& [marks, panel] : panel_groups(report)) {
+    add_row(table, marks, "width", panel->at, &PanelState::width, unit);
+    add_row(table, "", "gap each side, to the groove's bottom", panel->at, &PanelState::gap, unit);
+    add_row(table, "", "bite each side", panel->at, &PanelState::bite, unit);
+  }
+  return table.empty() ? "" : table.text(decimals(lengths), 2);
+}
+
+std::string leaf_table(const ItemReport& report, const LengthPrinter& lengths) {
+  if (!report.seasons->leaf) return {};
+  TextTable table(titles(report, "leaf", ""));
+  const Unit unit = lengths.unit();
+  const AtEach<LeafState>& leaf = *report.seasons->leaf;
+  add_row(table, "", "width", leaf, &LeafState::width, unit);
+  AtEach<SideGaps> gaps;
+  for (std::size_t i = 0; i < gaps.size(); ++i)
+    gaps[i] = leaf[i].gaps;
+  add_row(table, "", "gap left", gaps, &SideGaps::left, unit);
+  add_row(table, "", "gap right", gaps, &SideGaps::right, unit);
+  add_row(table, "", "gap at the head", gaps, &SideGaps::head, unit);
+  add_row(table, "", "gap at the foot", gaps, &SideGaps::foot, unit);
+  return table.text(decimals(lengths), 2);
+}
+
+/// The widths glued across the grain, those that are alike in one row.
+std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths) {
+  TextTable table({"glued across", "", percent_text(report.seasons->moisture.low),
+                   percent_text(report.seasons->moisture.build),
+                   percent_text(report.seasons->moisture.high), "at most"});
+  std::vector<std::pair<std::string, AtEach<Length>>> groups;
+  for (const TenonSeason& tenon : report.seasons->tenons) {
+    AtEach<Length> shown = tenon.width;
+    for (Length& width : shown)
+      width = for_page(width, lengths.unit());
+    const auto same = std::find_if(groups.begin(), groups.end(),
+                                   [&](const auto& group) { return group.second == shown; });
+    if (same == groups.end())
+      groups.emplace_back(joint_id(tenon.joint), shown);
+    else
+      same->first += " " + joint_id(tenon.joint);
+  }
+  for (const auto& [joints, widths] : groups)
+    table.add({"width of each tenon", "", widths[kLow], widths[kBuild], widths[kHigh],
+               lengths.one(report.seasons->widest_glued) + "   " + joints});
+  return table.empty() ? "" : table.text(decimals(lengths), 2);
+}
+
+std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
+  const SeasonReport& seasons = *report.seasons;
+  std::string text =
+      fmt::format("at the bench today, with the wood at {}:", percent_text(seasons.moisture.build));
+  const LengthPrinter figures = decimals(lengths);
+  for (const auto& [marks, panel] : panel_groups(report))
+    text += fmt::format(" leave panel {} a gap of {} at each side;", marks,
+                        figures.one(for_page(panel->at[kBuild].gap, lengths.unit())));
+  if (seasons.leaf) {
+    const SideGaps& gaps = (*seasons.leaf)[kBuild].gaps;
+    text += fmt::format(" hang the leaf with {} left, {} right, {} head and {} foot",
+                        figures.one(for_page(gaps.left, lengths.unit())),
+                        figures.one(for_page(gaps.right, lengths.unit())),
+                        figures.one(for_page(gaps.head, lengths.unit())),
+                        figures.one(for_page(gaps.foot, lengths.unit())));
+  }
+  if (text.ends_with(';')) text.pop_back();
+  return "  " + wrapped(text, kPageWidth, 4) + "\n";
+}
+
+std::string remedies_text(const ItemReport& report) {
+  std::string text;
+  for (const SeasonRemedy& remedy : report.season_remedies)
+    text += "    " +
+            wrapped(fmt::format("{}: {} instead of {}: {}", remedy.key, remedy.to, remedy.from,
+                                remedy.helps ? "helps" : "does not help by itself, nor does less"),
+                    kPageWidth, 6) +
+            "\n";
+  if (text.empty()) return {};
+  return "  the wood does not bear its seasons; each of these was tried by itself:\n" + text;
+}
+
+// ---- weight
+
+double leaf_weight(const SeasonReport& seasons) {
+  double all = 0;
+  for (const double weight : seasons.weights)
+    all += weight;
+  return all;
+}
+
+/// The most that one person should lift under the best conditions: 51 lb (23 kg), NIOSH.
+constexpr double kOnePersonLifts = 23;
+
+std::string weights_text(const ItemReport& report, Unit unit) {
+  const SeasonReport& seasons = *report.seasons;
+  if (!seasons.weighed) return "  weight: no specific gravity is printed of this wood\n";
+  constexpr double kPoundsInKilogram = 2.2046226218;
+  const auto shown = [unit](double kilograms) {
+    return unit == Unit::mm ? fmt::format("{:.1f} kg", kilograms)
+                            : fmt::format("{:.1f} lb", kilograms * kPoundsInKilogram);
+  };
+  std::string text = fmt::format("weight at {}: {}, of which", percent_text(seasons.moisture.build),
+                                 shown(leaf_weight(seasons)));
+  for (std::size_t i = 0; i < seasons.weights.size(); ++i)
+    text += fmt::format("{} {} {}", i == 0 ? "" : ",", report.wood.pieces[i].mark,
+                        shown(seasons.weights[i]));
+  std::string page = "  " + wrapped(text, kPageWidth, 4) + "\n";
+  if (leaf_weight(seasons) > kOnePersonLifts)
+    page += "  " +
+            wrapped(
+                "lifting: more than one person should lift (23 kg, 51 lb, under the best "
+                "conditions: NIOSH); two carry it, or a trolley does. Local rules for work "
+                "decide.",
+                kPageWidth, 4) +
+            "\n";
+  return page;
+}
+
+// ---- JSON
+
+/// Moved sizes as they are, to the step.
+void append_panel(JsonText& json, const PanelState& state) {
+  json.open_object();
+  json.member("width", state.width);
+  json.member("gap", state.gap);
+  json.member("bite", state.bite);
+  json.close_object();
+}
+
+void append_leaf(JsonText& json, const LeafState& state) {
+  json.open_object();
+  json.member("width", state.width);
+  json.member("clearance_left", state.gaps.left);
+  json.member("clearance_right", state.gaps.right);
+  json.member("height", state.height);
+  json.member("clearance_head", state.gaps.head);
+  json.member("clearance_foot", state.gaps.foot);
+  json.close_object();
+}
+
+void append_weights(JsonText& json, const ItemReport& report) {
+  const SeasonReport& seasons = *report.seasons;
+  json.key("weight");
+  if (!seasons.weighed) {
+    json.null();
+    return;
+  }
+  json.open_object();
+  json.key("kilograms");
+  json.number(leaf_weight(seasons), 3);
+  json.key("parts");
+  json.open_object();
+  for (std::size_t i = 0; i < seasons.weights.size(); ++i) {
+    json.key(report.wood.pieces[i].mark);
+    json.number(seasons.weights[i], 3);
+  }
+  json.close_object();
+  json.close_object();
+}
+
+void append_tenons(JsonText& json, const SeasonReport& seasons) {
+  json.key("tenons");
+  json.open_list();
+  for (const TenonSeason& tenon : seasons.tenons) {
+    json.row();
+    json.open_object();
+    json.member("joint", joint_id(tenon.joint));
+    for (std::size_t i = 0; i < kStateWords.size(); ++i)
+      json.member(kStateWords[i], tenon.width[i]);
+    json.member("limit", seasons.widest_glued);
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void append_remedies(JsonText& json, const std::vector<SeasonRemedy>& remedies) {
+  json.key("remedies");
+  json.open_list();
+  for (const SeasonRemedy& remedy : remedies) {
+    json.row();
+    json.open_object();
+    json.member("key", remedy.key);
+    json.member("from", remedy.from);
+    json.member("to", remedy.to);
+    json.key("helps");
+    json.truth(remedy.helps);
+    json.close_object();
+  }
+  json.close_list();
+}
+
+}  // namespace
+
+std::string season_page(const ItemReport& report, const LengthPrinter& lengths) {
+  return head_text(report) + panels_table(report, lengths) + leaf_table(report, lengths) +
+         tenons_table(report, lengths) + bench_text(report, lengths) + remedies_text(report) +
+         weights_text(report, lengths.unit());
+}
+
+void append_season_json(JsonText& json, const ItemReport& report) {
+  const SeasonReport& seasons = *report.seasons;
+  json.key("season");
+  json.open_object();
+  json.key("moisture");
+  json.open_object();
+  const AtEach<double> percents = percents_of(seasons.moisture);
+  for (std::size_t i = 0; i < percents.size(); ++i) {
+    json.key(kStateWords[i]);
+    json.number(percents[i], 3);
+  }
+  json.close_object();
+  json.key("panels");
+  json.open_list();
+  for (const PanelSeason& panel : seasons.panels) {
+    json.row();
+    json.open_object();
+    json.member("mark", report.wood.pieces[panel.piece].mark);
+    for (std::size_t i = 0; i < kStateWords.size(); ++i) {
+      json.key(kStateWords[i]);
+      append_panel(json, panel.at[i]);
+    }
+    json.close_object();
+  }
+  json.close_list();
+  if (seasons.leaf) {
+    json.key("leaf");
+    json.open_object();
+    for (std::size_t i = 0; i < kStateWords.size(); ++i) {
+      json.row();
+      json.key(kStateWords[i]);
+      append_leaf(json, (*seasons.leaf)[i]);
+    }
+    json.close_object();
+  }
+  append_tenons(json, seasons);
+  append_weights(json, report);
+  append_remedies(json, report.season_remedies);
+  json.close_object();
+}
+
+void append_season_csv(const CsvRow& row, const ItemReport& report) {
+  const SeasonReport& seasons = *report.seasons;
+  const AtEach<double> percents = percents_of(seasons.moisture);
+  const auto start = [&](std::string_view what, std::size_t state) {
+    CsvRow line = row;
+    line.text(report.job->id);
+    line.plain(what);
+    line.plain(kStateWords[state]);
+    line.plain(fmt::format("{:.4g}", percents[state]));
+    return line;
+  };
+  for (const PanelSeason& panel : seasons.panels)
+    for (std::size_t i = 0; i < kStateWords.size(); ++i) {
+      CsvRow line = start(report.wood.pieces[panel.piece].mark, i);
+      line.length(panel.at[i].width);
+      line.length(panel.at[i].gap);
+      line.length(panel.at[i].bite);
+      for (int empty = 0; empty < 4; ++empty)
+        line.plain("");
+      line.end();
+    }
+  if (!seasons.leaf) return;
+  for (std::size_t i = 0; i < kStateWords.size(); ++i) {
+    const LeafState& state = (*seasons.leaf)[i];
+    CsvRow line = start("leaf", i);
+    line.length(state.width);
+    line.plain("");
+    line.plain("");
+    for (const Length gap : {state.gaps.left, state.gaps.right, state.gaps.head, state.gaps.foot})
+      line.length(gap);
+    line.end();
+  }
+}
+
+}  // namespace haunch
