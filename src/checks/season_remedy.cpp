@@ -11,6 +11,7 @@ namespace {
 constexpr std::size_t kMostPieces = 300;  // as of other remedies
 constexpr int kDeepest = 60;              // steps of the groove's depth
 
+/// What fails of joints and panels at other moistures, which these remedies are for, and all else.
 struct Fails {
   std::int64_t in_season = 0, besides = 0;
 };
@@ -18,7 +19,8 @@ struct Fails {
 Fails fails_of(const std::vector<Finding>& findings) {
   Fails fails;
   for (const Finding& finding : findings)
-    if (finding.status == Status::fail) ++(finding.moisture ? fails.in_season : fails.besides);
+    if (finding.status == Status::fail)
+      ++(finding.moisture && finding.joint ? fails.in_season : fails.besides);
   return fails;
 }
 

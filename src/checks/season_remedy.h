@@ -16,10 +16,10 @@ struct SeasonRemedy {
   bool helps = false;
 };
 
-/// Where a check fails at another moisture than the wood is built at: a deeper groove, other stock,
-/// one more muntin, a drier or wetter build, as far as the job knows of them. Each was tried by
-/// working and checking the job again; it helps if nothing fails in the seasons and no more than
-/// before besides. Empty where nothing fails so.
+/// Where a panel or a joint fails at another moisture than the wood is built at: a deeper groove,
+/// other stock, one more muntin, a drier or wetter build, as far as the job knows of them. Each was
+/// tried by working and checking the job again; it helps if none fails so any more, and no more
+/// than before besides. Empty where nothing fails so.
 std::vector<SeasonRemedy> find_season_remedies(const Job& job,
                                                const std::vector<Finding>& findings);
 

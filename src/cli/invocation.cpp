@@ -31,7 +31,15 @@ constexpr std::array kCommands = {
 constexpr unsigned kFinestFraction = 512;
 
 /// The commands that an option goes with.
-enum class Goes { with_any, with_specs, with_reports, with_tables, with_moisture, with_trial };
+enum class Goes {
+  with_any,
+  with_specs,
+  with_shop,
+  with_reports,
+  with_tables,
+  with_moisture,
+  with_trial
+};
 
 /// An option that takes a value: as often as it was given.
 struct RawValue {
@@ -50,7 +58,7 @@ struct RawValue {
 struct RawOptions {
   RawValue format{"--format", Goes::with_tables, {}}, units{"--units", Goes::with_specs, {}},
       csv{"--csv", Goes::with_tables, {}}, fraction{"--fraction", Goes::with_reports, {}},
-      output{"-o,--output", Goes::with_any, {}}, shop{"--shop", Goes::with_specs, {}},
+      output{"-o,--output", Goes::with_any, {}}, shop{"--shop", Goes::with_shop, {}},
       temperature{"--temperature", Goes::with_moisture, {}},
       humidity{"--humidity", Goes::with_moisture, {}}, joint{"--joint", Goes::with_trial, {}},
       measured{"--measured", Goes::with_trial, {}};
@@ -141,6 +149,8 @@ bool goes_with(Goes goes, Command command) {
       return true;
     case Goes::with_specs:
       return is_report || command == Command::trial;
+    case Goes::with_shop:
+      return is_report || command == Command::trial || command == Command::species;
     case Goes::with_reports:
       return is_report;
     case Goes::with_trial:
@@ -163,6 +173,8 @@ std::string_view goes_words(Goes goes) {
       return "sheet, cutlist, joints, check and season";
     case Goes::with_specs:
       return "what works a spec";
+    case Goes::with_shop:
+      return "what works a spec, and species";
     default:
       return "what prints a table";
   }

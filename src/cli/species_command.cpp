@@ -5,6 +5,9 @@
 #include "commands.h"
 #include "csv_row.h"
 #include "json_text.h"
+#include "messages.h"
+#include "season_spec.h"
+#include "single_file.h"
 #include "species.h"
 #include "text_table.h"
 
@@ -87,7 +90,7 @@ std::string group_table(const Found& found, std::string_view group) {
 
 std::string table_text(const Found& found, bool with_sources) {
   std::string text(kTableHead);
-  for (const std::string_view group : {"hardwood", "softwood", "tropical"})
+  for (const std::string_view group : {"shop", "hardwood", "softwood", "tropical"})
     text += group_table(found, group);
   if (!with_sources) return text + "\n'haunch species NAME' tells where the figures come from.\n";
   for (const Species* species : found)
@@ -159,7 +162,18 @@ std::string text_of(const Found& found, const Invocation& invocation) {
 
 ExitStatus run_species(const Invocation& invocation, const Streams& streams) {
   const std::string name = fmt::format("{}", fmt::join(invocation.words, " "));
-  const Found found = search_species(name);
+  std::vector<Species> own;
+  if (!invocation.shop.empty()) {
+    const ShopFile file = read_shop_file(invocation.shop, streams.in);
+    for (const FileFault& fault : file.faults)
+      complain(error_line(fault), streams);
+    for (const PlacedProblem& problem : file.problems)
+      complain(error_line(problem), streams);
+    if (!file.faults.empty()) return kFileFault;
+    if (!file.shop) return kBadSpec;
+    own = woods_of(file.shop->values());
+  }
+  const Found found = search_species(name, own);
   if (!found.empty()) return write_result(text_of(found, invocation), invocation, streams);
   const std::string nearest = nearest_species(name);
   complain("haunch: error: species: \"" + name + "\" is not known; " +

@@ -167,6 +167,12 @@ class TrialRun {
     return true;
   }
 
+  /// The fit that the spec or the shop file wants.
+  std::optional<FitBand> band() const {
+    if (!job_->tolerances) return {};
+    return job_->tolerances->fit;
+  }
+
   std::optional<std::size_t> joint_number() const {
     for (std::size_t i = 0; i < wood_.joints.size(); ++i)
       if (joint_id(i) == invocation_.joint) return i;
@@ -176,7 +182,7 @@ class TrialRun {
   std::optional<TrialReadings> readings_of_file(const TrialDesign& design) {
     auto record = read_one(invocation_.measured, "a file of readings", false);
     if (!record) return {};
-    TrialReading reading = read_trial(*record->item, design, job_->unit);
+    TrialReading reading = read_trial(*record->item, design, job_->unit, band());
     if (!note(record->place(reading.problems))) return {};
     return std::move(reading.readings);
   }
@@ -191,7 +197,7 @@ class TrialRun {
     OptionReadings given(*joint);
     for (const GivenReading& each : invocation_.readings)
       given.add(each);
-    TrialReading reading = read_trial(given.document(), design, job_->unit);
+    TrialReading reading = read_trial(given.document(), design, job_->unit, band());
     for (const Problem& problem : reading.problems) {
       const std::string option(given.option_at(problem.path));
       refuse((option.empty() ? "" : option + ": ") + problem.message);

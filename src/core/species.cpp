@@ -132,6 +132,17 @@ std::vector<const Species*> search_species(std::string_view words) {
   return found;
 }
 
+std::vector<const Species*> search_species(std::string_view words,
+                                           const std::vector<Species>& own) {
+  const std::vector<std::string> wanted = words_of(words);
+  std::vector<const Species*> found;
+  for (const Species& species : own)
+    if (has_all(folded(species.name), wanted)) found.push_back(&species);
+  for (const Species* species : search_species(words))
+    if (find_species(species->name, own) == species) found.push_back(species);
+  return found;
+}
+
 std::string nearest_species(std::string_view name) {
   std::vector<std::string_view> names;
   for (const auto& [known, species] : species_index())

@@ -35,6 +35,10 @@ const Species* find_species(std::string_view name, const std::vector<Species>& o
 /// words, all.
 std::vector<const Species*> search_species(std::string_view words);
 
+/// The same of the table and a shop's `own` woods, which come first and overrule those of their
+/// name.
+std::vector<const Species*> search_species(std::string_view words, const std::vector<Species>& own);
+
 /// The name, as the table has it, that was most likely meant; empty when nothing is near.
 std::string nearest_species(std::string_view name);
 

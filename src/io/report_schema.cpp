@@ -40,6 +40,7 @@ constexpr std::string_view kReportSchema = R"schema({
         "cutlist": {"type": "array", "items": {"$ref": "#/$defs/cut"}},
         "checks": {"type": "array", "items": {"$ref": "#/$defs/check"}},
         "fits": {"$ref": "#/$defs/fits"},
+        "season": {"$ref": "#/$defs/season"},
         "given": {"type": "array", "items": {"$ref": "#/$defs/given"}},
         "assumed": {"type": "array", "items": {"$ref": "#/$defs/assumed"}}
       },
@@ -207,6 +208,7 @@ constexpr std::string_view kReportSchema = R"schema({
         "status": {"enum": ["ok", "caution", "fail"]},
         "parts": {"type": "array", "items": {"type": "string"}},
         "joint": {"$ref": "#/$defs/joint_id"},
+        "moisture": {"type": "number"},
         "value": {"type": "number"},
         "limit": {
           "type": "object",
@@ -233,6 +235,109 @@ constexpr std::string_view kReportSchema = R"schema({
         }
       },
       "required": ["check", "status", "parts", "value", "limit", "message", "remedy"],
+      "additionalProperties": false
+    },
+    "season": {
+      "type": "object",
+      "properties": {
+        "moisture": {"$ref": "#/$defs/states"},
+        "panels": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "properties": {
+              "mark": {"type": "string"},
+              "low": {"$ref": "#/$defs/panel_state"},
+              "build": {"$ref": "#/$defs/panel_state"},
+              "high": {"$ref": "#/$defs/panel_state"}
+            },
+            "required": ["mark", "low", "build", "high"],
+            "additionalProperties": false
+          }
+        },
+        "leaf": {
+          "type": "object",
+          "properties": {
+            "low": {"$ref": "#/$defs/leaf_state"},
+            "build": {"$ref": "#/$defs/leaf_state"},
+            "high": {"$ref": "#/$defs/leaf_state"}
+          },
+          "required": ["low", "build", "high"],
+          "additionalProperties": false
+        },
+        "tenons": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "properties": {
+              "joint": {"type": "string"},
+              "low": {"type": "number"},
+              "build": {"type": "number"},
+              "high": {"type": "number"},
+              "limit": {"type": "number"}
+            },
+            "required": ["joint", "low", "build", "high", "limit"],
+            "additionalProperties": false
+          }
+        },
+        "weight": {
+          "type": ["object", "null"],
+          "properties": {
+            "kilograms": {"type": "number"},
+            "parts": {"type": "object", "additionalProperties": {"type": "number"}}
+          },
+          "required": ["kilograms", "parts"],
+          "additionalProperties": false
+        },
+        "remedies": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "properties": {
+              "key": {"type": "string"},
+              "from": {"type": "string"},
+              "to": {"type": "string"},
+              "helps": {"type": "boolean"}
+            },
+            "required": ["key", "from", "to", "helps"],
+            "additionalProperties": false
+          }
+        }
+      },
+      "required": ["moisture", "panels", "tenons", "weight", "remedies"],
+      "additionalProperties": false
+    },
+    "states": {
+      "type": "object",
+      "properties": {
+        "low": {"type": "number"},
+        "build": {"type": "number"},
+        "high": {"type": "number"}
+      },
+      "required": ["low", "build", "high"],
+      "additionalProperties": false
+    },
+    "panel_state": {
+      "type": "object",
+      "properties": {
+        "width": {"type": "number"},
+        "gap": {"type": "number"},
+        "bite": {"type": "number"}
+      },
+      "required": ["width", "gap", "bite"],
+      "additionalProperties": false
+    },
+    "leaf_state": {
+      "type": "object",
+      "properties": {
+        "width": {"type": "number"},
+        "clearance_left": {"type": "number"},
+        "clearance_right": {"type": "number"},
+        "height": {"type": "number"},
+        "clearance_head": {"type": "number"},
+        "clearance_foot": {"type": "number"}
+      },
+      "required": ["width", "clearance_left", "clearance_right", "height", "clearance_head", "clearance_foot"],
       "additionalProperties": false
     },
     "fits": {

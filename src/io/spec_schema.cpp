@@ -100,6 +100,29 @@ void add_tolerances(Json& properties) {
                               {"share", share(1, 99)}});
 }
 
+/// One value for all pieces, or one for each role.
+Json for_roles(const Json& one, std::string_view words) {
+  Json roles = Json::object();
+  for (const std::string_view role : role_words())
+    roles[std::string(role)] = one;
+  return {{"anyOf", {one, object(std::move(roles))}}, {"description", std::string(words)}};
+}
+
+void add_seasons(Json& properties) {
+  properties["species"] =
+      for_roles(text("its name"), "the wood; of the roles that are not named, \"frame\"");
+  properties["grain"] = for_roles({{"enum", {"flat-sawn", "quarter-sawn", "mixed"}}},
+                                  "how the boards are sawn from the log");
+  Json air = object({{"temperature", {{"type", "number"}}},
+                     {"humidity", {{"type", "number"}, {"minimum", 5}, {"maximum", 95}}},
+                     {"degrees", {{"enum", {"celsius", "fahrenheit"}}}}});
+  air["required"] = {"temperature", "humidity"};
+  const Json percent{
+      {"anyOf", {Json{{"type", "number"}, {"minimum", 1}, {"maximum", 30}}, air}},
+      {"description", "percent of the oven-dry wood, or the air that brings it there"}};
+  properties["moisture"] = object({{"low", percent}, {"build", percent}, {"high", percent}});
+}
+
 void add_muntin_aliases(Json& properties) {
   properties["mullion_width"] = properties["muntin_width"];
   Json& tenon = properties["tenon"]["properties"];
@@ -112,7 +135,6 @@ Json properties() {
            {"id", text("names the item in reports")},
            {"name", text("what the shop calls it")},
            {"note", text("printed with the item")},
-           {"species", text("the wood")},
            {"quantity", {{"type", "integer"}, {"minimum", 1}, {"maximum", 100'000}}},
            {"units",
             {{"enum", {"mm", "in"}}, {"description", "of numbers, and of texts without a unit"}}}};
@@ -129,9 +151,11 @@ Json properties() {
       {"enum", {"back", "front", "both"}},
       {"description", "which faces of every panel are level with the frame's"}};
   all["panel"]["properties"]["raise"]["properties"]["profile"] = {{"enum", {"bevel", "cove"}}};
+  all["panel"]["properties"]["held"] = {{"enum", {"middle", "left", "right", "foot", "head"}}};
   all["panel"]["properties"]["grain"] = {{"enum", {"upright", "level"}}};
   add_muntin_aliases(all);
   add_tolerances(all);
+  add_seasons(all);
   return all;
 }
 

@@ -23,8 +23,13 @@ std::string in_the_right_unit(Length reading, WrongUnit wrong) {
 /// Reads one file of readings and keeps what is wrong with it.
 class TrialReader {
  public:
-  TrialReader(const Value& measured, const TrialDesign& design, Unit unit)
-      : measured_(measured), design_(design), unit_(unit), values_(units_of(measured, unit)) {}
+  TrialReader(const Value& measured, const TrialDesign& design, Unit unit,
+              const std::optional<FitBand>& band)
+      : measured_(measured),
+        design_(design),
+        unit_(unit),
+        band_(band),
+        values_(units_of(measured, unit)) {}
 
   TrialReading read() {
     if (measured_.kind != Value::Kind::object) {
@@ -194,7 +199,7 @@ class TrialReader {
         {design.tenon_role, design.mortise_role, "tenon", slot, "caliper", "fit", "units", "note"},
         "the joint has a tenon");
     JointReadings read;
-    read.band = usual_band(unit_);
+    read.band = band_.value_or(usual_band(unit_));
     read.caliper_error = usual_caliper_error(unit_);
     read.tenon = cheeks(design.tenon_role, "tenon", "thickness", design.tenon);
     read.mortise = cheeks(design.mortise_role, slot, "width", design.mortise);
@@ -328,6 +333,7 @@ class TrialReader {
   const Value& measured_;
   const TrialDesign& design_;
   Unit unit_;
+  const std::optional<FitBand>& band_;
   ValueReader values_;
 };
 
@@ -339,8 +345,9 @@ std::optional<TrialDesign> trial_design(const Assembly& wood, std::size_t joint)
   return {};
 }
 
-TrialReading read_trial(const Value& measured, const TrialDesign& design, Unit unit) {
-  return TrialReader(measured, design, unit).read();
+TrialReading read_trial(const Value& measured, const TrialDesign& design, Unit unit,
+                        const std::optional<FitBand>& band) {
+  return TrialReader(measured, design, unit, band).read();
 }
 
 }  // namespace haunch

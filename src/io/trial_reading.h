@@ -33,6 +33,8 @@ std::optional<TrialDesign> trial_design(const Assembly& wood, std::size_t joint)
 
 /// `unit` is the item's, for what the readings leave open: bare numbers, caliper error and band.
 /// Readings that contradict one another are a problem, with the sum shown.
-TrialReading read_trial(const Value& measured, const TrialDesign& design, Unit unit);
+/// `band` is the fit that the spec or its shop wants, if they say; the readings may say otherwise.
+TrialReading read_trial(const Value& measured, const TrialDesign& design, Unit unit,
+                        const std::optional<FitBand>& band = {});
 
 }  // namespace haunch

@@ -291,8 +291,8 @@ class Settler {
     return *found;
   }
 
-  static std::string unknown_words(const std::string& name) {
-    const std::vector<const Species*> several = search_species(name);
+  std::string unknown_words(const std::string& name) const {
+    const std::vector<const Species*> several = search_species(name, shop_.woods);
     if (several.size() > 1) {
       std::string some;
       for (std::size_t i = 0; i < std::min<std::size_t>(several.size(), 3); ++i)
@@ -338,6 +338,13 @@ SeasonSpec read_season_spec(ValueReader& read, const Value& document) {
                });
   if (const Value* woods = document.find("woods"); woods != nullptr) read_woods(read, *woods, spec);
   return spec;
+}
+
+std::vector<Species> woods_of(const Value& shop) {
+  ValueReader read({});
+  SeasonSpec spec;
+  if (const Value* woods = shop.find("woods"); woods != nullptr) read_woods(read, *woods, spec);
+  return std::move(spec.woods);
 }
 
 SettledSeason settle_season(const SeasonSpec& spec, const SeasonSpec& shop) {

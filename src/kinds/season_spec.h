@@ -28,6 +28,9 @@ SeasonSpec read_season_spec(ValueReader& read, const Value& document);
 /// The keys that take one value for all pieces, or an object with one for each of these roles.
 const std::vector<std::string_view>& role_words();
 
+/// The woods that a shop file adds or overrules.
+std::vector<Species> woods_of(const Value& shop);
+
 struct SettledSeason {
   std::optional<Season> season;  // where spec or shop speaks of moisture
   OfRoles<std::string> species;  // as written
