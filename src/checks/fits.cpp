@@ -33,13 +33,14 @@ constexpr Rule kPanelBite{
     "with less than 3 mm (1/8 in) a panel drops out when it shrinks (trade practice)"};
 
 // Of wood that has moved since it was glued.
-constexpr Rule kMovedEdges{"edge-fit", "of play at the tenon's edges, both together",
+constexpr Rule kMovedEdges{"edge-swell", "of play at the tenon's edges, both together",
                            "a tenon that swells against its mortise's ends presses on the glue; "
                            "the wood gives a little (trade practice)"};
-constexpr Rule kMovedCheeks{"cheek-fit", "of play between tenon and mortise cheeks, both together",
+constexpr Rule kMovedCheeks{"cheek-swell",
+                            "of play between tenon and mortise cheeks, both together",
                             "a tenon that outgrows its mortise presses its cheeks apart"};
 constexpr Rule kMovedSeat{
-    "shoulder-seat", "between shoulder and sight edge",
+    "shoulder-move", "between shoulder and sight edge",
     "past 0.8 mm (1/32 in) a shoulder opens to be seen, or presses on the piece it stands on (gap "
     "of the Custom grade, ANSI/AWI 0620-2024)"};
 

@@ -1,0 +1,276 @@
+// Seasons: the wood at its driest and wettest, each figure worked by hand on a small cupboard door.
+//
+// The door: 400 x 600 in an opening 2 mm larger all round, stiles and rails 60, groove 10 deep, one
+// panel with 3 mm at each side, so 294 wide. White oak, flat-sawn: 0.00365 for 1 % along its width.
+// Built at 8 %: at 6 % everything is 0.9927 as wide, at 13 % 1.01825.
+#include "seasons.h"
+
+#include "checks.h"
+#include "moisture.h"
+#include "season_remedy.h"
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+constexpr std::string_view kCupboard =
+    R"("units": "mm", "opening": {"width": 404, "height": 604}, "clearance": 2, "thickness": 20,
+       "stile_width": 60, "rail_widths": [60, 60], "panels": 1, "tenon_depth": 40,
+       "groove_depth": 10)";
+constexpr std::string_view kGap = R"("panel": {"gap": 3})";
+constexpr std::string_view kOak = R"("species": "white oak")";
+constexpr std::string_view kYear = R"("moisture": {"low": 6, "build": 8, "high": 13})";
+
+std::string cupboard(std::initializer_list<std::string_view> keys) {
+  std::string all(kCupboard);
+  for (const std::string_view key : keys)
+    all += ", " + std::string(key);
+  return door_spec(all, {});
+}
+
+std::string to_high(double high) {
+  return R"("moisture": {"low": 8, "build": 8, "high": )" + std::to_string(high) + "}";
+}
+
+SeasonReport seasons(const std::string& spec, const ShopDefaults* shop = nullptr) {
+  const auto its = job(spec, shop);
+  return check_seasons(work(*its).assembly, *its->season, its->unit);
+}
+
+/// Within the rounding of a few steps.
+bool about(Length length, double millimetres) {
+  const Length off = length - mm(millimetres);
+  return std::max(off, -off) <= mm(0.001);
+}
+
+bool has_fail(const SeasonReport& report, std::string_view check) {
+  return std::any_of(report.findings.begin(), report.findings.end(), [&](const Finding& it) {
+    return it.status == Status::fail && it.rule->check == check;
+  });
+}
+
+std::vector<std::string> fails(const SeasonReport& report) {
+  std::vector<std::string> names;
+  for (const Finding& finding : report.findings)
+    if (finding.status == Status::fail) names.emplace_back(finding.rule->check);
+  return names;
+}
+
+}  // namespace
+
+TEST_CASE("A panel through three seasons, by hand") {
+  const SeasonReport report = seasons(cupboard({kOak, kYear, kGap}));
+  REQUIRE(report.panels.size() == 1);
+  const AtEach<PanelState>& panel = report.panels.front().at;
+  CHECK(panel[kBuild].width == mm(294));
+  CHECK(panel[kBuild].gap == mm(3));
+  CHECK(panel[kBuild].bite == mm(7));
+  // 294 x 1.01825 = 299.3655; the grooves' bottoms stand 280 + 2 x 10 x 1.01825 apart.
+  CHECK(about(panel[kHigh].width, 299.3655));
+  CHECK(about(panel[kHigh].gap, 0.49975));
+  CHECK(about(panel[kHigh].bite, 9.68275));
+  // 294 x 0.9927 = 291.8538; 280 + 2 x 10 x 0.9927.
+  CHECK(about(panel[kLow].width, 291.8538));
+  CHECK(about(panel[kLow].gap, 4.0001));
+  CHECK(about(panel[kLow].bite, 5.9269));
+  CHECK(fails(report).empty());
+}
+
+TEST_CASE("The leaf grows by its stiles, each from its sight edge outwards") {
+  const AtEach<LeafState> leaf = *seasons(cupboard({kOak, kYear, kGap})).leaf;
+  CHECK(leaf[kBuild].width == mm(400));
+  CHECK(about(leaf[kHigh].width, 400 + 120 * 0.01825));
+  CHECK(about(leaf[kHigh].gaps.left, 2 - 60 * 0.01825));
+  CHECK(about(leaf[kHigh].gaps.right, 2 - 60 * 0.01825));
+  CHECK(about(leaf[kLow].width, 400 - 120 * 0.0073));
+  CHECK(about(leaf[kLow].gaps.left, 2 + 60 * 0.0073));
+}
+
+TEST_CASE("A leaf that outgrows its opening fails on the side where it binds") {
+  const std::string tight = door_spec(
+      std::string(kCupboard) + ", " + std::string(kOak) + ", " + std::string(kYear), kGap);
+  std::string spec = tight;
+  spec.replace(spec.find("\"clearance\": 2"), 14, R"("clearance": {"left": 1, "right": 3})");
+  // The left stile grows by 60 x 0.01825 = 1.095.
+  CHECK(fails(seasons(spec)) == std::vector<std::string>{"opening-left"});
+}
+
+TEST_CASE("A panel pinned at its left edge takes all its movement to the right") {
+  const SeasonReport report =
+      seasons(cupboard({kOak, kYear, R"("panel": {"gap": 3, "held": "left"})"}));
+  // Its left edge stays 7 from the sight edge: the right one goes to -7 + 299.3655.
+  CHECK(about(report.panels.front().at[kHigh].gap, 280 + 10.1825 - 292.3655));
+  CHECK(has_fail(report, "panel-room"));
+}
+
+TEST_CASE("Rails between stiles stay shut at their shoulders all the year") {
+  for (const Finding& finding : seasons(cupboard({kOak, kYear, kGap})).findings)
+    if (finding.rule->check == "shoulder-move") CHECK(finding.value == Length());
+}
+
+TEST_CASE("A year without a swing changes nothing") {
+  const std::string still = cupboard({kOak, R"("moisture": {"low": 8, "build": 8, "high": 8})"});
+  const auto its = job(still);
+  const Worked worked = work(*its);
+  const SeasonReport report = check_seasons(worked.assembly, *its->season, its->unit);
+  CHECK(report.findings.empty());
+  CHECK(report.panels.front().at[kHigh].width == report.panels.front().at[kBuild].width);
+  const Worked plain = work(cupboard({kOak}));
+  CHECK(worked.assembly.pieces.back().blank == plain.assembly.pieces.back().blank);
+  CHECK(check_job(worked.assembly, *its).size() == check_assembly(plain.assembly, Unit::mm).size());
+}
+
+TEST_CASE("A damper summer never leaves more room") {
+  std::optional<SeasonReport> before;
+  for (double high = 8; high <= 29; high += 0.5) {
+    const SeasonReport now = seasons(cupboard({kOak, kGap, to_high(high)}));
+    if (before) {
+      CHECK(now.panels.front().at[kHigh].gap <= before->panels.front().at[kHigh].gap);
+      CHECK((*now.leaf)[kHigh].gaps.left <= (*before->leaf)[kHigh].gaps.left);
+      CHECK((*now.leaf)[kHigh].gaps.head <= (*before->leaf)[kHigh].gaps.head);
+    }
+    before = now;
+  }
+}
+
+TEST_CASE("Another wood for the panel moves the panel and nothing else") {
+  const SeasonReport oak = seasons(cupboard({kOak, kYear, kGap}));
+  const SeasonReport mixed = seasons(
+      cupboard({R"("species": {"frame": "white oak", "panel": "black walnut"})", kYear, kGap}));
+  CHECK(mixed.panels.front().at[kHigh].width < oak.panels.front().at[kHigh].width);
+  CHECK((*mixed.leaf)[kHigh].width == (*oak.leaf)[kHigh].width);
+  CHECK(mixed.tenons.front().width == oak.tenons.front().width);
+  const SeasonReport swapped = seasons(
+      cupboard({R"("species": {"frame": "black walnut", "panel": "white oak"})", kYear, kGap}));
+  CHECK(swapped.panels.front().at[kHigh].width == oak.panels.front().at[kHigh].width);
+  CHECK((*swapped.leaf)[kHigh].width < (*oak.leaf)[kHigh].width);
+}
+
+TEST_CASE("Quarter-sawn panels move by the radial figure; mixed ones by the larger of the two") {
+  const auto width = [](std::string_view grain) {
+    return seasons(cupboard({kOak, kYear, kGap, grain})).panels.front().at[kHigh].width;
+  };
+  // White oak: 0.0018 along its rays.
+  CHECK(about(width(R"("grain": {"panel": "quarter-sawn"})"), 294 * 1.009));
+  CHECK(width(R"("grain": "mixed")") == width(R"("grain": "flat-sawn")"));
+}
+
+TEST_CASE("A gap that is left open is made large enough for the wettest season") {
+  const std::string spec = cupboard({kOak, R"("moisture": {"low": 6, "build": 8, "high": 14})"});
+  const Worked worked = work(spec);
+  // With 3 mm the panel would stand 0.1 short of room: 294 x 0.0219 / 2 - 10 x 0.0219 = 3.0003.
+  CHECK(assumed(worked, "panel.gap.across_grain") == std::vector{mm(3.5)});
+  CHECK(reasons(worked, "panel.gap.across_grain").front() == "so that the panel has room at 14 %");
+  CHECK(fails(seasons(spec)).empty());
+  // What the spec gives stays.
+  const std::string given = cupboard({kOak, kGap, to_high(14)});
+  CHECK(assumed(work(given), "panel.gap.across_grain").empty());
+  CHECK(has_fail(seasons(given), "panel-room"));
+}
+
+TEST_CASE("A gap that is left open is made small enough for the driest season") {
+  const std::string spec =
+      door_spec(R"("units": "mm", "opening": {"width": 604, "height": 604}, "clearance": 2,
+                   "stile_width": 60, "rail_widths": [60, 60], "panels": 1, "groove_depth": 9)",
+                R"("species": "white oak", "moisture": {"low": 5, "build": 10, "high": 10})");
+  // 492 wide, it shrinks by 4.5 at each side, and 1.5 of 6 mm of bite are left. With 1.5 mm less
+  // gap it would be 495 wide, and keep 2.97.
+  CHECK(assumed(work(spec), "panel.gap.across_grain") == std::vector{mm(1)});
+  CHECK(fails(seasons(spec)).empty());
+}
+
+TEST_CASE("What helps a panel that does not bear its seasons was tried") {
+  std::string shallow = cupboard({kOak, R"("moisture": {"low": 5, "build": 9, "high": 14})"});
+  shallow.replace(shallow.find("\"groove_depth\": 10"), 18, "\"groove_depth\": 7");
+  const auto its = job(shallow);
+  const auto findings = check_job(work(*its).assembly, *its);
+  const std::vector<SeasonRemedy> remedies = find_season_remedies(*its, findings);
+  REQUIRE(remedies.size() == 5);
+  CHECK(remedies[0].key == "groove_depth");
+  CHECK(remedies[0].helps);
+  CHECK(remedies[1].key == "grain.panel");
+  CHECK(remedies[1].to == "quarter-sawn");
+  CHECK(remedies[2].key == "panels.across");
+  CHECK(remedies[2].to == "2");
+  // The deeper groove, written into the spec, is as good as told.
+  std::string mended = shallow;
+  mended.replace(mended.find("\"groove_depth\": 7"), 17,
+                 "\"groove_depth\": \"" + remedies[0].to + "\"");
+  for (const std::string& name : fails(seasons(mended)))
+    CHECK(name.substr(0, 5) != "panel");
+}
+
+TEST_CASE("Every rule of moved wood is seen to hold and seen to be broken") {
+  // Wide rails and a muntin; rails quarter-sawn, so that they thicken more than the stiles.
+  const std::string rough = door_spec(
+      R"("units": "mm", "opening": {"width": 902, "height": 1302}, "clearance": 1, "thickness": 60,
+         "stile_width": 150, "rail_widths": [150, 300, 300], "panels": {"across": 2},
+         "fit_allowance": 0.05)",
+      R"("species": "white oak", "grain": {"rail": "quarter-sawn", "muntin": "quarter-sawn"},
+         "moisture": {"low": 4, "build": 10, "high": 18})");
+  const std::string calm = cupboard({kOak, kGap, to_high(9)});
+  for (const std::string_view check :
+       {"opening-left", "opening-right", "opening-head", "opening-foot", "edge-swell",
+        "cheek-swell", "shoulder-move"}) {
+    INFO(check);
+    const auto has = [check](const SeasonReport& report, bool ok) {
+      return std::any_of(report.findings.begin(), report.findings.end(), [&](const Finding& it) {
+        return it.rule->check == check && (it.status == Status::ok) == ok;
+      });
+    };
+    CHECK(has(seasons(rough), false));
+    CHECK(has(seasons(calm), true));
+    CHECK_FALSE(has(seasons(calm), false));
+  }
+}
+
+TEST_CASE("The pieces weigh what is left of their wood") {
+  const SeasonReport report = seasons(cupboard({kOak, kYear, kGap}));
+  REQUIRE(report.weighed);
+  const double density = *density_kg_m3(*find_species("white oak"), 8);
+  // A flat panel has no cuts: 494 x 294 x its thickness.
+  const Piece panel = work(cupboard({kOak, kYear, kGap})).assembly.pieces.back();
+  const double volume =
+      494 * 294 * (static_cast<double>(panel.blank[2].steps()) / Length::kStepsPerMm) / 1e9;
+  CHECK(std::abs(report.weights.back() - volume * density) < 1e-6);
+  // A stile is lighter than its blank.
+  CHECK(report.weights.front() < 600.0 * 60 * 20 / 1e9 * density);
+}
+
+TEST_CASE("Moisture may be given as the air of a room") {
+  const Season season =
+      *job(cupboard(
+               {kOak,
+                R"("moisture": {"low": {"temperature": 70, "humidity": 30, "degrees": "fahrenheit"},
+                        "build": {"temperature": 21, "humidity": 45}, "high": 13})"}))
+           ->season;
+  CHECK(std::abs(season.moisture.build - 8.46) < 0.01);
+  CHECK(std::abs(season.moisture.low - 6.17) < 0.01);
+}
+
+TEST_CASE("A shop file adds woods and overrules printed ones") {
+  const ShopDefaults own = shop(
+      R"({"woods": [{"name": "white oak", "radial": 0.001, "tangential": 0.002},
+                    {"name": "mill elm", "radial": 0.003, "tangential": 0.004}]})");
+  CHECK(about(seasons(cupboard({kOak, kYear, kGap}), &own).panels.front().at[kHigh].width,
+              294 * 1.01));
+  CHECK(about(seasons(cupboard({R"("species": "mill elm")", kYear, kGap}), &own)
+                  .panels.front()
+                  .at[kHigh]
+                  .width,
+              294 * 1.02));
+}
+
+TEST_CASE("Movement without a wood whose figures are known is refused") {
+  CHECK(refusal(cupboard({kYear})) ==
+        ": \"species\" is missing; wood moves by its species, so write it, such as "
+        "\"species\": \"white oak\"");
+  CHECK(refusal(cupboard({kYear, R"("species": "white oka")"})) ==
+        "/species: \"white oka\" is no wood whose movement is known; did you mean \"Oak, "
+        "white\"?");
+  const ShopDefaults own = shop(R"({"woods": [{"name": "mill elm", "gravity_12": 0.6}]})");
+  CHECK(refusal(cupboard({kYear, R"("species": "mill elm")"}), &own).find("no figures") !=
+        std::string::npos);
+}
+
+}  // namespace haunch::test
