@@ -1,7 +1,5 @@
 #include "report.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <utility>
 
@@ -127,7 +125,7 @@ std::string_view status_word(Status status) {
 }
 
 std::string moisture_text(const Finding& finding) {
-  return finding.moisture ? fmt::format("at {:.4g} % moisture: ", *finding.moisture) : "";
+  return finding.moisture ? "at " + percent_words(*finding.moisture) + " moisture: " : "";
 }
 
 std::string finding_message(const Finding& finding, Unit unit) {

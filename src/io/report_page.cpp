@@ -1,7 +1,5 @@
 #include "report_page.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <map>
 
@@ -180,7 +178,7 @@ struct PassRow {
 /// A rule's name, and of wood that has moved its moisture.
 std::string rule_name(const Finding& finding) {
   const std::string name(finding.rule->check);
-  return finding.moisture ? fmt::format("{} at {:.4g} %", name, *finding.moisture) : name;
+  return finding.moisture ? name + " at " + percent_words(*finding.moisture) : name;
 }
 
 std::vector<std::pair<std::string, PassRow>> passes_of(const ItemReport& report) {

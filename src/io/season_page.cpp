@@ -16,10 +16,6 @@ AtEach<double> percents_of(const Moisture& moisture) {
   return {moisture.low, moisture.build, moisture.high};
 }
 
-std::string percent_text(double percent) {
-  return fmt::format("{:.4g} %", percent);
-}
-
 /// Moved sizes are rounded for the page: to 0.01 mm or 0.001 in, finer than any rule.
 Length for_page(Length length, Unit unit) {
   return nearest_multiple(length, unit == Unit::mm ? Length::from_mm_thousandths(10)
@@ -68,7 +64,7 @@ std::string head_text(const ItemReport& report) {
   const Moisture& moisture = season.moisture;
   std::string text = fmt::format(
       "\nSEASONS: built at {}, from {} at its driest to {} at its wettest\n",
-      percent_text(moisture.build), percent_text(moisture.low), percent_text(moisture.high));
+      percent_words(moisture.build), percent_words(moisture.low), percent_words(moisture.high));
   text += "  " + wrapped(woods_text(report), kPageWidth, 4) + "\n";
   if (any_mixed(season))
     text += "  mixed: the larger movement of flat- and quarter-sawn wood is taken\n";
@@ -81,7 +77,7 @@ std::vector<std::string> titles(const ItemReport& report, const std::string& fir
                                 const std::string& second) {
   std::vector<std::string> all{first, second};
   for (const double percent : percents_of(report.seasons->moisture))
-    all.push_back(percent_text(percent));
+    all.push_back(percent_words(percent));
   return all;
 }
 
@@ -148,9 +144,9 @@ std::string leaf_table(const ItemReport& report, const LengthPrinter& lengths) {
 
 /// The widths glued across the grain, those that are alike in one row.
 std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths) {
-  TextTable table({"glued across", "", percent_text(report.seasons->moisture.low),
-                   percent_text(report.seasons->moisture.build),
-                   percent_text(report.seasons->moisture.high), "at most"});
+  TextTable table({"glued across", "", percent_words(report.seasons->moisture.low),
+                   percent_words(report.seasons->moisture.build),
+                   percent_words(report.seasons->moisture.high), "at most"});
   std::vector<std::pair<std::string, AtEach<Length>>> groups;
   for (const TenonSeason& tenon : report.seasons->tenons) {
     AtEach<Length> shown = tenon.width;
@@ -171,8 +167,8 @@ std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths)
 
 std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
   const SeasonReport& seasons = *report.seasons;
-  std::string text =
-      fmt::format("at the bench today, with the wood at {}:", percent_text(seasons.moisture.build));
+  std::string text = fmt::format("at the bench today, with the wood at {}:",
+                                 percent_words(seasons.moisture.build));
   const LengthPrinter figures = decimals(lengths);
   for (const auto& [marks, panel] : panel_groups(report))
     text += fmt::format(" leave panel {} a gap of {} at each side;", marks,
@@ -221,8 +217,9 @@ std::string weights_text(const ItemReport& report, Unit unit) {
     return unit == Unit::mm ? fmt::format("{:.1f} kg", kilograms)
                             : fmt::format("{:.1f} lb", kilograms * kPoundsInKilogram);
   };
-  std::string text = fmt::format("weight at {}: {}, of which", percent_text(seasons.moisture.build),
-                                 shown(leaf_weight(seasons)));
+  std::string text =
+      fmt::format("weight at {}: {}, of which", percent_words(seasons.moisture.build),
+                  shown(leaf_weight(seasons)));
   for (std::size_t i = 0; i < seasons.weights.size(); ++i)
     text += fmt::format("{} {} {}", i == 0 ? "" : ",", report.wood.pieces[i].mark,
                         shown(seasons.weights[i]));

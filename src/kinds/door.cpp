@@ -95,8 +95,7 @@ class DoorJob : public Job {
       auto changed = std::make_unique<DoorJob>(*this);
       changed->season->moisture.build = build;
       all.push_back({drier ? "moisture.build (drier)" : "moisture.build (wetter)",
-                     fmt::format("{:.4g} %", moisture.build), fmt::format("{:.4g} %", build),
-                     std::move(changed)});
+                     percent_words(moisture.build), percent_words(build), std::move(changed)});
     }
   }
 

@@ -1,5 +1,7 @@
 #include "season.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 
@@ -34,6 +36,11 @@ Swelling swelling_of(const Species& species, Sawn sawn, double from, double to) 
 
 std::string_view sawn_word(Sawn sawn) {
   return kSawnWords[static_cast<std::size_t>(sawn)];
+}
+
+std::string percent_words(double percent) {
+  const std::string text = fmt::format("{:.1f}", percent);
+  return (text.ends_with(".0") ? text.substr(0, text.size() - 2) : text) + " %";
 }
 
 Assembly at_moisture(const Assembly& built, const Season& season, double percent) {

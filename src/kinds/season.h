@@ -39,6 +39,9 @@ struct Moisture {
   double high = 0;
 };
 
+/// "8.5 %": to a tenth, as moisture is known no better.
+std::string percent_words(double percent);
+
 /// What is known of a job's wood for its seasons.
 struct Season {
   Moisture moisture;

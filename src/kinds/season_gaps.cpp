@@ -1,7 +1,5 @@
 #include "season_gaps.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 
 #include "door_defaults.h"
@@ -78,11 +76,11 @@ std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, const DoorD
   const Length needed = ceiling(gap - *least.room, defaults.size_step);
   const Length kept = floor_multiple(gap - (defaults.least_bite - least.bite), defaults.size_step);
   if (*least.room < Length())
-    return SeasonGap{needed, fmt::format("so that the panel has room at {:.4g} %", least.at_room)};
+    return SeasonGap{needed, "so that the panel has room at " + percent_words(least.at_room)};
   const Length chosen = std::max({needed, kept, Length()});
   if (least.bite < defaults.least_bite && chosen < gap)
-    return SeasonGap{chosen, fmt::format("so that the panel's edge stays in its groove at {:.4g} %",
-                                         least.at_bite)};
+    return SeasonGap{
+        chosen, "so that the panel's edge stays in its groove at " + percent_words(least.at_bite)};
   return {};
 }
 

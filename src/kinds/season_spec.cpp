@@ -199,8 +199,7 @@ class Settler {
               const std::optional<double>& shops, double usual, std::string_view why) {
     const double value = own ? *own : shops.value_or(usual);
     if (!own)
-      assume("moisture." + std::string(key), fmt::format("{:.4g} %", value),
-             shops ? "the shop file" : why);
+      assume("moisture." + std::string(key), percent_words(value), shops ? "the shop file" : why);
     return value;
   }
 
