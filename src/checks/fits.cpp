@@ -126,8 +126,10 @@ void check_moved_panel_edge(Bench& bench, std::size_t number) {
          Bounds{bench.limits.least_bite, {}, {}, {}});
   if (found.reach <= Length()) return;
   const Bounds some{Length(), {}, {}, {}};
+  const auto room = settled(found.bottom);
+  report(bench, kPanelRoom, parts, number, room, some);
+  if (room && *room < Length()) return;  // past the groove's bottom there is no play to speak of
   report(bench, kPanelCheeks, parts, number, settled(found.cheeks), some);
-  report(bench, kPanelRoom, parts, number, settled(found.bottom), some);
 }
 
 }  // namespace

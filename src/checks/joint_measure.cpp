@@ -48,13 +48,13 @@ Wood shallower(Wood inside, const Solid& receives, Way in, Length reach) {
   return inside;
 }
 
-/// The last step of the reach: what of the entering wood goes that far is its ends.
-Box end_region(Box region, const Solid& receives, Way in, Length reach) {
+/// A slice one step thick, so far in: at the whole reach, what of the entering wood is its ends.
+Box slice_at(Box region, const Solid& receives, Way in, Length reach) {
   const Length step = Length::from_steps(1);
-  if (in.upwards)
-    region.low[in.axis] = receives.blank.low[in.axis] + reach - step;
-  else
-    region.high[in.axis] = receives.blank.high[in.axis] - reach + step;
+  const Length place =
+      in.upwards ? receives.blank.low[in.axis] + reach : receives.blank.high[in.axis] - reach;
+  region.low[in.axis] = in.upwards ? place - step : place;
+  region.high[in.axis] = in.upwards ? place : place + step;
   return region;
 }
 
@@ -105,16 +105,11 @@ Wood middle_half(const Wood& wood, std::size_t axis) {
 
 /// What is measured at the entering end, tenon by tenon; the least counts.
 void measure_ends(JointMeasure& found, const Wood& ends, const Solid& receives,
-                  const JointAxes& axes, Where where) {
-  const auto part = [where](const Wood& wood, std::size_t axis) {
-    return where == Where::middle ? middle_half(wood, axis) : wood;
-  };
+                  const JointAxes& axes) {
   for (const Wood& tenon : groups_along(ends, axes.across)) {
-    const Wood between_edges = part(tenon, axes.across);
-    const Wood between_cheeks = part(tenon, axes.cheek);
-    const auto cheeks = both_sides(between_edges, receives.wood, axes.cheek);
-    const auto edges = both_sides(between_cheeks, receives.wood, axes.across);
-    const auto bottom = gap(part(between_edges, axes.cheek), receives.wood, axes.in);
+    const auto cheeks = both_sides(tenon, receives.wood, axes.cheek);
+    const auto edges = both_sides(tenon, receives.wood, axes.across);
+    const auto bottom = gap(tenon, receives.wood, axes.in);
     const Length thickness = extent_of(tenon, axes.cheek);
     const bool first = found.widths.empty();
     found.cheeks = first ? cheeks : lesser(found.cheeks, cheeks);
@@ -122,6 +117,30 @@ void measure_ends(JointMeasure& found, const Wood& ends, const Solid& receives,
     found.bottom = first ? bottom : lesser(found.bottom, bottom);
     found.thickness = first ? thickness : std::min(found.thickness, thickness);
     found.widths.push_back(extent_of(tenon, axes.across));
+  }
+}
+
+/// What is measured of wood that has moved and may press on its mortise's ends or bottom: the room
+/// of its cheeks and edges short of its end and in their middle, that of its end in the middle.
+void measure_middles(JointMeasure& found, const Wood& short_of_end, const Wood& ends,
+                     const Solid& receives, const JointAxes& axes) {
+  for (const Wood& tenon : groups_along(short_of_end, axes.across)) {
+    const Wood between_edges = middle_half(tenon, axes.across);
+    const Wood between_cheeks = middle_half(tenon, axes.cheek);
+    const auto cheeks = both_sides(between_edges, receives.wood, axes.cheek);
+    const auto edges = both_sides(between_cheeks, receives.wood, axes.across);
+    const bool first = found.widths.empty();
+    found.cheeks = first ? cheeks : lesser(found.cheeks, cheeks);
+    found.edges = first ? edges : lesser(found.edges, edges);
+    found.widths.push_back(extent_of(tenon, axes.across));
+  }
+  bool first = true;
+  for (const Wood& tenon : groups_along(ends, axes.across)) {
+    const auto bottom =
+        gap(middle_half(middle_half(tenon, axes.across), axes.cheek), receives.wood, axes.in);
+    found.bottom = first ? bottom : lesser(found.bottom, bottom);
+    found.thickness = extent_of(tenon, axes.cheek);
+    first = false;
   }
 }
 
@@ -138,9 +157,17 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   const Wood outside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, false));
   found.seat = gap(outside, receives.wood, in);
   if (inside.empty()) return found;
-  const Wood ends = clipped(inside, end_region(enters.blank, receives, in, found.reach));
+  const Wood ends = clipped(inside, slice_at(enters.blank, receives, in, found.reach));
   found.haunch = gap(shallower(inside, receives, in, found.reach), receives.wood, in);
-  measure_ends(found, ends, receives, axes, where);
+  if (where == Where::all_over) {
+    measure_ends(found, ends, receives, axes);
+  } else {
+    // Of a tenon beyond its haunches; of a panel, which may have swollen past its groove, well
+    // inside of it.
+    const Length most_of_it = found.reach - floor_divide(found.reach, joint.tenon ? 4 : 2);
+    measure_middles(found, clipped(inside, slice_at(enters.blank, receives, in, most_of_it)), ends,
+                    receives, axes);
+  }
   return found;
 }
 

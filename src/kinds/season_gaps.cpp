@@ -70,15 +70,18 @@ Length ceiling(Length length, Length step) {
   return -floor_multiple(-length, step);
 }
 
-std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, const DoorDefaults& defaults) {
+std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, Length groove_depth,
+                                 const DoorDefaults& defaults) {
   if (!least.room) return {};
   // A panel made narrower moves less, by a few hundredths of the change, which is let be.
   const Length needed = ceiling(gap - *least.room, defaults.size_step);
   const Length kept = floor_multiple(gap - (defaults.least_bite - least.bite), defaults.size_step);
-  if (*least.room < Length())
-    return SeasonGap{needed, "so that the panel has room at " + percent_words(least.at_room)};
+  const Length most = floor_multiple(groove_depth - defaults.least_bite, defaults.size_step);
+  if (*least.room < Length() && most > gap)
+    return SeasonGap{std::min(needed, most),
+                     "so that the panel has room at " + percent_words(least.at_room)};
   const Length chosen = std::max({needed, kept, Length()});
-  if (least.bite < defaults.least_bite && chosen < gap)
+  if (*least.room >= Length() && least.bite < defaults.least_bite && chosen < gap)
     return SeasonGap{
         chosen, "so that the panel's edge stays in its groove at " + percent_words(least.at_bite)};
   return {};
@@ -90,8 +93,10 @@ SeasonGaps gaps_for(const DoorPlan& plan, const Season& season, Unit unit) {
   if (other_moistures(season.moisture).empty()) return {};
   const Assembly built = set_out_door(plan);
   const DoorDefaults defaults = door_defaults(unit, plan.frame.opening.height);
-  return {gap_for(least_edges(built, season, true), plan.panel.gap_across, defaults),
-          gap_for(least_edges(built, season, false), plan.panel.gap_along, defaults)};
+  return {
+      gap_for(least_edges(built, season, true), plan.panel.gap_across, plan.groove.depth, defaults),
+      gap_for(least_edges(built, season, false), plan.panel.gap_along, plan.groove.depth,
+              defaults)};
 }
 
 }  // namespace haunch

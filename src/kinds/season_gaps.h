@@ -8,7 +8,8 @@ namespace haunch {
 
 /// Which gaps must differ from those of `plan`, as worked with the usual ones: more where a panel
 /// would bottom at its wettest, less where its edge would stand too little in its groove at its
-/// driest. Room comes first. In whole steps of 0.5 mm or 1/64 in.
+/// driest. Room comes first, as far as the groove holds the panel when built. In whole steps of 0.5
+/// mm or 1/64 in.
 SeasonGaps gaps_for(const DoorPlan& plan, const Season& season, Unit unit);
 
 }  // namespace haunch
