@@ -161,7 +161,8 @@ std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths)
   }
   for (const auto& [joints, widths] : groups)
     table.add({"width of each tenon", "", widths[kLow], widths[kBuild], widths[kHigh],
-               lengths.one(report.seasons->widest_glued) + "   " + joints});
+               decimals(lengths).one(for_page(report.seasons->widest_glued, lengths.unit())) +
+                   "   " + joints});
   return table.empty() ? "" : table.text(decimals(lengths), 2);
 }
 

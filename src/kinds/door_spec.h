@@ -11,8 +11,8 @@
 #include "document.h"
 #include "haunch/length_text.h"
 #include "kind.h"
-#include "season_spec.h"
 #include "raise.h"
+#include "season_spec.h"
 #include "tolerance_spec.h"
 
 namespace haunch {
