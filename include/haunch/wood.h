@@ -71,6 +71,7 @@ struct Feature {
   std::vector<Box> cuts;            // in the piece's own axes: length, width, thickness
   std::vector<NamedSize> sizes;
   std::vector<Prism> prisms = {};  // as cuts, where the wood slopes
+  bool fitting = false;  // let in for a hinge, a lock or the like, not for another piece of wood
 };
 
 /// Where a panel that floats between grooves is held, across its grain.

@@ -55,6 +55,7 @@ std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
   check_fits(bench);
   check_walls(bench);
   check_proportions(bench);
+  check_clashes(bench);
   return std::move(bench.findings);
 }
 
@@ -68,8 +69,8 @@ std::vector<Finding> check_job(const Assembly& assembly, const Job& job) {
 
 std::vector<const Rule*> all_rules() {
   std::vector<const Rule*> rules;
-  for (const auto& family :
-       {rules_of_whole(), rules_of_fits(), rules_of_walls(), rules_of_proportions()})
+  for (const auto& family : {rules_of_whole(), rules_of_fits(), rules_of_walls(),
+                             rules_of_proportions(), rules_of_clashes()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

@@ -85,7 +85,8 @@ void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
     const auto density =
         density_kg_m3(season.species.of(bench.assembly.pieces[piece].role), season.moisture.build);
     report.weighed = report.weighed && density.has_value();
-    report.weights.push_back(density.value_or(0) * volume_of(bench.solids[piece]) /
+    report.weights.push_back(density.value_or(0) *
+                             volume_of(solid_of(bench.assembly.pieces[piece], Fittings::let_in)) /
                              kCubicMmInCubicMetre);
   }
 }

@@ -106,14 +106,16 @@ void take_out(std::vector<Box>& boxes, const Box& cut) {
   boxes.insert(boxes.end(), rest.begin(), rest.end());
 }
 
-Solid solid_of(const Piece& piece) {
+Solid solid_of(const Piece& piece, Fittings fittings) {
   Solid solid{placed_blank(piece), {}};
   std::vector<Box>& boxes = solid.wood.boxes;
   boxes.reserve(32);
   boxes.push_back(solid.blank);
-  for (const Feature& feature : piece.features)
+  for (const Feature& feature : piece.features) {
+    if (feature.fitting && fittings == Fittings::not_yet) continue;
     for (const Box& cut : feature.cuts)
       take_out(boxes, placed(cut, piece.place));
+  }
   take_out_prisms(solid.wood, piece);
   return solid;
 }

@@ -26,7 +26,10 @@ struct Solid {
   Wood wood;
 };
 
-Solid solid_of(const Piece& piece);
+/// With the recesses of fittings, or as it is glued up before they are let in: joints are measured
+/// so, and what a fitting does to them is a matter of its own.
+enum class Fittings { not_yet, let_in };
+Solid solid_of(const Piece& piece, Fittings fittings = Fittings::not_yet);
 std::vector<Solid> solids_of(const Assembly& assembly);
 
 /// Takes `cut` out of each of `boxes`, which stay disjoint.

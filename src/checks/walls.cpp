@@ -30,6 +30,7 @@ struct Void {
 std::vector<Void> voids_of(const Piece& piece) {
   std::vector<Void> voids;
   for (const Feature& feature : piece.features) {
+    if (feature.fitting) continue;
     const bool mortise = feature.kind == "mortise";
     const bool groove = feature.kind == "groove";
     for (const Box& cut : feature.cuts)

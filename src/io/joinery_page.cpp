@@ -389,13 +389,32 @@ std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
   return "\nPANELS in their grooves\n" + table.text(lengths, 2);
 }
 
+/// What is let in for hinges and locks, as it is marked out on its stile.
+std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
+  TextTable table({"in", "", "from foot", "to", "from top", "long", "deep", "from face", "wide"});
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features) {
+      if (!feature.fitting) continue;
+      for (const Box& cut : feature.cuts) {
+        const bool low_edge = cut.low[1] == Length();
+        table.add({piece.mark, std::string(feature.kind), cut.low[0], cut.high[0],
+                   piece.blank[0] - cut.high[0], cut.extent(0),
+                   low_edge ? cut.high[1] : piece.blank[1] - cut.low[1], cut.low[2],
+                   cut.extent(2)});
+      }
+    }
+  if (table.empty()) return {};
+  return "\nFITTINGS, let in to the outer edge after glue-up, horns sawn off\n" +
+         table.text(lengths, 2);
+}
+
 }  // namespace
 
 std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string pair = pair_text(wood);
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
          mortise_page(wood, lengths) + tenon_page(wood, lengths) + rebate_page(wood, lengths) +
-         raise_page(wood, lengths) + panel_page(wood, lengths);
+         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -81,6 +81,8 @@ constexpr std::string_view kReportSchema = R"schema({
         "depth": {"type": "number"},
         "thickness": {"type": "number"},
         "from_face": {"type": "number"},
+        "from_foot": {"type": "number"},
+        "length": {"type": "number"},
         "tongue": {"type": "number"},
         "shoulder": {"type": "number"},
         "radius": {"type": "number"},

@@ -153,6 +153,9 @@ Json properties() {
   all["panel"]["properties"]["raise"]["properties"]["profile"] = {{"enum", {"bevel", "cove"}}};
   all["panel"]["properties"]["held"] = {{"enum", {"middle", "left", "right", "foot", "head"}}};
   all["panel"]["properties"]["grain"] = {{"enum", {"upright", "level"}}};
+  all["hangs"] = {{"enum", {"left", "right"}},
+                  {"description", "the stile on the hinges; the other has the lock"}};
+  all["hinges"]["properties"]["number"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 12}};
   add_muntin_aliases(all);
   add_tolerances(all);
   add_seasons(all);

@@ -24,6 +24,7 @@ void settle(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
   settle_clearances(ledger, plan);
   settle_tenons(ledger, plan);
   settle_panels(ledger, plan, gaps);
+  settle_fittings(ledger, plan);
 }
 
 bool is_clean(const std::vector<Problem>& problems, std::string_view path) {

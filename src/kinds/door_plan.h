@@ -75,6 +75,25 @@ struct PanelPlan {
   Length gap_at_ends() const { return grain == Grain::upright ? gap_along : gap_across; }
 };
 
+/// Hinges on one stile, let in to its edge from the face side.
+struct HingePlan {
+  std::vector<Length> feet;  // of each, above the leaf's foot; lowest first
+  Length length, width, thickness;
+};
+
+/// A lock let in to the other stile's edge, in the middle of its thickness.
+struct LockPlan {
+  Length height;  // its middle above the leaf's foot
+  Length case_height, case_depth, case_thickness;
+  Length plate_length, plate_width, plate_thickness;  // zero: no plate
+};
+
+struct FittingsPlan {
+  bool hangs_left = true;
+  std::optional<HingePlan> hinges;
+  std::optional<LockPlan> lock;
+};
+
 /// Every size of a leaf of grooved frame and panels.
 struct DoorPlan {
   FramePlan frame;
@@ -85,6 +104,7 @@ struct DoorPlan {
   TenonDesign muntin_tenon;
   MortiseDesign muntin_mortise;
   PanelPlan panel;
+  FittingsPlan fittings;
 };
 
 struct PlannedDoor {

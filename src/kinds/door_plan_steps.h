@@ -21,6 +21,9 @@ void settle_places(DoorLedger& ledger, DoorPlan& plan);
 void settle_clearances(DoorLedger& ledger, DoorPlan& plan);
 void settle_tenons(DoorLedger& ledger, DoorPlan& plan);
 
+// door_fittings_plan.cpp
+void settle_fittings(DoorLedger& ledger, DoorPlan& plan);
+
 // door_panel_plan.cpp
 void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps);
 

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "fittings.h"
 #include "marks.h"
 
 namespace haunch {
@@ -30,6 +31,7 @@ class DoorSetter {
     join_muntins();
     for (std::size_t tier = 0; tier < plan_.frame.tiers.size(); ++tier)
       add_panels(tier);
+    let_in(wood_, stiles_.low.piece, stiles_.high.piece, plan_.fittings);
     return std::move(wood_);
   }
 

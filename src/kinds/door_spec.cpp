@@ -56,6 +56,25 @@ constexpr SizeKey kSizeKeys[] = {
      "gap at each end of a panel, to the groove's bottom"},
     {"panel.allowance", &D::panel_allowance, kFromZero, Change::fit,
      "groove width minus the panel's tongue"},
+    {"hinges.length", &D::hinge_length, kAboveZero, Change::none, "of a hinge, along the stile"},
+    {"hinges.width", &D::hinge_width, kAboveZero, Change::none,
+     "of a hinge's leaf on the stile's edge, from the face side"},
+    {"hinges.thickness", &D::hinge_thickness, kAboveZero, Change::none, "of a hinge's leaf"},
+    {"hinges.from_top", &D::hinge_from_top, kFromZero, Change::size,
+     "top of the leaf to the top of the highest hinge"},
+    {"hinges.from_foot", &D::hinge_from_foot, kFromZero, Change::size,
+     "foot of the leaf to the foot of the lowest hinge"},
+    {"lock.height", &D::lock_height, kAboveZero, Change::size,
+     "middle of the lock's case above the leaf's foot"},
+    {"lock.case.height", &D::lock_case_height, kAboveZero, Change::none, "of the lock's case"},
+    {"lock.case.depth", &D::lock_case_depth, kAboveZero, Change::none,
+     "of the lock's case, from the stile's edge"},
+    {"lock.case.thickness", &D::lock_case_thickness, kAboveZero, Change::none,
+     "of the lock's case"},
+    {"lock.faceplate.length", &D::faceplate_length, kAboveZero, Change::none,
+     "of the plate let in to the stile's edge"},
+    {"lock.faceplate.width", &D::faceplate_width, kAboveZero, Change::none, "of the plate"},
+    {"lock.faceplate.thickness", &D::faceplate_thickness, kAboveZero, Change::none, "of the plate"},
     {"panel.raise.width", &D::raise_width, kAboveZero, Change::size,
      "of a raised panel, from its edge to its field"},
     {"panel.raise.tongue", &D::raise_tongue, kFromZero, Change::size,
@@ -64,6 +83,7 @@ constexpr SizeKey kSizeKeys[] = {
      "step from the field down to the slope"},
 };
 
+constexpr int kMostHinges = 12;
 constexpr std::string_view kSpreadKeys[] = {"clearance", "stile_width", "panel.gap"};
 
 constexpr int kMostRails = 200;
@@ -76,6 +96,7 @@ const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
 const std::vector<std::string_view> kProfileWords = {"bevel", "cove"};
 const std::vector<std::string_view> kGrainWords = {"upright", "level"};
 const std::vector<std::string_view> kHeldWords = {"middle", "left", "right", "foot", "head"};
+const std::vector<std::string_view> kSideWords = {"left", "right"};
 const std::vector<std::string_view> kUnitWords = {"mm", "in"};
 const std::vector<std::string_view> kRailLineWords = {"top", "centre", "bottom"};
 
@@ -121,7 +142,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 23> kSpecialKeys;
+  static const std::array<SpecialKey, 25> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -185,6 +206,8 @@ class DoorReader {
   void read_profile(const Value& value, const std::string& path);
   void read_grain(const Value& value, const std::string& path);
   void read_held(const Value& value, const std::string& path);
+  void read_hangs(const Value& value, const std::string& path);
+  void read_hinges(const Value& value, const std::string& path);
   void read_cutters(const Value& value, const std::string& path);
 
   Reader reader_;
@@ -192,7 +215,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 23> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 25> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -212,6 +235,8 @@ const std::array<DoorReader::SpecialKey, 23> DoorReader::kSpecialKeys = {{
     {"panel.raise.profile", &DoorReader::read_profile, Scope::both},
     {"panel.grain", &DoorReader::read_grain, Scope::both},
     {"panel.held", &DoorReader::read_held, Scope::both},
+    {"hangs", &DoorReader::read_hangs, Scope::both},
+    {"hinges.number", &DoorReader::read_hinges, Scope::both},
     {"work", &DoorReader::skip,
      Scope::both},  // these three are read together, see tolerance_spec.h
     {"tolerance", &DoorReader::skip, Scope::both},
@@ -468,6 +493,15 @@ void DoorReader::read_held(const Value& value, const std::string& path) {
     spec_.held.word = static_cast<HeldAt>(*word);
 }
 
+void DoorReader::read_hangs(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kSideWords))
+    spec_.hangs.word = static_cast<Side>(*word);
+}
+
+void DoorReader::read_hinges(const Value& value, const std::string& path) {
+  spec_.hinges = read_.whole_number(value, path, 1, kMostHinges);
+}
+
 void DoorReader::read_cutters(const Value& value, const std::string& path) {
   if (value.kind != Value::Kind::list || value.list.empty() || value.list.size() > kMostCutters) {
     read_.wrong_type(value, path, "a list of cutter widths; write such as [8, 10, 12, 16]");
@@ -548,6 +582,11 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
   if (shop.profile.word) take_over(spec.profile, shop.profile, !spec.profile.word);
   if (shop.grain.word) take_over(spec.grain, shop.grain, !spec.grain.word);
   if (shop.held.word) take_over(spec.held, shop.held, !spec.held.word);
+  if (shop.hangs.word) take_over(spec.hangs, shop.hangs, !spec.hangs.word);
+  if (shop.hinges && !spec.hinges) {
+    spec.hinges = shop.hinges;
+    spec.hinges_by_shop = true;
+  }
   if (spec.panels.index() == 0 && shop.panels.index() != 0) {
     spec.panels = shop.panels;
     spec.panels_by_shop = true;

@@ -58,6 +58,9 @@ enum class Grain { upright, level };
 /// middle.
 enum class HeldAt { middle, left, right, foot, head };
 
+/// The stile that hangs on the hinges; the other has the lock.
+enum class Side { left, right };
+
 /// "middle", "left" …
 std::string_view held_word(HeldAt held);
 
@@ -96,6 +99,12 @@ struct DoorSpec {
   Chosen<Profile> profile;
   Chosen<Grain> grain;
   Chosen<HeldAt> held;
+  Chosen<Side> hangs;
+  std::optional<int> hinges;
+  bool hinges_by_shop = false;
+  Stated hinge_length, hinge_width, hinge_thickness, hinge_from_top, hinge_from_foot;
+  Stated lock_height, lock_case_height, lock_case_depth, lock_case_thickness;
+  Stated faceplate_length, faceplate_width, faceplate_thickness;
   std::vector<Length> cutters;  // of a shop file only
   std::vector<std::string>
       mullions;                 // keys, dotted and with muntin_, that were written with mullion_
