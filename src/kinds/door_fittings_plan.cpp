@@ -26,7 +26,7 @@ int usual_hinges(Length height) {
 }
 
 /// By the leaf's thickness and width (hinge tables): under 1 1/2 in thick 3 1/2 in, wide ones 4;
-/// thicker ones 4 1/2, 5 over 36 in wide, 6 over 48. Cabinet doors have none that is usual.
+/// thicker ones 4 1/2, 5 over 36 in wide, 6 over 48. Those are house doors.
 Length usual_hinge_length(const FramePlan& frame) {
   const auto sixteenths = [](std::int64_t parts) { return Length::from_inch_parts(parts, 16); };
   if (frame.thickness < sixteenths(24))
@@ -77,19 +77,25 @@ void settle_hinges(DoorLedger& ledger, DoorPlan& plan) {
                   "one for each 30 in (762 mm) of height or part of it, two at least (hardware "
                   "guides)");
   if (ledger.spec.hinges_by_shop) ledger.note_shop("hinges.number", number);
-  hinges.length = ledger.take("hinges.length",
-                              nearest_multiple(usual_hinge_length(frame), ledger.defaults.whole),
-                              "by the leaf's thickness and width (hinge tables)");
+  const bool house = ledger.defaults.house;
+  hinges.length = ledger.take(
+      "hinges.length",
+      house ? nearest_multiple(usual_hinge_length(frame), ledger.defaults.whole)
+            : length_for(ledger.unit, 50, 32),
+      house ? "by the leaf's thickness and width (hinge tables)" : "usual for a cabinet door");
   hinges.thickness =
       ledger.take("hinges.thickness", length_for(ledger.unit, 3, 2), "usual for a butt hinge");
   hinges.width = ledger.take(
       "hinges.width",
       std::max(frame.thickness - length_for(ledger.unit, 6, 4), floor_half(frame.thickness)),
       "so that 6 mm (1/4 in) of the edge stay whole behind it");
-  const Length from_top = ledger.take("hinges.from_top", length_for(ledger.unit, 150, 96),
-                                      "6 in below the top (trade practice)");
-  const Length from_foot = ledger.take("hinges.from_foot", length_for(ledger.unit, 230, 144),
-                                       "9 in above the foot (trade practice)");
+  const std::string_view in_line = "in line with the rail's inner edge (Fairham, Noyes)";
+  const Length from_top = ledger.take(
+      "hinges.from_top", house ? length_for(ledger.unit, 150, 96) : frame.rails.front().width,
+      house ? "6 in below the top (trade practice)" : in_line);
+  const Length from_foot = ledger.take(
+      "hinges.from_foot", house ? length_for(ledger.unit, 230, 144) : frame.rails.back().width,
+      house ? "9 in above the foot (trade practice)" : in_line);
   hinges.feet = hinge_feet(from_foot, frame.height - from_top - hinges.length, number);
   demand_hinges_on_leaf(ledger, plan, hinges);
   plan.fittings.hinges = hinges;

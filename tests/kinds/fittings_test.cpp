@@ -56,6 +56,16 @@ TEST_CASE("The top and the bottom hinge stand where they are put, the rest betwe
                                            box(1810, 0, 0, 1910, 3, 38)});
 }
 
+TEST_CASE("A cabinet door's hinges stand in line with the inner edges of its rails") {
+  const std::string flap =
+      cabinet_mm(R"("clearance": 0, "rail_widths": [60, 80], "hinges": {"number": 2})");
+  // 700 high; hinges of 50.
+  const std::vector<Box> gains = cuts(piece(wood(flap), "left stile"), "gain");
+  REQUIRE(gains.size() == 2);
+  CHECK(gains[0].low[0] == mm(80));
+  CHECK(gains[1].high[0] == mm(640));
+}
+
 TEST_CASE("The lock is let in to the other stile, in the middle of its thickness") {
   const Assembly leaf = wood(house(kLock));
   CHECK(cuts(piece(leaf, "right stile"), "lock-mortise") ==
