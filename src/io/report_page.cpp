@@ -42,7 +42,7 @@ std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
 std::string species_text(const OfRoles<std::string>& species) {
   std::string text = species.all.empty() ? "" : ", " + species.all;
   for (const auto& [role, name] : species.own)
-    text += (text.empty() ? ", " : "; ") + role + "s of " + name;
+    text.append(text.empty() ? ", " : "; ").append(role).append("s of ").append(name);
   return text;
 }
 
@@ -185,11 +185,10 @@ std::vector<std::pair<std::string, PassRow>> passes_of(const ItemReport& report)
   std::vector<std::pair<std::string, PassRow>> rows;
   for (const Finding& finding : report.findings) {
     if (finding.status != Status::ok) continue;
-    std::string name = rule_name(finding);
+    const std::string name = rule_name(finding);
     auto row =
         std::find_if(rows.begin(), rows.end(), [&](const auto& it) { return it.first == name; });
-    if (row == rows.end())
-      row = rows.insert(rows.end(), {std::move(name), {0, &finding, &finding}});
+    if (row == rows.end()) row = rows.insert(rows.end(), {name, {0, &finding, &finding}});
     PassRow& pass = row->second;
     ++pass.places;
     if (finding.value < pass.least->value) pass.least = &finding;

@@ -135,7 +135,7 @@ void demand_lock_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const LockPla
 
 void settle_lock(DoorLedger& ledger, DoorPlan& plan) {
   LockPlan lock;
-  lock.height = ledger.take("lock.height", length_for(ledger.unit, 965, 38 * 16),
+  lock.height = ledger.take("lock.height", length_for(ledger.unit, 965, 608),
                             "38 in above the foot (door-preparation notes)");
   lock.case_height = demand(ledger, "lock.case.height");
   lock.case_depth = demand(ledger, "lock.case.depth");
