@@ -1,0 +1,173 @@
+#include "csv_table.h"
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "json_reader.h"
+
+namespace haunch {
+namespace {
+
+struct Field {
+  std::string text;
+  std::uint32_t offset = 0;
+  bool quoted = false;
+};
+
+std::string trimmed(const std::string& text) {
+  const auto first = text.find_first_not_of(" \t");
+  if (first == std::string::npos) return {};
+  return text.substr(first, text.find_last_not_of(" \t") - first + 1);
+}
+
+bool is_number(const std::string& text) {
+  const std::size_t start = text.starts_with('-') ? 1 : 0;
+  const std::string digits = text.substr(start);
+  return !digits.empty() && digits.find_first_not_of("0123456789.") == std::string::npos &&
+         std::count(digits.begin(), digits.end(), '.') <= 1 && digits.front() != '.' &&
+         digits.back() != '.';
+}
+
+class CsvReader {
+ public:
+  explicit CsvReader(std::string_view text) : text_(text), at_(start_of(text)) {}
+
+  CsvReading read() {
+    result_.rows.kind = Value::Kind::list;
+    auto header = next_row();
+    if (!header) {
+      problem("the table is empty; its first line names the columns", 0);
+      return std::move(result_);
+    }
+    if (!take_header(*header)) return std::move(result_);
+    while (auto row = next_row())
+      take_row(*row);
+    return std::move(result_);
+  }
+
+ private:
+  void problem(std::string message, std::uint32_t offset) {
+    result_.problems.push_back({"", std::move(message), offset});
+  }
+
+  bool ended() const { return at_ >= text_.size(); }
+  std::uint32_t here() const { return static_cast<std::uint32_t>(at_); }
+
+  bool at_line_end() const {
+    return ended() || text_[at_] == '\n' || text_.substr(at_, 2) == "\r\n";
+  }
+
+  void skip_line_end() {
+    if (!ended() && text_[at_] == '\r') ++at_;
+    if (!ended()) ++at_;
+  }
+
+  /// The fields of the next line that is not empty.
+  std::optional<std::vector<Field>> next_row() {
+    while (!ended() && at_line_end())
+      skip_line_end();
+    if (ended()) return {};
+    std::vector<Field> row;
+    row.push_back(next_field());
+    while (!ended() && text_[at_] == ',') {
+      ++at_;
+      row.push_back(next_field());
+    }
+    skip_line_end();
+    return row;
+  }
+
+  Field next_field() {
+    while (!ended() && (text_[at_] == ' ' || text_[at_] == '\t'))
+      ++at_;
+    Field field{{}, here(), !ended() && text_[at_] == '"'};
+    if (field.quoted) read_quoted(field);
+    const std::size_t start = at_;
+    while (!at_line_end() && text_[at_] != ',')
+      ++at_;
+    const std::string rest = trimmed(std::string(text_.substr(start, at_ - start)));
+    if (!field.quoted)
+      field.text = rest;
+    else if (!rest.empty())
+      problem("\"" + rest + "\" follows the closing quote; double a quote that is meant",
+              static_cast<std::uint32_t>(start));
+    return field;
+  }
+
+  void read_quoted(Field& field) {
+    for (++at_; !ended(); ++at_) {
+      if (text_[at_] != '"') {
+        field.text += text_[at_];
+        continue;
+      }
+      if (text_.substr(at_, 2) != "\"\"") {
+        ++at_;
+        return;
+      }
+      field.text += text_[at_++];
+    }
+    problem("a quote is opened here and never closed", field.offset);
+  }
+
+  bool take_header(const std::vector<Field>& header) {
+    if (header.size() == 1 && header.front().text.find(';') != std::string::npos) {
+      problem("its columns are parted by semicolons; save it with commas, and with decimal points",
+              header.front().offset);
+      return false;
+    }
+    for (const Field& field : header) {
+      const std::string name = trimmed(field.text);
+      if (name.empty())
+        problem("column " + std::to_string(names_.size() + 1) + " has no name", field.offset);
+      else if (std::find(names_.begin(), names_.end(), name) != names_.end())
+        problem("column \"" + name + "\" is there twice; keep one", field.offset);
+      names_.push_back(name);
+      result_.header.push_back({name, field.offset, {}});
+    }
+    return result_.problems.empty();
+  }
+
+  void take_row(const std::vector<Field>& row) {
+    const bool blank =
+        std::all_of(row.begin(), row.end(), [](const Field& field) { return field.text.empty(); });
+    if (blank) return;
+    if (row.size() != names_.size()) {
+      const bool more = row.size() > names_.size();
+      problem(
+          "the row has " + std::to_string(row.size()) + " fields, the header " +
+              std::to_string(names_.size()) +
+              (more ? "; a decimal comma is a point here, and words with a comma stand in quotes"
+                    : "; leave a field empty, but keep its comma"),
+          more ? row[names_.size()].offset : row.back().offset);
+      return;
+    }
+    Value object;
+    object.kind = Value::Kind::object;
+    object.offset = row.front().offset;
+    for (std::size_t i = 0; i < row.size(); ++i) {
+      const std::string text = trimmed(row[i].text);
+      if (text.empty()) continue;
+      Value value;
+      value.kind = is_number(text) ? Value::Kind::number : Value::Kind::text;
+      value.offset = row[i].offset;
+      value.text = text;
+      object.entries.push_back({names_[i], row[i].offset, std::move(value)});
+    }
+    result_.rows.list.push_back(std::move(object));
+  }
+
+  std::string_view text_;
+  std::size_t at_;
+  std::vector<std::string> names_;
+  CsvReading result_;
+};
+
+}  // namespace
+
+CsvReading read_csv(std::string_view text) {
+  return CsvReader(text).read();
+}
+
+}  // namespace haunch
