@@ -1,20 +1,88 @@
 #include "cutting.h"
 
+#include <algorithm>
+#include <tuple>
+#include <utility>
+
+#include "cut_order.h"
+#include "groups.h"
+#include "search.h"
+#include "shortage.h"
+
 namespace haunch::lumber {
 
-Plan plan_cutting(const CuttingOrder& order) {
-  Plan plan;
-  for (std::size_t want = 0; want < order.wants.size(); ++want) {
-    plan.unplaced.push_back({.want = want,
-                             .why = Lack::size,
-                             .stock_length = order.wants[want].length,
-                             .stock_width = order.wants[want].width});
-  }
-  return plan;
+namespace {
+
+/// The best plan by money may need nothing bought: then it is the wood in hand that counts.
+Found found_for(Model& model, const CuttingOrder& order) {
+  Found found = find(model, order.effort, order.seed);
+  const bool free =
+      std::all_of(found.solution.patterns.begin(), found.solution.patterns.end(),
+                  [&model](const Pattern& pattern) { return !model.boards[pattern.board].bought; });
+  if (order.prefer != Prefer::cost || !free || found.solution.patterns.empty()) return found;
+  Model in_hand = model;
+  std::erase_if(in_hand.boards, [](const BoardKind& board) { return board.bought; });
+  set_prices(in_hand, Measure::square_mm);
+  model = std::move(in_hand);
+  Found again = find(model, order.effort, order.seed);
+  return again;
 }
 
-std::vector<std::string> faults_of(const Plan&, const CuttingOrder&) {
-  return {};
+void finish_bounds(Bounds& bounds, const Model& model, const Solution& solution) {
+  bounds.measure = model.measure;
+  std::int64_t dearest = 0;
+  for (const Pattern& pattern : solution.patterns) {
+    bounds.plan += model.boards[pattern.board].price;
+    dearest = std::max(dearest, model.boards[pattern.board].price);
+  }
+  const auto take = [&bounds](std::int64_t value, BoundKind kind) {
+    if (value <= bounds.best) return;
+    bounds.best = value;
+    bounds.binding = kind;
+  };
+  take(bounds.area, BoundKind::area);
+  take(bounds.whole_boards, BoundKind::whole_boards);
+  if (bounds.linear) take(*bounds.linear, BoundKind::linear);
+  if (bounds.dual_whole) take(*bounds.dual_whole, BoundKind::dual_whole);
+  bounds.proven = bounds.plan == bounds.best;
+  if (dearest > 0) {
+    bounds.boards_above =
+        static_cast<double>(bounds.plan - bounds.best) / static_cast<double>(dearest);
+  }
+}
+
+/// Equal boards together, those in the order of the stock that cut most first.
+void sort_patterns(std::vector<Pattern>& patterns) {
+  std::stable_sort(patterns.begin(), patterns.end(), [](const Pattern& a, const Pattern& b) {
+    return std::tie(a.board, b.parts) < std::tie(b.board, a.parts);
+  });
+}
+
+}  // namespace
+
+Plan plan_cutting(const CuttingOrder& order) {
+  Model model = model_of(order);
+  Found found = found_for(model, order);
+  std::vector<Pattern>& patterns = found.solution.patterns;
+  sort_patterns(patterns);
+  Plan plan;
+  Supply supply(model, want_order(patterns, model, order));
+  for (const Pattern& pattern : patterns)
+    plan.boards.push_back(cut_up(pattern, model, order, supply));
+  std::stable_sort(plan.boards.begin(), plan.boards.end(),
+                   [](const BoardPlan& a, const BoardPlan& b) {
+                     return std::tie(a.stock, a.copy) < std::tie(b.stock, b.copy);
+                   });
+  const std::vector<std::size_t> left = supply.wants_left();
+  plan.unplaced = unplaced_of(left, model, order);
+  if (!left.empty()) plan.shortage = shortage_of(found.solution, model, found.proven_short);
+  plan.split_groups = split_groups(plan.boards, order);
+  plan.totals = totals_of(plan.boards, order);
+  plan.bounds = found.bounds;
+  finish_bounds(plan.bounds, model, found.solution);
+  const std::vector<std::string> faults = faults_of(plan, order);
+  if (!faults.empty()) throw PlanFault("the cutting plan is wrong: " + faults.front());
+  return plan;
 }
 
 }  // namespace haunch::lumber

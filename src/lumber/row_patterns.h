@@ -1,0 +1,30 @@
+// Parts in a row: the most value that fits a length.
+//
+//   RowItem        what may be taken
+//   best_row       exact by branch and bound, or the best within so many nodes
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+namespace haunch::lumber {
+
+struct RowItem {
+  std::int64_t size = 0;  // > 0
+  double value = 0;       // > 0
+  int most = 0;           // how many may be taken
+};
+
+struct RowChoice {
+  double value = 0;         // 0 when nothing came over the threshold
+  double at_most = 0;       // no choice is worth more than this
+  std::vector<int> counts;  // by item
+};
+
+/// The choice of most value above `threshold` whose sizes add up to `capacity` at most. `items` fall
+/// in value for size. After `nodes` steps the best so far is taken; `at_most` then says how much
+/// more there might be.
+RowChoice best_row(const std::vector<RowItem>& items, std::int64_t capacity, double threshold,
+                   std::int64_t nodes);
+
+}  // namespace haunch::lumber

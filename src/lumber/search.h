@@ -1,0 +1,20 @@
+// The search for a solution, and the bounds beside it.
+//
+//   Found       the best solution, and what bounds it
+//   find        searches
+#pragma once
+
+#include "pattern.h"
+
+namespace haunch::lumber {
+
+struct Found {
+  Solution solution;
+  Bounds bounds;
+  bool proven_short = false;  // dual prices show that the stock cannot hold all
+};
+
+/// Work grows with `effort`; it is counted, never timed.
+Found find(const Model& model, int effort, std::uint64_t seed);
+
+}  // namespace haunch::lumber

@@ -1,0 +1,184 @@
+// Cutting plans measured: how far above the bound, and how long. Prints a line for each set.
+//
+//   haunch_bench_cutting [SETS]     a tenth of the usual number of orders with SETS 1, all with 10
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <string>
+
+#include "cutting.h"
+#include "random.h"
+
+using namespace haunch;
+using namespace haunch::lumber;
+
+namespace {
+
+Length mm(std::size_t whole) {
+  return Length::from_mm(static_cast<std::int64_t>(whole));
+}
+
+/// Parts for a row: one stock length, all as wide as it.
+CuttingOrder row_order(Random& random, std::size_t pieces, std::size_t capacity, std::size_t least,
+                       std::size_t most) {
+  CuttingOrder order;
+  for (std::size_t piece = 0; piece < pieces; ++piece) {
+    order.wants.push_back({.name = "p" + std::to_string(piece),
+                           .length = mm(least + random.below(most - least + 1)),
+                           .width = mm(50)});
+  }
+  order.stock.push_back({.id = "bar",
+                         .length = mm(capacity),
+                         .width = mm(50),
+                         .bought = true,
+                         .cost = 100,
+                         .end_trim = {},
+                         .edge_trim = {}});
+  return order;
+}
+
+CuttingOrder limited_row(Random& random) {
+  CuttingOrder order = row_order(random, 60, 3000, 200, 1200);
+  order.saw.kerf = mm(4);
+  order.stock.clear();
+  for (std::size_t index = 0; index < 4; ++index) {
+    const std::size_t length = 2400 + 600 * index;
+    order.stock.push_back({.id = "bar" + std::to_string(index),
+                           .length = mm(length),
+                           .width = mm(50),
+                           .count = 8,
+                           .bought = true,
+                           .cost = static_cast<Money>(length / 3 + random.below(150)),
+                           .end_trim = {},
+                           .edge_trim = {}});
+  }
+  return order;
+}
+
+void add_boards(CuttingOrder& order, Random& random) {
+  const std::size_t widths[] = {150, 180, 220, 260};
+  std::size_t index = 0;
+  for (const std::size_t width : widths) {
+    const std::size_t length = 2400 + 300 * random.below(6);
+    order.stock.push_back({.id = "board" + std::to_string(index++),
+                           .length = mm(length),
+                           .width = mm(width),
+                           .bought = true,
+                           .cost = static_cast<Money>(length * width / 300 + random.below(200)),
+                           .end_trim = mm(10),
+                           .edge_trim = mm(3)});
+  }
+}
+
+CuttingOrder week_on_boards(Random& random, std::size_t parts) {
+  CuttingOrder order;
+  order.saw = {.kerf = mm(3), .offcut_length = mm(400), .offcut_width = mm(60)};
+  std::size_t made = 0;
+  while (made < parts) {
+    const Length length = mm(250 + 5 * random.below(360));
+    const Length width = mm(35 + 5 * random.below(22));
+    const std::size_t count = 1 + random.below(8);
+    for (std::size_t copy = 0; copy < count && made < parts; ++copy, ++made)
+      order.wants.push_back(
+          {.name = "p" + std::to_string(made), .length = length, .width = width});
+  }
+  add_boards(order, random);
+  return order;
+}
+
+CuttingOrder week_on_sheets(Random& random, std::size_t parts) {
+  CuttingOrder order;
+  order.saw = {.kerf = mm(3), .offcut_length = mm(400), .offcut_width = mm(300)};
+  std::size_t made = 0;
+  while (made < parts) {
+    const Length length = mm(200 + 5 * random.below(200));
+    const Length width = mm(150 + 5 * random.below(90));
+    const std::size_t count = 1 + random.below(6);
+    for (std::size_t copy = 0; copy < count && made < parts; ++copy, ++made)
+      order.wants.push_back(
+          {.name = "p" + std::to_string(made), .length = length, .width = width});
+  }
+  order.stock.push_back({.id = "sheet",
+                         .length = mm(2440),
+                         .width = mm(1220),
+                         .bought = true,
+                         .cost = 6400,
+                         .end_trim = mm(6),
+                         .edge_trim = mm(6)});
+  order.stock.push_back({.id = "half",
+                         .length = mm(1220),
+                         .width = mm(1220),
+                         .bought = true,
+                         .cost = 3500,
+                         .end_trim = mm(6),
+                         .edge_trim = mm(6)});
+  return order;
+}
+
+/// What a set of orders came to.
+struct Tally {
+  int orders = 0, proven = 0, incomplete = 0;
+  double above_sum = 0, above_most = 0, boards_most = 0, seconds_most = 0, seconds = 0;
+
+  void add(const CuttingOrder& order) {
+    const auto start = std::chrono::steady_clock::now();
+    const Plan plan = plan_cutting(order);
+    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - start;
+    const Bounds& bounds = plan.bounds;
+    ++orders;
+    if (bounds.proven) ++proven;
+    if (!plan.unplaced.empty()) {
+      ++incomplete;
+    } else if (bounds.best > 0) {
+      const double above =
+          static_cast<double>(bounds.plan) / static_cast<double>(bounds.best) - 1;
+      above_sum += above;
+      above_most = std::max(above_most, above);
+      boards_most = std::max(boards_most, bounds.boards_above);
+    }
+    seconds += taken.count();
+    seconds_most = std::max(seconds_most, taken.count());
+  }
+
+  void print(const char* name) const {
+    std::printf(
+        "%-28s %4d orders  %4d proven best  %2d short  above bound: mean %5.2f %% most %5.2f %%, "
+        "boards %.2f  seconds: mean %.2f most %.2f\n",
+        name, orders, proven, incomplete, 100 * above_sum / orders, 100 * above_most, boards_most,
+        seconds / orders, seconds_most);
+    std::fflush(stdout);
+  }
+};
+
+template <typename Make>
+void measure(const char* name, int orders, Make make) {
+  Random random(2718);
+  Tally tally;
+  for (int order = 0; order < orders; ++order)
+    tally.add(make(random));
+  tally.print(name);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  const int sets = argc > 1 ? std::atoi(argv[1]) : 1;
+  measure("row 120 of 20-100 in 150", 4 * sets,
+          [](Random& r) { return row_order(r, 120, 150, 20, 100); });
+  measure("row 100 of 1-100 in 100", 4 * sets,
+          [](Random& r) { return row_order(r, 100, 100, 1, 100); });
+  measure("row 50 of 20-100 in 120", 4 * sets,
+          [](Random& r) { return row_order(r, 50, 120, 20, 100); });
+  measure("row 100 of 150-200 in 1000", 4 * sets,
+          [](Random& r) { return row_order(r, 100, 1000, 150, 200); });
+  measure("row triplets in 1000", 2 * sets,
+          [](Random& r) { return row_order(r, 60, 1000, 250, 500); });
+  measure("row, limited lengths", 4 * sets, limited_row);
+  measure("boards, 60 parts", 4 * sets, [](Random& r) { return week_on_boards(r, 60); });
+  measure("boards, 300 parts", 2 * sets, [](Random& r) { return week_on_boards(r, 300); });
+  measure("sheets, 60 parts", 4 * sets, [](Random& r) { return week_on_sheets(r, 60); });
+  measure("sheets, 300 parts", 2 * sets, [](Random& r) { return week_on_sheets(r, 300); });
+  measure("boards, 3000 parts", sets > 1 ? 1 : 0,
+          [](Random& r) { return week_on_boards(r, 3000); });
+}
