@@ -21,6 +21,7 @@ ExitStatus run_report(const Invocation& invocation, const Streams& streams);
 ExitStatus run_schema(const Invocation& invocation, const Streams& streams);
 ExitStatus run_species(const Invocation& invocation, const Streams& streams);
 ExitStatus run_trial(const Invocation& invocation, const Streams& streams);
+ExitStatus run_lumber(const Invocation& invocation, const Streams& streams);
 ExitStatus run_moisture(const Invocation& invocation, const Streams& streams);
 ExitStatus run_help(const Invocation& invocation, const Streams& streams);
 

@@ -12,7 +12,7 @@ constexpr std::string_view kBrief =
   haunch joints side-door.json --units in
 
 commands: sheet (when none is named), cutlist, joints, check, season;
-          species, moisture, trial; schema spec|report
+          species, moisture, trial, lumber; schema spec|report
 specs:    JSON files, folders of them, or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
           --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
@@ -32,6 +32,7 @@ Commands
   species   woods, how much they move and weigh: all, or those of a NAME
   trial     what caliper readings of a trial joint mean, and what to set:
             --joint J1 --measured FILE, or readings as options
+  lumber    what to buy, and how to cut it: of one or more specs, --stock FILE
   moisture  what wood comes to in air: --temperature 21 --humidity 45
 
 Specs
@@ -53,6 +54,16 @@ Options
   --measured FILE          the readings of a trial; or as options, each as often
                            as it was read: --tenon, --tenon-face, --tenon-depth,
                            --tenon-stock, and the same four of --mortise
+  --stock FILE             for lumber: boards in hand and for sale, JSON or CSV;
+                           without it takings-off only
+  --prefer cost|waste|boards
+                           what a cutting plan is best by; else cost
+  --stages three|two       how often a board is turned on the saw; or a fixed
+                           order: crosscut-rip-crosscut, rip-crosscut-rip,
+                           crosscut-rip, rip-crosscut
+  --effort N               1 to 100: how long a better plan is sought; else 1
+  --seed N                 another seed, another search; else 1
+  --leftover FILE          write the stock that is left, itself a stock file
   --temperature T          of the air, in degrees Celsius, for moisture
   --humidity H             of the air, in percent, for moisture
   --fahrenheit             the temperature is in degrees Fahrenheit

@@ -25,7 +25,8 @@ constexpr std::array kCommands = {
     CommandName{"joints", Command::joints},   CommandName{"check", Command::check},
     CommandName{"season", Command::season},   CommandName{"schema", Command::schema},
     CommandName{"species", Command::species}, CommandName{"moisture", Command::moisture},
-    CommandName{"trial", Command::trial},     CommandName{"help", Command::full_help},
+    CommandName{"trial", Command::trial},     CommandName{"lumber", Command::lumber},
+    CommandName{"help", Command::full_help},
 };
 
 constexpr unsigned kFinestFraction = 512;
@@ -38,7 +39,8 @@ enum class Goes {
   with_reports,
   with_tables,
   with_moisture,
-  with_trial
+  with_trial,
+  with_lumber
 };
 
 /// An option that takes a value: as often as it was given.
@@ -61,7 +63,10 @@ struct RawOptions {
       output{"-o,--output", Goes::with_any, {}}, shop{"--shop", Goes::with_shop, {}},
       temperature{"--temperature", Goes::with_moisture, {}},
       humidity{"--humidity", Goes::with_moisture, {}}, joint{"--joint", Goes::with_trial, {}},
-      measured{"--measured", Goes::with_trial, {}};
+      measured{"--measured", Goes::with_trial, {}}, stock{"--stock", Goes::with_lumber, {}},
+      leftover{"--leftover", Goes::with_lumber, {}}, prefer{"--prefer", Goes::with_lumber, {}},
+      stages{"--stages", Goes::with_lumber, {}}, effort{"--effort", Goes::with_lumber, {}},
+      seed{"--seed", Goes::with_lumber, {}};
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
   std::vector<std::string> words;
@@ -69,8 +74,8 @@ struct RawOptions {
   bool quiet = false, brief_help = false, full_help = false, version = false;
 
   std::vector<RawValue*> values() {
-    return {&format, &units,       &csv,      &fraction, &output,
-            &shop,   &temperature, &humidity, &joint,    &measured};
+    return {&format, &units,    &csv,   &fraction, &output, &shop,   &temperature, &humidity,
+            &joint,  &measured, &stock, &leftover, &prefer, &stages, &effort,      &seed};
   }
 };
 
@@ -148,11 +153,14 @@ bool goes_with(Goes goes, Command command) {
     case Goes::with_any:
       return true;
     case Goes::with_specs:
-      return is_report || command == Command::trial;
+      return is_report || command == Command::trial || command == Command::lumber;
     case Goes::with_shop:
-      return is_report || command == Command::trial || command == Command::species;
+      return is_report || command == Command::trial || command == Command::species ||
+             command == Command::lumber;
     case Goes::with_reports:
-      return is_report;
+      return is_report || command == Command::lumber;
+    case Goes::with_lumber:
+      return command == Command::lumber;
     case Goes::with_trial:
       return command == Command::trial;
     case Goes::with_tables:
@@ -169,8 +177,10 @@ std::string_view goes_words(Goes goes) {
       return "moisture";
     case Goes::with_trial:
       return "trial";
+    case Goes::with_lumber:
+      return "lumber";
     case Goes::with_reports:
-      return "sheet, cutlist, joints, check and season";
+      return "sheet, cutlist, joints, check, season and lumber";
     case Goes::with_specs:
       return "what works a spec";
     case Goes::with_shop:
@@ -224,6 +234,41 @@ std::optional<UsageError> understand_view(const RawOptions& raw, View& view) {
     view.unit = std::get<std::size_t>(units) == 0 ? Unit::mm : Unit::inch;
   }
   return understand_fraction(raw, view);
+}
+
+/// A whole number from `least` to `most`, given as an option.
+std::variant<std::uint64_t, UsageError> whole_option(const RawValue& raw, std::uint64_t least,
+                                                     std::uint64_t most) {
+  const std::string word = raw.value_or("1");
+  std::uint64_t number = 0;
+  const auto [end, fault] = std::from_chars(word.data(), word.data() + word.size(), number);
+  if (fault != std::errc() || end != word.data() + word.size() || number < least || number > most)
+    return UsageError{raw.short_name() + ": \"" + word +
+                      "\" is not taken; write a whole number from " + std::to_string(least) +
+                      " to " + std::to_string(most)};
+  return number;
+}
+
+std::optional<UsageError> understand_lumber(const RawOptions& raw, Invocation& invocation) {
+  constexpr std::uint64_t kMostEffort = 100;
+  constexpr std::uint64_t kMostSeed = 999'999'999;
+  invocation.stock = raw.stock.value_or("");
+  invocation.leftover = raw.leftover.value_or("");
+  const auto prefer = pick("--prefer", raw.prefer.value_or("cost"), {"cost", "waste", "boards"});
+  if (const auto* error = std::get_if<UsageError>(&prefer)) return *error;
+  invocation.lumber.prefer = static_cast<lumber::Prefer>(std::get<std::size_t>(prefer));
+  const auto stages = pick("--stages", raw.stages.value_or("three"),
+                           {"three", "crosscut-rip-crosscut", "rip-crosscut-rip", "two",
+                            "rip-crosscut", "crosscut-rip"});
+  if (const auto* error = std::get_if<UsageError>(&stages)) return *error;
+  invocation.lumber.stages = static_cast<lumber::Stages>(std::get<std::size_t>(stages));
+  const auto effort = whole_option(raw.effort, 1, kMostEffort);
+  if (const auto* error = std::get_if<UsageError>(&effort)) return *error;
+  invocation.lumber.effort = static_cast<int>(std::get<std::uint64_t>(effort));
+  const auto seed = whole_option(raw.seed, 0, kMostSeed);
+  if (const auto* error = std::get_if<UsageError>(&seed)) return *error;
+  invocation.lumber.seed = std::get<std::uint64_t>(seed);
+  return {};
 }
 
 /// A first word that is neither a file nor a command, but nearly a command.
@@ -289,6 +334,7 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   invocation.temperature = raw.temperature.value_or("");
   invocation.humidity = raw.humidity.value_or("");
   invocation.fahrenheit = raw.fahrenheit;
+  if (const auto error = understand_lumber(raw, invocation)) return *error;
   invocation.joint = raw.joint.value_or("");
   invocation.measured = raw.measured.value_or("");
   for (const RawValue& reading : raw.readings)

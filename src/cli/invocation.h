@@ -5,6 +5,7 @@
 #include <variant>
 #include <vector>
 
+#include "lumber_report.h"
 #include "view.h"
 
 namespace haunch {
@@ -19,6 +20,7 @@ enum class Command {
   species,
   moisture,
   trial,
+  lumber,
   brief_help,
   full_help,
   version
@@ -39,6 +41,8 @@ struct Invocation {
   std::string joint, measured;         // of trial; empty: not given
   std::vector<GivenReading> readings;  // of trial, in the order of their options
   std::string temperature, humidity;   // of moisture, as written; empty: not given
+  std::string stock, leftover;         // of lumber; empty: not given
+  LumberWishes lumber;
   bool fahrenheit = false;
   bool quiet = false;
 };

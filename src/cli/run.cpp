@@ -20,6 +20,8 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
       return run_moisture(invocation, streams);
     case Command::trial:
       return run_trial(invocation, streams);
+    case Command::lumber:
+      return run_lumber(invocation, streams);
     case Command::brief_help:
     case Command::full_help:
     case Command::version:

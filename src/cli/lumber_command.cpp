@@ -1,0 +1,249 @@
+#include <fcntl.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <filesystem>
+#include <iterator>
+#include <optional>
+#include <set>
+#include <utility>
+
+#include "commands.h"
+#include "feed.h"
+#include "json_reader.h"
+#include "lumber_text.h"
+#include "messages.h"
+#include "output_file.h"
+#include "single_file.h"
+#include "spec_source.h"
+
+namespace haunch {
+namespace {
+
+/// One run: reads the specs and the stock file, plans, writes the plan and the stock that is left.
+class LumberRun {
+ public:
+  LumberRun(const Invocation& invocation, const Streams& streams)
+      : invocation_(invocation), streams_(streams), source_(invocation.words, streams.in) {}
+
+  ExitStatus run() {
+    if (!specs_can_be_read() || !take_shop_file() || !take_stock_file()) return status_;
+    read_specs();
+    if (status_ >= kBadSpec) return status_;
+    const Unit unit = unit_.value_or(Unit::mm);
+    LumberReport report =
+        report_lumber(std::move(parts_), std::move(stock_), unit, invocation_.lumber);
+    if (!note(place(report.problems))) return status_;
+    write(report, invocation_.view.unit.value_or(unit));
+    if (status_ < kBadSpec && !invocation_.leftover.empty()) write_leftover(report);
+    if (!report.unplaced.empty()) raise(kCheckFailed);
+    return status_;
+  }
+
+ private:
+  void raise(ExitStatus status) { status_ = std::max(status_, status); }
+
+  void note(const FileFault& fault) {
+    raise(kFileFault);
+    complain(error_line(fault), streams_);
+  }
+
+  bool note(const std::vector<PlacedProblem>& problems) {
+    if (!problems.empty()) raise(kBadSpec);
+    for (const PlacedProblem& problem : problems)
+      complain(error_line(problem), streams_);
+    return problems.empty();
+  }
+
+  bool specs_can_be_read() {
+    for (const FileFault& fault : source_.check())
+      note(fault);
+    return status_ < kFileFault;
+  }
+
+  bool take_shop_file() {
+    if (invocation_.shop.empty()) return true;
+    ShopFile file = read_shop_file(invocation_.shop, streams_.in);
+    for (const FileFault& fault : file.faults)
+      note(fault);
+    shop_ = std::move(file.shop);
+    return note(file.problems) && shop_;
+  }
+
+  // ---- the stock file
+
+  bool take_stock_file() {
+    if (invocation_.stock.empty()) return true;
+    return invocation_.stock.ends_with(".csv") ? take_stock_csv() : take_stock_json();
+  }
+
+  bool take_stock_json() {
+    SingleObject single = read_single(invocation_.stock, "a stock file", false, streams_.in);
+    for (const FileFault& fault : single.faults)
+      note(fault);
+    if (!note(single.problems) || !single.record) return false;
+    stock_record_ = std::move(single.record);
+    StockReading reading = read_stock(*stock_record_->item);
+    stock_ = std::move(reading.file);
+    return note(stock_record_->place(reading.problems)) && stock_;
+  }
+
+  bool take_stock_csv() {
+    const auto text = stock_bytes();
+    if (!text) return false;
+    StockReading reading = read_stock_csv(*text);
+    std::vector<PlacedProblem> placed;
+    for (const Problem& problem : reading.problems) {
+      if (placed.size() == kMaxProblems) break;
+      const TextPlace at = place_in(*text, problem.offset.value_or(0));
+      placed.push_back({invocation_.stock, at.line, at.column, problem.path, problem.message});
+    }
+    stock_ = std::move(reading.file);
+    return note(placed) && stock_;
+  }
+
+  std::optional<std::string> stock_bytes() {
+    const std::string& file = invocation_.stock;
+    if (std::filesystem::is_directory(file)) {
+      note(FileFault{file, "is a folder; a stock file is wanted"});
+      return {};
+    }
+    const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
+    if (descriptor < 0) {
+      note(system_fault(file, "cannot be opened", errno));
+      return {};
+    }
+    Feed feed(descriptor, true);
+    while (feed.waiting().size() <= kMaxDocumentBytes && feed.fill()) {
+    }
+    if (feed.error() != 0) {
+      note(system_fault(file, "cannot be read", feed.error()));
+      return {};
+    }
+    std::string text = feed.take_all();
+    const std::string_view foreign = foreign_encoding(text);
+    if (!foreign.empty())
+      note({{file, 1, 1, "", "is in " + std::string(foreign) + "; save it as UTF-8"}});
+    if (text.size() > kMaxDocumentBytes)
+      note({{file, 1, 1, "", "is over 64 MiB; no rack is that long"}});
+    return status_ < kBadSpec ? std::optional(std::move(text)) : std::nullopt;
+  }
+
+  /// Problems with the stock file that show only with the parts.
+  std::vector<PlacedProblem> place(const std::vector<Problem>& problems) {
+    if (stock_record_) return stock_record_->place(problems);
+    std::vector<PlacedProblem> placed;
+    for (const Problem& problem : problems)
+      placed.push_back({invocation_.stock, 1, 1, problem.path, problem.message});
+    return placed;
+  }
+
+  // ---- specs
+
+  void read_specs() {
+    while (status_ < kFileFault) {
+      auto record = source_.next();
+      if (!record) return;
+      if (record->fault)
+        note(*record->fault);
+      else
+        take(*record);
+    }
+  }
+
+  void take(Record& record) {
+    note(record.problems);
+    if (!record.item) return;
+    JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
+    if (!note(record.place(reading.problems)) || !reading.job || record.spoilt) return;
+    ItemOutcome outcome = report_item(std::move(reading.job), false);
+    if (!note(record.place(outcome.problems)) || !outcome.report) return;
+    const ItemReport& item = *outcome.report;
+    if (item.worst() == Status::fail) {
+      raise(kCheckFailed);
+      if (!invocation_.quiet)
+        complain(item.job->id + ": a check fails; 'haunch check' shows it\n", streams_);
+    }
+    if (!ids_.insert(item.job->id).second) {
+      raise(kBadSpec);
+      complain("haunch: error: two items are called \"" + one_line(item.job->id) +
+                   "\"; their parts could not be told apart: give each its own id\n",
+               streams_);
+      return;
+    }
+    if (!unit_) unit_ = item.job->unit;
+    std::vector<LumberPart> parts = lumber_parts(item);
+    std::move(parts.begin(), parts.end(), std::back_inserter(parts_));
+  }
+
+  // ---- out
+
+  std::vector<FileIdentity> inputs() const {
+    std::vector<FileIdentity> identities;
+    std::vector<std::string> files = source_.files();
+    files.push_back(invocation_.shop);
+    files.push_back(invocation_.stock);
+    for (const std::string& file : files) {
+      if (file.empty()) continue;
+      if (const auto identity = file == "-" ? identity_of(streams_.in) : identity_of(file))
+        identities.push_back(*identity);
+    }
+    return identities;
+  }
+
+  void write(const LumberReport& report, Unit unit) {
+    const View& view = invocation_.view;
+    OutputFile file(invocation_.output, streams_.out, inputs());
+    if (view.format == Format::json)
+      file.append(lumber_json(report, unit));
+    else if (view.format == Format::csv)
+      file.append(lumber_csv(report, unit, view.for_spreadsheet));
+    else
+      file.append(lumber_page(report, LengthPrinter(unit, view.lengths)));
+    file.finish();
+    if (file.fault()) note(*file.fault());
+  }
+
+  void write_leftover(const LumberReport& report) {
+    OutputFile file(invocation_.leftover, streams_.out, inputs());
+    file.append(stock_text(stock_left(report)));
+    file.finish();
+    if (file.fault()) note(*file.fault());
+  }
+
+  const Invocation& invocation_;
+  const Streams& streams_;
+  SpecSource source_;
+  std::optional<ShopDefaults> shop_;
+  std::optional<Record> stock_record_;
+  std::optional<StockFile> stock_;
+  std::optional<Unit> unit_;
+  std::vector<LumberPart> parts_;
+  std::set<std::string> ids_;
+  ExitStatus status_ = kDone;
+};
+
+std::string usage_fault(const Invocation& invocation) {
+  if (invocation.words.empty())
+    return "lumber: no spec is named; give a file, a folder, or - for standard input";
+  const bool stdin_spec =
+      std::find(invocation.words.begin(), invocation.words.end(), "-") != invocation.words.end();
+  if (invocation.stock == "-" && (stdin_spec || invocation.shop == "-"))
+    return "--stock: the stock file and another cannot both come from standard input";
+  if (!invocation.leftover.empty() && invocation.stock.empty())
+    return "--leftover: goes with --stock; without stock nothing is left";
+  if (!invocation.leftover.empty() && invocation.leftover == invocation.output)
+    return "--leftover: is the file of -o too; give each its own";
+  return {};
+}
+
+}  // namespace
+
+ExitStatus run_lumber(const Invocation& invocation, const Streams& streams) {
+  const std::string fault = usage_fault(invocation);
+  if (fault.empty()) return LumberRun(invocation, streams).run();
+  complain("haunch: error: " + one_line(fault) + "\n", streams);
+  return kBadSpec;
+}
+
+}  // namespace haunch

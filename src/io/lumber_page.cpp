@@ -1,0 +1,417 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <map>
+#include <numeric>
+
+#include "lumber_text.h"
+
+namespace haunch {
+namespace {
+
+std::string line(const std::string& text) {
+  return "  " + wrapped(text, kPageWidth, 4) + "\n";
+}
+
+/// Shares of a whole in tenths of a percent that add up to 1000, the largest remainders first.
+std::vector<int> shares(const std::vector<double>& parts) {
+  constexpr int kWhole = 1000;
+  const double whole = std::accumulate(parts.begin(), parts.end(), 0.0);
+  std::vector<int> tenths(parts.size(), 0);
+  if (whole <= 0) return tenths;
+  std::vector<std::pair<double, std::size_t>> rests;
+  int given = 0;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const double exact = parts[i] / whole * kWhole;
+    tenths[i] = static_cast<int>(exact);
+    given += tenths[i];
+    rests.emplace_back(static_cast<double>(tenths[i]) - exact, i);
+  }
+  std::sort(rests.begin(), rests.end());
+  for (std::size_t i = 0; given < kWhole && i < rests.size(); ++i, ++given)
+    ++tenths[rests[i].second];
+  return tenths;
+}
+
+/// The page of one report.
+class LumberPage {
+ public:
+  LumberPage(const LumberReport& report, const LengthPrinter& lengths)
+      : report_(report), lengths_(lengths) {}
+
+  std::string text() {
+    std::string page = head();
+    if (report_.has_stock) page += shopping_list() + from_the_rack() + unplaced();
+    page += glue_ups();
+    if (report_.has_stock) page += boards() + figures();
+    return page + rough_sizes() + takings_off() + assumed();
+  }
+
+ private:
+  std::string one(Length length) const { return lengths_.one(length); }
+  std::string size(Length length, Length width) const { return one(length) + " x " + one(width); }
+  const std::string& currency() const { return report_.stock.currency; }
+
+  std::string head() const {
+    std::vector<std::string> items;
+    for (const LumberPart& part : report_.parts)
+      if (items.empty() || items.back() != part.item) items.push_back(part.item);
+    std::string page = "lumber for " + std::to_string(report_.parts.size()) + " parts of " +
+                       std::to_string(items.size()) + (items.size() == 1 ? " item" : " items") +
+                       "; sizes in " + (lengths_.unit() == Unit::mm ? "mm" : "inches") + "\n";
+    if (!report_.has_stock)
+      page += line(
+          "takings-off only: no stock file was given, so nothing is planned; add --stock FILE "
+          "for boards and cuts");
+    return page;
+  }
+
+  std::string thickness_name(const StockItem& item) const {
+    return item.quarters.empty() ? one(item.thickness.thickness) : item.quarters;
+  }
+
+  /// How many of each item of stock the plan takes.
+  std::map<std::size_t, int> taken() const {
+    std::map<std::size_t, int> counts;
+    for (const MaterialPlan& plan : report_.plans)
+      for (const lumber::BoardPlan& board : plan.plan.boards)
+        ++counts[plan.items[board.stock]];
+    return counts;
+  }
+
+  std::string shopping_list() const {
+    TextTable table({"stock", "boards", "length", "width", "thick", "of", "each", "together"});
+    lumber::Money total = 0;
+    bool random = false;
+    for (const auto& [index, count] : taken()) {
+      const StockItem& item = report_.stock.items[index];
+      if (!item.price) continue;
+      const lumber::Money cost = cost_of(item);
+      total += cost * count;
+      random = random || item.widest;
+      table.add({item.id, std::to_string(count), item.length,
+                 item.widest ? Cell("from " + one(item.width)) : Cell(item.width),
+                 thickness_name(item), item.species, money_words(cost, currency()),
+                 money_words(cost * count, currency())});
+    }
+    if (table.empty()) return "\nBUY: nothing\n";
+    std::string page = "\nBUY\n" + table.text(lengths_, 2);
+    page += line("together " + money_words(total, currency()));
+    if (random)
+      page += line(
+          "from: of random widths the plan counts on the narrowest and the price on the middle "
+          "one; any board as wide or wider will do");
+    return page;
+  }
+
+  std::string from_the_rack() const {
+    TextTable table({"stock", "boards", "length", "width", "thick", "of"});
+    for (const auto& [index, count] : taken()) {
+      const StockItem& item = report_.stock.items[index];
+      if (item.price) continue;
+      table.add({item.id, std::to_string(count), item.length, item.width, thickness_name(item),
+                 item.species});
+    }
+    return table.empty() ? "\nFROM THE RACK: nothing\n"
+                         : "\nFROM THE RACK\n" + table.text(lengths_, 2);
+  }
+
+  std::string unplaced() const {
+    if (report_.unplaced.empty()) return {};
+    std::string page = "\nNOT PLACED, " + std::to_string(report_.unplaced.size()) + " of " +
+                       std::to_string(report_.parts.size()) + "\n";
+    for (const UnplacedPart& each : report_.unplaced) {
+      const LumberPart& part = report_.parts[each.part];
+      page += line(part.name + " (" + part.label + "), finished " +
+                   size(part.finished.length, part.finished.width) + " x " +
+                   one(part.finished.thickness) + ": " + each.why);
+    }
+    return page;
+  }
+
+  // ---- glue-ups
+
+  std::string glue_ups() const {
+    std::map<std::string, std::vector<std::string>> same;  // names of the parts, by words
+    std::vector<std::string> order;
+    for (std::size_t i = 0; i < report_.parts.size(); ++i) {
+      if (!report_.rough[i] || report_.rough[i]->pieces() == 1) continue;
+      const std::string words = glue_words(*report_.rough[i]);
+      if (same[words].empty()) order.push_back(words);
+      same[words].push_back(report_.parts[i].name);
+    }
+    std::string page;
+    for (const std::string& words : order) {
+      page += line(joined(same[words]) + ": " + words);
+    }
+    if (page.empty()) return {};
+    page += line(
+        "strips: number them as they come off the board, joint the edges in that order, and lay "
+        "them side by side as they grew, grain all one way. Flat-sawn strips with the heart side "
+        "up and down in turn lie flatter; all one way look better and want a stiff groove.");
+    return "\nGLUE-UPS\n" + page;
+  }
+
+  std::string glue_words(const RoughPart& rough) const {
+    std::string words;
+    if (rough.layers > 1) {
+      words = std::to_string(rough.layers) + " layers from " + one(rough.stock_thickness) +
+              ", each planed on both faces; glue line";
+      words += rough.glue_lines.size() > 1 ? "s " : " ";
+      for (std::size_t i = 0; i < rough.glue_lines.size(); ++i)
+        words += (i > 0 ? " and " : "") + one(rough.glue_lines[i]);
+      words += " from the face side";
+    }
+    if (rough.strips > 1)
+      words += (words.empty() ? "" : "; ") + std::to_string(rough.strips) +
+               (rough.layers > 1 ? " strips a layer, " : " strips, ") +
+               size(rough.length, rough.width) + " as sawn, " + one(report_.stock.sawing.jointing) +
+               " off each edge in jointing";
+    return words;
+  }
+
+  // ---- boards
+
+  std::string boards() const {
+    std::string page;
+    int number = 0;
+    for (const MaterialPlan& plan : report_.plans)
+      for (const lumber::BoardPlan& board : plan.plan.boards)
+        page += board_page(plan, board, ++number);
+    return page;
+  }
+
+  std::string board_page(const MaterialPlan& plan, const lumber::BoardPlan& board,
+                         int number) const {
+    const StockItem& item = report_.stock.items[plan.items[board.stock]];
+    std::string page = "\n" + std::string(item.thickness.sheet ? "SHEET " : "BOARD ") +
+                       std::to_string(number) + ": " + item.id;
+    if (item.count != 1) page += ", its no. " + std::to_string(board.copy + 1);
+    page += ", " + size(item.length, item.width) + " x " + thickness_name(item) +
+            (plan.material.empty() ? "" : ", " + plan.material) +
+            (item.price ? ", bought" : ", in hand") + "\n";
+    int step_number = 0;
+    for (const lumber::Step& step : board.steps)
+      page += "  " +
+              wrapped(fmt::format("{:2}  {}", ++step_number, step_words(plan, board, step)),
+                      kPageWidth, 6) +
+              "\n";
+    if (board.steps.empty()) page += whole_board(plan, board);
+    for (const lumber::Spot& spot : board.offcuts)
+      page += line("offcut kept: " + size(spot.length, spot.width) + ", from " + one(spot.x) +
+                   " along and " + one(spot.y) + " across");
+    return page;
+  }
+
+  std::string whole_board(const MaterialPlan& plan, const lumber::BoardPlan& board) const {
+    std::string page;
+    for (const lumber::Cut& cut : board.cuts)
+      page += line("as it is: " + piece_name(report_, plan.pieces[cut.want]));
+    return page;
+  }
+
+  /// "crosscut 2129 from the low end (trim): …"
+  std::string step_words(const MaterialPlan& plan, const lumber::BoardPlan& board,
+                         const lumber::Step& step) const {
+    const bool rip = step.kind == lumber::StepKind::rip;
+    lumber::Spot low = step.piece;
+    lumber::Spot high = step.piece;
+    if (rip) {
+      low.width = step.from - step.piece.y;
+      high.y = step.to;
+      high.width = step.piece.y + step.piece.width - step.to;
+    } else {
+      low.length = step.from - step.piece.x;
+      high.x = step.to;
+      high.length = step.piece.x + step.piece.length - step.to;
+    }
+    const Length at = rip ? low.width : low.length;
+    std::string words = reason_words(step.reason) + (rip ? "rip " : "crosscut ") +
+                        size(step.piece.length, step.piece.width) + " at " + one(at);
+    std::string gives = outcome(plan, board, low);
+    const std::string other = outcome(plan, board, high);
+    gives += (gives.empty() || other.empty() ? "" : " and ") + other;
+    return words + (gives.empty() ? "" : ": " + gives);
+  }
+
+  static std::string reason_words(lumber::StepReason reason) {
+    switch (reason) {
+      case lumber::StepReason::trim:
+        return "trim: ";
+      case lumber::StepReason::defect:
+        return "defect out: ";
+      case lumber::StepReason::to_size:
+        return "to size: ";
+      default:
+        return {};
+    }
+  }
+
+  /// What a piece off the saw is: a part, an offcut, or what is cut further; nothing if empty.
+  std::string outcome(const MaterialPlan& plan, const lumber::BoardPlan& board,
+                      const lumber::Spot& spot) const {
+    if (spot.length <= Length() || spot.width <= Length()) return {};
+    for (const lumber::Cut& cut : board.cuts)
+      if (cut.spot == spot)
+        return piece_name(report_, plan.pieces[cut.want]) + ", " + size(spot.length, spot.width);
+    if (std::find(board.offcuts.begin(), board.offcuts.end(), spot) != board.offcuts.end())
+      return "an offcut to keep, " + size(spot.length, spot.width);
+    const bool goes_on = std::any_of(board.steps.begin(), board.steps.end(),
+                                     [&](const lumber::Step& it) { return it.piece == spot; });
+    return goes_on ? size(spot.length, spot.width) : "scrap " + size(spot.length, spot.width);
+  }
+
+  // ---- figures
+
+  std::string figures() const {
+    const lumber::Totals totals = totals_of(report_);
+    if (totals.boards == 0) return {};
+    const std::array<lumber::Area, 5> areas = {totals.parts, totals.kerf, totals.trim,
+                                               totals.offcuts, totals.scrap};
+    constexpr std::array kNames = {"parts", "kerf", "trim", "offcuts kept",
+                                   "scrap, defects among it"};
+    std::vector<double> parts;
+    for (const lumber::Area area : areas)
+      parts.push_back(lumber::square_mm(area));
+    const std::vector<int> tenths = shares(parts);
+    TextTable table({"", "m2", "%"});
+    for (std::size_t i = 0; i < areas.size(); ++i)
+      table.add({kNames[i], fmt::format("{:7.3f}", lumber::square_metres(areas[i])),
+                 fmt::format("{:3}.{}", tenths[i] / 10, tenths[i] % 10)});
+    table.add({"all stock used", fmt::format("{:7.3f}", lumber::square_metres(totals.area_used)),
+               "100.0"});
+    return "\nWHERE THE STOCK GOES\n" + table.text(lengths_, 2) + bound_lines();
+  }
+
+  std::string measured(lumber::Measure measure, std::int64_t figure) const {
+    switch (measure) {
+      case lumber::Measure::money:
+        return money_words(figure, currency());
+      case lumber::Measure::boards:
+        return std::to_string(figure) + (figure == 1 ? " board" : " boards");
+      case lumber::Measure::square_mm:
+        break;
+    }
+    constexpr double kSquareMillimetres = 1e6;
+    return fmt::format("{:.3f} m2", static_cast<double>(figure) / kSquareMillimetres);
+  }
+
+  std::string bound_lines() const {
+    std::string page;
+    for (const MaterialPlan& each : report_.plans) {
+      const lumber::Bounds& bounds = each.plan.bounds;
+      if (each.plan.boards.empty()) continue;
+      constexpr std::array<std::string_view, 4> kBinding = {
+          "by area", "by area in whole boards", "by linear programming",
+          "by linear programming in whole boards"};
+      std::string words = (each.material.empty() ? "stock" : each.material) + " " +
+                          one(each.thickness.thickness) + ": " +
+                          measured(bounds.measure, bounds.plan);
+      if (bounds.proven)
+        words += ", and no plan can do better (bound ";
+      else
+        words += fmt::format("; no plan comes under {}, {:.2f} boards less (bound ",
+                             measured(bounds.measure, bounds.best), bounds.boards_above);
+      page += line(words + std::string(kBinding[static_cast<std::size_t>(bounds.binding)]) + ")");
+      if (!each.plan.split_groups.empty())
+        page += line("from more than one board: " + joined(each.plan.split_groups));
+    }
+    return page;
+  }
+
+  // ---- rough sizes, takings-off
+
+  std::string rough_sizes() const {
+    struct Row {
+      std::vector<std::string> names;
+      RoughPart rough;
+      std::string material;
+    };
+    std::vector<Row> rows;
+    for (std::size_t i = 0; i < report_.parts.size(); ++i) {
+      if (!report_.rough[i]) continue;
+      const RoughPart& rough = *report_.rough[i];
+      auto row = std::find_if(rows.begin(), rows.end(), [&](const Row& it) {
+        return it.rough.length == rough.length && it.rough.width == rough.width &&
+               it.rough.stock_thickness == rough.stock_thickness &&
+               it.rough.pieces() == rough.pieces() && it.material == report_.parts[i].material;
+      });
+      if (row == rows.end()) row = rows.insert(row, {{}, rough, report_.parts[i].material});
+      row->names.push_back(report_.parts[i].name);
+    }
+    TextTable table({"pieces", "length", "width", "from", "of", "for"});
+    for (const Row& row : rows)
+      table.add({std::to_string(row.names.size() * row.rough.pieces()), row.rough.length,
+                 row.rough.width, row.rough.stock_thickness, row.material, joined(row.names)});
+    return "\nROUGH SIZES\n" + table.text(lengths_, 2);
+  }
+
+  std::string takings_off() const {
+    const lumber::WasteRule& waste = report_.stock.sawing.waste;
+    TextTable table(
+        {"of", "thick", "pieces", "m2", "m3", "board ft", "buy m3", "buy board ft", "sheets"});
+    for (const TakingRow& row : report_.takings) {
+      const double cubic = lumber::cubic_metres(row.taking.area, row.nominal);
+      const double feet = lumber::board_feet(row.taking.area, row.nominal);
+      const auto volume = [&](double figure, int places) {
+        return row.sheet ? std::string("-") : fmt::format("{:.{}f}", figure, places);
+      };
+      std::string sheets;
+      if (row.sheet_area)
+        sheets = fmt::format("{:.1f}", lumber::to_buy(lumber::square_mm(row.taking.area) /
+                                                          lumber::square_mm(*row.sheet_area),
+                                                      waste));
+      table.add({row.material.empty() ? "not told" : row.material,
+                 row.quarters.empty() ? one(row.thickness) : row.quarters,
+                 std::to_string(row.taking.pieces),
+                 fmt::format("{:.2f}", lumber::square_metres(row.taking.area)), volume(cubic, 4),
+                 volume(feet, 1), volume(lumber::to_buy(cubic, waste), 4),
+                 volume(lumber::to_buy(feet, waste), 1), sheets});
+    }
+    const std::string rule =
+        waste.of_bought
+            ? fmt::format(
+                  "buy: {} % of what is bought is taken for waste, so that it is what is "
+                  "needed divided by {:.2f}",
+                  waste.percent, (100 - waste.percent) / 100.0)
+            : fmt::format("buy: {} % is added to what is needed", waste.percent);
+    return "\nTAKINGS-OFF, rough sizes, by the plank\n" + table.text(lengths_, 2) + line(rule) +
+           line("board feet by the thickness as traded; under 1 in. it counts as 1 in.");
+  }
+
+  std::string assumed() const {
+    if (report_.stock.assumed.empty()) return {};
+    TextTable table({"key", "value", "why"});
+    for (const Assumed& each : report_.stock.assumed) {
+      if (const auto* length = std::get_if<Length>(&each.value))
+        table.add({each.key, one(*length), each.why});
+      else if (const auto* words = std::get_if<std::string>(&each.value))
+        table.add({each.key, *words, each.why});
+    }
+    return "\nASSUMED, for want of a word in the stock file\n" + table.text(lengths_, 2);
+  }
+
+  const LumberReport& report_;
+  const LengthPrinter& lengths_;
+};
+
+}  // namespace
+
+std::string money_words(lumber::Money money, const std::string& currency) {
+  constexpr lumber::Money kHundred = 100;
+  return fmt::format("{}.{:02}", money / kHundred, money % kHundred) +
+         (currency.empty() ? "" : " " + currency);
+}
+
+std::string piece_name(const LumberReport& report, const LumberPiece& piece) {
+  const std::string& name = report.parts[piece.part].name;
+  if (piece.of == 1) return name;
+  return name + " (" + std::to_string(piece.number) + " of " + std::to_string(piece.of) + ")";
+}
+
+std::string lumber_page(const LumberReport& report, const LengthPrinter& lengths) {
+  return LumberPage(report, lengths).text();
+}
+
+}  // namespace haunch

@@ -1,0 +1,103 @@
+// Lumber for an order: rough sizes, what it takes, and the cutting plan. What tables, JSON and CSV
+// are views of.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cutting.h"
+#include "report.h"
+#include "stock_file.h"
+
+namespace haunch {
+
+/// One finished part of one item.
+struct LumberPart {
+  std::string name;      // "side-door/A", "flour-bin#2/A" of several
+  std::string item;      // "side-door", "flour-bin#2"
+  std::string label;     // "left stile"
+  std::string material;  // a species or kind of sheet; empty: not told
+  lumber::FinishedPart finished;
+  bool is_panel = false;
+};
+
+/// The parts of an item, as often as it is made.
+std::vector<LumberPart> lumber_parts(const ItemReport& item);
+
+/// How a part is made from stock.
+struct RoughPart {
+  Length length, width;  // of each piece
+  Length stock_thickness;
+  bool sheet = false;
+  int layers = 1;
+  std::vector<Length> glue_lines;  // from the face side
+  std::size_t strips = 1;          // of each layer
+
+  std::size_t pieces() const { return strips * static_cast<std::size_t>(layers); }
+};
+
+/// One piece that is cut out of a board.
+struct LumberPiece {
+  std::size_t part = 0;    // index into LumberReport::parts
+  std::size_t number = 1;  // of `of`
+  std::size_t of = 1;
+};
+
+/// The plan for one material in one thickness.
+struct MaterialPlan {
+  std::string material;
+  lumber::StockThickness thickness;
+  std::vector<std::size_t> items;   // of the stock file, for CuttingOrder::stock
+  std::vector<LumberPiece> pieces;  // for CuttingOrder::wants
+  lumber::CuttingOrder order;
+  lumber::Plan plan;
+};
+
+struct UnplacedPart {
+  std::size_t part = 0;
+  std::string why;  // and what would do
+};
+
+/// What one material and thickness comes to, rough.
+struct TakingRow {
+  std::string material;
+  Length thickness, nominal;
+  bool sheet = false;
+  std::string quarters;
+  lumber::Taking taking;
+  std::optional<lumber::Area> sheet_area;  // of one
+};
+
+struct LumberReport {
+  Unit unit = Unit::mm;
+  bool has_stock = false;
+  StockFile stock;  // without one, what is assumed
+  std::vector<LumberPart> parts;
+  std::vector<std::optional<RoughPart>> rough;  // of each part; nothing where no stock would do
+  std::vector<MaterialPlan> plans;
+  std::vector<UnplacedPart> unplaced;
+  std::vector<TakingRow> takings;
+  std::vector<Problem> problems;  // in the stock file; then there is no plan
+};
+
+struct LumberWishes {
+  lumber::Stages stages = lumber::Stages::any_three;
+  lumber::Prefer prefer = lumber::Prefer::cost;
+  int effort = 1;
+  std::uint64_t seed = 1;
+};
+
+LumberReport report_lumber(std::vector<LumberPart> parts, std::optional<StockFile> stock, Unit unit,
+                           const LumberWishes& wishes);
+
+/// The sums of all plans. used = parts + kerf + trim + offcuts + scrap.
+lumber::Totals totals_of(const LumberReport& report);
+
+/// All bounds in one measure: money where any plan counts in it (what is in hand costs nothing).
+lumber::Bounds bounds_of(const LumberReport& report);
+
+/// The stock as it is when the plan is carried out: offcuts kept are boards in hand.
+StockFile stock_left(const LumberReport& report);
+
+}  // namespace haunch

@@ -1,0 +1,26 @@
+// A lumber report as a page for the workshop, as JSON (format haunch-lumber-1) and as CSV.
+#pragma once
+
+#include <string>
+
+#include "lumber_report.h"
+#include "text_table.h"
+#include "view.h"
+
+namespace haunch {
+
+std::string lumber_page(const LumberReport& report, const LengthPrinter& lengths);
+
+/// Lengths in `unit`, areas in its square; money as in the stock file.
+std::string lumber_json(const LumberReport& report, Unit unit);
+
+/// The cuts, one a row; without a stock file the rough pieces.
+std::string lumber_csv(const LumberReport& report, Unit unit, bool for_spreadsheet);
+
+/// "12.50 EUR"
+std::string money_words(lumber::Money money, const std::string& currency);
+
+/// What a piece is called: "side-door/A", and of several "side-door/H (2 of 3)".
+std::string piece_name(const LumberReport& report, const LumberPiece& piece);
+
+}  // namespace haunch
