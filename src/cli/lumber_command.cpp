@@ -30,7 +30,7 @@ class LumberRun {
     if (!specs_can_be_read() || !take_shop_file() || !take_stock_file()) return status_;
     read_specs();
     if (status_ >= kBadSpec) return status_;
-    const Unit unit = unit_.value_or(Unit::mm);
+    const Unit unit = stock_ ? stock_->unit : unit_.value_or(Unit::mm);
     LumberReport report =
         report_lumber(std::move(parts_), std::move(stock_), unit, invocation_.lumber);
     if (!note(place(report.problems))) return status_;

@@ -108,6 +108,7 @@ class CsvReader {
       }
       field.text += text_[at_++];
     }
+    unclosed_ = true;
     problem("a quote is opened here and never closed", field.offset);
   }
 
@@ -134,10 +135,11 @@ class CsvReader {
         std::all_of(row.begin(), row.end(), [](const Field& field) { return field.text.empty(); });
     if (blank) return;
     if (row.size() != names_.size()) {
+      if (unclosed_) return;
       const bool more = row.size() > names_.size();
       problem(
-          "the row has " + std::to_string(row.size()) + " fields, the header " +
-              std::to_string(names_.size()) +
+          "the row has " + std::to_string(row.size()) + (row.size() == 1 ? " field," : " fields,") +
+              " the header " + std::to_string(names_.size()) +
               (more ? "; a decimal comma is a point here, and words with a comma stand in quotes"
                     : "; leave a field empty, but keep its comma"),
           more ? row[names_.size()].offset : row.back().offset);
@@ -160,6 +162,7 @@ class CsvReader {
 
   std::string_view text_;
   std::size_t at_;
+  bool unclosed_ = false;  // a quote went on to the end of the text
   std::vector<std::string> names_;
   CsvReading result_;
 };

@@ -95,7 +95,7 @@ class LumberPage {
                  thickness_name(item), item.species, money_words(cost, currency()),
                  money_words(cost * count, currency())});
     }
-    if (table.empty()) return "\nBUY: nothing\n";
+    if (table.empty()) return "\nBUY nothing\n";
     std::string page = "\nBUY\n" + table.text(lengths_, 2);
     page += line("together " + money_words(total, currency()));
     if (random)
@@ -113,7 +113,7 @@ class LumberPage {
       table.add({item.id, std::to_string(count), item.length, item.width, thickness_name(item),
                  item.species});
     }
-    return table.empty() ? "\nFROM THE RACK: nothing\n"
+    return table.empty() ? "\nFROM THE RACK nothing\n"
                          : "\nFROM THE RACK\n" + table.text(lengths_, 2);
   }
 
@@ -175,6 +175,11 @@ class LumberPage {
 
   std::string boards() const {
     std::string page;
+    if (!report_.plans.empty())
+      page = "\nCUTS, in order\n" +
+             line(
+                 "places are from the low end (crosscut) or the low edge (rip) of what lies on "
+                 "the saw; the blade goes beyond them");
     int number = 0;
     for (const MaterialPlan& plan : report_.plans)
       for (const lumber::BoardPlan& board : plan.plan.boards)
@@ -193,14 +198,10 @@ class LumberPage {
             (item.price ? ", bought" : ", in hand") + "\n";
     int step_number = 0;
     for (const lumber::Step& step : board.steps)
-      page += "  " +
-              wrapped(fmt::format("{:2}  {}", ++step_number, step_words(plan, board, step)),
-                      kPageWidth, 6) +
-              "\n";
+      page += fmt::format("  {:2}  ", ++step_number) +
+              wrapped(step_words(plan, board, step), kPageWidth, 6) + "\n";
     if (board.steps.empty()) page += whole_board(plan, board);
-    for (const lumber::Spot& spot : board.offcuts)
-      page += line("offcut kept: " + size(spot.length, spot.width) + ", from " + one(spot.x) +
-                   " along and " + one(spot.y) + " across");
+    page += offcuts_line(board);
     return page;
   }
 
@@ -211,7 +212,38 @@ class LumberPage {
     return page;
   }
 
-  /// "crosscut 2129 from the low end (trim): …"
+  /// "kept: 853 x 67.8; 6 of 589 x 73.8"
+  std::string offcuts_line(const lumber::BoardPlan& board) const {
+    std::vector<std::pair<std::string, int>> counts;
+    for (const lumber::Spot& spot : board.offcuts) {
+      const std::string words = size(spot.length, spot.width);
+      const auto same = std::find_if(counts.begin(), counts.end(),
+                                     [&](const auto& each) { return each.first == words; });
+      if (same == counts.end())
+        counts.emplace_back(words, 1);
+      else
+        ++same->second;
+    }
+    std::string kept;
+    for (const auto& [words, count] : counts)
+      kept +=
+          (kept.empty() ? "" : "; ") + (count > 1 ? std::to_string(count) + " of " : "") + words;
+    return kept.empty() ? "" : line("offcuts kept: " + kept);
+  }
+
+  /// "trim: crosscut 20 off the low end, leaves 2630 x 270"
+  std::string trim_words(const lumber::Step& step, const lumber::Spot& low,
+                         const lumber::Spot& high) const {
+    const bool rip = step.kind == lumber::StepKind::rip;
+    const bool from_low = rip ? low.width < high.width : low.length < high.length;
+    const lumber::Spot& left = from_low ? high : low;
+    const Length off = rip ? step.piece.width - left.width : step.piece.length - left.length;
+    return "trim: " + std::string(rip ? "rip " : "crosscut ") + one(off) + " off the " +
+           (from_low ? "low " : "high ") + (rip ? "edge" : "end") + ", leaves " +
+           size(left.length, left.width);
+  }
+
+  /// "rip 853 x 172 at 124: side-door/C, 853 x 124 and scrap 853 x 44.8"
   std::string step_words(const MaterialPlan& plan, const lumber::BoardPlan& board,
                          const lumber::Step& step) const {
     const bool rip = step.kind == lumber::StepKind::rip;
@@ -226,6 +258,7 @@ class LumberPage {
       high.x = step.to;
       high.length = step.piece.x + step.piece.length - step.to;
     }
+    if (step.reason == lumber::StepReason::trim) return trim_words(step, low, high);
     const Length at = rip ? low.width : low.length;
     std::string words = reason_words(step.reason) + (rip ? "rip " : "crosscut ") +
                         size(step.piece.length, step.piece.width) + " at " + one(at);
@@ -237,8 +270,6 @@ class LumberPage {
 
   static std::string reason_words(lumber::StepReason reason) {
     switch (reason) {
-      case lumber::StepReason::trim:
-        return "trim: ";
       case lumber::StepReason::defect:
         return "defect out: ";
       case lumber::StepReason::to_size:
@@ -311,7 +342,7 @@ class LumberPage {
       if (bounds.proven)
         words += ", and no plan can do better (bound ";
       else
-        words += fmt::format("; no plan comes under {}, {:.2f} boards less (bound ",
+        words += fmt::format("; no plan comes under {}: {:.2f} boards above it (bound ",
                              measured(bounds.measure, bounds.best), bounds.boards_above);
       page += line(words + std::string(kBinding[static_cast<std::size_t>(bounds.binding)]) + ")");
       if (!each.plan.split_groups.empty())

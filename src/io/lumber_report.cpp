@@ -25,9 +25,14 @@ bool same_material(const std::string& a, const std::string& b) {
   return one != nullptr && one == find_species(b);
 }
 
+/// A name that may mean several species ("beech") is as hard as all of them.
 bool is_hardwood(const std::string& material) {
   const Species* species = find_species(material);
-  return species != nullptr && species->group != "softwood";
+  if (species != nullptr) return species->group != "softwood";
+  const auto found = search_species(material);
+  return !material.empty() && !found.empty() &&
+         std::none_of(found.begin(), found.end(),
+                      [](const Species* each) { return each->group == "softwood"; });
 }
 
 /// One way to make a part: which stock, and its sizes.
@@ -36,8 +41,8 @@ struct Way {
   RoughPart rough;
 };
 
-/// Strips are sawn to whole millimetres or sixteenths.
-Length strip_step(Unit unit) {
+/// Rough parts are sawn to whole millimetres or sixteenths, upwards.
+Length rough_step(Unit unit) {
   return unit == Unit::mm ? Length::from_mm(1) : Length::from_inch_parts(1, 16);
 }
 
@@ -118,11 +123,13 @@ class Planner {
     rough.length = lumber::rough_length(part.finished, allowances);
     rough.width = lumber::rough_width(part.finished, allowances);
     if (stock.sheet) return rough;
+    rough.length = -floor_multiple(-rough.length, rough_step(report_.unit));
+    rough.width = -floor_multiple(-rough.width, rough_step(report_.unit));
     const Length widest_stock = widest(part.material, stock);
     const bool limited = part.is_panel && rough.width > sawing().strip_limit;
     if (!limited && rough.width <= widest_stock) return rough;
     const lumber::StripRule rule{limited ? sawing().strip_limit : rough.width, sawing().jointing,
-                                 strip_step(report_.unit)};
+                                 rough_step(report_.unit)};
     const auto strips = lumber::strips_for(rough.width, rule, widest_stock);
     if (!strips) return {};
     rough.strips = strips->count;

@@ -4,6 +4,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 #include "csv_table.h"
@@ -45,7 +46,8 @@ Value part_of(const Value& whole, std::string text) {
   text = first == std::string::npos ? std::string()
                                     : text.substr(first, text.find_last_not_of(' ') - first + 1);
   Value value;
-  const bool number = !text.empty() && text.find_first_not_of("0123456789.") == std::string::npos;
+  const bool number = !text.empty() && std::count(text.begin(), text.end(), '.') <= 1 &&
+                      text.find_first_not_of("0123456789.") == std::string::npos;
   value.kind = number ? Value::Kind::number : Value::Kind::text;
   value.offset = whole.offset;
   value.text = std::move(text);
@@ -429,14 +431,22 @@ std::pair<std::string, std::optional<Unit>> column_of(const std::string& name) {
   return {name, {}};
 }
 
-/// Takes the units out of the header; says what is wrong with it.
-std::optional<Unit> take_units(CsvReading& csv) {
+/// What the header says of units, and what is wrong with it.
+struct HeaderReading {
   std::optional<Unit> units;
+  std::vector<Problem> problems;
+};
+
+/// Takes the units out of the header's names.
+HeaderReading take_units(CsvReading& csv) {
+  HeaderReading read;
+  std::optional<Unit>& units = read.units;
+  if (csv.header.empty()) return read;
   for (Entry& column : csv.header) {
     const auto [name, unit] = column_of(column.key);
     column.key = name;
     if (unit && units && unit != units)
-      csv.problems.push_back(
+      read.problems.push_back(
           {"", "the columns have both units; keep to one in a file", column.offset});
     if (unit) units = unit;
   }
@@ -445,22 +455,22 @@ std::optional<Unit> take_units(CsvReading& csv) {
                                    [&](const Entry& column) { return column.key == needed; });
     if (there) continue;
     const bool length = needed != "id";
-    csv.problems.push_back({"",
-                            "has no column \"" + std::string(needed) + (length ? "_mm\"" : "\"") +
-                                "; every board needs id, length, width and thickness",
-                            0});
+    read.problems.push_back({"",
+                             "has no column \"" + std::string(needed) + (length ? "_mm\"" : "\"") +
+                                 "; every board needs id, length, width and thickness",
+                             0});
   }
   for (const Entry& column : csv.header) {
     if (std::find(kItemKeys.begin(), kItemKeys.end(), column.key) != kItemKeys.end()) continue;
     const std::string_view nearest = nearest_word(column.key, kItemKeys);
-    csv.problems.push_back(
+    read.problems.push_back(
         {"",
          "column \"" + column.key + "\" is not known; " +
              (nearest.empty() ? "the columns are " + quoted_list(kItemKeys, "and")
                               : "did you mean \"" + std::string(nearest) + "\"?"),
          column.offset});
   }
-  return units;
+  return read;
 }
 
 /// "/stock/3/width" becomes "column width"; the place says the rest.
@@ -469,6 +479,26 @@ std::string column_path(const std::string& path) {
   if (steps < 3) return {};
   const std::size_t start = path.find('/', path.find('/', 1) + 1) + 1;
   return "column " + path.substr(start, path.find('/', start) - start);
+}
+
+/// The rows as a stock file; every problem with its offset and its column.
+StockReading read_rows(Value rows, std::optional<Unit> units) {
+  for (Value& row : rows.list)
+    for (Entry& entry : row.entries)
+      entry.key = column_of(entry.key).first;
+  Value document;
+  document.kind = Value::Kind::object;
+  document.entries.push_back({"stock", 0, std::move(rows)});
+  StockReading reading = StockReader(document, units).read();
+  for (Problem& problem : reading.problems) {
+    if (!problem.offset) problem.offset = offset_of(document, problem.path);
+    problem.path = column_path(problem.path);
+    const std::size_t unitless = problem.message.find(" has no unit; give");
+    if (unitless != std::string::npos)
+      problem.message = problem.message.substr(0, unitless) +
+                        " has no unit; call the columns \"length_mm\" or \"length_in\", and so on";
+  }
+  return reading;
 }
 
 }  // namespace
@@ -543,24 +573,19 @@ StockReading read_stock(const Value& document) {
 
 StockReading read_stock_csv(std::string_view text) {
   CsvReading csv = read_csv(text);
-  const std::optional<Unit> units = take_units(csv);
-  if (csv.header.empty() || !csv.problems.empty()) {
-    std::stable_sort(csv.problems.begin(), csv.problems.end(),
-                     [](const Problem& a, const Problem& b) { return *a.offset < *b.offset; });
-    return {{}, std::move(csv.problems)};
+  HeaderReading header = take_units(csv);
+  std::vector<Problem> problems = std::move(header.problems);
+  const bool readable = problems.empty() && !csv.header.empty();
+  std::move(csv.problems.begin(), csv.problems.end(), std::back_inserter(problems));
+  std::optional<StockFile> file;
+  if (readable) {
+    StockReading reading = read_rows(std::move(csv.rows), header.units);
+    std::move(reading.problems.begin(), reading.problems.end(), std::back_inserter(problems));
+    if (problems.empty()) file = std::move(reading.file);
   }
-  for (Value& row : csv.rows.list)
-    for (Entry& entry : row.entries)
-      entry.key = column_of(entry.key).first;
-  Value document;
-  document.kind = Value::Kind::object;
-  document.entries.push_back({"stock", 0, std::move(csv.rows)});
-  StockReading reading = StockReader(document, units).read();
-  for (Problem& problem : reading.problems) {
-    if (!problem.offset) problem.offset = offset_of(document, problem.path);
-    problem.path = column_path(problem.path);
-  }
-  return reading;
+  std::stable_sort(problems.begin(), problems.end(),
+                   [](const Problem& a, const Problem& b) { return *a.offset < *b.offset; });
+  return {std::move(file), std::move(problems)};
 }
 
 }  // namespace haunch
