@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <utility>
 
+#include "column_generation.h"
 #include "cover.h"
+#include "rounding.h"
 #include "value_correction.h"
 
 namespace haunch::lumber {
@@ -55,22 +57,110 @@ void bound_by_area(Bounds& bounds, const Model& model, const Solution& solution)
   bounds.least_area_square_mm = cover(by_area, need).parts_of_boards;
 }
 
+std::int64_t best_bound(const Bounds& bounds) {
+  return std::max(
+      {bounds.area, bounds.whole_boards, bounds.linear.value_or(0), bounds.dual_whole.value_or(0)});
+}
+
+/// One search: value correction, then columns, rounding and diving.
+class Search {
+ public:
+  Search(const Model& model, int effort, std::uint64_t seed)
+      : model_(model),
+        effort_(effort),
+        best_(model),
+        corrector_(model, seed),
+        columns_(model, seed + 1) {}
+
+  Found run() {
+    correct(kFirstFills * effort_);
+    bound_by_area(found_.bounds, model_, best_.solution());
+    if (!proven() && small_enough()) by_columns();
+    if (!proven()) correct(kLastFills * effort_);
+    found_.solution = best_.solution();
+    bound_by_area(found_.bounds, model_, found_.solution);
+    bound_by_duals();
+    return std::move(found_);
+  }
+
+ private:
+  static constexpr std::int64_t kFirstFills = 400;
+  static constexpr std::int64_t kLastFills = 1000;
+
+  bool small_enough() const {
+    constexpr std::size_t kMostKinds = 300;
+    return !model_.parts.empty() && model_.parts.size() <= kMostKinds &&
+           model_.boards.size() <= kMostKinds;
+  }
+
+  bool proven() const {
+    return best_.score().missing_area == 0 && best_.score().price <= best_bound(found_.bounds);
+  }
+
+  /// Returns whether there is need to go on.
+  bool offer(Solution solution) {
+    best_.offer(std::move(solution));
+    return !proven();
+  }
+
+  /// Rounds of value correction until so many boards are filled.
+  void correct(std::int64_t fills) {
+    constexpr int kMostRounds = 60;
+    const std::int64_t end = corrector_.fills() + fills;
+    std::vector<double> values = corrector_.values_by_area();
+    for (int round = 0; round < kMostRounds * effort_; ++round) {
+      if (best_.any() && (corrector_.fills() >= end || proven())) return;
+      best_.offer(corrector_.round(rest_of(model_), values, FillCare{}));
+    }
+  }
+
+  void by_columns() {
+    for (const Pattern& pattern : best_.solution().patterns)
+      columns_.add(pattern);
+    const Relaxation relaxation =
+        columns_.solve(rest_of(model_), 200 + 100 * effort_, 15 + 15 * effort_);
+    bound_by_duals();
+    if (proven()) return;
+    Rounding rounding(model_, columns_, corrector_,
+                      [this](Solution solution) { return offer(std::move(solution)); });
+    if (!rounding.round(relaxation, 10 * effort_)) return;
+    for (int dive = 0; dive < effort_; ++dive) {
+      if (!rounding.dive(relaxation, 10 + 10 * effort_)) return;
+    }
+  }
+
+  /// The best that the proofs give for the parts that are placed.
+  void bound_by_duals() {
+    constexpr std::size_t kLast = 6;
+    std::vector<int> placed = rest_of(model_).parts;
+    for (std::size_t kind = 0; kind < placed.size(); ++kind)
+      placed[kind] -= best_.solution().missing[kind];
+    const std::vector<Proof>& proofs = columns_.proofs();
+    found_.bounds.linear.reset();
+    found_.bounds.dual_whole.reset();
+    for (std::size_t index = proofs.size() - std::min(kLast, proofs.size()); index < proofs.size();
+         ++index) {
+      const Proof& proof = proofs[index];
+      const DualBound bound = dual_bound(model_, proof.values, proof.at_most, placed);
+      found_.bounds.linear = std::max(found_.bounds.linear.value_or(0), bound.linear);
+      found_.bounds.dual_whole = std::max(found_.bounds.dual_whole.value_or(0), bound.dual_whole);
+      const DualBound all = dual_bound(model_, proof.values, proof.at_most, rest_of(model_).parts);
+      found_.proven_short = found_.proven_short || !all.possible;
+    }
+  }
+
+  const Model& model_;
+  int effort_;
+  Best best_;
+  Corrector corrector_;
+  ColumnGeneration columns_;
+  Found found_;
+};
+
 }  // namespace
 
 Found find(const Model& model, int effort, std::uint64_t seed) {
-  constexpr std::int64_t kFills = 400;
-  constexpr int kRounds = 60;
-  Best best(model);
-  Corrector corrector(model, seed);
-  std::vector<double> values = corrector.values_by_area();
-  for (int round = 0; round < kRounds * effort; ++round) {
-    if (round > 0 && corrector.fills() > kFills * effort) break;
-    best.offer(corrector.round(rest_of(model), values, FillCare{}));
-  }
-  Found found;
-  found.solution = best.solution();
-  bound_by_area(found.bounds, model, found.solution);
-  return found;
+  return Search(model, effort, seed).run();
 }
 
 }  // namespace haunch::lumber

@@ -1,0 +1,63 @@
+// The least price of all mixtures of patterns, by column generation.
+//
+//   Relaxation          what it came to
+//   ColumnGeneration    keeps its patterns from one rest of the order to the next
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "dual_bound.h"
+#include "pattern.h"
+#include "pricer.h"
+#include "simplex.h"
+#include "strip_fill.h"
+#include "value_correction.h"
+
+namespace haunch::lumber {
+
+struct Relaxation {
+  std::vector<std::size_t> columns;  // of the pool
+  std::vector<double> amounts;       // of each of them
+  std::vector<double> duals;         // by part kind, >= 0
+  double lacking = 0;                // parts that no mixture reaches
+};
+
+/// Prices proven against: duals as whole numbers, and what boards carry by them.
+struct Proof {
+  std::vector<double> values;
+  std::vector<double> at_most;
+};
+
+class ColumnGeneration {
+ public:
+  ColumnGeneration(const Model& model, std::uint64_t seed);
+
+  void add(const Pattern& pattern);
+  const Pattern& pattern(std::size_t column) const { return pool_[column]; }
+
+  /// For the rest. New columns come from filling boards by the duals; when that finds none, and no
+  /// more than `exact` times, from the pricer. At most `steps` times in all.
+  Relaxation solve(const Rest& rest, int steps, int exact);
+
+  const std::vector<Proof>& proofs() const { return proofs_; }
+
+ private:
+  bool add_new(std::vector<Pattern> patterns, const std::vector<double>& reduced_from,
+               const std::vector<double>& board_duals, std::vector<std::size_t>& columns);
+  bool fill_by(const std::vector<double>& duals, const std::vector<double>& board_duals,
+               const Rest& rest, std::vector<std::size_t>& columns);
+  bool price_by(const std::vector<double>& duals, const std::vector<double>& board_duals,
+                const Rest& rest, std::vector<std::size_t>& columns);
+  double cost(std::size_t board) const { return model_.boards[board].weight / dearest_; }
+
+  const Model& model_;
+  double dearest_ = 1;
+  std::vector<Pattern> pool_;
+  std::vector<Proof> proofs_;
+  Pricer pricer_;
+  Filler filler_;
+  Random random_;
+};
+
+}  // namespace haunch::lumber

@@ -1,0 +1,104 @@
+#include "pricer.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "row_patterns.h"
+
+namespace haunch::lumber {
+
+Pricer::Pricer(const Model& model) : model_(model) {
+  if (model.single_row) return;
+  for (const bool grain : {true, false}) {
+    if (std::none_of(model.boards.begin(), model.boards.end(),
+                     [grain](const BoardKind& board) { return board.grain == grain; })) {
+      continue;
+    }
+    for (const bool rip_first : {false, true}) {
+      if (rip_first ? !model.u_across : !model.u_along) continue;
+      const View view{rip_first};
+      Tables tables;
+      tables.grain = grain;
+      tables.bound = std::make_unique<StripTables>(model, view, grain, GridRound::down);
+      if (!tables.bound->exact())
+        tables.layout = std::make_unique<StripTables>(model, view, grain, GridRound::up);
+      tables_.push_back(std::move(tables));
+    }
+  }
+}
+
+std::vector<Pricer::Priced> Pricer::price(const std::vector<double>& values,
+                                          const std::vector<int>& demand) {
+  for (Tables& tables : tables_) {
+    tables.bound->price(values);
+    if (tables.layout) tables.layout->price(values);
+  }
+  std::vector<Priced> priced;
+  for (std::size_t board = 0; board < model_.boards.size(); ++board) {
+    priced.push_back(model_.single_row ? price_row(board, values, demand) : price_strips(board));
+  }
+  return priced;
+}
+
+Pricer::Priced Pricer::price_row(std::size_t board, const std::vector<double>& values,
+                                 const std::vector<int>& demand) const {
+  constexpr std::int64_t kNodes = 200'000;
+  const BoardKind& kind = model_.boards[board];
+  Priced priced;
+  Pattern pattern;
+  pattern.board = board;
+  for (const Span& span : kind.spans) {
+    std::vector<std::pair<RowItem, Item>> items;
+    for (std::uint32_t part = 0; part < model_.parts.size(); ++part) {
+      const PartKind& wanted = model_.parts[part];
+      if (values[part] <= 0 || demand[part] <= 0) continue;
+      if (wanted.length > span.length || wanted.width > kind.clear_width) continue;
+      items.push_back({{wanted.length, values[part], demand[part]}, {part, false}});
+    }
+    std::stable_sort(items.begin(), items.end(), [](const auto& a, const auto& b) {
+      return a.first.value * static_cast<double>(b.first.size) >
+             b.first.value * static_cast<double>(a.first.size);
+    });
+    std::vector<RowItem> row_items;
+    for (const auto& [row_item, item] : items)
+      row_items.push_back(row_item);
+    const RowChoice choice = best_row(row_items, span.length, 0, kNodes);
+    priced.at_most += choice.at_most;
+    Row row;
+    for (std::size_t index = 0; index < choice.counts.size(); ++index) {
+      row.insert(row.end(), static_cast<std::size_t>(choice.counts[index]), items[index].second);
+    }
+    pattern.spans.push_back(in_a_row(row, model_));
+  }
+  count_parts(pattern);
+  priced.patterns.push_back(std::move(pattern));
+  return priced;
+}
+
+Pattern Pricer::strips(std::size_t board, const Tables& tables) const {
+  Pattern pattern;
+  pattern.board = board;
+  const BoardKind& kind = model_.boards[board];
+  for (const Span& span : kind.spans)
+    pattern.spans.push_back(tables.to_cut().layout(kind, span));
+  count_parts(pattern);
+  return pattern;
+}
+
+Pricer::Priced Pricer::price_strips(std::size_t board) const {
+  const BoardKind& kind = model_.boards[board];
+  Priced priced;
+  for (const Tables& tables : tables_) {
+    if (tables.grain == kind.grain) priced.patterns.push_back(strips(board, tables));
+  }
+  for (const Span& span : kind.spans) {
+    double most = 0;
+    for (const Tables& tables : tables_) {
+      if (tables.grain == kind.grain) most = std::max(most, tables.bound->most(kind, span));
+    }
+    priced.at_most += most;
+  }
+  return priced;
+}
+
+}  // namespace haunch::lumber

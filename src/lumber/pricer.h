@@ -1,0 +1,44 @@
+// The pattern of most value for each board, given a value of each part, and no pattern's value
+// more than so much: exact, for dual prices.
+//
+//   Pricer      parts in a row by branch and bound; else strips by tables
+#pragma once
+
+#include <memory>
+#include <vector>
+
+#include "pattern.h"
+#include "strip_tables.h"
+
+namespace haunch::lumber {
+
+class Pricer {
+ public:
+  explicit Pricer(const Model& model);
+
+  struct Priced {
+    std::vector<Pattern> patterns;  // the best found, one for each view
+    double at_most = 0;             // no pattern of the board has more value
+  };
+  /// By board kind. `values` are whole numbers >= 0; no more than `demand` of a part matters.
+  std::vector<Priced> price(const std::vector<double>& values, const std::vector<int>& demand);
+
+ private:
+  /// The tables of one view for boards with or without grain.
+  struct Tables {
+    bool grain = true;
+    std::unique_ptr<StripTables> bound;
+    std::unique_ptr<StripTables> layout;  // empty: as `bound`
+    const StripTables& to_cut() const { return layout ? *layout : *bound; }
+  };
+
+  Priced price_row(std::size_t board, const std::vector<double>& values,
+                   const std::vector<int>& demand) const;
+  Priced price_strips(std::size_t board) const;
+  Pattern strips(std::size_t board, const Tables& tables) const;
+
+  const Model& model_;
+  std::vector<Tables> tables_;
+};
+
+}  // namespace haunch::lumber

@@ -1,0 +1,178 @@
+#include "simplex.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace haunch::lumber {
+
+namespace {
+
+constexpr double kTiny = 1e-9;
+
+}  // namespace
+
+Simplex::Simplex(std::vector<double> demands, const std::vector<double>& limits,
+                 double artificial_cost)
+    : rows_(demands.size() + limits.size()),
+      demands_(demands.size()),
+      artificial_cost_(artificial_cost),
+      right_(std::move(demands)),
+      basis_(rows_),
+      inverse_(rows_ * rows_, 0.0) {
+  right_.insert(right_.end(), limits.begin(), limits.end());
+  for (std::size_t row = 0; row < rows_; ++row) {
+    // A little more on each right side, never the same: so the method cannot go round in circles.
+    right_[row] += 1e-7 * static_cast<double>(row + 1) / static_cast<double>(rows_);
+    basis_[row] = (row < demands_ ? kArtificial : kSlack) + row;
+    inverse(row, row) = 1;
+  }
+  basic_ = right_;
+}
+
+void Simplex::add_column(double cost, std::vector<Entry> entries) {
+  costs_.push_back(cost);
+  entries_.push_back(std::move(entries));
+}
+
+double Simplex::cost_of(Variable variable) const {
+  if (variable >= kArtificial) return artificial_cost_;
+  return variable >= kSlack ? 0 : costs_[variable];
+}
+
+std::vector<Simplex::Entry> Simplex::entries_of(Variable variable) const {
+  if (variable >= kArtificial) return {{variable - kArtificial, 1.0}};
+  if (variable < kSlack) return entries_[variable];
+  const std::size_t row = variable - kSlack;
+  return {{row, row < demands_ ? -1.0 : 1.0}};
+}
+
+std::vector<double> Simplex::duals() const {
+  std::vector<double> duals(rows_, 0.0);
+  for (std::size_t row = 0; row < rows_; ++row) {
+    const double cost = cost_of(basis_[row]);
+    if (cost == 0) continue;
+    for (std::size_t column = 0; column < rows_; ++column)
+      duals[column] += cost * inverse(row, column);
+  }
+  return duals;
+}
+
+std::vector<double> Simplex::values() const {
+  std::vector<double> values(costs_.size(), 0.0);
+  for (std::size_t row = 0; row < rows_; ++row) {
+    if (basis_[row] < kSlack) values[basis_[row]] = std::max(0.0, basic_[row]);
+  }
+  return values;
+}
+
+double Simplex::lacking() const {
+  double lacking = 0;
+  for (std::size_t row = 0; row < rows_; ++row) {
+    if (basis_[row] >= kArtificial) lacking += std::max(0.0, basic_[row]);
+  }
+  return lacking;
+}
+
+bool Simplex::choose_entering(const std::vector<double>& duals, Variable& entering) const {
+  double least = -kTiny;
+  const auto consider = [&least, &entering](double reduced, Variable variable) {
+    if (reduced >= least) return;
+    least = reduced;
+    entering = variable;
+  };
+  for (std::size_t column = 0; column < costs_.size(); ++column) {
+    double reduced = costs_[column];
+    for (const auto& [row, coefficient] : entries_[column])
+      reduced -= duals[row] * coefficient;
+    consider(reduced, column);
+  }
+  for (std::size_t row = 0; row < rows_; ++row)
+    consider(row < demands_ ? duals[row] : -duals[row], kSlack + row);
+  return least < -kTiny;
+}
+
+/// False when nothing leaves the basis: the step is not to be made.
+bool Simplex::pivot(Variable entering) {
+  std::vector<double> step(rows_, 0.0);
+  const std::vector<Entry> entries = entries_of(entering);
+  for (std::size_t row = 0; row < rows_; ++row) {
+    for (const auto& [from, coefficient] : entries)
+      step[row] += inverse(row, from) * coefficient;
+  }
+  std::size_t leaving = rows_;
+  double least = 0;
+  for (std::size_t row = 0; row < rows_; ++row) {
+    if (step[row] <= kTiny) continue;
+    const double ratio = std::max(0.0, basic_[row]) / step[row];
+    if (leaving == rows_ || ratio < least) {
+      leaving = row;
+      least = ratio;
+    }
+  }
+  if (leaving == rows_) return false;
+  const double scale = 1 / step[leaving];
+  for (std::size_t column = 0; column < rows_; ++column)
+    inverse(leaving, column) *= scale;
+  for (std::size_t row = 0; row < rows_; ++row) {
+    if (row == leaving || step[row] == 0) continue;
+    basic_[row] -= step[row] * least;
+    for (std::size_t column = 0; column < rows_; ++column)
+      inverse(row, column) -= step[row] * inverse(leaving, column);
+  }
+  basic_[leaving] = least;
+  basis_[leaving] = entering;
+  return true;
+}
+
+/// The inverse anew from the basis: errors of many pivots add up.
+void Simplex::refactor() {
+  const std::size_t width = 2 * rows_;
+  std::vector<double> table(rows_ * width, 0.0);
+  const auto at = [&table, width](std::size_t row, std::size_t column) -> double& {
+    return table[row * width + column];
+  };
+  for (std::size_t column = 0; column < rows_; ++column) {
+    for (const auto& [row, coefficient] : entries_of(basis_[column]))
+      at(row, column) = coefficient;
+    at(column, rows_ + column) = 1;
+  }
+  for (std::size_t column = 0; column < rows_; ++column) {
+    std::size_t largest = column;
+    for (std::size_t row = column + 1; row < rows_; ++row) {
+      if (std::abs(at(row, column)) > std::abs(at(largest, column))) largest = row;
+    }
+    if (std::abs(at(largest, column)) < 1e-12) return;
+    for (std::size_t place = 0; place < width && largest != column; ++place)
+      std::swap(at(largest, place), at(column, place));
+    const double scale = 1 / at(column, column);
+    for (std::size_t place = column; place < width; ++place)
+      at(column, place) *= scale;
+    for (std::size_t row = 0; row < rows_; ++row) {
+      const double factor = at(row, column);
+      if (row == column || factor == 0) continue;
+      for (std::size_t place = column; place < width; ++place)
+        at(row, place) -= factor * at(column, place);
+    }
+  }
+  for (std::size_t row = 0; row < rows_; ++row) {
+    basic_[row] = 0;
+    for (std::size_t column = 0; column < rows_; ++column) {
+      inverse(row, column) = at(row, rows_ + column);
+      basic_[row] += inverse(row, column) * right_[column];
+    }
+  }
+}
+
+void Simplex::solve(int pivots) {
+  constexpr int kRefactor = 150;
+  for (; pivots > 0; --pivots) {
+    Variable entering = 0;
+    if (!choose_entering(duals(), entering)) return;
+    if (!pivot(entering)) return;
+    if (++since_refactor_ < kRefactor) continue;
+    since_refactor_ = 0;
+    refactor();
+  }
+}
+
+}  // namespace haunch::lumber

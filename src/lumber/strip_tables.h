@@ -1,0 +1,74 @@
+// The most value that a span can hold in sections, rows and items, with no limit to how often a
+// part is taken: by dynamic programming on a grid, for spans of all sizes at once.
+//
+//   GridRound       which way sizes go onto the grid
+//   StripTables     one view of the spans
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "pattern.h"
+
+namespace haunch::lumber {
+
+enum class GridRound : unsigned char {
+  down,  // parts down and spans up: nothing holds more than the tables say
+  up,    // parts up and spans down: what the tables say can be cut
+};
+
+class StripTables {
+ public:
+  /// For the boards of the model with or without grain.
+  StripTables(const Model& model, View view, bool grain, GridRound round);
+
+  /// All sizes are whole cells: rounding either way gives the same.
+  bool exact() const { return exact_; }
+
+  /// Works the tables out for these values, each >= 0.
+  void price(const std::vector<double>& values);
+  double most(const BoardKind& board, const Span& span) const;
+  /// What is worth so much.
+  SpanLayout layout(const BoardKind& board, const Span& span) const;
+
+ private:
+  struct Place {
+    Item item;
+    std::int64_t u = 0, v = 0;  // cells
+    double value = 0;
+  };
+  struct Option {
+    std::int64_t size = 0;
+    double value = 0;
+    std::size_t from = 0;
+  };
+
+  void choose_cells(std::int64_t most_u, std::int64_t most_v);
+  std::int64_t part_cells(std::int64_t steps, std::int64_t cell) const;
+  std::int64_t span_cells(std::int64_t steps, std::int64_t cell) const;
+  std::size_t across_index(std::int64_t v) const;
+  void price_rows();
+  void price_sections();
+  void price_spans();
+  std::vector<Option> row_options(std::int64_t extent) const;
+  static void drop_dominated(std::vector<Option>& options);
+  static std::vector<double> knapsack(const std::vector<Option>& options, std::int64_t room);
+  Section section(std::int64_t extent, std::int64_t v) const;
+  Row row(std::size_t level, std::int64_t extent) const;
+
+  const Model& model_;
+  View view_;
+  GridRound round_;
+  bool exact_ = false;
+  std::int64_t cell_u_ = 1, cell_v_ = 1;
+  std::int64_t most_u_ = 0, most_v_ = 0;       // cells
+  std::vector<std::int64_t> spans_v_;          // sizes across that spans have, in cells
+  std::vector<Place> places_;                  // by v
+  std::vector<std::size_t> level_end_;         // of places_, by level: a level is one v
+  std::vector<std::vector<double>> rows_;      // by level and extent along u
+  std::vector<std::vector<double>> sections_;  // by size across and extent along u
+  std::vector<std::vector<Option>> section_options_;
+  std::vector<std::vector<double>> spans_;  // by size across and size along u
+};
+
+}  // namespace haunch::lumber
