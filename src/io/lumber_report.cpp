@@ -141,11 +141,14 @@ class Planner {
                                    const std::vector<StockThickness>& thicknesses) const {
     const std::string wood = part.material.empty() ? "its species is not told; of that the stock"
                                                    : "of " + part.material + " the stock";
-    const Length rough = part.finished.thickness + sawing().allowances.face * 2;
-    const std::string would =
-        "; would do: " + in_words(rough, report_.unit) + " rough, " +
-        in_words(lumber::rough_length(part.finished, sawing().allowances), report_.unit) + " x " +
-        in_words(lumber::rough_width(part.finished, sawing().allowances), report_.unit);
+    const Length step = rough_step(report_.unit);
+    const auto up = [&](Length size) {
+      return in_words(-floor_multiple(-size, step), report_.unit);
+    };
+    const lumber::Allowances& allowances = sawing().allowances;
+    const std::string would = "; would do: " + up(part.finished.thickness + allowances.face * 2) +
+                              " rough, " + up(lumber::rough_length(part.finished, allowances)) +
+                              " x " + up(lumber::rough_width(part.finished, allowances));
     if (thicknesses.empty()) return wood + " holds none" + would;
     return wood + " holds none thick enough, laminated from three neither" + would;
   }
