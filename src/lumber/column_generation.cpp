@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cover.h"
+
 namespace haunch::lumber {
 
 namespace {
@@ -10,6 +12,10 @@ namespace {
 constexpr double kTiny = 1e-7;
 constexpr double kArtificialCost = 10;  // times the dearest board
 constexpr int kPivots = 3000;
+/// Filling boards finds columns quickly, but the last small gains are the pricer's to find.
+constexpr double kFillGain = 0.01;
+/// How near to the best prices so far columns are sought.
+constexpr double kCalm = 0.6;
 /// Dual prices as whole numbers: one dearest board is 2^34 of them, so that the values of thousands
 /// of parts add up exactly in a double.
 constexpr double kWhole = 17179869184.0;
@@ -65,6 +71,11 @@ ColumnGeneration::ColumnGeneration(const Model& model, std::uint64_t seed)
   dearest_ = 0;
   for (const BoardKind& board : model.boards)
     dearest_ = std::max(dearest_, board.weight);
+  double least = 1e300;
+  for (std::size_t board = 0; board < model.boards.size(); ++board)
+    least = std::min(least, cost(board) / board_area(model.boards[board]));
+  for (const PartKind& part : model.parts)
+    centre_.push_back(part_area(part) * least);
 }
 
 void ColumnGeneration::add(const Pattern& pattern) {
@@ -75,13 +86,13 @@ void ColumnGeneration::add(const Pattern& pattern) {
 }
 
 bool ColumnGeneration::add_new(std::vector<Pattern> patterns, const std::vector<double>& duals,
-                               const std::vector<double>& board_duals,
+                               const std::vector<double>& board_duals, double least_gain,
                                std::vector<std::size_t>& columns) {
   bool any = false;
   for (Pattern& pattern : patterns) {
     if (pattern.parts.empty()) continue;
     const double worth = value_of(pattern, duals) + board_duals[pattern.board];
-    if (worth <= cost(pattern.board) + kTiny) continue;
+    if (worth <= cost(pattern.board) * (1 + least_gain) + kTiny) continue;
     columns.push_back(pool_.size());
     pool_.push_back(std::move(pattern));
     any = true;
@@ -97,15 +108,15 @@ bool ColumnGeneration::fill_by(const std::vector<double>& duals,
     if (rest.boards[board] > 0)
       patterns.push_back(filler_.fill(board, duals, rest.parts, FillCare{}, random_));
   }
-  return add_new(std::move(patterns), duals, board_duals, columns);
+  return add_new(std::move(patterns), duals, board_duals, kFillGain, columns);
 }
 
-bool ColumnGeneration::price_by(const std::vector<double>& duals,
+bool ColumnGeneration::price_by(const std::vector<double>& prices, const std::vector<double>& duals,
                                 const std::vector<double>& board_duals, const Rest& rest,
                                 std::vector<std::size_t>& columns) {
   Proof proof;
-  for (const double dual : duals)
-    proof.values.push_back(std::floor(dual * kWhole));
+  for (const double price : prices)
+    proof.values.push_back(std::floor(price * kWhole));
   std::vector<Pattern> patterns;
   std::vector<Pattern> limited;
   for (Pricer::Priced& priced : pricer_.price(proof.values, rest.parts)) {
@@ -119,8 +130,52 @@ bool ColumnGeneration::price_by(const std::vector<double>& duals,
   proofs_.push_back(std::move(proof));
   std::erase_if(patterns, [&rest](const Pattern& p) { return rest.boards[p.board] <= 0; });
   std::erase_if(limited, [&rest](const Pattern& p) { return rest.boards[p.board] <= 0; });
-  add_new(std::move(limited), duals, board_duals, columns);
-  return add_new(std::move(patterns), duals, board_duals, columns);
+  add_new(std::move(limited), duals, board_duals, 0, columns);
+  return add_new(std::move(patterns), duals, board_duals, 0, columns);
+}
+
+/// What the proof proves of the rest, in dearest boards.
+double ColumnGeneration::worth(const Proof& proof, const Rest& rest) const {
+  double theta = 1;
+  for (std::size_t board = 0; board < proof.at_most.size(); ++board) {
+    if (!model_.boards[board].limit && proof.at_most[board] > 0)
+      theta = std::min(theta, cost(board) * kWhole / proof.at_most[board]);
+  }
+  double worth = 0;
+  for (std::size_t kind = 0; kind < proof.values.size(); ++kind)
+    worth += theta * proof.values[kind] * rest.parts[kind];
+  for (std::size_t board = 0; board < proof.at_most.size(); ++board) {
+    if (!model_.boards[board].limit) continue;
+    const double over = theta * proof.at_most[board] - cost(board) * kWhole;
+    if (over > 0) worth -= over * static_cast<double>(rest.boards[board]);
+  }
+  return worth / kWhole;
+}
+
+std::vector<double> ColumnGeneration::calmed(const std::vector<double>& duals, double share) const {
+  std::vector<double> calm(duals.size());
+  for (std::size_t kind = 0; kind < duals.size(); ++kind)
+    calm[kind] = share * centre_[kind] + (1 - share) * duals[kind];
+  return calm;
+}
+
+/// Duals of the first steps leap about: columns are sought at prices that keep near the best so
+/// far, and only when that finds none at the duals themselves.
+bool ColumnGeneration::price_calmly(const std::vector<double>& duals,
+                                    const std::vector<double>& board_duals, const Rest& rest,
+                                    int& exact, std::vector<std::size_t>& columns) {
+  for (const double share : {kCalm, 0.0}) {
+    if (exact-- <= 0) return false;
+    const std::vector<double> prices = calmed(duals, share);
+    const bool any = price_by(prices, duals, board_duals, rest, columns);
+    const double proven = worth(proofs_.back(), rest);
+    if (proven > proven_) {
+      proven_ = proven;
+      centre_ = prices;
+    }
+    if (any) return true;
+  }
+  return false;
 }
 
 Relaxation ColumnGeneration::solve(const Rest& rest, int steps, int exact) {
@@ -141,10 +196,10 @@ Relaxation ColumnGeneration::solve(const Rest& rest, int steps, int exact) {
     for (double& dual : relaxation.duals)
       dual = std::max(0.0, dual);
     const std::vector<double> board_duals = rows.by_index(rows.of_board, duals);
-    if (steps == 1) break;
-    if (fill_by(relaxation.duals, board_duals, rest, relaxation.columns)) continue;
-    if (exact-- <= 0) break;
-    if (!price_by(relaxation.duals, board_duals, rest, relaxation.columns)) break;
+    if (steps == 1 && exact == 0) break;
+    const bool priced_only = steps == 1 || (model_.single_row && exact > 0);
+    if (!priced_only && fill_by(relaxation.duals, board_duals, rest, relaxation.columns)) continue;
+    if (!price_calmly(relaxation.duals, board_duals, rest, exact, relaxation.columns)) break;
   }
   relaxation.amounts = simplex.values();
   relaxation.amounts.resize(relaxation.columns.size(), 0.0);

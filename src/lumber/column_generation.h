@@ -43,18 +43,26 @@ class ColumnGeneration {
   const std::vector<Proof>& proofs() const { return proofs_; }
 
  private:
-  bool add_new(std::vector<Pattern> patterns, const std::vector<double>& reduced_from,
-               const std::vector<double>& board_duals, std::vector<std::size_t>& columns);
+  bool add_new(std::vector<Pattern> patterns, const std::vector<double>& duals,
+               const std::vector<double>& board_duals, double least_gain,
+               std::vector<std::size_t>& columns);
   bool fill_by(const std::vector<double>& duals, const std::vector<double>& board_duals,
                const Rest& rest, std::vector<std::size_t>& columns);
-  bool price_by(const std::vector<double>& duals, const std::vector<double>& board_duals,
-                const Rest& rest, std::vector<std::size_t>& columns);
+  bool price_calmly(const std::vector<double>& duals, const std::vector<double>& board_duals,
+                    const Rest& rest, int& exact, std::vector<std::size_t>& columns);
+  double worth(const Proof& proof, const Rest& rest) const;
+  std::vector<double> calmed(const std::vector<double>& duals, double share) const;
+  bool price_by(const std::vector<double>& prices, const std::vector<double>& duals,
+                const std::vector<double>& board_duals, const Rest& rest,
+                std::vector<std::size_t>& columns);
   double cost(std::size_t board) const { return model_.boards[board].weight / dearest_; }
 
   const Model& model_;
   double dearest_ = 1;
   std::vector<Pattern> pool_;
   std::vector<Proof> proofs_;
+  std::vector<double> centre_;  // the prices that prove most so far
+  double proven_ = 0;           // and what they prove
   Pricer pricer_;
   Filler filler_;
   Random random_;

@@ -76,7 +76,7 @@ class Search {
     correct(kFirstFills * effort_);
     bound_by_area(found_.bounds, model_, best_.solution());
     if (!proven() && small_enough()) by_columns();
-    if (!proven()) correct(kLastFills * effort_);
+    if (!proven()) correct(kLastFills * effort_ * (model_.single_row ? kRowsFaster : 1));
     found_.solution = best_.solution();
     bound_by_area(found_.bounds, model_, found_.solution);
     bound_by_duals();
@@ -86,6 +86,7 @@ class Search {
  private:
   static constexpr std::int64_t kFirstFills = 400;
   static constexpr std::int64_t kLastFills = 1000;
+  static constexpr std::int64_t kRowsFaster = 20;  // than strips
 
   bool small_enough() const {
     constexpr std::size_t kMostKinds = 300;
@@ -105,7 +106,7 @@ class Search {
 
   /// Rounds of value correction until so many boards are filled.
   void correct(std::int64_t fills) {
-    constexpr int kMostRounds = 60;
+    constexpr int kMostRounds = 1000;
     const std::int64_t end = corrector_.fills() + fills;
     std::vector<double> values = corrector_.values_by_area();
     for (int round = 0; round < kMostRounds * effort_; ++round) {
@@ -114,11 +115,14 @@ class Search {
     }
   }
 
+  /// Rows are priced quickly, strips slowly.
+  int exact_pricings() const { return (model_.single_row ? 200 : 20) * (1 + effort_); }
+
   void by_columns() {
     for (const Pattern& pattern : best_.solution().patterns)
       columns_.add(pattern);
     const Relaxation relaxation =
-        columns_.solve(rest_of(model_), 200 + 100 * effort_, 15 + 15 * effort_);
+        columns_.solve(rest_of(model_), 200 + 100 * effort_, exact_pricings());
     bound_by_duals();
     if (proven()) return;
     Rounding rounding(model_, columns_, corrector_,

@@ -1,13 +1,14 @@
 // Cutting plans measured: how far above the bound, and how long. Prints a line for each set.
 //
 //   haunch_bench_cutting [SETS]     a tenth of the usual number of orders with SETS 1, all with 10
+#include "cutting.h"
+
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
 #include <string>
 
-#include "cutting.h"
 #include "random.h"
 
 using namespace haunch;
@@ -80,8 +81,7 @@ CuttingOrder week_on_boards(Random& random, std::size_t parts) {
     const Length width = mm(35 + 5 * random.below(22));
     const std::size_t count = 1 + random.below(8);
     for (std::size_t copy = 0; copy < count && made < parts; ++copy, ++made)
-      order.wants.push_back(
-          {.name = "p" + std::to_string(made), .length = length, .width = width});
+      order.wants.push_back({.name = "p" + std::to_string(made), .length = length, .width = width});
   }
   add_boards(order, random);
   return order;
@@ -96,8 +96,7 @@ CuttingOrder week_on_sheets(Random& random, std::size_t parts) {
     const Length width = mm(150 + 5 * random.below(90));
     const std::size_t count = 1 + random.below(6);
     for (std::size_t copy = 0; copy < count && made < parts; ++copy, ++made)
-      order.wants.push_back(
-          {.name = "p" + std::to_string(made), .length = length, .width = width});
+      order.wants.push_back({.name = "p" + std::to_string(made), .length = length, .width = width});
   }
   order.stock.push_back({.id = "sheet",
                          .length = mm(2440),
@@ -131,8 +130,7 @@ struct Tally {
     if (!plan.unplaced.empty()) {
       ++incomplete;
     } else if (bounds.best > 0) {
-      const double above =
-          static_cast<double>(bounds.plan) / static_cast<double>(bounds.best) - 1;
+      const double above = static_cast<double>(bounds.plan) / static_cast<double>(bounds.best) - 1;
       above_sum += above;
       above_most = std::max(above_most, above);
       boards_most = std::max(boards_most, bounds.boards_above);
