@@ -5,6 +5,7 @@
 
 #include "column_generation.h"
 #include "cover.h"
+#include "recut.h"
 #include "rounding.h"
 #include "value_correction.h"
 
@@ -19,7 +20,8 @@ class Best {
 
   void offer(Solution solution) {
     const Score score = score_of(solution, model_);
-    if (any_ && score >= score_) return;
+    // Another as good is taken too: changes that gain nothing lead to some that do.
+    if (any_ && score > score_) return;
     any_ = true;
     score_ = score;
     solution_ = std::move(solution);
@@ -68,6 +70,7 @@ class Search {
   Search(const Model& model, int effort, std::uint64_t seed)
       : model_(model),
         effort_(effort),
+        seed_(seed),
         best_(model),
         corrector_(model, seed),
         columns_(model, seed + 1) {}
@@ -76,7 +79,7 @@ class Search {
     correct(kFirstFills * effort_);
     bound_by_area(found_.bounds, model_, best_.solution());
     if (!proven() && small_enough()) by_columns();
-    if (!proven()) correct(kLastFills * effort_ * (model_.single_row ? kRowsFaster : 1));
+    if (!proven()) recut(kLastFills * effort_ * (model_.single_row ? kRowsFaster : 1));
     found_.solution = best_.solution();
     bound_by_area(found_.bounds, model_, found_.solution);
     bound_by_duals();
@@ -118,6 +121,15 @@ class Search {
   /// Rows are priced quickly, strips slowly.
   int exact_pricings() const { return (model_.single_row ? 200 : 20) * (1 + effort_); }
 
+  /// Some boards of the best anew, until so many boards are filled.
+  void recut(std::int64_t fills) {
+    const std::int64_t end = corrector_.fills() + fills;
+    Recut recut(model_, corrector_, seed_ + 2);
+    const std::vector<double> values = corrector_.values_by_area();
+    while (corrector_.fills() < end && !best_.solution().patterns.empty() && !proven())
+      best_.offer(recut.once(best_.solution(), values));
+  }
+
   void by_columns() {
     for (const Pattern& pattern : best_.solution().patterns)
       columns_.add(pattern);
@@ -155,6 +167,7 @@ class Search {
 
   const Model& model_;
   int effort_;
+  std::uint64_t seed_;
   Best best_;
   Corrector corrector_;
   ColumnGeneration columns_;
