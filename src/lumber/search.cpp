@@ -88,7 +88,7 @@ class Search {
 
  private:
   static constexpr std::int64_t kFirstFills = 400;
-  static constexpr std::int64_t kLastFills = 1000;
+  static constexpr std::int64_t kLastFills = 4000;
   static constexpr std::int64_t kRowsFaster = 20;  // than strips
 
   bool small_enough() const {
@@ -139,7 +139,7 @@ class Search {
     if (proven()) return;
     Rounding rounding(model_, columns_, corrector_,
                       [this](Solution solution) { return offer(std::move(solution)); });
-    if (!rounding.round(relaxation, 10 * effort_)) return;
+    if (!rounding.round(relaxation, 3 * effort_)) return;
     for (int dive = 0; dive < effort_; ++dive) {
       if (!rounding.dive(relaxation, 10 + 10 * effort_)) return;
     }
