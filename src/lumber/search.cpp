@@ -79,7 +79,7 @@ class Search {
     correct(kFirstFills * effort_);
     bound_by_area(found_.bounds, model_, best_.solution());
     if (!proven() && small_enough()) by_columns();
-    if (!proven()) recut(kLastFills * effort_ * (model_.single_row ? kRowsFaster : 1));
+    if (!proven()) recut(last_fills());
     found_.solution = best_.solution();
     bound_by_area(found_.bounds, model_, found_.solution);
     bound_by_duals();
@@ -88,7 +88,7 @@ class Search {
 
  private:
   static constexpr std::int64_t kFirstFills = 400;
-  static constexpr std::int64_t kLastFills = 4000;
+  static constexpr std::int64_t kLastFills = 2000;
   static constexpr std::int64_t kRowsFaster = 20;  // than strips
 
   bool small_enough() const {
@@ -120,6 +120,13 @@ class Search {
 
   /// Rows are priced quickly, strips slowly.
   int exact_pricings() const { return (model_.single_row ? 200 : 20) * (1 + effort_); }
+
+  /// Large orders are worth more work, and have no columns to begin with.
+  std::int64_t last_fills() const {
+    constexpr std::int64_t kParts = 600;
+    const std::int64_t size = std::clamp<std::int64_t>(model_.demand() / kParts, 1, 12);
+    return kLastFills * effort_ * (model_.single_row ? kRowsFaster : size);
+  }
 
   /// Some boards of the best anew, until so many boards are filled.
   void recut(std::int64_t fills) {
