@@ -13,6 +13,7 @@ Solution Recut::once(const Solution& solution, const std::vector<double>& values
   constexpr std::size_t kLeast = 2;
   constexpr std::size_t kSpread = 5;
   constexpr double kShake = 0.3;
+  constexpr FillCare kCare{.sections = 10, .heights = 10, .row_nodes = 100, .single_nodes = 3000};
   const std::size_t boards = solution.patterns.size();
   const std::size_t taken = std::min(boards, kLeast + random_.below(kSpread));
   std::vector<bool> anew(boards, false);
@@ -28,7 +29,7 @@ Solution Recut::once(const Solution& solution, const std::vector<double>& values
   std::vector<double> shaken = values;
   for (double& value : shaken)
     value *= 1 - kShake / 2 + kShake * random_.share();
-  Solution fresh = corrector_.round(std::move(rest), shaken, FillCare{});
+  Solution fresh = corrector_.round(std::move(rest), shaken, kCare);
   std::move(fresh.patterns.begin(), fresh.patterns.end(), std::back_inserter(better.patterns));
   better.missing = std::move(fresh.missing);
   return better;

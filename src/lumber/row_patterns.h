@@ -21,9 +21,9 @@ struct RowChoice {
   std::vector<int> counts;  // by item
 };
 
-/// The choice of most value above `threshold` whose sizes add up to `capacity` at most. `items` fall
-/// in value for size. After `nodes` steps the best so far is taken; `at_most` then says how much
-/// more there might be.
+/// The choice of most value above `threshold` whose sizes add up to `capacity` at most. `items`
+/// fall in value for size. After `nodes` steps the best so far is taken; `at_most` then says how
+/// much more there might be.
 RowChoice best_row(const std::vector<RowItem>& items, std::int64_t capacity, double threshold,
                    std::int64_t nodes);
 

@@ -79,7 +79,7 @@ class Search {
     correct(kFirstFills * effort_);
     bound_by_area(found_.bounds, model_, best_.solution());
     if (!proven() && small_enough()) by_columns();
-    if (!proven()) recut(kLastFills * effort_ * (model_.single_row ? kRowsFaster : 1));
+    if (!proven()) recut(last_fills());
     found_.solution = best_.solution();
     bound_by_area(found_.bounds, model_, found_.solution);
     bound_by_duals();
@@ -88,7 +88,7 @@ class Search {
 
  private:
   static constexpr std::int64_t kFirstFills = 400;
-  static constexpr std::int64_t kLastFills = 1000;
+  static constexpr std::int64_t kLastFills = 2000;
   static constexpr std::int64_t kRowsFaster = 20;  // than strips
 
   bool small_enough() const {
@@ -121,6 +121,13 @@ class Search {
   /// Rows are priced quickly, strips slowly.
   int exact_pricings() const { return (model_.single_row ? 200 : 20) * (1 + effort_); }
 
+  /// Large orders are worth more work, and have no columns to begin with.
+  std::int64_t last_fills() const {
+    constexpr std::int64_t kParts = 600;
+    const std::int64_t size = std::clamp<std::int64_t>(model_.demand() / kParts, 1, 12);
+    return kLastFills * effort_ * (model_.single_row ? kRowsFaster : size);
+  }
+
   /// Some boards of the best anew, until so many boards are filled.
   void recut(std::int64_t fills) {
     const std::int64_t end = corrector_.fills() + fills;
@@ -139,7 +146,7 @@ class Search {
     if (proven()) return;
     Rounding rounding(model_, columns_, corrector_,
                       [this](Solution solution) { return offer(std::move(solution)); });
-    if (!rounding.round(relaxation, 10 * effort_)) return;
+    if (!rounding.round(relaxation, 3 * effort_)) return;
     for (int dive = 0; dive < effort_; ++dive) {
       if (!rounding.dive(relaxation, 10 + 10 * effort_)) return;
     }
