@@ -4,8 +4,48 @@
 #include <cmath>
 
 namespace haunch::lumber {
-
 namespace {
+
+/// A basis with the unit matrix beside it: what makes the one the unit matrix makes the other the
+/// inverse.
+class WideTable {
+ public:
+  WideTable(std::size_t rows, std::size_t width)
+      : rows_(rows), width_(width), cells_(rows * width, 0.0) {}
+
+  double& at(std::size_t row, std::size_t column) { return cells_[row * width_ + column]; }
+
+  /// Makes `column` that of the unit matrix; false when it depends on those before it.
+  bool eliminate(std::size_t column) {
+    const std::size_t largest = row_of_largest(column);
+    if (std::abs(at(largest, column)) < 1e-12) return false;
+    for (std::size_t place = 0; place < width_ && largest != column; ++place)
+      std::swap(at(largest, place), at(column, place));
+    const double scale = 1 / at(column, column);
+    for (std::size_t place = column; place < width_; ++place)
+      at(column, place) *= scale;
+    for (std::size_t row = 0; row < rows_; ++row)
+      if (row != column) take_off(row, column);
+    return true;
+  }
+
+ private:
+  std::size_t row_of_largest(std::size_t column) {
+    std::size_t largest = column;
+    for (std::size_t row = column + 1; row < rows_; ++row)
+      if (std::abs(at(row, column)) > std::abs(at(largest, column))) largest = row;
+    return largest;
+  }
+
+  void take_off(std::size_t row, std::size_t column) {
+    const double factor = at(row, column);
+    for (std::size_t place = column; factor != 0 && place < width_; ++place)
+      at(row, place) -= factor * at(column, place);
+  }
+
+  std::size_t rows_, width_;
+  std::vector<double> cells_;
+};
 
 constexpr double kTiny = 1e-9;
 
@@ -126,38 +166,18 @@ bool Simplex::pivot(Variable entering) {
 
 /// The inverse anew from the basis: errors of many pivots add up.
 void Simplex::refactor() {
-  const std::size_t width = 2 * rows_;
-  std::vector<double> table(rows_ * width, 0.0);
-  const auto at = [&table, width](std::size_t row, std::size_t column) -> double& {
-    return table[row * width + column];
-  };
+  WideTable table(rows_, 2 * rows_);
   for (std::size_t column = 0; column < rows_; ++column) {
     for (const auto& [row, coefficient] : entries_of(basis_[column]))
-      at(row, column) = coefficient;
-    at(column, rows_ + column) = 1;
+      table.at(row, column) = coefficient;
+    table.at(column, rows_ + column) = 1;
   }
-  for (std::size_t column = 0; column < rows_; ++column) {
-    std::size_t largest = column;
-    for (std::size_t row = column + 1; row < rows_; ++row) {
-      if (std::abs(at(row, column)) > std::abs(at(largest, column))) largest = row;
-    }
-    if (std::abs(at(largest, column)) < 1e-12) return;
-    for (std::size_t place = 0; place < width && largest != column; ++place)
-      std::swap(at(largest, place), at(column, place));
-    const double scale = 1 / at(column, column);
-    for (std::size_t place = column; place < width; ++place)
-      at(column, place) *= scale;
-    for (std::size_t row = 0; row < rows_; ++row) {
-      const double factor = at(row, column);
-      if (row == column || factor == 0) continue;
-      for (std::size_t place = column; place < width; ++place)
-        at(row, place) -= factor * at(column, place);
-    }
-  }
+  for (std::size_t column = 0; column < rows_; ++column)
+    if (!table.eliminate(column)) return;
   for (std::size_t row = 0; row < rows_; ++row) {
     basic_[row] = 0;
     for (std::size_t column = 0; column < rows_; ++column) {
-      inverse(row, column) = at(row, rows_ + column);
+      inverse(row, column) = table.at(row, rows_ + column);
       basic_[row] += inverse(row, column) * right_[column];
     }
   }

@@ -121,7 +121,8 @@ void StripTables::drop_dominated(std::vector<Option>& options) {
   std::vector<Option> kept;
   for (const Option& option : options) {
     const bool useless = std::any_of(kept.begin(), kept.end(), [&option](const Option& other) {
-      return static_cast<double>(option.size / other.size) * other.value >= option.value;
+      const std::int64_t times = option.size / other.size;
+      return static_cast<double>(times) * other.value >= option.value;
     });
     if (!useless) kept.push_back(option);
   }
