@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "commands.h"
+#include "complaints.h"
 #include "feed.h"
 #include "json_reader.h"
 #include "lumber_text.h"
@@ -24,52 +25,28 @@ namespace {
 class LumberRun {
  public:
   LumberRun(const Invocation& invocation, const Streams& streams)
-      : invocation_(invocation), streams_(streams), source_(invocation.words, streams.in) {}
+      : invocation_(invocation),
+        streams_(streams),
+        source_(invocation.words, streams.in),
+        complaints_(streams) {}
 
   ExitStatus run() {
-    if (!specs_can_be_read() || !take_shop_file() || !take_stock_file()) return status_;
+    if (!complaints_.can_read(source_) || !complaints_.take_shop_file(invocation_.shop, shop_) ||
+        !take_stock_file())
+      return complaints_.status();
     read_specs();
-    if (status_ >= kBadSpec) return status_;
+    if (complaints_.status() >= kBadSpec) return complaints_.status();
     const Unit unit = stock_ ? stock_->unit : unit_.value_or(Unit::mm);
     LumberReport report =
         report_lumber(std::move(parts_), std::move(stock_), unit, invocation_.lumber);
-    if (!note(place(report.problems))) return status_;
+    if (!complaints_.note(place(report.problems))) return complaints_.status();
     write(report, invocation_.view.unit.value_or(unit));
-    if (status_ < kBadSpec && !invocation_.leftover.empty()) write_leftover(report);
-    if (!report.unplaced.empty()) raise(kCheckFailed);
-    return status_;
+    if (complaints_.status() < kBadSpec && !invocation_.leftover.empty()) write_leftover(report);
+    if (!report.unplaced.empty()) complaints_.raise(kCheckFailed);
+    return complaints_.status();
   }
 
  private:
-  void raise(ExitStatus status) { status_ = std::max(status_, status); }
-
-  void note(const FileFault& fault) {
-    raise(kFileFault);
-    complain(error_line(fault), streams_);
-  }
-
-  bool note(const std::vector<PlacedProblem>& problems) {
-    if (!problems.empty()) raise(kBadSpec);
-    for (const PlacedProblem& problem : problems)
-      complain(error_line(problem), streams_);
-    return problems.empty();
-  }
-
-  bool specs_can_be_read() {
-    for (const FileFault& fault : source_.check())
-      note(fault);
-    return status_ < kFileFault;
-  }
-
-  bool take_shop_file() {
-    if (invocation_.shop.empty()) return true;
-    ShopFile file = read_shop_file(invocation_.shop, streams_.in);
-    for (const FileFault& fault : file.faults)
-      note(fault);
-    shop_ = std::move(file.shop);
-    return note(file.problems) && shop_;
-  }
-
   // ---- the stock file
 
   bool take_stock_file() {
@@ -80,12 +57,12 @@ class LumberRun {
   bool take_stock_json() {
     SingleObject single = read_single(invocation_.stock, "a stock file", false, streams_.in);
     for (const FileFault& fault : single.faults)
-      note(fault);
-    if (!note(single.problems) || !single.record) return false;
+      complaints_.note(fault);
+    if (!complaints_.note(single.problems) || !single.record) return false;
     stock_record_ = std::move(single.record);
     StockReading reading = read_stock(*stock_record_->item);
     stock_ = std::move(reading.file);
-    return note(stock_record_->place(reading.problems)) && stock_;
+    return complaints_.note(stock_record_->place(reading.problems)) && stock_;
   }
 
   bool take_stock_csv() {
@@ -99,34 +76,34 @@ class LumberRun {
       placed.push_back({invocation_.stock, at.line, at.column, problem.path, problem.message});
     }
     stock_ = std::move(reading.file);
-    return note(placed) && stock_;
+    return complaints_.note(placed) && stock_;
   }
 
   std::optional<std::string> stock_bytes() {
     const std::string& file = invocation_.stock;
     if (std::filesystem::is_directory(file)) {
-      note(FileFault{file, "is a folder; a stock file is wanted"});
+      complaints_.note(FileFault{file, "is a folder; a stock file is wanted"});
       return {};
     }
     const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
     if (descriptor < 0) {
-      note(system_fault(file, "cannot be opened", errno));
+      complaints_.note(system_fault(file, "cannot be opened", errno));
       return {};
     }
     Feed feed(descriptor, true);
     while (feed.waiting().size() <= kMaxDocumentBytes && feed.fill()) {
     }
     if (feed.error() != 0) {
-      note(system_fault(file, "cannot be read", feed.error()));
+      complaints_.note(system_fault(file, "cannot be read", feed.error()));
       return {};
     }
     std::string text = feed.take_all();
     const std::string_view foreign = foreign_encoding(text);
     if (!foreign.empty())
-      note({{file, 1, 1, "", "is in " + std::string(foreign) + "; save it as UTF-8"}});
+      complaints_.note({{file, 1, 1, "", "is in " + std::string(foreign) + "; save it as UTF-8"}});
     if (text.size() > kMaxDocumentBytes)
-      note({{file, 1, 1, "", "is over 64 MiB; no rack is that long"}});
-    return status_ < kBadSpec ? std::optional(std::move(text)) : std::nullopt;
+      complaints_.note({{file, 1, 1, "", "is over 64 MiB; no rack is that long"}});
+    return complaints_.status() < kBadSpec ? std::optional(std::move(text)) : std::nullopt;
   }
 
   /// Problems with the stock file that show only with the parts.
@@ -141,34 +118,32 @@ class LumberRun {
   // ---- specs
 
   void read_specs() {
-    while (status_ < kFileFault) {
+    while (complaints_.status() < kFileFault) {
       auto record = source_.next();
       if (!record) return;
       if (record->fault)
-        note(*record->fault);
+        complaints_.note(*record->fault);
       else
         take(*record);
     }
   }
 
   void take(Record& record) {
-    note(record.problems);
+    complaints_.note(record.problems);
     if (!record.item) return;
     JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
-    if (!note(record.place(reading.problems)) || !reading.job || record.spoilt) return;
+    if (!complaints_.note(record.place(reading.problems)) || !reading.job || record.spoilt) return;
     ItemOutcome outcome = report_item(std::move(reading.job), false);
-    if (!note(record.place(outcome.problems)) || !outcome.report) return;
+    if (!complaints_.note(record.place(outcome.problems)) || !outcome.report) return;
     const ItemReport& item = *outcome.report;
     if (item.worst() == Status::fail) {
-      raise(kCheckFailed);
+      complaints_.raise(kCheckFailed);
       if (!invocation_.quiet)
         complain(item.job->id + ": a check fails; 'haunch check' shows it\n", streams_);
     }
     if (!ids_.insert(item.job->id).second) {
-      raise(kBadSpec);
-      complain("haunch: error: two items are called \"" + one_line(item.job->id) +
-                   "\"; their parts could not be told apart: give each its own id\n",
-               streams_);
+      complaints_.refuse("two items are called \"" + item.job->id +
+                         "\"; their parts could not be told apart: give each its own id");
       return;
     }
     if (!unit_) unit_ = item.job->unit;
@@ -179,16 +154,9 @@ class LumberRun {
   // ---- out
 
   std::vector<FileIdentity> inputs() const {
-    std::vector<FileIdentity> identities;
     std::vector<std::string> files = source_.files();
-    files.push_back(invocation_.shop);
-    files.push_back(invocation_.stock);
-    for (const std::string& file : files) {
-      if (file.empty()) continue;
-      if (const auto identity = file == "-" ? identity_of(streams_.in) : identity_of(file))
-        identities.push_back(*identity);
-    }
-    return identities;
+    files.insert(files.end(), {invocation_.shop, invocation_.stock});
+    return identities_of(files, streams_);
   }
 
   void write(const LumberReport& report, Unit unit) {
@@ -201,14 +169,14 @@ class LumberRun {
     else
       file.append(lumber_page(report, LengthPrinter(unit, view.lengths)));
     file.finish();
-    if (file.fault()) note(*file.fault());
+    if (file.fault()) complaints_.note(*file.fault());
   }
 
   void write_leftover(const LumberReport& report) {
     OutputFile file(invocation_.leftover, streams_.out, inputs());
     file.append(stock_text(stock_left(report)));
     file.finish();
-    if (file.fault()) note(*file.fault());
+    if (file.fault()) complaints_.note(*file.fault());
   }
 
   const Invocation& invocation_;
@@ -220,7 +188,7 @@ class LumberRun {
   std::optional<Unit> unit_;
   std::vector<LumberPart> parts_;
   std::set<std::string> ids_;
-  ExitStatus status_ = kDone;
+  Complaints complaints_;
 };
 
 std::string usage_fault(const Invocation& invocation) {
@@ -241,9 +209,7 @@ std::string usage_fault(const Invocation& invocation) {
 
 ExitStatus run_lumber(const Invocation& invocation, const Streams& streams) {
   const std::string fault = usage_fault(invocation);
-  if (fault.empty()) return LumberRun(invocation, streams).run();
-  complain("haunch: error: " + one_line(fault) + "\n", streams);
-  return kBadSpec;
+  return fault.empty() ? LumberRun(invocation, streams).run() : Complaints(streams).refuse(fault);
 }
 
 }  // namespace haunch

@@ -1,13 +1,11 @@
-#include <algorithm>
 #include <optional>
 #include <utility>
 
 #include "commands.h"
-#include "messages.h"
+#include "complaints.h"
 #include "output_file.h"
 #include "report.h"
 #include "report_stream.h"
-#include "single_file.h"
 #include "spec_source.h"
 
 namespace haunch {
@@ -20,12 +18,14 @@ class ReportRun {
       : invocation_(invocation),
         streams_(streams),
         source_(invocation.words, streams.in),
-        pages_(invocation.view) {}
+        pages_(invocation.view),
+        complaints_(streams) {}
 
   ExitStatus run() {
-    if (!sources_can_be_read() || !take_shop_file()) return status_;
+    if (!complaints_.can_read(source_) || !complaints_.take_shop_file(invocation_.shop, shop_))
+      return complaints_.status();
     OutputFile file(invocation_.output, streams_.out, inputs());
-    while (file.state() == OutputFile::State::open && status_ < kFileFault) {
+    while (file.state() == OutputFile::State::open && complaints_.status() < kFileFault) {
       auto record = source_.next();
       if (!record) {
         file.append(pages_.end(errors_));
@@ -34,55 +34,25 @@ class ReportRun {
       }
       take(*record, file);
     }
-    if (file.fault()) note(*file.fault());
-    return status_;
+    if (file.fault()) complaints_.note(*file.fault());
+    return complaints_.status();
   }
 
  private:
-  void raise(ExitStatus status) { status_ = std::max(status_, status); }
-
-  void note(const FileFault& fault) {
-    raise(kFileFault);
-    complain(error_line(fault), streams_);
-  }
-
   void note(const std::vector<PlacedProblem>& problems) {
-    if (!problems.empty()) raise(kBadSpec);
-    for (const PlacedProblem& problem : problems)
-      complain(error_line(problem), streams_);
+    complaints_.note(problems);
     errors_.insert(errors_.end(), problems.begin(), problems.end());
   }
 
-  bool sources_can_be_read() {
-    for (const FileFault& fault : source_.check())
-      note(fault);
-    return status_ < kFileFault;
-  }
-
   std::vector<FileIdentity> inputs() const {
-    std::vector<FileIdentity> identities;
     std::vector<std::string> files = source_.files();
-    if (!invocation_.shop.empty()) files.push_back(invocation_.shop);
-    for (const std::string& file : files)
-      if (const auto identity = file == "-" ? identity_of(streams_.in) : identity_of(file))
-        identities.push_back(*identity);
-    return identities;
-  }
-
-  /// False when the shop file can't be used; then nothing is worked.
-  bool take_shop_file() {
-    if (invocation_.shop.empty()) return true;
-    ShopFile file = read_shop_file(invocation_.shop, streams_.in);
-    for (const FileFault& fault : file.faults)
-      note(fault);
-    note(file.problems);
-    shop_ = std::move(file.shop);
-    return status_ < kBadSpec;
+    files.push_back(invocation_.shop);
+    return identities_of(files, streams_);
   }
 
   void take(Record& record, OutputFile& file) {
     if (record.fault) {
-      note(*record.fault);
+      complaints_.note(*record.fault);
       return;
     }
     std::vector<PlacedProblem> problems = record.problems;
@@ -111,7 +81,7 @@ class ReportRun {
     if (!outcome.report) return;
     file.append(pages_.item(*outcome.report));
     if (outcome.report->worst() != Status::fail) return;
-    raise(kCheckFailed);
+    complaints_.raise(kCheckFailed);
     if (!shows_checks && !invocation_.quiet)
       complain(outcome.report->job->id + ": a check fails; 'haunch check' shows it\n", streams_);
   }
@@ -129,7 +99,7 @@ class ReportRun {
   ReportStream pages_;
   std::optional<ShopDefaults> shop_;
   std::vector<PlacedProblem> errors_;
-  ExitStatus status_ = kDone;
+  Complaints complaints_;
 };
 
 }  // namespace

@@ -3,11 +3,10 @@
 #include <array>
 
 #include "commands.h"
+#include "complaints.h"
 #include "csv_row.h"
 #include "json_text.h"
-#include "messages.h"
 #include "season_spec.h"
-#include "single_file.h"
 #include "species.h"
 #include "text_table.h"
 
@@ -162,26 +161,16 @@ std::string text_of(const Found& found, const Invocation& invocation) {
 
 ExitStatus run_species(const Invocation& invocation, const Streams& streams) {
   const std::string name = fmt::format("{}", fmt::join(invocation.words, " "));
-  std::vector<Species> own;
-  if (!invocation.shop.empty()) {
-    const ShopFile file = read_shop_file(invocation.shop, streams.in);
-    for (const FileFault& fault : file.faults)
-      complain(error_line(fault), streams);
-    for (const PlacedProblem& problem : file.problems)
-      complain(error_line(problem), streams);
-    if (!file.faults.empty()) return kFileFault;
-    if (!file.shop) return kBadSpec;
-    own = woods_of(file.shop->values());
-  }
+  Complaints complaints(streams);
+  std::optional<ShopDefaults> shop;
+  if (!complaints.take_shop_file(invocation.shop, shop)) return complaints.status();
+  const std::vector<Species> own = shop ? woods_of(shop->values()) : std::vector<Species>();
   const Found found = search_species(name, own);
   if (!found.empty()) return write_result(text_of(found, invocation), invocation, streams);
   const std::string nearest = nearest_species(name);
-  complain("haunch: error: species: \"" + name + "\" is not known; " +
-               (nearest.empty() ? "'haunch species' lists those that are"
-                                : "did you mean \"" + nearest + "\"?") +
-               "\n",
-           streams);
-  return kBadSpec;
+  return complaints.refuse("species: \"" + name + "\" is not known; " +
+                           (nearest.empty() ? "'haunch species' lists those that are"
+                                            : "did you mean \"" + nearest + "\"?"));
 }
 
 }  // namespace haunch

@@ -3,6 +3,7 @@
 #include <utility>
 
 #include "commands.h"
+#include "complaints.h"
 #include "messages.h"
 #include "output_file.h"
 #include "report.h"
@@ -102,66 +103,42 @@ class OptionReadings {
 class TrialRun {
  public:
   TrialRun(const Invocation& invocation, const Streams& streams)
-      : invocation_(invocation), streams_(streams) {}
+      : invocation_(invocation), streams_(streams), complaints_(streams) {}
 
   ExitStatus run() {
     const std::string fault = usage_fault(invocation_);
-    if (!fault.empty()) return refuse(fault);
-    if (!take_shop_file() || !read_spec()) return status_;
+    if (!fault.empty()) return complaints_.refuse(fault);
+    if (!complaints_.take_shop_file(invocation_.shop, shop_) || !read_spec())
+      return complaints_.status();
     const auto number = joint_number();
-    if (!number) return refuse(no_such_joint(invocation_.joint, wood_.joints.size()));
+    if (!number) return complaints_.refuse(no_such_joint(invocation_.joint, wood_.joints.size()));
     const auto design = trial_design(wood_, *number);
-    if (!design) return refuse("--joint: no trial is known for joint " + invocation_.joint);
+    if (!design)
+      return complaints_.refuse("--joint: no trial is known for joint " + invocation_.joint);
     const auto readings =
         invocation_.measured.empty() ? readings_of_options(*design) : readings_of_file(*design);
-    if (!readings) return status_;
+    if (!readings) return complaints_.status();
     return report(report_trial(job_->id, wood_, *number, *design, *readings, job_->unit));
   }
 
  private:
-  ExitStatus refuse(const std::string& message) {
-    complain("haunch: error: " + one_line(message) + "\n", streams_);
-    return status_ = std::max(status_, kBadSpec);
-  }
-
-  void note(const FileFault& fault) {
-    status_ = kFileFault;
-    complain(error_line(fault), streams_);
-  }
-
-  bool note(const std::vector<PlacedProblem>& problems) {
-    if (!problems.empty()) status_ = std::max(status_, kBadSpec);
-    for (const PlacedProblem& problem : problems)
-      complain(error_line(problem), streams_);
-    return problems.empty();
-  }
-
   /// The one object of a file, called `what` in messages; nothing if that can't be had.
   std::optional<Record> read_one(const std::string& file, const std::string& what,
                                  bool may_be_listed) {
     SingleObject single = read_single(file, what, may_be_listed, streams_.in);
     for (const FileFault& fault : single.faults)
-      note(fault);
-    note(single.problems);
+      complaints_.note(fault);
+    complaints_.note(single.problems);
     return std::move(single.record);
-  }
-
-  bool take_shop_file() {
-    if (invocation_.shop.empty()) return true;
-    ShopFile file = read_shop_file(invocation_.shop, streams_.in);
-    for (const FileFault& fault : file.faults)
-      note(fault);
-    shop_ = std::move(file.shop);
-    return note(file.problems) && shop_;
   }
 
   bool read_spec() {
     auto record = read_one(invocation_.words.front(), "the spec of a trial", true);
     if (!record) return false;
     JobReading reading = read_job(*record->item, shop_ ? &*shop_ : nullptr, record->default_id);
-    if (!note(record->place(reading.problems)) || !reading.job) return false;
+    if (!complaints_.note(record->place(reading.problems)) || !reading.job) return false;
     ItemOutcome outcome = report_item(std::move(reading.job), false);
-    if (!note(record->place(outcome.problems)) || !outcome.report) return false;
+    if (!complaints_.note(record->place(outcome.problems)) || !outcome.report) return false;
     job_ = std::move(outcome.report->job);
     wood_ = std::move(outcome.report->wood);
     return true;
@@ -183,15 +160,15 @@ class TrialRun {
     auto record = read_one(invocation_.measured, "a file of readings", false);
     if (!record) return {};
     TrialReading reading = read_trial(*record->item, design, job_->unit, band());
-    if (!note(record->place(reading.problems))) return {};
+    if (!complaints_.note(record->place(reading.problems))) return {};
     return std::move(reading.readings);
   }
 
   std::optional<TrialReadings> readings_of_options(const TrialDesign& design) {
     const auto* joint = std::get_if<JointDesign>(&design);
     if (joint == nullptr) {
-      refuse("joint " + invocation_.joint +
-             " is a panel's; its readings come in a file, with --measured");
+      complaints_.refuse("joint " + invocation_.joint +
+                         " is a panel's; its readings come in a file, with --measured");
       return {};
     }
     OptionReadings given(*joint);
@@ -200,20 +177,14 @@ class TrialRun {
     TrialReading reading = read_trial(given.document(), design, job_->unit, band());
     for (const Problem& problem : reading.problems) {
       const std::string option(given.option_at(problem.path));
-      refuse((option.empty() ? "" : option + ": ") + problem.message);
+      complaints_.refuse((option.empty() ? "" : option + ": ") + problem.message);
     }
     return std::move(reading.readings);
   }
 
   std::vector<FileIdentity> inputs() const {
-    std::vector<FileIdentity> identities;
-    for (const std::string& file :
-         {invocation_.words.front(), invocation_.shop, invocation_.measured}) {
-      if (file.empty()) continue;
-      if (const auto identity = file == "-" ? identity_of(streams_.in) : identity_of(file))
-        identities.push_back(*identity);
-    }
-    return identities;
+    return identities_of({invocation_.words.front(), invocation_.shop, invocation_.measured},
+                         streams_);
   }
 
   ExitStatus report(const TrialReport& trial) {
@@ -223,9 +194,9 @@ class TrialRun {
                     ? trial_json(trial, unit, job_->unit)
                     : trial_page(trial, job_->unit, LengthPrinter(unit, LengthStyle{0})));
     file.finish();
-    if (file.fault()) note(*file.fault());
-    if (trial.fails()) status_ = std::max(status_, kCheckFailed);
-    return status_;
+    if (file.fault()) complaints_.note(*file.fault());
+    if (trial.fails()) complaints_.raise(kCheckFailed);
+    return complaints_.status();
   }
 
   const Invocation& invocation_;
@@ -233,7 +204,7 @@ class TrialRun {
   std::optional<ShopDefaults> shop_;
   std::unique_ptr<Job> job_;
   Assembly wood_;
-  ExitStatus status_ = kDone;
+  Complaints complaints_;
 };
 
 }  // namespace

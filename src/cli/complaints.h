@@ -1,0 +1,45 @@
+// What a run finds wrong: told as it comes, and kept as the exit status.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "commands.h"
+#include "file_fault.h"
+#include "output_file.h"
+#include "shop.h"
+#include "spec_source.h"
+
+namespace haunch {
+
+class Complaints {
+ public:
+  explicit Complaints(const Streams& streams) : streams_(streams) {}
+
+  /// The highest so far.
+  ExitStatus status() const { return status_; }
+  void raise(ExitStatus status);
+
+  void note(const FileFault& fault);
+  /// True when there are none.
+  bool note(const std::vector<PlacedProblem>& problems);
+  /// An error that has no place in a file, with "haunch: error: " before it.
+  ExitStatus refuse(const std::string& message);
+
+  /// What `source` cannot read at all is noted; false if there is any.
+  bool can_read(SpecSource& source);
+  /// Reads the shop file into `shop` if one is named; false when it cannot be used.
+  bool take_shop_file(const std::string& file, std::optional<ShopDefaults>& shop);
+
+ private:
+  const Streams& streams_;
+  ExitStatus status_ = kDone;
+};
+
+/// The files of those names, "-" being standard input, so that none of them is written over. Empty
+/// names are passed over.
+std::vector<FileIdentity> identities_of(const std::vector<std::string>& files,
+                                        const Streams& streams);
+
+}  // namespace haunch
