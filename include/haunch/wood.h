@@ -168,6 +168,16 @@ struct Assembly {
 /// "J1" for joint 0, and so on.
 std::string joint_id(std::size_t joint);
 
+/// Whether a joint stands at one of the long-grain edges of what enters, as a panel's sides do.
+bool is_at_long_edge(const Assembly& assembly, const Joint& joint);
+
+/// Where the receiving piece's sight edge stands in the assembly, along the joint's heading.
+Length sight_edge(const Assembly& assembly, const Joint& joint);
+
+/// The first box that was cut for a joint in the piece that receives it, in that piece's own axes;
+/// null where there is none.
+const Box* cut_for(const Assembly& assembly, std::size_t joint);
+
 /// A box of a piece's own axes, placed in the assembly.
 Box placed(const Box& box, const Place& place);
 

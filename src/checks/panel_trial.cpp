@@ -84,14 +84,10 @@ std::optional<PanelDesign> panel_design(const Assembly& wood, std::size_t number
   const Joint& joint = wood.joints[number];
   if (!joint.design.bite || !joint.design.cheeks) return {};
   const Piece& panel = wood.pieces[joint.enters];
-  for (const Feature& feature : wood.pieces[joint.receives].features) {
-    const auto& served = feature.joints;
-    if (feature.kind != "groove" || std::find(served.begin(), served.end(), number) == served.end())
-      continue;
-    const Length groove = feature.cuts.front().extent(2);
-    return PanelDesign{panel.blank[2], panel.blank[1], groove - *joint.design.cheeks, groove};
-  }
-  return {};
+  const Box* groove = cut_for(wood, number);
+  if (groove == nullptr) return {};
+  return PanelDesign{panel.blank[2], panel.blank[1], groove->extent(2) - *joint.design.cheeks,
+                     groove->extent(2)};
 }
 
 Tongue best_depth(const std::vector<PanelPoint>& remaining, Length cup, Face hollow,

@@ -15,18 +15,14 @@ struct State {
   std::optional<Bench> bench;
 };
 
-/// Whether a joint stands at one of its panel's long-grain edges.
-bool is_across(const Assembly& wood, const Joint& joint) {
-  return joint.heading.axis == wood.pieces[joint.enters].place.axes[1];
-}
-
 PanelState panel_state(const Bench& bench, std::size_t piece) {
   PanelState state;
   state.width = bench.assembly.pieces[piece].blank[1];
   bool first = true;
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
     const Joint& joint = bench.assembly.joints[number];
-    if (joint.enters != piece || !joint.design.bite || !is_across(bench.assembly, joint)) continue;
+    if (joint.enters != piece || !joint.design.bite || !is_at_long_edge(bench.assembly, joint))
+      continue;
     const JointMeasure& found = bench.measures[number];
     const Length gap = found.bottom.value_or(Length());
     state.gap = first ? gap : std::min(state.gap, gap);

@@ -175,14 +175,9 @@ Outlook outlook(const JointDesign& design, const JointReadings& read) {
 /// The groove that a stub stands in.
 std::optional<CheekDesign> groove_of(const Assembly& wood, std::size_t number) {
   const Piece& receives = wood.pieces[wood.joints[number].receives];
-  for (const Feature& feature : receives.features) {
-    const auto& served = feature.joints;
-    if (feature.kind != "groove" || std::find(served.begin(), served.end(), number) == served.end())
-      continue;
-    const Box& cut = feature.cuts.front();
-    return CheekDesign{receives.blank[2], cut.low[2], cut.extent(2), cut.extent(1)};
-  }
-  return {};
+  const Box* groove = cut_for(wood, number);
+  if (groove == nullptr) return {};
+  return CheekDesign{receives.blank[2], groove->low[2], groove->extent(2), groove->extent(1)};
 }
 
 }  // namespace

@@ -76,7 +76,8 @@ class ReportRun {
       add(problems, record.place({no_season()}));
       return;
     }
-    const ItemOutcome outcome = report_item(std::move(job), shows_checks);
+    const ItemOutcome outcome =
+        report_item(std::move(job), {shows_checks, shows_checks || section == Section::season});
     add(problems, record.place(outcome.problems));
     if (!outcome.report) return;
     file.append(pages_.item(*outcome.report));

@@ -137,7 +137,7 @@ class TrialRun {
     if (!record) return false;
     JobReading reading = read_job(*record->item, shop_ ? &*shop_ : nullptr, record->default_id);
     if (!complaints_.note(record->place(reading.problems)) || !reading.job) return false;
-    ItemOutcome outcome = report_item(std::move(reading.job), false);
+    ItemOutcome outcome = report_item(std::move(reading.job), {});
     if (!complaints_.note(record->place(outcome.problems)) || !outcome.report) return false;
     job_ = std::move(outcome.report->job);
     wood_ = std::move(outcome.report->wood);

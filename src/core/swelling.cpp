@@ -97,8 +97,7 @@ Motion Swell::free_motion(std::size_t piece, std::size_t axis) const {
 
 Length Swell::shift_of_sight_edge(const Joint& joint) {
   const auto axis = static_cast<std::size_t>(joint.heading.axis);
-  const Box blank = placed_blank(built(joint.receives));
-  const Length edge = joint.heading.upwards ? blank.low[axis] : blank.high[axis];
+  const Length edge = sight_edge(built_, joint);
   return motion(joint.receives, axis).at(edge) - edge;
 }
 
@@ -144,12 +143,8 @@ Length Swell::held_place(const Joint& joint, std::size_t axis) const {
     return origin + middle(joint.tenon->each.front().from_edge, last.from_edge + last.width);
   }
   const auto number = static_cast<std::size_t>(&joint - built_.joints.data());
-  const Piece& receives = built(joint.receives);
-  for (const Feature& feature : receives.features) {
-    const bool serves =
-        std::find(feature.joints.begin(), feature.joints.end(), number) != feature.joints.end();
-    if (!serves || feature.cuts.empty()) continue;
-    const Box cut = placed(feature.cuts.front(), receives.place);
+  if (const Box* made = cut_for(built_, number)) {
+    const Box cut = placed(*made, built(joint.receives).place);
     return middle(cut.low[axis], cut.high[axis]);
   }
   const Box blank = placed_blank(enters);

@@ -1,11 +1,32 @@
 #include "haunch/wood.h"
 
+#include <algorithm>
+
 namespace haunch {
 
 bool interiors_meet(const Box& a, const Box& b) {
   for (std::size_t axis = 0; axis < 3; ++axis)
     if (a.high[axis] <= b.low[axis] || b.high[axis] <= a.low[axis]) return false;
   return true;
+}
+
+bool is_at_long_edge(const Assembly& assembly, const Joint& joint) {
+  return joint.heading.axis == assembly.pieces[joint.enters].place.axes[1];
+}
+
+Length sight_edge(const Assembly& assembly, const Joint& joint) {
+  const auto axis = static_cast<std::size_t>(joint.heading.axis);
+  const Box blank = placed_blank(assembly.pieces[joint.receives]);
+  return joint.heading.upwards ? blank.low[axis] : blank.high[axis];
+}
+
+const Box* cut_for(const Assembly& assembly, std::size_t joint) {
+  for (const Feature& feature : assembly.pieces[assembly.joints[joint].receives].features) {
+    const auto& served = feature.joints;
+    if (std::find(served.begin(), served.end(), joint) != served.end() && !feature.cuts.empty())
+      return &feature.cuts.front();
+  }
+  return nullptr;
 }
 
 std::string joint_id(std::size_t joint) {

@@ -60,12 +60,11 @@ void take_seasons(ItemReport& report, const Job& job) {
   report.seasons = check_seasons(report.wood, *job.season, job.unit);
   report.findings.insert(report.findings.end(), report.seasons->findings.begin(),
                          report.seasons->findings.end());
-  report.season_remedies = find_season_remedies(job, report.findings);
 }
 
 }  // namespace
 
-ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies) {
+ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries) {
   try {
     Worked worked = job->work();
     if (!worked.problems.empty()) return {{}, std::move(worked.problems)};
@@ -81,7 +80,9 @@ ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies) {
                           job->assumed_season.end());
     report.findings = check_assembly(report.wood, job->unit);
     if (job->season) take_seasons(report, *job);
-    if (with_remedies) report.remedies = find_remedies(*job, report.findings);
+    if (tries.season_remedies && job->season)
+      report.season_remedies = find_season_remedies(*job, report.findings);
+    if (tries.remedies) report.remedies = find_remedies(*job, report.findings);
     report.job = std::move(job);
     return {std::move(report), {}};
   } catch (const LengthOverflow& overflow) {

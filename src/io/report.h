@@ -45,8 +45,14 @@ struct ItemOutcome {
   std::vector<Problem> problems;
 };
 
-/// Works and checks a job. `with_remedies`: tries remedies for what is not ok.
-ItemOutcome report_item(std::unique_ptr<Job> job, bool with_remedies);
+/// What is to be tried for what is not ok; each try works and checks the job again.
+struct Tries {
+  bool remedies = false;         // of each finding
+  bool season_remedies = false;  // of wood that does not bear its seasons
+};
+
+/// Works and checks a job.
+ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries);
 
 /// Pieces of one role and grain whose sizes agree within 0.001 mm, merged at the smallest, in the
 /// order of their marks.

@@ -15,23 +15,13 @@ struct LeastEdge {
   double at_room = 0, at_bite = 0;
 };
 
-/// Whether a joint stands at one of its panel's long-grain edges.
-bool is_across(const Assembly& wood, const Joint& joint) {
-  return joint.heading.axis == wood.pieces[joint.enters].place.axes[1];
-}
-
 /// The far corner of what was cut for a joint, along its heading.
 Length groove_bottom(const Assembly& wood, std::size_t number) {
   const Joint& joint = wood.joints[number];
   const Piece& receives = wood.pieces[joint.receives];
   const auto axis = static_cast<std::size_t>(joint.heading.axis);
-  for (const Feature& feature : receives.features) {
-    if (std::find(feature.joints.begin(), feature.joints.end(), number) == feature.joints.end())
-      continue;
-    const Box cut = placed(feature.cuts.front(), receives.place);
-    return joint.heading.upwards ? cut.high[axis] : cut.low[axis];
-  }
-  return {};
+  const Box cut = placed(*cut_for(wood, number), receives.place);
+  return joint.heading.upwards ? cut.high[axis] : cut.low[axis];
 }
 
 void take_edge(LeastEdge& least, const Assembly& wood, std::size_t number, double percent) {
@@ -39,9 +29,8 @@ void take_edge(LeastEdge& least, const Assembly& wood, std::size_t number, doubl
   const auto axis = static_cast<std::size_t>(joint.heading.axis);
   const bool up = joint.heading.upwards;
   const Box panel = placed_blank(wood.pieces[joint.enters]);
-  const Box receives = placed_blank(wood.pieces[joint.receives]);
   const Length edge = up ? panel.high[axis] : panel.low[axis];
-  const Length sight = up ? receives.low[axis] : receives.high[axis];
+  const Length sight = sight_edge(wood, joint);
   const Length bottom = groove_bottom(wood, number);
   const Length room = up ? bottom - edge : edge - bottom;
   const Length bite = up ? edge - sight : sight - edge;
@@ -60,7 +49,7 @@ LeastEdge least_edges(const Assembly& built, const Season& season, bool across) 
   for (const double percent : other_moistures(season.moisture)) {
     const Assembly wood = at_moisture(built, season, percent);
     for (std::size_t number = 0; number < wood.joints.size(); ++number)
-      if (wood.joints[number].design.bite && is_across(wood, wood.joints[number]) == across)
+      if (wood.joints[number].design.bite && is_at_long_edge(wood, wood.joints[number]) == across)
         take_edge(least, wood, number, percent);
   }
   return least;

@@ -29,13 +29,6 @@ constexpr double kUsualHigh = 12;
 
 // ---- reading
 
-bool is_object(ValueReader& read, const Value& value, const std::string& path,
-               std::string_view wanted) {
-  if (value.kind == Value::Kind::object) return true;
-  read.wrong_type(value, path, wanted);
-  return false;
-}
-
 /// The moisture that air of an object's temperature and humidity brings wood to.
 std::optional<double> read_air(ValueReader& read, const Value& air, const std::string& path) {
   std::optional<double> temperature;
@@ -70,8 +63,8 @@ std::optional<double> read_percent(ValueReader& read, const Value& value, const 
 
 void read_moisture(ValueReader& read, const Value& value, SeasonSpec& spec) {
   spec.of_moisture = true;
-  if (!is_object(read, value, "/moisture",
-                 "an object; write such as {\"build\": 8, \"low\": 6, \"high\": 13}"))
+  if (!read.is_object(value, "/moisture",
+                      "an object; write such as {\"build\": 8, \"low\": 6, \"high\": 13}"))
     return;
   for (const Entry& entry : value.entries) {
     const std::string path = child_path("/moisture", entry.key);
@@ -152,8 +145,7 @@ void read_woods(ValueReader& read, const Value& value, SeasonSpec& spec) {
   }
   for (std::size_t i = 0; i < value.list.size(); ++i) {
     const std::string path = child_path("/woods", i);
-    if (!is_object(read, value.list[i], path, "a wood; write an object with its \"name\""))
-      continue;
+    if (!read.is_object(value.list[i], path, "a wood; write an object with its \"name\"")) continue;
     Species wood;
     wood.group = "shop";
     wood.source = "the shop file";

@@ -31,11 +31,8 @@ std::vector<std::string_view> tolerance_words() {
   return words;
 }
 
-bool is_object(ValueReader& read, const Value& value, const std::string& path,
-               const std::vector<std::string_view>& keys) {
-  if (value.kind == Value::Kind::object) return true;
-  read.wrong_type(value, path, "an object; the keys in it are " + quoted_list(keys, "and"));
-  return false;
+std::string object_of(const std::vector<std::string_view>& keys) {
+  return "an object; the keys in it are " + quoted_list(keys, "and");
 }
 
 std::optional<std::vector<Dimension>> read_one_setting(ValueReader& read, const Value& value,
@@ -256,11 +253,12 @@ ToleranceSpec read_tolerance_spec(ValueReader& read, const Value& document) {
     if (const auto word = read.choice(*work, "/work", kWorkWords))
       spec.work = static_cast<Work>(*word);
   if (const Value* tolerance = document.find("tolerance");
-      tolerance != nullptr && is_object(read, *tolerance, "/tolerance", tolerance_words()))
+      tolerance != nullptr &&
+      read.is_object(*tolerance, "/tolerance", object_of(tolerance_words())))
     for (const Entry& entry : tolerance->entries)
       read_tolerance_entry(read, entry, child_path("/tolerance", entry.key), spec);
   if (const Value* fit = document.find("fit");
-      fit != nullptr && is_object(read, *fit, "/fit", kFitWords))
+      fit != nullptr && read.is_object(*fit, "/fit", object_of(kFitWords)))
     for (const Entry& entry : fit->entries)
       read_fit_entry(read, entry, child_path("/fit", entry.key), spec);
   return spec;

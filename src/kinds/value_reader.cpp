@@ -87,6 +87,12 @@ void ValueReader::problem(std::string path, std::string message,
   problems_.push_back({std::move(path), std::move(message), offset});
 }
 
+bool ValueReader::is_object(const Value& value, const std::string& path, std::string_view wanted) {
+  if (value.kind == Value::Kind::object) return true;
+  wrong_type(value, path, wanted);
+  return false;
+}
+
 void ValueReader::wrong_type(const Value& value, const std::string& path, std::string_view wanted) {
   problem(path, as_written(value) + " is not " + std::string(wanted));
 }

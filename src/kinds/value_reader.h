@@ -41,6 +41,8 @@ class ValueReader {
   /// Says that `key` is not one of `known`, offering the nearest or, if there are few, all of them.
   void unknown_key(const Entry& entry, const std::string& path,
                    const std::vector<std::string_view>& known);
+  /// Whether a value is an object; says that it is not `wanted` else.
+  bool is_object(const Value& value, const std::string& path, std::string_view wanted);
   /// Says that a value is not what it should be: `true is not a length; write …`.
   void wrong_type(const Value& value, const std::string& path, std::string_view wanted);
 

@@ -6,6 +6,20 @@ namespace haunch::lumber {
 
 namespace {
 
+/// No more value than this fits, from item `index` on: the last item in part.
+double fractional(const std::vector<RowItem>& items, std::size_t index, std::int64_t room) {
+  double value = 0;
+  for (; index < items.size(); ++index) {
+    const RowItem& item = items[index];
+    const std::int64_t wanted = item.size * item.most;
+    if (wanted >= room)
+      return value + item.value * static_cast<double>(room) / static_cast<double>(item.size);
+    value += item.value * item.most;
+    room -= wanted;
+  }
+  return value;
+}
+
 /// Depth first, the most of the best item first.
 class RowSearch {
  public:
@@ -27,21 +41,6 @@ class RowSearch {
   std::vector<int>& chosen() { return chosen_; }
 
  private:
-  /// No more than this from item `index` on.
-  double bound(std::size_t index, std::int64_t room) const {
-    double value = 0;
-    for (; index < items_.size(); ++index) {
-      const RowItem& item = items_[index];
-      const std::int64_t wanted = item.size * item.most;
-      if (wanted >= room) {
-        return value + item.value * static_cast<double>(room) / static_cast<double>(item.size);
-      }
-      value += item.value * item.most;
-      room -= wanted;
-    }
-    return value;
-  }
-
   void descend(std::size_t index, std::int64_t room, double value) {
     if (value > best_) {
       best_ = value;
@@ -57,7 +56,7 @@ class RowSearch {
       const std::int64_t rest = room - item.size * count;
       const double now = value + item.value * count;
       // Fewer of the densest item never bound higher.
-      if (now + bound(index + 1, rest) <= best_) break;
+      if (now + fractional(items_, index + 1, rest) <= best_) break;
       counts_[index] = count;
       descend(index + 1, rest, now);
     }
@@ -71,19 +70,6 @@ class RowSearch {
   std::vector<std::int64_t> smallest_;
 };
 
-double fractional(const std::vector<RowItem>& items, std::int64_t capacity) {
-  double value = 0;
-  for (const RowItem& item : items) {
-    const std::int64_t wanted = item.size * item.most;
-    if (wanted >= capacity) {
-      return value + item.value * static_cast<double>(capacity) / static_cast<double>(item.size);
-    }
-    value += item.value * item.most;
-    capacity -= wanted;
-  }
-  return value;
-}
-
 }  // namespace
 
 RowChoice best_row(const std::vector<RowItem>& items, std::int64_t capacity, double threshold,
@@ -95,7 +81,7 @@ RowChoice best_row(const std::vector<RowItem>& items, std::int64_t capacity, dou
     choice.value = search.best();
     choice.counts = std::move(search.chosen());
   }
-  choice.at_most = search.complete() ? search.best() : fractional(items, capacity);
+  choice.at_most = search.complete() ? search.best() : fractional(items, 0, capacity);
   return choice;
 }
 

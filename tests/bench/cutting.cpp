@@ -72,17 +72,26 @@ void add_boards(CuttingOrder& order, Random& random) {
   }
 }
 
-CuttingOrder week_on_boards(Random& random, std::size_t parts) {
-  CuttingOrder order;
-  order.saw = {.kerf = mm(3), .offcut_length = mm(400), .offcut_width = mm(60)};
+/// Lengths and widths in steps of 5 mm from the least on, so many steps; up to so many of a size.
+struct PartSizes {
+  std::size_t least_length, length_steps, least_width, width_steps, most_alike;
+};
+
+void add_parts(CuttingOrder& order, Random& random, std::size_t parts, const PartSizes& sizes) {
   std::size_t made = 0;
   while (made < parts) {
-    const Length length = mm(250 + 5 * random.below(360));
-    const Length width = mm(35 + 5 * random.below(22));
-    const std::size_t count = 1 + random.below(8);
+    const Length length = mm(sizes.least_length + 5 * random.below(sizes.length_steps));
+    const Length width = mm(sizes.least_width + 5 * random.below(sizes.width_steps));
+    const std::size_t count = 1 + random.below(sizes.most_alike);
     for (std::size_t copy = 0; copy < count && made < parts; ++copy, ++made)
       order.wants.push_back({.name = "p" + std::to_string(made), .length = length, .width = width});
   }
+}
+
+CuttingOrder week_on_boards(Random& random, std::size_t parts) {
+  CuttingOrder order;
+  order.saw = {.kerf = mm(3), .offcut_length = mm(400), .offcut_width = mm(60)};
+  add_parts(order, random, parts, {250, 360, 35, 22, 8});
   add_boards(order, random);
   return order;
 }
@@ -90,14 +99,7 @@ CuttingOrder week_on_boards(Random& random, std::size_t parts) {
 CuttingOrder week_on_sheets(Random& random, std::size_t parts) {
   CuttingOrder order;
   order.saw = {.kerf = mm(3), .offcut_length = mm(400), .offcut_width = mm(300)};
-  std::size_t made = 0;
-  while (made < parts) {
-    const Length length = mm(200 + 5 * random.below(200));
-    const Length width = mm(150 + 5 * random.below(90));
-    const std::size_t count = 1 + random.below(6);
-    for (std::size_t copy = 0; copy < count && made < parts; ++copy, ++made)
-      order.wants.push_back({.name = "p" + std::to_string(made), .length = length, .width = width});
-  }
+  add_parts(order, random, parts, {200, 200, 150, 90, 6});
   order.stock.push_back({.id = "sheet",
                          .length = mm(2440),
                          .width = mm(1220),

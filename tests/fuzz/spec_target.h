@@ -24,7 +24,7 @@ inline void spec_target(const std::uint8_t* bytes, std::size_t size) {
   JobReading job = read_job(*reading.value, nullptr, "fuzzed");
   if ((job.job == nullptr) == job.problems.empty()) std::abort();
   if (!job.job || job.job->work().assembly.pieces.size() > kMostFuzzedPieces) return;
-  const ItemOutcome outcome = report_item(std::move(job.job), false);
+  const ItemOutcome outcome = report_item(std::move(job.job), {});
   if (outcome.report.has_value() == !outcome.problems.empty()) std::abort();
   if (!outcome.report) return;
   std::string text;
