@@ -51,6 +51,12 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.raise_run = pick(26'000, 1, 1);
   d.raise_shoulder = pick(2'000, 1, 16);
   d.horn = house ? pick(25'000, 1, 1) : Length();
+  d.cabinet_hinge = pick(50'000, 2, 1);
+  d.hinge_thickness = pick(3'000, 1, 8);
+  d.behind_hinge = pick(6'000, 1, 4);
+  d.house_hinge_from_top = pick(150'000, 6, 1);
+  d.house_hinge_from_foot = pick(230'000, 9, 1);
+  d.lock_height = pick(965'000, 38, 1);
   d.cutters = metric ? metric_cutters() : inch_cutters();
   d.size_step = pick(500, 1, 64);
   d.fit_step = pick(10, 5, 10'000);

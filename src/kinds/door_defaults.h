@@ -28,6 +28,11 @@ struct DoorDefaults {
   Length panel_allowance;
   Length raise_run, raise_shoulder;
   Length horn;
+  Length cabinet_hinge;    // its length; of house doors it goes by the leaf
+  Length hinge_thickness;  // of one of its leaves
+  Length behind_hinge;     // of the stile's edge, left whole
+  Length house_hinge_from_top, house_hinge_from_foot;
+  Length lock_height;
   std::vector<Length> cutters;  // rising
   Length size_step, fit_step;   // of remedies
 };

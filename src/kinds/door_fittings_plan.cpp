@@ -35,10 +35,6 @@ Length usual_hinge_length(const FramePlan& frame) {
   return frame.width <= Length::from_inch_parts(48) ? sixteenths(80) : sixteenths(96);
 }
 
-Length length_for(Unit unit, std::int64_t mm, std::int64_t sixteenths) {
-  return unit == Unit::mm ? Length::from_mm(mm) : Length::from_inch_parts(sixteenths, 16);
-}
-
 /// From the lowest hinge to the highest at equal distances.
 std::vector<Length> hinge_feet(Length lowest, Length highest, int number) {
   if (number == 1) return {lowest};
@@ -81,20 +77,20 @@ void settle_hinges(DoorLedger& ledger, DoorPlan& plan) {
   hinges.length = ledger.take(
       "hinges.length",
       house ? nearest_multiple(usual_hinge_length(frame), ledger.defaults.whole)
-            : length_for(ledger.unit, 50, 32),
+            : ledger.defaults.cabinet_hinge,
       house ? "by the leaf's thickness and width (hinge tables)" : "usual for a cabinet door");
   hinges.thickness =
-      ledger.take("hinges.thickness", length_for(ledger.unit, 3, 2), "usual for a butt hinge");
+      ledger.take("hinges.thickness", ledger.defaults.hinge_thickness, "usual for a butt hinge");
   hinges.width = ledger.take(
       "hinges.width",
-      std::max(frame.thickness - length_for(ledger.unit, 6, 4), floor_half(frame.thickness)),
+      std::max(frame.thickness - ledger.defaults.behind_hinge, floor_half(frame.thickness)),
       "so that 6 mm (1/4 in) of the edge stay whole behind it");
   const std::string_view in_line = "in line with the rail's inner edge (Fairham, Noyes)";
   const Length from_top = ledger.take(
-      "hinges.from_top", house ? length_for(ledger.unit, 150, 96) : frame.rails.front().width,
+      "hinges.from_top", house ? ledger.defaults.house_hinge_from_top : frame.rails.front().width,
       house ? "6 in below the top (trade practice)" : in_line);
   const Length from_foot = ledger.take(
-      "hinges.from_foot", house ? length_for(ledger.unit, 230, 144) : frame.rails.back().width,
+      "hinges.from_foot", house ? ledger.defaults.house_hinge_from_foot : frame.rails.back().width,
       house ? "9 in above the foot (trade practice)" : in_line);
   hinges.feet = hinge_feet(from_foot, frame.height - from_top - hinges.length, number);
   demand_hinges_on_leaf(ledger, plan, hinges);
@@ -135,7 +131,7 @@ void demand_lock_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const LockPla
 
 void settle_lock(DoorLedger& ledger, DoorPlan& plan) {
   LockPlan lock;
-  lock.height = ledger.take("lock.height", length_for(ledger.unit, 965, 608),
+  lock.height = ledger.take("lock.height", ledger.defaults.lock_height,
                             "38 in above the foot (door-preparation notes)");
   lock.case_height = demand(ledger, "lock.case.height");
   lock.case_depth = demand(ledger, "lock.case.depth");

@@ -163,7 +163,8 @@ struct Shortage {
   std::int64_t at_most = 0;
 };
 
-/// Where the stock went: used = parts + kerf + trim + offcuts + scrap, exactly.
+/// Where the stock went: used = parts + kerf + trim + offcuts + scrap, exactly. `kerf` is the dust
+/// of all cuts, those of trim among them.
 struct Totals {
   Money cost = 0;  // of what must be bought
   std::int64_t boards = 0;
