@@ -172,7 +172,8 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
                                  percent_words(seasons.moisture.build));
   const LengthPrinter figures = decimals(lengths);
   for (const auto& [marks, panel] : panel_groups(report))
-    text += fmt::format(" leave panel {} a gap of {} at each side;", marks,
+    text += fmt::format(" leave {} {} a gap of {} at each side;",
+                        marks.find(' ') == std::string::npos ? "panel" : "panels", marks,
                         figures.one(for_page(panel->at[kBuild].gap, lengths.unit())));
   if (seasons.leaf) {
     const SideGaps& gaps = (*seasons.leaf)[kBuild].gaps;
