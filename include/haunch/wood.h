@@ -103,7 +103,8 @@ struct Clearances {
   std::optional<Length> cheeks;  // both sides together
   std::optional<Length> edges;   // both edges together
   std::optional<Length> bottom;
-  std::optional<Length> bite;  // how deep a panel's edge stands in its groove
+  std::optional<Length> bite;     // how deep a panel's edge stands in its groove
+  std::optional<Length> bearing = {};  // to the ledge that the entering piece rests on
 };
 
 /// Where a tenon or haunch stands in its piece's width, from the low edge (foot or left).
@@ -149,6 +150,7 @@ struct Joint {
   Clearances design;
   std::optional<TenonSizes> tenon;
   std::optional<MortiseSizes> mortise;
+  std::optional<Axis> cheek;  // along which the tenon is thin, if not along its piece's thickness
 };
 
 /// What an assembly is to fit into: the opening's sizes and the clearance at each side.
@@ -159,8 +161,10 @@ struct Opening {
 
 /// Pieces and joints that make one thing.
 struct Assembly {
+  std::string_view what = "leaf";  // a literal: leaf, frame …
   Triple size;  // width (x), height (y), thickness (z)
   std::optional<Opening> opening;
+  std::vector<Box> open;  // where nothing closes its face, as it should be
   std::vector<Piece> pieces;
   std::vector<Joint> joints;
 };

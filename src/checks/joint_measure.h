@@ -17,6 +17,7 @@ struct JointMeasure {
   std::optional<Length> bottom;  // from the entering end on
   std::optional<Length> seat;    // between shoulder and sight edge
   std::optional<Length> haunch;  // from what goes in less deep, the haunches, on
+  std::optional<Length> bearing;  // from the entering end down or left, to what it rests on
   Length thickness;              // of what enters, at its end
   std::vector<Length> widths;    // of each tenon, at its end, lowest first
 };

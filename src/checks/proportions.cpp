@@ -65,8 +65,11 @@ bool is_lock_rail(const Piece& piece) {
 }  // namespace
 
 void check_proportions(Bench& bench) {
-  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number)
-    bench.assembly.joints[number].tenon ? check_tenon(bench, number) : check_tongue(bench, number);
+  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
+    const Joint& joint = bench.assembly.joints[number];
+    if (joint.tenon) check_tenon(bench, number);
+    if (joint.design.bite) check_tongue(bench, number);
+  }
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     if (is_lock_rail(bench.assembly.pieces[number]))
       report(bench, kLockRail, {number}, {}, bench.solids[number].blank.high[1],

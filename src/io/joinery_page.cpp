@@ -5,6 +5,7 @@
 #include <tuple>
 #include <vector>
 
+#include "frame_page.h"
 #include "report.h"
 
 namespace haunch {
@@ -167,6 +168,7 @@ struct TenonSetting {
 
   friend bool operator==(const TenonSetting&, const TenonSetting&) = default;
 };
+
 using TenonSets = std::vector<MachineSet<TenonSetting, std::vector<TenonRow>>>;
 
 bool same_spans(const std::vector<TenonSpan>& a, const std::vector<TenonSpan>& b) {
@@ -240,6 +242,25 @@ std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengt
   return text;
 }
 
+/// Whether shoulders stand longer in front of a rebate.
+bool has_long_shoulders(const Assembly& wood) {
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      for (const NamedSize& size : feature.sizes)
+        if (size.name == "longer_in_front") return true;
+  return false;
+}
+
+/// Of tenons that are thin across their piece's width.
+std::string turned_tenons_text(const Assembly& wood) {
+  std::string text = "tenon: across the thickness, from the left or lower face";
+  if (has_long_shoulders(wood))
+    text +=
+        "; on a rebated piece the shoulder stands longer by the rebate's depth, from the face "
+        "side as far as the rebate goes";
+  return "  " + wrapped(text, kPageWidth, 2) + "\n";
+}
+
 std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
   const TenonSets sets = tenon_sets(wood);
   if (sets.empty()) return {};
@@ -252,7 +273,13 @@ std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
                  spans_text(row.haunches, lengths)});
     page += table.text(lengths, 4);
   }
-  return page + "  tenon, haunch: across the width, from the lower or left edge; both ends alike\n";
+  const auto is_turned = [](const Joint& joint) { return joint.tenon && joint.cheek; };
+  const auto turned = std::count_if(wood.joints.begin(), wood.joints.end(), is_turned);
+  const auto tenons = std::count_if(wood.joints.begin(), wood.joints.end(),
+                                    [](const Joint& joint) { return joint.tenon.has_value(); });
+  if (turned < tenons)
+    page += "  tenon, haunch: across the width, from the lower or left edge; both ends alike\n";
+  return turned > 0 ? page + turned_tenons_text(wood) : page;
 }
 
 // ---- grooves, rebates and panels
@@ -292,7 +319,7 @@ std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
   EdgeSets sets;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "rebate") continue;
+      if (feature.kind != "rebate" || piece.role != "panel") continue;
       const Box& cut = feature.cuts.front();
       auto& rows = rows_for(sets, CutKey{cut.extent(1), cut.extent(2)});
       add_once(rows[cut.low[2] == Length() ? "face side" : "back"], piece.mark);
@@ -414,7 +441,8 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string pair = pair_text(wood);
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
          mortise_page(wood, lengths) + tenon_page(wood, lengths) + rebate_page(wood, lengths) +
-         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths);
+         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
+         frame_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "door.h"
+#include "frame.h"
 #include "shop.h"
 #include "value_reader.h"
 
@@ -20,6 +21,7 @@ struct Kind {
 /// Every kind of work. A new one is a line here.
 constexpr std::array kKinds = {
     Kind{"door", read_door, door_shop_problems},
+    Kind{"frame", read_frame, frame_shop_problems},
 };
 
 const Kind* find_kind(const Value& kind, std::vector<Problem>& problems) {

@@ -1,0 +1,16 @@
+// From a frame's settled sizes to its wood.
+#pragma once
+
+#include "frame_plan.h"
+#include "haunch/wood.h"
+
+namespace haunch {
+
+/// The frame alone, without its leaf.
+Assembly set_out_frame(const CasePlan& plan);
+
+/// What is open through a frame: where the leaf hangs, the light above a transom, and between horns
+/// of the jambs above the head.
+std::vector<Box> open_rooms(const CasePlan& plan);
+
+}  // namespace haunch
