@@ -85,8 +85,7 @@ std::vector<RebateRow> rebate_rows(const Assembly& wood) {
                it.from == cut.low[0] && it.left_at_end == left;
       });
       if (row == rows.end())
-        row = rows.insert(rows.end(),
-                          {on, {}, cut.extent(1), cut.extent(2), cut.low[0], left});
+        row = rows.insert(rows.end(), {on, {}, cut.extent(1), cut.extent(2), cut.low[0], left});
       add_once(row->marks, piece.mark);
     }
   }
@@ -100,6 +99,16 @@ std::string edge_rebate_page(const Assembly& wood, const LengthPrinter& lengths)
   for (const RebateRow& row : rows)
     table.add({joined(row.marks), row.on, row.width, row.depth, row.from});
   return "\nREBATES for the leaf, from the face side\n" + table.text(lengths, 2);
+}
+
+std::string bevel_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::string page;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == "bevel")
+        page += "  " + piece.mark + ": " + lengths.one(feature.sizes.front().size) +
+                " off its back, nothing off its face side\n";
+  return page.empty() ? "" : "\nLOCK EDGES, planed on the bevel\n" + page;
 }
 
 std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
@@ -121,7 +130,8 @@ std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
 }  // namespace
 
 std::string frame_page(const Assembly& wood, const LengthPrinter& lengths) {
-  return housing_page(wood, lengths) + edge_rebate_page(wood, lengths) + stop_page(wood, lengths);
+  return housing_page(wood, lengths) + edge_rebate_page(wood, lengths) + bevel_page(wood, lengths) +
+         stop_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -56,12 +56,19 @@ std::string pair_text(const Assembly& wood) {
   std::vector<const Piece*> stiles;
   for (const Piece& piece : wood.pieces)
     if (piece.role == "stile") stiles.push_back(&piece);
-  if (stiles.size() != 2) return {};
+  const bool two_leaves = stiles.size() == 4 && wood.hung.size() == 2;
+  if (stiles.size() != 2 && !two_leaves) return {};
+  std::string text;
+  for (std::size_t i = 0; i < stiles.size(); i += 2)
+    text += (text.empty() ? "" : "; ") + stiles[i]->mark + " (left) and " + stiles[i + 1]->mark +
+            " (right)";
+  const std::string left = stiles[0]->mark + (two_leaves ? " and " + stiles[2]->mark : "");
+  const std::string right = stiles[1]->mark + (two_leaves ? " and " + stiles[3]->mark : "");
   return "  " +
-         wrapped(stiles[0]->mark + " (left) and " + stiles[1]->mark +
-                     " (right) are a pair. Put face side up, foot towards you, face edges "
+         wrapped(text + (two_leaves ? " are pairs" : " are a pair") +
+                     ". Put face side up, foot towards you, face edges "
                      "together: the face edge of " +
-                     stiles[0]->mark + " is its right one, of " + stiles[1]->mark +
+                     left + " is its right one, of " + right +
                      " its left one. Grooves and mortises are all in the face edges. Lengths are "
                      "from the foot of the "
                      "finished leaf, horns not counted.",

@@ -44,28 +44,26 @@ void settle_names(KeyLedger& ledger, const ItemHead& head) {
 
 void settle_kinds(KeyLedger& ledger, CasePlan& plan) {
   const bool outside = ledger.values.says("exterior");
-  plan.stop.kind = static_cast<StopKind>(
-      ledger.choose("stop.kind", static_cast<std::size_t>(outside ? StopKind::rebate
-                                                                  : StopKind::planted),
-                    outside ? "usual for an outside frame" : kUsualLining));
+  plan.stop.kind = static_cast<StopKind>(ledger.choose(
+      "stop.kind", static_cast<std::size_t>(outside ? StopKind::rebate : StopKind::planted),
+      outside ? "usual for an outside frame" : kUsualLining));
   const bool rebate = plan.stop.kind == StopKind::rebate;
   plan.head_joint = static_cast<HeadJoint>(ledger.choose(
-      "head_joint",
-      static_cast<std::size_t>(rebate ? HeadJoint::tenoned : HeadJoint::housed), usual(plan)));
+      "head_joint", static_cast<std::size_t>(rebate ? HeadJoint::tenoned : HeadJoint::housed),
+      usual(plan)));
 }
 
 // ---- sections
 
 void settle_sections(KeyLedger& ledger, CasePlan& plan) {
   const bool rebate = plan.stop.kind == StopKind::rebate;
-  plan.jamb_width = ledger.take(
-      "jamb_width", rebate ? ledger.pick(94'000, 15, 4) : ledger.pick(115'000, 73, 16),
-      usual(plan));
-  plan.jamb_thickness = ledger.take(
-      "jamb_thickness", rebate ? ledger.pick(57'000, 9, 4) : ledger.pick(25'000, 3, 4),
-      usual(plan));
-  plan.head_thickness =
-      ledger.take("head_thickness", plan.jamb_thickness, "as thick as the jambs");
+  plan.jamb_width =
+      ledger.take("jamb_width", rebate ? ledger.pick(94'000, 15, 4) : ledger.pick(115'000, 73, 16),
+                  usual(plan));
+  plan.jamb_thickness =
+      ledger.take("jamb_thickness", rebate ? ledger.pick(57'000, 9, 4) : ledger.pick(25'000, 3, 4),
+                  usual(plan));
+  plan.head_thickness = ledger.take("head_thickness", plan.jamb_thickness, "as thick as the jambs");
 }
 
 void settle_stop(KeyLedger& ledger, CasePlan& plan) {
@@ -88,8 +86,7 @@ void settle_crosspieces(KeyLedger& ledger, CasePlan& plan) {
   const KeyedValues& values = ledger.values;
   if (values.of("threshold.height").size && values.of("sill.height").size)
     ledger.problem({"threshold.height"}, "a frame has a threshold or a sill, not both");
-  if (values.of("threshold.height").size)
-    plan.threshold = ledger.take("threshold.height", {}, {});
+  if (values.of("threshold.height").size) plan.threshold = ledger.take("threshold.height", {}, {});
   if (values.of("sill.height").size) plan.sill = ledger.take("sill.height", {}, {});
   const auto light = values.of("transom.light").size;
   const auto thickness = values.of("transom.thickness").size;
@@ -105,11 +102,10 @@ void settle_crosspieces(KeyLedger& ledger, CasePlan& plan) {
 // ---- joints
 
 void settle_housings(KeyLedger& ledger, CasePlan& plan) {
-  const Length usual_depth =
-      std::max(ledger.pick(10'000, 3, 8), plan.stop.rebate());
-  plan.housing_depth = ledger.take(
-      "housing_depth", usual_depth,
-      plan.stop.rebate() == usual_depth ? "as deep as the rebate" : kUsualJoint);
+  const Length usual_depth = std::max(ledger.pick(10'000, 3, 8), plan.stop.rebate());
+  plan.housing_depth =
+      ledger.take("housing_depth", usual_depth,
+                  plan.stop.rebate() == usual_depth ? "as deep as the rebate" : kUsualJoint);
   if (plan.housing_depth >= plan.jamb_thickness)
     ledger.problem({"housing_depth", "jamb_thickness"},
                    fmt::format("{} is not less than the jamb's thickness of {}; leave wood behind",
@@ -118,8 +114,8 @@ void settle_housings(KeyLedger& ledger, CasePlan& plan) {
 
 void settle_horn(KeyLedger& ledger, CasePlan& plan) {
   if (plan.head_joint == HeadJoint::housed)
-    plan.horn = ledger.take("horn", ledger.pick(12'000, 1, 2),
-                            "so that the wood above the housing holds");
+    plan.horn =
+        ledger.take("horn", ledger.pick(12'000, 1, 2), "so that the wood above the housing holds");
   if (plan.head_joint == HeadJoint::tenoned)
     plan.horn = ledger.take("horn", ledger.pick(50'000, 2, 1),
                             "for sawing off once the frame is glued, or building in");
@@ -144,8 +140,7 @@ void settle_tenons(KeyLedger& ledger, CasePlan& plan) {
   MortiseDesign& mortise = tenon.mortise;
   mortise.width = ledger.take("mortise.width", usual_width, "0.28 of the jamb's thickness");
   tenon.thickness = mortise.width - plan.fit_allowance;
-  mortise.from_face = ledger.take("mortise.from_face",
-                                  floor_half(plan.jamb_width - mortise.width),
+  mortise.from_face = ledger.take("mortise.from_face", floor_half(plan.jamb_width - mortise.width),
                                   "in the middle of the jamb's width");
   tenon.from_face = mortise.from_face + floor_half(plan.fit_allowance);
   mortise.edge_clearance =
@@ -168,9 +163,9 @@ void settle_tenons(KeyLedger& ledger, CasePlan& plan) {
 void doubt_tenons(KeyLedger& ledger, const CasePlan& plan) {
   const FrameTenon& tenon = plan.tenon;
   if (tenon.thickness <= Length())
-    ledger.problem({"fit_allowance", "mortise.width"},
-                   fmt::format("takes all of a mortise of {}; make it less",
-                               ledger.say(tenon.mortise.width)));
+    ledger.problem(
+        {"fit_allowance", "mortise.width"},
+        fmt::format("takes all of a mortise of {}; make it less", ledger.say(tenon.mortise.width)));
   if (plan.jamb_thickness - plan.stop.rebate() - tenon.relish <= Length())
     ledger.problem({"tenon.relish", "jamb_thickness"},
                    fmt::format("of a jamb of {}, {} of rebate and {} of relish leave no tenon",
@@ -200,17 +195,18 @@ void refuse_idle_keys(KeyLedger& ledger, const CasePlan& plan) {
   refuse("stop.width", plan.stop.kind == StopKind::rebate, "its stops are worked from the solid");
   refuse("housing_depth", !has_housings(plan), "its head is not housed");
   refuse("horn", plan.head_joint == HeadJoint::rebated, "a rebated head has no horns");
-  for (const std::string_view key : {"tenon.depth", "tenon.relish", "tenon.edge_clearance",
-                                     "tenon.bottom_clearance", "mortise.width",
-                                     "mortise.from_face"})
+  for (const std::string_view key :
+       {"tenon.depth", "tenon.relish", "tenon.edge_clearance", "tenon.bottom_clearance",
+        "mortise.width", "mortise.from_face"})
     refuse(key, no_tenons, "it has no tenons");
 }
 
 // ---- what must hold of the whole
 
-void settle_leaf_thickness(KeyLedger& ledger, CasePlan& plan, std::optional<Length> of_leaf) {
-  if (of_leaf) {
-    plan.leaf_thickness = *of_leaf;
+void settle_leaf(KeyLedger& ledger, CasePlan& plan, const std::optional<HungLeaves>& hung) {
+  if (hung) {
+    plan.leaf_thickness = hung->thickness;
+    plan.leaves = hung->count;
     return;
   }
   const DoorDefaults usual_leaf = door_defaults(ledger.unit, plan.leaf_room_height());
@@ -230,9 +226,9 @@ void doubt_whole(KeyLedger& ledger, const CasePlan& plan) {
                                ledger.say(plan.stop.gap), ledger.say(stop), ledger.say(back),
                                ledger.say(plan.jamb_width)));
   if (plan.sight_width() - plan.stop.planted() * 2 <= Length())
-    ledger.problem({"jamb_thickness", "frame.width"},
-                   fmt::format("jambs and stops take all of the frame's width of {}",
-                               ledger.say(plan.width)));
+    ledger.problem(
+        {"jamb_thickness", "frame.width"},
+        fmt::format("jambs and stops take all of the frame's width of {}", ledger.say(plan.width)));
   if (plan.lintel_low() - plan.base() - plan.stop.planted() <= Length())
     ledger.problem({"head_thickness", "frame.height"},
                    fmt::format("nothing is left to go through in the frame's height of {}",
@@ -240,7 +236,7 @@ void doubt_whole(KeyLedger& ledger, const CasePlan& plan) {
 }
 
 void settle(KeyLedger& ledger, CasePlan& plan, const ItemHead& head,
-            std::optional<Length> leaf_thickness) {
+            const std::optional<HungLeaves>& hung) {
   settle_names(ledger, head);
   settle_kinds(ledger, plan);
   settle_sections(ledger, plan);
@@ -257,7 +253,7 @@ void settle(KeyLedger& ledger, CasePlan& plan, const ItemHead& head,
   if (!ledger.clean()) return;
   settle_sizes(ledger, plan);
   if (!ledger.clean()) return;
-  settle_leaf_thickness(ledger, plan, leaf_thickness);
+  settle_leaf(ledger, plan, hung);
   doubt_whole(ledger, plan);
 }
 
@@ -283,10 +279,10 @@ Triple CasePlan::leaf_place() const {
 }
 
 PlannedCase plan_frame(const ItemHead& head, const KeyedValues& values,
-                       std::optional<Length> leaf_thickness) {
+                       std::optional<HungLeaves> hung) {
   KeyLedger ledger(frame_keys(), values, head.units.value_or(Unit::mm));
   PlannedCase planned;
-  settle(ledger, planned.plan, head, leaf_thickness);
+  settle(ledger, planned.plan, head, hung);
   planned.assumed = std::move(ledger.assumed);
   planned.levers = std::move(ledger.levers);
   planned.problems = std::move(ledger.problems);

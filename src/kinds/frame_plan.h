@@ -51,6 +51,7 @@ struct CasePlan {
   Length width, height;            // over all its wood but the horns of a tenoned head
   Length leaf_width, leaf_height;  // with its lips
   Length leaf_thickness;
+  int leaves = 1;
   Sides fitting, clearance, lip;
 
   Length jamb_width, jamb_thickness, head_thickness;
@@ -89,8 +90,14 @@ struct PlannedCase {
   std::vector<Caution> cautions;
 };
 
-/// Settles every size. `leaf_thickness`: of the leaf that hangs in it, where one does.
+/// What hangs in a frame that is part of a set.
+struct HungLeaves {
+  Length thickness;
+  int count = 1;
+};
+
+/// Settles every size. `hung`: of a frame without leaves of its own it is empty.
 PlannedCase plan_frame(const ItemHead& head, const KeyedValues& values,
-                       std::optional<Length> leaf_thickness);
+                       std::optional<HungLeaves> hung);
 
 }  // namespace haunch

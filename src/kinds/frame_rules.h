@@ -12,12 +12,12 @@ namespace haunch {
 
 /// What a rule settles. Lengths that it leaves open are empty.
 struct FrameRule {
-  std::string_view name;                 // in a spec: "din-18101-square"
-  std::string_view words;                // where it stands
-  std::optional<Length> wider, higher;   // the wall's opening than the leaf
-  std::optional<Length> clearance;       // left, right and head
-  std::optional<Length> fitting;         // left, right and head
-  Length lip;                            // of a rebated leaf over its frame: left, right and head
+  std::string_view name;                // in a spec: "din-18101-square"
+  std::string_view words;               // where it stands
+  std::optional<Length> wider, higher;  // the wall's opening than the leaf
+  std::optional<Length> clearance;      // left, right and head
+  std::optional<Length> fitting;        // left, right and head
+  Length lip;                           // of a rebated leaf over its frame: left, right and head
 };
 
 const std::vector<FrameRule>& frame_rules();

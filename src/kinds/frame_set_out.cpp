@@ -49,7 +49,7 @@ class FrameSetter {
   Assembly set_out() {
     wood_.what = "frame";
     wood_.size = {plan_.width, plan_.height, plan_.jamb_width};
-    wood_.opening = Opening{plan_.wall_width, plan_.wall_height,  plan_.fitting.left,
+    wood_.opening = Opening{plan_.wall_width,    plan_.wall_height,  plan_.fitting.left,
                             plan_.fitting.right, plan_.fitting.head, plan_.fitting.foot};
     wood_.open = open_rooms(plan_);
     add_jambs();
@@ -149,9 +149,8 @@ void FrameSetter::add_transom() {
 }
 
 void FrameSetter::add_sill() {
-  const std::size_t sill =
-      add_piece("sill", "sill", {plan_.width, plan_.jamb_width, *plan_.sill},
-                {{Length(), Length(), Length()}, kLevel});
+  const std::size_t sill = add_piece("sill", "sill", {plan_.width, plan_.jamb_width, *plan_.sill},
+                                     {{Length(), Length(), Length()}, kLevel});
   wood_.pieces[sill].horn = tenoned() ? plan_.horn : Length();
   for (const std::size_t jamb : {left_, right_})
     join_tenon(sill, jamb, {Axis::y, false}, jamb_tenon(jamb), false);
@@ -171,8 +170,8 @@ Strip FrameSetter::jamb_tenon(std::size_t jamb) const {
 }
 
 /// `before_rebate`: the receiver is rebated where the shoulder stands on it.
-void FrameSetter::join_tenon(std::size_t receives, std::size_t enters, Heading heading,
-                             Strip tenon, bool before_rebate) {
+void FrameSetter::join_tenon(std::size_t receives, std::size_t enters, Heading heading, Strip tenon,
+                             bool before_rebate) {
   const FrameTenon& sizes = plan_.tenon;
   TenonDesign design;
   design.layout.tenons = {tenon};
@@ -194,8 +193,7 @@ void FrameSetter::join_tenon(std::size_t receives, std::size_t enters, Heading h
 /// are housed it stops at the rebates of the jambs.
 void FrameSetter::rebate_level(std::size_t piece) {
   const Length depth = plan_.stop.depth;
-  const Length end =
-      tenoned() ? Length() : std::max(plan_.housing_depth - depth, Length());
+  const Length end = tenoned() ? Length() : std::max(plan_.housing_depth - depth, Length());
   Piece& level = wood_.pieces[piece];
   level.features.push_back(
       {"rebate",
@@ -210,10 +208,11 @@ void FrameSetter::work_rebates() {
   for (const std::size_t jamb : {left_, right_}) {
     Piece& piece = wood_.pieces[jamb];
     const Length from = jamb == left_ ? plan_.jamb_thickness - depth : Length();
-    piece.features.push_back({"rebate",
-                              {},
-                              {Box{{Length(), Length(), from}, {piece.blank[0], width, from + depth}}},
-                              {{"width", width}, {"depth", depth}}});
+    piece.features.push_back(
+        {"rebate",
+         {},
+         {Box{{Length(), Length(), from}, {piece.blank[0], width, from + depth}}},
+         {{"width", width}, {"depth", depth}}});
   }
   rebate_level(head_);
   if (transom_) rebate_level(*transom_);
@@ -248,8 +247,15 @@ std::vector<Box> open_rooms(const CasePlan& plan) {
     rooms.push_back({{left, plan.head_low() - plan.transom->light, Length()},
                      {right, plan.head_low(), plan.jamb_width}});
   if (plan.above_head() > Length())
-    rooms.push_back({{left, plan.height - plan.above_head(), Length()},
-                     {right, plan.height, plan.jamb_width}});
+    rooms.push_back(
+        {{left, plan.height - plan.above_head(), Length()}, {right, plan.height, plan.jamb_width}});
+  return rooms;
+}
+
+std::vector<Box> open_beside_leaves(const CasePlan& plan) {
+  std::vector<Box> rooms = open_rooms(plan);
+  rooms.front().high[1] = plan.base() + plan.clearance.foot;
+  if (plan.clearance.foot == Length()) rooms.erase(rooms.begin());
   return rooms;
 }
 

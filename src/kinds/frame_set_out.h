@@ -13,4 +13,7 @@ Assembly set_out_frame(const CasePlan& plan);
 /// of the jambs above the head.
 std::vector<Box> open_rooms(const CasePlan& plan);
 
+/// The same once its leaves are hung: below them, instead of where they hang.
+std::vector<Box> open_beside_leaves(const CasePlan& plan);
+
 }  // namespace haunch

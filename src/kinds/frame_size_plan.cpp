@@ -70,8 +70,8 @@ std::vector<Candidate> candidates_of(const KeyLedger& ledger, const Course& dire
 
 /// "leaf.width 826 mm + 3 mm + 3 mm (clearance) …"
 std::string sum_text(const KeyLedger& ledger, const Candidate& from, const Candidate& to) {
-  const std::vector<Step> between(
-      to.steps.begin() + static_cast<std::ptrdiff_t>(from.steps.size()), to.steps.end());
+  const std::vector<Step> between(to.steps.begin() + static_cast<std::ptrdiff_t>(from.steps.size()),
+                                  to.steps.end());
   const Length start = from.leaf + sum_of(from.steps);
   return fmt::format("{} {}{} = {}", from.key, ledger.say(start), in_words(between, ledger),
                      ledger.say(start + sum_of(between)));
@@ -89,10 +89,9 @@ Length leaf_size(KeyLedger& ledger, const Course& direction) {
                                               ledger.say(other.leaf + sum_of(other.steps)),
                                               sum_text(ledger, first, other)));
   if (first.leaf <= Length())
-    ledger.problem({first.key},
-                   fmt::format("{} leaves no leaf: there go{} off it; make it more",
-                               ledger.say(first.leaf + sum_of(first.steps)),
-                               in_words(first.steps, ledger)));
+    ledger.problem({first.key}, fmt::format("{} leaves no leaf: there go{} off it; make it more",
+                                            ledger.say(first.leaf + sum_of(first.steps)),
+                                            in_words(first.steps, ledger)));
   return first.leaf;
 }
 
@@ -148,8 +147,10 @@ void settle_lips(KeyLedger& ledger, Sides& lip, const FrameRule* rule) {
   if (!stated && (rule == nullptr || rule->lip == Length())) return;
   const Length usual = rule != nullptr ? rule->lip : Length();
   ledger.take_group(
-      "lip", {{"lip.left", &lip.left, usual}, {"lip.right", &lip.right, usual},
-              {"lip.head", &lip.head, usual}},
+      "lip",
+      {{"lip.left", &lip.left, usual},
+       {"lip.right", &lip.right, usual},
+       {"lip.head", &lip.head, usual}},
       rule != nullptr && rule->lip != Length() ? rule->name : "a leaf with square edges");
 }
 
@@ -173,9 +174,10 @@ std::array<Length, 2> fitting_left(KeyLedger& ledger, const FrameRule& rule, con
   const auto near = ledger.values.of(left.near_key).size;
   const auto far = ledger.values.of(left.far_key).size;
   const Length whole = left.over - left.taken;
-  const std::string sums = fmt::format("the rule {} makes the wall's opening {} more than the leaf, "
-                                       "of which frame and clearances take {}",
-                                       rule.name, ledger.say(left.over), ledger.say(left.taken));
+  const std::string sums = fmt::format(
+      "the rule {} makes the wall's opening {} more than the leaf, "
+      "of which frame and clearances take {}",
+      rule.name, ledger.say(left.over), ledger.say(left.taken));
   const Length first = near ? *near : far ? whole - *far : shared ? floor_half(whole) : whole;
   // The foot stands on the floor, unless the spec says otherwise.
   const Length second = far ? *far : shared ? whole - first : Length();
@@ -188,18 +190,18 @@ std::array<Length, 2> fitting_left(KeyLedger& ledger, const FrameRule& rule, con
   return {ledger.take(left.near_key, first, why), ledger.take(left.far_key, second, why)};
 }
 
-void settle_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule* rule, Length frame_less_leaf,
-                    Length frame_less_leaf_high) {
+void settle_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule* rule,
+                    Length frame_less_leaf, Length frame_less_leaf_high) {
   Sides& fit = plan.fitting;
   const bool fixed = rule != nullptr && rule->wider;
   if (fixed) {
     const auto across = fitting_left(
         ledger, *rule,
         {"fitting_allowance.left", "fitting_allowance.right", *rule->wider, frame_less_leaf}, true);
-    const auto upright = fitting_left(ledger, *rule,
-                                      {"fitting_allowance.head", "fitting_allowance.foot",
-                                       *rule->higher, frame_less_leaf_high},
-                                      false);
+    const auto upright = fitting_left(
+        ledger, *rule,
+        {"fitting_allowance.head", "fitting_allowance.foot", *rule->higher, frame_less_leaf_high},
+        false);
     fit = {across[0], across[1], upright[0], upright[1]};
     return;
   }
@@ -243,7 +245,10 @@ Course upright(const CasePlan& plan) {
     steps.push_back({"rebate in it", {rebate}, true});
   }
   steps.push_back({"horns of the jambs", {plan.above_head()}});
-  return {"wall_opening.height", "frame.height", "leaf.height", std::move(steps),
+  return {"wall_opening.height",
+          "frame.height",
+          "leaf.height",
+          std::move(steps),
           {{"fitting", {plan.fitting.head, plan.fitting.foot}}}};
 }
 

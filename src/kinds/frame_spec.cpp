@@ -139,7 +139,8 @@ void refuse_fire_rated(FrameReading& reading) {
   if (!reading.values.says("fire_rated")) return;
   reading.problems.push_back(
       {"/fire_rated",
-       "a fire-rated set is not worked or altered from here: its frame, leaf, gaps and fittings are "
+       "a fire-rated set is not worked or altered from here: its frame, leaf, gaps and fittings "
+       "are "
        "those of its listing (NFPA 80 allows little more at the job than undercutting by up to 3/4 "
        "in); ask its maker and the authority, and leave it to them",
        {}});

@@ -24,8 +24,10 @@ std::size_t along(const Assembly& assembly, const Joint& joint) {
 void add(Assembly& assembly, Joint joint, const Box& box, std::string_view kind) {
   Piece& receiver = assembly.pieces[joint.receives];
   const Box cut = in_own_axes(box, receiver.place);
-  receiver.features.push_back(
-      {kind, {assembly.joints.size()}, {cut}, {{"width", cut.extent(0)}, {"depth", cut.extent(2)}}});
+  receiver.features.push_back({kind,
+                               {assembly.joints.size()},
+                               {cut},
+                               {{"width", cut.extent(0)}, {"depth", cut.extent(2)}}});
   assembly.joints.push_back(std::move(joint));
 }
 

@@ -39,8 +39,8 @@ void KeyLedger::take_group(std::string_view group, const std::vector<Member>& me
            (its.size || member.fallback == members.front().fallback);
   });
   for (const Member& member : members)
-    *member.size = as_one ? first.size.value_or(member.fallback)
-                          : take(member.key, member.fallback, why);
+    *member.size =
+        as_one ? first.size.value_or(member.fallback) : take(member.key, member.fallback, why);
   if (as_one) assume(group, *members.front().size, first.size ? kShopFile : why);
 }
 

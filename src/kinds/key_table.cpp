@@ -84,9 +84,8 @@ class KeyReader {
 
   /// A key with members: an object of them, or, where that is allowed, one length for all.
   bool read_group(const Value& value, const std::string& key, const std::string& path) {
-    const auto member = std::find_if(table_.rows.begin(), table_.rows.end(), [&](const KeyRow& it) {
-      return stands_below(it.key, key);
-    });
+    const auto member = std::find_if(table_.rows.begin(), table_.rows.end(),
+                                     [&](const KeyRow& it) { return stands_below(it.key, key); });
     if (member == table_.rows.end()) return false;
     const bool spreads =
         std::find(table_.spreads.begin(), table_.spreads.end(), key) != table_.spreads.end();

@@ -22,8 +22,8 @@ enum class Holds { size, size_or_zero, flag, word };
 struct KeyRow {
   std::string_view key;  // dotted
   Holds holds = Holds::size;
-  Change change = Change::none;  // of sizes
-  std::string_view words;        // what it is, for the schema
+  Change change = Change::none;                            // of sizes
+  std::string_view words;                                  // what it is, for the schema
   const std::vector<std::string_view>* choices = nullptr;  // of words
   bool of_item = false;  // names one item, so that a shop file cannot say it
 };
