@@ -82,12 +82,9 @@ PlannedCase DoorsetJob::plan_case(Length leaf_thickness) const {
 SetPlan DoorsetJob::settle_set(KeyLedger& ledger) const {
   SetPlan set;
   set.pair = leaves == 2;
-  if (!set.pair)
-    set.hinged_right = ledger.choose("hinge.side", 0, "at the left, where nothing is said") == 1;
-  else if (values.of("hinge.side").stated())
-    ledger.problem({"hinge.side"}, "a pair is hinged at both sides; take it out");
+  set.hinged_right = !set.pair && hangs_right(&leaf, shop != nullptr ? &shop->values() : nullptr);
   set.pin_out =
-      ledger.take("hinge.pin_out", ledger.pick(6'000, 1, 4), "half a usual hinge's knuckle");
+      ledger.take("pin_out", ledger.pick(6'000, 1, 4), "half a usual hinge's knuckle");
   set.bevel = ledger.take("lock_bevel", Length(), "a square lock edge");
   if (set.pair)
     set.meeting = ledger.take("meeting_clearance", ledger.pick(3'000, 1, 8), "usual in a pair");
@@ -105,7 +102,7 @@ std::vector<Length> DoorsetJob::leaf_widths(const CasePlan& plan, const SetPlan&
 
 WorkedLeaf DoorsetJob::work_leaf(const CasePlan& plan, Length width, bool mirrored) const {
   WorkedLeaf result;
-  const Value document = leaf_document(&leaf, {width, plan.leaf_height, mirrored}, head);
+  const Value document = leaf_document(&leaf, {width, plan.leaf_height, leaves == 2, mirrored}, head);
   JobReading reading = read_job(document, shop, id);
   if (!reading.job) {
     result.worked.problems = std::move(reading.problems);
@@ -152,6 +149,9 @@ void DoorsetJob::hang_leaves(Worked& worked, const CasePlan& plan, const SetPlan
                                       {next, place[1] + wood.size[1], plan.leaf_thickness}});
     hang(worked.assembly, std::move(wood), place,
          set.pair ? (i == 0 ? "left leaf, " : "right leaf, ") : "", room);
+    const Length face = plan.jamb_thickness - plan.stop.rebate();
+    Piece& jamb = worked.assembly.pieces[room.hinged_right ? kRightJamb : kLeftJamb];
+    let_in_jamb(worked.assembly, jamb, room.hinged_right ? plan.width - face : face);
     place[0] = next;
   }
 }

@@ -58,16 +58,26 @@ Value leaf_document(const Value* leaf, const LeafRoom& room, const ItemHead& hea
   Value document;
   document.kind = Value::Kind::object;
   if (leaf != nullptr) document = *leaf;
-  if (room.mirrored) mirror(document);
+  if (room.right) mirror(document);
   const auto add = [&](const char* key, Value value) {
     document.entries.push_back({key, 0, std::move(value)});
   };
   add("kind", text("door"));
   if (head.units) add("units", text(std::string(unit_word(*head.units))));
   if (!head.species.empty()) add("species", text(head.species));
+  const bool fitted = document.find("hinges") != nullptr || document.find("lock") != nullptr;
+  if (room.of_pair && fitted) add("hangs", text(room.right ? "right" : "left"));
   add("opening", sizes({{"width", room.width}, {"height", room.height}}));
   add("clearance", length(Length()));
   return document;
+}
+
+bool hangs_right(const Value* leaf, const Value* shop) {
+  for (const Value* document : {leaf, shop})
+    if (const Value* hangs = document != nullptr ? document->find("hangs") : nullptr;
+        hangs != nullptr)
+      return hangs->text == "right";
+  return false;
 }
 
 Problem of_the_set(Problem problem) {
@@ -91,6 +101,29 @@ void bevel_lock_edge(Assembly& leaf, bool at_right, Length bevel) {
   Feature feature{"bevel", {}, {}, {{"width", bevel}, {"depth", back}}};
   feature.prisms.push_back(std::move(prism));
   stile.features.push_back(std::move(feature));
+}
+
+void let_in_jamb(Assembly& set, Piece& jamb, Length jamb_face) {
+  const Hanging& hung = set.hung.back();
+  for (std::size_t number = hung.first; number < hung.first + hung.count; ++number) {
+    const Piece& piece = set.pieces[number];
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "gain" || feature.cuts.empty()) continue;
+      Box box = placed(feature.cuts.front(), piece.place);
+      const Length depth = box.extent(0);
+      box.low[0] = hung.hinged_right ? jamb_face : jamb_face - depth;
+      box.high[0] = box.low[0] + depth;
+      const Box cut = in_own_axes(box, jamb.place);
+      jamb.features.push_back({"gain",
+                               {},
+                               {cut},
+                               {{"length", cut.extent(0)},
+                                {"width", cut.extent(1)},
+                                {"depth", cut.extent(2)},
+                                {"from_foot", cut.low[0]},
+                                {"from_face", cut.low[1]}}});
+    }
+  }
 }
 
 void hang(Assembly& set, Assembly leaf, const Triple& place, const std::string& before_names,

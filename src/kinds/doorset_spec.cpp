@@ -8,11 +8,8 @@
 namespace haunch {
 namespace {
 
-const std::vector<std::string_view> kSideWords = {"left", "right"};
-
 const KeyRow kRows[] = {
-    {"hinge.side", Holds::word, Change::none, "where a single leaf is hinged", &kSideWords},
-    {"hinge.pin_out", Holds::size_or_zero, Change::none,
+    {"pin_out", Holds::size_or_zero, Change::none,
      "how far the hinges' pin stands before the leaf's face"},
     {"lock_bevel", Holds::size_or_zero, Change::size,
      "how much the leaf is planed off at the back of its lock edge"},
@@ -54,6 +51,8 @@ void read_leaf(ValueReader& read, const Value& item, DoorsetReading& reading) {
             child_path("/leaf", entry.key),
             "does not belong to the leaf of a set: " + std::string(other.instead) + "; take it out",
             entry.offset);
+  if (reading.leaves == 2 && leaf->find("hangs") != nullptr)
+    read.problem("/leaf/hangs", "a pair hangs at both sides; take it out");
   reading.leaf = leaf;
 }
 

@@ -82,7 +82,7 @@ class FrameSetter {
 
   const CasePlan& plan_;
   Assembly wood_;
-  std::size_t left_ = 0, right_ = 0, head_ = 0;
+  std::size_t head_ = 0;
   std::optional<std::size_t> transom_;
 };
 
@@ -97,8 +97,8 @@ void FrameSetter::add_jambs() {
   const Length low = plan_.sill ? *plan_.sill - plan_.tenon.depth : Length();
   const Length high = tenoned() ? plan_.head_low() + plan_.tenon.depth : plan_.height;
   const Triple blank{high - low, plan_.jamb_width, plan_.jamb_thickness};
-  left_ = add_piece("left jamb", "jamb", blank, {{Length(), low, Length()}, kUpright});
-  right_ = add_piece("right jamb", "jamb", blank, {{right_jamb(), low, Length()}, kUpright});
+  add_piece("left jamb", "jamb", blank, {{Length(), low, Length()}, kUpright});
+  add_piece("right jamb", "jamb", blank, {{right_jamb(), low, Length()}, kUpright});
 }
 
 /// A piece between the jambs that is let into both.
@@ -114,13 +114,13 @@ void FrameSetter::add_head() {
     head_ = add_piece("head", "head", {plan_.width, plan_.jamb_width, plan_.head_thickness},
                       {{Length(), plan_.head_low(), Length()}, kLevel});
     wood_.pieces[head_].horn = plan_.horn;
-    for (const std::size_t jamb : {left_, right_})
+    for (const std::size_t jamb : {kLeftJamb, kRightJamb})
       join_tenon(head_, jamb, {Axis::y, true}, jamb_tenon(jamb), true);
     return;
   }
   head_ = add_let_in("head", plan_.head_low(), plan_.head_thickness);
   for (const bool right : {false, true}) {
-    const std::size_t jamb = right ? right_ : left_;
+    const std::size_t jamb = right ? kRightJamb : kLeftJamb;
     if (plan_.head_joint == HeadJoint::housed)
       house_end(wood_, jamb, head_, {Axis::x, right}, housing);
     else
@@ -134,7 +134,7 @@ void FrameSetter::add_transom() {
   if (!tenoned()) {
     transom_ = add_let_in("transom", low, thickness);
     for (const bool right : {false, true})
-      house_end(wood_, right ? right_ : left_, *transom_, {Axis::x, right},
+      house_end(wood_, right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right},
                 {plan_.housing_depth, plan_.fit_allowance});
     return;
   }
@@ -145,14 +145,14 @@ void FrameSetter::add_transom() {
   // Behind its rebate the whole transom is tenon: it stands between the jambs, not at their ends.
   const Strip whole{plan_.stop.rebate(), thickness};
   for (const bool right : {false, true})
-    join_tenon(right ? right_ : left_, *transom_, {Axis::x, right}, whole, true);
+    join_tenon(right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right}, whole, true);
 }
 
 void FrameSetter::add_sill() {
   const std::size_t sill = add_piece("sill", "sill", {plan_.width, plan_.jamb_width, *plan_.sill},
                                      {{Length(), Length(), Length()}, kLevel});
   wood_.pieces[sill].horn = tenoned() ? plan_.horn : Length();
-  for (const std::size_t jamb : {left_, right_})
+  for (const std::size_t jamb : {kLeftJamb, kRightJamb})
     join_tenon(sill, jamb, {Axis::y, false}, jamb_tenon(jamb), false);
 }
 
@@ -166,7 +166,7 @@ Strip FrameSetter::jamb_tenon(std::size_t jamb) const {
   const Length thickness = plan_.jamb_thickness;
   const Length rebate = plan_.stop.rebate();
   const Length relish = plan_.tenon.relish;
-  return jamb == left_ ? Strip{relish, thickness - rebate} : Strip{rebate, thickness - relish};
+  return jamb == kLeftJamb ? Strip{relish, thickness - rebate} : Strip{rebate, thickness - relish};
 }
 
 /// `before_rebate`: the receiver is rebated where the shoulder stands on it.
@@ -205,9 +205,9 @@ void FrameSetter::rebate_level(std::size_t piece) {
 void FrameSetter::work_rebates() {
   const Length depth = plan_.stop.depth;
   const Length width = plan_.stop_from_face();
-  for (const std::size_t jamb : {left_, right_}) {
+  for (const std::size_t jamb : {kLeftJamb, kRightJamb}) {
     Piece& piece = wood_.pieces[jamb];
-    const Length from = jamb == left_ ? plan_.jamb_thickness - depth : Length();
+    const Length from = jamb == kLeftJamb ? plan_.jamb_thickness - depth : Length();
     piece.features.push_back(
         {"rebate",
          {},

@@ -6,6 +6,9 @@
 
 namespace haunch {
 
+// The jambs, by their numbers among the pieces.
+inline constexpr std::size_t kLeftJamb = 0, kRightJamb = 1;
+
 /// The frame alone, without its leaf.
 Assembly set_out_frame(const CasePlan& plan);
 
