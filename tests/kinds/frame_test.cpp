@@ -309,7 +309,7 @@ TEST_CASE("Every way to make a frame is sound, in both shops") {
       for (const char* more : {"", R"(, "threshold": {"height": "15 mm"})",
                                R"(, "sill": {"height": "70 mm"}, "transom": {"light": "350 mm"})"}) {
         const std::string keys = fmt::format(
-            R"("leaf": {{"width": "838 mm", "height": "1981 mm"}}, "jamb_thickness": "44 mm",
+            R"("leaf": {{"width": "838 mm", "height": "1981 mm"}}, "jamb_thickness": "57 mm",
                "stop": {{"kind": "{}"}}, "head_joint": "{}"{})",
             stop, head, more);
         INFO(keys);
