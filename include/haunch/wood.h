@@ -103,7 +103,7 @@ struct Clearances {
   std::optional<Length> cheeks;  // both sides together
   std::optional<Length> edges;   // both edges together
   std::optional<Length> bottom;
-  std::optional<Length> bite;     // how deep a panel's edge stands in its groove
+  std::optional<Length> bite;          // how deep a panel's edge stands in its groove
   std::optional<Length> bearing = {};  // to the ledge that the entering piece rests on
 };
 
@@ -171,7 +171,7 @@ struct Hanging {
 /// Pieces and joints that make one thing.
 struct Assembly {
   std::string_view what = "leaf";  // a literal: leaf, frame …
-  Triple size;  // width (x), height (y), thickness (z)
+  Triple size;                     // width (x), height (y), thickness (z)
   std::optional<Opening> opening;
   std::vector<Box> open;      // where nothing closes its face, as it should be
   std::vector<Hanging> hung;  // its leaves, if it is what they hang in

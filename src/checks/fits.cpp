@@ -180,10 +180,9 @@ void check_fits(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_fits() {
-  return {&kCheeks,      &kStubCheeks,  &kEdges,     &kBottom,    &kSeat,
-          &kHaunch,      &kPanelCheeks, &kPanelRoom, &kPanelBite, &kPanelWedge,
-          &kMovedCheeks, &kMovedEdges,  &kMovedSeat, &kHousingFit, &kHousingEnd,
-          &kBearing};
+  return {&kCheeks,      &kStubCheeks, &kEdges,      &kBottom,     &kSeat,        &kHaunch,
+          &kPanelCheeks, &kPanelRoom,  &kPanelBite,  &kPanelWedge, &kMovedCheeks, &kMovedEdges,
+          &kMovedSeat,   &kHousingFit, &kHousingEnd, &kBearing};
 }
 
 }  // namespace haunch

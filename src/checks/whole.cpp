@@ -46,10 +46,9 @@ struct WholeRules {
   const Rule &width, &height, &flush, &hole, &opening_width, &opening_height;
   bool play_shows;  // that of a housing, where its piece goes in
 };
-constexpr WholeRules kOfLeaf{kWidth, kHeight, kFlush, kHole, kOpeningWidth, kOpeningHeight,
-                              false};
-constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, kFrameFlush,
-                              kFrameHole,  kWallWidth,   kWallHeight, true};
+constexpr WholeRules kOfLeaf{kWidth, kHeight, kFlush, kHole, kOpeningWidth, kOpeningHeight, false};
+constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, kFrameFlush, kFrameHole,
+                              kWallWidth,  kWallHeight,  true};
 
 const WholeRules& rules_for(const Assembly& assembly) {
   return assembly.what == "leaf" ? kOfLeaf : kOfFrame;
@@ -224,9 +223,9 @@ void check_whole(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_whole() {
-  return {&kShared,        &kWidth,    &kHeight,    &kFlush,    &kHole,    &kOpeningWidth,
-          &kOpeningHeight, &kSideLeft, &kSideRight, &kSideHead, &kSideFoot,
-          &kFrameWidth, &kFrameHeight, &kFrameFlush, &kFrameHole, &kWay, &kWallWidth, &kWallHeight};
+  return {&kShared,        &kWidth,      &kHeight,    &kFlush,    &kHole,      &kOpeningWidth,
+          &kOpeningHeight, &kSideLeft,   &kSideRight, &kSideHead, &kSideFoot,  &kFrameWidth,
+          &kFrameHeight,   &kFrameFlush, &kFrameHole, &kWay,      &kWallWidth, &kWallHeight};
 }
 
 }  // namespace haunch

@@ -111,9 +111,9 @@ std::string gain_page(const Assembly& wood, const LengthPrinter& lengths) {
                  cut.extent(1)});
     }
   }
-  return table.empty() ? ""
-                       : "\nHINGES in the jambs, let in to the inner face\n" +
-                             table.text(lengths, 2);
+  return table.empty()
+             ? ""
+             : "\nHINGES in the jambs, let in to the inner face\n" + table.text(lengths, 2);
 }
 
 std::string bevel_page(const Assembly& wood, const LengthPrinter& lengths) {

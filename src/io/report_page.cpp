@@ -60,10 +60,10 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
       (lengths.unit() == Unit::mm ? "mm" : "inches") +
       (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
       "\n";
-  page += head_line(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) + " wide, " +
-                    lengths.one(report.wood.size[1]) + " high, " +
-                    lengths.one(report.wood.size[2]) +
-                    (report.wood.what == "leaf" ? " thick" : " deep") + species_text(job.species));
+  page +=
+      head_line(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) + " wide, " +
+                lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
+                (report.wood.what == "leaf" ? " thick" : " deep") + species_text(job.species));
   page += head_line(opening_text(report.wood, lengths));
   page += head_line(job.note.empty() ? "" : "note: " + job.note);
   return page + head_line(verdict(report));

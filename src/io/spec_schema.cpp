@@ -207,8 +207,8 @@ Json without_head(Json properties) {
   const Json head = head_properties("");
   for (const auto& one : head.items())
     properties.erase(one.key());
-  for (const char* key : {"species", "opening", "clearance", "moisture", "grain", "work",
-                          "tolerance", "fit"})
+  for (const char* key :
+       {"species", "opening", "clearance", "moisture", "grain", "work", "tolerance", "fit"})
     properties.erase(key);
   return properties;
 }
@@ -243,9 +243,8 @@ std::string spec_schema() {
               {"description",
                "One item. A file holds one item, an array of items, or one item a line. A shop "
                "file may give kind."}};
-  schema["anyOf"] = {{{"$ref", "#/$defs/door"}},
-                     {{"$ref", "#/$defs/frame"}},
-                     {{"$ref", "#/$defs/doorset"}}};
+  schema["anyOf"] = {
+      {{"$ref", "#/$defs/door"}}, {{"$ref", "#/$defs/frame"}}, {{"$ref", "#/$defs/doorset"}}};
   schema["$defs"] = {
       {"door", item(door_properties(), {"opening"})},
       {"frame", item(frame_properties(), {"kind"})},

@@ -83,8 +83,7 @@ SetPlan DoorsetJob::settle_set(KeyLedger& ledger) const {
   SetPlan set;
   set.pair = leaves == 2;
   set.hinged_right = !set.pair && hangs_right(&leaf, shop != nullptr ? &shop->values() : nullptr);
-  set.pin_out =
-      ledger.take("pin_out", ledger.pick(6'000, 1, 4), "half a usual hinge's knuckle");
+  set.pin_out = ledger.take("pin_out", ledger.pick(6'000, 1, 4), "half a usual hinge's knuckle");
   set.bevel = ledger.take("lock_bevel", Length(), "a square lock edge");
   if (set.pair)
     set.meeting = ledger.take("meeting_clearance", ledger.pick(3'000, 1, 8), "usual in a pair");
@@ -102,7 +101,8 @@ std::vector<Length> DoorsetJob::leaf_widths(const CasePlan& plan, const SetPlan&
 
 WorkedLeaf DoorsetJob::work_leaf(const CasePlan& plan, Length width, bool mirrored) const {
   WorkedLeaf result;
-  const Value document = leaf_document(&leaf, {width, plan.leaf_height, leaves == 2, mirrored}, head);
+  const Value document =
+      leaf_document(&leaf, {width, plan.leaf_height, leaves == 2, mirrored}, head);
   JobReading reading = read_job(document, shop, id);
   if (!reading.job) {
     result.worked.problems = std::move(reading.problems);
@@ -173,7 +173,14 @@ Worked DoorsetJob::work() const {
     worked.problems = hung.back().worked.problems;
     if (!worked.problems.empty()) return worked;
   }
-  planned = plan_case(hung.front().worked.assembly.size[2]);
+  const Length thickness = hung.front().worked.assembly.size[2];
+  if (set.bevel >= thickness)
+    worked.problems.push_back({"/lock_bevel",
+                               in_words(set.bevel, unit) +
+                                   " is not less than the leaf's thickness of " +
+                                   in_words(thickness, unit) + "; make it less",
+                               {}});
+  planned = plan_case(thickness);
   add_below(worked.problems, std::move(planned.problems), "/frame");
   if (!worked.problems.empty()) return worked;
   worked.assembly = set_out_frame(planned.plan);

@@ -110,7 +110,7 @@ DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
     head.units_inferred = head.units.has_value();
   }
   if (shop != nullptr) take_shop_frame(reading.frame, *shop);
-  refuse_fire_rated(reading.frame);
+  refuse_fire_rated(reading.frame, "/frame");
   for (std::vector<Problem> problems : {read.take_problems(), std::move(reading.frame.problems)})
     for (Problem& problem : problems)
       reading.problems.push_back(std::move(problem));

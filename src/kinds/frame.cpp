@@ -42,7 +42,7 @@ class FrameJob : public Job {
 JobReading read_frame(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
   FrameReading reading = read_frame_spec(item, shop != nullptr ? shop->units() : std::nullopt);
   if (shop != nullptr) take_shop_frame(reading, *shop);
-  refuse_fire_rated(reading);
+  refuse_fire_rated(reading, "");
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<FrameJob>();
   job->kind = "frame";

@@ -219,7 +219,7 @@ void doubt_whole(KeyLedger& ledger, const CasePlan& plan) {
   const Length stop = plan.stop_from_face();
   const Length back = stop + plan.stop.width;
   if (plan.stop.kind == StopKind::planted ? back > plan.jamb_width : stop >= plan.jamb_width)
-    ledger.problem({"jamb_width", "stop.width"},
+    ledger.problem({"jamb_width", "stop.width", "leaf.thickness", "reveal", "stop.gap"},
                    fmt::format("a leaf of {}, {} of reveal and {} of play set the stop {} behind "
                                "the face, and it ends at {}: more than the jamb's {}",
                                ledger.say(plan.leaf_thickness), ledger.say(plan.stop.reveal),

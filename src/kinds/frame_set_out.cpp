@@ -75,7 +75,7 @@ class FrameSetter {
   void add_stops();
   void work_rebates();
   void rebate_level(std::size_t piece);
-  std::size_t add_let_in(const std::string& name, Length low, Length thickness);
+  std::size_t add_let_in(std::string_view role, Length low, Length thickness);
   void join_tenon(std::size_t receives, std::size_t enters, Heading heading, Strip tenon,
                   bool before_rebate);
   Strip jamb_tenon(std::size_t jamb) const;
@@ -102,9 +102,10 @@ void FrameSetter::add_jambs() {
 }
 
 /// A piece between the jambs that is let into both.
-std::size_t FrameSetter::add_let_in(const std::string& name, Length low, Length thickness) {
+std::size_t FrameSetter::add_let_in(std::string_view role, Length low, Length thickness) {
   const Length depth = plan_.housing_depth;
-  return add_piece(name, name, {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
+  return add_piece(std::string(role), role,
+                   {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
                    {{plan_.jamb_thickness - depth, low, Length()}, kLevel});
 }
 

@@ -135,10 +135,10 @@ void take_shop_frame(FrameReading& reading, const ShopDefaults& shop) {
   reading.head.species_by_shop = !species->text.empty();
 }
 
-void refuse_fire_rated(FrameReading& reading) {
+void refuse_fire_rated(FrameReading& reading, std::string_view path) {
   if (!reading.values.says("fire_rated")) return;
   reading.problems.push_back(
-      {"/fire_rated",
+      {child_path(path, "fire_rated"),
        "a fire-rated set is not worked or altered from here: its frame, leaf, gaps and fittings "
        "are "
        "those of its listing (NFPA 80 allows little more at the job than undercutting by up to 3/4 "

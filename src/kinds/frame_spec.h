@@ -37,7 +37,8 @@ ShopFrame read_shop_frame(const Value& shop, std::optional<Unit> units);
 /// Fills what the item leaves open from the shop file.
 void take_shop_frame(FrameReading& reading, const ShopDefaults& shop);
 
-/// A fire-rated set is not worked: its frame and leaf are made to their own listing.
-void refuse_fire_rated(FrameReading& reading);
+/// A fire-rated set is not worked: its frame and leaf are made to their own listing. `path`: of the
+/// frame's keys.
+void refuse_fire_rated(FrameReading& reading, std::string_view path);
 
 }  // namespace haunch

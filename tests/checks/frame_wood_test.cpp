@@ -1,6 +1,6 @@
-// Frames and leaves in them as wood: each rule at its limit and a step beyond. The frame is a lining
-// of 896 x 2093 x 115 with its head housed 10 deep; its leaf of 840 x 2043 x 44 hangs 3 from jambs
-// and head, 10 from the floor and 1.5 before its stops.
+// Frames and leaves in them as wood: each rule at its limit and a step beyond. The frame is a
+// lining of 896 x 2093 x 115 with its head housed 10 deep; its leaf of 840 x 2043 x 44 hangs 3 from
+// jambs and head, 10 from the floor and 1.5 before its stops.
 #include "corner.h"
 
 namespace haunch::test {
@@ -108,7 +108,7 @@ std::vector<Breakage> breakages_of_frames() {
       a.size[0] -= by;
       a.opening->width -= by;
       a.pieces[1].place.origin[0] -= by;
-      a.pieces[2].blank[0] -= by;  // the head
+      a.pieces[2].blank[0] -= by;         // the head
       a.pieces[4].place.origin[0] -= by;  // the right stop
       a.pieces[5].blank[0] -= by;
       for (Box& way : a.open)
@@ -121,8 +121,8 @@ std::vector<Breakage> breakages_of_frames() {
       {"nor does it stand out of its back", lining(), "", size(2, -kStep), "frame-flush caution"},
       {"the frame goes into the wall with its fitting allowance", lining(), "",
        but(lining(), [](Assembly& a) { a.opening->width -= kStep; }), "wall-width fail"},
-      {"and under it", lining(), "",
-       but(lining(), [](Assembly& a) { a.opening->height -= kStep; }), "wall-height fail"},
+      {"and under it", lining(), "", but(lining(), [](Assembly& a) { a.opening->height -= kStep; }),
+       "wall-height fail"},
       {"nothing stands in the way", lining(), "",
        but(lining(), [](Assembly& a) { add_block(a, box(400, 900, 0, 410, 910, 10)); }),
        "way-clear fail"},
@@ -131,14 +131,12 @@ std::vector<Breakage> breakages_of_frames() {
       {"a housing has at most a quarter of a millimetre of play", play(mm(0.1)), "",
        play(mm(0.1) + kStep), "housing-fit caution"},
       {"a housing is as wide as it was designed", lining(), "",
-       but(lining(), [](Assembly& a) {
-         a.pieces.front().features.front().cuts.front().high[0] += kStep;
-       }),
+       but(lining(),
+           [](Assembly& a) { a.pieces.front().features.front().cuts.front().high[0] += kStep; }),
        "housing-fit fail"},
       {"the head stands on the bottoms of its housings", lining(), "",
-       but(lining(), [](Assembly& a) {
-         a.pieces.front().features.front().cuts.front().low[2] -= kStep;
-       }),
+       but(lining(),
+           [](Assembly& a) { a.pieces.front().features.front().cuts.front().low[2] -= kStep; }),
        "housed-home fail"},
       {"a rebated head rests on its jambs", rebated(Length()), "", rebated(kStep),
        "housed-bearing fail"},

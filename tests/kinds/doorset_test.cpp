@@ -147,8 +147,10 @@ TEST_CASE("A leaf hung at the right swings alike") {
 // ---- hinges
 
 TEST_CASE("Hinges are let in to the jamb across from the leaf's") {
-  const Assembly wood = work(set_mm(
-      R"("leaf": {"hinges": {"number": 2, "length": 100, "width": 35, "thickness": 3}})")).assembly;
+  const Assembly wood =
+      work(set_mm(
+               R"("leaf": {"hinges": {"number": 2, "length": 100, "width": 35, "thickness": 3}})"))
+          .assembly;
   // The lowest hinge stands 230 above the leaf's foot, which is 10 above the floor.
   const std::vector<Box> gains = cuts(piece(wood, "left jamb"), "gain");
   REQUIRE(gains.size() == 2);
@@ -158,10 +160,10 @@ TEST_CASE("Hinges are let in to the jamb across from the leaf's") {
 }
 
 TEST_CASE("A pair has hinges in both jambs") {
-  const Assembly wood =
-      work(R"({"kind": "doorset", "units": "mm", "leaves": 2,
+  const Assembly wood = work(R"({"kind": "doorset", "units": "mm", "leaves": 2,
               "frame": {"leaf": {"width": 1300, "height": 1981}},
-              "leaf": {"hinges": {"number": 3}}})").assembly;
+              "leaf": {"hinges": {"number": 3}}})")
+                            .assembly;
   CHECK(cuts(piece(wood, "left jamb"), "gain").size() == 3);
   CHECK(cuts(piece(wood, "right jamb"), "gain").size() == 3);
 }
@@ -175,7 +177,7 @@ TEST_CASE("What the set says, its leaf may not") {
   CHECK(refused_at(set_mm(R"("meeting_clearance": 3)")) == "/meeting_clearance");
   CHECK(refused_at(set_mm(R"("leaves": 2, "leaf": {"hangs": "left"})")) == "/leaf/hangs");
   CHECK(refused_at(set_mm(R"("leaves": 3)")) == "/leaves");
-  CHECK(refused_at(set_mm("", R"("fire_rated": true)")) == "/fire_rated");
+  CHECK(refused_at(set_mm("", R"("fire_rated": true)")) == "/frame/fire_rated");
   CHECK(refused_at(set_mm("", R"("lip": 13)")) == "/frame/lip");
   CHECK(refused_at(R"({"kind": "doorset", "units": "mm"})").empty());
   CHECK(refusal(R"({"kind": "doorset", "units": "mm"})").starts_with(": \"frame\" is missing"));

@@ -88,8 +88,7 @@ TEST_CASE("A rebated frame stands round the leaf by its jambs less their rebates
 
 TEST_CASE("A sill, a transom and the light above it add to the height") {
   // 1981 + 3 + 3 = 1987; + 70 of sill + 57 - 12 of transom + 300 of light + 57 of head = 2459.
-  const Worked worked =
-      work(rebated(R"("sill": {"height": 70}, "transom": {"light": 300})"));
+  const Worked worked = work(rebated(R"("sill": {"height": 70}, "transom": {"light": 300})"));
   CHECK(rooms(worked) == "948 x 2473, 934 x 2459, 838 x 1981");
   CHECK(not_ok(worked.assembly) == kNothing);
 }
@@ -108,9 +107,10 @@ TEST_CASE("Sizes that do not agree are told with the sum") {
         "(clearance) + 25 mm + 25 mm (jambs) + 7 mm + 7 mm (fitting) = 908 mm; make them agree, or "
         "keep one of the two");
   CHECK(refusal(lining(R"("leaf": {"width": 840})")).empty());
-  CHECK(refusal(frame_mm(R"("wall_opening": {"width": 60, "height": 2100})")) ==
-        "/wall_opening/width: 60 mm leaves no leaf: there go + 3 mm + 3 mm (clearance) + 25 mm + 25 "
-        "mm (jambs) + 7 mm + 7 mm (fitting) off it; make it more");
+  CHECK(
+      refusal(frame_mm(R"("wall_opening": {"width": 60, "height": 2100})")) ==
+      "/wall_opening/width: 60 mm leaves no leaf: there go + 3 mm + 3 mm (clearance) + 25 mm + 25 "
+      "mm (jambs) + 7 mm + 7 mm (fitting) off it; make it more");
 }
 
 TEST_CASE("A frame that is given no size asks for one") {
@@ -131,9 +131,9 @@ struct TableRow {
 void check_table(std::string_view rule, const std::vector<TableRow>& rows) {
   for (const TableRow& row : rows) {
     INFO(rule << " " << row.leaf_width << " x " << row.leaf_height);
-    const Worked from_leaf = work(frame_mm(
-        fmt::format(R"("rule": "{}", "jamb_thickness": 20, "horn": 0, "leaf": {{"width": {}, "height": {}}})",
-                    rule, row.leaf_width, row.leaf_height)));
+    const Worked from_leaf = work(frame_mm(fmt::format(
+        R"("rule": "{}", "jamb_thickness": 20, "horn": 0, "leaf": {{"width": {}, "height": {}}})",
+        rule, row.leaf_width, row.leaf_height)));
     CHECK(room(from_leaf, "wall opening").width == mm(row.wall_width));
     CHECK(room(from_leaf, "wall opening").height == mm(row.wall_height));
     const Worked from_wall = work(frame_mm(fmt::format(
@@ -201,13 +201,13 @@ TEST_CASE("UK doorsets leave 7 mm to the wall and 3 mm beside the leaf") {
 
 TEST_CASE("A rule that the frame's sizes do not fit is refused with the sums") {
   // 51 - 6 of gaps - 2 x 25 of jambs = -5.
-  CHECK(refusal(frame_mm(R"("rule": "din-18101-square", "leaf": {"width": 834, "height": 1972})"))
-            .starts_with("/rule: the rule din-18101-square makes the wall's opening 51 mm more than "
-                         "the leaf, of which frame and clearances take 56 mm; that leaves -5 mm "
-                         "between frame and wall"));
+  CHECK(
+      refusal(frame_mm(R"("rule": "din-18101-square", "leaf": {"width": 834, "height": 1972})"))
+          .starts_with("/rule: the rule din-18101-square makes the wall's opening 51 mm more than "
+                       "the leaf, of which frame and clearances take 56 mm; that leaves -5 mm "
+                       "between frame and wall"));
   CHECK(refused_at(frame_mm(R"("rule": "us-prehung", "leaf": {"width": 800, "height": 2000},
-                              "fitting_allowance": {"left": 40})")) ==
-        "/fitting_allowance/left");
+                              "fitting_allowance": {"left": 40})")) == "/fitting_allowance/left");
 }
 
 TEST_CASE("Every rule has its name and its words, once") {
@@ -296,8 +296,7 @@ TEST_CASE("Rebates are as deep as the stop and as wide as the leaf and its play"
 }
 
 TEST_CASE("Where its ends are housed, the head's rebate stops at those of the jambs") {
-  const Assembly wood =
-      work(rebated(R"("head_joint": "housed", "housing_depth": 15)")).assembly;
+  const Assembly wood = work(rebated(R"("head_joint": "housed", "housing_depth": 15)")).assembly;
   // 820 between the jambs and 15 at each end: the rebate reaches 12 into the jambs.
   CHECK(cuts(piece(wood, "head"), "rebate") == std::vector<Box>{box(3, 0, 0, 847, 45.5, 12)});
   CHECK(not_ok(wood) == kNothing);
@@ -306,8 +305,9 @@ TEST_CASE("Where its ends are housed, the head's rebate stops at those of the ja
 TEST_CASE("Every way to make a frame is sound, in both shops") {
   for (const char* stop : {"planted", "rebate"})
     for (const char* head : {"housed", "rebated", "tenoned"})
-      for (const char* more : {"", R"(, "threshold": {"height": "15 mm"})",
-                               R"(, "sill": {"height": "70 mm"}, "transom": {"light": "350 mm"})"}) {
+      for (const char* more :
+           {"", R"(, "threshold": {"height": "15 mm"})",
+            R"(, "sill": {"height": "70 mm"}, "transom": {"light": "350 mm"})"}) {
         const std::string keys = fmt::format(
             R"("leaf": {{"width": "838 mm", "height": "1981 mm"}}, "jamb_thickness": "57 mm",
                "stop": {{"kind": "{}"}}, "head_joint": "{}"{})",
@@ -352,10 +352,8 @@ TEST_CASE("What leaves no wood is refused") {
 TEST_CASE("Cautions are told once each, and only where they apply") {
   CHECK(cautioned(lining()).empty());
   CHECK(cautioned(lining(R"("escape_route": true)")) == std::vector<std::string>{"escape route"});
-  CHECK(cautioned(lining(R"("accessible": true)")) ==
-        std::vector<std::string>{"accessible route"});
-  CHECK(cautioned(lining(R"("existing_opening": true)")) ==
-        std::vector<std::string>{"old paint"});
+  CHECK(cautioned(lining(R"("accessible": true)")) == std::vector<std::string>{"accessible route"});
+  CHECK(cautioned(lining(R"("existing_opening": true)")) == std::vector<std::string>{"old paint"});
   CHECK(cautioned(lining(R"("exterior": true, "stop": {"kind": "planted"})")) ==
         std::vector<std::string>{"outside frame"});
   CHECK(cautioned(rebated(R"("exterior": true)")).empty());
