@@ -103,7 +103,8 @@ struct Clearances {
   std::optional<Length> cheeks;  // both sides together
   std::optional<Length> edges;   // both edges together
   std::optional<Length> bottom;
-  std::optional<Length> bite;  // how deep a panel's edge stands in its groove
+  std::optional<Length> bite;          // how deep a panel's edge stands in its groove
+  std::optional<Length> bearing = {};  // to the ledge that the entering piece rests on
 };
 
 /// Where a tenon or haunch stands in its piece's width, from the low edge (foot or left).
@@ -149,6 +150,7 @@ struct Joint {
   Clearances design;
   std::optional<TenonSizes> tenon;
   std::optional<MortiseSizes> mortise;
+  std::optional<Axis> cheek;  // along which the tenon is thin, if not along its piece's thickness
 };
 
 /// What an assembly is to fit into: the opening's sizes and the clearance at each side.
@@ -157,10 +159,22 @@ struct Opening {
   Length left, right, head, foot;
 };
 
+/// A leaf that hangs in the rest of its assembly, and the room it was designed to have there.
+struct Hanging {
+  std::size_t first = 0, count = 0;  // its pieces
+  Length left, right, head, foot;    // to what stands there; where nothing does, to the floor
+  Length stop;                       // from its back to its stops
+  bool hinged_right = false;
+  Length pin_x, pin_z;  // the hinges' pin, in the assembly; it stands before the face: below 0
+};
+
 /// Pieces and joints that make one thing.
 struct Assembly {
-  Triple size;  // width (x), height (y), thickness (z)
+  std::string_view what = "leaf";  // a literal: leaf, frame …
+  Triple size;                     // width (x), height (y), thickness (z)
   std::optional<Opening> opening;
+  std::vector<Box> open;      // where nothing closes its face, as it should be
+  std::vector<Hanging> hung;  // its leaves, if it is what they hang in
   std::vector<Piece> pieces;
   std::vector<Joint> joints;
 };

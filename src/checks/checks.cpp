@@ -56,6 +56,7 @@ std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
   check_walls(bench);
   check_proportions(bench);
   check_clashes(bench);
+  check_hanging(bench);
   return std::move(bench.findings);
 }
 
@@ -70,7 +71,7 @@ std::vector<Finding> check_job(const Assembly& assembly, const Job& job) {
 std::vector<const Rule*> all_rules() {
   std::vector<const Rule*> rules;
   for (const auto& family : {rules_of_whole(), rules_of_fits(), rules_of_walls(),
-                             rules_of_proportions(), rules_of_clashes()})
+                             rules_of_proportions(), rules_of_clashes(), rules_of_hanging()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

@@ -42,6 +42,7 @@ void check_fits(Bench& bench);
 void check_walls(Bench& bench);
 void check_proportions(Bench& bench);
 void check_clashes(Bench& bench);
+void check_hanging(Bench& bench);
 
 // The same of wood that has moved: nothing is as designed any more, but must still have room.
 void check_moved_whole(Bench& bench, const Assembly& built);
@@ -52,5 +53,6 @@ std::vector<const Rule*> rules_of_fits();
 std::vector<const Rule*> rules_of_walls();
 std::vector<const Rule*> rules_of_proportions();
 std::vector<const Rule*> rules_of_clashes();
+std::vector<const Rule*> rules_of_hanging();
 
 }  // namespace haunch

@@ -32,6 +32,14 @@ constexpr Rule kPanelBite{
     "panel-bite", "of panel edge in its groove",
     "with less than 3 mm (1/8 in) a panel drops out when it shrinks (trade practice)"};
 
+constexpr Rule kHousingFit{"housing-fit", "of play between what is housed and its housing",
+                           "a housing tighter than none will not go home, one looser than 0.010 in "
+                           "shows and rocks (trade practice)"};
+constexpr Rule kHousingEnd{"housed-home", "from the housed end to the housing's bottom",
+                           "the joint is home when its end stands on the bottom"};
+constexpr Rule kBearing{"housed-bearing", "between what is housed and the ledge it rests on",
+                        "a head must rest on its jambs over their whole width"};
+
 // Of wood that has moved since it was glued.
 constexpr Rule kMovedEdges{"edge-swell", "of play at the tenon's edges, both together",
                            "a tenon that swells against its mortise's ends presses on the glue; "
@@ -71,6 +79,21 @@ void check_tenon(Bench& bench, std::size_t number) {
   report(bench, kSeat, parts, number, found.seat, as_designed(Length()));
   if (joint.tenon && !joint.tenon->haunches.empty())
     report(bench, kHaunch, parts, number, found.haunch, Bounds{Length(), {}, {}, {}});
+}
+
+/// The end of a piece let whole into another: it has no shoulder.
+void check_housed(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  if (joint.design.cheeks) {
+    Bounds play = as_designed(joint.design.cheeks);
+    play.caution_max = bench.limits.loosest_fit;
+    report(bench, kHousingFit, parts, number, found.cheeks, play);
+  }
+  if (joint.design.bearing)
+    report(bench, kBearing, parts, number, found.bearing, as_designed(joint.design.bearing));
+  report(bench, kHousingEnd, parts, number, found.bottom, as_designed(joint.design.bottom));
 }
 
 /// How far a panel can go in before anything but its edge meets the piece that it stands in.
@@ -115,7 +138,8 @@ void check_moved_tenon(Bench& bench, std::size_t number) {
   if (joint.design.bottom)
     report(bench, kBottom, parts, number, settled(found.bottom), Bounds{Length(), {}, {}, {}});
   const Length most = bench.limits.shut_shoulder;
-  report(bench, kMovedSeat, parts, number, settled(found.seat), Bounds{{}, {}, -most, most});
+  if (joint.tenon)
+    report(bench, kMovedSeat, parts, number, settled(found.seat), Bounds{{}, {}, -most, most});
 }
 
 void check_moved_panel_edge(Bench& bench, std::size_t number) {
@@ -145,17 +169,20 @@ void check_moved_fits(Bench& bench) {
 
 void check_fits(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
-    if (bench.assembly.joints[number].design.bite)
+    const Joint& joint = bench.assembly.joints[number];
+    if (joint.design.bite)
       check_panel_edge(bench, number);
-    else
+    else if (joint.tenon)
       check_tenon(bench, number);
+    else
+      check_housed(bench, number);
   }
 }
 
 std::vector<const Rule*> rules_of_fits() {
-  return {&kCheeks,      &kStubCheeks,  &kEdges,     &kBottom,    &kSeat,
-          &kHaunch,      &kPanelCheeks, &kPanelRoom, &kPanelBite, &kPanelWedge,
-          &kMovedCheeks, &kMovedEdges,  &kMovedSeat};
+  return {&kCheeks,      &kStubCheeks, &kEdges,      &kBottom,     &kSeat,        &kHaunch,
+          &kPanelCheeks, &kPanelRoom,  &kPanelBite,  &kPanelWedge, &kMovedCheeks, &kMovedEdges,
+          &kMovedSeat,   &kHousingFit, &kHousingEnd, &kBearing};
 }
 
 }  // namespace haunch

@@ -15,7 +15,7 @@ struct JointAxes {
 
 JointAxes axes_of(const Joint& joint, const Piece& entering) {
   const auto in = static_cast<std::size_t>(joint.heading.axis);
-  const auto cheek = static_cast<std::size_t>(entering.place.axes[2]);
+  const auto cheek = static_cast<std::size_t>(joint.cheek.value_or(entering.place.axes[2]));
   return {{in, joint.heading.upwards}, 3 - in - cheek, cheek};
 }
 
@@ -158,6 +158,7 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   found.seat = gap(outside, receives.wood, in);
   if (inside.empty()) return found;
   const Wood ends = clipped(inside, slice_at(enters.blank, receives, in, found.reach));
+  found.bearing = gap(ends, receives.wood, {axes.cheek, false});
   found.haunch = gap(shallower(inside, receives, in, found.reach), receives.wood, in);
   if (where == Where::all_over) {
     measure_ends(found, ends, receives, axes);

@@ -62,14 +62,30 @@ bool is_lock_rail(const Piece& piece) {
   return piece.role == "rail" && whole_word;
 }
 
+/// The foot of the leaf that a piece is of.
+Length foot_below(const Bench& bench, std::size_t piece) {
+  Length foot;
+  for (const Hanging& hung : bench.assembly.hung) {
+    if (piece < hung.first || piece >= hung.first + hung.count) continue;
+    foot = bench.solids[hung.first].blank.low[1];
+    for (std::size_t other = hung.first; other < hung.first + hung.count; ++other)
+      foot = std::min(foot, bench.solids[other].blank.low[1]);
+  }
+  return foot;
+}
+
 }  // namespace
 
 void check_proportions(Bench& bench) {
-  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number)
-    bench.assembly.joints[number].tenon ? check_tenon(bench, number) : check_tongue(bench, number);
+  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
+    const Joint& joint = bench.assembly.joints[number];
+    if (joint.tenon) check_tenon(bench, number);
+    if (joint.design.bite) check_tongue(bench, number);
+  }
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     if (is_lock_rail(bench.assembly.pieces[number]))
-      report(bench, kLockRail, {number}, {}, bench.solids[number].blank.high[1],
+      report(bench, kLockRail, {number}, {},
+             bench.solids[number].blank.high[1] - foot_below(bench, number),
              Bounds{{}, {}, {}, bench.limits.highest_lock_rail});
 }
 

@@ -7,17 +7,19 @@ namespace haunch {
 
 /// Sources are named with each rule in the files that use it.
 struct Limits {
-  Length least_wood;         // less will not last: fail
-  Length thin_wood;          // less is a thin wall: caution
-  Length least_bite;         // of a panel's edge in its groove: fail
-  Length loosest_fit;        // both cheeks together: caution
-  Length loosest_edges;      // of a tenon in its mortise, both together: caution
-  Length loosest_panel;      // groove less tongue: caution
-  Length widest_glued;       // across the grain: caution
-  Length least_to_end;       // of relish, from a tenon to the end of the piece it enters: caution
-  Length least_at_side;      // between leaf and opening, of wood that has swollen: caution
-  Length shut_shoulder;      // a shoulder that opens or presses more, as wood moves: caution
-  Length highest_lock_rail;  // its top above the leaf's foot: caution
+  Length least_wood;     // less will not last: fail
+  Length thin_wood;      // less is a thin wall: caution
+  Length least_bite;     // of a panel's edge in its groove: fail
+  Length loosest_fit;    // both cheeks together: caution
+  Length loosest_edges;  // of a tenon in its mortise, both together: caution
+  Length loosest_panel;  // groove less tongue: caution
+  Length widest_glued;   // across the grain: caution
+  Length least_to_end;   // of relish, from a tenon to the end of the piece it enters: caution
+  Length least_at_side;  // between leaf and opening, of wood that has swollen: caution
+  Length shut_shoulder;  // a shoulder that opens or presses more, as wood moves: caution
+  Length least_swing;    // between a leaf's far corner and what it passes: caution
+  Length least_beyond_housing;  // to the end of the housed piece: caution
+  Length highest_lock_rail;     // its top above the leaf's foot: caution
 };
 
 constexpr Limits limits_in(Unit unit) {
@@ -33,6 +35,8 @@ constexpr Limits limits_in(Unit unit) {
   limits.least_to_end = mm ? Length::from_mm(12) : Length::from_inch_parts(1, 2);
   limits.least_at_side = mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 64);
   limits.shut_shoulder = mm ? Length::from_mm_thousandths(800) : Length::from_inch_parts(1, 32);
+  limits.least_swing = mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 64);
+  limits.least_beyond_housing = mm ? Length::from_mm(10) : Length::from_inch_parts(3, 8);
   limits.highest_lock_rail = Length::from_inch_parts(38);
   return limits;
 }

@@ -16,6 +16,11 @@ constexpr Rule kEnd{"mortise-end", "of wood from the mortise to the end of its p
                     "under 12 mm (1/2 in) of relish the end shears out (trade practice)"};
 constexpr Rule kBetween{"mortise-between", "of wood between two mortises",
                         "under 5 mm the wood between them breaks out (trade practice)"};
+constexpr Rule kHousingBehind{"housing-behind", "of wood behind the housing",
+                              "under 5 mm a jamb bends and splits at its housing (trade practice)"};
+constexpr Rule kHousingEnd{
+    "housing-end", "of wood from the housing to the end of its piece",
+    "under 10 mm of short grain beyond a housing breaks off (trade practice)"};
 constexpr Rule kGroove{"groove-wall", "of wood beside and behind the groove",
                        "a thin lip breaks off when the panel is pressed (trade practice)"};
 
@@ -119,7 +124,7 @@ WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank,
                    const Feature& mortise) {
   const Way in{static_cast<std::size_t>(joint.heading.axis), joint.heading.upwards};
   const auto along = static_cast<std::size_t>(piece.place.axes[0]);
-  const auto through = static_cast<std::size_t>(piece.place.axes[2]);
+  const std::size_t through = 3 - along - in.axis;
   const std::vector<Void> voids = voids_of(piece);
   WoodLeft left;
   for (const Box& cut : mortise.cuts) {
@@ -160,6 +165,33 @@ void check_mortise(Bench& bench, std::size_t number, const Feature& mortise) {
   if (left.between) report(bench, kBetween, parts, number, left.between, bounds(limits.thin_wood));
 }
 
+/// Whether a feature receives the end of another piece as it is, without a tenon.
+bool houses_an_end(const Bench& bench, const Feature& feature) {
+  if (feature.joints.size() != 1 || feature.cuts.empty()) return false;
+  const std::string_view kind = bench.assembly.joints[feature.joints.front()].kind;
+  return kind == "housing" || kind == "rebated-corner";
+}
+
+/// The wood behind a housing or the rebate at a piece's end, and beyond a housing along its piece.
+void check_housing(Bench& bench, std::size_t number, const Feature& housing) {
+  const Joint& joint = bench.assembly.joints[number];
+  const Piece& piece = bench.assembly.pieces[joint.receives];
+  const Box& blank = bench.solids[joint.receives].blank;
+  const auto along = static_cast<std::size_t>(piece.place.axes[0]);
+  const Way in{static_cast<std::size_t>(joint.heading.axis), joint.heading.upwards};
+  const Box box = placed(housing.cuts.front(), piece.place);
+  const Length behind =
+      in.upwards ? blank.high[in.axis] - box.high[in.axis] : box.low[in.axis] - blank.low[in.axis];
+  const Limits& limits = bench.limits;
+  report(bench, kHousingBehind, {joint.receives}, number, behind,
+         Bounds{limits.least_wood, {}, limits.thin_wood, {}});
+  const Length beyond =
+      std::min(blank.high[along] - box.high[along], box.low[along] - blank.low[along]);
+  if (beyond > Length())
+    report(bench, kHousingEnd, {joint.receives}, number, beyond,
+           Bounds{limits.least_wood, {}, limits.least_beyond_housing, {}});
+}
+
 void check_grooves(Bench& bench, std::size_t number) {
   const Piece& piece = bench.assembly.pieces[number];
   std::vector<Void> grooves = voids_of(piece);
@@ -190,12 +222,15 @@ void check_walls(Bench& bench) {
   for (const Piece& piece : bench.assembly.pieces)
     for (const Feature& feature : piece.features)
       if (feature.kind == "mortise") check_mortise(bench, feature.joints.front(), feature);
+  for (const Piece& piece : bench.assembly.pieces)
+    for (const Feature& feature : piece.features)
+      if (houses_an_end(bench, feature)) check_housing(bench, feature.joints.front(), feature);
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     check_grooves(bench, number);
 }
 
 std::vector<const Rule*> rules_of_walls() {
-  return {&kWall, &kBehind, &kEnd, &kBetween, &kGroove};
+  return {&kWall, &kBehind, &kEnd, &kBetween, &kHousingBehind, &kHousingEnd, &kGroove};
 }
 
 }  // namespace haunch

@@ -26,6 +26,34 @@ constexpr Rule kOpeningWidth{"opening-width", "between leaf and opening, both si
 constexpr Rule kOpeningHeight{"opening-height", "between leaf and opening, head and foot together",
                               "a leaf larger than its opening cannot be hung"};
 
+// Of what leaves hang in.
+constexpr Rule kFrameWidth{"frame-width", "over the jambs", "the pieces must add up to the frame"};
+constexpr Rule kFrameHeight{"frame-height", "from the frame's foot to its top",
+                            "the pieces must add up to the frame"};
+constexpr Rule kFrameFlush{"frame-flush", "of wood standing out of the frame, face or back",
+                           "what stands proud of a frame is in the way of plaster and casings"};
+constexpr Rule kFrameHole{"frame-closed", "of gap seen through the frame beside its way through",
+                          "where nothing is meant to be open no light must come through"};
+constexpr Rule kWay{"way-clear", "of wood standing in the way through",
+                    "between the stops nothing may stand in the way"};
+constexpr Rule kWallWidth{"wall-width", "between frame and wall, both sides together",
+                          "a frame larger than its opening does not go in"};
+constexpr Rule kWallHeight{"wall-height", "between frame and wall, head and foot together",
+                           "a frame larger than its opening does not go in"};
+
+/// The rules of a whole, in the words of what it is.
+struct WholeRules {
+  const Rule &width, &height, &flush, &hole, &opening_width, &opening_height;
+  bool play_shows;  // that of a housing, where its piece goes in
+};
+constexpr WholeRules kOfLeaf{kWidth, kHeight, kFlush, kHole, kOpeningWidth, kOpeningHeight, false};
+constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, kFrameFlush, kFrameHole,
+                              kWallWidth,  kWallHeight,  true};
+
+const WholeRules& rules_for(const Assembly& assembly) {
+  return assembly.what == "leaf" ? kOfLeaf : kOfFrame;
+}
+
 constexpr std::string_view kBinds = "a leaf that swells binds in its opening";
 constexpr Rule kSideLeft{"opening-left", "between leaf and opening, left", kBinds};
 constexpr Rule kSideRight{"opening-right", "between leaf and opening, right", kBinds};
@@ -94,6 +122,11 @@ Length widest_hole(const Bench& bench, const Box& face) {
   const Length none;
   const Length deep = face.extent(0) + face.extent(1);  // so that no hole is less deep than wide
   Wood open{{Box{{face.low[0], face.low[1], none}, {face.high[0], face.high[1], deep}}}, {}};
+  for (Box way : bench.assembly.open) {
+    way.low[2] = none;
+    way.high[2] = deep;
+    take_out(open, way);
+  }
   for (const Solid& solid : bench.solids) {
     for (Box shadow : solid.wood.boxes) {
       shadow.low[2] = none;
@@ -131,11 +164,21 @@ void check_moved_shared(Bench& bench) {
   }
 }
 
+/// How far wood stands in what should be open.
+void check_way(Bench& bench) {
+  Length most;
+  for (const Box& way : bench.assembly.open)
+    for (const Solid& solid : bench.solids)
+      most = std::max(most, depth_of_common(solid.wood, {{way}, {}}));
+  report(bench, kWay, {}, {}, most, Bounds{{}, Length(), {}, {}});
+}
+
 void check_opening(Bench& bench, const Box& wood) {
   const Opening& opening = *bench.assembly.opening;
-  report(bench, kOpeningWidth, {}, {}, opening.width - wood.extent(0),
+  const WholeRules& rules = rules_for(bench.assembly);
+  report(bench, rules.opening_width, {}, {}, opening.width - wood.extent(0),
          Bounds{opening.left + opening.right, {}, {}, {}});
-  report(bench, kOpeningHeight, {}, {}, opening.height - wood.extent(1),
+  report(bench, rules.opening_height, {}, {}, opening.height - wood.extent(1),
          Bounds{opening.head + opening.foot, {}, {}, {}});
 }
 
@@ -165,18 +208,24 @@ void check_whole(Bench& bench) {
   const Box wood = bounds_of_wood(bench.solids);
   const Triple& size = bench.assembly.size;
   const auto exactly = [](Length length) { return Bounds{length, length, {}, {}}; };
-  report(bench, kWidth, {}, {}, wood.extent(0), exactly(size[0]));
-  report(bench, kHeight, {}, {}, wood.extent(1), exactly(size[1]));
+  const WholeRules& rules = rules_for(bench.assembly);
+  report(bench, rules.width, {}, {}, wood.extent(0), exactly(size[0]));
+  report(bench, rules.height, {}, {}, wood.extent(1), exactly(size[1]));
   const Length proud = std::max(wood.extent(2) - size[2], Length());
-  report(bench, kFlush, {}, {}, proud, Bounds{{}, {}, {}, Length()});
+  report(bench, rules.flush, {}, {}, proud, Bounds{{}, {}, {}, Length()});
   const Box face{{Length(), Length(), Length()}, size};
-  report(bench, kHole, {}, {}, widest_hole(bench, face), Bounds{{}, Length(), {}, {}});
+  const Limits& limits = bench.limits;
+  report(bench, rules.hole, {}, {}, widest_hole(bench, face),
+         rules.play_shows ? Bounds{{}, limits.least_wood, {}, limits.loosest_fit}
+                          : Bounds{{}, Length(), {}, {}});
+  if (!bench.assembly.open.empty()) check_way(bench);
   if (bench.assembly.opening) check_opening(bench, wood);
 }
 
 std::vector<const Rule*> rules_of_whole() {
-  return {&kShared,        &kWidth,    &kHeight,    &kFlush,    &kHole,    &kOpeningWidth,
-          &kOpeningHeight, &kSideLeft, &kSideRight, &kSideHead, &kSideFoot};
+  return {&kShared,        &kWidth,      &kHeight,    &kFlush,    &kHole,      &kOpeningWidth,
+          &kOpeningHeight, &kSideLeft,   &kSideRight, &kSideHead, &kSideFoot,  &kFrameWidth,
+          &kFrameHeight,   &kFrameFlush, &kFrameHole, &kWay,      &kWallWidth, &kWallHeight};
 }
 
 }  // namespace haunch

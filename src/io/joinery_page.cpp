@@ -5,6 +5,7 @@
 #include <tuple>
 #include <vector>
 
+#include "frame_page.h"
 #include "report.h"
 
 namespace haunch {
@@ -55,12 +56,19 @@ std::string pair_text(const Assembly& wood) {
   std::vector<const Piece*> stiles;
   for (const Piece& piece : wood.pieces)
     if (piece.role == "stile") stiles.push_back(&piece);
-  if (stiles.size() != 2) return {};
+  const bool two_leaves = stiles.size() == 4 && wood.hung.size() == 2;
+  if (stiles.size() != 2 && !two_leaves) return {};
+  std::string text;
+  for (std::size_t i = 0; i < stiles.size(); i += 2)
+    text += (text.empty() ? "" : "; ") + stiles[i]->mark + " (left) and " + stiles[i + 1]->mark +
+            " (right)";
+  const std::string left = stiles[0]->mark + (two_leaves ? " and " + stiles[2]->mark : "");
+  const std::string right = stiles[1]->mark + (two_leaves ? " and " + stiles[3]->mark : "");
   return "  " +
-         wrapped(stiles[0]->mark + " (left) and " + stiles[1]->mark +
-                     " (right) are a pair. Put face side up, foot towards you, face edges "
+         wrapped(text + (two_leaves ? " are pairs" : " are a pair") +
+                     ". Put face side up, foot towards you, face edges "
                      "together: the face edge of " +
-                     stiles[0]->mark + " is its right one, of " + stiles[1]->mark +
+                     left + " is its right one, of " + right +
                      " its left one. Grooves and mortises are all in the face edges. Lengths are "
                      "from the foot of the "
                      "finished leaf, horns not counted.",
@@ -167,6 +175,7 @@ struct TenonSetting {
 
   friend bool operator==(const TenonSetting&, const TenonSetting&) = default;
 };
+
 using TenonSets = std::vector<MachineSet<TenonSetting, std::vector<TenonRow>>>;
 
 bool same_spans(const std::vector<TenonSpan>& a, const std::vector<TenonSpan>& b) {
@@ -240,6 +249,25 @@ std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengt
   return text;
 }
 
+/// Whether shoulders stand longer in front of a rebate.
+bool has_long_shoulders(const Assembly& wood) {
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      for (const NamedSize& size : feature.sizes)
+        if (size.name == "longer_in_front") return true;
+  return false;
+}
+
+/// Of tenons that are thin across their piece's width.
+std::string turned_tenons_text(const Assembly& wood) {
+  std::string text = "tenon: across the thickness, from the left or lower face";
+  if (has_long_shoulders(wood))
+    text +=
+        "; on a rebated piece the shoulder stands longer by the rebate's depth, from the face "
+        "side as far as the rebate goes";
+  return "  " + wrapped(text, kPageWidth, 2) + "\n";
+}
+
 std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
   const TenonSets sets = tenon_sets(wood);
   if (sets.empty()) return {};
@@ -252,7 +280,13 @@ std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
                  spans_text(row.haunches, lengths)});
     page += table.text(lengths, 4);
   }
-  return page + "  tenon, haunch: across the width, from the lower or left edge; both ends alike\n";
+  const auto is_turned = [](const Joint& joint) { return joint.tenon && joint.cheek; };
+  const auto turned = std::count_if(wood.joints.begin(), wood.joints.end(), is_turned);
+  const auto tenons = std::count_if(wood.joints.begin(), wood.joints.end(),
+                                    [](const Joint& joint) { return joint.tenon.has_value(); });
+  if (turned < tenons)
+    page += "  tenon, haunch: across the width, from the lower or left edge; both ends alike\n";
+  return turned > 0 ? page + turned_tenons_text(wood) : page;
 }
 
 // ---- grooves, rebates and panels
@@ -292,7 +326,7 @@ std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
   EdgeSets sets;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "rebate") continue;
+      if (feature.kind != "rebate" || piece.role != "panel") continue;
       const Box& cut = feature.cuts.front();
       auto& rows = rows_for(sets, CutKey{cut.extent(1), cut.extent(2)});
       add_once(rows[cut.low[2] == Length() ? "face side" : "back"], piece.mark);
@@ -414,7 +448,8 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string pair = pair_text(wood);
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
          mortise_page(wood, lengths) + tenon_page(wood, lengths) + rebate_page(wood, lengths) +
-         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths);
+         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
+         frame_page(wood, lengths);
 }
 
 }  // namespace haunch

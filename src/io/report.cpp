@@ -70,6 +70,8 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries) {
     if (!worked.problems.empty()) return {{}, std::move(worked.problems)};
     ItemReport report;
     report.wood = std::move(worked.assembly);
+    report.rooms = std::move(worked.rooms);
+    report.cautions = std::move(worked.cautions);
     report.assumed = job->assumed_names;
     report.assumed.insert(report.assumed.end(), worked.assumed.begin(), worked.assumed.end());
     report.assumed.insert(report.assumed.end(), job->assumed_tolerances.begin(),

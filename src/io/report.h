@@ -29,6 +29,8 @@ struct ItemReport {
   std::unique_ptr<Job> job;
   Assembly wood;
   std::vector<Assumed> assumed;
+  std::vector<NamedRoom> rooms;
+  std::vector<Caution> cautions;
   std::vector<CutRow> cutlist;
   std::optional<FitForecast> fits;  // where the spec or the shop speaks of tolerances
   std::vector<Finding> findings;

@@ -187,6 +187,7 @@ void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
   if (joint.design.edges) json.member("edges", *joint.design.edges);
   if (joint.design.bottom) json.member("bottom", *joint.design.bottom);
   if (joint.design.bite) json.member("bite", *joint.design.bite);
+  if (joint.design.bearing) json.member("bearing", *joint.design.bearing);
   json.close_object();
   json.close_object();
 }
@@ -293,6 +294,35 @@ void append_assumed(JsonText& json, const std::vector<Assumed>& assumed) {
   json.close_list();
 }
 
+void append_rooms(JsonText& json, const std::vector<NamedRoom>& rooms) {
+  if (rooms.empty()) return;
+  json.key("rooms");
+  json.open_list();
+  for (const NamedRoom& room : rooms) {
+    json.row();
+    json.open_object();
+    json.member("what", room.what);
+    json.member("width", room.width);
+    json.member("height", room.height);
+    json.close_object();
+  }
+  json.close_list();
+}
+
+void append_cautions(JsonText& json, const std::vector<Caution>& cautions) {
+  if (cautions.empty()) return;
+  json.key("cautions");
+  json.open_list();
+  for (const Caution& caution : cautions) {
+    json.row();
+    json.open_object();
+    json.member("about", caution.about);
+    json.member("message", caution.words);
+    json.close_object();
+  }
+  json.close_list();
+}
+
 void append_parts(JsonText& json, const ItemReport& report) {
   json.key("parts");
   json.open_list();
@@ -344,6 +374,7 @@ void append_item_json(std::string& out, const ItemReport& report, Section sectio
   json.member("quantity", std::int64_t{report.job->quantity});
   json.member("units", unit_word(unit));
   append_size(json, report.wood.size);
+  append_rooms(json, report.rooms);
   const bool whole = section == Section::sheet;
   if (whole || section == Section::joints) {
     append_parts(json, report);
@@ -355,6 +386,7 @@ void append_item_json(std::string& out, const ItemReport& report, Section sectio
     append_fits_json(json, report.wood, *report.fits);
   if (report.seasons && (whole || section == Section::check || section == Section::season))
     append_season_json(json, report);
+  append_cautions(json, report.cautions);
   append_given(json, report.job->given);
   append_assumed(json, report.assumed);
   json.close_object();

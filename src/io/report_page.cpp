@@ -33,7 +33,8 @@ std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
   if (!wood.opening) return {};
   const Opening& opening = *wood.opening;
   const auto& p = lengths;
-  return "opening " + p.one(opening.width) + " x " + p.one(opening.height) + ", gaps left " +
+  const std::string which = wood.what == "leaf" ? "opening " : "wall opening ";
+  return which + p.one(opening.width) + " x " + p.one(opening.height) + ", gaps left " +
          p.one(opening.left) + ", right " + p.one(opening.right) + ", head " + p.one(opening.head) +
          ", foot " + p.one(opening.foot);
 }
@@ -59,9 +60,10 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
       (lengths.unit() == Unit::mm ? "mm" : "inches") +
       (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
       "\n";
-  page += head_line("leaf " + lengths.one(report.wood.size[0]) + " wide, " +
-                    lengths.one(report.wood.size[1]) + " high, " +
-                    lengths.one(report.wood.size[2]) + " thick" + species_text(job.species));
+  page +=
+      head_line(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) + " wide, " +
+                lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
+                (report.wood.what == "leaf" ? " thick" : " deep") + species_text(job.species));
   page += head_line(opening_text(report.wood, lengths));
   page += head_line(job.note.empty() ? "" : "note: " + job.note);
   return page + head_line(verdict(report));
@@ -227,6 +229,24 @@ std::string checks_page(const ItemReport& report, Section section, const LengthP
          (section == Section::check ? passes_page(report, lengths) : passes_in_brief(report));
 }
 
+// ---- rooms and cautions
+
+std::string rooms_page(const ItemReport& report, const LengthPrinter& lengths) {
+  if (report.rooms.empty()) return {};
+  TextTable table({"", "width", "height"});
+  for (const NamedRoom& room : report.rooms)
+    table.add({room.what, room.width, room.height});
+  return "\nFROM WALL TO LEAF\n" + table.text(lengths, 2);
+}
+
+std::string cautions_page(const ItemReport& report) {
+  if (report.cautions.empty()) return {};
+  std::string page = "\nCAUTIONS\n";
+  for (const Caution& caution : report.cautions)
+    page += "  " + wrapped(std::string(caution.about) + ": " + caution.words, kPageWidth, 4) + "\n";
+  return page;
+}
+
 // ---- given and assumed
 
 /// How each length of the spec was read, in both units. What is in one unit only reads the same
@@ -274,12 +294,14 @@ std::string item_page(const ItemReport& report, Section section, Unit unit, Leng
   const bool whole = section == Section::sheet;
   const std::string head = head_page(report, lengths);
   std::string page;
+  if (whole) page += rooms_page(report, lengths);
   if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
   if (whole || section == Section::joints) page += joinery_page(report.wood, lengths);
   if (whole || section == Section::check) page += checks_page(report, section, lengths);
   if ((whole || section == Section::check) && report.fits)
     page += tolerance_page(report.wood, *report.fits, lengths);
   if ((whole || section == Section::season) && report.seasons) page += season_page(report, lengths);
+  if (whole || section == Section::check) page += cautions_page(report);
   if (whole) page += given_page(report, style);
   page += assumed_page(report, lengths);
   const bool rounded = page.find(" ~") != std::string::npos;

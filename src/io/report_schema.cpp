@@ -24,7 +24,7 @@ constexpr std::string_view kReportSchema = R"schema({
       "type": "object",
       "properties": {
         "id": {"type": "string"},
-        "kind": {"enum": ["door"]},
+        "kind": {"enum": ["door", "frame", "doorset"]},
         "name": {"type": "string"},
         "note": {"type": "string"},
         "quantity": {"type": "integer", "minimum": 1},
@@ -35,12 +35,30 @@ constexpr std::string_view kReportSchema = R"schema({
           "required": ["width", "height", "thickness"],
           "additionalProperties": false
         },
+        "rooms": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "properties": {"what": {"type": "string"}, "width": {"type": "number"}, "height": {"type": "number"}},
+            "required": ["what", "width", "height"],
+            "additionalProperties": false
+          }
+        },
         "parts": {"type": "array", "items": {"$ref": "#/$defs/part"}},
         "joints": {"type": "array", "items": {"$ref": "#/$defs/joint"}},
         "cutlist": {"type": "array", "items": {"$ref": "#/$defs/cut"}},
         "checks": {"type": "array", "items": {"$ref": "#/$defs/check"}},
         "fits": {"$ref": "#/$defs/fits"},
         "season": {"$ref": "#/$defs/season"},
+        "cautions": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "properties": {"about": {"type": "string"}, "message": {"type": "string"}},
+            "required": ["about", "message"],
+            "additionalProperties": false
+          }
+        },
         "given": {"type": "array", "items": {"$ref": "#/$defs/given"}},
         "assumed": {"type": "array", "items": {"$ref": "#/$defs/assumed"}}
       },
@@ -86,6 +104,7 @@ constexpr std::string_view kReportSchema = R"schema({
         "tongue": {"type": "number"},
         "shoulder": {"type": "number"},
         "radius": {"type": "number"},
+        "longer_in_front": {"type": "number"},
         "cuts": {
           "type": "array",
           "items": {"type": "array", "items": {"type": "number"}, "minItems": 6, "maxItems": 6}
@@ -114,7 +133,7 @@ constexpr std::string_view kReportSchema = R"schema({
       "type": "object",
       "properties": {
         "id": {"$ref": "#/$defs/joint_id"},
-        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "panel-in-groove"]},
+        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "panel-in-groove", "housing", "rebated-corner"]},
         "receives": {"type": "string"},
         "enters": {"type": "string"},
         "tenon": {
@@ -178,7 +197,8 @@ constexpr std::string_view kReportSchema = R"schema({
             "cheeks": {"type": "number"},
             "edges": {"type": "number"},
             "bottom": {"type": "number"},
-            "bite": {"type": "number"}
+            "bite": {"type": "number"},
+            "bearing": {"type": "number"}
           },
           "required": [],
           "additionalProperties": false

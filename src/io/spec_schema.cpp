@@ -1,6 +1,8 @@
 #include <nlohmann/json.hpp>
 
 #include "door_spec.h"
+#include "doorset_spec.h"
+#include "frame_spec.h"
 #include "schema.h"
 
 namespace haunch {
@@ -24,24 +26,50 @@ Json object(Json properties) {
       {"type", "object"}, {"properties", std::move(properties)}, {"additionalProperties", false}};
 }
 
+/// Puts a property where its dotted key says, in objects within objects.
+void add_nested(Json& properties, std::string_view key, Json property) {
+  Json* where = &properties;
+  for (std::size_t dot = key.find('.'); dot != std::string_view::npos; dot = key.find('.')) {
+    Json& group = (*where)[std::string(key.substr(0, dot))];
+    if (group.is_null()) group = object(Json::object());
+    where = &group["properties"];
+    key.remove_prefix(dot + 1);
+  }
+  (*where)[std::string(key)] = std::move(property);
+}
+
 /// The properties of every plain length, nested as their keys are.
 void add_sizes(Json& properties) {
-  for (const SizeKey& size : door_size_keys()) {
-    Json* where = &properties;
-    std::string_view rest = size.key;
-    for (std::size_t dot = rest.find('.'); dot != std::string_view::npos; dot = rest.find('.')) {
-      Json& group = (*where)[std::string(rest.substr(0, dot))];
-      if (group.is_null()) group = object(Json::object());
-      where = &group["properties"];
-      rest.remove_prefix(dot + 1);
-    }
-    (*where)[std::string(rest)] = length(size.zero_allowed, size.words);
+  for (const SizeKey& size : door_size_keys())
+    add_nested(properties, size.key, length(size.zero_allowed, size.words));
+}
+
+Json property_of(const KeyRow& row) {
+  const Json words{{"description", std::string(row.words)}};
+  Json property;
+  switch (row.holds) {
+    case Holds::size:
+    case Holds::size_or_zero:
+      return length(row.holds == Holds::size_or_zero, row.words);
+    case Holds::flag:
+      property = {{"type", "boolean"}};
+      break;
+    case Holds::word:
+      property = {{"enum", *row.choices}};
+      break;
   }
+  property.update(words);
+  return property;
+}
+
+void add_table(Json& properties, const KeyTable& table) {
+  for (const KeyRow& row : table.rows)
+    add_nested(properties, row.key, property_of(row));
 }
 
 /// Where one length may stand for all the members of a group.
-void allow_spread(Json& properties) {
-  for (const std::string_view key : door_spread_keys()) {
+void allow_spread(Json& properties, std::span<const std::string_view> keys) {
+  for (const std::string_view key : keys) {
     Json* where = &properties;
     const std::size_t dot = key.find('.');
     if (dot != std::string_view::npos)
@@ -129,18 +157,22 @@ void add_muntin_aliases(Json& properties) {
   tenon["mullion_depth"] = tenon["muntin_depth"];
 }
 
-Json properties() {
-  Json all{{"$schema", {{"type", "string"}}},
-           {"kind", {{"const", "door"}}},
-           {"id", text("names the item in reports")},
-           {"name", text("what the shop calls it")},
-           {"note", text("printed with the item")},
-           {"quantity", {{"type", "integer"}, {"minimum", 1}, {"maximum", 100'000}}},
-           {"units",
-            {{"enum", {"mm", "in"}}, {"description", "of numbers, and of texts without a unit"}}}};
+Json head_properties(std::string_view kind) {
+  return {{"$schema", {{"type", "string"}}},
+          {"kind", {{"const", std::string(kind)}}},
+          {"id", text("names the item in reports")},
+          {"name", text("what the shop calls it")},
+          {"note", text("printed with the item")},
+          {"quantity", {{"type", "integer"}, {"minimum", 1}, {"maximum", 100'000}}},
+          {"units",
+           {{"enum", {"mm", "in"}}, {"description", "of numbers, and of texts without a unit"}}}};
+}
+
+Json door_properties() {
+  Json all = head_properties("door");
   add_sizes(all);
   all["opening"]["required"] = {"width", "height"};
-  allow_spread(all);
+  allow_spread(all, door_spread_keys());
   all["rail_widths"] = rails();
   all["panels"] = panels();
   all["panel"]["properties"]["rebate"] = {{"enum", {"back", "front", "both"}}};
@@ -162,6 +194,46 @@ Json properties() {
   return all;
 }
 
+Json frame_properties() {
+  Json all = head_properties("frame");
+  all["species"] = text("the wood");
+  add_table(all, frame_keys());
+  allow_spread(all, frame_keys().spreads);
+  return all;
+}
+
+/// What of a door or a frame its set says instead.
+Json without_head(Json properties) {
+  const Json head = head_properties("");
+  for (const auto& one : head.items())
+    properties.erase(one.key());
+  for (const char* key :
+       {"species", "opening", "clearance", "moisture", "grain", "work", "tolerance", "fit"})
+    properties.erase(key);
+  return properties;
+}
+
+Json doorset_properties() {
+  Json all = head_properties("doorset");
+  all["species"] = text("the wood of frame and leaf");
+  all["leaves"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 2}};
+  add_table(all, doorset_keys());
+  Json frame = frame_properties();
+  const Json clearance = frame["clearance"];
+  frame = without_head(std::move(frame));
+  frame["clearance"] = clearance;
+  frame["leaf"]["properties"].erase("thickness");
+  all["frame"] = object(std::move(frame));
+  all["leaf"] = object(without_head(door_properties()));
+  return all;
+}
+
+Json item(Json properties, std::initializer_list<const char*> required) {
+  Json schema = object(std::move(properties));
+  schema["required"] = required;
+  return schema;
+}
+
 }  // namespace
 
 std::string spec_schema() {
@@ -171,9 +243,12 @@ std::string spec_schema() {
               {"description",
                "One item. A file holds one item, an array of items, or one item a line. A shop "
                "file may give kind."}};
-  schema.update(object(properties()));
-  schema["required"] = {"opening"};
+  schema["anyOf"] = {
+      {{"$ref", "#/$defs/door"}}, {{"$ref", "#/$defs/frame"}}, {{"$ref", "#/$defs/doorset"}}};
   schema["$defs"] = {
+      {"door", item(door_properties(), {"opening"})},
+      {"frame", item(frame_properties(), {"kind"})},
+      {"doorset", item(doorset_properties(), {"kind", "frame"})},
       {"length",
        {{"type", {"number", "string"}},
         {"minimum", 0},

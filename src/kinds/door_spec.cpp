@@ -142,7 +142,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 25> kSpecialKeys;
+  static const std::array<SpecialKey, 26> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -215,7 +215,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 25> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 26> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -242,6 +242,7 @@ const std::array<DoorReader::SpecialKey, 25> DoorReader::kSpecialKeys = {{
     {"tolerance", &DoorReader::skip, Scope::both},
     {"fit", &DoorReader::skip, Scope::both},
     {"cutters", &DoorReader::read_cutters, Scope::shop_only},
+    {"frame", &DoorReader::skip, Scope::shop_only},  // of frames, see frame_spec.h
 }};
 
 bool starts_group(std::string_view key, std::string_view group) {

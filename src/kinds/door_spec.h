@@ -10,6 +10,7 @@
 
 #include "document.h"
 #include "haunch/length_text.h"
+#include "key_words.h"
 #include "kind.h"
 #include "raise.h"
 #include "season_spec.h"
@@ -115,13 +116,6 @@ struct DoorSpec {
 std::string muntin_key(const std::string& key);
 std::string written_key(const DoorSpec& spec, const std::string& key);
 
-/// How a remedy may change a size.
-enum class Change {
-  none,  // not the joiner's to change for a check's sake
-  size,  // by 0.5 mm or 1/64 in
-  fit    // by 0.01 mm or 0.0005 in
-};
-
 /// One key that holds a plain length.
 struct SizeKey {
   std::string_view key;  // dotted
@@ -136,10 +130,6 @@ std::span<const SizeKey> door_size_keys();
 /// Keys whose value may be one length for all the members below it: clearance, stile_width,
 /// panel.gap.
 std::span<const std::string_view> door_spread_keys();
-
-/// Whose keys are being read: a spec's, or a shop file's, which may not name an item but may list
-/// cutters.
-enum class Reader { spec, shop };
 
 struct DoorReading {
   DoorSpec spec;

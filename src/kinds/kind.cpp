@@ -5,6 +5,8 @@
 #include <utility>
 
 #include "door.h"
+#include "doorset.h"
+#include "frame.h"
 #include "shop.h"
 #include "value_reader.h"
 
@@ -20,6 +22,8 @@ struct Kind {
 /// Every kind of work. A new one is a line here.
 constexpr std::array kKinds = {
     Kind{"door", read_door, door_shop_problems},
+    Kind{"frame", read_frame, frame_shop_problems},
+    Kind{"doorset", read_doorset, doorset_shop_problems},
 };
 
 const Kind* find_kind(const Value& kind, std::vector<Problem>& problems) {

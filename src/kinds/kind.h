@@ -41,11 +41,25 @@ struct Lever {
   Length least;      // the spec refuses anything lower
 };
 
+/// Something that whoever makes or fits the work is to be told once, with the document it rests on.
+struct Caution {
+  std::string_view about;  // a literal: "escape route"
+  std::string words;
+};
+
+/// A size that the work leads through, beside those of its pieces: "leaf", "wall opening".
+struct NamedRoom {
+  std::string what;
+  Length width, height;
+};
+
 /// What working a job gives: the wood, and what had to be assumed. With problems there is no wood.
 struct Worked {
   Assembly assembly;
   std::vector<Assumed> assumed;
   std::vector<Problem> problems;
+  std::vector<NamedRoom> rooms;  // from the outside in
+  std::vector<Caution> cautions;
 };
 
 class Job;

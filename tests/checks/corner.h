@@ -85,6 +85,9 @@ std::vector<Breakage> breakages_of_proportions();
 
 std::vector<Breakage> all_breakages();
 
+/// Those of frames, and of leaves in them, which have a foot and a face that a leaf does not.
+std::vector<Breakage> breakages_of_frames();
+
 /// Checks every row of a list.
 void check_breakages(const std::vector<Breakage>& list);
 

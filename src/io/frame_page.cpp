@@ -1,0 +1,152 @@
+#include "frame_page.h"
+
+#include <algorithm>
+#include <vector>
+
+#include "report.h"
+
+namespace haunch {
+namespace {
+
+void add_once(std::vector<std::string>& marks, const std::string& mark) {
+  if (std::find(marks.begin(), marks.end(), mark) == marks.end()) marks.push_back(mark);
+}
+
+bool is_upright(const Piece& piece) {
+  return piece.place.axes[0] == Axis::y;
+}
+
+/// A housing, or the rebate at a piece's end, as it is marked out.
+struct HousingRow {
+  std::vector<std::string> in, takes;
+  Box cut;
+  bool to_the_end = false;
+};
+
+/// The joint that a feature serves, where it takes the whole end of another piece.
+const Joint* joint_of_end(const Assembly& wood, const Feature& feature) {
+  if (feature.joints.size() != 1 || feature.cuts.empty()) return nullptr;
+  const Joint& joint = wood.joints[feature.joints.front()];
+  const bool whole = joint.kind == "housing" || joint.kind == "rebated-corner";
+  const bool receives = feature.kind == "housing" || feature.kind == "rebate";
+  return whole && receives ? &joint : nullptr;
+}
+
+bool marked_alike(const Box& a, const Box& b) {
+  return a.low[0] == b.low[0] && a.high[0] == b.high[0] && a.extent(2) == b.extent(2);
+}
+
+std::vector<HousingRow> housing_rows(const Assembly& wood) {
+  std::vector<HousingRow> rows;
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      const Joint* joint = joint_of_end(wood, feature);
+      if (joint == nullptr) continue;
+      const Box& cut = feature.cuts.front();
+      auto row = std::find_if(rows.begin(), rows.end(),
+                              [&](const HousingRow& it) { return marked_alike(it.cut, cut); });
+      if (row == rows.end())
+        row = rows.insert(rows.end(), {{}, {}, cut, cut.high[0] == piece.blank[0]});
+      add_once(row->in, piece.mark);
+      add_once(row->takes, wood.pieces[joint->enters].mark);
+    }
+  }
+  return rows;
+}
+
+std::string housing_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const std::vector<HousingRow> rows = housing_rows(wood);
+  if (rows.empty()) return {};
+  TextTable table({"in", "from foot", "to", "wide", "deep", "takes", ""});
+  for (const HousingRow& row : rows)
+    table.add({joined(row.in), row.cut.low[0], row.cut.high[0], row.cut.extent(0),
+               row.cut.extent(2), joined(row.takes),
+               std::string(row.to_the_end ? "a rebate to the end" : "")});
+  return "\nHOUSINGS, in the inner faces, across the whole width\n" + table.text(lengths, 2);
+}
+
+/// A rebate along one edge of a piece.
+struct RebateRow {
+  std::string on;
+  std::vector<std::string> marks;
+  Length width, depth, from, left_at_end;
+};
+
+std::vector<RebateRow> rebate_rows(const Assembly& wood) {
+  std::vector<RebateRow> rows;
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "rebate" || piece.role == "panel" || !feature.joints.empty()) continue;
+      const Box& cut = feature.cuts.front();
+      const std::string on = is_upright(piece) ? "inner face" : "lower face";
+      const Length left = piece.blank[0] - cut.high[0];
+      auto row = std::find_if(rows.begin(), rows.end(), [&](const RebateRow& it) {
+        return it.on == on && it.width == cut.extent(1) && it.depth == cut.extent(2) &&
+               it.from == cut.low[0] && it.left_at_end == left;
+      });
+      if (row == rows.end())
+        row = rows.insert(rows.end(), {on, {}, cut.extent(1), cut.extent(2), cut.low[0], left});
+      add_once(row->marks, piece.mark);
+    }
+  }
+  return rows;
+}
+
+std::string edge_rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const std::vector<RebateRow> rows = rebate_rows(wood);
+  if (rows.empty()) return {};
+  TextTable table({"in", "on the", "wide", "deep", "stops short of each end by"});
+  for (const RebateRow& row : rows)
+    table.add({joined(row.marks), row.on, row.width, row.depth, row.from});
+  return "\nREBATES for the leaf, from the face side\n" + table.text(lengths, 2);
+}
+
+std::string gain_page(const Assembly& wood, const LengthPrinter& lengths) {
+  TextTable table({"in", "from foot", "to", "long", "deep", "from face", "wide"});
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "gain" || feature.fitting) continue;
+      const Box& cut = feature.cuts.front();
+      table.add({piece.mark, cut.low[0], cut.high[0], cut.extent(0), cut.extent(2), cut.low[1],
+                 cut.extent(1)});
+    }
+  }
+  return table.empty()
+             ? ""
+             : "\nHINGES in the jambs, let in to the inner face\n" + table.text(lengths, 2);
+}
+
+std::string bevel_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::string page;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == "bevel")
+        page += "  " + piece.mark + ": " + lengths.one(feature.sizes.front().size) +
+                " off its back, nothing off its face side\n";
+  return page.empty() ? "" : "\nLOCK EDGES, planed on the bevel\n" + page;
+}
+
+std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const Piece* first = nullptr;
+  std::vector<std::string> marks;
+  for (const Piece& piece : wood.pieces) {
+    if (piece.role != "stop") continue;
+    if (first == nullptr) first = &piece;
+    marks.push_back(piece.mark);
+  }
+  if (first == nullptr) return {};
+  return "\nSTOPS, planted on\n  " +
+         wrapped(joined(marks) + ": their near edges " + lengths.one(first->place.origin[2]) +
+                     " from the face side. Fix them once the leaf is hung, to its back.",
+                 kPageWidth, 2) +
+         "\n";
+}
+
+}  // namespace
+
+std::string frame_page(const Assembly& wood, const LengthPrinter& lengths) {
+  return housing_page(wood, lengths) + edge_rebate_page(wood, lengths) + gain_page(wood, lengths) +
+         bevel_page(wood, lengths) + stop_page(wood, lengths);
+}
+
+}  // namespace haunch

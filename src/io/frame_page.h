@@ -1,0 +1,14 @@
+// The joinery of frames as tables: housings, rebates along an edge, planted stops.
+#pragma once
+
+#include <string>
+
+#include "haunch/wood.h"
+#include "text_table.h"
+
+namespace haunch {
+
+/// Empty where an assembly has none of these.
+std::string frame_page(const Assembly& wood, const LengthPrinter& lengths);
+
+}  // namespace haunch

@@ -1,0 +1,73 @@
+// What whoever makes or fits a frame is told once, where it applies, with the document that the
+// figures come from.
+#include <fmt/format.h>
+
+#include "frame_plan_steps.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kDecides =
+    "; the adopted local code, the authority and a licensed professional decide";
+
+/// About what is left between the stop at the lock side, or the other leaf of a pair, and the face
+/// of a leaf open at 90 degrees, which stands by its thickness and its hinges' pin before the
+/// middle of its gap.
+Length clear_width(const CasePlan& plan, Length pin_out) {
+  const Length back = floor_half(plan.clearance.left) + plan.leaf_thickness + pin_out;
+  const Length lock = plan.leaves == 2
+                          ? plan.clearance.left + floor_half(plan.leaf_width)
+                          : plan.sight_width() + plan.stop.rebate() - plan.stop.planted();
+  return lock - back;
+}
+
+std::string clear_room(const CasePlan& plan, Unit unit) {
+  const bool metric = unit == Unit::mm;
+  const Length pin_out = metric ? Length::from_mm(6) : Length::from_inch_parts(1, 4);
+  const Length whole = metric ? Length::from_mm(1) : Length::from_inch_parts(1, 16);
+  return fmt::format(
+      "here about {} wide with {} open at 90 degrees (hinge pin {} before its face) and {} high, "
+      "with {}",
+      in_words(floor_multiple(clear_width(plan, pin_out), whole), unit),
+      plan.leaves == 2 ? "one leaf of the pair" : "the leaf", in_words(pin_out, unit),
+      in_words(floor_multiple(plan.lintel_low() - plan.base() - plan.stop.planted(), whole), unit),
+      plan.base() == Length() ? "no threshold" : "a threshold of " + in_words(plan.base(), unit));
+}
+
+}  // namespace
+
+std::vector<Caution> frame_cautions(const KeyedValues& values, const CasePlan& plan, Unit unit) {
+  std::vector<Caution> cautions;
+  if (values.says("escape_route"))
+    cautions.push_back(
+        {"escape route",
+         fmt::format("IRC R311.2 asks for one side-hinged door with 32 in (813 mm) clear width and "
+                     "78 in (1981 mm) clear height, R311.3.1 for a threshold of at most 1 1/2 in "
+                     "(38 mm): {}{}",
+                     clear_room(plan, unit), kDecides)});
+  if (values.says("accessible"))
+    cautions.push_back(
+        {"accessible route",
+         fmt::format("ADA Standards 404 ask for 32 in (813 mm) clear from the face of the leaf at "
+                     "90 degrees to the stop, 80 in (2032 mm) clear height (78 in, 1981 mm, at "
+                     "stops and closers) and a threshold of at most 1/2 in (12.7 mm), bevelled "
+                     "above 1/4 in: {}{}",
+                     clear_room(plan, unit), kDecides)});
+  if (values.says("existing_opening"))
+    cautions.push_back(
+        {"old paint",
+         fmt::format(
+             "paint from before 1978 may hold lead: in US housing from 6 sq ft inside or 20 "
+             "sq ft outside, about one door, the EPA's RRP rule wants a certified firm; "
+             "elsewhere have it tested before it is sanded or burnt{}",
+             kDecides)});
+  if (values.says("exterior") && plan.stop.kind == StopKind::planted)
+    cautions.push_back(
+        {"outside frame",
+         fmt::format("NHBC Standards 6.7 (UK) do not allow planted stops in outside frames; work "
+                     "them from the solid: \"stop\": {{\"kind\": \"rebate\"}}{}",
+                     kDecides)});
+  return cautions;
+}
+
+}  // namespace haunch

@@ -1,0 +1,295 @@
+#include "frame_plan.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "door_defaults.h"
+#include "frame_plan_steps.h"
+#include "key_ledger.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kUsualLining = "usual for a lining";
+constexpr std::string_view kUsualFrame = "usual for a rebated frame";
+constexpr std::string_view kUsualJoint = "usual for such a joint";
+
+std::string_view usual(const CasePlan& plan) {
+  return plan.stop.kind == StopKind::rebate ? kUsualFrame : kUsualLining;
+}
+
+bool has_tenons(const CasePlan& plan) {
+  return plan.head_joint == HeadJoint::tenoned || plan.sill;
+}
+
+bool has_housings(const CasePlan& plan) {
+  return plan.head_joint != HeadJoint::tenoned;
+}
+
+// ---- what kind of frame
+
+void settle_names(KeyLedger& ledger, const ItemHead& head) {
+  if (head.units_inferred)
+    ledger.assume("units", std::string(unit_word(ledger.unit)),
+                  "every size in the spec carries its own unit");
+  if (head.units_by_shop)
+    ledger.assume("units", std::string(unit_word(ledger.unit)), "the shop file");
+  if (head.species.empty())
+    ledger.assume("species", std::string("not stated"),
+                  "no wood is named; sizes do not depend on it");
+  if (head.species_by_shop) ledger.assume("species", head.species, "the shop file");
+}
+
+void settle_kinds(KeyLedger& ledger, CasePlan& plan) {
+  const bool outside = ledger.values.says("exterior");
+  plan.stop.kind = static_cast<StopKind>(ledger.choose(
+      "stop.kind", static_cast<std::size_t>(outside ? StopKind::rebate : StopKind::planted),
+      outside ? "usual for an outside frame" : kUsualLining));
+  const bool rebate = plan.stop.kind == StopKind::rebate;
+  plan.head_joint = static_cast<HeadJoint>(ledger.choose(
+      "head_joint", static_cast<std::size_t>(rebate ? HeadJoint::tenoned : HeadJoint::housed),
+      usual(plan)));
+}
+
+// ---- sections
+
+void settle_sections(KeyLedger& ledger, CasePlan& plan) {
+  const bool rebate = plan.stop.kind == StopKind::rebate;
+  plan.jamb_width =
+      ledger.take("jamb_width", rebate ? ledger.pick(94'000, 15, 4) : ledger.pick(115'000, 73, 16),
+                  usual(plan));
+  plan.jamb_thickness =
+      ledger.take("jamb_thickness", rebate ? ledger.pick(57'000, 9, 4) : ledger.pick(25'000, 3, 4),
+                  usual(plan));
+  plan.head_thickness = ledger.take("head_thickness", plan.jamb_thickness, "as thick as the jambs");
+}
+
+void settle_stop(KeyLedger& ledger, CasePlan& plan) {
+  StopPlan& stop = plan.stop;
+  stop.depth = ledger.take("stop.depth", ledger.pick(12'000, 1, 2), usual(plan));
+  if (stop.kind == StopKind::planted)
+    stop.width = ledger.take("stop.width", ledger.pick(32'000, 5, 4), usual(plan));
+  stop.gap = ledger.take("stop.gap", ledger.pick(1'500, 1, 16), "so that the leaf shuts freely");
+  stop.reveal = ledger.take("reveal", Length(), "the leaf is flush with the frame's face");
+  if (stop.rebate() >= std::min(plan.jamb_thickness, plan.head_thickness))
+    ledger.problem({"stop.depth"},
+                   fmt::format("a rebate of {} leaves nothing of jambs and head of {} and {}; make "
+                               "it less",
+                               ledger.say(stop.depth), ledger.say(plan.jamb_thickness),
+                               ledger.say(plan.head_thickness)));
+}
+
+/// What stands between the jambs beside the head.
+void settle_crosspieces(KeyLedger& ledger, CasePlan& plan) {
+  const KeyedValues& values = ledger.values;
+  if (values.of("threshold.height").size && values.of("sill.height").size)
+    ledger.problem({"threshold.height"}, "a frame has a threshold or a sill, not both");
+  if (values.of("threshold.height").size) plan.threshold = ledger.take("threshold.height", {}, {});
+  if (values.of("sill.height").size) plan.sill = ledger.take("sill.height", {}, {});
+  const auto light = values.of("transom.light").size;
+  const auto thickness = values.of("transom.thickness").size;
+  if (thickness && !values.of("transom.thickness").by_shop && !light)
+    ledger.problem({"transom.thickness"},
+                   "the light above the transom is missing; give \"transom\": {\"light\": …}, the "
+                   "clear height from the transom to the head");
+  if (!light) return;
+  plan.transom = TransomPlan{
+      ledger.take("transom.thickness", plan.head_thickness, "as thick as the head"), *light};
+}
+
+// ---- joints
+
+void settle_housings(KeyLedger& ledger, CasePlan& plan) {
+  const Length usual_depth = std::max(ledger.pick(10'000, 3, 8), plan.stop.rebate());
+  plan.housing_depth =
+      ledger.take("housing_depth", usual_depth,
+                  plan.stop.rebate() == usual_depth ? "as deep as the rebate" : kUsualJoint);
+  if (plan.housing_depth >= plan.jamb_thickness)
+    ledger.problem({"housing_depth", "jamb_thickness"},
+                   fmt::format("{} is not less than the jamb's thickness of {}; leave wood behind",
+                               ledger.say(plan.housing_depth), ledger.say(plan.jamb_thickness)));
+}
+
+void settle_horn(KeyLedger& ledger, CasePlan& plan) {
+  if (plan.head_joint == HeadJoint::housed)
+    plan.horn =
+        ledger.take("horn", ledger.pick(12'000, 1, 2), "so that the wood above the housing holds");
+  if (plan.head_joint == HeadJoint::tenoned)
+    plan.horn = ledger.take("horn", ledger.pick(50'000, 2, 1),
+                            "for sawing off once the frame is glued, or building in");
+}
+
+/// The least of the thicknesses that tenons go into.
+Length thinnest_receiver(const CasePlan& plan) {
+  std::vector<Length> receivers;
+  if (plan.head_joint == HeadJoint::tenoned) receivers.push_back(plan.head_thickness);
+  if (plan.sill) receivers.push_back(*plan.sill);
+  if (plan.transom && plan.head_joint == HeadJoint::tenoned)
+    receivers.push_back(plan.jamb_thickness);
+  return *std::min_element(receivers.begin(), receivers.end());
+}
+
+void settle_tenons(KeyLedger& ledger, CasePlan& plan) {
+  FrameTenon& tenon = plan.tenon;
+  const Length whole = ledger.pick(1'000, 1, 16);
+  // From a quarter to a third of the jamb, so that a third of the tenon's depth is more than it.
+  const Length usual_width =
+      std::max(nearest_multiple(floor_divide(plan.jamb_thickness * 28, 100), whole), whole);
+  MortiseDesign& mortise = tenon.mortise;
+  mortise.width = ledger.take("mortise.width", usual_width, "0.28 of the jamb's thickness");
+  tenon.thickness = mortise.width - plan.fit_allowance;
+  mortise.from_face = ledger.take("mortise.from_face", floor_half(plan.jamb_width - mortise.width),
+                                  "in the middle of the jamb's width");
+  tenon.from_face = mortise.from_face + floor_half(plan.fit_allowance);
+  mortise.edge_clearance =
+      ledger.take("tenon.edge_clearance", ledger.pick(400, 1, 64), kUsualJoint);
+  mortise.bottom_clearance =
+      ledger.take("tenon.bottom_clearance", ledger.pick(2'000, 1, 16), kUsualJoint);
+  const Length behind = std::max(Length::from_mm(5), ledger.pick(5'000, 3, 16));
+  tenon.depth = ledger.take(
+      "tenon.depth",
+      std::max(floor_multiple(thinnest_receiver(plan) - behind - mortise.bottom_clearance, whole),
+               whole),
+      "as deep as leaves 5 mm, 3/16 in, behind the mortise");
+  tenon.relish =
+      ledger.take("tenon.relish",
+                  std::max(nearest_multiple(floor_divide(plan.jamb_thickness, 3), whole),
+                           ledger.pick(12'000, 1, 2)),
+                  "a third of the jamb, so that the head's end holds once its horn is off");
+}
+
+void doubt_tenons(KeyLedger& ledger, const CasePlan& plan) {
+  const FrameTenon& tenon = plan.tenon;
+  if (tenon.thickness <= Length())
+    ledger.problem(
+        {"fit_allowance", "mortise.width"},
+        fmt::format("takes all of a mortise of {}; make it less", ledger.say(tenon.mortise.width)));
+  if (plan.jamb_thickness - plan.stop.rebate() - tenon.relish <= Length())
+    ledger.problem({"tenon.relish", "jamb_thickness"},
+                   fmt::format("of a jamb of {}, {} of rebate and {} of relish leave no tenon",
+                               ledger.say(plan.jamb_thickness), ledger.say(plan.stop.rebate()),
+                               ledger.say(tenon.relish)));
+  if (tenon.mortise.from_face + tenon.mortise.width >= plan.jamb_width)
+    ledger.problem({"mortise.from_face", "mortise.width"},
+                   fmt::format("mortises from {} to {} leave nothing behind them in a width of {}",
+                               ledger.say(tenon.mortise.from_face),
+                               ledger.say(tenon.mortise.from_face + tenon.mortise.width),
+                               ledger.say(plan.jamb_width)));
+  if (tenon.depth + tenon.mortise.bottom_clearance >= thinnest_receiver(plan))
+    ledger.problem({"tenon.depth", "head_thickness"},
+                   fmt::format("tenons of {} and {} below them come out of {}; make them shorter",
+                               ledger.say(tenon.depth), ledger.say(tenon.mortise.bottom_clearance),
+                               ledger.say(thinnest_receiver(plan))));
+}
+
+/// Keys that say nothing of a frame of this kind, when the spec states them all the same.
+void refuse_idle_keys(KeyLedger& ledger, const CasePlan& plan) {
+  const auto refuse = [&](std::string_view key, bool idle, std::string_view why) {
+    const KeyValue& its = ledger.values.of(key);
+    if (idle && its.stated() && !its.by_shop)
+      ledger.problem({key}, fmt::format("has no part in this frame: {}; take it out", why));
+  };
+  const bool no_tenons = !has_tenons(plan);
+  refuse("stop.width", plan.stop.kind == StopKind::rebate, "its stops are worked from the solid");
+  refuse("housing_depth", !has_housings(plan), "its head is not housed");
+  refuse("horn", plan.head_joint == HeadJoint::rebated, "a rebated head has no horns");
+  for (const std::string_view key :
+       {"tenon.depth", "tenon.relish", "tenon.edge_clearance", "tenon.bottom_clearance",
+        "mortise.width", "mortise.from_face"})
+    refuse(key, no_tenons, "it has no tenons");
+}
+
+// ---- what must hold of the whole
+
+void settle_leaf(KeyLedger& ledger, CasePlan& plan, const std::optional<HungLeaves>& hung) {
+  if (hung) {
+    plan.leaf_thickness = hung->thickness;
+    plan.leaves = hung->count;
+    return;
+  }
+  const DoorDefaults usual_leaf = door_defaults(ledger.unit, plan.leaf_room_height());
+  plan.leaf_thickness =
+      ledger.take("leaf.thickness", usual_leaf.thickness,
+                  usual_leaf.house ? "usual for a house door" : "usual for a cabinet door");
+}
+
+void doubt_whole(KeyLedger& ledger, const CasePlan& plan) {
+  const Length stop = plan.stop_from_face();
+  const Length back = stop + plan.stop.width;
+  if (plan.stop.kind == StopKind::planted ? back > plan.jamb_width : stop >= plan.jamb_width)
+    ledger.problem({"jamb_width", "stop.width", "leaf.thickness", "reveal", "stop.gap"},
+                   fmt::format("a leaf of {}, {} of reveal and {} of play set the stop {} behind "
+                               "the face, and it ends at {}: more than the jamb's {}",
+                               ledger.say(plan.leaf_thickness), ledger.say(plan.stop.reveal),
+                               ledger.say(plan.stop.gap), ledger.say(stop), ledger.say(back),
+                               ledger.say(plan.jamb_width)));
+  if (plan.sight_width() - plan.stop.planted() * 2 <= Length())
+    ledger.problem(
+        {"jamb_thickness", "frame.width"},
+        fmt::format("jambs and stops take all of the frame's width of {}", ledger.say(plan.width)));
+  if (plan.lintel_low() - plan.base() - plan.stop.planted() <= Length())
+    ledger.problem({"head_thickness", "frame.height"},
+                   fmt::format("nothing is left to go through in the frame's height of {}",
+                               ledger.say(plan.height)));
+}
+
+void settle(KeyLedger& ledger, CasePlan& plan, const ItemHead& head,
+            const std::optional<HungLeaves>& hung) {
+  settle_names(ledger, head);
+  settle_kinds(ledger, plan);
+  settle_sections(ledger, plan);
+  settle_stop(ledger, plan);
+  settle_crosspieces(ledger, plan);
+  plan.fit_allowance = ledger.take("fit_allowance", ledger.pick(150, 60, 10'000), kUsualJoint);
+  if (has_housings(plan)) settle_housings(ledger, plan);
+  settle_horn(ledger, plan);
+  refuse_idle_keys(ledger, plan);
+  if (ledger.clean() && has_tenons(plan)) {
+    settle_tenons(ledger, plan);
+    doubt_tenons(ledger, plan);
+  }
+  if (!ledger.clean()) return;
+  settle_sizes(ledger, plan);
+  if (!ledger.clean()) return;
+  settle_leaf(ledger, plan, hung);
+  doubt_whole(ledger, plan);
+}
+
+std::vector<NamedRoom> rooms_of(const CasePlan& plan) {
+  const Length planted = plan.stop.planted();
+  return {{"wall opening", plan.wall_width, plan.wall_height},
+          {"frame", plan.width, plan.height},
+          {"room for the leaf", plan.leaf_room_width(), plan.leaf_room_height()},
+          {"leaf", plan.leaf_width, plan.leaf_height},
+          {"clear between stops", plan.sight_width() - planted * 2,
+           plan.lintel_low() - plan.base() - planted}};
+}
+
+}  // namespace
+
+Length CasePlan::lintel_low() const {
+  return transom ? head_low() - transom->light - transom->thickness : head_low();
+}
+
+Triple CasePlan::leaf_place() const {
+  return {jamb_thickness - stop.rebate() + clearance.left - lip.left, base() + clearance.foot,
+          stop.reveal};
+}
+
+PlannedCase plan_frame(const ItemHead& head, const KeyedValues& values,
+                       std::optional<HungLeaves> hung) {
+  KeyLedger ledger(frame_keys(), values, head.units.value_or(Unit::mm));
+  PlannedCase planned;
+  settle(ledger, planned.plan, head, hung);
+  planned.assumed = std::move(ledger.assumed);
+  planned.levers = std::move(ledger.levers);
+  planned.problems = std::move(ledger.problems);
+  if (!planned.problems.empty()) return planned;
+  planned.rooms = rooms_of(planned.plan);
+  planned.cautions = frame_cautions(values, planned.plan, ledger.unit);
+  return planned;
+}
+
+}  // namespace haunch

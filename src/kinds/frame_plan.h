@@ -1,0 +1,103 @@
+// A door frame with every size settled: what the spec states, and the trade's or the shop's
+// defaults for the rest.
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "frame_spec.h"
+#include "haunch/wood.h"
+#include "kind.h"
+#include "tenon.h"
+
+namespace haunch {
+
+/// Lengths at the sides of a leaf or a frame.
+struct Sides {
+  Length left, right, head, foot;
+
+  Length across() const { return left + right; }
+  Length upright() const { return head + foot; }
+};
+
+struct StopPlan {
+  StopKind kind = StopKind::planted;
+  Length depth;   // into the opening, or of the rebate
+  Length width;   // of a planted one
+  Length gap;     // between the leaf's back and it
+  Length reveal;  // the leaf's face behind the frame's
+
+  /// How far the rebates reach beyond the sight size; planted stops stand in front of the jambs.
+  Length rebate() const { return kind == StopKind::rebate ? depth : Length(); }
+  Length planted() const { return kind == StopKind::planted ? depth : Length(); }
+};
+
+/// A jamb's, sill's or transom's tenon and its mortise.
+struct FrameTenon {
+  Length depth, relish, thickness, from_face;
+  MortiseDesign mortise;
+};
+
+struct TransomPlan {
+  Length thickness;
+  Length light;  // clear height above it
+};
+
+/// A frame of two jambs and a head, and what stands between them. Places are from its left lower
+/// corner, at its face.
+struct CasePlan {
+  Length wall_width, wall_height;
+  Length width, height;            // over all its wood but the horns of a tenoned head
+  Length leaf_width, leaf_height;  // with its lips
+  Length leaf_thickness;
+  int leaves = 1;
+  Sides fitting, clearance, lip;
+
+  Length jamb_width, jamb_thickness, head_thickness;
+  StopPlan stop;
+  HeadJoint head_joint = HeadJoint::housed;
+  Length housing_depth, fit_allowance;
+  Length horn;
+  FrameTenon tenon;
+  std::optional<Length> threshold, sill;  // their heights
+  std::optional<TransomPlan> transom;
+
+  /// Above which the leaf hangs: the top of sill or threshold, else the floor.
+  Length base() const { return sill.value_or(threshold.value_or(Length())); }
+  /// What stands above the head: the horns of jambs that it is housed in.
+  Length above_head() const { return head_joint == HeadJoint::housed ? horn : Length(); }
+  /// The lower edge of the head, behind its rebate.
+  Length head_low() const { return height - above_head() - head_thickness; }
+  /// The lower edge of what stands above the leaf: the head, or a transom.
+  Length lintel_low() const;
+  Length sight_width() const { return width - jamb_thickness * 2; }
+  /// Where the leaf's left lower corner lies.
+  Triple leaf_place() const;
+  /// How far behind the face the stops stand.
+  Length stop_from_face() const { return stop.reveal + leaf_thickness + stop.gap; }
+  /// The room that the leaf hangs in, with the clearances round it.
+  Length leaf_room_width() const { return leaf_width - lip.across() + clearance.across(); }
+  Length leaf_room_height() const { return leaf_height - lip.head + clearance.upright(); }
+};
+
+struct PlannedCase {
+  CasePlan plan;
+  std::vector<Assumed> assumed;
+  std::vector<Lever> levers;
+  std::vector<Problem> problems;  // when there are any, the plan is not to be used
+  std::vector<NamedRoom> rooms;
+  std::vector<Caution> cautions;
+};
+
+/// What hangs in a frame that is part of a set.
+struct HungLeaves {
+  Length thickness;
+  int count = 1;
+};
+
+/// Settles every size. `hung`: of a frame without leaves of its own it is empty.
+PlannedCase plan_frame(const ItemHead& head, const KeyedValues& values,
+                       std::optional<HungLeaves> hung);
+
+}  // namespace haunch

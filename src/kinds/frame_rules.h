@@ -1,0 +1,28 @@
+// The published rules that lead from a wall's opening to the leaf in it, by the names of their
+// standards or of the trade that keeps them.
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "haunch/length.h"
+
+namespace haunch {
+
+/// What a rule settles. Lengths that it leaves open are empty.
+struct FrameRule {
+  std::string_view name;                // in a spec: "din-18101-square"
+  std::string_view words;               // where it stands
+  std::optional<Length> wider, higher;  // the wall's opening than the leaf
+  std::optional<Length> clearance;      // left, right and head
+  std::optional<Length> fitting;        // left, right and head
+  Length lip;                           // of a rebated leaf over its frame: left, right and head
+};
+
+const std::vector<FrameRule>& frame_rules();
+
+/// Their names, in the same order.
+const std::vector<std::string_view>& frame_rule_words();
+
+}  // namespace haunch

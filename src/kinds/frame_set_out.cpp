@@ -1,0 +1,263 @@
+#include "frame_set_out.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "housing.h"
+#include "marks.h"
+
+namespace haunch {
+namespace {
+
+// Length, width and thickness of a piece: its width lies from the face to the back of the frame.
+constexpr std::array<Axis, 3> kUpright{Axis::y, Axis::z, Axis::x};
+constexpr std::array<Axis, 3> kLevel{Axis::x, Axis::z, Axis::y};
+
+/// Makes a piece's width its thickness, and the other way round. The wood stays where it is.
+void turn(Piece& piece) {
+  std::swap(piece.blank[1], piece.blank[2]);
+  std::swap(piece.place.axes[1], piece.place.axes[2]);
+  for (Feature& feature : piece.features) {
+    for (Box& cut : feature.cuts) {
+      std::swap(cut.low[1], cut.low[2]);
+      std::swap(cut.high[1], cut.high[2]);
+    }
+  }
+}
+
+/// Lets the shoulder of a tenon stand longer in front of a rebate: the cuts at one end of a piece
+/// begin `by` later where they lie less than `front` from the face.
+void lengthen_shoulder(Feature& tenon, bool high_end, Length front, Length by) {
+  std::vector<Box> cuts;
+  for (const Box& cut : tenon.cuts) {
+    Box before = cut;
+    Box behind = cut;
+    before.high[1] = std::min(cut.high[1], front);
+    behind.low[1] = std::max(cut.low[1], front);
+    (high_end ? before.low[0] : before.high[0]) += high_end ? by : -by;
+    for (const Box& part : {before, behind})
+      if (part.low[0] < part.high[0] && part.low[1] < part.high[1]) cuts.push_back(part);
+  }
+  tenon.cuts = std::move(cuts);
+}
+
+/// Sets a frame out: pieces, then joints, then rebates and stops.
+class FrameSetter {
+ public:
+  explicit FrameSetter(const CasePlan& plan) : plan_(plan) {}
+
+  Assembly set_out() {
+    wood_.what = "frame";
+    wood_.size = {plan_.width, plan_.height, plan_.jamb_width};
+    wood_.opening = Opening{plan_.wall_width,    plan_.wall_height,  plan_.fitting.left,
+                            plan_.fitting.right, plan_.fitting.head, plan_.fitting.foot};
+    wood_.open = open_rooms(plan_);
+    add_jambs();
+    add_head();
+    if (plan_.transom) add_transom();
+    if (plan_.sill) add_sill();
+    if (plan_.threshold) add_threshold();
+    if (plan_.stop.kind == StopKind::rebate) work_rebates();
+    if (plan_.stop.kind == StopKind::planted) add_stops();
+    return std::move(wood_);
+  }
+
+ private:
+  bool tenoned() const { return plan_.head_joint == HeadJoint::tenoned; }
+  Length right_jamb() const { return plan_.width - plan_.jamb_thickness; }
+
+  std::size_t add_piece(std::string name, std::string_view role, Triple blank, Place place);
+  void add_jambs();
+  void add_head();
+  void add_transom();
+  void add_sill();
+  void add_threshold();
+  void add_stops();
+  void work_rebates();
+  void rebate_level(std::size_t piece);
+  std::size_t add_let_in(std::string_view role, Length low, Length thickness);
+  void join_tenon(std::size_t receives, std::size_t enters, Heading heading, Strip tenon,
+                  bool before_rebate);
+  Strip jamb_tenon(std::size_t jamb) const;
+
+  const CasePlan& plan_;
+  Assembly wood_;
+  std::size_t head_ = 0;
+  std::optional<std::size_t> transom_;
+};
+
+std::size_t FrameSetter::add_piece(std::string name, std::string_view role, Triple blank,
+                                   Place place) {
+  const std::size_t number = wood_.pieces.size();
+  wood_.pieces.push_back({piece_mark(number), std::move(name), role, blank, place, {}, {}});
+  return number;
+}
+
+void FrameSetter::add_jambs() {
+  const Length low = plan_.sill ? *plan_.sill - plan_.tenon.depth : Length();
+  const Length high = tenoned() ? plan_.head_low() + plan_.tenon.depth : plan_.height;
+  const Triple blank{high - low, plan_.jamb_width, plan_.jamb_thickness};
+  add_piece("left jamb", "jamb", blank, {{Length(), low, Length()}, kUpright});
+  add_piece("right jamb", "jamb", blank, {{right_jamb(), low, Length()}, kUpright});
+}
+
+/// A piece between the jambs that is let into both.
+std::size_t FrameSetter::add_let_in(std::string_view role, Length low, Length thickness) {
+  const Length depth = plan_.housing_depth;
+  return add_piece(std::string(role), role,
+                   {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
+                   {{plan_.jamb_thickness - depth, low, Length()}, kLevel});
+}
+
+void FrameSetter::add_head() {
+  const HousingDesign housing{plan_.housing_depth, plan_.fit_allowance};
+  if (tenoned()) {
+    head_ = add_piece("head", "head", {plan_.width, plan_.jamb_width, plan_.head_thickness},
+                      {{Length(), plan_.head_low(), Length()}, kLevel});
+    wood_.pieces[head_].horn = plan_.horn;
+    for (const std::size_t jamb : {kLeftJamb, kRightJamb})
+      join_tenon(head_, jamb, {Axis::y, true}, jamb_tenon(jamb), true);
+    return;
+  }
+  head_ = add_let_in("head", plan_.head_low(), plan_.head_thickness);
+  for (const bool right : {false, true}) {
+    const std::size_t jamb = right ? kRightJamb : kLeftJamb;
+    if (plan_.head_joint == HeadJoint::housed)
+      house_end(wood_, jamb, head_, {Axis::x, right}, housing);
+    else
+      rebate_end(wood_, jamb, head_, {Axis::x, right}, plan_.housing_depth);
+  }
+}
+
+void FrameSetter::add_transom() {
+  const Length low = plan_.lintel_low();
+  const Length thickness = plan_.transom->thickness;
+  if (!tenoned()) {
+    transom_ = add_let_in("transom", low, thickness);
+    for (const bool right : {false, true})
+      house_end(wood_, right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right},
+                {plan_.housing_depth, plan_.fit_allowance});
+    return;
+  }
+  const Length depth = plan_.tenon.depth;
+  transom_ = add_piece("transom", "transom",
+                       {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
+                       {{plan_.jamb_thickness - depth, low, Length()}, kLevel});
+  // Behind its rebate the whole transom is tenon: it stands between the jambs, not at their ends.
+  const Strip whole{plan_.stop.rebate(), thickness};
+  for (const bool right : {false, true})
+    join_tenon(right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right}, whole, true);
+}
+
+void FrameSetter::add_sill() {
+  const std::size_t sill = add_piece("sill", "sill", {plan_.width, plan_.jamb_width, *plan_.sill},
+                                     {{Length(), Length(), Length()}, kLevel});
+  wood_.pieces[sill].horn = tenoned() ? plan_.horn : Length();
+  for (const std::size_t jamb : {kLeftJamb, kRightJamb})
+    join_tenon(sill, jamb, {Axis::y, false}, jamb_tenon(jamb), false);
+}
+
+void FrameSetter::add_threshold() {
+  add_piece("threshold", "threshold", {plan_.sight_width(), plan_.jamb_width, *plan_.threshold},
+            {{plan_.jamb_thickness, Length(), Length()}, kLevel});
+}
+
+/// Where a jamb's tenon stands across its thickness: behind its rebate, and short of its outside.
+Strip FrameSetter::jamb_tenon(std::size_t jamb) const {
+  const Length thickness = plan_.jamb_thickness;
+  const Length rebate = plan_.stop.rebate();
+  const Length relish = plan_.tenon.relish;
+  return jamb == kLeftJamb ? Strip{relish, thickness - rebate} : Strip{rebate, thickness - relish};
+}
+
+/// `before_rebate`: the receiver is rebated where the shoulder stands on it.
+void FrameSetter::join_tenon(std::size_t receives, std::size_t enters, Heading heading, Strip tenon,
+                             bool before_rebate) {
+  const FrameTenon& sizes = plan_.tenon;
+  TenonDesign design;
+  design.layout.tenons = {tenon};
+  design.depth = sizes.depth;
+  design.thickness = sizes.thickness;
+  design.from_face = sizes.from_face;
+  turn(wood_.pieces[enters]);
+  join_by_tenon(wood_, {receives, 0}, enters, heading, design, sizes.mortise, {});
+  turn(wood_.pieces[enters]);
+  wood_.joints.back().cheek = Axis::z;
+  const Length rebate = plan_.stop.rebate();
+  if (!before_rebate || rebate == Length()) return;
+  Feature& feature = wood_.pieces[enters].features.back();
+  lengthen_shoulder(feature, heading.upwards, plan_.stop_from_face(), rebate);
+  feature.sizes.push_back({"longer_in_front", rebate});
+}
+
+/// The rebate that the leaf shuts into, along the lower edge of a head or transom. Where its ends
+/// are housed it stops at the rebates of the jambs.
+void FrameSetter::rebate_level(std::size_t piece) {
+  const Length depth = plan_.stop.depth;
+  const Length end = tenoned() ? Length() : std::max(plan_.housing_depth - depth, Length());
+  Piece& level = wood_.pieces[piece];
+  level.features.push_back(
+      {"rebate",
+       {},
+       {Box{{end, Length(), Length()}, {level.blank[0] - end, plan_.stop_from_face(), depth}}},
+       {{"width", plan_.stop_from_face()}, {"depth", depth}}});
+}
+
+void FrameSetter::work_rebates() {
+  const Length depth = plan_.stop.depth;
+  const Length width = plan_.stop_from_face();
+  for (const std::size_t jamb : {kLeftJamb, kRightJamb}) {
+    Piece& piece = wood_.pieces[jamb];
+    const Length from = jamb == kLeftJamb ? plan_.jamb_thickness - depth : Length();
+    piece.features.push_back(
+        {"rebate",
+         {},
+         {Box{{Length(), Length(), from}, {piece.blank[0], width, from + depth}}},
+         {{"width", width}, {"depth", depth}}});
+  }
+  rebate_level(head_);
+  if (transom_) rebate_level(*transom_);
+}
+
+void FrameSetter::add_stops() {
+  const StopPlan& stop = plan_.stop;
+  const Length back = plan_.stop_from_face();
+  const Length high = plan_.lintel_low() - stop.depth;
+  const Length left = plan_.jamb_thickness;
+  const Triple upright{high - plan_.base(), stop.width, stop.depth};
+  add_piece("left stop", "stop", upright, {{left, plan_.base(), back}, kUpright});
+  add_piece("right stop", "stop", upright,
+            {{right_jamb() - stop.depth, plan_.base(), back}, kUpright});
+  add_piece("head stop", "stop", {plan_.sight_width(), stop.width, stop.depth},
+            {{left, high, back}, kLevel});
+}
+
+}  // namespace
+
+Assembly set_out_frame(const CasePlan& plan) {
+  return FrameSetter(plan).set_out();
+}
+
+std::vector<Box> open_rooms(const CasePlan& plan) {
+  const Length planted = plan.stop.planted();
+  const Length left = plan.jamb_thickness;
+  const Length right = plan.width - plan.jamb_thickness;
+  std::vector<Box> rooms{{{left + planted, plan.base(), Length()},
+                          {right - planted, plan.lintel_low() - planted, plan.jamb_width}}};
+  if (plan.transom)
+    rooms.push_back({{left, plan.head_low() - plan.transom->light, Length()},
+                     {right, plan.head_low(), plan.jamb_width}});
+  if (plan.above_head() > Length())
+    rooms.push_back(
+        {{left, plan.height - plan.above_head(), Length()}, {right, plan.height, plan.jamb_width}});
+  return rooms;
+}
+
+std::vector<Box> open_beside_leaves(const CasePlan& plan) {
+  std::vector<Box> rooms = open_rooms(plan);
+  rooms.front().high[1] = plan.base() + plan.clearance.foot;
+  if (plan.clearance.foot == Length()) rooms.erase(rooms.begin());
+  return rooms;
+}
+
+}  // namespace haunch

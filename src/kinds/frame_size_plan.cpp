@@ -1,0 +1,276 @@
+// From the wall's opening to the frame to the leaf, and back: whichever is given gives the others.
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+#include "frame_plan_steps.h"
+#include "frame_rules.h"
+
+namespace haunch {
+namespace {
+
+/// What one step adds on the way from the leaf to the wall.
+struct Step {
+  std::string_view what;
+  std::vector<Length> sizes;
+  bool less = false;  // it is taken off
+};
+
+Length sum_of(const std::vector<Step>& steps) {
+  Length sum;
+  for (const Step& step : steps)
+    for (const Length size : step.sizes)
+      sum += step.less ? -size : size;
+  return sum;
+}
+
+bool counts(const Step& step) {
+  return std::any_of(step.sizes.begin(), step.sizes.end(),
+                     [](Length size) { return size != Length(); });
+}
+
+/// " + 3 mm + 3 mm (clearance)"
+std::string in_words(const std::vector<Step>& steps, const KeyLedger& ledger) {
+  std::string text;
+  for (const Step& step : steps) {
+    if (!counts(step)) continue;
+    for (const Length size : step.sizes)
+      text += (step.less ? " - " : " + ") + ledger.say(size);
+    text += " (" + std::string(step.what) + ")";
+  }
+  return text;
+}
+
+/// One direction: the keys that may give it, and the way from one to the next.
+struct Course {
+  std::string_view wall_key, frame_key, leaf_key;
+  std::vector<Step> leaf_to_frame, frame_to_wall;
+};
+
+struct Candidate {
+  std::string_view key;
+  Length leaf;              // what it makes of the leaf
+  std::vector<Step> steps;  // from the leaf to it
+};
+
+std::vector<Candidate> candidates_of(const KeyLedger& ledger, const Course& direction) {
+  std::vector<Candidate> candidates;
+  std::vector<Step> steps;
+  const auto add = [&](std::string_view key, const std::vector<Step>& more) {
+    steps.insert(steps.end(), more.begin(), more.end());
+    if (const auto size = ledger.values.of(key).size)
+      candidates.push_back({key, *size - sum_of(steps), steps});
+  };
+  add(direction.leaf_key, {});
+  add(direction.frame_key, direction.leaf_to_frame);
+  add(direction.wall_key, direction.frame_to_wall);
+  return candidates;
+}
+
+/// "leaf.width 826 mm + 3 mm + 3 mm (clearance) …"
+std::string sum_text(const KeyLedger& ledger, const Candidate& from, const Candidate& to) {
+  const std::vector<Step> between(to.steps.begin() + static_cast<std::ptrdiff_t>(from.steps.size()),
+                                  to.steps.end());
+  const Length start = from.leaf + sum_of(from.steps);
+  return fmt::format("{} {}{} = {}", from.key, ledger.say(start), in_words(between, ledger),
+                     ledger.say(start + sum_of(between)));
+}
+
+/// The leaf's size in one direction; zero with a problem where nothing gives it.
+Length leaf_size(KeyLedger& ledger, const Course& direction) {
+  const std::vector<Candidate> candidates = candidates_of(ledger, direction);
+  if (candidates.empty()) return {};
+  const Candidate& first = candidates.front();
+  for (const Candidate& other : candidates)
+    if (other.leaf != first.leaf)
+      ledger.problem({other.key}, fmt::format("{} does not agree with {}; make them agree, or keep "
+                                              "one of the two",
+                                              ledger.say(other.leaf + sum_of(other.steps)),
+                                              sum_text(ledger, first, other)));
+  if (first.leaf <= Length())
+    ledger.problem({first.key}, fmt::format("{} leaves no leaf: there go{} off it; make it more",
+                                            ledger.say(first.leaf + sum_of(first.steps)),
+                                            in_words(first.steps, ledger)));
+  return first.leaf;
+}
+
+/// Says which direction nothing gives.
+void demand_sizes(KeyLedger& ledger) {
+  const auto given = [&](std::string_view side) {
+    for (const std::string_view whole : {"wall_opening.", "frame.", "leaf."})
+      if (ledger.values.of(std::string(whole) + std::string(side)).size) return true;
+    return false;
+  };
+  const bool width = given("width");
+  const bool height = given("height");
+  if (width && height) return;
+  const std::string what = width ? "height" : height ? "width" : "size";
+  ledger.problems.push_back(
+      {"",
+       fmt::format("no {0} is given; write the {0} of \"wall_opening\", \"frame\" or \"leaf\": one "
+                   "gives the others",
+                   what),
+       {}});
+}
+
+// ---- rules
+
+const FrameRule* rule_of(KeyLedger& ledger) {
+  const KeyValue& its = ledger.values.of("rule");
+  if (!its.word) return nullptr;
+  const FrameRule& rule = frame_rules()[*its.word];
+  if (its.by_shop) ledger.assume("rule", std::string(rule.name), "the shop file");
+  return &rule;
+}
+
+void settle_clearances(KeyLedger& ledger, Sides& clearance, const FrameRule* rule) {
+  const Length usual = ledger.pick(3'000, 1, 8);
+  const Length beside = rule != nullptr ? rule->clearance.value_or(usual) : usual;
+  const bool over_wood =
+      ledger.values.of("threshold.height").size || ledger.values.of("sill.height").size;
+  const Length below = over_wood ? usual : ledger.pick(10'000, 3, 8);
+  const KeyedValues& values = ledger.values;
+  const std::string_view why = rule != nullptr ? rule->name : "usual beside a leaf";
+  clearance = {
+      ledger.take("clearance.left", beside, why), ledger.take("clearance.right", beside, why),
+      ledger.take("clearance.head", beside, why),
+      values.of("clearance.foot").size
+          ? ledger.take("clearance.foot", below, {})
+          : ledger.take("clearance.foot", below,
+                        over_wood ? "usual over a threshold" : "usual over a finished floor")};
+}
+
+void settle_lips(KeyLedger& ledger, Sides& lip, const FrameRule* rule) {
+  const bool stated = ledger.values.of("lip.left").size || ledger.values.of("lip.right").size ||
+                      ledger.values.of("lip.head").size;
+  if (!stated && (rule == nullptr || rule->lip == Length())) return;
+  const Length usual = rule != nullptr ? rule->lip : Length();
+  ledger.take_group(
+      "lip",
+      {{"lip.left", &lip.left, usual},
+       {"lip.right", &lip.right, usual},
+       {"lip.head", &lip.head, usual}},
+      rule != nullptr && rule->lip != Length() ? rule->name : "a leaf with square edges");
+}
+
+/// What a rule leaves between frame and wall in one direction, shared or at one place.
+struct Left {
+  std::string_view near_key, far_key;  // shared by both
+  Length over;                         // the rule's: wall less leaf
+  Length taken;                        // by the frame: frame less leaf
+};
+
+/// Strikes out what the shop says of `key`, which gives way to a rule of the spec.
+void give_way(KeyLedger& ledger, std::string_view key) {
+  if (ledger.values.of(key).by_shop) ledger.values[key] = {};
+}
+
+/// The fitting allowances of one direction under a rule that fixes their sum.
+std::array<Length, 2> fitting_left(KeyLedger& ledger, const FrameRule& rule, const Left& left,
+                                   bool shared) {
+  for (const std::string_view key : {left.near_key, left.far_key})
+    give_way(ledger, key);
+  const auto near = ledger.values.of(left.near_key).size;
+  const auto far = ledger.values.of(left.far_key).size;
+  const Length whole = left.over - left.taken;
+  const std::string sums = fmt::format(
+      "the rule {} makes the wall's opening {} more than the leaf, "
+      "of which frame and clearances take {}",
+      rule.name, ledger.say(left.over), ledger.say(left.taken));
+  const Length first = near ? *near : far ? whole - *far : shared ? floor_half(whole) : whole;
+  // The foot stands on the floor, unless the spec says otherwise.
+  const Length second = far ? *far : shared ? whole - first : Length();
+  if (first < Length() || second < Length() || first + second != whole)
+    ledger.problem({near || !far ? left.near_key : left.far_key, "rule"},
+                   sums + fmt::format("; that leaves {} between frame and wall, {} and {} are "
+                                      "asked for; change the frame's sizes, or leave the rule out",
+                                      ledger.say(whole), ledger.say(first), ledger.say(second)));
+  const std::string why = fmt::format("what {} leaves", rule.name);
+  return {ledger.take(left.near_key, first, why), ledger.take(left.far_key, second, why)};
+}
+
+void settle_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule* rule,
+                    Length frame_less_leaf, Length frame_less_leaf_high) {
+  Sides& fit = plan.fitting;
+  const bool fixed = rule != nullptr && rule->wider;
+  if (fixed) {
+    const auto across = fitting_left(
+        ledger, *rule,
+        {"fitting_allowance.left", "fitting_allowance.right", *rule->wider, frame_less_leaf}, true);
+    const auto upright = fitting_left(
+        ledger, *rule,
+        {"fitting_allowance.head", "fitting_allowance.foot", *rule->higher, frame_less_leaf_high},
+        false);
+    fit = {across[0], across[1], upright[0], upright[1]};
+    return;
+  }
+  const Length usual = ledger.pick(7'000, 1, 4);
+  const Length beside = rule != nullptr ? rule->fitting.value_or(usual) : usual;
+  const std::string_view why =
+      rule != nullptr ? rule->name : "usual between wall and frame, for packing and fixing";
+  fit = {ledger.take("fitting_allowance.left", beside, why),
+         ledger.take("fitting_allowance.right", beside, why),
+         ledger.take("fitting_allowance.head", beside, why),
+         ledger.take("fitting_allowance.foot", plan.sill ? beside : Length(),
+                     plan.sill ? why : "jambs stand on the floor")};
+}
+
+// ---- the two directions
+
+Course across(const CasePlan& plan) {
+  const Length rebate = plan.stop.rebate();
+  return {"wall_opening.width",
+          "frame.width",
+          "leaf.width",
+          {{"lips of the leaf", {plan.lip.left, plan.lip.right}, true},
+           {"clearance", {plan.clearance.left, plan.clearance.right}},
+           {"jambs", {plan.jamb_thickness, plan.jamb_thickness}},
+           {"rebates in them", {rebate, rebate}, true}},
+          {{"fitting", {plan.fitting.left, plan.fitting.right}}}};
+}
+
+Course upright(const CasePlan& plan) {
+  std::vector<Step> steps{{"lip of the leaf", {plan.lip.head}, true},
+                          {"clearance", {plan.clearance.foot, plan.clearance.head}},
+                          {plan.sill ? "sill" : "threshold", {plan.base()}}};
+  const Length rebate = plan.stop.rebate();
+  if (plan.transom) {
+    steps.push_back({"transom", {plan.transom->thickness}});
+    steps.push_back({"light above it", {plan.transom->light}});
+    steps.push_back({"head", {plan.head_thickness}});
+    steps.push_back({"rebate in the transom", {rebate}, true});
+  } else {
+    steps.push_back({"head", {plan.head_thickness}});
+    steps.push_back({"rebate in it", {rebate}, true});
+  }
+  steps.push_back({"horns of the jambs", {plan.above_head()}});
+  return {"wall_opening.height",
+          "frame.height",
+          "leaf.height",
+          std::move(steps),
+          {{"fitting", {plan.fitting.head, plan.fitting.foot}}}};
+}
+
+}  // namespace
+
+void settle_sizes(KeyLedger& ledger, CasePlan& plan) {
+  demand_sizes(ledger);
+  if (!ledger.clean()) return;
+  const FrameRule* rule = rule_of(ledger);
+  settle_clearances(ledger, plan.clearance, rule);
+  settle_lips(ledger, plan.lip, rule);
+  settle_fitting(ledger, plan, rule, sum_of(across(plan).leaf_to_frame),
+                 sum_of(upright(plan).leaf_to_frame));
+  if (!ledger.clean()) return;
+  const Course wide = across(plan);
+  const Course high = upright(plan);
+  plan.leaf_width = leaf_size(ledger, wide);
+  plan.leaf_height = leaf_size(ledger, high);
+  plan.width = plan.leaf_width + sum_of(wide.leaf_to_frame);
+  plan.height = plan.leaf_height + sum_of(high.leaf_to_frame);
+  plan.wall_width = plan.width + sum_of(wide.frame_to_wall);
+  plan.wall_height = plan.height + sum_of(high.frame_to_wall);
+}
+
+}  // namespace haunch

@@ -1,0 +1,214 @@
+// Frames with their leaves, set out and checked together, by hand.
+#include <cmath>
+
+#include "checks.h"
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+/// A lining in a wall's opening of 910 x 2100 mm and its leaf of 840 x 2043.
+std::string set_mm(std::string_view more = {}, std::string_view frame = {}) {
+  return R"({"kind": "doorset", "units": "mm", "frame": {"wall_opening": {"width": 910, "height": 2100})" +
+         std::string(frame.empty() ? "" : ", ") + std::string(frame) + "}" +
+         std::string(more.empty() ? "" : ", ") + std::string(more) + "}";
+}
+
+/// What a check found, and whether it is well.
+Finding finding(const Assembly& wood, std::string_view check, std::size_t which = 0) {
+  for (const Finding& it : check_assembly(wood, Unit::mm))
+    if (it.rule->check == check && which-- == 0) return it;
+  throw std::invalid_argument("no check: " + std::string(check));
+}
+
+std::vector<std::string> failing(const Assembly& wood) {
+  std::vector<std::string> checks;
+  for (const Finding& it : check_assembly(wood, Unit::mm))
+    if (it.status == Status::fail) checks.emplace_back(it.rule->check);
+  return checks;
+}
+
+const std::vector<std::string> kNothing;
+
+/// Millimetres, from a length.
+double in_mm(Length length) {
+  return static_cast<double>(length.steps()) / Length::kStepsPerMm;
+}
+
+}  // namespace
+
+TEST_CASE("The leaf hangs in its frame with the gaps that the frame leaves it") {
+  const Assembly wood = work(set_mm()).assembly;
+  // 25 of jamb and 3 of gap; 10 above the floor; flush with the face.
+  CHECK(piece(wood, "left stile").place.origin == Triple{mm(28), mm(10), mm(0)});
+  CHECK(piece(wood, "left stile").blank[0] == mm(2043));
+  CHECK(finding(wood, "gap-left").value == mm(3));
+  CHECK(finding(wood, "gap-right").value == mm(3));
+  CHECK(finding(wood, "gap-head").value == mm(3));
+  CHECK(finding(wood, "gap-foot").value == mm(10));
+  CHECK(finding(wood, "gap-stop").value == mm(1.5));
+  CHECK(failing(wood) == kNothing);
+}
+
+TEST_CASE("Gaps are measured in the wood: a leaf that is moved has others") {
+  Assembly wood = work(set_mm()).assembly;
+  for (std::size_t i = wood.hung.front().first; i < wood.pieces.size(); ++i)
+    for (std::size_t axis = 0; axis < 3; ++axis)
+      wood.pieces[i].place.origin[axis] += mm(0.5);
+  CHECK(finding(wood, "gap-left").value == mm(3.5));
+  CHECK(finding(wood, "gap-right").value == mm(2.5));
+  CHECK(finding(wood, "gap-head").value == mm(2.5));
+  CHECK(finding(wood, "gap-foot").value == mm(10.5));
+  CHECK(finding(wood, "gap-stop").value == mm(1));
+  CHECK(failing(wood) ==
+        std::vector<std::string>{"gap-left", "gap-right", "gap-head", "gap-foot", "gap-stop"});
+}
+
+TEST_CASE("Every piece of a set has a mark of its own, and joints name its pieces") {
+  const Assembly wood = work(set_mm(R"("leaf": {"panels": 4})")).assembly;
+  for (std::size_t i = 0; i < wood.pieces.size(); ++i)
+    for (std::size_t j = i + 1; j < wood.pieces.size(); ++j)
+      CHECK(wood.pieces[i].mark != wood.pieces[j].mark);
+  CHECK(joint(wood, "left stile", "top rail").kind == "mortise-and-tenon");
+  for (const Piece& its : wood.pieces)
+    for (const Feature& feature : its.features)
+      for (const std::size_t number : feature.joints)
+        CHECK((&wood.pieces[wood.joints[number].receives] == &its ||
+               &wood.pieces[wood.joints[number].enters] == &its));
+}
+
+TEST_CASE("The leaf's thickness makes the rebate and the place of the stops") {
+  const Assembly planted = work(set_mm(R"("leaf": {"thickness": 40})")).assembly;
+  CHECK(piece(planted, "left stop").place.origin[2] == mm(41.5));
+  const Assembly rebated =
+      work(set_mm(R"("leaf": {"thickness": 40})", R"("stop": {"kind": "rebate"})")).assembly;
+  CHECK(cuts(piece(rebated, "left jamb"), "rebate").front().high[1] == mm(41.5));
+  CHECK(finding(rebated, "gap-stop").value == mm(1.5));
+}
+
+// ---- pairs
+
+TEST_CASE("A pair shares its room evenly, less the gap between the two") {
+  const Worked worked = work(
+      R"({"kind": "doorset", "units": "mm", "leaves": 2, "meeting_clearance": 4,
+          "frame": {"leaf": {"width": 1200, "height": 1981}, "exterior": true},
+          "leaf": {"stile_width": {"left": 95, "right": 110}}})");
+  const Assembly& wood = worked.assembly;
+  REQUIRE(wood.hung.size() == 2);
+  // (1200 - 4) / 2 = 598 each. 57 - 12 + 3 = 48 to the left leaf, 48 + 598 + 4 = 650 to the right.
+  CHECK(piece(wood, "left leaf, left stile").place.origin[0] == mm(48));
+  CHECK(piece(wood, "right leaf, left stile").place.origin[0] == mm(650));
+  // Hanging stiles 95, meeting stiles 110.
+  CHECK(piece(wood, "left leaf, right stile").blank[1] == mm(110));
+  CHECK(piece(wood, "right leaf, left stile").blank[1] == mm(110));
+  CHECK(finding(wood, "gap-right", 0).value == mm(4));
+  CHECK(finding(wood, "gap-left", 1).value == mm(4));
+  CHECK(failing(wood) == kNothing);
+}
+
+// ---- swing
+
+TEST_CASE("The far corner of a leaf passes by what its circle leaves") {
+  // Pin at 25 + 1.5, 6 before the face. Lock edge 841.5 from it, the corner 50 deep behind the pin:
+  // it comes out of the face at sqrt(841.5^2 + 50^2 - 6^2) = 842.963; the jamb stands at 844.5.
+  const double reach = std::sqrt(841.5 * 841.5 + 50.0 * 50 - 6.0 * 6);
+  const Finding room = finding(work(set_mm()).assembly, "swing-room");
+  CHECK(std::abs(in_mm(room.value) - (844.5 - reach)) < 1e-5);
+  CHECK(room.status == Status::ok);
+}
+
+TEST_CASE("A narrow thick leaf strikes the jamb unless its lock edge is bevelled") {
+  const std::string narrow =
+      R"({"kind": "doorset", "units": "mm", "frame": {"leaf": {"width": 350, "height": 1981}},
+          "leaf": {"thickness": 54, "stile_width": 80}, "lock_bevel": )";
+  // sqrt(351.5^2 + 60^2 - 36) - 354.5 = 2.03: it strikes by that much.
+  const Finding square = finding(work(narrow + "0}").assembly, "swing-room");
+  CHECK(square.status == Status::fail);
+  CHECK(std::abs(in_mm(square.value) - (354.5 - std::sqrt(351.5 * 351.5 + 3564))) < 1e-5);
+  // With b off its back the corner is at 351.5 - b; 354^2 = (351.5 - b)^2 + 3564 leaves half a
+  // millimetre at b = 351.5 - 348.93 = 2.57.
+  CHECK(finding(work(narrow + "2.5}").assembly, "swing-room").status == Status::caution);
+  const Assembly bevelled = work(narrow + "2.6}").assembly;
+  CHECK(finding(bevelled, "swing-room").status == Status::ok);
+  CHECK(failing(bevelled) == kNothing);
+  CHECK(finding(bevelled, "gap-right").value == mm(3));
+}
+
+TEST_CASE("A leaf hung at the right swings alike") {
+  const std::string keys = R"("leaf": {"hangs": "right"}, "lock_bevel": 2)";
+  const Assembly right = work(set_mm(keys)).assembly;
+  const Assembly left = work(set_mm(R"("lock_bevel": 2)")).assembly;
+  CHECK(finding(right, "swing-room").value == finding(left, "swing-room").value);
+  CHECK(right.hung.front().pin_x == mm(869.5));  // 896 - 25 - 1.5
+  CHECK(piece(right, "left stile").features.back().kind == "bevel");
+  CHECK(piece(left, "right stile").features.back().kind == "bevel");
+}
+
+// ---- hinges
+
+TEST_CASE("Hinges are let in to the jamb across from the leaf's") {
+  const Assembly wood =
+      work(set_mm(
+               R"("leaf": {"hinges": {"number": 2, "length": 100, "width": 35, "thickness": 3}})"))
+          .assembly;
+  // The lowest hinge stands 230 above the leaf's foot, which is 10 above the floor.
+  const std::vector<Box> gains = cuts(piece(wood, "left jamb"), "gain");
+  REQUIRE(gains.size() == 2);
+  CHECK(gains.front() == box(240, 0, 22, 340, 35, 25));
+  CHECK(cuts(piece(wood, "right jamb"), "gain").empty());
+  CHECK(failing(wood) == kNothing);
+}
+
+TEST_CASE("A pair has hinges in both jambs") {
+  const Assembly wood = work(R"({"kind": "doorset", "units": "mm", "leaves": 2,
+              "frame": {"leaf": {"width": 1300, "height": 1981}},
+              "leaf": {"hinges": {"number": 3}}})")
+                            .assembly;
+  CHECK(cuts(piece(wood, "left jamb"), "gain").size() == 3);
+  CHECK(cuts(piece(wood, "right jamb"), "gain").size() == 3);
+}
+
+// ---- refused
+
+TEST_CASE("What the set says, its leaf may not") {
+  CHECK(refused_at(set_mm(R"("leaf": {"opening": {"width": 9, "height": 9}, "clearance": 2})")) ==
+        "/leaf/opening\n/leaf/clearance");
+  CHECK(refused_at(set_mm("", R"("leaf": {"thickness": 40})")) == "/frame/leaf/thickness");
+  CHECK(refused_at(set_mm(R"("meeting_clearance": 3)")) == "/meeting_clearance");
+  CHECK(refused_at(set_mm(R"("leaves": 2, "leaf": {"hangs": "left"})")) == "/leaf/hangs");
+  CHECK(refused_at(set_mm(R"("leaves": 3)")) == "/leaves");
+  CHECK(refused_at(set_mm("", R"("fire_rated": true)")) == "/frame/fire_rated");
+  CHECK(refused_at(set_mm("", R"("lip": 13)")) == "/frame/lip");
+  CHECK(refused_at(R"({"kind": "doorset", "units": "mm"})").empty());
+  CHECK(refusal(R"({"kind": "doorset", "units": "mm"})").starts_with(": \"frame\" is missing"));
+}
+
+TEST_CASE("Faults of frame and leaf are told at their places in the set") {
+  CHECK(refused_at(set_mm(R"("leaf": {"stile_width": 500})")) == "/leaf/stile_width");
+  CHECK(refused_at(set_mm(R"("leaf": {"stile_widht": 100})")) == "/leaf/stile_widht");
+  CHECK(refused_at(set_mm("", R"("jamb_widht": 100)")) == "/frame/jamb_widht");
+  CHECK(refused_at(set_mm("", R"("jamb_width": 60)")) == "/frame/jamb_width");
+  CHECK(refused_at(R"({"kind": "doorset", "units": "mm", "frame": {"leaf": {"width": 840}}})") ==
+        "/frame");
+}
+
+TEST_CASE("A set's levers are those of its frame and its leaf, and each may be set") {
+  const auto its = job(set_mm());
+  bool of_frame = false;
+  bool of_leaf = false;
+  for (const Lever& lever : its->levers()) {
+    INFO(lever.key);
+    of_frame = of_frame || lever.key == "frame.jamb_thickness";
+    of_leaf = of_leaf || lever.key == "leaf.stile_width";
+    const auto changed = its->with(lever, lever.value + lever.step);
+    const std::vector<Lever> after = changed->levers();
+    const auto found = std::find_if(after.begin(), after.end(),
+                                    [&](const Lever& it) { return it.key == lever.key; });
+    REQUIRE(found != after.end());
+    CHECK(found->value == lever.value + lever.step);
+  }
+  CHECK(of_frame);
+  CHECK(of_leaf);
+}
+
+}  // namespace haunch::test

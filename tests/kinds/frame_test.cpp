@@ -1,0 +1,403 @@
+// Frames worked by hand, from the wall to the leaf and back.
+#include <fmt/format.h>
+
+#include "checks.h"
+#include "frame_rules.h"
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+std::string frame_mm(std::string_view keys) {
+  return R"({"kind": "frame", "units": "mm", )" + std::string(keys) + "}";
+}
+std::string frame_in(std::string_view keys) {
+  return R"({"kind": "frame", "units": "in", )" + std::string(keys) + "}";
+}
+
+/// A lining in a wall's opening of 910 x 2100 mm.
+std::string lining(std::string_view more = {}) {
+  return frame_mm(R"("wall_opening": {"width": 910, "height": 2100})" +
+                  std::string(more.empty() ? "" : ", ") + std::string(more));
+}
+/// A rebated frame for a leaf of 838 x 1981 mm.
+std::string rebated(std::string_view more = {}) {
+  return frame_mm(R"("leaf": {"width": 838, "height": 1981}, "stop": {"kind": "rebate"})" +
+                  std::string(more.empty() ? "" : ", ") + std::string(more));
+}
+
+NamedRoom room(const Worked& worked, std::string_view what) {
+  for (const NamedRoom& it : worked.rooms)
+    if (it.what == what) return it;
+  throw std::invalid_argument("no room: " + std::string(what));
+}
+
+std::string rooms(const Worked& worked) {
+  std::string text;
+  for (const std::string_view what : {"wall opening", "frame", "leaf"}) {
+    const NamedRoom it = room(worked, what);
+    text += (text.empty() ? "" : ", ") + decimal(it.width, Unit::mm) + " x " +
+            decimal(it.height, Unit::mm);
+  }
+  return text;
+}
+
+std::vector<std::string> not_ok(const Assembly& wood, Unit unit = Unit::mm) {
+  std::vector<std::string> checks;
+  for (const Finding& finding : check_assembly(wood, unit))
+    if (finding.status != Status::ok) checks.emplace_back(finding.rule->check);
+  return checks;
+}
+
+const std::vector<std::string> kNothing;
+
+std::vector<std::string> cautioned(std::string_view spec) {
+  std::vector<std::string> about;
+  for (const Caution& caution : work(spec).cautions)
+    about.emplace_back(caution.about);
+  return about;
+}
+
+}  // namespace
+
+// ---- from the wall to the leaf
+
+TEST_CASE("A lining takes from the wall what is to be packed, jambs and gaps") {
+  // 910 - 7 - 7 = 896; - 25 - 25 = 846; - 3 - 3 = 840.
+  // 2100 - 7 = 2093; - 12 of horn - 25 of head = 2056; - 3 - 10 = 2043.
+  CHECK(rooms(work(lining())) == "910 x 2100, 896 x 2093, 840 x 2043");
+}
+
+TEST_CASE("The frame and the leaf give the same wall") {
+  CHECK(rooms(work(frame_mm(R"("frame": {"width": 896, "height": 2093})"))) ==
+        "910 x 2100, 896 x 2093, 840 x 2043");
+  CHECK(rooms(work(frame_mm(R"("leaf": {"width": 840, "height": 2043})"))) ==
+        "910 x 2100, 896 x 2093, 840 x 2043");
+  CHECK(rooms(work(frame_mm(R"("leaf": {"width": 840}, "wall_opening": {"height": 2100})"))) ==
+        "910 x 2100, 896 x 2093, 840 x 2043");
+}
+
+TEST_CASE("A rebated frame stands round the leaf by its jambs less their rebates") {
+  // 838 + 3 + 3 = 844; + 57 + 57 - 12 - 12 = 934; + 7 + 7 = 948.
+  // 1981 + 10 + 3 = 1994; + 57 - 12 = 2039; + 7 = 2046.
+  const Worked worked = work(rebated());
+  CHECK(rooms(worked) == "948 x 2046, 934 x 2039, 838 x 1981");
+  CHECK(room(worked, "clear between stops").width == mm(820));
+  CHECK(room(worked, "clear between stops").height == mm(1982));
+}
+
+TEST_CASE("A sill, a transom and the light above it add to the height") {
+  // 1981 + 3 + 3 = 1987; + 70 of sill + 57 - 12 of transom + 300 of light + 57 of head = 2459.
+  const Worked worked = work(rebated(R"("sill": {"height": 70}, "transom": {"light": 300})"));
+  CHECK(rooms(worked) == "948 x 2473, 934 x 2459, 838 x 1981");
+  CHECK(not_ok(worked.assembly) == kNothing);
+}
+
+TEST_CASE("A threshold lifts the leaf, which then needs less below it") {
+  // 2100 - 7 - 12 - 25 - 15 = 2041; - 3 - 3 = 2035.
+  const Worked worked = work(lining(R"("threshold": {"height": 15})"));
+  CHECK(room(worked, "leaf").height == mm(2035));
+  CHECK(piece(worked.assembly, "threshold").blank == Triple{mm(846), mm(115), mm(15)});
+  CHECK(not_ok(worked.assembly) == kNothing);
+}
+
+TEST_CASE("Sizes that do not agree are told with the sum") {
+  CHECK(refusal(lining(R"("leaf": {"width": 838})")) ==
+        "/wall_opening/width: 910 mm does not agree with leaf.width 838 mm + 3 mm + 3 mm "
+        "(clearance) + 25 mm + 25 mm (jambs) + 7 mm + 7 mm (fitting) = 908 mm; make them agree, or "
+        "keep one of the two");
+  CHECK(refusal(lining(R"("leaf": {"width": 840})")).empty());
+  CHECK(
+      refusal(frame_mm(R"("wall_opening": {"width": 60, "height": 2100})")) ==
+      "/wall_opening/width: 60 mm leaves no leaf: there go + 3 mm + 3 mm (clearance) + 25 mm + 25 "
+      "mm (jambs) + 7 mm + 7 mm (fitting) off it; make it more");
+}
+
+TEST_CASE("A frame that is given no size asks for one") {
+  CHECK(refusal(frame_mm(R"("horn": 12)")) ==
+        ": no size is given; write the size of \"wall_opening\", \"frame\" or \"leaf\": one gives "
+        "the others");
+  CHECK(refusal(frame_mm(R"("leaf": {"width": 800})")) ==
+        ": no height is given; write the height of \"wall_opening\", \"frame\" or \"leaf\": one "
+        "gives the others");
+}
+
+// ---- published rules
+
+struct TableRow {
+  int leaf_width, leaf_height, wall_width, wall_height;
+};
+
+void check_table(std::string_view rule, const std::vector<TableRow>& rows) {
+  for (const TableRow& row : rows) {
+    INFO(rule << " " << row.leaf_width << " x " << row.leaf_height);
+    const Worked from_leaf = work(frame_mm(fmt::format(
+        R"("rule": "{}", "jamb_thickness": 20, "horn": 0, "leaf": {{"width": {}, "height": {}}})",
+        rule, row.leaf_width, row.leaf_height)));
+    CHECK(room(from_leaf, "wall opening").width == mm(row.wall_width));
+    CHECK(room(from_leaf, "wall opening").height == mm(row.wall_height));
+    const Worked from_wall = work(frame_mm(fmt::format(
+        R"("rule": "{}", "jamb_thickness": 20, "horn": 0, "wall_opening": {{"width": {}, "height": {}}})",
+        rule, row.wall_width, row.wall_height)));
+    CHECK(room(from_wall, "leaf").width == mm(row.leaf_width));
+    CHECK(room(from_wall, "leaf").height == mm(row.leaf_height));
+  }
+}
+
+// DIN 18101: leaves by their outer sizes, square-edged and rebated, of the same openings.
+TEST_CASE("Square-edged leaves of DIN 18101, row by row") {
+  check_table("din-18101-square", {{584, 1972, 635, 2005},
+                                   {709, 1972, 760, 2005},
+                                   {834, 1972, 885, 2005},
+                                   {959, 1972, 1010, 2005},
+                                   {1084, 1972, 1135, 2005},
+                                   {834, 2097, 885, 2130},
+                                   {834, 1847, 885, 1880}});
+}
+
+TEST_CASE("Rebated leaves of DIN 18101, row by row") {
+  check_table("din-18101-rebated", {{610, 1985, 635, 2005},
+                                    {735, 1985, 760, 2005},
+                                    {860, 1985, 885, 2005},
+                                    {985, 1985, 1010, 2005},
+                                    {1110, 1985, 1135, 2005},
+                                    {860, 2110, 885, 2130},
+                                    {860, 1860, 885, 1880}});
+}
+
+TEST_CASE("Both leaves of DIN 18101 hang in the same frame") {
+  const std::string keys = R"(, "jamb_thickness": 20, "horn": 0,
+    "wall_opening": {"width": 885, "height": 2005})";
+  const Worked square = work(frame_mm(R"("rule": "din-18101-square")" + keys));
+  const Worked lipped = work(frame_mm(R"("rule": "din-18101-rebated")" + keys));
+  // 834 + 3 + 3 + 20 + 20 = 880 in 885: 2.5 at each side. The lips of 13 lap the jambs.
+  CHECK(room(square, "frame").width == mm(880));
+  CHECK(room(lipped, "frame").width == mm(880));
+  CHECK(square.assembly.opening->left == mm(2.5));
+  CHECK(room(square, "room for the leaf").width == room(lipped, "room for the leaf").width);
+}
+
+TEST_CASE("The US rough opening is 2 in wider than the leaf, and 2 1/2 or 2 in higher") {
+  const std::string leaf = R"(, "leaf": {"width": 32, "height": 80})";
+  const Worked rough = work(frame_in(R"("rule": "us-rough-opening")" + leaf));
+  CHECK(room(rough, "wall opening").width == inch(34));
+  CHECK(room(rough, "wall opening").height == inch(82, 1, 2));
+  // 34 - 32 - 2 x 1/8 - 2 x 3/4 = 1/4, half of it at each side.
+  CHECK(rough.assembly.opening->left == inch(0, 1, 8));
+  // 2 1/2 - 3/8 - 1/8 - 3/4 of head - 1/2 of horn = 3/4.
+  CHECK(rough.assembly.opening->head == inch(0, 3, 4));
+  const Worked prehung = work(frame_in(R"("rule": "us-prehung")" + leaf));
+  CHECK(room(prehung, "wall opening").width == inch(34));
+  CHECK(room(prehung, "wall opening").height == inch(82));
+}
+
+TEST_CASE("UK doorsets leave 7 mm to the wall and 3 mm beside the leaf") {
+  const Worked set =
+      work(frame_in(R"("rule": "uk-doorset", "leaf": {"width": "838 mm", "height": "1981 mm"})"));
+  CHECK(set.assembly.opening->left == mm(7));
+  CHECK(set.assembly.opening->head == mm(7));
+  CHECK(room(set, "room for the leaf").width == mm(844));
+}
+
+TEST_CASE("A rule that the frame's sizes do not fit is refused with the sums") {
+  // 51 - 6 of gaps - 2 x 25 of jambs = -5.
+  CHECK(
+      refusal(frame_mm(R"("rule": "din-18101-square", "leaf": {"width": 834, "height": 1972})"))
+          .starts_with("/rule: the rule din-18101-square makes the wall's opening 51 mm more than "
+                       "the leaf, of which frame and clearances take 56 mm; that leaves -5 mm "
+                       "between frame and wall"));
+  CHECK(refused_at(frame_mm(R"("rule": "us-prehung", "leaf": {"width": 800, "height": 2000},
+                              "fitting_allowance": {"left": 40})")) == "/fitting_allowance/left");
+}
+
+TEST_CASE("Every rule has its name and its words, once") {
+  std::vector<std::string_view> names = frame_rule_words();
+  std::sort(names.begin(), names.end());
+  CHECK(std::adjacent_find(names.begin(), names.end()) == names.end());
+  CHECK(names.size() == frame_rules().size());
+  for (const FrameRule& rule : frame_rules())
+    CHECK_FALSE(rule.words.empty());
+}
+
+// ---- wood
+
+TEST_CASE("A housed head stands 10 mm in both jambs, which go on above it") {
+  const Assembly wood = work(lining()).assembly;
+  CHECK(wood.size == Triple{mm(896), mm(2093), mm(115)});
+  CHECK(piece(wood, "left jamb").blank == Triple{mm(2093), mm(115), mm(25)});
+  // Between the jambs 846, and 10 at each end.
+  CHECK(piece(wood, "head").blank == Triple{mm(866), mm(115), mm(25)});
+  // The head stands from 2056 to 2081; the housing is 0.15 wider, half of it at each side.
+  CHECK(cuts(piece(wood, "left jamb"), "housing") ==
+        std::vector<Box>{box(2055.925, 0, 15, 2081.075, 115, 25)});
+  CHECK(cuts(piece(wood, "right jamb"), "housing") ==
+        std::vector<Box>{box(2055.925, 0, 0, 2081.075, 115, 10)});
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("A rebated head rests on what is left of the jambs, flush with their ends") {
+  const Assembly wood = work(lining(R"("head_joint": "rebated")")).assembly;
+  // 2093 less the head's 25.
+  CHECK(cuts(piece(wood, "left jamb"), "rebate") ==
+        std::vector<Box>{box(2068, 0, 15, 2093, 115, 25)});
+  CHECK(joint(wood, "left jamb", "head").kind == "rebated-corner");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Jambs of a rebated frame are tenoned into the head, short of its ends") {
+  const Assembly wood = work(rebated()).assembly;
+  const Joint left = joint(wood, "head", "left jamb");
+  CHECK(left.kind == "mortise-and-tenon");
+  // 57 of head less 5 behind and 2 below the tenon: 50. A third of the jamb is relish: 19.
+  CHECK(left.tenon->depth == mm(50));
+  CHECK(left.tenon->thickness == mm(15.85));
+  CHECK(left.tenon->each.front().from_edge == mm(19));
+  CHECK(left.tenon->each.front().width == mm(26));  // 57 - 19 - 12 of rebate
+  CHECK(left.mortise->each.front().from_foot == mm(18.6));
+  CHECK(left.mortise->each.front().length == mm(26.8));
+  CHECK(left.mortise->from_face == mm(39));  // (94 - 16) / 2
+  // The head's underside stands at 2039 - 57 = 1982, the tenon ends 50 above it.
+  CHECK(piece(wood, "left jamb").blank == Triple{mm(2032), mm(94), mm(57)});
+  CHECK(piece(wood, "head").blank == Triple{mm(934), mm(94), mm(57)});
+  CHECK(piece(wood, "head").horn == mm(50));
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Before the head's rebate the jamb's shoulder stands longer by its depth") {
+  const Piece jamb = piece(work(rebated()).assembly, "left jamb");
+  // Just above the long shoulder's foot at 1982: before the rebate, to 45.5 from the face, the jamb
+  // goes on beside its own rebate (45 of 57); behind it only the tenon does.
+  const std::vector<Box> wood = wood_between(jamb, mm(1982), mm(1994));
+  const std::vector<Box> wanted{box(1982, 0, 0, 1994, 45.5, 45),
+                                box(1982, 45.5, 19, 1994, 54.925, 45)};
+  CHECK(wood_differs(jamb, mm(1982), mm(1994), wanted) == kNoWood);
+  CHECK_FALSE(wood.empty());
+  // Above it the tenon alone: 15.85 thick from 39.075, 19 to 45 across.
+  CHECK(wood_differs(jamb, mm(1994), mm(2032), {box(1994, 39.075, 19, 2032, 54.925, 45)}) ==
+        kNoWood);
+}
+
+TEST_CASE("Stops are planted behind the leaf and the play it has") {
+  const Assembly wood = work(lining(R"("leaf": {"thickness": 40}, "reveal": 2)")).assembly;
+  CHECK(count_role(wood, "stop") == 3);
+  // 2 + 40 + 1.5 behind the face.
+  CHECK(piece(wood, "left stop").place.origin == Triple{mm(25), mm(0), mm(43.5)});
+  CHECK(piece(wood, "left stop").blank == Triple{mm(2044), mm(32), mm(12)});  // 2056 - 12
+  CHECK(piece(wood, "head stop").blank == Triple{mm(846), mm(32), mm(12)});
+}
+
+TEST_CASE("Rebates are as deep as the stop and as wide as the leaf and its play") {
+  const Assembly wood = work(rebated()).assembly;
+  CHECK(cuts(piece(wood, "left jamb"), "rebate") ==
+        std::vector<Box>{box(0, 0, 45, 2032, 45.5, 57)});
+  CHECK(cuts(piece(wood, "right jamb"), "rebate") ==
+        std::vector<Box>{box(0, 0, 0, 2032, 45.5, 12)});
+  CHECK(cuts(piece(wood, "head"), "rebate") == std::vector<Box>{box(0, 0, 0, 934, 45.5, 12)});
+}
+
+TEST_CASE("Where its ends are housed, the head's rebate stops at those of the jambs") {
+  const Assembly wood = work(rebated(R"("head_joint": "housed", "housing_depth": 15)")).assembly;
+  // 820 between the jambs and 15 at each end: the rebate reaches 12 into the jambs.
+  CHECK(cuts(piece(wood, "head"), "rebate") == std::vector<Box>{box(3, 0, 0, 847, 45.5, 12)});
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Every way to make a frame is sound, in both shops") {
+  for (const char* stop : {"planted", "rebate"})
+    for (const char* head : {"housed", "rebated", "tenoned"})
+      for (const char* more :
+           {"", R"(, "threshold": {"height": "15 mm"})",
+            R"(, "sill": {"height": "70 mm"}, "transom": {"light": "350 mm"})"}) {
+        const std::string keys = fmt::format(
+            R"("leaf": {{"width": "838 mm", "height": "1981 mm"}}, "jamb_thickness": "57 mm",
+               "stop": {{"kind": "{}"}}, "head_joint": "{}"{})",
+            stop, head, more);
+        INFO(keys);
+        CHECK(not_ok(work(frame_mm(keys)).assembly) == kNothing);
+        CHECK(not_ok(work(frame_in(keys)).assembly, Unit::inch) == kNothing);
+      }
+}
+
+// ---- refused
+
+TEST_CASE("A fire-rated frame is not worked") {
+  CHECK(refused_at(lining(R"("fire_rated": true)")) == "/fire_rated");
+  CHECK(refusal(lining(R"("fire_rated": false)")).empty());
+}
+
+TEST_CASE("Keys that have no part in the frame are refused, not passed over") {
+  CHECK(refused_at(lining(R"("tenon": {"depth": 20})")) == "/tenon/depth");
+  CHECK(refused_at(rebated(R"("housing_depth": 20)")) == "/housing_depth");
+  CHECK(refused_at(rebated(R"("head_joint": "rebated", "horn": 20)")) == "/horn");
+  CHECK(refused_at(rebated(R"("transom": {"thickness": 20})")) == "/transom/thickness");
+  CHECK(refusal(frame_mm(R"("leaf": {"width": 838, "height": 1981},
+                            "stop": {"kind": "rebate", "width": 30})")) ==
+        "/stop/width: has no part in this frame: its stops are worked from the solid; take it out");
+}
+
+TEST_CASE("What leaves no wood is refused") {
+  CHECK(refused_at(lining(R"("housing_depth": 25)")) == "/housing_depth");
+  CHECK(refused_at(lining(R"("jamb_width": 70)")) == "/jamb_width");
+  CHECK(refused_at(rebated(R"("jamb_thickness": 12)")) == "/stop/depth");
+  CHECK(refused_at(rebated(R"("tenon": {"relish": 45})")) == "/tenon/relish");
+  CHECK(refused_at(rebated(R"("tenon": {"depth": 55})")) == "/tenon/depth");
+  CHECK(refused_at(rebated(R"("mortise": {"from_face": 78})")) == "/mortise/from_face");
+  CHECK(refused_at(lining(R"("threshold": {"height": 15}, "sill": {"height": 40})")) ==
+        "/threshold/height");
+  CHECK(refused_at(lining(R"("transom": {"light": 2100})")) == "/wall_opening/height");
+}
+
+// ---- cautions
+
+TEST_CASE("Cautions are told once each, and only where they apply") {
+  CHECK(cautioned(lining()).empty());
+  CHECK(cautioned(lining(R"("escape_route": true)")) == std::vector<std::string>{"escape route"});
+  CHECK(cautioned(lining(R"("accessible": true)")) == std::vector<std::string>{"accessible route"});
+  CHECK(cautioned(lining(R"("existing_opening": true)")) == std::vector<std::string>{"old paint"});
+  CHECK(cautioned(lining(R"("exterior": true, "stop": {"kind": "planted"})")) ==
+        std::vector<std::string>{"outside frame"});
+  CHECK(cautioned(rebated(R"("exterior": true)")).empty());
+}
+
+TEST_CASE("The clear width is told as it is measured, from stop to open leaf") {
+  // Stops end at 25 + 846 - 12 = 859 from the frame's left; the leaf open at 90 degrees stands from
+  // 25 + 1.5 + 44 + 6 = 76.5: 782.5 between.
+  const Worked worked = work(lining(R"("accessible": true)"));
+  CHECK(worked.cautions.front().words.find("here about 782 mm wide") != std::string::npos);
+  // 2056 less the stop's 12.
+  CHECK(worked.cautions.front().words.find("and 2044 mm high, with no threshold") !=
+        std::string::npos);
+}
+
+// ---- shops and remedies
+
+TEST_CASE("A shop file's frame fills what the spec leaves open") {
+  const ShopDefaults mill =
+      shop(R"({"units": "mm", "species": "oak", "frame": {"jamb_thickness": 30, "horn": 20}})");
+  const Worked worked = work(lining(), &mill);
+  CHECK(piece(worked.assembly, "left jamb").blank[2] == mm(30));
+  CHECK(reasons(worked, "horn") == std::vector<std::string>{"the shop file"});
+  CHECK_FALSE(read_shop(value_of(R"({"frame": {"leaf": {"width": 800}}})")).shop);
+  CHECK_FALSE(read_shop(value_of(R"({"frame": {"jamb_thicknes": 30}})")).shop);
+}
+
+TEST_CASE("A frame's levers are its sizes as worked, and each may be set") {
+  for (const std::string& spec : {lining(), rebated(R"("sill": {"height": 70})")}) {
+    const auto its = job(spec);
+    const std::vector<Lever> levers = its->levers();
+    CHECK(levers.size() >= 8);
+    for (const Lever& lever : levers) {
+      INFO(lever.key);
+      const auto same = its->with(lever, lever.value);
+      CHECK(rooms(work(*same)) == rooms(work(*its)));
+      const auto changed = its->with(lever, lever.value + lever.step);
+      const std::vector<Lever> after = changed->levers();
+      const auto found = std::find_if(after.begin(), after.end(),
+                                      [&](const Lever& it) { return it.key == lever.key; });
+      REQUIRE(found != after.end());
+      CHECK(found->value == lever.value + lever.step);
+    }
+  }
+}
+
+}  // namespace haunch::test
