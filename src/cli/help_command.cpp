@@ -12,7 +12,7 @@ constexpr std::string_view kBrief =
   haunch joints side-door.json --units in
 
 commands: sheet (when none is named), cutlist, joints, check, season;
-          species, moisture, trial, lumber; schema spec|report
+          species, moisture, trial, lumber; schema spec|report|stock|lumber
 specs:    JSON files, folders of them, or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
           --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
@@ -28,7 +28,8 @@ Commands
   joints    every mortise, tenon, groove and panel, grouped by machine setting
   check     every check with its figure and limits, and remedies that were tried
   season    what the wood does between its driest and its wettest, gaps, weight
-  schema    the JSON Schema of a spec, or of the JSON report
+  schema    the JSON Schema of a spec, of the JSON report, of a stock file, or
+            of what lumber says
   species   woods, how much they move and weigh: all, or those of a NAME
   trial     what caliper readings of a trial joint mean, and what to set:
             --joint J1 --measured FILE, or readings as options

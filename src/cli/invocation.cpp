@@ -297,13 +297,15 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
     if (auto error = misspelt_command(words.front())) return error;
   }
   if (invocation.command == Command::schema) {
-    if (words.size() == 1 && (words.front() == "spec" || words.front() == "report")) return {};
+    const std::vector<std::string_view> known = {"spec", "report", "stock", "lumber"};
+    if (words.size() == 1 && std::find(known.begin(), known.end(), words.front()) != known.end())
+      return {};
     const std::string_view meant =
-        words.size() == 1 ? nearest_word(words.front(), {"spec", "report"}) : std::string_view();
+        words.size() == 1 ? nearest_word(words.front(), known) : std::string_view();
     if (!meant.empty())
       return UsageError{"schema: \"" + words.front() + "\" is not known; did you mean " +
                         std::string(meant) + "?"};
-    return UsageError{"schema: say which, 'haunch schema spec' or 'haunch schema report'"};
+    return UsageError{"schema: say which: 'haunch schema spec', report, stock or lumber"};
   }
   if (invocation.command >= Command::species && named != kCommands.end()) return {};
   if (words.empty() && named != kCommands.end())

@@ -22,9 +22,9 @@ constexpr std::string_view kUnitColumns[] = {"length",   "width",     "thickness
 const std::vector<std::string_view> kItemKeys = {
     "id",    "species", "kind",  "length",  "width",    "thickness", "surface", "count",
     "price", "per",     "grain", "defects", "end_trim", "edge_trim", "note"};
-const std::vector<std::string_view> kFileKeys = {"units",        "currency",   "kerf",    "trim",
-                                                 "least_offcut", "allowances", "glue_up", "waste",
-                                                 "match",        "stock",      "note"};
+const std::vector<std::string_view> kFileKeys = {
+    "units",   "currency", "kerf",  "trim",  "least_offcut", "allowances",
+    "glue_up", "waste",    "match", "stock", "note",         "$schema"};
 
 /// A price in ten thousandths; nothing of what is no plain decimal of so many places.
 std::optional<std::int64_t> price_of(const std::string& text) {

@@ -20,7 +20,7 @@ In a Markdown page every ```console block is run in a folder that holds the exam
 follows is its output, both streams together; a line `...` stands for any number of lines.
 
 What a run of haunch alone prints as JSON must keep to the published schema, and what it prints as CSV must have as many
-fields in every row as in its header.
+fields in every row as in its header. Stock files that are taken, and those that are written, keep to theirs.
 
     run_cases.py --haunch PROGRAM --examples FOLDER [--accept] FILE…
 """
@@ -86,9 +86,9 @@ def parse_case(text):
 class Bench:
     """Where commands run: a fresh folder, with the program on the path."""
 
-    def __init__(self, haunch, schema):
+    def __init__(self, haunch, schemas):
         self.haunch = haunch
-        self.schema = schema
+        self.schemas = schemas
 
     def run(self, command, folder, merged=False):
         env = {"PATH": f"{Path(self.haunch).parent}:/usr/bin:/bin", "HOME": folder, "LC_ALL": "C.UTF-8",
@@ -98,15 +98,27 @@ class Bench:
         out = done.stdout.decode("utf-8", "replace")
         return done.returncode, out, "" if merged else done.stderr.decode("utf-8", "replace")
 
+    def against(self, which, text):
+        if which not in self.schemas:
+            return []
+        try:
+            errors = [e.message[:200] for e in self.schemas[which].iter_errors(json.loads(text))]
+        except ValueError as fault:
+            errors = [str(fault)]
+        return [f"not by the schema of {which}: {e}" for e in errors[:3]]
+
+    def faults_of_stock(self, command, folder):
+        """Of stock files in JSON that were taken, and of those that were written."""
+        names = re.findall(r"--(?:stock|leftover) (\S+\.json)", command)
+        files = [Path(folder, name) for name in names if Path(folder, name).is_file()]
+        return [fault for file in files for fault in self.against("stock", file.read_text(encoding="utf-8"))]
+
     def faults_of_form(self, command, out):
         if not out or not re.fullmatch(r"haunch [^|;&]*", command):
             return []
-        if self.schema and out.startswith('{"format": "haunch-report-1"'):
-            try:
-                errors = [e.message[:200] for e in self.schema.iter_errors(json.loads(out))]
-            except ValueError as fault:
-                errors = [str(fault)]
-            return [f"not by the report's schema: {e}" for e in errors[:3]]
+        for which in ("report", "lumber"):
+            if out.startswith(f'{{"format": "haunch-{which}-1"'):
+                return self.against(which, out)
         if "--format csv" in command:
             rows = list(csv.reader(io.StringIO(out)))
             if any(len(row) != len(rows[0]) for row in rows):
@@ -114,13 +126,14 @@ class Bench:
         return []
 
 
-def report_validator(haunch):
-    if jsonschema is None:
-        return None
-    text = subprocess.run([haunch, "schema", "report"], check=True, stdout=subprocess.PIPE).stdout
-    schema = json.loads(text)
-    jsonschema.Draft202012Validator.check_schema(schema)
-    return jsonschema.Draft202012Validator(schema)
+def validators(haunch):
+    found = {}
+    for which in ("report", "lumber", "stock") if jsonschema else ():
+        text = subprocess.run([haunch, "schema", which], check=True, stdout=subprocess.PIPE).stdout
+        schema = json.loads(text)
+        jsonschema.Draft202012Validator.check_schema(schema)
+        found[which] = jsonschema.Draft202012Validator(schema)
+    return found
 
 
 def difference(name, wanted, got):
@@ -151,6 +164,7 @@ def run_case(path, bench, examples, accept):
             if status != run.exit:
                 found.append(f"exit: wanted {run.exit}, got {status}")
             found += bench.faults_of_form(run.command, out)
+            found += bench.faults_of_stock(run.command, folder) if status in (0, 1) else []
             faults += [f"{run.command}\n    {fault}" for fault in found]
     if accept:
         path.write_text(written_case(text, runs), encoding="utf-8")
@@ -210,7 +224,7 @@ def main():
     parser.add_argument("files", nargs="+")
     options = parser.parse_args()
     haunch = os.path.abspath(options.haunch)
-    bench = Bench(haunch, report_validator(haunch))
+    bench = Bench(haunch, validators(haunch))
     passed = failed = 0
     for path in map(Path, options.files):
         run = run_page if path.suffix == ".md" else run_case
