@@ -41,7 +41,6 @@ class LumberRun {
         report_lumber(std::move(parts_), std::move(stock_), unit, invocation_.lumber);
     if (!complaints_.note(place(report.problems))) return complaints_.status();
     write(report, invocation_.view.unit.value_or(unit));
-    if (complaints_.status() < kBadSpec && !invocation_.leftover.empty()) write_leftover(report);
     if (!report.unplaced.empty()) complaints_.raise(kCheckFailed);
     return complaints_.status();
   }
@@ -159,24 +158,31 @@ class LumberRun {
     return identities_of(files, streams_);
   }
 
-  void write(const LumberReport& report, Unit unit) {
+  std::string plan_text(const LumberReport& report, Unit unit) const {
     const View& view = invocation_.view;
-    OutputFile file(invocation_.output, streams_.out, inputs());
-    if (view.format == Format::json)
-      file.append(lumber_json(report, unit));
-    else if (view.format == Format::csv)
-      file.append(lumber_csv(report, unit, view.for_spreadsheet));
-    else
-      file.append(lumber_page(report, LengthPrinter(unit, view.lengths)));
-    file.finish();
-    if (file.fault()) complaints_.note(*file.fault());
+    if (view.format == Format::json) return lumber_json(report, unit);
+    if (view.format == Format::csv) return lumber_csv(report, unit, view.for_spreadsheet);
+    return lumber_page(report, LengthPrinter(unit, view.lengths));
   }
 
-  void write_leftover(const LumberReport& report) {
-    OutputFile file(invocation_.leftover, streams_.out, inputs());
-    file.append(stock_text(stock_left(report)));
-    file.finish();
+  /// The plan and the stock that is left: both files whole, or neither.
+  void write(const LumberReport& report, Unit unit) {
+    std::optional<OutputFile> left;
+    if (!invocation_.leftover.empty()) {
+      left.emplace(invocation_.leftover, streams_.out, inputs());
+      left->append(stock_text(stock_left(report)));
+      if (!is_well(*left, left->settle())) return;
+    }
+    OutputFile plan(invocation_.output, streams_.out, inputs());
+    plan.append(plan_text(report, unit));
+    if (!is_well(plan, plan.settle())) return;
+    if (left && !is_well(*left, left->finish())) return;
+    is_well(plan, plan.finish());
+  }
+
+  bool is_well(const OutputFile& file, OutputFile::State state) {
     if (file.fault()) complaints_.note(*file.fault());
+    return state != OutputFile::State::failed;
   }
 
   const Invocation& invocation_;
@@ -200,7 +206,7 @@ std::string usage_fault(const Invocation& invocation) {
     return "--stock: the stock file and another cannot both come from standard input";
   if (!invocation.leftover.empty() && invocation.stock.empty())
     return "--leftover: goes with --stock; without stock nothing is left";
-  if (!invocation.leftover.empty() && invocation.leftover == invocation.output)
+  if (is_one_file(invocation.leftover, invocation.output))
     return "--leftover: is the file of -o too; give each its own";
   return {};
 }

@@ -88,7 +88,7 @@ class LumberJson {
     json_.row();
     json_.open_object();
     json_.member("stock", item.id);
-    json_.member("copy", board.copy + 1);
+    json_.member("copy", number_of(item, board));
     json_.member("length", item.length);
     json_.member("width", item.width);
     json_.member("thickness", item.thickness.thickness);
@@ -349,7 +349,7 @@ std::string lumber_csv(const LumberReport& report, Unit unit, bool for_spreadshe
         CsvRow line = row();
         begin(line, plan.pieces[cut.want]);
         line.text(item.id);
-        line.count(board.copy + 1);
+        line.count(number_of(item, board));
         line.plain(item.price ? "yes" : "no");
         for (const Length length :
              {item.thickness.thickness, cut.spot.x, cut.spot.y, cut.spot.length, cut.spot.width})

@@ -121,12 +121,19 @@ class LumberPage {
     if (report_.unplaced.empty()) return {};
     std::string page = "\nNOT PLACED, " + std::to_string(report_.unplaced.size()) + " of " +
                        std::to_string(report_.parts.size()) + "\n";
+    std::vector<std::pair<std::string, std::vector<std::string>>> same;  // by what is said of them
     for (const UnplacedPart& each : report_.unplaced) {
       const LumberPart& part = report_.parts[each.part];
-      page += line(part.name + " (" + part.label + "), finished " +
-                   size(part.finished.length, part.finished.width) + " x " +
-                   one(part.finished.thickness) + ": " + each.why);
+      const std::string words = " (" + part.label + "), finished " +
+                                size(part.finished.length, part.finished.width) + " x " +
+                                one(part.finished.thickness) + ": " + each.why;
+      auto row =
+          std::find_if(same.begin(), same.end(), [&](const auto& it) { return it.first == words; });
+      if (row == same.end()) row = same.insert(row, {words, {}});
+      row->second.push_back(part.name);
     }
+    for (const auto& [words, names] : same)
+      page += line(joined(names) + words);
     return page;
   }
 
@@ -192,7 +199,8 @@ class LumberPage {
     const StockItem& item = report_.stock.items[plan.items[board.stock]];
     std::string page = "\n" + std::string(item.thickness.sheet ? "SHEET " : "BOARD ") +
                        std::to_string(number) + ": " + item.id;
-    if (item.count != 1) page += ", its no. " + std::to_string(board.copy + 1);
+    if (item.count != 1 || item.taken > 0)
+      page += ", its no. " + std::to_string(number_of(item, board));
     page += ", " + size(item.length, item.width) + " x " + thickness_name(item) +
             (plan.material.empty() ? "" : ", " + plan.material) +
             (item.price ? ", bought" : ", in hand") + "\n";
@@ -371,6 +379,7 @@ class LumberPage {
       if (row == rows.end()) row = rows.insert(row, {{}, rough, report_.parts[i].material});
       row->names.push_back(report_.parts[i].name);
     }
+    if (rows.empty()) return {};
     TextTable table({"pieces", "length", "width", "from", "of", "for"});
     for (const Row& row : rows)
       table.add({std::to_string(row.names.size() * row.rough.pieces()), row.rough.length,
@@ -379,6 +388,7 @@ class LumberPage {
   }
 
   std::string takings_off() const {
+    if (report_.takings.empty()) return {};
     const lumber::WasteRule& waste = report_.stock.sawing.waste;
     TextTable table(
         {"of", "thick", "pieces", "m2", "m3", "board ft", "buy m3", "buy board ft", "sheets"});

@@ -365,6 +365,10 @@ LumberReport report_lumber(std::vector<LumberPart> parts, std::optional<StockFil
   return report;
 }
 
+std::int64_t number_of(const StockItem& item, const lumber::BoardPlan& board) {
+  return item.taken + board.copy + 1;
+}
+
 lumber::Totals totals_of(const LumberReport& report) {
   lumber::Totals sum;
   for (const MaterialPlan& plan : report.plans) {
@@ -406,6 +410,7 @@ lumber::Bounds bounds_of(const LumberReport& report) {
 }
 
 StockFile stock_left(const LumberReport& report) {
+  constexpr int kMostTaken = 100'000;
   StockFile left = report.stock;
   std::set<std::string> ids;
   for (const StockItem& item : left.items)
@@ -415,6 +420,7 @@ StockFile stock_left(const LumberReport& report) {
     for (const lumber::BoardPlan& board : plan.plan.boards) {
       StockItem& item = left.items[plan.items[board.stock]];
       if (item.count) item.count = *item.count - 1;
+      item.taken = std::min(item.taken + 1, kMostTaken);
       for (const lumber::Spot& spot : board.offcuts) {
         StockItem offcut = item;
         int number = 1;
@@ -427,6 +433,7 @@ StockFile stock_left(const LumberReport& report) {
         offcut.price.reset();
         offcut.defects.clear();
         offcut.count = 1;
+        offcut.taken = 0;
         offcut.end_trim = offcut.edge_trim = Length();  // its sides are sawn
         offcuts.push_back(std::move(offcut));
       }

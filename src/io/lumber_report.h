@@ -91,6 +91,9 @@ struct LumberWishes {
 LumberReport report_lumber(std::vector<LumberPart> parts, std::optional<StockFile> stock, Unit unit,
                            const LumberWishes& wishes);
 
+/// Which of the boards of its kind it is: 1, 2 …, those that earlier plans took counted.
+std::int64_t number_of(const StockItem& item, const lumber::BoardPlan& board);
+
 /// The sums of all plans. used = parts + kerf + trim + offcuts + scrap.
 lumber::Totals totals_of(const LumberReport& report);
 

@@ -262,6 +262,10 @@ constexpr std::string_view kStockSchema = R"schema({
           "type": "integer", "minimum": 0, "maximum": 100000,
           "description": "in hand one, for sale as many as wanted"
         },
+        "taken": {
+          "type": "integer", "minimum": 0, "maximum": 100000,
+          "description": "by earlier plans and no more among count; numbers go on from there"
+        },
         "price": {"type": "number", "minimum": 0, "exclusiveMaximum": 10000000},
         "per": {"enum": ["board", "board_foot", "cubic_metre", "metre", "square_metre"]},
         "grain": {"type": "boolean", "description": "false: parts may be turned on it"},

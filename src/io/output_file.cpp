@@ -23,12 +23,14 @@ constexpr std::array<int, 3> kInterrupts{SIGINT, SIGTERM, SIGHUP};
 
 // What the handler needs, fixed in place: it may run between any two instructions, and may not
 // allocate.
-std::array<char, 4096> leftover_path{};
-volatile sig_atomic_t leftover_there = 0;
+constexpr std::size_t kMostLeftovers = 2;
+std::array<std::array<char, 4096>, kMostLeftovers> leftover_paths{};
+std::array<volatile sig_atomic_t, kMostLeftovers> leftover_there{};
 std::array<struct sigaction, kInterrupts.size()> former_actions{};
 
 extern "C" void remove_leftover(int signal) {
-  if (leftover_there != 0) ::unlink(leftover_path.data());
+  for (std::size_t i = 0; i < kMostLeftovers; ++i)
+    if (leftover_there[i] != 0) ::unlink(leftover_paths[i].data());
   for (std::size_t i = 0; i < kInterrupts.size(); ++i)
     if (kInterrupts[i] == signal) ::sigaction(signal, &former_actions[i], nullptr);
   ::raise(signal);  // comes as soon as this returns, and does what it would have done without us
@@ -52,11 +54,21 @@ class NoInterrupts {
   sigset_t before_{};
 };
 
+bool any_leftover() {
+  return std::any_of(leftover_there.begin(), leftover_there.end(),
+                     [](const volatile sig_atomic_t& there) { return there != 0; });
+}
+
 /// From here on an interrupt removes `path`. One that was ignored (nohup) stays ignored.
 void guard(const std::string& path) {
-  if (leftover_there != 0 || path.size() >= leftover_path.size()) return;
-  std::memcpy(leftover_path.data(), path.c_str(), path.size() + 1);
-  leftover_there = 1;
+  std::size_t free = 0;
+  while (free < kMostLeftovers && leftover_there[free] != 0)
+    ++free;
+  if (free == kMostLeftovers || path.size() >= leftover_paths[free].size()) return;
+  const bool first = !any_leftover();
+  std::memcpy(leftover_paths[free].data(), path.c_str(), path.size() + 1);
+  leftover_there[free] = 1;
+  if (!first) return;
   struct sigaction action {};
   action.sa_handler = remove_leftover;
   ::sigemptyset(&action.sa_mask);
@@ -67,10 +79,15 @@ void guard(const std::string& path) {
 }
 
 void unguard(const std::string& path) {
-  if (leftover_there == 0 || path != leftover_path.data()) return;
+  bool was_there = false;
+  for (std::size_t i = 0; i < kMostLeftovers; ++i) {
+    if (leftover_there[i] == 0 || path != leftover_paths[i].data()) continue;
+    leftover_there[i] = 0;
+    was_there = true;
+  }
+  if (!was_there || any_leftover()) return;
   for (std::size_t i = 0; i < kInterrupts.size(); ++i)
     ::sigaction(kInterrupts[i], &former_actions[i], nullptr);
-  leftover_there = 0;
 }
 
 bool is_same_file(const std::string& path, int descriptor) {
@@ -120,6 +137,16 @@ std::optional<FileIdentity> identity_of(const std::string& path) {
 std::optional<FileIdentity> identity_of(int descriptor) {
   struct stat status {};
   return ::fstat(descriptor, &status) == 0 ? identity(status) : std::nullopt;
+}
+
+bool is_one_file(const std::string& one, const std::string& other) {
+  if (one.empty() || other.empty()) return false;
+  std::error_code error;
+  const auto place = [&error](const std::string& path) {
+    return std::filesystem::weakly_canonical(std::filesystem::absolute(followed(path), error),
+                                             error);
+  };
+  return place(one) == place(other) && !error;
 }
 
 OutputFile::OutputFile(const std::string& path, int standard_output,
@@ -220,10 +247,15 @@ bool OutputFile::write_piece(std::string_view& bytes) {
   return false;
 }
 
-OutputFile::State OutputFile::finish() {
-  if (state_ != State::open) return state_;
+OutputFile::State OutputFile::settle() {
+  if (state_ != State::open || descriptor_ < 0) return state_;
   flush();
-  if (state_ != State::open || !sync() || !close_descriptor()) return state_;
+  if (state_ == State::open && sync()) close_descriptor();
+  return state_;
+}
+
+OutputFile::State OutputFile::finish() {
+  if (settle() != State::open) return state_;
   const NoInterrupts meanwhile;
   if (!temporary_.empty()) {
     if (calls_.rename(temporary_.c_str(), target_.c_str()) != 0) {

@@ -38,13 +38,16 @@ struct FileIdentity {
 std::optional<FileIdentity> identity_of(const std::string& path);
 std::optional<FileIdentity> identity_of(int descriptor);
 
+/// Whether two names lead to one file, be it there or not.
+bool is_one_file(const std::string& one, const std::string& other);
+
 /// Where results go.
 ///
 /// A named file is written under another name in the same folder, synced and renamed when it is
 /// finished; without that, or after any fault, the name keeps what it held and nothing is left
 /// over, on an interrupt neither. A link is followed; an existing file keeps its permissions. What
 /// is no ordinary file (/dev/stdout, a pipe) is written directly, and SIGPIPE ignored from then on.
-/// One named file at a time in a process, for the sake of the interrupt.
+/// Two named files at a time in a process at most, for the sake of the interrupt.
 class OutputFile {
  public:
   /// An empty `path` or standard output by another name writes to the descriptor `standard_output`.
@@ -64,7 +67,10 @@ class OutputFile {
 
   /// Bytes are held back up to 64 KiB. After a fault this does nothing.
   void append(std::string_view bytes);
-  /// Writes what is left and puts the file in its place.
+  /// Writes what is left; a named file is then whole, but still under its other name, so that of
+  /// two files both or neither can be put in place. Nothing is appended after it.
+  State settle();
+  /// Settles, and puts the file in its place.
   State finish();
 
   State state() const { return state_; }

@@ -21,7 +21,7 @@ constexpr std::string_view kUnitColumns[] = {"length",   "width",     "thickness
                                              "end_trim", "edge_trim", "defects"};
 const std::vector<std::string_view> kItemKeys = {
     "id",    "species", "kind",  "length",  "width",    "thickness", "surface", "count",
-    "price", "per",     "grain", "defects", "end_trim", "edge_trim", "note"};
+    "price", "per",     "grain", "defects", "end_trim", "edge_trim", "taken",   "note"};
 const std::vector<std::string_view> kFileKeys = {
     "units",   "currency", "kerf",  "trim",  "least_offcut", "allowances",
     "glue_up", "waste",    "match", "stock", "note",         "$schema"};
@@ -348,6 +348,9 @@ class StockReader {
       item.count = values_.whole_number(*count, child_path(path, "count"), 0, kMostOfOne);
     else if (value.find("price") == nullptr)
       item.count = 1;
+    if (const Value* taken = value.find("taken"))
+      item.taken =
+          values_.whole_number(*taken, child_path(path, "taken"), 0, kMostOfOne).value_or(0);
   }
 
   void read_trim(const Value& value, const std::string& path, StockItem& item) {

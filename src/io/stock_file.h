@@ -52,6 +52,7 @@ struct StockItem {
   Length nominal;            // as the trade counts it: of a quarter the rough thickness
   std::string quarters;      // "5/4" where it was written so
   std::optional<int> count;  // empty: as many as wanted
+  int taken = 0;             // by earlier plans, no more among `count`; numbers go on from there
   std::optional<Price> price;
   bool grain = true;
   std::vector<lumber::Defect> defects;

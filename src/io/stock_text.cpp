@@ -44,6 +44,7 @@ void append_item(JsonText& json, const StockItem& item) {
   json.member("id", item.id);
   append_sizes(json, item);
   if (item.count) json.member("count", static_cast<std::int64_t>(*item.count));
+  if (item.taken > 0) json.member("taken", static_cast<std::int64_t>(item.taken));
   if (item.price) {
     json.key("price");
     constexpr int kPlaces = 4;

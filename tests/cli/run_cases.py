@@ -164,7 +164,7 @@ def run_case(path, bench, examples, accept):
             if status != run.exit:
                 found.append(f"exit: wanted {run.exit}, got {status}")
             found += bench.faults_of_form(run.command, out)
-            found += bench.faults_of_stock(run.command, folder) if status in (0, 1) else []
+            found += bench.faults_of_stock(run.command, folder) if status in (0, 1) and not err else []
             faults += [f"{run.command}\n    {fault}" for fault in found]
     if accept:
         path.write_text(written_case(text, runs), encoding="utf-8")

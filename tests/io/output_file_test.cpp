@@ -121,6 +121,40 @@ TEST_CASE("an unfinished result leaves what was there, and nothing else", "[outp
   CHECK(folder.read("sheet.txt") == "last week's");
 }
 
+TEST_CASE("of two files that are settled none is there until it is finished", "[output_file]") {
+  const TemporaryFolder folder;
+  folder.write("left.json", "last week's");
+  {
+    OutputFile left(folder.path("left.json"), -1);
+    OutputFile plan(folder.path("plan.txt"), -1);
+    left.append("new");
+    plan.append("cuts");
+    CHECK(left.settle() == State::open);
+    CHECK(plan.settle() == State::open);
+    CHECK(folder.read("left.json") == "last week's");
+    CHECK_FALSE(std::filesystem::exists(folder.path("plan.txt")));
+    CHECK(left.finish() == State::finished);
+  }
+  CHECK(folder.names() == Lines{"left.json"});
+  CHECK(folder.read("left.json") == "new");
+}
+
+TEST_CASE("an interrupt leaves nothing of two unfinished files", "[output_file]") {
+  const TemporaryFolder folder;
+  const pid_t child = ::fork();
+  if (child == 0) {
+    OutputFile left(folder.path("left.json"), -1);
+    OutputFile plan(folder.path("plan.txt"), -1);
+    left.settle();
+    ::raise(SIGTERM);
+    ::_exit(0);
+  }
+  int status = 0;
+  REQUIRE(::waitpid(child, &status, 0) == child);
+  CHECK(WIFSIGNALED(status));
+  CHECK(folder.names().empty());
+}
+
 TEST_CASE("a file that is written over keeps its permissions", "[output_file]") {
   const TemporaryFolder folder;
   const std::string path = folder.write("sheet.txt", "last week's");
