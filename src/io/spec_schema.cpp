@@ -168,6 +168,25 @@ Json head_properties(std::string_view kind) {
            {{"enum", {"mm", "in"}}, {"description", "of numbers, and of texts without a unit"}}}};
 }
 
+/// What of a panel is no length; and, for each tier, all that is of a panel.
+void add_panel_words(Json& panel) {
+  panel["rebate"] = {{"enum", {"back", "front", "both"}}};
+  panel["raised"] = {
+      {"enum", {"back", "front", "both"}},
+      {"description", "which faces of every panel are raised; none where it is left out"}};
+  panel["flush"] = {{"enum", {"back", "front", "both"}},
+                    {"description", "which faces of every panel are level with the frame's"}};
+  panel["raise"]["properties"]["profile"] = {{"enum", {"bevel", "cove"}}};
+  panel["held"] = {{"enum", {"middle", "left", "right", "foot", "head"}}};
+  panel["grain"] = {{"enum", {"upright", "level"}}};
+  const Json tier = object(panel);
+  panel["tiers"] = {{"type", "array"},
+                    {"minItems", 1},
+                    {"maxItems", 199},
+                    {"items", tier},
+                    {"description", "what is otherwise of the panels of each tier from the top"}};
+}
+
 Json door_properties() {
   Json all = head_properties("door");
   add_sizes(all);
@@ -175,16 +194,7 @@ Json door_properties() {
   allow_spread(all, door_spread_keys());
   all["rail_widths"] = rails();
   all["panels"] = panels();
-  all["panel"]["properties"]["rebate"] = {{"enum", {"back", "front", "both"}}};
-  all["panel"]["properties"]["raised"] = {
-      {"enum", {"back", "front", "both"}},
-      {"description", "which faces of every panel are raised; none where it is left out"}};
-  all["panel"]["properties"]["flush"] = {
-      {"enum", {"back", "front", "both"}},
-      {"description", "which faces of every panel are level with the frame's"}};
-  all["panel"]["properties"]["raise"]["properties"]["profile"] = {{"enum", {"bevel", "cove"}}};
-  all["panel"]["properties"]["held"] = {{"enum", {"middle", "left", "right", "foot", "head"}}};
-  all["panel"]["properties"]["grain"] = {{"enum", {"upright", "level"}}};
+  add_panel_words(all["panel"]["properties"]);
   all["hangs"] = {{"enum", {"left", "right"}},
                   {"description", "the stile on the hinges; the other has the lock"}};
   all["hinges"]["properties"]["number"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 12}};

@@ -16,6 +16,18 @@ namespace haunch {
 namespace {
 
 constexpr std::string_view kRailKey = "rail_widths.";
+constexpr std::string_view kTiersKey = "panel.tiers.";
+
+/// Whether the gap at some panel's edges is left to be chosen.
+bool leaves_gaps_open(const DoorSpec& spec) {
+  const auto open = [](const PanelSpec& panel) {
+    return !panel.panel_gap_across.size || !panel.panel_gap_along.size;
+  };
+  if (spec.tiers.empty()) return open(spec);
+  for (std::size_t i = 0; i < spec.tiers.size(); ++i)
+    if (open(panels_of_tier(spec, i))) return true;
+  return false;
+}
 
 class DoorJob : public Job {
  public:
@@ -36,6 +48,8 @@ class DoorJob : public Job {
     auto changed = std::make_unique<DoorJob>(*this);
     if (lever.key.starts_with(kRailKey))
       set_rail(changed->spec, lever.key.substr(kRailKey.size()), value);
+    else if (lever.key.starts_with(kTiersKey))
+      set_tier(changed->spec, lever.key.substr(kTiersKey.size()), value);
     else
       set_size(changed->spec, muntin_key(lever.key), value);
     return changed;
@@ -54,10 +68,11 @@ class DoorJob : public Job {
  private:
   PlannedDoor plan() const {
     PlannedDoor planned = plan_door(spec);
-    const bool open = !spec.panel_gap_across.size || !spec.panel_gap_along.size;
-    if (!season || !open || !planned.problems.empty()) return planned;
-    const SeasonGaps gaps = gaps_for(planned.plan, *season, unit);
-    return gaps.across || gaps.along ? plan_door(spec, gaps) : planned;
+    if (!season || !leaves_gaps_open(spec) || !planned.problems.empty()) return planned;
+    const std::vector<SeasonGaps> gaps = gaps_for(planned.plan, *season, unit, !spec.tiers.empty());
+    const bool asked = std::any_of(
+        gaps.begin(), gaps.end(), [](const SeasonGaps& each) { return each.across || each.along; });
+    return asked ? plan_door(spec, gaps) : planned;
   }
 
   std::optional<Alternative> quarter_sawn() const {
@@ -119,6 +134,17 @@ class DoorJob : public Job {
       return;
     }
     rail.width = value;
+  }
+
+  /// `place` is what follows "panel.tiers.": a number, and what of that tier's panels is set.
+  static void set_tier(DoorSpec& changed, std::string_view place, Length value) {
+    std::size_t number = 0;
+    const auto [end, fault] = std::from_chars(place.data(), place.data() + place.size(), number);
+    const std::string key =
+        "panel" + std::string(place.substr(static_cast<std::size_t>(end - place.data())));
+    for (const SizeKey& size : door_size_keys())
+      if (size.key == key || size.key.starts_with(key + "."))
+        panel_size(changed.tiers.at(number), size) = {value, false};
   }
 
   std::vector<RailSpec> planned_rails() const {

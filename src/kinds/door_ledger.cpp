@@ -7,6 +7,41 @@ namespace haunch {
 namespace {
 
 constexpr std::string_view kShopFile = "the shop file";
+constexpr std::string_view kOfPanel = "panel.";
+
+constexpr std::string_view kOfTiers = "panel.tiers.";
+
+/// "panel.gap" of the second tier from the top: "panel.tiers.1.gap".
+std::string tier_key(std::size_t tier, std::string_view key) {
+  return std::string(kOfTiers) + std::to_string(tier) + "." +
+         std::string(key.substr(kOfPanel.size()));
+}
+
+/// The other way round.
+std::string key_of_all(const std::string& key) {
+  if (!key.starts_with(kOfTiers)) return key;
+  return std::string(kOfPanel) + key.substr(key.find('.', kOfTiers.size()) + 1);
+}
+
+/// What was noted tier by tier, with what is alike in all `tiers` as one note of all panels.
+std::vector<Assumed> told_once(const std::vector<Assumed>& of_tiers, std::size_t tiers) {
+  std::vector<Assumed> told;
+  for (const Assumed& it : of_tiers) {
+    const auto alike = [&](const Assumed& other) {
+      return key_of_all(other.key) == key_of_all(it.key) && other.value == it.value &&
+             other.why == it.why;
+    };
+    const bool in_all = std::count_if(of_tiers.begin(), of_tiers.end(), alike) ==
+                        static_cast<std::ptrdiff_t>(tiers);
+    Assumed note = it;
+    if (in_all) note.key = key_of_all(it.key);
+    const bool known = std::any_of(told.begin(), told.end(), [&](const Assumed& other) {
+      return other.key == note.key && alike(other);
+    });
+    if (!known) told.push_back(std::move(note));
+  }
+  return told;
+}
 
 const SizeKey& size_key(std::string_view key) {
   const auto keys = door_size_keys();
@@ -26,6 +61,38 @@ DoorLedger::DoorLedger(const DoorSpec& stated_spec)
     : spec(stated_spec),
       unit(spec.units.value_or(Unit::mm)),
       defaults(door_defaults(unit, spec.opening_height.size.value_or(Length()))) {}
+
+void DoorLedger::enter_tier(std::size_t tier) {
+  if (!tier_) {
+    all_panels_ = spec;
+    before_tiers_ = assumed.size();
+  }
+  tier_ = tier;
+  static_cast<PanelSpec&>(spec) = all_panels_;
+  static_cast<PanelSpec&>(spec) = panels_of_tier(spec, tier);
+}
+
+void DoorLedger::leave_tiers() {
+  if (!tier_) return;
+  tier_.reset();
+  static_cast<PanelSpec&>(spec) = all_panels_;
+  const auto first = assumed.begin() + static_cast<std::ptrdiff_t>(before_tiers_);
+  const std::vector<Assumed> of_tiers(first, assumed.end());
+  assumed.erase(first, assumed.end());
+  for (Assumed& it : told_once(of_tiers, spec.tiers.size()))
+    assumed.push_back(std::move(it));
+}
+
+bool DoorLedger::is_own(std::string_view key) const {
+  if (tier_) return states(spec.tiers[*tier_], key);
+  return states(spec, key) && source_of(key) == Source::spec;
+}
+
+std::string DoorLedger::key_here(std::string_view key) const {
+  if (!tier_ || !key.starts_with(kOfPanel)) return std::string(key);
+  if (!is_own(key) && states(all_panels_, key)) return std::string(key);
+  return tier_key(*tier_, key);
+}
 
 const Stated& DoorLedger::stated(std::string_view key) const {
   return spec.*size_key(key).size;
@@ -63,7 +130,7 @@ void DoorLedger::settle_group(std::string_view group, Length fallback,
 
 void DoorLedger::assume(std::string_view key, decltype(Assumed::value) value,
                         std::string_view why) {
-  assumed.push_back({std::string(key), std::move(value), std::string(why)});
+  assumed.push_back({key_here(key), std::move(value), std::string(why)});
 }
 
 void DoorLedger::note_shop(std::string_view key, decltype(Assumed::value) value) {
@@ -74,8 +141,12 @@ void DoorLedger::add_lever(const std::string& key, Length value, Change change, 
                            std::string what) {
   if (change == Change::none) return;
   const Length step = change == Change::size ? defaults.size_step : defaults.fit_step;
-  levers.push_back({written_key(spec, key), std::move(what), value, step,
-                    zero_allowed ? Length() : Length::from_steps(1)});
+  const std::string written = key_here(written_key(spec, key));
+  const bool known = tier_ && std::any_of(levers.begin(), levers.end(),
+                                          [&](const Lever& lever) { return lever.key == written; });
+  if (known) return;
+  levers.push_back(
+      {written, std::move(what), value, step, zero_allowed ? Length() : Length::from_steps(1)});
 }
 
 DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
@@ -87,6 +158,8 @@ DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
   if (key == "panel.raised") return of(spec.raised.word.has_value(), spec.raised.by_shop);
   if (key == "panel.flush") return of(spec.flush.word.has_value(), spec.flush.by_shop);
   if (key == "panel.rebate") return of(spec.rebate.word.has_value(), spec.rebate.by_shop);
+  if (key == "panel.raise.profile") return of(spec.profile.word.has_value(), spec.profile.by_shop);
+  if (key == "panel.held") return of(spec.held.word.has_value(), spec.held.by_shop);
   Source source = Source::nobody;
   for (const SizeKey& size : door_size_keys()) {
     if (size.key != key && !size.key.starts_with(std::string(key) + ".")) continue;
@@ -101,7 +174,7 @@ void DoorLedger::problem(const std::vector<std::string>& keys, std::string messa
       keys.begin(), keys.end(),
       [&](const std::string& a, const std::string& b) { return source_of(a) < source_of(b); });
   if (source_of(*first) == Source::shop) message += " (" + *first + " is from the shop file)";
-  const std::string path = pointer_to(written_key(spec, *first));
+  const std::string path = pointer_to(key_here(written_key(spec, *first)));
   const bool told = std::any_of(problems.begin(), problems.end(),
                                 [&](const Problem& it) { return it.path == path; });
   if (!told) problems.push_back({path, std::move(message), {}});

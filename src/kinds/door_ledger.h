@@ -2,6 +2,7 @@
 // changed, what can't be.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -33,6 +34,14 @@ class DoorLedger {
   std::vector<Problem> problems;
 
   const Stated& stated(std::string_view key) const;
+
+  /// From here on the panel's keys are those of one tier: what it states itself, and for want of
+  /// that what is stated of all panels. Until leave_tiers.
+  void enter_tier(std::size_t tier);
+  /// Back to all panels. What was assumed alike in every tier is then listed once.
+  void leave_tiers();
+  /// Whether the spec states a panel's key itself; in a tier, whether the tier does.
+  bool is_own(std::string_view key) const;
 
   /// The stated size, else `fallback`; one that is not the spec's own is listed as assumed.
   Length settle(std::string_view key, Length fallback, std::string_view why);
@@ -72,6 +81,12 @@ class DoorLedger {
  private:
   enum class Source { nobody, shop, spec };
   Source source_of(std::string_view key) const;
+  /// The key as the spec has it: of a tier's panels, where it is not one of all panels'.
+  std::string key_here(std::string_view key) const;
+
+  std::optional<std::size_t> tier_;
+  PanelSpec all_panels_;          // as stated, while in a tier
+  std::size_t before_tiers_ = 0;  // what was assumed until then
 };
 
 }  // namespace haunch

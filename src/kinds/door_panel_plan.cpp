@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <span>
 
 #include "door_plan_steps.h"
 
@@ -21,12 +22,12 @@ Length take_gap(DoorLedger& ledger, std::string_view key, Length usual_gap, Leng
                                       : ledger.usual());
 }
 
-void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan) {
-  const PanelPlan& panel = plan.panel;
+void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan, const PanelPlan& panel,
+                        std::span<const TierPlan> tiers) {
   const Length groove = plan.groove.depth;
   const Length edge = panel.raise ? panel.raise->width : panel.rebated ? groove : Length();
   const Length least = edge * 2;
-  for (const TierPlan& tier : plan.frame.tiers) {
+  for (const TierPlan& tier : tiers) {
     const Strip& sight = tier.sights.front();
     const Length wide = sight.high - sight.low + (groove - panel.gap_at_sides()) * 2;
     const Length high = tier.height.high - tier.height.low + (groove - panel.gap_at_ends()) * 2;
@@ -60,34 +61,29 @@ void settle_held(DoorLedger& ledger, PanelPlan& panel) {
   panel.held = at == HeldAt::left || at == HeldAt::foot ? Held::low_edge : Held::high_edge;
 }
 
-/// What the shop file says of a panel's faces gives way where the spec says something else of them.
-void let_spec_choose(DoorSpec& spec) {
-  Chosen<Rebate>* const faces[] = {&spec.raised, &spec.flush, &spec.rebate};
-  const bool chosen = std::any_of(std::begin(faces), std::end(faces),
-                                  [](const auto* face) { return face->word && !face->by_shop; });
-  for (Chosen<Rebate>* face : faces)
-    if (chosen && face->by_shop) *face = {};
-}
+constexpr const char* kRaiseKeys[] = {"panel.raise.width", "panel.raise.tongue",
+                                      "panel.raise.shoulder", "panel.raise.profile"};
 
-/// A raise without a raised face, or two words of which one was meant.
-void demand_one_meaning(DoorLedger& ledger) {
-  const DoorSpec& spec = ledger.spec;
-  std::vector<std::string> of_raise;
-  for (const std::string key : {"panel.raise.width", "panel.raise.tongue", "panel.raise.shoulder"})
-    if (ledger.stated(key).size && !ledger.stated(key).by_shop) of_raise.push_back(key);
-  if (spec.profile.word && !spec.profile.by_shop) of_raise.emplace_back("panel.raise.profile");
-  for (const std::string& key : of_raise)
-    if (!spec.raised.word)
+/// A raise without a raised face.
+void demand_raised(DoorLedger& ledger) {
+  for (const char* key : kRaiseKeys)
+    if (ledger.is_own(key))
       ledger.problem({key},
                      "is of a raised panel, but nothing is raised; say which face: \"raised\": "
                      "\"front\", \"back\" or \"both\"");
+}
+
+/// Two words of which one was meant.
+void demand_one_meaning(DoorLedger& ledger) {
+  const DoorSpec& spec = ledger.spec;
+  if (!spec.raised.word) demand_raised(ledger);
   if (spec.raised.word && spec.rebate.word)
     ledger.problem({"panel.rebate"}, "a raised panel has no rebate; keep one of the two");
   if (spec.raised.word && spec.flush.word)
     ledger.problem({"panel.flush"}, "a panel is raised or flush; keep one of the two");
   if (!spec.raised.word && spec.flush.word && spec.rebate.word)
     ledger.problem({"panel.rebate"}, "\"flush\" says where the rebate is; take this out");
-  if (spec.flush.word && spec.panel_thickness.size && !spec.panel_thickness.by_shop)
+  if (spec.flush.word && ledger.is_own("panel.thickness"))
     ledger.problem({"panel.thickness"},
                    "a flush panel is as thick as its groove's place makes it; take this out, or "
                    "write \"rebate\" instead of \"flush\"");
@@ -98,19 +94,19 @@ struct BesideTongue {
   Length front, back;
 };
 
-BesideTongue beside_tongue(const DoorPlan& plan) {
-  const Length tongue = plan.panel.tongue;
+BesideTongue beside_tongue(const DoorPlan& plan, const PanelPlan& panel) {
+  const Length tongue = panel.tongue;
   const Length front = plan.groove.from_face + floor_half(plan.groove.width - tongue);
   return {front, plan.frame.thickness - front - tongue};
 }
 
 /// The thickness that brings the raised face level with the frame's, or a little below it.
-Length raised_thickness(const DoorLedger& ledger, const DoorPlan& plan) {
-  const auto [front, back] = beside_tongue(plan);
-  const Length tongue = plan.panel.tongue;
-  const Length waste = plan.panel.rebate == Rebate::front  ? front
-                       : plan.panel.rebate == Rebate::back ? back
-                                                           : std::min(front, back) * 2;
+Length raised_thickness(const DoorLedger& ledger, const DoorPlan& plan, const PanelPlan& panel) {
+  const auto [front, back] = beside_tongue(plan, panel);
+  const Length tongue = panel.tongue;
+  const Length waste = panel.rebate == Rebate::front  ? front
+                       : panel.rebate == Rebate::back ? back
+                                                      : std::min(front, back) * 2;
   return std::max(floor_multiple(tongue + waste, ledger.defaults.whole),
                   tongue + ledger.defaults.whole);
 }
@@ -146,12 +142,11 @@ void demand_slope(DoorLedger& ledger, const RaiseDesign& raise, Length depth) {
                     ledger.say(raise.width - raise.tongue), ledger.say(depth - raise.shoulder)));
 }
 
-void settle_raise(DoorLedger& ledger, DoorPlan& plan) {
-  PanelPlan& panel = plan.panel;
+void settle_raise(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   panel.rebate = *ledger.spec.raised.word;
   note_shop_face(ledger, "panel.raised", ledger.spec.raised);
   panel.thickness =
-      ledger.take("panel.thickness", raised_thickness(ledger, plan),
+      ledger.take("panel.thickness", raised_thickness(ledger, plan, panel),
                   "so that its field is level with the frame's face, or a little below");
   const Length waste = panel.thickness - panel.tongue;
   if (waste <= Length()) {
@@ -177,11 +172,10 @@ void settle_raise(DoorLedger& ledger, DoorPlan& plan) {
 }
 
 /// A panel rebated so that its face, or both, are level with the frame's.
-void settle_flush(DoorLedger& ledger, DoorPlan& plan) {
-  PanelPlan& panel = plan.panel;
+void settle_flush(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   panel.rebate = *ledger.spec.flush.word;
   note_shop_face(ledger, "panel.flush", ledger.spec.flush);
-  const auto [front, back] = beside_tongue(plan);
+  const auto [front, back] = beside_tongue(plan, panel);
   panel.front_waste = panel.rebate == Rebate::back ? Length() : front;
   panel.thickness =
       panel.tongue + panel.front_waste + (panel.rebate == Rebate::front ? Length() : back);
@@ -190,8 +184,7 @@ void settle_flush(DoorLedger& ledger, DoorPlan& plan) {
 }
 
 /// A panel that is not raised: flat, or rebated where it is thicker than the groove is wide.
-void settle_flat(DoorLedger& ledger, DoorPlan& plan) {
-  PanelPlan& panel = plan.panel;
+void settle_flat(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   panel.thickness = ledger.take("panel.thickness", panel.tongue, "flat: as thick as its tongue");
   panel.rebated = panel.thickness > plan.groove.width;
   if (panel.rebated)
@@ -199,10 +192,10 @@ void settle_flat(DoorLedger& ledger, DoorPlan& plan) {
   if (panel.rebated) panel.front_waste = share_in_front(panel);
 }
 
-}  // namespace
-
-void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
-  PanelPlan& panel = plan.panel;
+/// The panels of `tiers`, all alike.
+PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const TierPlan> tiers,
+                       const SeasonGaps& gaps) {
+  PanelPlan panel;
   const GrooveDesign& groove = plan.groove;
   panel.allowance = ledger.take("panel.allowance", ledger.defaults.panel_allowance,
                                 "so that the panel slides in its groove");
@@ -213,15 +206,14 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
         fmt::format(
             "a panel allowance of {} leaves nothing of a tongue in a groove of {}; make it less",
             ledger.say(panel.allowance), ledger.say(groove.width)));
-    return;
+    return panel;
   }
-  let_spec_choose(ledger.spec);
   if (ledger.spec.raised.word)
-    settle_raise(ledger, plan);
+    settle_raise(ledger, plan, panel);
   else if (ledger.spec.flush.word)
-    settle_flush(ledger, plan);
+    settle_flush(ledger, plan, panel);
   else
-    settle_flat(ledger, plan);
+    settle_flat(ledger, plan, panel);
   panel.grain =
       ledger.choose(ledger.spec.grain, "panel.grain", Grain::upright, {"upright", "level"});
   panel.gap_across = take_gap(ledger, "panel.gap.across_grain", ledger.defaults.gap_across,
@@ -230,7 +222,34 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
                              groove.depth, gaps.along);
   settle_held(ledger, panel);
   demand_one_meaning(ledger);
-  demand_panel_sizes(ledger, plan);
+  demand_panel_sizes(ledger, plan, panel, tiers);
+  return panel;
+}
+
+/// What is said of all panels' raise, though no tier is raised.
+void demand_use_in_a_tier(DoorLedger& ledger, const DoorPlan& plan) {
+  const bool raised = std::any_of(plan.panels.begin(), plan.panels.end(),
+                                  [](const PanelPlan& panel) { return panel.raise.has_value(); });
+  if (!raised) demand_raised(ledger);
+}
+
+}  // namespace
+
+void settle_panels(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& gaps) {
+  const std::span<const TierPlan> tiers = plan.frame.tiers;
+  const auto gaps_of = [&](std::size_t tier) {
+    return gaps.empty() ? SeasonGaps() : gaps[std::min(tier, gaps.size() - 1)];
+  };
+  if (ledger.spec.tiers.empty()) {
+    plan.panels.assign(tiers.size(), settle_alike(ledger, plan, tiers, gaps_of(0)));
+    return;
+  }
+  for (std::size_t i = 0; i < tiers.size(); ++i) {
+    ledger.enter_tier(i);
+    plan.panels.push_back(settle_alike(ledger, plan, tiers.subspan(i, 1), gaps_of(i)));
+  }
+  ledger.leave_tiers();
+  if (ledger.clean()) demand_use_in_a_tier(ledger, plan);
 }
 
 }  // namespace haunch

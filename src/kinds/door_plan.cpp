@@ -12,7 +12,7 @@ namespace {
 
 /// Settles what the spec can bear. A step whose ground is faulty is not taken, so that one fault is
 /// told once.
-void settle(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps) {
+void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& gaps) {
   settle_leaf(ledger, plan.frame);
   if (ledger.clean()) settle_rails(ledger, plan.frame);
   if (ledger.clean()) settle_tiers(ledger, plan.frame);
@@ -61,6 +61,17 @@ std::optional<Problem> panels_contradiction(const DoorSpec& spec, int tiers) {
       {}};
 }
 
+std::optional<Problem> tiers_contradiction(const DoorSpec& spec, int tiers) {
+  if (spec.tiers.empty() || std::ssize(spec.tiers) == tiers) return {};
+  return Problem{
+      "/panel/tiers",
+      fmt::format("gives panels for {}, but {} rails make {}; give one object for each "
+                  "tier from the top, {{}} where nothing is otherwise",
+                  spec.tiers.size() == 1 ? "1 tier" : fmt::format("{} tiers", spec.tiers.size()),
+                  tiers + 1, tiers),
+      {}};
+}
+
 }  // namespace
 
 Length FramePlan::narrow_stile() const {
@@ -78,17 +89,20 @@ bool FramePlan::takes_muntins(std::size_t rail) const {
 }
 
 std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Problem>& reading) {
-  for (const std::string_view path : {"/rail_widths", "/panels", "/opening"})
+  for (const std::string_view path : {"/rail_widths", "/panels", "/opening", "/panel/tiers"})
     if (!is_clean(reading, path)) return {};
   if (!spec.opening_height.size) return {};
   const auto defaults = door_defaults(spec.units.value_or(Unit::mm), *spec.opening_height.size);
   const std::size_t usual_rails = std::max<std::size_t>(defaults.rails.size(), 2);
   const std::size_t rails = spec.rails.rails.empty() ? usual_rails : spec.rails.rails.size();
-  const auto problem = panels_contradiction(spec, static_cast<int>(rails) - 1);
-  return problem ? std::vector<Problem>{*problem} : std::vector<Problem>{};
+  std::vector<Problem> problems;
+  for (const auto& problem : {panels_contradiction(spec, static_cast<int>(rails) - 1),
+                              tiers_contradiction(spec, static_cast<int>(rails) - 1)})
+    if (problem) problems.push_back(*problem);
+  return problems;
 }
 
-PlannedDoor plan_door(const DoorSpec& spec, const SeasonGaps& gaps) {
+PlannedDoor plan_door(const DoorSpec& spec, const std::vector<SeasonGaps>& gaps) {
   DoorLedger ledger(spec);
   PlannedDoor planned;
   settle(ledger, planned.plan, gaps);

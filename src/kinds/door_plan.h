@@ -103,7 +103,7 @@ struct DoorPlan {
   MortiseDesign rail_mortise;
   TenonDesign muntin_tenon;
   MortiseDesign muntin_mortise;
-  PanelPlan panel;
+  std::vector<PanelPlan> panels;  // of each tier, from the top
   FittingsPlan fittings;
 };
 
@@ -123,11 +123,12 @@ struct SeasonGaps {
   std::optional<SeasonGap> across, along;
 };
 
-/// Settles every size. The unit is that of the spec, millimetres where it has none. `gaps` are
-/// taken where the spec leaves them open.
-PlannedDoor plan_door(const DoorSpec& spec, const SeasonGaps& gaps = {});
+/// Settles every size. The unit is that of the spec, millimetres where it has none. `gaps`, of each
+/// tier from the top or one for all, are taken where the spec leaves them open.
+PlannedDoor plan_door(const DoorSpec& spec, const std::vector<SeasonGaps>& gaps = {});
 
-/// What a spec says that cannot all be true, told from its values alone: panels over tiers. A
+/// What a spec says that cannot all be true, told from its values alone: panels over tiers, and
+/// their number. A
 /// matter whose values could not be read (they have a problem in `reading` already) is left alone.
 std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Problem>& reading);
 

@@ -25,6 +25,6 @@ void settle_tenons(DoorLedger& ledger, DoorPlan& plan);
 void settle_fittings(DoorLedger& ledger, DoorPlan& plan);
 
 // door_panel_plan.cpp
-void settle_panels(DoorLedger& ledger, DoorPlan& plan, const SeasonGaps& gaps);
+void settle_panels(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& gaps);
 
 }  // namespace haunch

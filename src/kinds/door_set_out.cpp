@@ -145,7 +145,7 @@ void DoorSetter::join_muntins() {
 
 void DoorSetter::add_panels(std::size_t tier) {
   const std::vector<Grooves>& muntins = muntins_[tier];
-  const PanelPlan& panel = plan_.panel;
+  const PanelPlan& panel = plan_.panels[tier];
   const Length thickness = panel.has_waste() ? panel.tongue : panel.thickness;
   // A panel thinner than its tongue is designed to be as thick, and fails its check.
   const Length cheeks =
@@ -170,7 +170,7 @@ void DoorSetter::add_panels(std::size_t tier) {
 }
 
 std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
-  const PanelPlan& panel = plan_.panel;
+  const PanelPlan& panel = plan_.panels[tier];
   const bool upright = panel.grain == Grain::upright;
   const Strip wide = plan_.frame.tiers[tier].sights[number];
   const Strip high = plan_.frame.tiers[tier].height;

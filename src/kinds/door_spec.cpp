@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 #include "value_reader.h"
 
@@ -91,6 +92,7 @@ constexpr int kMostAcross = 1000;
 constexpr int kMostPanels = 5'000;
 constexpr int kMostQuantity = 100'000;
 constexpr std::size_t kMostCutters = 1000;
+constexpr std::string_view kOfPanel = "panel.";
 
 const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
 const std::vector<std::string_view> kProfileWords = {"bevel", "cove"};
@@ -142,7 +144,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 26> kSpecialKeys;
+  static const std::array<SpecialKey, 27> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -206,6 +208,8 @@ class DoorReader {
   void read_profile(const Value& value, const std::string& path);
   void read_grain(const Value& value, const std::string& path);
   void read_held(const Value& value, const std::string& path);
+  void read_tiers(const Value& value, const std::string& path);
+  PanelSpec read_tier(const Value& value, const std::string& path);
   void read_hangs(const Value& value, const std::string& path);
   void read_hinges(const Value& value, const std::string& path);
   void read_cutters(const Value& value, const std::string& path);
@@ -215,7 +219,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 26> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 27> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -235,6 +239,7 @@ const std::array<DoorReader::SpecialKey, 26> DoorReader::kSpecialKeys = {{
     {"panel.raise.profile", &DoorReader::read_profile, Scope::both},
     {"panel.grain", &DoorReader::read_grain, Scope::both},
     {"panel.held", &DoorReader::read_held, Scope::both},
+    {"panel.tiers", &DoorReader::read_tiers, Scope::spec_only},
     {"hangs", &DoorReader::read_hangs, Scope::both},
     {"hinges.number", &DoorReader::read_hinges, Scope::both},
     {"work", &DoorReader::skip,
@@ -494,6 +499,37 @@ void DoorReader::read_held(const Value& value, const std::string& path) {
     spec_.held.word = static_cast<HeldAt>(*word);
 }
 
+void DoorReader::read_tiers(const Value& value, const std::string& path) {
+  if (value.kind != Value::Kind::list) {
+    read_.wrong_type(value, path,
+                     "a list with the panels of each tier from the top, such as "
+                     "[{\"raised\": \"front\"}, {}]");
+    return;
+  }
+  if (value.list.empty())
+    read_.problem(path, "the list is empty; give an object for each tier from the top");
+  std::vector<PanelSpec> tiers;
+  for (std::size_t i = 0; i < value.list.size(); ++i)
+    tiers.push_back(read_tier(value.list[i], child_path(path, i)));
+  spec_.tiers = std::move(tiers);
+}
+
+/// A tier's panels have the keys of all panels.
+PanelSpec DoorReader::read_tier(const Value& value, const std::string& path) {
+  if (value.kind != Value::Kind::object) {
+    read_.wrong_type(value, path,
+                     "an object; write {} for panels as in the other tiers, or what is otherwise");
+    return {};
+  }
+  if (const Value* tiers = value.find("tiers"); tiers != nullptr) {
+    read_.problem(child_path(path, "tiers"), "a tier has no tiers; take this out");
+    return {};
+  }
+  DoorSpec whole = std::exchange(spec_, DoorSpec());
+  read_object(value, std::string(kOfPanel), path);
+  return std::exchange(spec_, std::move(whole));
+}
+
 void DoorReader::read_hangs(const Value& value, const std::string& path) {
   if (const auto word = read_.choice(value, path, kSideWords))
     spec_.hangs.word = static_cast<Side>(*word);
@@ -529,6 +565,44 @@ void take_over(Field& field, const Field& shops, bool silent) {
   field.by_shop = true;
 }
 
+template <typename Word>
+void take_word(Chosen<Word>& word, const Chosen<Word>& from) {
+  if (!word.word) word = from;
+}
+
+/// Fills what is not said of a panel from what is said of others, as it was said. One of the
+/// words for its faces stands for all of them.
+void fill_panel(PanelSpec& panel, PanelSpec from) {
+  for (const SizeKey& key : kSizeKeys) {
+    if (!key.key.starts_with(kOfPanel)) continue;
+    Stated& its = panel_size(panel, key);
+    if (!its.size) its = panel_size(from, key);
+  }
+  if (!panel.chooses_face()) {
+    panel.rebate = from.rebate;
+    panel.raised = from.raised;
+    panel.flush = from.flush;
+  }
+  take_word(panel.profile, from.profile);
+  take_word(panel.grain, from.grain);
+  take_word(panel.held, from.held);
+}
+
+/// The same, all of it said by a shop file.
+PanelSpec by_shop(PanelSpec panel) {
+  for (const SizeKey& key : kSizeKeys)
+    if (key.key.starts_with(kOfPanel))
+      panel_size(panel, key).by_shop = panel_size(panel, key).size.has_value();
+  const auto mark = [](auto& chosen) { chosen.by_shop = chosen.word.has_value(); };
+  mark(panel.rebate);
+  mark(panel.raised);
+  mark(panel.flush);
+  mark(panel.profile);
+  mark(panel.grain);
+  mark(panel.held);
+  return panel;
+}
+
 }  // namespace
 
 std::string muntin_key(const std::string& key) {
@@ -557,6 +631,28 @@ std::span<const SizeKey> door_size_keys() {
   return kSizeKeys;
 }
 
+Stated& panel_size(PanelSpec& panel, const SizeKey& key) {
+  return panel.*static_cast<Stated PanelSpec::*>(key.size);
+}
+
+PanelSpec panels_of_tier(const DoorSpec& spec, std::size_t tier) {
+  PanelSpec panel = spec.tiers.at(tier);
+  fill_panel(panel, spec);
+  return panel;
+}
+
+bool states(const PanelSpec& panel, std::string_view key) {
+  for (const SizeKey& size : kSizeKeys)
+    if (size.key == key)
+      return (panel.*static_cast<Stated PanelSpec::*>(size.size)).size.has_value();
+  if (key == "panel.rebate") return panel.rebate.word.has_value();
+  if (key == "panel.raised") return panel.raised.word.has_value();
+  if (key == "panel.flush") return panel.flush.word.has_value();
+  if (key == "panel.raise.profile") return panel.profile.word.has_value();
+  if (key == "panel.grain") return panel.grain.word.has_value();
+  return key == "panel.held" && panel.held.word.has_value();
+}
+
 std::span<const std::string_view> door_spread_keys() {
   return kSpreadKeys;
 }
@@ -573,16 +669,12 @@ DoorReading read_door_spec(const Value& document, Reader reader, std::optional<U
 
 void overlay(DoorSpec& spec, const DoorSpec& shop) {
   for (const SizeKey& key : kSizeKeys) {
+    if (key.key.starts_with(kOfPanel)) continue;
     const Stated& shops = shop.*key.size;
     if (shops.size) take_over(spec.*key.size, shops, !(spec.*key.size).size);
   }
   if (!shop.rails.rails.empty()) take_over(spec.rails, shop.rails, spec.rails.rails.empty());
-  if (shop.rebate.word) take_over(spec.rebate, shop.rebate, !spec.rebate.word);
-  if (shop.raised.word) take_over(spec.raised, shop.raised, !spec.raised.word);
-  if (shop.flush.word) take_over(spec.flush, shop.flush, !spec.flush.word);
-  if (shop.profile.word) take_over(spec.profile, shop.profile, !spec.profile.word);
-  if (shop.grain.word) take_over(spec.grain, shop.grain, !spec.grain.word);
-  if (shop.held.word) take_over(spec.held, shop.held, !spec.held.word);
+  fill_panel(spec, by_shop(shop));
   if (shop.hangs.word) take_over(spec.hangs, shop.hangs, !spec.hangs.word);
   if (shop.hinges && !spec.hinges) {
     spec.hinges = shop.hinges;

@@ -72,8 +72,21 @@ struct Chosen {
   bool by_shop = false;
 };
 
+/// What is said of panels: of all of them, or of those in one tier.
+struct PanelSpec {
+  Stated panel_thickness, panel_gap_across, panel_gap_along, panel_allowance;
+  Stated raise_width, raise_tongue, raise_shoulder;
+  Chosen<Rebate> rebate;
+  Chosen<Rebate> raised, flush;
+  Chosen<Profile> profile;
+  Chosen<Grain> grain;
+  Chosen<HeldAt> held;
+
+  bool chooses_face() const { return rebate.word || raised.word || flush.word; }
+};
+
 /// Everything that a door's spec states. Empty where it is silent.
-struct DoorSpec {
+struct DoorSpec : PanelSpec {
   std::optional<Unit> units;
   bool units_by_shop = false;
   std::string id, name, note;
@@ -93,13 +106,7 @@ struct DoorSpec {
       haunch_depth;
   Stated mortise_width, mortise_from_face;
   Stated groove_width, groove_from_face;
-  Stated panel_thickness, panel_gap_across, panel_gap_along, panel_allowance;
-  Stated raise_width, raise_tongue, raise_shoulder;
-  Chosen<Rebate> rebate;
-  Chosen<Rebate> raised, flush;
-  Chosen<Profile> profile;
-  Chosen<Grain> grain;
-  Chosen<HeldAt> held;
+  std::vector<PanelSpec> tiers;  // of the panels in each tier, from the top; empty: all alike
   Chosen<Side> hangs;
   std::optional<int> hinges;
   bool hinges_by_shop = false;
@@ -126,6 +133,15 @@ struct SizeKey {
 };
 
 std::span<const SizeKey> door_size_keys();
+
+/// The size that a key of a panel, "panel." before it, gives.
+Stated& panel_size(PanelSpec& panel, const SizeKey& key);
+
+/// What is said of the panels of one tier, and for want of that of all panels.
+PanelSpec panels_of_tier(const DoorSpec& spec, std::size_t tier);
+
+/// Whether a dotted key of a panel, "panel." before it, is stated.
+bool states(const PanelSpec& panel, std::string_view key);
 
 /// Keys whose value may be one length for all the members below it: clearance, stile_width,
 /// panel.gap.

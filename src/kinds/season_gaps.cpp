@@ -44,12 +44,23 @@ void take_edge(LeastEdge& least, const Assembly& wood, std::size_t number, doubl
   }
 }
 
-LeastEdge least_edges(const Assembly& built, const Season& season, bool across) {
+/// The strip of the leaf's height in which panels are looked at; empty: all of it.
+using Within = std::optional<Strip>;
+
+bool stands_within(const Piece& panel, const Within& within) {
+  if (!within) return true;
+  const Box blank = placed_blank(panel);
+  return blank.low[1] < within->high && within->low < blank.high[1];
+}
+
+LeastEdge least_edges(const Assembly& built, const Season& season, bool across,
+                      const Within& within) {
   LeastEdge least;
   for (const double percent : other_moistures(season.moisture)) {
     const Assembly wood = at_moisture(built, season, percent);
     for (std::size_t number = 0; number < wood.joints.size(); ++number)
-      if (wood.joints[number].design.bite && is_at_long_edge(wood, wood.joints[number]) == across)
+      if (wood.joints[number].design.bite && is_at_long_edge(wood, wood.joints[number]) == across &&
+          stands_within(built.pieces[wood.joints[number].enters], within))
         take_edge(least, wood, number, percent);
   }
   return least;
@@ -78,14 +89,21 @@ std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, Length groo
 
 }  // namespace
 
-SeasonGaps gaps_for(const DoorPlan& plan, const Season& season, Unit unit) {
+std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season, Unit unit,
+                                 bool by_tier) {
   if (other_moistures(season.moisture).empty()) return {};
   const Assembly built = set_out_door(plan);
   const DoorDefaults defaults = door_defaults(unit, plan.frame.opening.height);
-  return {
-      gap_for(least_edges(built, season, true), plan.panel.gap_across, plan.groove.depth, defaults),
-      gap_for(least_edges(built, season, false), plan.panel.gap_along, plan.groove.depth,
-              defaults)};
+  std::vector<SeasonGaps> gaps;
+  for (std::size_t i = 0; i < (by_tier ? plan.panels.size() : 1); ++i) {
+    const Within within = by_tier ? Within(plan.frame.tiers[i].height) : Within();
+    const auto gap = [&](bool across, Length usual) {
+      return gap_for(least_edges(built, season, across, within), usual, plan.groove.depth,
+                     defaults);
+    };
+    gaps.push_back({gap(true, plan.panels[i].gap_across), gap(false, plan.panels[i].gap_along)});
+  }
+  return gaps;
 }
 
 }  // namespace haunch

@@ -10,6 +10,8 @@ namespace haunch {
 /// would bottom at its wettest, less where its edge would stand too little in its groove at its
 /// driest. Room comes first, as far as the groove holds the panel when built. In whole steps of 0.5
 /// mm or 1/64 in.
-SeasonGaps gaps_for(const DoorPlan& plan, const Season& season, Unit unit);
+/// One for all panels, or with `by_tier` one for each tier from the top.
+std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season, Unit unit,
+                                 bool by_tier);
 
 }  // namespace haunch

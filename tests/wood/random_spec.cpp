@@ -71,7 +71,9 @@ class Draughtsman {
     choose_tenons();
     choose_muntin_tenons();
     choose_panel();
+    put("horn", dice_.chance(30) ? Length() : shop_.size(mm(5), mm(40)));
     choose_words();
+    choose_tiers();
     if (keys_ == Keys::some) {
       leave_out();
       if (dice_.chance(9)) be_silly();
@@ -267,7 +269,6 @@ class Draughtsman {
       put("panel.gap.across_grain", shop_.size(Length(), groove_depth_ - bite));
       put("panel.gap.along_grain", shop_.size(Length(), groove_depth_ - bite));
     }
-    put("horn", dice_.chance(30) ? Length() : shop_.size(mm(5), mm(40)));
   }
 
   /// One in two of the panels that are thick enough. The tongue is as long as the groove is deep,
@@ -285,10 +286,30 @@ class Draughtsman {
         dice_.chance(20) ? Length() : shop_.fit(hundredths(50), floor_half(waste) - mm(1)));
   }
 
-  void choose_words() {
+  void choose_panel_words() {
     const std::array<std::string, 3> rebates{"back", "front", "both"};
     if (spec_.raised.empty()) spec_.rebate = rebates[static_cast<std::size_t>(dice_.between(0, 2))];
     spec_.grain = dice_.chance(75) ? "upright" : "level";
+  }
+
+  /// Now and then the panels of some tiers are drawn anew.
+  void choose_tiers() {
+    if (!dice_.chance(spec_.rails.size() > 2 ? 30 : 5)) return;
+    DoorSpec whole = std::move(spec_);
+    for (std::size_t i = 1; i < whole.rails.size(); ++i) {
+      spec_ = DoorSpec();
+      if (dice_.chance(65)) {
+        choose_panel();
+        choose_panel_words();
+      }
+      whole.tiers.push_back(
+          {spec_.lengths, spec_.rebate, spec_.raised, spec_.profile, spec_.grain});
+    }
+    spec_ = std::move(whole);
+  }
+
+  void choose_words() {
+    choose_panel_words();
     if (dice_.chance(20)) spec_.name = "flour store door";
     if (dice_.chance(20)) spec_.species = "oak";
     if (dice_.chance(20)) spec_.quantity = static_cast<int>(dice_.between(1, 12));
@@ -301,10 +322,16 @@ class Draughtsman {
       return !each.key.starts_with("opening") && dice_.chance(share);
     };
     lengths.erase(std::remove_if(lengths.begin(), lengths.end(), dropped), lengths.end());
+    for (TierPanels& tier : spec_.tiers)
+      std::erase_if(tier.lengths, dropped);
     complete("stile_width.left", "stile_width.right");
     // A tongue shorter than the groove that is then taken would wedge.
-    if (!spec_.find("groove_depth"))
-      std::erase_if(lengths, [](const SpecLength& it) { return it.key == "panel.raise.tongue"; });
+    const auto is_tongue = [](const SpecLength& it) { return it.key == "panel.raise.tongue"; };
+    if (!spec_.find("groove_depth")) {
+      std::erase_if(lengths, is_tongue);
+      for (TierPanels& tier : spec_.tiers)
+        std::erase_if(tier.lengths, is_tongue);
+    }
     if (dice_.chance(share)) spec_.rebate.clear();
     if (dice_.chance(share)) spec_.grain.clear();
     if (dice_.chance(share)) spec_.profile.clear();
@@ -323,6 +350,7 @@ class Draughtsman {
   /// alike.
   void leave_rails_out() {
     spec_.rails.clear();
+    spec_.tiers.clear();
     if (spec_.panels_as != PanelsAs::left_out) spec_.panels_as = PanelsAs::across;
     spec_.across.resize(1);
   }
@@ -343,6 +371,9 @@ class Draughtsman {
     const Length even = Length::from_mm_thousandths(3);
     for (SpecLength& each : spec_.lengths)
       each.length = floor_multiple(each.length, even);
+    for (TierPanels& tier : spec_.tiers)
+      for (SpecLength& each : tier.lengths)
+        each.length = floor_multiple(each.length, even);
     for (SpecRail& rail : spec_.rails) {
       rail.width = floor_multiple(rail.width, even);
       rail.height = floor_multiple(rail.height, even);
@@ -440,7 +471,8 @@ class Scribe {
     for (const SpecLength& each : spec.lengths) {
       add(std::string(each.key.substr(0, each.key.find('.'))));
     }
-    if (!spec.rebate.empty() || !spec.raised.empty() || !spec.grain.empty()) add("panel");
+    if (!spec.rebate.empty() || !spec.raised.empty() || !spec.grain.empty() || !spec.tiers.empty())
+      add("panel");
     return keys;
   }
 
@@ -462,7 +494,22 @@ class Scribe {
     if (key == "panel.raise" && !spec.profile.empty())
       members.push_back({"profile", quoted(spec.profile)});
     if (key == "panel" && !spec.grain.empty()) members.push_back({"grain", quoted(spec.grain)});
+    if (key == "panel" && !spec.tiers.empty()) members.push_back({"tiers", tiers(spec)});
     return object(std::move(members));
+  }
+
+  std::string tiers(const DoorSpec& spec) {
+    std::string list;
+    for (const TierPanels& tier : spec.tiers) {
+      DoorSpec alone;
+      alone.lengths = tier.lengths;
+      alone.rebate = tier.rebate;
+      alone.raised = tier.raised;
+      alone.profile = tier.profile;
+      alone.grain = tier.grain;
+      list += (list.empty() ? "" : ", ") + value(alone, "panel");
+    }
+    return "[" + list + "]";
   }
 
   std::string rails(const DoorSpec& spec) {
@@ -547,11 +594,23 @@ std::int64_t Dice::between(std::int64_t low, std::int64_t high) {
   return low + static_cast<std::int64_t>(roll() % span);
 }
 
-std::optional<Length> DoorSpec::find(std::string_view key) const {
+namespace {
+
+std::optional<Length> find_in(const std::vector<SpecLength>& lengths, std::string_view key) {
   for (const SpecLength& each : lengths) {
     if (each.key == key) return each.length;
   }
   return std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Length> TierPanels::find(std::string_view key) const {
+  return find_in(lengths, key);
+}
+
+std::optional<Length> DoorSpec::find(std::string_view key) const {
+  return find_in(lengths, key);
 }
 
 DoorSpec random_door(std::uint64_t seed, Keys keys) {
@@ -565,6 +624,9 @@ std::string to_json(const DoorSpec& spec, const Writing& writing) {
 DoorSpec scaled(DoorSpec spec, std::int64_t times) {
   for (SpecLength& each : spec.lengths)
     each.length = each.length * times;
+  for (TierPanels& tier : spec.tiers)
+    for (SpecLength& each : tier.lengths)
+      each.length = each.length * times;
   for (SpecRail& rail : spec.rails) {
     rail.width = rail.width * times;
     rail.height = rail.height * times;

@@ -40,6 +40,14 @@ struct SpecRail {
 
 enum class PanelsAs { left_out, count, across, each_tier };
 
+/// What is otherwise of the panels of one tier. Keys and words as in DoorSpec.
+struct TierPanels {
+  std::vector<SpecLength> lengths;
+  std::string rebate, raised, profile, grain;
+
+  std::optional<Length> find(std::string_view key) const;
+};
+
 /// A door spec before it is written down. What is not in `lengths` is left out.
 struct DoorSpec {
   Unit unit = Unit::mm;
@@ -50,6 +58,7 @@ struct DoorSpec {
   std::string rebate;       // empty: left out; so the rest
   std::string raised, profile;
   std::string grain;
+  std::vector<TierPanels> tiers;  // from the top; empty: left out
   std::string name;
   std::string species;
   int quantity = 0;  // 0: left out

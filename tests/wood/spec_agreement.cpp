@@ -323,39 +323,80 @@ class Comparison {
     expect_true("more tenons than the limit asks for", fewer > *limit * (count - 1));
   }
 
+  /// What is said of the tier that a panel stands in: between which rails its middle lies.
+  const TierPanels* tier_of(const Piece& panel) const {
+    if (spec_.tiers.empty()) return nullptr;
+    const Length twice = low(panel, Axis::y) + high(panel, Axis::y);
+    std::size_t tier = 0;
+    while (tier + 2 < rails_.size() && twice < low(*rails_[tier + 1], Axis::y) * 2)
+      ++tier;
+    return &spec_.tiers[tier];
+  }
+
+  /// A length of a tier's panels, and for want of it of all panels.
+  MaybeLength given_of(const TierPanels* tier, std::string_view key) const {
+    const MaybeLength own = tier != nullptr ? tier->find(key) : std::nullopt;
+    return own ? own : given(key);
+  }
+
+  MaybeLength gap_of(const TierPanels* tier, std::string_view part) const {
+    if (tier != nullptr) {
+      const MaybeLength whole = tier->find("panel.gap");
+      const MaybeLength own = whole ? whole : tier->find(part);
+      if (own) return own;
+    }
+    return given_either("panel.gap", part);
+  }
+
+  /// The words of a panel as they are in force in its tier.
+  struct Words {
+    std::string rebate, raised, grain;
+  };
+  Words words_of(const TierPanels* tier) const {
+    if (tier == nullptr) return {spec_.rebate, spec_.raised, spec_.grain};
+    Words words{tier->rebate, tier->raised, tier->grain.empty() ? spec_.grain : tier->grain};
+    if (!tier->rebate.empty() || !tier->raised.empty()) return words;
+    words.rebate = spec_.rebate;
+    words.raised = spec_.raised;
+    return words;
+  }
+
   void panel_edge(const Joint& joint) {
-    const bool level = spec_.grain == "level";
+    const TierPanels* tier = tier_of(assembly_.pieces[joint.enters]);
+    const Words words = words_of(tier);
+    const bool level = words.grain == "level";
     const bool side = joint.heading.axis == Axis::x;
-    const MaybeLength gap = given_either(
-        "panel.gap", side == level ? "panel.gap.along_grain" : "panel.gap.across_grain");
+    const MaybeLength gap =
+        gap_of(tier, side == level ? "panel.gap.along_grain" : "panel.gap.across_grain");
     expect("panel gap", joint.design.bottom.value_or(-kStep), gap);
     if (gap && groove_depth()) {
       expect("bite", joint.design.bite.value_or(-kStep), *groove_depth() - *gap);
     }
     const Piece& panel = assembly_.pieces[joint.enters];
-    expect("panel thickness", panel.blank[2], given("panel.thickness"));
+    expect("panel thickness", panel.blank[2], given_of(tier, "panel.thickness"));
     expect_true("panel's grain", panel.place.axes[0] == (level ? Axis::x : Axis::y));
-    panel_cheeks(joint, panel.blank[2]);
+    panel_cheeks(joint, panel.blank[2], tier);
     for (const Feature& feature : panel.features) {
       for (const Box& cut : feature.cuts)
-        edge_cut(panel, cut, feature.kind == "raise");
+        edge_cut(panel, cut, feature.kind == "raise", tier);
     }
   }
 
   /// A rebate or raise lies at the side that the spec names, and leaves the tongue; a rebate is as
   /// wide as the groove is deep, over a raised panel's tongue so much is taken off in its length.
-  void edge_cut(const Piece& panel, const Box& cut, bool raise) {
-    expect_true("raised, or not raised", raise == !spec_.raised.empty());
+  void edge_cut(const Piece& panel, const Box& cut, bool raise, const TierPanels* tier) {
+    const Words words = words_of(tier);
+    expect_true("raised, or not raised", raise == !words.raised.empty());
     const bool front = cut.low[2] == Length();
     const bool back = cut.high[2] == panel.blank[2];
-    const std::string side = raise ? spec_.raised : spec_.rebate.empty() ? "back" : spec_.rebate;
+    const std::string side = raise ? words.raised : words.rebate.empty() ? "back" : words.rebate;
     expect_true("a rebate at the wrong side of the panel",
                 (front && side != "back") || (back && side != "front"));
-    MaybeLength wide = raise ? given("panel.raise.tongue") : groove_depth();
+    MaybeLength wide = raise ? given_of(tier, "panel.raise.tongue") : groove_depth();
     if (raise && wide) wide = std::max(*wide, kStep);  // no tongue has a step to measure at
     expect_true("rebate width", !wide || cut.extent(0) == *wide || cut.extent(1) == *wide);
     const MaybeLength groove = given("groove.width");
-    const MaybeLength allowance = given("panel.allowance");
+    const MaybeLength allowance = given_of(tier, "panel.allowance");
     if (!groove || !allowance) return;
     const Length waste = panel.blank[2] - (*groove - *allowance);
     const Length off = side == "both" ? cut.extent(2) * 2 - waste : cut.extent(2) - waste;
@@ -363,11 +404,11 @@ class Comparison {
   }
 
   /// A tongue has the allowance; a flat panel has what is really left of the groove.
-  void panel_cheeks(const Joint& joint, Length thickness) {
+  void panel_cheeks(const Joint& joint, Length thickness, const TierPanels* tier) {
     const MaybeLength width = given("groove.width");
-    const MaybeLength allowance = given("panel.allowance");
+    const MaybeLength allowance = given_of(tier, "panel.allowance");
     if (!width || !allowance || !joint.design.cheeks) return;
-    const bool flat = thickness <= *width && spec_.raised.empty();
+    const bool flat = thickness <= *width && words_of(tier).raised.empty();
     if (flat && thickness < *width - *allowance) return;  // too thin: its check says so
     expect("panel cheeks", *joint.design.cheeks, flat ? *width - thickness : *allowance);
   }
