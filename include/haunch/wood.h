@@ -64,14 +64,21 @@ struct NamedSize {
   Length size;
 };
 
+/// What is let in to a piece that is no wood: a hinge, a lock, a bolt.
+struct Fitting {
+  std::string name;        // "top hinge", "lock": recesses of one name are of one fitting
+  std::size_t into = 1;    // the piece's own axis along which it is let in
+  bool from_high = false;  // from the blank's far side along that axis
+};
+
 /// What is worked on a piece, in trade terms, with the exact wood that it takes away.
 struct Feature {
   std::string_view kind;            // a literal: groove, mortise, tenon, rebate …
   std::vector<std::size_t> joints;  // the joints it serves, by index into Assembly::joints
   std::vector<Box> cuts;            // in the piece's own axes: length, width, thickness
   std::vector<NamedSize> sizes;
-  std::vector<Prism> prisms = {};  // as cuts, where the wood slopes
-  bool fitting = false;  // let in for a hinge, a lock or the like, not for another piece of wood
+  std::vector<Prism> prisms = {};       // as cuts, where the wood slopes
+  std::optional<Fitting> fitting = {};  // what it is let in for, if not another piece of wood
 };
 
 /// Where a panel that floats between grooves is held, across its grain.

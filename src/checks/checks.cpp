@@ -34,8 +34,18 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
   const bool doubted = status == Status::caution;
   const auto& min = fails ? bounds.fail_min : doubted ? bounds.caution_min : ok_min;
   const auto& max = fails ? bounds.fail_max : doubted ? bounds.caution_max : ok_max;
-  bench.findings.push_back({&rule, status, std::move(parts), joint, value.value_or(Length()),
-                            bench.moisture, value.has_value(), min, max, ok_min, ok_max});
+  bench.findings.push_back({&rule,
+                            status,
+                            std::move(parts),
+                            joint,
+                            value.value_or(Length()),
+                            bench.moisture,
+                            value.has_value(),
+                            min,
+                            max,
+                            ok_min,
+                            ok_max,
+                            {}});
 }
 
 Bench bench_of(const Assembly& assembly, Unit unit, Where where) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <span>
 #include <utility>
 
 #include "checks.h"
@@ -12,11 +13,15 @@ namespace {
 
 /// Steps by which a lever is first moved, to see what answers to it.
 constexpr std::array<std::int64_t, 3> kProbes{1, 4, 16};
+/// The same of a fitting's place, whose figure may only answer once it has passed what it clashes
+/// with.
+constexpr std::array<std::int64_t, 7> kMoveProbes{1, 4, 16, 64, 128, 256, 512};
 constexpr std::size_t kMostPieces = 300;  // of an item: over it the search would take minutes
 constexpr std::int64_t kFarthest = 4096;  // steps
 
 bool same_place(const Finding& a, const Finding& b) {
-  return a.rule == b.rule && a.joint == b.joint && a.parts == b.parts && a.moisture == b.moisture;
+  return a.rule == b.rule && a.joint == b.joint && a.parts == b.parts && a.moisture == b.moisture &&
+         a.fitting == b.fitting;
 }
 
 /// The finding of the same place, most likely at the place `likely`.
@@ -77,6 +82,10 @@ class Push {
       : before_(before), lever_(lever), up_(up) {}
 
   const Lever& lever() const { return lever_; }
+  bool moves_something() const { return lever_.moves != Moves::nothing; }
+  std::span<const std::int64_t> probes() const {
+    return moves_something() ? std::span<const std::int64_t>(kMoveProbes) : kProbes;
+  }
   Length change(std::int64_t steps) const { return lever_.step * steps; }
   Length value(std::int64_t steps) const {
     return up_ ? lever_.value + change(steps) : lever_.value - change(steps);
@@ -128,7 +137,8 @@ struct Answer {
 
   Length change() const { return push->change(steps); }
   Remedy remedy() const {
-    return {push->lever().key, push->lever().what, push->lever().value, push->value(steps)};
+    const Lever& lever = push->lever();
+    return {lever.key, lever.what, lever.value, push->value(steps), lever.moves};
   }
 };
 
@@ -159,8 +169,14 @@ class RemedySearch {
 
  private:
   std::optional<Answer> search(std::size_t wanted) {
+    if (before_.findings[wanted].rule->moved_first)
+      if (const auto best = best_of(wanted, true)) return best;
+    return best_of(wanted, false);
+  }
+
+  std::optional<Answer> best_of(std::size_t wanted, bool of_moves) {
     std::optional<Answer> best;
-    for (const Prospect& prospect : prospects_for(wanted)) {
+    for (const Prospect& prospect : prospects_for(wanted, of_moves)) {
       if (best && prospect.push->change(prospect.steps) >= best->change()) break;
       const std::int64_t steps = least_steps(wanted, prospect);
       if (steps > 0 && (!best || prospect.push->change(steps) < best->change()))
@@ -174,7 +190,7 @@ class RemedySearch {
   std::int64_t steps_needed(Push& push, std::size_t wanted) const {
     if (!answers(push, wanted)) return 0;
     double least = kFarthest + 1;
-    for (const std::int64_t tried : kProbes)
+    for (const std::int64_t tried : push.probes())
       least = std::min(least, steps_at_pace(push, tried, wanted));
     return least > kFarthest ? 0 : std::max<std::int64_t>(static_cast<std::int64_t>(least), 1);
   }
@@ -183,7 +199,8 @@ class RemedySearch {
   /// that can be worked.
   bool answers(Push& push, std::size_t wanted) const {
     const Finding& finding = before_.findings[wanted];
-    for (auto tried = kProbes.rbegin(); tried != kProbes.rend(); ++tried) {
+    const auto probes = push.probes();
+    for (auto tried = probes.rbegin(); tried != probes.rend(); ++tried) {
       if (!push.trial(*tried).can_be_worked()) continue;
       const Finding* now = push.became(wanted, *tried);
       return now == nullptr || now->value != finding.value || now->ok_min != finding.ok_min ||
@@ -213,11 +230,12 @@ class RemedySearch {
 
   /// Those worth following, the least change first. A lever that moves nothing one way is not tried
   /// the other.
-  std::vector<Prospect> prospects_for(std::size_t wanted) {
+  std::vector<Prospect> prospects_for(std::size_t wanted, bool of_moves) {
     std::vector<Prospect> prospects;
     for (std::size_t i = 0; i < pushes_.size(); i += 2) {
       Push& up = pushes_[i];
-      if (up.trial(kProbes.back()).can_be_worked() && !answers(up, wanted)) continue;
+      if (of_moves && !up.moves_something()) continue;
+      if (up.trial(up.probes().back()).can_be_worked() && !answers(up, wanted)) continue;
       for (Push* push : {&up, &pushes_[i + 1]})
         if (const std::int64_t steps = steps_needed(*push, wanted); steps > 0)
           prospects.push_back({push, steps});

@@ -16,6 +16,7 @@ struct Remedy {
   std::string what;  // as of the lever
   Length from;
   Length to;
+  Moves moves = Moves::nothing;  // as of the lever
 };
 
 /// For each of `findings` that is not ok: the smallest change of one size of `job` that makes it ok
@@ -26,7 +27,7 @@ struct Remedy {
 /// lever. Each lever is moved a little first; what answers is followed at the pace it showed, and
 /// narrowed down until the step before the one found does not do. A change that does only in a
 /// narrow range, against the pace, may be missed. A joint of another kind (a stub in place of a
-/// mortise) is no remedy.
+/// mortise) is no remedy. What a fitting clashes with is left as it is, if moving a fitting does.
 std::vector<std::optional<Remedy>> find_remedies(const Job& job,
                                                  const std::vector<Finding>& findings);
 

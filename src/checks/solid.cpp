@@ -54,12 +54,18 @@ std::vector<Polyhedron> less(std::vector<Polyhedron> polyhedra, const Polyhedron
   return rest;
 }
 
+bool is_cut(const Feature& feature, Fittings fittings) {
+  return !feature.fitting || fittings == Fittings::let_in;
+}
+
 /// Takes sloping cuts out of wood whose other cuts are made.
-void take_out_prisms(Wood& wood, const Piece& piece) {
-  for (const Feature& feature : piece.features)
+void take_out_prisms(Wood& wood, const Piece& piece, Fittings fittings) {
+  for (const Feature& feature : piece.features) {
+    if (!is_cut(feature, fittings)) continue;
     for (const Prism& prism : feature.prisms)
       for (const Polyhedron& cut : polyhedra_of(placed(prism, piece.place)))
         take_out(wood, cut);
+  }
 }
 
 /// What of `to` is in the shadow of `from` may be nearer than `least`.
@@ -112,11 +118,11 @@ Solid solid_of(const Piece& piece, Fittings fittings) {
   boxes.reserve(32);
   boxes.push_back(solid.blank);
   for (const Feature& feature : piece.features) {
-    if (feature.fitting && fittings == Fittings::not_yet) continue;
+    if (!is_cut(feature, fittings)) continue;
     for (const Box& cut : feature.cuts)
       take_out(boxes, placed(cut, piece.place));
   }
-  take_out_prisms(solid.wood, piece);
+  take_out_prisms(solid.wood, piece, fittings);
   return solid;
 }
 

@@ -9,6 +9,7 @@ namespace haunch {
 struct Limits {
   Length least_wood;     // less will not last: fail
   Length thin_wood;      // less is a thin wall: caution
+  Length thin_at_hole;   // less from a hole through a piece to its groove: caution
   Length least_bite;     // of a panel's edge in its groove: fail
   Length loosest_fit;    // both cheeks together: caution
   Length loosest_edges;  // of a tenon in its mortise, both together: caution
@@ -27,6 +28,7 @@ constexpr Limits limits_in(Unit unit) {
   Limits limits;
   limits.least_wood = Length::from_mm(3);
   limits.thin_wood = Length::from_mm(5);  // the larger of 5 mm and 3/16 in
+  limits.thin_at_hole = mm ? Length::from_mm_thousandths(9'500) : Length::from_inch_parts(3, 8);
   limits.least_bite = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
   limits.loosest_fit = mm ? Length::from_mm_thousandths(250) : Length::from_inch_parts(1, 100);
   limits.loosest_edges = mm ? Length::from_mm_thousandths(3'200) : Length::from_inch_parts(1, 8);

@@ -423,23 +423,126 @@ std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
   return "\nPANELS in their grooves\n" + table.text(lengths, 2);
 }
 
-/// What is let in for hinges and locks, as it is marked out on its stile.
-std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
-  TextTable table({"in", "", "from foot", "to", "from top", "long", "deep", "from face", "wide"});
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features) {
-      if (!feature.fitting) continue;
-      for (const Box& cut : feature.cuts) {
-        const bool low_edge = cut.low[1] == Length();
-        table.add({piece.mark, std::string(feature.kind), cut.low[0], cut.high[0],
-                   piece.blank[0] - cut.high[0], cut.extent(0),
-                   low_edge ? cut.high[1] : piece.blank[1] - cut.low[1], cut.low[2],
-                   cut.extent(2)});
-      }
-    }
+// ---- fittings
+
+/// A box that holds a recess, in its piece's own axes.
+Box room_of(const Feature& feature) {
+  if (feature.prisms.empty()) return feature.cuts.front();
+  const Prism& hole = feature.prisms.front();
+  const std::size_t u = hole.along == 0 ? 1 : 0;
+  const std::size_t v = hole.along == 2 ? 1 : 2;
+  Box box;
+  box.low[hole.along] = hole.from;
+  box.high[hole.along] = hole.to;
+  const auto [left, right] =
+      std::minmax_element(hole.outline.begin(), hole.outline.end(),
+                          [](const Corner& a, const Corner& b) { return a.u < b.u; });
+  const auto [low, high] =
+      std::minmax_element(hole.outline.begin(), hole.outline.end(),
+                          [](const Corner& a, const Corner& b) { return a.v < b.v; });
+  std::tie(box.low[u], box.high[u]) = std::pair(left->u, right->u);
+  std::tie(box.low[v], box.high[v]) = std::pair(low->v, high->v);
+  return box;
+}
+
+Length size_named(const Feature& feature, std::string_view name) {
+  for (const NamedSize& size : feature.sizes)
+    if (size.name == name) return size.size;
+  return {};
+}
+
+bool is_size_of(const Feature& feature, std::string_view name) {
+  return std::any_of(feature.sizes.begin(), feature.sizes.end(),
+                     [&](const NamedSize& it) { return it.name == name; });
+}
+
+/// A place along the side from both ends of the leaf; of a round hole its middle.
+struct FromEnds {
+  Length near;
+  std::optional<Length> far;
+  Length from_other_end;
+};
+
+FromEnds from_ends(const Assembly& wood, const Piece& piece, const Feature& feature) {
+  const std::size_t along = feature.fitting->into == 0 ? 1 : 0;
+  const auto axis = static_cast<std::size_t>(piece.place.axes[along]);
+  const Box room = room_of(feature);
+  const Length start = piece.place.origin[axis];
+  const Length low = start + room.low[along];
+  const Length high = start + room.high[along];
+  if (feature.prisms.empty()) return {low, high, wood.size[axis] - high};
+  const Length middle = low + floor_half(high - low);
+  return {middle, {}, wood.size[axis] - middle};
+}
+
+std::vector<std::string> fitting_titles(const Piece& piece, std::size_t into) {
+  const bool upright = piece.place.axes[into == 0 ? 1 : 0] == Axis::y;
+  return {"",
+          "",
+          upright ? "from foot" : "from left",
+          "to",
+          upright ? "from top" : "from right",
+          "round",
+          "long",
+          "wide",
+          "deep",
+          into == 1 || into == 0 ? "from face" : "from edge"};
+}
+
+std::vector<Cell> fitting_row(const Assembly& wood, const Piece& piece, const Feature& feature) {
+  const FromEnds place = from_ends(wood, piece, feature);
+  const auto cell = [&](std::string_view size) {
+    return is_size_of(feature, size) ? Cell(size_named(feature, size)) : Cell(std::string());
+  };
+  return {feature.fitting->name,
+          std::string(feature.kind),
+          place.near,
+          place.far ? Cell(*place.far) : Cell(std::string()),
+          place.from_other_end,
+          cell("diameter"),
+          cell("length"),
+          cell("width"),
+          size_named(feature, "depth"),
+          size_named(feature, feature.fitting->into == 2 ? "from_edge" : "from_face")};
+}
+
+/// "outer edge", of a stile; else "upper edge", "face side" …
+std::string side_text(const Piece& piece, const Fitting& fitting) {
+  const std::string side(side_name(piece, fitting));
+  if (fitting.into == 2) return side == "face" ? "face side" : side;
+  if (fitting.into == 0) return side + " end";
+  const bool outer =
+      piece.role == "stile" && (piece.place.origin[0] == Length()) == (side == "left");
+  return piece.role == "stile" ? (outer ? "outer edge" : "face edge") : side + " edge";
+}
+
+/// One side of one piece, and what is let in to it, in the order in which it was set out.
+std::string fittings_of_side(const Assembly& wood, const Piece& piece, const Fitting& side,
+                             const LengthPrinter& lengths) {
+  TextTable table(fitting_titles(piece, side.into));
+  for (const Feature& feature : piece.features)
+    if (feature.fitting && feature.fitting->into == side.into &&
+        feature.fitting->from_high == side.from_high)
+      table.add(fitting_row(wood, piece, feature));
   if (table.empty()) return {};
-  return "\nFITTINGS, let in to the outer edge after glue-up, horns sawn off\n" +
-         table.text(lengths, 2);
+  return "  " + piece.mark + ", " + piece.name + ": " + side_text(piece, side) + "\n" +
+         table.text(lengths, 4);
+}
+
+/// What is let in for hinges, locks and the like, by piece and side.
+std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::string page;
+  for (const Piece& piece : wood.pieces)
+    for (const std::size_t into : {std::size_t{1}, std::size_t{2}, std::size_t{0}})
+      for (const bool from_high : {false, true})
+        page += fittings_of_side(wood, piece, {{}, into, from_high}, lengths);
+  if (page.empty()) return {};
+  return "\nFITTINGS, let in after glue-up, horns sawn off\n" + page + "  " +
+         wrapped(
+             "From foot, top, left and right: of the leaf. From edge: the piece's outer edge, or "
+             "where it has none the left or lower one. Of a round hole its middle is told.",
+             kPageWidth, 2) +
+         "\n";
 }
 
 }  // namespace

@@ -108,6 +108,18 @@ std::vector<CutRow> cut_list(const Assembly& wood, int quantity) {
   return rows;
 }
 
+std::string_view side_name(const Piece& piece, const Fitting& fitting) {
+  switch (piece.place.axes[fitting.into]) {
+    case Axis::x:
+      return fitting.from_high ? "right" : "left";
+    case Axis::y:
+      return fitting.from_high ? "upper" : "lower";
+    case Axis::z:
+      return fitting.from_high ? "back" : "face";
+  }
+  return {};
+}
+
 std::string joined(const std::vector<std::string>& marks) {
   std::string all;
   for (const std::string& mark : marks)
@@ -135,13 +147,17 @@ std::string finding_message(const Finding& finding, Unit unit) {
   if (!finding.measured)
     return "nothing to measure " + std::string(finding.rule->words) + ": " +
            std::string(finding.rule->reason);
-  std::string message = moisture_text(finding) + in_words(finding.value, unit) + " " +
-                        std::string(finding.rule->words);
+  const std::string subject = finding.fitting.empty() ? "" : finding.fitting + ": ";
+  const bool turned = finding.value < Length() && !finding.rule->below_zero.empty();
+  std::string message = subject + moisture_text(finding) +
+                        in_words(turned ? -finding.value : finding.value, unit) + " " +
+                        std::string(turned ? finding.rule->below_zero : finding.rule->words);
+  const std::string_view then = turned ? " " : "; ";
   if (finding.min && finding.min == finding.max)
     message += finding.value == *finding.min ? ", as designed"
                                              : "; designed: " + in_words(*finding.min, unit);
   else if (finding.min)
-    message += "; at least " + in_words(*finding.min, unit);
+    message += std::string(then) + "at least " + in_words(*finding.min, unit);
   if (finding.max && finding.min != finding.max)
     message += (finding.min ? ", at most " : "; at most ") + in_words(*finding.max, unit);
   if (finding.ok_min && finding.min && *finding.ok_min > *finding.min)
@@ -150,10 +166,25 @@ std::string finding_message(const Finding& finding, Unit unit) {
   return message;
 }
 
+namespace {
+
+/// "move it up by 20 mm, to ", of a place.
+std::string move_text(const Remedy& remedy, Unit unit) {
+  if (remedy.moves == Moves::nothing) return {};
+  const bool more = remedy.to > remedy.from;
+  const std::string by = in_words(more ? remedy.to - remedy.from : remedy.from - remedy.to, unit);
+  if (remedy.moves == Moves::along)
+    return "move it by " + by + (more ? " up or to the right, to " : " down or to the left, to ");
+  const bool up = more == (remedy.moves == Moves::up);
+  return std::string("move it ") + (up ? "up" : "down") + " by " + by + ", to ";
+}
+
+}  // namespace
+
 std::string remedy_message(const Remedy& remedy, Unit unit) {
   return remedy.key + (remedy.what.empty() ? "" : " (" + remedy.what + ")") + ": " +
-         in_words(remedy.to, unit) + " instead of " + in_words(remedy.from, unit) +
-         " (tried: this passes, and nothing else is worse)";
+         move_text(remedy, unit) + in_words(remedy.to, unit) + " instead of " +
+         in_words(remedy.from, unit) + " (tried: this passes, and nothing else is worse)";
 }
 
 }  // namespace haunch

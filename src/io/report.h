@@ -60,6 +60,10 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries);
 /// order of their marks.
 std::vector<CutRow> cut_list(const Assembly& wood, int quantity);
 
+/// The side of a piece that a fitting is let in to, as the piece stands in its assembly: "face",
+/// "left" …
+std::string_view side_name(const Piece& piece, const Fitting& fitting);
+
 /// "at 13 % moisture: ", of what is not as built.
 std::string moisture_text(const Finding& finding);
 

@@ -75,9 +75,13 @@ void append_served(JsonText& json, const Feature& feature) {
   }
 }
 
-void append_feature(JsonText& json, const Feature& feature) {
+void append_feature(JsonText& json, const Piece& piece, const Feature& feature) {
   json.open_object();
   json.member("kind", feature.kind);
+  if (feature.fitting) {
+    json.member("fitting", feature.fitting->name);
+    json.member("into", side_name(piece, *feature.fitting));
+  }
   append_served(json, feature);
   for (const NamedSize& size : feature.sizes)
     json.member(size.name, size.size);
@@ -114,7 +118,7 @@ void append_part(JsonText& json, const Piece& piece, const std::string& material
   json.key("features");
   json.open_list();
   for (const Feature& feature : piece.features)
-    append_feature(json, feature);
+    append_feature(json, piece, feature);
   json.close_list();
   json.close_object();
 }
@@ -237,6 +241,7 @@ void append_check(JsonText& json, const ItemReport& report, std::size_t number, 
     json.text(report.wood.pieces[part].mark);
   json.close_list();
   if (finding.joint) json.member("joint", joint_id(*finding.joint));
+  if (!finding.fitting.empty()) json.member("fitting", finding.fitting);
   if (finding.moisture) {
     json.key("moisture");
     json.number(*finding.moisture, 3);

@@ -110,7 +110,7 @@ struct FindingGroup {
 
 bool says_the_same(const Finding& a, const Finding& b) {
   return a.rule == b.rule && a.status == b.status && a.moisture == b.moisture &&
-         a.value == b.value && a.min == b.min && a.max == b.max;
+         a.value == b.value && a.min == b.min && a.max == b.max && a.fitting == b.fitting;
 }
 
 bool same_remedy(const std::optional<Remedy>& a, const std::optional<Remedy>& b) {

@@ -105,6 +105,10 @@ constexpr std::string_view kReportSchema = R"schema({
         "shoulder": {"type": "number"},
         "radius": {"type": "number"},
         "longer_in_front": {"type": "number"},
+        "diameter": {"type": "number"},
+        "from_edge": {"type": "number"},
+        "fitting": {"type": "string"},
+        "into": {"enum": ["face", "back", "left", "right", "upper", "lower"]},
         "cuts": {
           "type": "array",
           "items": {"type": "array", "items": {"type": "number"}, "minItems": 6, "maxItems": 6}
@@ -230,6 +234,7 @@ constexpr std::string_view kReportSchema = R"schema({
         "status": {"enum": ["ok", "caution", "fail"]},
         "parts": {"type": "array", "items": {"type": "string"}},
         "joint": {"$ref": "#/$defs/joint_id"},
+        "fitting": {"type": "string"},
         "moisture": {"type": "number"},
         "value": {"type": "number"},
         "limit": {

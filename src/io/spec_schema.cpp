@@ -151,6 +151,51 @@ void add_seasons(Json& properties) {
   properties["moisture"] = object({{"low", percent}, {"build", percent}, {"high", percent}});
 }
 
+Json flag(std::string_view words) {
+  return {{"type", "boolean"}, {"description", std::string(words)}};
+}
+
+Json hinge_places() {
+  Json from_foot = object({{"from_foot", length(true, "leaf's foot to the hinge's foot")}});
+  Json from_top = object({{"from_top", length(true, "leaf's top to the hinge's top")}});
+  from_foot["required"] = {"from_foot"};
+  from_top["required"] = {"from_top"};
+  return {{"type", "array"},
+          {"minItems", 1},
+          {"maxItems", 12},
+          {"description", "the hinges one by one, in place of a number and both ends"},
+          {"items",
+           {{"anyOf", {length(true, "leaf's foot to the hinge's foot"), from_foot, from_top}}}}};
+}
+
+Json recess() {
+  Json recess = object(
+      {{"start", length(true, "fitting's place to the near end, of a round hole to its middle")},
+       {"length", length(false, "of a recess with square corners")},
+       {"width", length(false, "of a recess with square corners")},
+       {"diameter", length(false, "of a round hole")},
+       {"from", length(true, "face side, or outer edge, to the near wall or the hole's middle")},
+       {"depth", length(false, "from the side it is let in to")},
+       {"through", flag("right through, in place of a depth")}});
+  recess["anyOf"] = {Json{{"required", {"length", "width"}}}, Json{{"required", {"diameter"}}}};
+  return recess;
+}
+
+Json fittings() {
+  Json fitting = object(
+      {{"name", text("recesses of one name are of one fitting")},
+       {"on", text("the name or the mark of a piece")},
+       {"into", {{"enum", {"face", "back", "left", "right", "upper", "lower"}}}},
+       {"at", length(true, "above the leaf's foot; on level pieces from its left edge")},
+       {"cuts", {{"type", "array"}, {"minItems", 1}, {"maxItems", 50}, {"items", recess()}}}});
+  fitting["required"] = {"on", "into", "at", "cuts"};
+  return {{"type", "array"},
+          {"minItems", 1},
+          {"maxItems", 50},
+          {"description", "what else is let in"},
+          {"items", fitting}};
+}
+
 void add_muntin_aliases(Json& properties) {
   properties["mullion_width"] = properties["muntin_width"];
   Json& tenon = properties["tenon"]["properties"];
@@ -198,6 +243,11 @@ Json door_properties() {
   all["hangs"] = {{"enum", {"left", "right"}},
                   {"description", "the stile on the hinges; the other has the lock"}};
   all["hinges"]["properties"]["number"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 12}};
+  all["hinges"]["properties"]["at"] = hinge_places();
+  all["fittings"] = fittings();
+  all["escape_route"] = flag("on an escape route");
+  all["accessible"] = flag("on an accessible route");
+  all["fire_rated"] = flag("refused where it is true");
   add_muntin_aliases(all);
   add_tolerances(all);
   add_seasons(all);

@@ -6,9 +6,11 @@
 #include <charconv>
 #include <utility>
 
+#include "door_cautions.h"
 #include "door_plan.h"
 #include "door_set_out.h"
 #include "door_spec.h"
+#include "fittings.h"
 #include "season_gaps.h"
 #include "shop.h"
 
@@ -17,6 +19,15 @@ namespace {
 
 constexpr std::string_view kRailKey = "rail_widths.";
 constexpr std::string_view kTiersKey = "panel.tiers.";
+constexpr std::string_view kHingeKey = "hinges.at.";
+constexpr std::string_view kFittingKey = "fittings.";
+
+/// The number that a key goes on with.
+std::size_t number_after(std::string_view key, std::string_view start) {
+  std::size_t number = 0;
+  std::from_chars(key.data() + start.size(), key.data() + key.size(), number);
+  return number;
+}
 
 /// Whether the gap at some panel's edges is left to be chosen.
 bool leaves_gaps_open(const DoorSpec& spec) {
@@ -38,7 +49,11 @@ class DoorJob : public Job {
     Worked worked;
     worked.assumed = std::move(planned.assumed);
     worked.problems = std::move(planned.problems);
-    if (worked.problems.empty()) worked.assembly = set_out_door(planned.plan);
+    if (!worked.problems.empty()) return worked;
+    worked.assembly = set_out_door(planned.plan);
+    worked.problems = let_in_described(worked.assembly, spec.fittings, unit);
+    if (worked.problems.empty())
+      worked.cautions = door_cautions(spec, planned.plan, season.has_value());
     return worked;
   }
 
@@ -50,6 +65,10 @@ class DoorJob : public Job {
       set_rail(changed->spec, lever.key.substr(kRailKey.size()), value);
     else if (lever.key.starts_with(kTiersKey))
       set_tier(changed->spec, lever.key.substr(kTiersKey.size()), value);
+    else if (lever.key.starts_with(kHingeKey))
+      changed->spec.hinge_places.at(number_after(lever.key, kHingeKey)).distance = value;
+    else if (lever.key.starts_with(kFittingKey))
+      changed->spec.fittings.each.at(number_after(lever.key, kFittingKey)).at = value;
     else
       set_size(changed->spec, muntin_key(lever.key), value);
     return changed;

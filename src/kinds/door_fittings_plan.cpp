@@ -14,6 +14,18 @@ bool any_stated(const DoorSpec& spec, std::string_view group) {
   return false;
 }
 
+Length length_for(Unit unit, std::int64_t mm, std::int64_t sixteenths) {
+  return unit == Unit::mm ? Length::from_mm(mm) : Length::from_inch_parts(sixteenths, 16);
+}
+
+/// As DoorLedger::take, of a place: says where the fitting goes as its figure rises.
+Length take_place(DoorLedger& ledger, std::string_view key, Length fallback, std::string_view why,
+                  Moves moves) {
+  const Length place = ledger.take(key, fallback, why);
+  ledger.levers.back().moves = moves;
+  return place;
+}
+
 // ---- hinges
 
 /// One for each 30 in (762 mm) of height or part of it, two at least (hardware guides).
@@ -26,13 +38,17 @@ int usual_hinges(Length height) {
 }
 
 /// By the leaf's thickness and width (hinge tables): under 1 1/2 in thick 3 1/2 in, wide ones 4;
-/// thicker ones 4 1/2, 5 over 36 in wide, 6 over 48. Those are house doors.
+/// up to 1 15/16 in 4 1/2, 5 over 36 in wide, 6 over 48; thicker ones 5, 6 over 42. Those are house
+/// doors.
 Length usual_hinge_length(const FramePlan& frame) {
   const auto sixteenths = [](std::int64_t parts) { return Length::from_inch_parts(parts, 16); };
-  if (frame.thickness < sixteenths(24))
-    return frame.width <= Length::from_inch_parts(32) ? sixteenths(56) : sixteenths(64);
-  if (frame.width <= Length::from_inch_parts(36)) return sixteenths(72);
-  return frame.width <= Length::from_inch_parts(48) ? sixteenths(80) : sixteenths(96);
+  const auto wider_than = [&](std::int64_t inches) {
+    return frame.width > Length::from_inch_parts(inches);
+  };
+  if (frame.thickness < sixteenths(24)) return wider_than(32) ? sixteenths(64) : sixteenths(56);
+  if (frame.thickness > sixteenths(31)) return wider_than(42) ? sixteenths(96) : sixteenths(80);
+  if (wider_than(48)) return sixteenths(96);
+  return wider_than(36) ? sixteenths(80) : sixteenths(72);
 }
 
 /// From the lowest hinge to the highest at equal distances.
@@ -42,6 +58,18 @@ std::vector<Length> hinge_feet(Length lowest, Length highest, int number) {
   for (int i = 0; i < number; ++i)
     feet.push_back(lowest + floor_divide((highest - lowest) * i, number - 1));
   return feet;
+}
+
+void demand_narrow_hinges(DoorLedger& ledger, const DoorPlan& plan, const HingePlan& hinges) {
+  if (hinges.width > plan.frame.thickness)
+    ledger.problem({"hinges.width"},
+                   fmt::format("a hinge {} wide does not go on an edge of {}; make it narrower",
+                               ledger.say(hinges.width), ledger.say(plan.frame.thickness)));
+  const Length stile = plan.fittings.hangs_left ? plan.frame.stile_left : plan.frame.stile_right;
+  if (hinges.thickness >= stile)
+    ledger.problem({"hinges.thickness"},
+                   fmt::format("a hinge let in {} goes through a stile of {}; make it thinner",
+                               ledger.say(hinges.thickness), ledger.say(stile)));
 }
 
 void demand_hinges_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const HingePlan& hinges) {
@@ -58,22 +86,93 @@ void demand_hinges_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const Hinge
                                  hinges.feet.size(), ledger.say(hinges.length)));
       return;
     }
-  if (hinges.width > plan.frame.thickness)
-    ledger.problem({"hinges.width"},
-                   fmt::format("a hinge {} wide does not go on an edge of {}; make it narrower",
-                               ledger.say(hinges.width), ledger.say(plan.frame.thickness)));
 }
 
-void settle_hinges(DoorLedger& ledger, DoorPlan& plan) {
+/// Hinges as they are shared out from the foot to the top.
+void share_hinges_out(DoorLedger& ledger, DoorPlan& plan, HingePlan& hinges) {
   const FramePlan& frame = plan.frame;
-  HingePlan hinges;
+  const bool house = ledger.defaults.house;
   const int number = ledger.spec.hinges.value_or(usual_hinges(frame.height));
   if (!ledger.spec.hinges)
     ledger.assume("hinges.number", number,
                   "one for each 30 in (762 mm) of height or part of it, two at least (hardware "
                   "guides)");
   if (ledger.spec.hinges_by_shop) ledger.note_shop("hinges.number", number);
+  const std::string_view in_line = "in line with the rail's inner edge (Fairham, Noyes)";
+  const Length from_top =
+      take_place(ledger, "hinges.from_top",
+                 house ? ledger.defaults.house_hinge_from_top : frame.rails.front().width,
+                 house ? "6 in below the top (trade practice)" : in_line, Moves::down);
+  const Length from_foot =
+      take_place(ledger, "hinges.from_foot",
+                 house ? ledger.defaults.house_hinge_from_foot : frame.rails.back().width,
+                 house ? "9 in above the foot (trade practice)" : in_line, Moves::up);
+  hinges.feet = hinge_feet(from_foot, frame.height - from_top - hinges.length, number);
+  demand_hinges_on_leaf(ledger, plan, hinges);
+}
+
+/// A hinge that the spec places: its number there, and its foot.
+struct PlacedHinge {
+  std::size_t number;
+  Length foot;
+
+  std::string key() const { return "hinges.at." + std::to_string(number); }
+};
+
+void demand_placed_on_leaf(DoorLedger& ledger, const DoorPlan& plan, Length length,
+                           const std::vector<PlacedHinge>& placed) {
+  const auto reach = [&](const PlacedHinge& it) {
+    return fmt::format("from {} to {}", ledger.say(it.foot), ledger.say(it.foot + length));
+  };
+  for (std::size_t i = 0; i < placed.size(); ++i) {
+    const PlacedHinge& it = placed[i];
+    if (it.foot < Length() || it.foot + length > plan.frame.height)
+      ledger.problem({it.key()}, fmt::format("the hinge reaches {}, beyond a leaf {} high; move it",
+                                             reach(it), ledger.say(plan.frame.height)));
+    else if (i > 0 && it.foot < placed[i - 1].foot + length)
+      ledger.problem({it.key()}, fmt::format("the hinge {} stands in the one {}; move one of them",
+                                             reach(it), reach(placed[i - 1])));
+  }
+}
+
+/// What the spec says besides of hinges that it places one by one; of the shop's it makes nothing.
+void demand_one_way_of_placing(DoorLedger& ledger) {
+  const DoorSpec& spec = ledger.spec;
+  const auto spec_says = [](const Stated& its) { return its.size && !its.by_shop; };
+  for (const auto& [key, its] : {std::pair("hinges.from_top", &spec.hinge_from_top),
+                                 std::pair("hinges.from_foot", &spec.hinge_from_foot)})
+    if (spec_says(*its) && !spec.hinge_places_by_shop)
+      ledger.problem({key}, "places hinges that \"at\" places one by one; keep one of the two");
+  const auto places = std::ssize(spec.hinge_places);
+  if (spec.hinges && !spec.hinges_by_shop && *spec.hinges != places)
+    ledger.problem({"hinges.number"}, fmt::format("\"at\" places {}, not {}; keep one of the two",
+                                                  places, *spec.hinges));
+}
+
+void place_hinges(DoorLedger& ledger, DoorPlan& plan, HingePlan& hinges) {
+  const auto& places = ledger.spec.hinge_places;
+  demand_one_way_of_placing(ledger);
+  std::vector<PlacedHinge> placed;
+  for (std::size_t i = 0; i < places.size(); ++i)
+    placed.push_back({i, places[i].from_top ? plan.frame.height - places[i].distance - hinges.length
+                                            : places[i].distance});
+  std::stable_sort(placed.begin(), placed.end(),
+                   [](const PlacedHinge& a, const PlacedHinge& b) { return a.foot < b.foot; });
+  demand_placed_on_leaf(ledger, plan, hinges.length, placed);
+  for (std::size_t i = 0; i < placed.size(); ++i) {
+    const HingePlace& place = places[placed[i].number];
+    hinges.feet.push_back(placed[i].foot);
+    ledger.add_lever(placed[i].key(), place.distance, Change::size, true,
+                     hinge_name(i, placed.size()));
+    ledger.levers.back().moves = place.from_top ? Moves::down : Moves::up;
+    if (ledger.spec.hinge_places_by_shop) ledger.note_shop(placed[i].key(), place.distance);
+  }
+}
+
+void settle_hinges(DoorLedger& ledger, DoorPlan& plan) {
+  const FramePlan& frame = plan.frame;
   const bool house = ledger.defaults.house;
+  HingePlan hinges;
   hinges.length = ledger.take(
       "hinges.length",
       house ? nearest_multiple(usual_hinge_length(frame), ledger.defaults.whole)
@@ -85,15 +184,17 @@ void settle_hinges(DoorLedger& ledger, DoorPlan& plan) {
       "hinges.width",
       std::max(frame.thickness - ledger.defaults.behind_hinge, floor_half(frame.thickness)),
       "so that 6 mm (1/4 in) of the edge stay whole behind it");
-  const std::string_view in_line = "in line with the rail's inner edge (Fairham, Noyes)";
-  const Length from_top = ledger.take(
-      "hinges.from_top", house ? ledger.defaults.house_hinge_from_top : frame.rails.front().width,
-      house ? "6 in below the top (trade practice)" : in_line);
-  const Length from_foot = ledger.take(
-      "hinges.from_foot", house ? ledger.defaults.house_hinge_from_foot : frame.rails.back().width,
-      house ? "9 in above the foot (trade practice)" : in_line);
-  hinges.feet = hinge_feet(from_foot, frame.height - from_top - hinges.length, number);
-  demand_hinges_on_leaf(ledger, plan, hinges);
+  demand_narrow_hinges(ledger, plan, hinges);
+  // The spec's own number or ends overrule places of the shop's.
+  const DoorSpec& spec = ledger.spec;
+  const auto spec_says = [](const Stated& its) { return its.size && !its.by_shop; };
+  const bool overruled = spec.hinge_places_by_shop &&
+                         ((spec.hinges && !spec.hinges_by_shop) || spec_says(spec.hinge_from_top) ||
+                          spec_says(spec.hinge_from_foot));
+  if (spec.hinge_places.empty() || overruled)
+    share_hinges_out(ledger, plan, hinges);
+  else
+    place_hinges(ledger, plan, hinges);
   plan.fittings.hinges = hinges;
 }
 
@@ -110,53 +211,141 @@ Length demand(DoorLedger& ledger, std::string_view key) {
   return ledger.take(key, Length(), "");
 }
 
-void demand_lock_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const LockPlan& lock) {
-  const FramePlan& frame = plan.frame;
-  const Length stile = plan.fittings.hangs_left ? frame.stile_right : frame.stile_left;
-  const Length half = floor_half(std::max(lock.case_height, lock.plate_length));
-  if (lock.case_depth >= stile)
+constexpr std::string_view kTemplate = "the usual bored lock (makers' templates)";
+
+void settle_bored(DoorLedger& ledger, LockPlan& lock) {
+  const auto usual = [&](std::string_view key, std::int64_t mm, std::int64_t sixteenths) {
+    return ledger.take(key, length_for(ledger.unit, mm, sixteenths), kTemplate);
+  };
+  lock.backset = usual("lock.backset", 60, 38);
+  lock.bore = {usual("lock.bore.diameter", 54, 34), usual("lock.bore.latch", 25, 16)};
+  lock.plate = {usual("lock.faceplate.length", 57, 36), usual("lock.faceplate.width", 25, 16),
+                usual("lock.faceplate.thickness", 3, 2)};
+}
+
+void settle_mortise_lock(DoorLedger& ledger, LockPlan& lock) {
+  const DoorSpec& spec = ledger.spec;
+  lock.body = {demand(ledger, "lock.case.height"), demand(ledger, "lock.case.depth"),
+               demand(ledger, "lock.case.thickness")};
+  if (any_stated(spec, "lock.faceplate."))
+    lock.plate = {demand(ledger, "lock.faceplate.length"), demand(ledger, "lock.faceplate.width"),
+                  demand(ledger, "lock.faceplate.thickness")};
+  const bool has_spindle = spec.lock_spindle.size || spec.lock_spindle_above.size;
+  const bool has_key = spec.lock_key.size || spec.lock_key_below.size;
+  if (has_spindle)
+    lock.spindle = {lock.height + demand(ledger, "lock.spindle_above"),
+                    demand(ledger, "lock.spindle")};
+  if (has_key)
+    lock.key = {lock.height - demand(ledger, "lock.key_below"), demand(ledger, "lock.key")};
+  if (has_spindle || has_key || spec.lock_backset.size)
+    lock.backset = demand(ledger, "lock.backset");
+}
+
+/// What of a bored lock's keys and of a mortise lock's stands together.
+void demand_one_lock(DoorLedger& ledger) {
+  const DoorSpec& spec = ledger.spec;
+  const bool bored = spec.of_bored_lock;
+  const bool has_case = any_stated(spec, "lock.case.");
+  if (bored && has_case)
+    ledger.problem({"lock.bore"}, "is of a bored lock, \"case\" of a mortise lock; keep one");
+  if (!bored && !has_case)
+    ledger.problem({"lock"},
+                   "what lock it is is missing; give \"case\": {\"height\": …, \"depth\": …, "
+                   "\"thickness\": …} of a mortise lock, or \"bore\": {\"diameter\": …} of a bored "
+                   "one");
+  for (const std::string_view key :
+       {"lock.spindle", "lock.spindle_above", "lock.key", "lock.key_below"})
+    if (bored && ledger.stated(key).size)
+      ledger.problem({std::string(key)}, "is of a mortise lock; a bored one has no hole for it");
+}
+
+void demand_mortise_lock_in_stile(DoorLedger& ledger, const LockPlan& lock, Length stile) {
+  const LockCase& body = *lock.body;
+  if (body.depth >= stile)
     ledger.problem({"lock.case.depth"},
                    fmt::format("a case {} deep goes through a stile of {}; take a shallower lock, "
                                "or a wider stile",
-                               ledger.say(lock.case_depth), ledger.say(stile)));
-  if (lock.height < half || lock.height + half > frame.height)
+                               ledger.say(body.depth), ledger.say(stile)));
+  else if (lock.backset >= body.depth && lock.backset < stile)
+    ledger.problem(
+        {"lock.backset"},
+        fmt::format("at {} the holes stand beyond a case {} deep; read both off the lock",
+                    ledger.say(lock.backset), ledger.say(body.depth)));
+}
+
+/// How far the lock reaches up and down from its middle.
+std::pair<Length, Length> reach_of(const LockPlan& lock) {
+  Length up = lock.body ? floor_half(lock.body->height) : floor_half(lock.bore->diameter);
+  if (lock.plate) up = std::max(up, floor_half(lock.plate->length));
+  Length down = up;
+  if (lock.spindle)
+    up = std::max(up, lock.spindle->height - lock.height + floor_half(lock.spindle->diameter));
+  if (lock.key)
+    down = std::max(down, lock.height - lock.key->height + floor_half(lock.key->diameter));
+  return {up, down};
+}
+
+void demand_lock_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const LockPlan& lock) {
+  const FramePlan& frame = plan.frame;
+  const Length stile = plan.fittings.hangs_left ? frame.stile_right : frame.stile_left;
+  if (lock.body) demand_mortise_lock_in_stile(ledger, lock, stile);
+  const Length half_hole = lock.bore ? floor_half(lock.bore->diameter) : Length();
+  if (lock.backset + half_hole >= stile)
+    ledger.problem({"lock.backset", "lock.bore.diameter"},
+                   fmt::format("at a backset of {} the lock's holes do not go in a stile of {}; "
+                               "take a lock of less backset, or a wider stile",
+                               ledger.say(lock.backset), ledger.say(stile)));
+  const auto [up, down] = reach_of(lock);
+  if (lock.height < down || lock.height + up > frame.height)
     ledger.problem({"lock.height"},
                    fmt::format("at {} the lock reaches beyond a leaf {} high; move it",
                                ledger.say(lock.height), ledger.say(frame.height)));
-  if (std::max(lock.case_thickness, lock.plate_width) >= frame.thickness)
-    ledger.problem({"lock.case.thickness", "lock.faceplate.width"},
+  const Length thick = lock.body ? lock.body->thickness : lock.bore->latch;
+  if (std::max(thick, lock.plate ? lock.plate->width : Length()) >= frame.thickness)
+    ledger.problem({"lock.case.thickness", "lock.faceplate.width", "lock.bore.latch"},
                    fmt::format("it does not go in a leaf {} thick; take a thinner lock",
                                ledger.say(frame.thickness)));
 }
 
 void settle_lock(DoorLedger& ledger, DoorPlan& plan) {
   LockPlan lock;
-  lock.height = ledger.take("lock.height", ledger.defaults.lock_height,
-                            "38 in above the foot (door-preparation notes)");
-  lock.case_height = demand(ledger, "lock.case.height");
-  lock.case_depth = demand(ledger, "lock.case.depth");
-  lock.case_thickness = demand(ledger, "lock.case.thickness");
-  if (any_stated(ledger.spec, "lock.faceplate.")) {
-    lock.plate_length = demand(ledger, "lock.faceplate.length");
-    lock.plate_width = demand(ledger, "lock.faceplate.width");
-    lock.plate_thickness = demand(ledger, "lock.faceplate.thickness");
-  }
-  demand_lock_on_leaf(ledger, plan, lock);
+  lock.height = take_place(ledger, "lock.height", ledger.defaults.lock_height,
+                           "38 in above the foot (door-preparation notes)", Moves::up);
+  demand_one_lock(ledger);
+  if (ledger.spec.of_bored_lock)
+    settle_bored(ledger, lock);
+  else if (any_stated(ledger.spec, "lock.case."))
+    settle_mortise_lock(ledger, lock);
+  if (ledger.clean()) demand_lock_on_leaf(ledger, plan, lock);
   plan.fittings.lock = lock;
+}
+
+// ---- fittings described by their cuts
+
+void settle_described(DoorLedger& ledger) {
+  const FittingsSpec& fittings = ledger.spec.fittings;
+  for (std::size_t i = 0; i < fittings.each.size(); ++i) {
+    const FittingSpec& fitting = fittings.each[i];
+    ledger.add_lever("fittings." + std::to_string(i) + ".at", fitting.at, Change::size, true,
+                     fitting.name);
+    ledger.levers.back().moves = Moves::along;
+    if (fittings.by_shop)
+      ledger.note_shop("fittings." + std::to_string(i), fitting.name + " on " + fitting.on);
+  }
 }
 
 }  // namespace
 
 void settle_fittings(DoorLedger& ledger, DoorPlan& plan) {
   const DoorSpec& spec = ledger.spec;
-  const bool has_hinges = spec.hinges || any_stated(spec, "hinges.");
-  const bool has_lock = any_stated(spec, "lock.");
-  if (!has_hinges && !has_lock && !spec.hangs.word) return;
-  const Side side = ledger.choose(spec.hangs, "hangs", Side::left, {"left", "right"});
-  plan.fittings.hangs_left = side == Side::left;
   const auto sizes_of_wood = std::ssize(ledger.levers);
-  if (has_hinges) settle_hinges(ledger, plan);
-  if (has_lock) settle_lock(ledger, plan);
+  if (spec.of_hinges || spec.of_lock || spec.hangs.word) {
+    const Side side = ledger.choose(spec.hangs, "hangs", Side::left, {"left", "right"});
+    plan.fittings.hangs_left = side == Side::left;
+  }
+  if (spec.of_hinges) settle_hinges(ledger, plan);
+  if (spec.of_lock) settle_lock(ledger, plan);
+  settle_described(ledger);
   // Of two remedies as small, the fitting is moved sooner than the joint.
   std::rotate(ledger.levers.begin(), ledger.levers.begin() + sizes_of_wood, ledger.levers.end());
 }

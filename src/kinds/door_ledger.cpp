@@ -160,6 +160,9 @@ DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
   if (key == "panel.rebate") return of(spec.rebate.word.has_value(), spec.rebate.by_shop);
   if (key == "panel.raise.profile") return of(spec.profile.word.has_value(), spec.profile.by_shop);
   if (key == "panel.held") return of(spec.held.word.has_value(), spec.held.by_shop);
+  if (key == "hinges.number") return of(spec.hinges.has_value(), spec.hinges_by_shop);
+  if (key.starts_with("hinges.at"))
+    return of(!spec.hinge_places.empty(), spec.hinge_places_by_shop);
   Source source = Source::nobody;
   for (const SizeKey& size : door_size_keys()) {
     if (size.key != key && !size.key.starts_with(std::string(key) + ".")) continue;

@@ -81,11 +81,37 @@ struct HingePlan {
   Length length, width, thickness;
 };
 
-/// A lock let in to the other stile's edge, in the middle of its thickness.
+/// "top hinge": the one of that number, counted from the foot, of so many.
+std::string hinge_name(std::size_t number, std::size_t of);
+
+/// The case of a mortise lock.
+struct LockCase {
+  Length height, depth, thickness;
+};
+
+/// The holes of a bored lock: through the stile, and from its edge to there.
+struct LockBore {
+  Length diameter, latch;
+};
+
+struct PlatePlan {
+  Length length, width, thickness;
+};
+
+/// A hole through the stile at the lock's backset.
+struct HolePlan {
+  Length height;  // above the leaf's foot
+  Length diameter;
+};
+
+/// A lock let in to the other stile, in the middle of its thickness.
 struct LockPlan {
-  Length height;  // its middle above the leaf's foot
-  Length case_height, case_depth, case_thickness;
-  Length plate_length, plate_width, plate_thickness;  // zero: no plate
+  Length height;                 // its middle above the leaf's foot
+  Length backset;                // from the stile's edge to its holes; zero: it has none
+  std::optional<LockCase> body;  // of a lock one of body and bore
+  std::optional<LockBore> bore;
+  std::optional<PlatePlan> plate;
+  std::optional<HolePlan> spindle, key;
 };
 
 struct FittingsPlan {

@@ -66,7 +66,21 @@ constexpr SizeKey kSizeKeys[] = {
     {"hinges.from_foot", &D::hinge_from_foot, kFromZero, Change::size,
      "foot of the leaf to the foot of the lowest hinge"},
     {"lock.height", &D::lock_height, kAboveZero, Change::size,
-     "middle of the lock's case above the leaf's foot"},
+     "middle of the lock above the leaf's foot"},
+    {"lock.backset", &D::lock_backset, kAboveZero, Change::none,
+     "from the stile's edge to the middle of the lock's holes"},
+    {"lock.bore.diameter", &D::lock_bore, kAboveZero, Change::none,
+     "of a bored lock's hole through the stile"},
+    {"lock.bore.latch", &D::lock_latch, kAboveZero, Change::none,
+     "diameter of a bored lock's hole in the stile's edge"},
+    {"lock.spindle", &D::lock_spindle, kAboveZero, Change::none,
+     "diameter of the hole for a mortise lock's spindle"},
+    {"lock.spindle_above", &D::lock_spindle_above, kFromZero, Change::none,
+     "from the case's middle up to the spindle"},
+    {"lock.key", &D::lock_key, kAboveZero, Change::none,
+     "diameter of the hole for a mortise lock's key or cylinder"},
+    {"lock.key_below", &D::lock_key_below, kFromZero, Change::none,
+     "from the case's middle down to the key"},
     {"lock.case.height", &D::lock_case_height, kAboveZero, Change::none, "of the lock's case"},
     {"lock.case.depth", &D::lock_case_depth, kAboveZero, Change::none,
      "of the lock's case, from the stile's edge"},
@@ -144,7 +158,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 27> kSpecialKeys;
+  static const std::array<SpecialKey, 32> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -212,6 +226,12 @@ class DoorReader {
   PanelSpec read_tier(const Value& value, const std::string& path);
   void read_hangs(const Value& value, const std::string& path);
   void read_hinges(const Value& value, const std::string& path);
+  void read_hinge_list(const Value& value, const std::string& path);
+  void read_described(const Value& value, const std::string& path);
+  bool read_flag(const Value& value, const std::string& path);
+  void read_escape_route(const Value& value, const std::string& path);
+  void read_accessible(const Value& value, const std::string& path);
+  void read_fire_rated(const Value& value, const std::string& path);
   void read_cutters(const Value& value, const std::string& path);
 
   Reader reader_;
@@ -219,7 +239,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 27> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 32> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -242,6 +262,11 @@ const std::array<DoorReader::SpecialKey, 27> DoorReader::kSpecialKeys = {{
     {"panel.tiers", &DoorReader::read_tiers, Scope::spec_only},
     {"hangs", &DoorReader::read_hangs, Scope::both},
     {"hinges.number", &DoorReader::read_hinges, Scope::both},
+    {"hinges.at", &DoorReader::read_hinge_list, Scope::both},
+    {"fittings", &DoorReader::read_described, Scope::both},
+    {"escape_route", &DoorReader::read_escape_route, Scope::spec_only},
+    {"accessible", &DoorReader::read_accessible, Scope::spec_only},
+    {"fire_rated", &DoorReader::read_fire_rated, Scope::spec_only},
     {"work", &DoorReader::skip,
      Scope::both},  // these three are read together, see tolerance_spec.h
     {"tolerance", &DoorReader::skip, Scope::both},
@@ -309,6 +334,9 @@ bool DoorReader::read_group(const Value& value, const std::string& key, const st
   const bool spreads =
       std::find(std::begin(kSpreadKeys), std::end(kSpreadKeys), key) != std::end(kSpreadKeys);
   if (value.kind == Value::Kind::object) {
+    spec_.of_hinges = spec_.of_hinges || key == "hinges";
+    spec_.of_lock = spec_.of_lock || key == "lock";
+    spec_.of_bored_lock = spec_.of_bored_lock || key == "lock.bore";
     read_object(value, key + ".", path);
   } else if (!spreads) {
     read_.wrong_type(value, path,
@@ -539,6 +567,36 @@ void DoorReader::read_hinges(const Value& value, const std::string& path) {
   spec_.hinges = read_.whole_number(value, path, 1, kMostHinges);
 }
 
+void DoorReader::read_hinge_list(const Value& value, const std::string& path) {
+  spec_.hinge_places = read_hinge_places(read_, value, path, kMostHinges);
+}
+
+void DoorReader::read_described(const Value& value, const std::string& path) {
+  spec_.fittings.each = read_fittings(read_, value, path);
+}
+
+bool DoorReader::read_flag(const Value& value, const std::string& path) {
+  if (value.kind == Value::Kind::boolean) return value.text == "true";
+  read_.wrong_type(value, path, "true or false; write one of them, without quotes");
+  return false;
+}
+
+void DoorReader::read_escape_route(const Value& value, const std::string& path) {
+  spec_.escape_route = read_flag(value, path);
+}
+
+void DoorReader::read_accessible(const Value& value, const std::string& path) {
+  spec_.accessible = read_flag(value, path);
+}
+
+void DoorReader::read_fire_rated(const Value& value, const std::string& path) {
+  if (read_flag(value, path))
+    read_.problem(path,
+                  "a fire-rated leaf is not worked or altered from here: it, its hinges and its "
+                  "lock are prepared as its listing says (NFPA 80 lets little be done at the job); "
+                  "ask its maker and the authority, and leave it to them");
+}
+
 void DoorReader::read_cutters(const Value& value, const std::string& path) {
   if (value.kind != Value::Kind::list || value.list.empty() || value.list.size() > kMostCutters) {
     read_.wrong_type(value, path, "a list of cutter widths; write such as [8, 10, 12, 16]");
@@ -679,6 +737,17 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
   if (shop.hinges && !spec.hinges) {
     spec.hinges = shop.hinges;
     spec.hinges_by_shop = true;
+  }
+  spec.of_hinges = spec.of_hinges || shop.of_hinges;
+  spec.of_lock = spec.of_lock || shop.of_lock;
+  spec.of_bored_lock = spec.of_bored_lock || shop.of_bored_lock;
+  if (spec.hinge_places.empty() && !shop.hinge_places.empty()) {
+    spec.hinge_places = shop.hinge_places;
+    spec.hinge_places_by_shop = true;
+  }
+  if (spec.fittings.each.empty() && !shop.fittings.each.empty()) {
+    spec.fittings = shop.fittings;
+    spec.fittings.by_shop = true;
   }
   if (spec.panels.index() == 0 && shop.panels.index() != 0) {
     spec.panels = shop.panels;

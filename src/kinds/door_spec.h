@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "document.h"
+#include "fittings_spec.h"
 #include "haunch/length_text.h"
 #include "key_words.h"
 #include "kind.h"
@@ -110,9 +111,16 @@ struct DoorSpec : PanelSpec {
   Chosen<Side> hangs;
   std::optional<int> hinges;
   bool hinges_by_shop = false;
+  std::vector<HingePlace> hinge_places;
+  bool hinge_places_by_shop = false;
   Stated hinge_length, hinge_width, hinge_thickness, hinge_from_top, hinge_from_foot;
-  Stated lock_height, lock_case_height, lock_case_depth, lock_case_thickness;
+  Stated lock_height, lock_backset, lock_bore, lock_latch;
+  Stated lock_spindle, lock_spindle_above, lock_key, lock_key_below;
+  Stated lock_case_height, lock_case_depth, lock_case_thickness;
   Stated faceplate_length, faceplate_width, faceplate_thickness;
+  FittingsSpec fittings;
+  bool of_hinges = false, of_lock = false, of_bored_lock = false;  // it has an object of that name
+  bool escape_route = false, accessible = false;
   std::vector<Length> cutters;  // of a shop file only
   std::vector<std::string>
       mullions;                 // keys, dotted and with muntin_, that were written with mullion_

@@ -1,59 +1,310 @@
 #include "fittings.h"
 
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
 #include <utility>
+
+#include "rounding.h"
 
 namespace haunch {
 namespace {
 
-/// A recess from the back edge of a stile, the one that the leaf's outside is.
-struct Recess {
-  std::string_view kind;
-  Length from_foot, length;
-  Length depth;
-  Length from_face, width;
+/// A side of a piece, in its own axes: what is let in to it goes along `into`, its place and length
+/// are told along `along`, what is left across `across`.
+struct Side {
+  std::size_t into;
+  bool from_high;
+  std::size_t along, across;
 };
 
-void cut(Piece& stile, bool is_left, const Recess& recess) {
-  const Length edge = is_left ? Length() : stile.blank[1] - recess.depth;
-  Feature feature;
-  feature.kind = recess.kind;
-  feature.cuts = {
-      {{recess.from_foot, edge, recess.from_face},
-       {recess.from_foot + recess.length, edge + recess.depth, recess.from_face + recess.width}}};
-  feature.sizes = {{"length", recess.length},
-                   {"width", recess.width},
-                   {"depth", recess.depth},
-                   {"from_foot", recess.from_foot},
-                   {"from_face", recess.from_face}};
-  feature.fitting = true;
-  stile.features.push_back(std::move(feature));
+Side side_of(const Piece& piece, Surface surface) {
+  const std::array<std::pair<Axis, bool>, 6> outward{{{Axis::z, false},
+                                                      {Axis::z, true},
+                                                      {Axis::x, false},
+                                                      {Axis::x, true},
+                                                      {Axis::y, true},
+                                                      {Axis::y, false}}};
+  const auto [axis, from_high] = outward[static_cast<std::size_t>(surface)];
+  const auto& axes = piece.place.axes;
+  const auto into =
+      static_cast<std::size_t>(std::find(axes.begin(), axes.end(), axis) - axes.begin());
+  const std::size_t along = into == 0 ? 1 : 0;
+  return {into, from_high, along, 3 - into - along};
 }
 
-void let_in_hinges(Piece& stile, bool is_left, const HingePlan& hinges) {
-  for (const Length foot : hinges.feet)
-    cut(stile, is_left, {"gain", foot, hinges.length, hinges.thickness, Length(), hinges.width});
+/// Whether the edge of a piece that lies on the outside of its leaf is the far one across its
+/// width.
+bool outer_edge_is_high(const Assembly& assembly, const Piece& piece) {
+  const auto across = static_cast<std::size_t>(piece.place.axes[1]);
+  const Length low = piece.place.origin[across];
+  return low > Length() && low + piece.blank[1] == assembly.size[across];
 }
 
-void let_in_lock(Piece& stile, bool is_left, const LockPlan& lock) {
-  const auto in_middle = [&](Length width) { return floor_half(stile.blank[2] - width); };
-  cut(stile, is_left,
-      {"lock-mortise", lock.height - floor_half(lock.case_height), lock.case_height,
-       lock.case_depth, in_middle(lock.case_thickness), lock.case_thickness});
-  if (lock.plate_length == Length()) return;
-  cut(stile, is_left,
-      {"faceplate", lock.height - floor_half(lock.plate_length), lock.plate_length,
-       lock.plate_thickness, in_middle(lock.plate_width), lock.plate_width});
+/// What is let in to a side, as it is marked out there: places along it in the piece's own axis.
+struct Recess {
+  std::string_view kind;
+  Length along, length;  // near end; of a hole, its middle
+  Length across, width;  // near wall from the reference; of a hole, its middle
+  Length depth;
+  Length diameter = {};  // of a hole; zero: a box
+
+  bool is_hole() const { return diameter > Length(); }
+};
+
+/// The outline of a hole on the two axes that it does not run along.
+std::vector<Corner> circle_about(Length u, Length v, Length diameter) {
+  constexpr double kPart = std::numbers::pi / kHoleSides;
+  const double radius = static_cast<double>(diameter.steps()) / 2 / std::cos(kPart);
+  std::vector<Corner> outline;
+  for (int i = 0; i < kHoleSides; ++i) {
+    const double turn = kPart * (2 * i + 1);
+    outline.push_back(
+        {u + nearest_step(radius * std::cos(turn)), v + nearest_step(radius * std::sin(turn))});
+  }
+  return outline;
 }
+
+/// Lets recesses in to one side of a piece.
+class Letter {
+ public:
+  Letter(Assembly& assembly, std::size_t piece, Surface surface, std::string name)
+      : piece_(assembly.pieces[piece]),
+        side_(side_of(piece_, surface)),
+        name_(std::move(name)),
+        outer_is_high_(outer_edge_is_high(assembly, piece_)) {}
+
+  void let_in(const Recess& recess) {
+    Feature feature;
+    feature.kind = recess.kind;
+    feature.fitting = Fitting{name_, side_.into, side_.from_high};
+    if (recess.is_hole())
+      feature.prisms = {hole(recess)};
+    else
+      feature.cuts = {box(recess)};
+    feature.sizes = sizes(recess);
+    piece_.features.push_back(std::move(feature));
+  }
+
+  const Side& side() const { return side_; }
+  Length extent(std::size_t axis) const { return piece_.blank[axis]; }
+
+ private:
+  /// From the bottom of what is `depth` deep, or from the surface, whichever is lower.
+  std::pair<Length, Length> depths(Length depth) const {
+    const Length surface = side_.from_high ? piece_.blank[side_.into] : Length();
+    return side_.from_high ? std::pair(surface - depth, surface) : std::pair(surface, depth);
+  }
+
+  /// A place across the side, told from its reference, in the piece's own axis.
+  Length across(Length place) const {
+    return side_.across == 1 && outer_is_high_ ? piece_.blank[1] - place : place;
+  }
+
+  Box box(const Recess& recess) const {
+    const Length one = across(recess.across);
+    const Length other = across(recess.across + recess.width);
+    Box box;
+    box.low[side_.along] = recess.along;
+    box.high[side_.along] = recess.along + recess.length;
+    box.low[side_.across] = std::min(one, other);
+    box.high[side_.across] = std::max(one, other);
+    std::tie(box.low[side_.into], box.high[side_.into]) = depths(recess.depth);
+    return box;
+  }
+
+  Prism hole(const Recess& recess) const {
+    const auto [from, to] = depths(recess.depth);
+    Length u = recess.along;
+    Length v = across(recess.across);
+    if (side_.along > side_.across) std::swap(u, v);
+    return {side_.into, from, to, circle_about(u, v, recess.diameter)};
+  }
+
+  std::vector<NamedSize> sizes(const Recess& recess) const {
+    std::vector<NamedSize> sizes;
+    if (recess.is_hole())
+      sizes = {{"diameter", recess.diameter}, {"depth", recess.depth}};
+    else
+      sizes = {{"length", recess.length}, {"width", recess.width}, {"depth", recess.depth}};
+    if (side_.along == 0)
+      sizes.push_back({"from_foot", recess.along});
+    else
+      sizes.push_back({"from_edge", outer_is_high_ ? piece_.blank[1] - recess.along - recess.length
+                                                   : recess.along});
+    sizes.push_back({side_.across == 1 ? "from_edge" : "from_face", recess.across});
+    return sizes;
+  }
+
+  Piece& piece_;
+  Side side_;
+  std::string name_;
+  bool outer_is_high_;
+};
+
+// ---- hinges and locks
+
+Surface outer_edge(bool is_left) {
+  return is_left ? Surface::left : Surface::right;
+}
+
+void let_in_hinges(Assembly& assembly, std::size_t stile, bool is_left, const HingePlan& hinges) {
+  for (std::size_t i = 0; i < hinges.feet.size(); ++i)
+    Letter(assembly, stile, outer_edge(is_left), hinge_name(i, hinges.feet.size()))
+        .let_in({"gain", hinges.feet[i], hinges.length, Length(), hinges.width, hinges.thickness});
+}
+
+/// What goes in from the edge stands in the middle of the thickness.
+void let_in_lock(Assembly& assembly, std::size_t stile, bool is_left, const LockPlan& lock) {
+  Letter edge(assembly, stile, outer_edge(is_left), "lock");
+  Letter face(assembly, stile, Surface::face, "lock");
+  const auto box = [&](std::string_view kind, Length length, Length width, Length depth) {
+    edge.let_in({kind, lock.height - floor_half(length), length, floor_half(edge.extent(2) - width),
+                 width, depth});
+  };
+  const auto hole = [&](Length height, Length diameter) {
+    face.let_in({"bore", height, Length(), lock.backset, Length(), face.extent(2), diameter});
+  };
+  if (lock.body) box("lock-mortise", lock.body->height, lock.body->thickness, lock.body->depth);
+  if (lock.bore) {
+    hole(lock.height, lock.bore->diameter);
+    edge.let_in({"bore", lock.height, Length(), floor_half(edge.extent(2)), Length(), lock.backset,
+                 lock.bore->latch});
+  }
+  if (lock.plate) box("faceplate", lock.plate->length, lock.plate->width, lock.plate->thickness);
+  if (lock.spindle) hole(lock.spindle->height, lock.spindle->diameter);
+  if (lock.key) hole(lock.key->height, lock.key->diameter);
+}
+
+// ---- fittings described by their cuts
+
+std::optional<std::size_t> piece_called(const Assembly& assembly, const std::string& name) {
+  for (std::size_t i = 0; i < assembly.pieces.size(); ++i)
+    if (assembly.pieces[i].name == name || assembly.pieces[i].mark == name) return i;
+  return {};
+}
+
+std::string unknown_piece(const Assembly& assembly, const std::string& name) {
+  constexpr std::size_t kFew = 12;
+  std::vector<std::string_view> names;
+  for (const Piece& piece : assembly.pieces)
+    names.push_back(piece.name);
+  std::string message = "\"" + name + "\" is no piece of this leaf; ";
+  if (const std::string_view near = nearest_word(name, names); !near.empty())
+    return message + "did you mean \"" + std::string(near) + "\"?";
+  if (names.size() <= kFew) return message + "its pieces are " + quoted_list(names, "and");
+  return message + "write a name as the sheet has it, or a mark from " +
+         assembly.pieces.front().mark + " to " + assembly.pieces.back().mark;
+}
+
+/// Lets one described fitting in, or says why it can't be.
+class Describer {
+ public:
+  Describer(Assembly& assembly, const FittingSpec& spec, std::size_t piece, std::string path,
+            Unit unit)
+      : spec_(spec),
+        piece_(assembly.pieces[piece]),
+        letter_(assembly, piece, spec.into, spec.name),
+        path_(std::move(path)),
+        unit_(unit) {}
+
+  std::vector<Problem> let_in() {
+    for (std::size_t i = 0; i < spec_.recesses.size() && problems_.empty(); ++i)
+      let_in(spec_.recesses[i], path_ + "/cuts/" + std::to_string(i));
+    return std::move(problems_);
+  }
+
+ private:
+  void let_in(const RecessSpec& spec, const std::string& path) {
+    const Side& side = letter_.side();
+    const auto leaf_axis = static_cast<std::size_t>(piece_.place.axes[side.along]);
+    Recess recess;
+    recess.kind = spec.is_hole() ? "bore" : "recess";
+    recess.along = spec_.at + spec.start - piece_.place.origin[leaf_axis];
+    recess.length = spec.length;
+    recess.width = spec.width;
+    recess.diameter = spec.diameter;
+    recess.depth = spec.depth.value_or(letter_.extent(side.into));
+    recess.across = spec.from.value_or(floor_half(letter_.extent(side.across) - spec.width));
+    if (!is_on_piece(recess, path)) return;
+    letter_.let_in(recess);
+  }
+
+  bool is_on_piece(const Recess& recess, const std::string& path) {
+    const Side& side = letter_.side();
+    const Length radius = floor_half(recess.diameter);
+    const auto leaf_axis = static_cast<std::size_t>(piece_.place.axes[side.along]);
+    const Length begins = piece_.place.origin[leaf_axis];
+    check_run(path_ + "/at", recess.along - radius, recess.along + recess.length + radius,
+              letter_.extent(side.along), begins);
+    check_run(path + "/from", recess.across - radius, recess.across + recess.width + radius,
+              letter_.extent(side.across), {});
+    const Length thick = letter_.extent(side.into);
+    if (recess.depth > thick)
+      problems_.push_back(
+          {path + "/depth",
+           fmt::format("{} is deeper than the {} goes that way, {}; make it shallower, or write "
+                       "\"through\": true",
+                       in_words(recess.depth, unit_), piece_.name, in_words(thick, unit_)),
+           {}});
+    return problems_.empty();
+  }
+
+  /// A recess from one place to another of a piece that begins at `begins` and is `extent` long.
+  void check_run(const std::string& path, Length from, Length to, Length extent, Length begins) {
+    if (from >= Length() && to <= extent) return;
+    problems_.push_back(
+        {path,
+         fmt::format("the {} reaches from {} to {}, but the {} from {} to {}; move it, or make it "
+                     "smaller",
+                     spec_.name, in_words(from + begins, unit_), in_words(to + begins, unit_),
+                     piece_.name, in_words(begins, unit_), in_words(begins + extent, unit_)),
+         {}});
+  }
+
+  const FittingSpec& spec_;
+  const Piece& piece_;
+  Letter letter_;
+  std::string path_;
+  Unit unit_;
+  std::vector<Problem> problems_;
+};
 
 }  // namespace
+
+std::string hinge_name(std::size_t number, std::size_t of) {
+  if (of == 1) return "hinge";
+  if (number == 0) return "bottom hinge";
+  if (number + 1 == of) return "top hinge";
+  return of == 3 ? "middle hinge" : "hinge " + std::to_string(number + 1) + " from the foot";
+}
 
 void let_in(Assembly& assembly, std::size_t left_stile, std::size_t right_stile,
             const FittingsPlan& fittings) {
   const bool left = fittings.hangs_left;
-  Piece& hanging = assembly.pieces[left ? left_stile : right_stile];
-  Piece& locking = assembly.pieces[left ? right_stile : left_stile];
-  if (fittings.hinges) let_in_hinges(hanging, left, *fittings.hinges);
-  if (fittings.lock) let_in_lock(locking, !left, *fittings.lock);
+  if (fittings.hinges)
+    let_in_hinges(assembly, left ? left_stile : right_stile, left, *fittings.hinges);
+  if (fittings.lock) let_in_lock(assembly, left ? right_stile : left_stile, !left, *fittings.lock);
+}
+
+std::vector<Problem> let_in_described(Assembly& assembly, const FittingsSpec& fittings, Unit unit) {
+  std::vector<Problem> problems;
+  for (std::size_t i = 0; i < fittings.each.size(); ++i) {
+    const FittingSpec& spec = fittings.each[i];
+    const std::string path = "/fittings/" + std::to_string(i);
+    std::vector<Problem> its;
+    if (const auto piece = piece_called(assembly, spec.on))
+      its = Describer(assembly, spec, *piece, path, unit).let_in();
+    else
+      its.push_back({path + "/on", unknown_piece(assembly, spec.on), {}});
+    problems.insert(problems.end(), its.begin(), its.end());
+  }
+  for (Problem& problem : problems)
+    if (fittings.by_shop) problem.message += " (fittings is from the shop file)";
+  return problems;
 }
 
 }  // namespace haunch

@@ -1,12 +1,24 @@
-// Hinges and locks let in to the stiles of a leaf.
+// Hinges, locks and other fittings let in to the pieces of a leaf.
 #pragma once
 
+#include <vector>
+
+#include "document.h"
 #include "door_plan.h"
+#include "fittings_spec.h"
 
 namespace haunch {
+
+/// A round hole is drawn as a polygon of so many sides about its circle: exact along the piece's
+/// axes, elsewhere up to half a percent of the radius to the side of less wood.
+inline constexpr int kHoleSides = 32;
 
 /// Cuts the recesses of `fittings` in two stiles whose face edges look at each other.
 void let_in(Assembly& assembly, std::size_t left_stile, std::size_t right_stile,
             const FittingsPlan& fittings);
+
+/// Cuts the recesses that a spec describes. A problem is one of the spec's value; lengths are told
+/// in `unit`.
+std::vector<Problem> let_in_described(Assembly& assembly, const FittingsSpec& fittings, Unit unit);
 
 }  // namespace haunch

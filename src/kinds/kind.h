@@ -31,6 +31,14 @@ struct Given {
   Length length;
 };
 
+/// Where a fitting goes as the figure of its place rises.
+enum class Moves {
+  nothing,  // it is no place
+  up,
+  down,
+  along  // up or to the right, as its piece lies
+};
+
 /// One size of a job that may be changed to put a check right.
 struct Lever {
   std::string key;   // as in the spec, dotted; a rail by its place from the top, 0 first:
@@ -39,6 +47,7 @@ struct Lever {
   Length value;      // as worked
   Length step;       // the least change worth making, > 0
   Length least;      // the spec refuses anything lower
+  Moves moves = Moves::nothing;
 };
 
 /// Something that whoever makes or fits the work is to be told once, with the document it rests on.

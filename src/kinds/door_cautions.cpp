@@ -1,0 +1,65 @@
+#include "door_cautions.h"
+
+#include <fmt/format.h>
+
+#include "moisture.h"
+#include "species.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kDecides =
+    "; the adopted local code, the authority and a licensed professional decide";
+
+/// The leaf as if it were solid, of the wood of its frame at 12 %.
+std::optional<double> kilograms(const DoorSpec& spec, const FramePlan& frame) {
+  constexpr double kDry = 12;
+  const Species* species = find_species(spec.species.all);
+  const auto density = species != nullptr ? density_kg_m3(*species, kDry) : std::nullopt;
+  if (!density) return {};
+  const auto metres = [](Length length) {
+    return static_cast<double>(length.steps()) / (1000.0 * Length::kStepsPerMm);
+  };
+  return *density * metres(frame.width) * metres(frame.height) * metres(frame.thickness);
+}
+
+std::string in_unit(double kilograms, Unit unit) {
+  constexpr double kPounds = 1 / 0.45359237;
+  return unit == Unit::mm ? fmt::format("{:.0f} kg", kilograms)
+                          : fmt::format("{:.0f} lb", kilograms * kPounds);
+}
+
+/// Where the lock is worked, above the floor: its spindle, or its middle where it has none.
+Length lock_above_floor(const DoorPlan& plan) {
+  const LockPlan& lock = *plan.fittings.lock;
+  return (lock.spindle ? lock.spindle->height : lock.height) + plan.frame.opening.foot;
+}
+
+}  // namespace
+
+std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan, bool weighed) {
+  const Unit unit = spec.units.value_or(Unit::mm);
+  std::vector<Caution> cautions;
+  if (const auto weight = kilograms(spec, plan.frame); plan.fittings.hinges && weight && !weighed)
+    cautions.push_back(
+        {"weight on the hinges",
+         fmt::format("the leaf comes to some {}, reckoned as solid {} at 12 %; see that the load "
+                     "table of the hinges' maker carries it",
+                     in_unit(*weight, unit), spec.species.all)});
+  if (!plan.fittings.lock) return cautions;
+  if (spec.escape_route)
+    cautions.push_back(
+        {"escape route", fmt::format("IRC R311.2 asks for a lock that opens from inside without a "
+                                     "key, and the leaf 32 in (813 mm) clear and 78 in (1981 mm) "
+                                     "high{}",
+                                     kDecides)});
+  if (spec.accessible)
+    cautions.push_back(
+        {"accessible route",
+         fmt::format("ADA Standards 404.2.7 ask for hardware 34 to 48 in (864 to 1219 mm) above "
+                     "the floor; the lock's stands at {}, the gap at the foot counted{}",
+                     in_words(lock_above_floor(plan), unit), kDecides)});
+  return cautions;
+}
+
+}  // namespace haunch

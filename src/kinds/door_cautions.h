@@ -1,0 +1,14 @@
+// What whoever hangs a leaf is told once, where it applies, with the document that the figures come
+// from.
+#pragma once
+
+#include <vector>
+
+#include "door_plan.h"
+
+namespace haunch {
+
+/// `weighed`: the leaf's weight is told elsewhere, with its seasons.
+std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan, bool weighed);
+
+}  // namespace haunch
