@@ -93,6 +93,12 @@ Box around_all(const std::vector<Body>& bodies) {
   return box;
 }
 
+/// The side of a piece that a recess opens to, along an axis of the assembly.
+struct Mouth {
+  std::size_t axis = 0;
+  bool from_high = false;
+};
+
 /// Something that a fitting must keep clear of.
 struct Obstacle {
   Body body;
@@ -101,11 +107,49 @@ struct Obstacle {
   bool groove = false;
 };
 
+/// What one fitting takes out of one piece, each recess by itself.
+struct Recesses {
+  std::string_view fitting;  // its name
+  std::size_t along;         // the leaf's axis along which the fitting can be moved
+  std::vector<std::vector<Body>> each;
+  std::vector<bool> round;
+  std::vector<Mouth> mouths;
+};
+
+/// Whether a cut takes away the face of a piece that a recess opens to.
+bool opens_face(const Box& cut, const Mouth& mouth, const Box& blank) {
+  return mouth.from_high ? cut.high[mouth.axis] == blank.high[mouth.axis]
+                         : cut.low[mouth.axis] == blank.low[mouth.axis];
+}
+
+/// Whether one box lies over all of another, as seen along an axis.
+bool covers(const Box& cut, const Box& recess, std::size_t seen_along) {
+  for (std::size_t axis = 0; axis < 3; ++axis)
+    if (axis != seen_along &&
+        (cut.low[axis] > recess.low[axis] || cut.high[axis] < recess.high[axis]))
+      return false;
+  return true;
+}
+
+/// Whether a cut makes the surface that a fitting is let in to, as a rebate or a bevelled edge
+/// does: it takes the piece's own face away all over each recess that opens there.
+bool makes_surface(const Box& cut, const Recesses& fitting, const Box& blank) {
+  bool any = false;
+  for (std::size_t i = 0; i < fitting.each.size(); ++i) {
+    const Box recess = around_all(fitting.each[i]);
+    const Mouth& mouth = fitting.mouths[i];
+    if (!opens_face(cut, mouth, blank) || !in_shadow(cut, recess, mouth.axis)) continue;
+    if (!covers(cut, recess, mouth.axis)) return false;
+    any = true;
+  }
+  return any;
+}
+
 /// What else is cut in the piece. A mortise stands for the joint and the piece that enters it.
 void add_features(std::vector<Obstacle>& obstacles, const Bench& bench, const Piece& piece,
-                  std::string_view fitting) {
+                  const Recesses& fitting) {
   for (const Feature& feature : piece.features) {
-    if (feature.fitting && feature.fitting->name == fitting) continue;
+    if (feature.fitting && feature.fitting->name == fitting.fitting) continue;
     std::optional<std::size_t> joint;
     std::optional<std::size_t> other;
     const bool groove = feature.kind == "groove";
@@ -114,16 +158,32 @@ void add_features(std::vector<Obstacle>& obstacles, const Bench& bench, const Pi
       const Joint& its = bench.assembly.joints[*joint];
       other = &bench.assembly.pieces[its.receives] == &piece ? its.enters : its.receives;
     }
-    for (Body& body : bodies_of(feature, piece.place))
+    std::vector<Body> bodies = bodies_of(feature, piece.place);
+    if (bodies.empty() || (!feature.fitting && feature.joints.empty() &&
+                           makes_surface(around_all(bodies), fitting, placed_blank(piece))))
+      continue;
+    for (Body& body : bodies)
       obstacles.push_back({std::move(body), joint, other, groove});
   }
 }
 
-/// Wood of other pieces, tenons and panels, where the fitting goes.
+/// The leaf that a piece is of, by its number; of what leaves hang in, none.
+std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece) {
+  for (std::size_t number = 0; number < assembly.hung.size(); ++number) {
+    const Hanging& hung = assembly.hung[number];
+    if (piece >= hung.first && piece < hung.first + hung.count) return number;
+  }
+  return {};
+}
+
+/// Wood of other pieces, tenons and panels, where the fitting goes. A leaf that shuts into a rebate
+/// of its frame is not in the way.
 void add_wood(std::vector<Obstacle>& obstacles, const Bench& bench, std::size_t piece) {
   const Box& blank = bench.solids[piece].blank;
   for (std::size_t other = 0; other < bench.solids.size(); ++other) {
-    if (other == piece || !interiors_meet(blank, bench.solids[other].blank)) continue;
+    if (other == piece || leaf_of(bench.assembly, piece) != leaf_of(bench.assembly, other) ||
+        !interiors_meet(blank, bench.solids[other].blank))
+      continue;
     const Wood there = clipped(bench.solids[other].wood, blank);
     for (const Box& box : there.boxes)
       obstacles.push_back({{box}, {}, other});
@@ -200,14 +260,6 @@ Nearest nearest_to(const std::vector<Body>& fitting, const std::vector<Obstacle>
   return nearest;
 }
 
-/// What one fitting takes out of one piece, each recess by itself.
-struct Recesses {
-  std::string_view fitting;  // its name
-  std::size_t along;         // the leaf's axis along which the fitting can be moved
-  std::vector<std::vector<Body>> each;
-  std::vector<bool> round;
-};
-
 std::vector<Recesses> fittings_of(const Piece& piece) {
   std::vector<Recesses> fittings;
   for (const Feature& feature : piece.features) {
@@ -217,22 +269,25 @@ std::vector<Recesses> fittings_of(const Piece& piece) {
                             [&](const Recesses& it) { return it.fitting == name; });
     if (its == fittings.end()) {
       const auto along = static_cast<std::size_t>(piece.place.axes[feature.fitting->into == 0]);
-      its = fittings.insert(fittings.end(), {name, along, {}, {}});
+      its = fittings.insert(fittings.end(), {name, along, {}, {}, {}});
     }
     its->each.push_back(bodies_of(feature, piece.place));
     its->round.push_back(!feature.prisms.empty());
+    its->mouths.push_back({static_cast<std::size_t>(piece.place.axes[feature.fitting->into]),
+                           feature.fitting->from_high});
   }
   return fittings;
 }
 
 /// The least wood between a recess and the faces of its piece that it does not open to.
-void note_walls(std::optional<Length>& least, const Box& recess, const Box& blank) {
+void note_walls(std::optional<Length>& least, const Box& recess, const Box& blank,
+                const Mouth& mouth) {
   const auto note = [&](Length wood) {
     if (wood > Length() && (!least || wood < *least)) least = wood;
   };
   for (std::size_t axis = 0; axis < 3; ++axis) {
-    note(recess.low[axis] - blank.low[axis]);
-    note(blank.high[axis] - recess.high[axis]);
+    if (axis != mouth.axis || mouth.from_high) note(recess.low[axis] - blank.low[axis]);
+    if (axis != mouth.axis || !mouth.from_high) note(blank.high[axis] - recess.high[axis]);
   }
 }
 
@@ -251,14 +306,15 @@ void check_fitting_in(Bench& bench, std::size_t piece, const Recesses& fitting) 
   const Box& blank = bench.solids[piece].blank;
   const Bounds bounds{bench.limits.least_wood, {}, bench.limits.thin_wood, {}};
   std::vector<Obstacle> obstacles;
-  add_features(obstacles, bench, its, fitting.fitting);
+  add_features(obstacles, bench, its, fitting);
   add_wood(obstacles, bench, piece);
   add_seats(obstacles, bench, piece);
   std::vector<Body> all;
   std::optional<Length> wall;
-  for (const std::vector<Body>& recess : fitting.each) {
+  for (std::size_t i = 0; i < fitting.each.size(); ++i) {
+    const std::vector<Body>& recess = fitting.each[i];
     all.insert(all.end(), recess.begin(), recess.end());
-    note_walls(wall, around_all(recess), blank);
+    note_walls(wall, around_all(recess), blank, fitting.mouths[i]);
   }
   if (const Nearest nearest = nearest_to(all, obstacles, fitting.along);
       nearest.obstacle != nullptr) {

@@ -1,6 +1,7 @@
 // Leaves in their frame: the gaps round them, and whether their far corners pass as they open.
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "family.h"
 #include "rounding.h"
@@ -19,6 +20,12 @@ constexpr Rule kSwing{
     "swing-room", "left to the jamb as the leaf's far corner passes it",
     "the far corner of a leaf swings out by about the square of its thickness over twice its width "
     "(the reach about the hinge's pin); a bevelled lock edge or a wider gap lets it pass"};
+
+constexpr Rule kGain{"gain-across",
+                     "between the recesses of a hinge in the leaf and across from it",
+                     "a hinge's two leaves are screwed in at one height and depth", true};
+constexpr Rule kStrike{"strike-across", "between the middles of the lock and of its strike",
+                       "a latch and its strike have about 1 mm of play (trade practice)", true};
 
 /// The wood of a leaf, and of everything else.
 struct TwoSides {
@@ -100,15 +107,96 @@ void check_leaf(Bench& bench, const Hanging& hung) {
            Bounds{Length(), {}, bench.limits.least_swing, {}});
 }
 
+// ---- what is let in to a leaf's edges, and across from them
+
+bool is_of(const Hanging& hung, std::size_t piece) {
+  return piece >= hung.first && piece < hung.first + hung.count;
+}
+
+/// A fitting's recesses in one piece that open to the left or the right, as one room.
+struct InEdge {
+  std::size_t piece = 0;
+  std::string_view name;
+  bool hinge = false;
+  Box room;
+};
+
+Wood taken_away(const Feature& feature, const Place& place) {
+  Wood wood;
+  for (const Box& cut : feature.cuts)
+    wood.boxes.push_back(placed(cut, place));
+  for (const Prism& prism : feature.prisms)
+    for (Polyhedron& block : polyhedra_of(placed(prism, place)))
+      wood.sloping.push_back(std::move(block));
+  return wood;
+}
+
+void take_in(std::vector<InEdge>& all, std::size_t number, const Piece& piece,
+             const Feature& feature) {
+  if (!feature.fitting || piece.place.axes[feature.fitting->into] != Axis::x) return;
+  const Box room = room_of(taken_away(feature, piece.place));
+  const auto same = std::find_if(all.begin(), all.end(), [&](const InEdge& it) {
+    return it.piece == number && it.name == feature.fitting->name;
+  });
+  if (same == all.end())
+    all.push_back({number, feature.fitting->name, feature.kind == "gain", room});
+  else
+    same->room = around(same->room, room);
+}
+
+/// The fitting of that name nearest across from one of a leaf.
+const InEdge* across_from(const std::vector<InEdge>& all, const Hanging& hung, const InEdge& its,
+                          std::string_view name) {
+  const InEdge* nearest = nullptr;
+  const auto apart = [&](const InEdge& it) {
+    return std::max(it.room.low[0] - its.room.high[0], its.room.low[0] - it.room.high[0]);
+  };
+  for (const InEdge& it : all)
+    if (!is_of(hung, it.piece) && it.name == name &&
+        (nearest == nullptr || apart(it) < apart(*nearest)))
+      nearest = &it;
+  return nearest;
+}
+
+Length far_from_middle(const Box& a, const Box& b) {
+  const auto twice = [&](std::size_t axis) {
+    const Length off = a.low[axis] + a.high[axis] - b.low[axis] - b.high[axis];
+    return std::max(off, -off);
+  };
+  return floor_half(std::max(twice(1), twice(2)));
+}
+
+void check_across(Bench& bench, const Hanging& hung, const std::vector<InEdge>& all) {
+  for (const InEdge& its : all) {
+    if (!is_of(hung, its.piece) || (!its.hinge && its.name != "lock")) continue;
+    const InEdge* other = across_from(all, hung, its, its.hinge ? its.name : "strike");
+    std::vector<std::size_t> parts{its.piece};
+    if (other != nullptr) parts.push_back(other->piece);
+    const auto off = other != nullptr
+                         ? std::optional<Length>(far_from_middle(its.room, other->room))
+                         : std::nullopt;
+    report(bench, its.hinge ? kGain : kStrike, parts, {}, off,
+           its.hinge ? Bounds{{}, Length(), {}, {}}
+                     : Bounds{{}, bench.limits.least_swing * 4, {}, bench.limits.least_swing});
+    bench.findings.back().fitting = its.name;
+  }
+}
+
 }  // namespace
 
 void check_hanging(Bench& bench) {
-  for (const Hanging& hung : bench.assembly.hung)
+  std::vector<InEdge> let_in;
+  for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
+    for (const Feature& feature : bench.assembly.pieces[number].features)
+      take_in(let_in, number, bench.assembly.pieces[number], feature);
+  for (const Hanging& hung : bench.assembly.hung) {
     check_leaf(bench, hung);
+    check_across(bench, hung, let_in);
+  }
 }
 
 std::vector<const Rule*> rules_of_hanging() {
-  return {&kLeft, &kRight, &kHead, &kFoot, &kStop, &kSwing};
+  return {&kLeft, &kRight, &kHead, &kFoot, &kStop, &kSwing, &kGain, &kStrike};
 }
 
 }  // namespace haunch

@@ -101,21 +101,6 @@ std::string edge_rebate_page(const Assembly& wood, const LengthPrinter& lengths)
   return "\nREBATES for the leaf, from the face side\n" + table.text(lengths, 2);
 }
 
-std::string gain_page(const Assembly& wood, const LengthPrinter& lengths) {
-  TextTable table({"in", "from foot", "to", "long", "deep", "from face", "wide"});
-  for (const Piece& piece : wood.pieces) {
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != "gain" || feature.fitting) continue;
-      const Box& cut = feature.cuts.front();
-      table.add({piece.mark, cut.low[0], cut.high[0], cut.extent(0), cut.extent(2), cut.low[1],
-                 cut.extent(1)});
-    }
-  }
-  return table.empty()
-             ? ""
-             : "\nHINGES in the jambs, let in to the inner face\n" + table.text(lengths, 2);
-}
-
 std::string bevel_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::string page;
   for (const Piece& piece : wood.pieces)
@@ -145,8 +130,8 @@ std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
 }  // namespace
 
 std::string frame_page(const Assembly& wood, const LengthPrinter& lengths) {
-  return housing_page(wood, lengths) + edge_rebate_page(wood, lengths) + gain_page(wood, lengths) +
-         bevel_page(wood, lengths) + stop_page(wood, lengths);
+  return housing_page(wood, lengths) + edge_rebate_page(wood, lengths) + bevel_page(wood, lengths) +
+         stop_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -456,6 +456,25 @@ bool is_size_of(const Feature& feature, std::string_view name) {
                      [&](const NamedSize& it) { return it.name == name; });
 }
 
+/// The least box round what a piece's places are told in: the leaf that it is of, or of a frame's
+/// piece itself.
+Box told_in(const Assembly& wood, const Piece& piece) {
+  const auto number = static_cast<std::size_t>(&piece - wood.pieces.data());
+  if (wood.what == "leaf") return {{}, wood.size};
+  Box room = placed_blank(piece);
+  for (const Hanging& hung : wood.hung) {
+    if (number < hung.first || number >= hung.first + hung.count) continue;
+    for (std::size_t i = hung.first; i < hung.first + hung.count; ++i) {
+      const Box blank = placed_blank(wood.pieces[i]);
+      for (std::size_t axis = 0; axis < 3; ++axis) {
+        room.low[axis] = std::min(room.low[axis], blank.low[axis]);
+        room.high[axis] = std::max(room.high[axis], blank.high[axis]);
+      }
+    }
+  }
+  return room;
+}
+
 /// A place along the side from both ends of the leaf; of a round hole its middle.
 struct FromEnds {
   Length near;
@@ -467,12 +486,13 @@ FromEnds from_ends(const Assembly& wood, const Piece& piece, const Feature& feat
   const std::size_t along = feature.fitting->into == 0 ? 1 : 0;
   const auto axis = static_cast<std::size_t>(piece.place.axes[along]);
   const Box room = room_of(feature);
-  const Length start = piece.place.origin[axis];
+  const Box whole = told_in(wood, piece);
+  const Length start = piece.place.origin[axis] - whole.low[axis];
   const Length low = start + room.low[along];
   const Length high = start + room.high[along];
-  if (feature.prisms.empty()) return {low, high, wood.size[axis] - high};
+  if (feature.prisms.empty()) return {low, high, whole.extent(axis) - high};
   const Length middle = low + floor_half(high - low);
-  return {middle, {}, wood.size[axis] - middle};
+  return {middle, {}, whole.extent(axis) - middle};
 }
 
 std::vector<std::string> fitting_titles(const Piece& piece, std::size_t into) {
@@ -486,7 +506,7 @@ std::vector<std::string> fitting_titles(const Piece& piece, std::size_t into) {
           "long",
           "wide",
           "deep",
-          into == 1 || into == 0 ? "from face" : "from edge"};
+          piece.place.axes[into] == Axis::z ? "from edge" : "from face"};
 }
 
 std::vector<Cell> fitting_row(const Assembly& wood, const Piece& piece, const Feature& feature) {
@@ -503,16 +523,27 @@ std::vector<Cell> fitting_row(const Assembly& wood, const Piece& piece, const Fe
           cell("length"),
           cell("width"),
           size_named(feature, "depth"),
-          size_named(feature, feature.fitting->into == 2 ? "from_edge" : "from_face")};
+          size_named(feature, piece.place.axes[feature.fitting->into] == Axis::z ? "from_edge"
+                                                                                 : "from_face")};
 }
 
-/// "outer edge", of a stile; else "upper edge", "face side" …
-std::string side_text(const Piece& piece, const Fitting& fitting) {
+std::string inner_face(const Piece& jamb) {
+  const bool rebated =
+      std::any_of(jamb.features.begin(), jamb.features.end(),
+                  [](const Feature& it) { return it.kind == "rebate" && it.joints.empty(); });
+  return rebated ? "inner face, in the bottom of its rebate" : "inner face";
+}
+
+/// "outer edge", of a stile; else "upper edge", "inner face", "face side" …
+std::string side_text(const Assembly& wood, const Piece& piece, const Fitting& fitting) {
   const std::string side(side_name(piece, fitting));
+  if (piece.role == "jamb" && piece.place.axes[fitting.into] == Axis::x)
+    return (piece.place.origin[0] == Length()) == (side == "right") ? inner_face(piece)
+                                                                    : "outer face";
   if (fitting.into == 2) return side == "face" ? "face side" : side;
   if (fitting.into == 0) return side + " end";
-  const bool outer =
-      piece.role == "stile" && (piece.place.origin[0] == Length()) == (side == "left");
+  const bool outer = piece.role == "stile" &&
+                     (piece.place.origin[0] == told_in(wood, piece).low[0]) == (side == "left");
   return piece.role == "stile" ? (outer ? "outer edge" : "face edge") : side + " edge";
 }
 
@@ -525,7 +556,7 @@ std::string fittings_of_side(const Assembly& wood, const Piece& piece, const Fit
         feature.fitting->from_high == side.from_high)
       table.add(fitting_row(wood, piece, feature));
   if (table.empty()) return {};
-  return "  " + piece.mark + ", " + piece.name + ": " + side_text(piece, side) + "\n" +
+  return "  " + piece.mark + ", " + piece.name + ": " + side_text(wood, piece, side) + "\n" +
          table.text(lengths, 4);
 }
 
@@ -539,8 +570,10 @@ std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
   if (page.empty()) return {};
   return "\nFITTINGS, let in after glue-up, horns sawn off\n" + page + "  " +
          wrapped(
-             "From foot, top, left and right: of the leaf. From edge: the piece's outer edge, or "
-             "where it has none the left or lower one. Of a round hole its middle is told.",
+             "From foot, top, left and right: of the leaf" +
+                 std::string(wood.hung.empty() ? "" : "; of a piece of the frame, of that piece") +
+                 ". From edge: the piece's outer edge, or where it has none the left or lower one. "
+                 "Of a round hole its middle is told.",
              kPageWidth, 2) +
          "\n";
 }

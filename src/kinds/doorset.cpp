@@ -10,6 +10,7 @@
 #include "key_ledger.h"
 #include "share.h"
 #include "shop.h"
+#include "strike.h"
 
 namespace haunch {
 namespace {
@@ -23,6 +24,10 @@ struct SetPlan {
   Length pin_out, bevel;
   Length meeting;
   bool pair = false;
+  bool active_right = false;  // of a pair, the leaf with the lock
+
+  /// Whether a leaf, by its number from the left, may have a lock.
+  bool locks(std::size_t leaf) const { return !pair || active_right == (leaf == 1); }
 };
 
 /// One leaf, worked.
@@ -53,6 +58,8 @@ class DoorsetJob : public Job {
   PlannedCase plan_case(Length leaf_thickness) const;
   void hang_leaves(Worked& worked, const CasePlan& plan, const SetPlan& set,
                    std::vector<WorkedLeaf> hung) const;
+  std::optional<StrikePlan> strike_for(KeyLedger& ledger, const CasePlan& plan, const SetPlan& set,
+                                       const std::vector<WorkedLeaf>& hung) const;
 };
 
 void add_below(std::vector<Assumed>& all, std::vector<Assumed> more, std::string_view before) {
@@ -87,10 +94,12 @@ SetPlan DoorsetJob::settle_set(KeyLedger& ledger) const {
   set.bevel = ledger.take("lock_bevel", Length(), "a square lock edge");
   if (set.pair)
     set.meeting = ledger.take("meeting_clearance", ledger.pick(3'000, 1, 8), "usual in a pair");
-  else if (values.of("meeting_clearance").stated())
-    ledger.problem({"meeting_clearance"},
-                   "one leaf meets no other; give \"leaves\": 2, or take "
-                   "it out");
+  else
+    for (const std::string_view key : {"meeting_clearance", "active"})
+      if (values.of(key).stated())
+        ledger.problem({key}, "one leaf meets no other; give \"leaves\": 2, or take it out");
+  if (set.pair && leaf_speaks_of(leaf, shop != nullptr ? &shop->values() : nullptr, "lock"))
+    set.active_right = ledger.choose("active", 1, "usual where nothing is said") == 1;
   return set;
 }
 
@@ -125,6 +134,13 @@ std::vector<Assumed> of_leaf(std::vector<Assumed> assumed) {
   return assumed;
 }
 
+/// The face of a jamb that the leaf's edge looks at.
+Across jamb_face(const CasePlan& plan, bool right) {
+  const Length face = plan.jamb_thickness - plan.stop.rebate();
+  if (right) return {kRightJamb, plan.width - face, false};
+  return {kLeftJamb, face, true};
+}
+
 void DoorsetJob::hang_leaves(Worked& worked, const CasePlan& plan, const SetPlan& set,
                              std::vector<WorkedLeaf> hung) const {
   Triple place = plan.leaf_place();
@@ -149,11 +165,39 @@ void DoorsetJob::hang_leaves(Worked& worked, const CasePlan& plan, const SetPlan
                                       {next, place[1] + wood.size[1], plan.leaf_thickness}});
     hang(worked.assembly, std::move(wood), place,
          set.pair ? (i == 0 ? "left leaf, " : "right leaf, ") : "", room);
-    const Length face = plan.jamb_thickness - plan.stop.rebate();
-    Piece& jamb = worked.assembly.pieces[room.hinged_right ? kRightJamb : kLeftJamb];
-    let_in_jamb(worked.assembly, jamb, room.hinged_right ? plan.width - face : face);
+    let_in_hinges(worked.assembly, jamb_face(plan, room.hinged_right), worked.assembly.hung.back());
     place[0] = next;
   }
+}
+
+/// The strike of the set's lock, if it has one.
+std::optional<StrikePlan> DoorsetJob::strike_for(KeyLedger& ledger, const CasePlan& plan,
+                                                 const SetPlan& set,
+                                                 const std::vector<WorkedLeaf>& hung) const {
+  const std::size_t locks = set.pair && set.active_right ? 1 : 0;
+  const auto lock = lock_of(hung[locks].worked.assembly);
+  if (lock) {
+    const Assembly& other = hung[hung.size() - 1 - locks].worked.assembly;
+    const Length thick =
+        set.pair ? other.pieces[edge_stile(other, 0, other.pieces.size(), locks == 1)].blank[1]
+                 : plan.jamb_thickness - plan.stop.rebate();
+    return settle_strike(ledger, *lock, thick);
+  }
+  for (const KeyRow& row : doorset_keys().rows)
+    if (row.key.starts_with("strike.") && values.of(row.key).stated())
+      ledger.problem({row.key},
+                     "is of a lock's strike, and the leaf has no lock; give it one: "
+                     "\"leaf\": {\"lock\": …}");
+  return {};
+}
+
+/// What the edge of the leaf with the lock looks at.
+Across across_from_lock(const Assembly& wood, const CasePlan& plan, const SetPlan& set) {
+  if (!set.pair) return jamb_face(plan, !set.hinged_right);
+  const Hanging& other = wood.hung[set.active_right ? 0 : 1];
+  const std::size_t stile = edge_stile(wood, other.first, other.count, set.active_right);
+  const Box blank = placed_blank(wood.pieces[stile]);
+  return {stile, set.active_right ? blank.high[0] : blank.low[0], set.active_right};
 }
 
 Worked DoorsetJob::work() const {
@@ -162,7 +206,7 @@ Worked DoorsetJob::work() const {
   const SetPlan set = settle_set(ledger);
   // The leaf's width and height do not hang on its thickness, so that it can be worked first.
   PlannedCase planned = plan_case(Length::from_steps(1));
-  worked.problems = std::move(ledger.problems);
+  worked.problems = ledger.problems;
   add_below(worked.problems, std::move(planned.problems), "/frame");
   if (!worked.problems.empty()) return worked;
   std::vector<WorkedLeaf> hung;
@@ -172,6 +216,7 @@ Worked DoorsetJob::work() const {
     hung.push_back(work_leaf(planned.plan, width, !hung.empty()));
     worked.problems = hung.back().worked.problems;
     if (!worked.problems.empty()) return worked;
+    if (!set.locks(hung.size() - 1)) take_lock_out(hung.back().worked.assembly);
   }
   const Length thickness = hung.front().worked.assembly.size[2];
   if (set.bevel >= thickness)
@@ -182,6 +227,8 @@ Worked DoorsetJob::work() const {
                                {}});
   planned = plan_case(thickness);
   add_below(worked.problems, std::move(planned.problems), "/frame");
+  const auto strike = strike_for(ledger, planned.plan, set, hung);
+  add_below(worked.problems, std::move(ledger.problems), "");
   if (!worked.problems.empty()) return worked;
   worked.assembly = set_out_frame(planned.plan);
   worked.assembly.what = "set";
@@ -192,6 +239,15 @@ Worked DoorsetJob::work() const {
   worked.cautions = std::move(planned.cautions);
   worked.assembly.open = open_beside_leaves(planned.plan);
   hang_leaves(worked, planned.plan, set, std::move(hung));
+  if (!strike) return worked;
+  const Across across = across_from_lock(worked.assembly, planned.plan, set);
+  if (!let_in_strike(worked.assembly, across,
+                     worked.assembly.hung[set.pair && set.active_right ? 1 : 0], *strike))
+    worked.problems.push_back(
+        {values.of("strike.height").stated() ? "/strike/height" : "/strike",
+         "at " + in_words(strike->middle, unit) + " the strike reaches beyond the " +
+             worked.assembly.pieces[across.piece].name + "; move it, or make it smaller",
+         {}});
   return worked;
 }
 
@@ -212,7 +268,10 @@ std::vector<Lever> DoorsetJob::levers() const {
   KeyLedger ledger(doorset_keys(), values, unit);
   const SetPlan set = settle_set(ledger);
   const PlannedCase planned = plan_case(Length::from_steps(1));
-  const WorkedLeaf hung = work_leaf(planned.plan, leaf_widths(planned.plan, set).front(), false);
+  std::vector<WorkedLeaf> hung;
+  for (const Length width : leaf_widths(planned.plan, set))
+    hung.push_back(work_leaf(planned.plan, width, !hung.empty()));
+  strike_for(ledger, planned.plan, set, hung);
   const auto add = [&](std::vector<Lever> more, std::string_view before) {
     for (Lever& lever : more) {
       lever.key.insert(0, before);
@@ -221,7 +280,7 @@ std::vector<Lever> DoorsetJob::levers() const {
   };
   add(std::move(ledger.levers), "");
   add(planned.levers, kFrameKey);
-  add(hung.job->levers(), kLeafKey);
+  add(hung.front().job->levers(), kLeafKey);
   return levers;
 }
 

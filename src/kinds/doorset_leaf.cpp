@@ -42,16 +42,6 @@ void shift(Feature& feature, std::size_t joints) {
     joint += joints;
 }
 
-/// The upright at one edge of a leaf.
-Piece& edge_stile(Assembly& leaf, bool at_right) {
-  const auto out = [&](const Piece& piece) {
-    const Box blank = placed_blank(piece);
-    return at_right ? blank.high[0] : -blank.low[0];
-  };
-  return *std::max_element(leaf.pieces.begin(), leaf.pieces.end(),
-                           [&](const Piece& a, const Piece& b) { return out(a) < out(b); });
-}
-
 }  // namespace
 
 Value leaf_document(const Value* leaf, const LeafRoom& room, const ItemHead& head) {
@@ -80,6 +70,10 @@ bool hangs_right(const Value* leaf, const Value* shop) {
   return false;
 }
 
+bool leaf_speaks_of(const Value& leaf, const Value* shop, std::string_view key) {
+  return leaf.find(key) != nullptr || (shop != nullptr && shop->find(key) != nullptr);
+}
+
 Problem of_the_set(Problem problem) {
   const bool made = problem.path.starts_with("/opening") || problem.path.starts_with("/clearance");
   problem.path = made ? "/frame" : "/leaf" + problem.path;
@@ -87,9 +81,22 @@ Problem of_the_set(Problem problem) {
   return problem;
 }
 
+std::size_t edge_stile(const Assembly& assembly, std::size_t first, std::size_t count,
+                       bool at_right) {
+  const auto out = [&](const Piece& piece) {
+    const Box blank = placed_blank(piece);
+    return at_right ? blank.high[0] : -blank.low[0];
+  };
+  const auto begin = assembly.pieces.begin() + static_cast<std::ptrdiff_t>(first);
+  const auto outermost =
+      std::max_element(begin, begin + static_cast<std::ptrdiff_t>(count),
+                       [&](const Piece& a, const Piece& b) { return out(a) < out(b); });
+  return static_cast<std::size_t>(outermost - assembly.pieces.begin());
+}
+
 void bevel_lock_edge(Assembly& leaf, bool at_right, Length bevel) {
   if (bevel == Length()) return;
-  Piece& stile = edge_stile(leaf, at_right);
+  Piece& stile = leaf.pieces[edge_stile(leaf, 0, leaf.pieces.size(), at_right)];
   const Length none;
   const Length width = stile.blank[1];
   const Length back = stile.blank[2];
@@ -101,29 +108,6 @@ void bevel_lock_edge(Assembly& leaf, bool at_right, Length bevel) {
   Feature feature{"bevel", {}, {}, {{"width", bevel}, {"depth", back}}};
   feature.prisms.push_back(std::move(prism));
   stile.features.push_back(std::move(feature));
-}
-
-void let_in_jamb(Assembly& set, Piece& jamb, Length jamb_face) {
-  const Hanging& hung = set.hung.back();
-  for (std::size_t number = hung.first; number < hung.first + hung.count; ++number) {
-    const Piece& piece = set.pieces[number];
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != "gain" || feature.cuts.empty()) continue;
-      Box box = placed(feature.cuts.front(), piece.place);
-      const Length depth = box.extent(0);
-      box.low[0] = hung.hinged_right ? jamb_face : jamb_face - depth;
-      box.high[0] = box.low[0] + depth;
-      const Box cut = in_own_axes(box, jamb.place);
-      jamb.features.push_back({"gain",
-                               {},
-                               {cut},
-                               {{"length", cut.extent(0)},
-                                {"width", cut.extent(1)},
-                                {"depth", cut.extent(2)},
-                                {"from_foot", cut.low[0]},
-                                {"from_face", cut.low[1]}}});
-    }
-  }
 }
 
 void hang(Assembly& set, Assembly leaf, const Triple& place, const std::string& before_names,

@@ -3,6 +3,7 @@
 
 #include <memory>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "document.h"
@@ -22,6 +23,9 @@ struct LeafRoom {
 /// Whether a leaf hangs on its right stile: as its keys say, else as the shop file does.
 bool hangs_right(const Value* leaf, const Value* shop);
 
+/// Whether a leaf's keys, or the shop file, have one of that name.
+bool leaf_speaks_of(const Value& leaf, const Value* shop, std::string_view key);
+
 /// A door's spec for one leaf of a set: `leaf`, an object or null, with what the set says instead.
 Value leaf_document(const Value* leaf, const LeafRoom& room, const ItemHead& head);
 
@@ -32,9 +36,9 @@ Problem of_the_set(Problem problem);
 /// `bevel` at the back.
 void bevel_lock_edge(Assembly& leaf, bool at_right, Length bevel);
 
-/// Lets the hinges of the leaf that was hung last in to the jamb beside it, whose face stands at
-/// `jamb_face`, as deep and as wide as in the leaf.
-void let_in_jamb(Assembly& set, Piece& jamb, Length jamb_face);
+/// The upright at one edge of a leaf, its number among `first` and the `count` pieces from there.
+std::size_t edge_stile(const Assembly& assembly, std::size_t first, std::size_t count,
+                       bool at_right);
 
 /// Adds a leaf's pieces and joints to `set` at a place, and hangs it.
 void hang(Assembly& set, Assembly leaf, const Triple& place, const std::string& before_names,

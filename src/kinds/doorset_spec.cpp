@@ -8,12 +8,23 @@
 namespace haunch {
 namespace {
 
+const std::vector<std::string_view> kActiveWords = {"left", "right"};
+
 const KeyRow kRows[] = {
     {"pin_out", Holds::size_or_zero, Change::none,
      "how far the hinges' pin stands before the leaf's face"},
     {"lock_bevel", Holds::size_or_zero, Change::size,
      "how much the leaf is planed off at the back of its lock edge"},
     {"meeting_clearance", Holds::size_or_zero, Change::none, "gap between the leaves of a pair"},
+    {"active", Holds::word, Change::none, "of a pair, the leaf with the lock", &kActiveWords},
+    {"strike.height", Holds::size, Change::size, "middle of the strike above the leaf's foot"},
+    {"strike.plate.length", Holds::size, Change::none, "of the strike's plate"},
+    {"strike.plate.width", Holds::size, Change::none, "of the strike's plate"},
+    {"strike.plate.thickness", Holds::size, Change::none, "of the plate, how deep it is let in"},
+    {"strike.mortise.length", Holds::size, Change::none, "of what latch and bolt shut into"},
+    {"strike.mortise.width", Holds::size, Change::none, "of what latch and bolt shut into"},
+    {"strike.mortise.depth", Holds::size, Change::size,
+     "of that, from the face that the leaf's edge looks at"},
 };
 
 /// What a leaf cannot say, as its set does, and where.

@@ -56,6 +56,19 @@ class FrameDraw {
                        size(1500, 2200));
   }
 
+  /// Further keys of a leaf, each with a comma before it.
+  std::string fittings(int leaves) {
+    std::string text;
+    if (chance(50)) text += fmt::format(R"(, "hinges": {{"length": {}}})", size(60, 120));
+    if (leaves == 1 && chance(50))
+      text += fmt::format(R"(, "hangs": "{}")", word({"left", "right"}));
+    if (chance(50))
+      text += fmt::format(
+          R"(, "lock": {{"height": {}, "case": {{"height": {}, "depth": {}, "thickness": {}}}}})",
+          size(700, 1200), size(80, 170), size(40, 65), size(10, 18));
+    return text;
+  }
+
  private:
   std::mt19937_64 random_;
 };
@@ -66,7 +79,8 @@ const std::set<std::string_view> kMustHold = {
     "wall-width",   "wall-height", "housing-fit",      "housed-home",   "housed-bearing",
     "cheek-fit",    "edge-fit",    "bottom-clearance", "shoulder-seat", "gap-left",
     "gap-right",    "gap-head",    "gap-foot",         "gap-stop",      "leaf-width",
-    "frame-closed", "stub-fit",    "panel-play",       "panel-room"};
+    "frame-closed", "stub-fit",    "panel-play",       "panel-room",    "gain-across",
+    "strike-across"};
 
 void check_sound(const std::string& spec, const Assembly& wood) {
   INFO(spec);
@@ -116,11 +130,12 @@ TEST_CASE("Random sets go together, single and in pairs") {
   int worked_sets = 0;
   for (std::uint64_t seed = 1; seed <= 400; ++seed) {
     FrameDraw draw(seed);
+    const int leaves = draw.whole(1, 2);
     const std::string spec =
         fmt::format(R"({{"kind": "doorset", "units": "mm", "leaves": {}, "frame": {{{}, {}}}, )"
-                    R"("leaf": {{"thickness": {}, "stile_width": {}}}, "lock_bevel": {}}})",
-                    draw.whole(1, 2), draw.keys(), draw.leaf(), draw.size(35, 56),
-                    draw.size(70, 100), draw.chance(50) ? "0" : draw.size(1, 5));
+                    R"("leaf": {{"thickness": {}, "stile_width": {}{}}}, "lock_bevel": {}}})",
+                    leaves, draw.keys(), draw.leaf(), draw.size(35, 56), draw.size(70, 100),
+                    draw.fittings(leaves), draw.chance(50) ? "0" : draw.size(1, 5));
     const Worked worked = job(spec)->work();
     if (!worked.problems.empty()) continue;
     ++worked_sets;
