@@ -102,6 +102,10 @@ struct Piece {
 struct MortiseSpan {
   Length from_foot;
   Length length;
+  std::optional<Length> from_face =
+      {};  // of one of a pair side by side: face side to its near wall
+  std::optional<Length> from_edge =
+      {};  // in the end of its piece, where it is long in the width: from the low edge
 };
 
 /// The clearances a joint was designed to have; each is measured in the wood by the checks.
@@ -112,12 +116,15 @@ struct Clearances {
   std::optional<Length> bottom;
   std::optional<Length> bite;          // how deep a panel's edge stands in its groove
   std::optional<Length> bearing = {};  // to the ledge that the entering piece rests on
+  std::optional<Length> edge = {};     // of what has wood at one edge only: there
 };
 
 /// Where a tenon or haunch stands in its piece's width, from the low edge (foot or left).
 struct TenonSpan {
   Length from_edge;
   Length width;
+  std::optional<Length> from_face =
+      {};  // of one of a pair side by side: face side to its near cheek
 };
 
 /// A tenon as its joiner reads it; thickness, width and depth are of each where there are several,
@@ -130,6 +137,15 @@ struct TenonSizes {
   std::vector<TenonSpan> each;  // lowest or leftmost first; never empty
   std::vector<TenonSpan> haunches;
   Length haunch_depth, haunch_thickness;
+  Length edge_radius = {};  // to which its edges are rounded; 0: square
+};
+
+/// How a mortise is opened for wedges at each of its ends, towards the edge where it comes out.
+struct Flare {
+  Length depth;  // from that edge in
+  Length width;  // more of the mortise at each end, at that edge
+
+  friend bool operator==(const Flare&, const Flare&) = default;
 };
 
 /// A mortise as its joiner reads it.
@@ -140,6 +156,11 @@ struct MortiseSizes {
   std::optional<Length>
       from_shoulder;  // of a mortise in a piece that has shoulders itself: from the near one
   std::vector<MortiseSpan> each;  // lowest or leftmost first; never empty
+  Length end_radius = {};         // of ends that a cutter leaves round; 0: square
+  std::optional<Length> free_width =
+      {};                // of the first, to a square-edged tenon as thick as this one
+  bool through = false;  // right through its piece
+  std::optional<Flare> flare = {};
 };
 
 /// Which way the entering piece goes in: along this assembly axis, towards higher or lower figures.
@@ -158,6 +179,7 @@ struct Joint {
   std::optional<TenonSizes> tenon;
   std::optional<MortiseSizes> mortise;
   std::optional<Axis> cheek;  // along which the tenon is thin, if not along its piece's thickness
+  bool has_shoulder = true;   // what enters closes on what receives it
 };
 
 /// What an assembly is to fit into: the opening's sizes and the clearance at each side.

@@ -17,6 +17,11 @@ constexpr Rule kStubCheeks{"stub-fit", "of play between stub and groove, both ch
 constexpr Rule kEdges{"edge-fit", "of play at the tenon's edges, both together",
                       "the tenon must go in without forcing the stile's end; over 1/16 in at each "
                       "edge it does not keep its place (trade practice)"};
+constexpr Rule kEdge{"one-edge-fit", "of play at the tenon's one edge that has wood beside it",
+                     "it must go in without forcing, and is planed flush at the other (trade "
+                     "practice)"};
+constexpr Rule kWedge{"wedge-fit", "between wedge and mortise",
+                      "a wedge holds by bearing along the whole of its slope (trade practice)"};
 constexpr Rule kBottom{"bottom-clearance", "from the tenon's end to the mortise's bottom",
                        "glue and air need a place to go, and the shoulder must close first"};
 constexpr Rule kSeat{"shoulder-seat", "between shoulder and sight edge",
@@ -64,19 +69,38 @@ Bounds as_designed(std::optional<Length> design) {
   return bounds;
 }
 
+/// Where something slopes, measures are to the nearest step, and of more than one slope a few off.
+/// What lies so near to its design is as designed.
+std::optional<Length> near_design(const Bench& bench, const Joint& joint,
+                                  std::optional<Length> figure, std::optional<Length> design) {
+  constexpr std::int64_t kRounding = 10;
+  const bool slopes = !bench.solids[joint.receives].wood.sloping.empty() ||
+                      !bench.solids[joint.enters].wood.sloping.empty();
+  if (!slopes || !figure || !design) return figure;
+  return std::abs((*figure - *design).steps()) <= kRounding ? design : figure;
+}
+
 void check_tenon(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
   const JointMeasure& found = bench.measures[number];
   const std::vector<std::size_t> parts{joint.receives, joint.enters};
   Bounds cheeks = as_designed(joint.design.cheeks);
   cheeks.caution_max = bench.limits.loosest_fit;
-  report(bench, joint.mortise ? kCheeks : kStubCheeks, parts, number, found.cheeks, cheeks);
+  if (joint.design.cheeks)
+    report(bench, joint.mortise ? kCheeks : kStubCheeks, parts, number,
+           near_design(bench, joint, found.cheeks, joint.design.cheeks), cheeks);
   Bounds edges = as_designed(joint.design.edges);
   edges.caution_max = bench.limits.loosest_edges;
-  if (joint.design.edges) report(bench, kEdges, parts, number, found.edges, edges);
+  if (joint.design.edges)
+    report(bench, kEdges, parts, number, near_design(bench, joint, found.edges, joint.design.edges),
+           edges);
+  if (joint.design.edge)
+    report(bench, joint.tenon ? kEdge : kWedge, parts, number,
+           near_design(bench, joint, found.edge, joint.design.edge),
+           as_designed(joint.design.edge));
   if (joint.design.bottom)
     report(bench, kBottom, parts, number, found.bottom, as_designed(joint.design.bottom));
-  report(bench, kSeat, parts, number, found.seat, as_designed(Length()));
+  if (joint.has_shoulder) report(bench, kSeat, parts, number, found.seat, as_designed(Length()));
   if (joint.tenon && !joint.tenon->haunches.empty())
     report(bench, kHaunch, parts, number, found.haunch, Bounds{Length(), {}, {}, {}});
 }
@@ -138,7 +162,7 @@ void check_moved_tenon(Bench& bench, std::size_t number) {
   if (joint.design.bottom)
     report(bench, kBottom, parts, number, settled(found.bottom), Bounds{Length(), {}, {}, {}});
   const Length most = bench.limits.shut_shoulder;
-  if (joint.tenon)
+  if (joint.has_shoulder)
     report(bench, kMovedSeat, parts, number, settled(found.seat), Bounds{{}, {}, -most, most});
 }
 
@@ -172,17 +196,17 @@ void check_fits(Bench& bench) {
     const Joint& joint = bench.assembly.joints[number];
     if (joint.design.bite)
       check_panel_edge(bench, number);
-    else if (joint.tenon)
-      check_tenon(bench, number);
-    else
+    else if (!joint.tenon && joint.design.bottom)
       check_housed(bench, number);
+    else
+      check_tenon(bench, number);
   }
 }
 
 std::vector<const Rule*> rules_of_fits() {
-  return {&kCheeks,      &kStubCheeks, &kEdges,      &kBottom,     &kSeat,        &kHaunch,
-          &kPanelCheeks, &kPanelRoom,  &kPanelBite,  &kPanelWedge, &kMovedCheeks, &kMovedEdges,
-          &kMovedSeat,   &kHousingFit, &kHousingEnd, &kBearing};
+  return {&kCheeks,      &kStubCheeks, &kEdges,       &kEdge,       &kWedge,      &kBottom,
+          &kSeat,        &kHaunch,     &kPanelCheeks, &kPanelRoom,  &kPanelBite,  &kPanelWedge,
+          &kMovedCheeks, &kMovedEdges, &kMovedSeat,   &kHousingFit, &kHousingEnd, &kBearing};
 }
 
 }  // namespace haunch

@@ -85,6 +85,16 @@ std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
   return parts;
 }
 
+/// Each tenon by itself: those divided across their width, and of each those side by side in the
+/// thickness.
+std::vector<Wood> tenons_of(const Wood& wood, const JointAxes& axes) {
+  std::vector<Wood> tenons;
+  for (const Wood& across : groups_along(wood, axes.across))
+    for (Wood& tenon : groups_along(across, axes.cheek))
+      tenons.push_back(std::move(tenon));
+  return tenons;
+}
+
 Length extent_of(const Wood& wood, std::size_t axis) {
   return room_of(wood).extent(axis);
 }
@@ -106,7 +116,7 @@ Wood middle_half(const Wood& wood, std::size_t axis) {
 /// What is measured at the entering end, tenon by tenon; the least counts.
 void measure_ends(JointMeasure& found, const Wood& ends, const Solid& receives,
                   const JointAxes& axes) {
-  for (const Wood& tenon : groups_along(ends, axes.across)) {
+  for (const Wood& tenon : tenons_of(ends, axes)) {
     const auto cheeks = both_sides(tenon, receives.wood, axes.cheek);
     const auto edges = both_sides(tenon, receives.wood, axes.across);
     const auto bottom = gap(tenon, receives.wood, axes.in);
@@ -120,11 +130,42 @@ void measure_ends(JointMeasure& found, const Wood& ends, const Solid& receives,
   }
 }
 
+/// The wood behind an end, all the way to the sight edge: of a tenon without the haunches beside
+/// it.
+Wood column_of(const Wood& inside, const Wood& end, Way in) {
+  Box region = room_of(end);
+  const Box room = room_of(inside);
+  region.low[in.axis] = room.low[in.axis];
+  region.high[in.axis] = room.high[in.axis];
+  return clipped(inside, region);
+}
+
+/// What is measured along the whole of what enters, where it is closest: at edges of a tenon that
+/// comes out of its mortise, which may be wider there; and where there is wood at one edge only.
+void measure_along(JointMeasure& found, const Joint& joint, const Wood& inside, const Wood& ends,
+                   const Solid& receives, const JointAxes& axes) {
+  const bool comes_out = joint.design.edges && !joint.design.bottom;
+  if (!comes_out && !joint.design.edge) return;
+  found.edges.reset();
+  // What is no tenon is a wedge: it fits along its thickness, and may have an end like a knife's.
+  const std::size_t axis = joint.tenon ? axes.across : axes.cheek;
+  const std::vector<Wood> parts = joint.tenon ? tenons_of(ends, axes) : std::vector{inside};
+  for (const Wood& part : parts) {
+    const Wood column = joint.tenon ? column_of(inside, part, axes.in) : part;
+    for (const bool upwards : {false, true}) {
+      const auto one = gap(column, receives.wood, {axis, upwards});
+      if (one) found.edge = found.edge ? std::min(*found.edge, *one) : *one;
+    }
+    const auto both = both_sides(column, receives.wood, axis);
+    found.edges = found.edges ? lesser(found.edges, both) : both;
+  }
+}
+
 /// What is measured of wood that has moved and may press on its mortise's ends or bottom: the room
 /// of its cheeks and edges short of its end and in their middle, that of its end in the middle.
 void measure_middles(JointMeasure& found, const Wood& short_of_end, const Wood& ends,
                      const Solid& receives, const JointAxes& axes) {
-  for (const Wood& tenon : groups_along(short_of_end, axes.across)) {
+  for (const Wood& tenon : tenons_of(short_of_end, axes)) {
     const Wood between_edges = middle_half(tenon, axes.across);
     const Wood between_cheeks = middle_half(tenon, axes.cheek);
     const auto cheeks = both_sides(between_edges, receives.wood, axes.cheek);
@@ -135,7 +176,7 @@ void measure_middles(JointMeasure& found, const Wood& short_of_end, const Wood& 
     found.widths.push_back(extent_of(tenon, axes.across));
   }
   bool first = true;
-  for (const Wood& tenon : groups_along(ends, axes.across)) {
+  for (const Wood& tenon : tenons_of(ends, axes)) {
     const auto bottom =
         gap(middle_half(middle_half(tenon, axes.across), axes.cheek), receives.wood, axes.in);
     found.bottom = first ? bottom : lesser(found.bottom, bottom);
@@ -159,9 +200,12 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   if (inside.empty()) return found;
   const Wood ends = clipped(inside, slice_at(enters.blank, receives, in, found.reach));
   found.bearing = gap(ends, receives.wood, {axes.cheek, false});
+  for (const Wood& across : groups_along(ends, axes.across))
+    found.side_by_side = std::max(found.side_by_side, groups_along(across, axes.cheek).size());
   found.haunch = gap(shallower(inside, receives, in, found.reach), receives.wood, in);
   if (where == Where::all_over) {
     measure_ends(found, ends, receives, axes);
+    measure_along(found, joint, inside, ends, receives, axes);
   } else {
     // Of a tenon beyond its haunches; of a panel, which may have swollen past its groove, well
     // inside of it.

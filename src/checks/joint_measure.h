@@ -12,14 +12,17 @@ namespace haunch {
 struct JointMeasure {
   Length reach;  // how far the entering wood goes past the receiver's sight edge; negative: it
                  // stays short of it
-  std::optional<Length> cheeks;   // at the entering end, both sides together
-  std::optional<Length> edges;    // at the entering end, both edges together
+  std::optional<Length> cheeks;  // at the entering end, both sides together
+  std::optional<Length> edges;   // at the entering end, both edges together
+  std::optional<Length>
+      edge;  // the lesser of the two edges, or the only one that has wood beside it
   std::optional<Length> bottom;   // from the entering end on
   std::optional<Length> seat;     // between shoulder and sight edge
   std::optional<Length> haunch;   // from what goes in less deep, the haunches, on
   std::optional<Length> bearing;  // from the entering end down or left, to what it rests on
   Length thickness;               // of what enters, at its end
   std::vector<Length> widths;     // of each tenon, at its end, lowest first
+  std::size_t side_by_side = 0;   // tenons in the thickness, at the end
 };
 
 /// Where along a tenon's cheeks, edges and end its clearances are measured: all over, or over the

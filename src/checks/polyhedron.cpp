@@ -352,14 +352,61 @@ std::vector<Polyhedron> shadows_of(const Polyhedron& block, std::size_t axis, do
   return shadows;
 }
 
+namespace {
+
+/// Where a facet's plane lies along an axis, over a point.
+double height_of(const Facet& facet, const Spot& over, std::size_t axis) {
+  const Spot arm = minus(facet.corners.front(), over);
+  const Spot& normal = facet.side.normal;
+  const double level = dot(normal, arm) - normal[axis] * arm[axis];
+  return facet.corners.front()[axis] + level / normal[axis];
+}
+
+/// Whether a facet may lie over a shadow as seen along an axis.
+bool may_be_seen(const Facet& facet, const Polyhedron& shadow, std::size_t along) {
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    if (axis == along) continue;
+    double low = kFar;
+    double high = -kFar;
+    for (const Spot& corner : facet.corners) {
+      low = std::min(low, corner[axis]);
+      high = std::max(high, corner[axis]);
+    }
+    if (high <= shadow.low[axis] || shadow.high[axis] <= low) return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way) {
+  const double sign = way.upwards ? 1 : -1;
+  const std::size_t u = way.axis == 0 ? 1 : 0;
+  const std::size_t v = 3 - way.axis - u;
+  std::array<Spot, 4> over{};
+  for (std::size_t i = 0; i < over.size(); ++i) {
+    over[i][u] = i % 2 == 0 ? std::max(from.low[u], to.low[u]) : std::min(from.high[u], to.high[u]);
+    over[i][v] = i < 2 ? std::max(from.low[v], to.low[v]) : std::min(from.high[v], to.high[v]);
+  }
+  double bound = -kFar;
+  for (const Facet& front : from.facets) {
+    if (sign * front.side.normal[way.axis] <= kUpright) continue;
+    for (const Facet& wall : to.facets) {
+      if (sign * wall.side.normal[way.axis] >= -kUpright) continue;
+      double nearest = kFar;
+      for (const Spot& spot : over)
+        nearest = std::min(
+            nearest, sign * (height_of(wall, spot, way.axis) - height_of(front, spot, way.axis)));
+      bound = std::max(bound, nearest);
+    }
+  }
+  return bound;
+}
+
 std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way) {
   const double sign = way.upwards ? 1 : -1;
-  // Where the facet's plane lies along the way, over a point.
   const auto height = [&](const Facet& facet, const Spot& over) {
-    const Spot arm = minus(facet.corners.front(), over);
-    const Spot& normal = facet.side.normal;
-    const double level = dot(normal, arm) - normal[way.axis] * arm[way.axis];
-    return sign * (facet.corners.front()[way.axis] + level / normal[way.axis]);
+    return sign * height_of(facet, over, way.axis);
   };
   const auto faces = [&](const Facet& facet) { return sign * facet.side.normal[way.axis]; };
   // The far side of `to` over a point: the least of the planes that face on.
@@ -375,7 +422,7 @@ std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way)
     if (faces(front) <= kUpright) continue;
     const Polyhedron shadow = upright(front.corners, way.axis, 0, 1);
     for (const Facet& wall : to.facets) {
-      if (faces(wall) >= -kUpright) continue;
+      if (faces(wall) >= -kUpright || !may_be_seen(wall, shadow, way.axis)) continue;
       const auto seen = common(shadow, upright(wall.corners, way.axis, 0, 1));
       if (!seen) continue;
       for (const Spot& over : seen->facets.front().corners) {  // a cap

@@ -68,6 +68,10 @@ Box bounds_of(const Polyhedron& block);
 /// faces, else to the nearest step.
 std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way);
 
+/// In steps: no distance from `from` to `to` this way is less, as far as their planes tell over the
+/// shadow that they may have in common. The planes of a convex block never lie outside of it.
+double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way);
+
 /// The least width of a block, of those square to its faces.
 Length least_width(const Polyhedron& block);
 

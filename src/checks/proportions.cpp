@@ -12,6 +12,10 @@ constexpr Rule kDepth{"tenon-depth", "of tenon beyond its shoulder",
 constexpr Rule kThickness{"tenon-thickness", "of tenon thickness",
                           "a tenon wants to be from a quarter to half of the thickness; a third is "
                           "the rule (Fairham 1917, Noyes 1910)"};
+constexpr Rule kTwinThickness{"twin-thickness", "of tenon thickness, of each side by side",
+                              "the two together want to be from a quarter to half of the "
+                              "thickness, each about a fifth (trade "
+                              "practice)"};
 constexpr Rule kWidth{"tenon-width", "of tenon width",
                       "under 3 mm of tenon there is none (trade practice)"};
 constexpr Rule kTongue{"panel-tongue", "of panel edge thickness",
@@ -28,14 +32,20 @@ void check_tenon(Bench& bench, std::size_t number) {
   const JointMeasure& found = bench.measures[number];
   if (found.widths.empty()) return;
   const Length least = bench.limits.least_wood;
-  const Length thickness = bench.assembly.pieces[joint.enters].blank[2];
+  // A loose tenon is all tenon; what it is in goes by the piece that it holds.
+  const Length thickness =
+      bench.assembly.pieces[joint.has_shoulder ? joint.enters : joint.receives].blank[2];
   const std::vector<std::size_t> parts{joint.enters};
   const bool stub = !joint.mortise;
+  const auto side_by_side = static_cast<std::int64_t>(found.side_by_side);
   report(bench, kDepth, parts, number, found.reach,
          Bounds{least, {}, stub ? std::nullopt : std::optional(found.thickness * 3), {}});
-  report(bench, kThickness, parts, number, found.thickness,
+  report(bench, side_by_side > 1 ? kTwinThickness : kThickness, parts, number, found.thickness,
          stub ? Bounds{least, {}, {}, {}}
-              : Bounds{least, {}, floor_divide(thickness, 4), floor_half(thickness)});
+              : Bounds{least,
+                       {},
+                       floor_divide(thickness, 4 * side_by_side),
+                       floor_divide(thickness, 2 * side_by_side)});
   const auto [narrowest, widest] = std::minmax_element(found.widths.begin(), found.widths.end());
   report(bench, kWidth, parts, number, *narrowest, Bounds{least, {}, {}, {}});
   report(bench, kGlued, parts, number, *widest, Bounds{{}, {}, {}, bench.limits.widest_glued});
@@ -90,7 +100,7 @@ void check_proportions(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_proportions() {
-  return {&kDepth, &kThickness, &kWidth, &kGlued, &kTongue, &kLockRail};
+  return {&kDepth, &kThickness, &kTwinThickness, &kWidth, &kGlued, &kTongue, &kLockRail};
 }
 
 }  // namespace haunch

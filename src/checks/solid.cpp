@@ -68,12 +68,41 @@ void take_out_prisms(Wood& wood, const Piece& piece, Fittings fittings) {
   }
 }
 
+/// From one box on to another: no distance between what is in them is less.
+Length nearest(const Box& from, const Box& to, Way way) {
+  return way.upwards ? to.low[way.axis] - from.high[way.axis]
+                     : from.low[way.axis] - to.high[way.axis];
+}
+
 /// What of `to` is in the shadow of `from` may be nearer than `least`.
 bool may_be_nearer(const Box& from, const Box& to, Way way, std::optional<Length> least) {
-  if (!in_shadow(from, to, way.axis)) return false;
-  const Length distance =
-      way.upwards ? to.low[way.axis] - from.high[way.axis] : from.low[way.axis] - to.high[way.axis];
-  return !least || distance < *least;
+  return in_shadow(from, to, way.axis) && (!least || nearest(from, to, way) < *least);
+}
+
+/// A part of some wood: a box, or what slopes in it.
+struct Block {
+  Box room;
+  const Polyhedron* sloping = nullptr;
+};
+
+std::vector<Block> blocks_of(const Wood& wood) {
+  std::vector<Block> blocks;
+  blocks.reserve(wood.boxes.size() + wood.sloping.size());
+  for (const Box& box : wood.boxes)
+    blocks.push_back({box});
+  for (const Polyhedron& block : wood.sloping)
+    blocks.push_back({box_around(block), &block});
+  return blocks;
+}
+
+/// Two parts, one of which slopes, in the shadow of each other.
+struct Pair {
+  double bound;  // no distance from the one to the other is less
+  Polyhedron from, to;
+};
+
+Polyhedron polyhedron_of(const Block& block) {
+  return block.sloping != nullptr ? *block.sloping : polyhedron_of(block.room);
 }
 
 void note_lesser(std::optional<Length>& least, std::optional<Length> found) {
@@ -211,17 +240,22 @@ std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& 
 
 std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
   std::optional<Length> least = gap(from.boxes, to.boxes, way);
-  for (const Polyhedron& a : from.sloping) {
-    const Box room = box_around(a);
-    for (const Box& b : to.boxes)
-      if (may_be_nearer(room, b, way, least)) note_lesser(least, gap(a, polyhedron_of(b), way));
-  }
-  for (const Polyhedron& b : to.sloping) {
-    const Box room = box_around(b);
-    for (const Box& a : from.boxes)
-      if (may_be_nearer(a, room, way, least)) note_lesser(least, gap(polyhedron_of(a), b, way));
-    for (const Polyhedron& a : from.sloping)
-      if (may_be_nearer(box_around(a), room, way, least)) note_lesser(least, gap(a, b, way));
+  if (from.sloping.empty() && to.sloping.empty()) return least;
+  const std::vector<Block> walls = blocks_of(to);
+  std::vector<Pair> pairs;
+  for (const Block& block : blocks_of(from))
+    for (const Block& wall : walls) {
+      if (block.sloping == nullptr && wall.sloping == nullptr) continue;
+      if (!may_be_nearer(block.room, wall.room, way, least)) continue;
+      Pair pair{0, polyhedron_of(block), polyhedron_of(wall)};
+      pair.bound = least_possible_gap(pair.from, pair.to, way);
+      pairs.push_back(std::move(pair));
+    }
+  std::sort(pairs.begin(), pairs.end(),
+            [](const Pair& a, const Pair& b) { return a.bound < b.bound; });
+  for (const Pair& pair : pairs) {
+    if (least && pair.bound >= static_cast<double>(least->steps())) break;
+    note_lesser(least, gap(pair.from, pair.to, way));
   }
   return least;
 }

@@ -350,8 +350,8 @@ const Joint* joint_on(const Assembly& assembly, Axis axis, std::size_t Joint::*a
                       std::size_t piece, bool upwards) {
   const auto found =
       std::find_if(assembly.joints.begin(), assembly.joints.end(), [&](const Joint& joint) {
-        return joint.tenon && joint.*as == piece && joint.heading.axis == axis &&
-               joint.heading.upwards == upwards;
+        return joint.has_shoulder && !joint.design.bite && joint.*as == piece &&
+               joint.heading.axis == axis && joint.heading.upwards == upwards;
       });
   return found == assembly.joints.end() ? nullptr : &*found;
 }
@@ -392,7 +392,7 @@ std::vector<std::size_t> row_along(const Assembly& assembly, Axis axis) {
 Length shoulder_length(const Assembly& assembly, std::size_t piece) {
   Length length = assembly.pieces[piece].blank[0];
   for (const Joint& joint : assembly.joints)
-    if (joint.tenon && joint.enters == piece) length -= joint.tenon->depth;
+    if (joint.tenon && joint.has_shoulder && joint.enters == piece) length -= joint.tenon->depth;
   return length;
 }
 

@@ -49,7 +49,7 @@ struct JointDesign {
   Length fit() const { return mortise.across - tenon.across; }
 };
 
-/// Of a joint with a tenon; nothing of any other.
+/// Of a joint with a tenon on the piece that enters; nothing of any other.
 std::optional<JointDesign> joint_design(const Assembly& wood, std::size_t joint);
 
 struct JointReadings {

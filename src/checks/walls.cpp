@@ -10,10 +10,15 @@ namespace {
 
 constexpr Rule kWall{"mortise-wall", "of wood beside the mortise",
                      "a wall under a quarter of the thickness, or 5 mm, splits (trade practice)"};
+constexpr Rule kTwinWall{"twin-wall", "of wood beside the outer of two mortises side by side",
+                         "a wall under a sixth of the thickness, or 5 mm, splits (trade practice)"};
 constexpr Rule kBehind{"mortise-behind", "of wood behind the mortise",
                        "under 5 mm the bottom telegraphs or breaks through (trade practice)"};
 constexpr Rule kEnd{"mortise-end", "of wood from the mortise to the end of its piece",
                     "under 12 mm (1/2 in) of relish the end shears out (trade practice)"};
+constexpr Rule kEdge{"mortise-edge",
+                     "of wood between the mortise in an end and the edge or groove of its piece",
+                     "under 5 mm it breaks out (trade practice)"};
 constexpr Rule kBetween{"mortise-between", "of wood between two mortises",
                         "under 5 mm the wood between them breaks out (trade practice)"};
 constexpr Rule kHousingBehind{"housing-behind", "of wood behind the housing",
@@ -30,20 +35,53 @@ struct Void {
   bool mortise;
   bool groove;
   std::optional<Polyhedron> sloping = {};
+  const Feature* feature = nullptr;
 };
+
+bool overlap_or_touch(const Box& a, const Box& b) {
+  for (std::size_t axis = 0; axis < 3; ++axis)
+    if (a.high[axis] < b.low[axis] || b.high[axis] < a.low[axis]) return false;
+  return true;
+}
+
+/// A mortise is as long, wide and deep as it is anywhere: what slopes at its ends is taken into the
+/// box around it.
+std::vector<Void> mortise_voids(const Piece& piece, const Feature& feature) {
+  std::vector<Void> voids;
+  std::vector<Box> ends;
+  for (const Prism& prism : feature.prisms) {
+    const std::vector<Polyhedron> blocks = polyhedra_of(placed(prism, piece.place));
+    Box end = bounds_of(blocks.front());
+    for (const Polyhedron& block : blocks)
+      end = around(end, bounds_of(block));
+    ends.push_back(end);
+  }
+  for (const Box& cut : feature.cuts) {
+    const Box straight = placed(cut, piece.place);
+    Box whole = straight;
+    for (const Box& end : ends)
+      if (overlap_or_touch(straight, end)) whole = around(whole, end);
+    voids.push_back({whole, true, false, {}, &feature});
+  }
+  return voids;
+}
 
 std::vector<Void> voids_of(const Piece& piece) {
   std::vector<Void> voids;
   for (const Feature& feature : piece.features) {
     if (feature.fitting) continue;
-    const bool mortise = feature.kind == "mortise";
+    if (feature.kind == "mortise") {
+      for (Void& each : mortise_voids(piece, feature))
+        voids.push_back(std::move(each));
+      continue;
+    }
     const bool groove = feature.kind == "groove";
     for (const Box& cut : feature.cuts)
-      voids.push_back({placed(cut, piece.place), mortise, groove});
+      voids.push_back({placed(cut, piece.place), false, groove});
     for (const Prism& prism : feature.prisms)
       for (Polyhedron& block : polyhedra_of(placed(prism, piece.place))) {
         const Box around = bounds_of(block);
-        voids.push_back({around, mortise, groove, std::move(block)});
+        voids.push_back({around, false, groove, std::move(block)});
       }
   }
   return voids;
@@ -123,18 +161,19 @@ Box bottom_slab(Box mortise, Way in) {
 WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank,
                    const Feature& mortise) {
   const Way in{static_cast<std::size_t>(joint.heading.axis), joint.heading.upwards};
-  const auto along = static_cast<std::size_t>(piece.place.axes[0]);
+  // A mortise in the end of its piece is long in that piece's width.
+  const bool in_end = piece.place.axes[0] == joint.heading.axis;
+  const auto along = static_cast<std::size_t>(piece.place.axes[in_end ? 1 : 0]);
   const std::size_t through = 3 - along - in.axis;
   const std::vector<Void> voids = voids_of(piece);
   WoodLeft left;
-  for (const Box& cut : mortise.cuts) {
-    const Box box = placed(cut, piece.place);
-    const auto own = std::find_if(voids.begin(), voids.end(),
-                                  [&](const Void& it) { return it.mortise && it.box == box; });
-    const auto own_number = static_cast<std::size_t>(own - voids.begin());
+  for (std::size_t own_number = 0; own_number < voids.size(); ++own_number) {
+    if (voids[own_number].feature != &mortise) continue;
+    const Box& box = voids[own_number].box;
     const Box slab = bottom_slab(box, in);
     for (const bool upwards : {false, true}) {
-      left.note(left.beside, wood_from(slab, {through, upwards}, blank, voids, own_number).wood);
+      left.note_run(wood_from(slab, {through, upwards}, blank, voids, own_number),
+                    &WoodLeft::beside);
       left.note_run(wood_from(slab, {along, upwards}, blank, voids, own_number), &WoodLeft::end);
     }
     left.note_run(wood_from(slab, in, blank, voids, own_number), &WoodLeft::behind);
@@ -156,12 +195,19 @@ void check_mortise(Bench& bench, std::size_t number, const Feature& mortise) {
   const WoodLeft left = wood_left(joint, piece, bench.solids[joint.receives].blank, mortise);
   const std::vector<std::size_t> parts{joint.receives};
   const auto bounds = [&](Length thin) { return Bounds{limits.least_wood, {}, thin, {}}; };
-  const Length quarter = floor_divide(piece.blank[2], 4);
-  report(bench, kWall, parts, number, left.beside, bounds(std::max(quarter, limits.thin_wood)));
-  if (left.behind) report(bench, kBehind, parts, number, left.behind, bounds(limits.thin_wood));
+  const bool twins = bench.measures[number].side_by_side > 1;
+  const Length thin_wall = floor_divide(piece.blank[2], twins ? 6 : 4);
+  report(bench, twins ? kTwinWall : kWall, parts, number, left.beside,
+         bounds(std::max(thin_wall, limits.thin_wood)));
+  if (left.behind && joint.design.bottom)
+    report(bench, kBehind, parts, number, left.behind, bounds(limits.thin_wood));
   // The play at a tenon's edge is taken out of its relish.
   const Length play = floor_half(joint.design.edges.value_or(Length()));
-  if (left.end) report(bench, kEnd, parts, number, left.end, bounds(limits.least_to_end - play));
+  const bool in_end =
+      static_cast<std::size_t>(joint.heading.axis) == static_cast<std::size_t>(piece.place.axes[0]);
+  if (left.end && in_end) report(bench, kEdge, parts, number, left.end, bounds(limits.thin_wood));
+  if (left.end && !in_end && joint.design.edges)
+    report(bench, kEnd, parts, number, left.end, bounds(limits.least_to_end - play));
   if (left.between) report(bench, kBetween, parts, number, left.between, bounds(limits.thin_wood));
 }
 
@@ -230,7 +276,8 @@ void check_walls(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_walls() {
-  return {&kWall, &kBehind, &kEnd, &kBetween, &kHousingBehind, &kHousingEnd, &kGroove};
+  return {&kWall,    &kTwinWall,      &kEdge,       &kBehind, &kEnd,
+          &kBetween, &kHousingBehind, &kHousingEnd, &kGroove};
 }
 
 }  // namespace haunch

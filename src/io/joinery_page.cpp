@@ -33,6 +33,12 @@ std::string worked_edge(const Piece& piece, bool low) {
   return piece.role == "stile" ? "face" : edge_name(piece, low);
 }
 
+/// The name of an end of the piece as it stands in the leaf.
+std::string end_name(const Piece& piece, bool low) {
+  if (is_upright(piece)) return low ? "lower end" : "upper end";
+  return low ? "left end" : "right end";
+}
+
 /// One set of figures that a machine is set to, and what is run with it.
 template <typename Key, typename Rows>
 struct MachineSet {
@@ -84,9 +90,19 @@ struct MortiseRow {
   std::string from;
   Length near, far;
   std::optional<Length> near_from_shoulder;
+  std::optional<Length> free;  // to a square-edged tenon, where the ends stay round
   Marks takes;
 };
-using MortiseKey = std::tuple<Length, Length, Length>;  // width, depth, from face
+/// What a machine is set to for a mortise.
+struct MortiseKey {
+  Length width, depth, from_face;
+  Length end_radius;  // 0: square
+  bool through;
+  bool open_end;  // at its piece's end
+  std::optional<Flare> flare;
+
+  friend bool operator==(const MortiseKey&, const MortiseKey&) = default;
+};
 using MortiseSets = std::vector<MachineSet<MortiseKey, std::vector<MortiseRow>>>;
 
 void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Joint& joint,
@@ -94,13 +110,21 @@ void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Join
   const Piece& receives = wood.pieces[joint.receives];
   const std::string& enters = wood.pieces[joint.enters].mark;
   const MortiseSizes& mortise = *joint.mortise;
+  const bool in_end = span.from_edge.has_value();
+  const Length near = span.from_edge.value_or(span.from_foot);
   MortiseRow row{{receives.mark},
-                 worked_edge(receives, joint.heading.upwards),
-                 is_upright(receives) ? "foot" : "left end",
-                 span.from_foot,
-                 span.from_foot + span.length,
+                 in_end ? end_name(receives, joint.heading.upwards)
+                        : worked_edge(receives, joint.heading.upwards),
+                 in_end                 ? edge_name(receives, true) + " edge"
+                 : is_upright(receives) ? "foot"
+                                        : "left end",
+                 near,
+                 near + span.length,
+                 {},
                  {},
                  {enters}};
+  if (mortise.free_width)
+    row.free = *mortise.free_width + span.length - mortise.each.front().length;
   if (mortise.from_shoulder)
     row.near_from_shoulder =
         *mortise.from_shoulder + span.from_foot - mortise.each.front().from_foot;
@@ -117,10 +141,14 @@ MortiseSets mortise_sets(const Assembly& wood) {
   MortiseSets sets;
   for (const Joint& joint : wood.joints) {
     if (!joint.mortise) continue;
-    auto& rows = rows_for(
-        sets, MortiseKey{joint.mortise->width, joint.mortise->depth, joint.mortise->from_face});
-    for (const MortiseSpan& span : joint.mortise->each)
+    const MortiseSizes& mortise = *joint.mortise;
+    for (const MortiseSpan& span : mortise.each) {
+      const Length from_face = span.from_face.value_or(mortise.from_face);
+      auto& rows =
+          rows_for(sets, MortiseKey{mortise.width, mortise.depth, from_face, mortise.end_radius,
+                                    mortise.through, joint.design.edge.has_value(), mortise.flare});
       add_mortise(rows, wood, joint, span);
+    }
   }
   for (auto& set : sets)
     std::stable_sort(
@@ -130,18 +158,38 @@ MortiseSets mortise_sets(const Assembly& wood) {
   return sets;
 }
 
+std::string mortise_text(const MortiseKey& key, const LengthPrinter& lengths) {
+  std::string text = lengths.one(key.width) + " wide, ";
+  text += key.through ? "right through " + lengths.one(key.depth) + " of wood"
+                      : lengths.one(key.depth) + " deep";
+  text += ", " + lengths.one(key.from_face) + " from the face side";
+  if (key.end_radius > Length())
+    text += ", ends round by a cutter of " + lengths.one(key.end_radius * 2);
+  if (key.open_end) text += ", open at the end of its piece";
+  text = "  " + wrapped(text, kPageWidth, 2) + "\n";
+  if (!key.flare) return text;
+  const std::string flare = "opened for wedges: " + lengths.one(key.flare->width) +
+                            " more at each end where it comes out, running out to nothing " +
+                            lengths.one(key.flare->depth) + " in";
+  return text + "  " + wrapped(flare, kPageWidth, 2) + "\n";
+}
+
 std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
   const MortiseSets sets = mortise_sets(wood);
   if (sets.empty()) return {};
   std::string page = "\nMORTISES\n";
+  bool any_round = false;
+  bool any_squared = false;
   for (const auto& [key, rows] : sets) {
-    const auto& [width, depth, from_face] = key;
-    page += "  " + lengths.one(width) + " wide, " + lengths.one(depth) + " deep, " +
-            lengths.one(from_face) + " from the face side\n";
-    TextTable table(
-        {"in", "edge", "from", "near", "far", "long", "straight", "from shoulder", "takes"});
+    const bool round = key.end_radius > Length();
+    any_round = any_round || round;
+    any_squared = any_squared || !round;
+    page += mortise_text(key, lengths);
+    TextTable table({"in", "edge", "from", "near", "far", "long", round ? "free" : "straight",
+                     "from shoulder", "takes"});
     for (const MortiseRow& row : rows) {
-      const Length straight = std::max(row.far - row.near - width, Length());
+      const Length straight =
+          row.free ? *row.free : std::max(row.far - row.near - key.width, Length());
       table.add({joined(row.in), row.edge, row.from, row.near, row.far, row.far - row.near,
                  straight,
                  row.near_from_shoulder ? Cell(*row.near_from_shoulder) : Cell(std::string()),
@@ -149,6 +197,12 @@ std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
     }
     page += table.text(lengths, 4);
   }
+  if (any_round)
+    page += "  " +
+            wrapped("free: the widest tenon with square edges that goes in between the round ends.",
+                    kPageWidth, 2) +
+            "\n";
+  if (!any_squared) return page;
   page += "  " +
           wrapped(
               "straight: what is free between the ends where a cutter of the mortise's width "
@@ -172,6 +226,8 @@ struct TenonSetting {
   Length thickness, depth, from_face;
   Length haunch_depth, haunch_thickness;  // 0: no haunch
   std::optional<Length> left_in_groove;   // of a stub, below its end
+  std::optional<Length> twin_from_face;   // of a pair side by side, of the second
+  Length edge_radius;                     // 0: square edges
 
   friend bool operator==(const TenonSetting&, const TenonSetting&) = default;
 };
@@ -191,7 +247,7 @@ std::vector<Length> shoulder_lengths(const Assembly& wood) {
   for (const Piece& piece : wood.pieces)
     shoulders.push_back(piece.blank[0]);
   for (const Joint& joint : wood.joints)
-    if (joint.tenon) shoulders[joint.enters] -= joint.tenon->depth;
+    if (joint.tenon && joint.has_shoulder) shoulders[joint.enters] -= joint.tenon->depth;
   return shoulders;
 }
 
@@ -216,10 +272,19 @@ TenonSets tenon_sets(const Assembly& wood) {
   const std::vector<Length> shoulders = shoulder_lengths(wood);
   TenonSets sets;
   for (const Joint& joint : wood.joints) {
-    if (!joint.tenon) continue;
-    const TenonSizes& tenon = *joint.tenon;
-    TenonSetting setting{tenon.thickness,        tenon.depth, tenon.from_face, tenon.haunch_depth,
-                         tenon.haunch_thickness, {}};
+    if (!joint.tenon || !joint.has_shoulder) continue;
+    TenonSizes tenon = *joint.tenon;
+    TenonSetting setting{tenon.thickness,
+                         tenon.depth,
+                         tenon.from_face,
+                         tenon.haunch_depth,
+                         tenon.haunch_thickness,
+                         {},
+                         tenon.each.back().from_face,
+                         tenon.edge_radius};
+    if (setting.twin_from_face)
+      std::erase_if(tenon.each,
+                    [&](const TenonSpan& span) { return span.from_face != tenon.from_face; });
     if (!joint.mortise) setting.left_in_groove = joint.design.bottom;
     auto& rows = rows_for(sets, setting);
     add_tenon(rows, wood.pieces[joint.enters], tenon, shoulders[joint.enters]);
@@ -237,9 +302,13 @@ std::string spans_text(const std::vector<TenonSpan>& spans, const LengthPrinter&
 }
 
 std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengths) {
-  std::string text = "  " + lengths.one(setting.thickness) + " thick, " +
-                     lengths.one(setting.depth) + " deep, " + lengths.one(setting.from_face) +
-                     " from the face side\n";
+  std::string text = lengths.one(setting.thickness) + " thick, " + lengths.one(setting.depth) +
+                     " deep, " + lengths.one(setting.from_face) + " from the face side";
+  if (setting.twin_from_face)
+    text += ", and its twin " + lengths.one(*setting.twin_from_face) + " from it";
+  if (setting.edge_radius > Length())
+    text += ", edges rounded to a radius of " + lengths.one(setting.edge_radius);
+  text = "  " + wrapped(text, kPageWidth, 2) + "\n";
   if (setting.left_in_groove)
     text += "  a stub, which stands in the groove and leaves " +
             lengths.one(*setting.left_in_groove) + " below it\n";
@@ -289,6 +358,56 @@ std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
   return turned > 0 ? page + turned_tenons_text(wood) : page;
 }
 
+// ---- loose tenons
+
+/// One length after another: length, width, thickness, depth in each piece.
+using LooseKey = std::vector<Length>;
+
+/// The radius to which a piece's edges are rounded; 0 for square ones.
+Length rounding_of(const Piece& piece) {
+  for (const Feature& feature : piece.features)
+    for (const NamedSize& size : feature.sizes)
+      if (feature.kind == "rounding" && size.name == "radius") return size.size;
+  return {};
+}
+
+std::string loose_tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<MachineSet<LooseKey, Marks>> sets;
+  for (const Joint& joint : wood.joints) {
+    if (!joint.tenon || joint.has_shoulder) continue;
+    const Piece& piece = wood.pieces[joint.enters];
+    add_once(rows_for(sets, LooseKey{piece.blank[0], piece.blank[1], piece.blank[2],
+                                     joint.tenon->depth, *joint.design.bottom, rounding_of(piece)}),
+             piece.mark);
+  }
+  if (sets.empty()) return {};
+  TextTable table(
+      {"tenons", "long", "wide", "thick", "into each piece", "below each end", "edges rounded to"});
+  for (const auto& [key, marks] : sets)
+    table.add({joined(marks), key[0], key[1], key[2], key[3], key[4],
+               key[5] > Length() ? Cell(key[5]) : Cell(std::string())});
+  return "\nLOOSE TENONS, grain along their length\n" + table.text(lengths, 2);
+}
+
+// ---- wedges
+
+std::string wedge_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<MachineSet<std::vector<Length>, Marks>> sets;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "taper") continue;
+      const std::vector<Length> key{piece.blank[0], piece.blank[1], piece.blank[2],
+                                    feature.sizes.front().size};
+      add_once(rows_for(sets, key), piece.mark);
+    }
+  if (sets.empty()) return {};
+  TextTable table({"long", "wide", "thick end", "thin end", "wedges"});
+  for (const auto& [key, marks] : sets)
+    table.add({key[0], key[1], key[2], key[3], joined(marks)});
+  return "\nWEDGES, grain along their length, one at each edge of a tenon\n" +
+         table.text(lengths, 2);
+}
+
 // ---- grooves, rebates and panels
 
 using CutKey = std::vector<Length>;
@@ -304,16 +423,24 @@ std::string edges_text(const EdgeRows& rows) {
 
 std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
   EdgeSets sets;
+  bool any_stopped = false;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
       if (feature.kind != "groove") continue;
       const Box& cut = feature.cuts.front();
       auto& rows = rows_for(sets, CutKey{cut.extent(2), cut.extent(1), cut.low[2]});
-      add_once(rows[worked_edge(piece, cut.low[1] == Length()) + " edge"], piece.mark);
+      std::string edge = worked_edge(piece, cut.low[1] == Length()) + " edge";
+      const bool stopped = cut.extent(0) != piece.blank[0];
+      any_stopped = any_stopped || stopped;
+      if (stopped)
+        edge += ", stopped: from " + lengths.one(cut.low[0]) + " to " + lengths.one(cut.high[0]) +
+                " from the foot,";
+      add_once(rows[edge], piece.mark);
     }
   }
   if (sets.empty()) return {};
-  std::string page = "\nGROOVES, the whole length\n";
+  std::string page = std::string("\nGROOVES, the whole length") +
+                     (any_stopped ? " unless they are stopped\n" : "\n");
   for (const auto& [key, rows] : sets) {
     page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep, " +
             lengths.one(key[2]) + " from the face side\n";
@@ -583,9 +710,9 @@ std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
 std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string pair = pair_text(wood);
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
-         mortise_page(wood, lengths) + tenon_page(wood, lengths) + rebate_page(wood, lengths) +
-         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
-         frame_page(wood, lengths);
+         mortise_page(wood, lengths) + tenon_page(wood, lengths) + loose_tenon_page(wood, lengths) +
+         wedge_page(wood, lengths) + rebate_page(wood, lengths) + raise_page(wood, lengths) +
+         panel_page(wood, lengths) + fittings_page(wood, lengths) + frame_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -42,7 +42,9 @@ constexpr Column kJointColumns[] = {{"item"},
                                     {"cheeks", true},
                                     {"edges", true},
                                     {"bottom", true},
-                                    {"bite", true}};
+                                    {"bite", true},
+                                    {"mortise_from_edge", true},
+                                    {"edge", true}};
 constexpr Column kCheckColumns[] = {{"item"},
                                     {"check"},
                                     {"status"},
@@ -102,7 +104,8 @@ void append_mortise(CsvRow& row, const Joint& joint, std::size_t number) {
   row.length(mortise.from_shoulder ? std::optional(*mortise.from_shoulder + span.from_foot -
                                                    mortise.each.front().from_foot)
                                    : std::nullopt);
-  for (const Length length : {span.length, mortise.width, mortise.depth, mortise.from_face})
+  for (const Length length :
+       {span.length, mortise.width, mortise.depth, span.from_face.value_or(mortise.from_face)})
     row.length(length);
 }
 
@@ -113,8 +116,9 @@ void append_tenon(CsvRow& row, const Joint& joint, std::size_t number) {
     return;
   }
   const TenonSizes& tenon = *joint.tenon;
-  for (const Length length : {tenon.each[number].from_edge, tenon.each[number].width,
-                              tenon.thickness, tenon.depth, tenon.from_face})
+  const TenonSpan& span = tenon.each[number];
+  for (const Length length : {span.from_edge, span.width, tenon.thickness, tenon.depth,
+                              span.from_face.value_or(tenon.from_face)})
     row.length(length);
 }
 
@@ -134,6 +138,8 @@ void append_joint(CsvRow row, const ItemReport& report, std::size_t joint_number
   for (const auto& clearance :
        {joint.design.cheeks, joint.design.edges, joint.design.bottom, joint.design.bite})
     row.length(clearance);
+  row.length(joint.mortise ? joint.mortise->each[number].from_edge : std::nullopt);
+  row.length(joint.design.edge);
   row.end();
 }
 

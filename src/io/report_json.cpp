@@ -130,6 +130,7 @@ void append_spans(JsonText& json, std::string_view name, const std::vector<Tenon
     json.open_object();
     json.member("from_edge", span.from_edge);
     json.member("width", span.width);
+    if (span.from_face) json.member("from_face", *span.from_face);
     json.close_object();
   }
   json.close_list();
@@ -143,6 +144,7 @@ void append_tenon(JsonText& json, const TenonSizes& tenon) {
   json.member("depth", tenon.depth);
   json.member("count", std::ssize(tenon.each));
   json.member("from_face", tenon.from_face);
+  if (tenon.edge_radius > Length()) json.member("edge_radius", tenon.edge_radius);
   append_spans(json, "each", tenon.each);
   if (!tenon.haunches.empty()) {
     json.member("haunch_depth", tenon.haunch_depth);
@@ -159,15 +161,31 @@ void append_mortise(JsonText& json, const MortiseSizes& mortise) {
   json.member("length", mortise.each.front().length);
   json.member("depth", mortise.depth);
   json.member("from_foot", mortise.each.front().from_foot);
+  if (mortise.each.front().from_edge) json.member("from_edge", *mortise.each.front().from_edge);
   if (mortise.from_shoulder) json.member("from_shoulder", *mortise.from_shoulder);
   json.member("from_face", mortise.from_face);
+  if (mortise.through) {
+    json.key("through");
+    json.truth(true);
+  }
+  if (mortise.flare) {
+    json.key("flare");
+    json.open_object();
+    json.member("depth", mortise.flare->depth);
+    json.member("width", mortise.flare->width);
+    json.close_object();
+  }
+  if (mortise.end_radius > Length()) json.member("end_radius", mortise.end_radius);
+  if (mortise.free_width) json.member("free_width", *mortise.free_width);
   if (mortise.each.size() > 1) {
     json.key("each");
     json.open_list();
     for (const MortiseSpan& span : mortise.each) {
       json.open_object();
       json.member("from_foot", span.from_foot);
+      if (span.from_edge) json.member("from_edge", *span.from_edge);
       json.member("length", span.length);
+      if (span.from_face) json.member("from_face", *span.from_face);
       json.close_object();
     }
     json.close_list();
@@ -192,6 +210,7 @@ void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
   if (joint.design.bottom) json.member("bottom", *joint.design.bottom);
   if (joint.design.bite) json.member("bite", *joint.design.bite);
   if (joint.design.bearing) json.member("bearing", *joint.design.bearing);
+  if (joint.design.edge) json.member("edge", *joint.design.edge);
   json.close_object();
   json.close_object();
 }

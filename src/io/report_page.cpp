@@ -77,15 +77,22 @@ std::string name_of(const Assembly& wood, const std::string& mark) {
   return piece->name;
 }
 
+/// "stiles", "loose tenons"
+std::string several_of(std::string_view role) {
+  std::string text(role);
+  std::replace(text.begin(), text.end(), '-', ' ');
+  return text + "s";
+}
+
 std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
   for (const CutRow& row : report.cutlist) {
     const bool horns = row.saw_length != row.length;
-    table.add({row.marks.size() == 1 ? name_of(report.wood, row.marks.front())
-                                     : std::string(row.part) + "s",
-               std::to_string(row.quantity), row.length,
-               horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
-               std::string(row.grain == "along" ? "" : row.grain), joined(row.marks)});
+    table.add(
+        {row.marks.size() == 1 ? name_of(report.wood, row.marks.front()) : several_of(row.part),
+         std::to_string(row.quantity), row.length,
+         horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
+         std::string(row.grain == "along" ? "" : row.grain), joined(row.marks)});
   }
   std::string page =
       "\nCUT LIST" +

@@ -137,7 +137,7 @@ constexpr std::string_view kReportSchema = R"schema({
       "type": "object",
       "properties": {
         "id": {"$ref": "#/$defs/joint_id"},
-        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "panel-in-groove", "housing", "rebated-corner"]},
+        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "panel-in-groove", "housing", "rebated-corner"]},
         "receives": {"type": "string"},
         "enters": {"type": "string"},
         "tenon": {
@@ -152,11 +152,12 @@ constexpr std::string_view kReportSchema = R"schema({
               "type": "array",
               "items": {
                 "type": "object",
-                "properties": {"from_edge": {"type": "number"}, "width": {"type": "number"}},
+                "properties": {"from_edge": {"type": "number"}, "width": {"type": "number"}, "from_face": {"type": "number"}},
                 "required": ["from_edge", "width"],
                 "additionalProperties": false
               }
             },
+            "edge_radius": {"type": "number"},
             "haunch_depth": {"type": "number"},
             "haunch_thickness": {"type": "number"},
             "haunches": {
@@ -179,14 +180,29 @@ constexpr std::string_view kReportSchema = R"schema({
             "length": {"type": "number"},
             "depth": {"type": "number"},
             "from_foot": {"type": "number"},
+            "from_edge": {"type": "number"},
             "from_shoulder": {"type": "number"},
             "from_face": {"type": "number"},
+            "through": {"type": "boolean"},
+            "flare": {
+              "type": "object",
+              "properties": {"depth": {"type": "number"}, "width": {"type": "number"}},
+              "required": ["depth", "width"],
+              "additionalProperties": false
+            },
+            "end_radius": {"type": "number"},
+            "free_width": {"type": "number"},
             "each": {
               "type": "array",
               "minItems": 2,
               "items": {
                 "type": "object",
-                "properties": {"from_foot": {"type": "number"}, "length": {"type": "number"}},
+                "properties": {
+                  "from_foot": {"type": "number"},
+                  "from_edge": {"type": "number"},
+                  "length": {"type": "number"},
+                  "from_face": {"type": "number"}
+                },
                 "required": ["from_foot", "length"],
                 "additionalProperties": false
               }
@@ -202,7 +218,8 @@ constexpr std::string_view kReportSchema = R"schema({
             "edges": {"type": "number"},
             "bottom": {"type": "number"},
             "bite": {"type": "number"},
-            "bearing": {"type": "number"}
+            "bearing": {"type": "number"},
+            "edge": {"type": "number"}
           },
           "required": [],
           "additionalProperties": false

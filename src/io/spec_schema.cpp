@@ -196,6 +196,22 @@ Json fittings() {
           {"items", fitting}};
 }
 
+Json joint() {
+  const auto words = [](const std::vector<JointWord>& joints) {
+    Json list = Json::array();
+    for (const JointWord joint : joints)
+      list.push_back(std::string(joint_word(joint)));
+    return Json{{"enum", list}};
+  };
+  Json places = Json::object();
+  for (const JointPlace place : kJointPlaces)
+    places[std::string(joint_place_word(place))] = words(joints_at(place));
+  return {
+      {"anyOf", {words(all_joints()), object(std::move(places))}},
+      {"description",
+       "how rails and muntins are joined: one for all the places where it can be, or one each"}};
+}
+
 void add_muntin_aliases(Json& properties) {
   properties["mullion_width"] = properties["muntin_width"];
   Json& tenon = properties["tenon"]["properties"];
@@ -240,6 +256,10 @@ Json door_properties() {
   all["rail_widths"] = rails();
   all["panels"] = panels();
   add_panel_words(all["panel"]["properties"]);
+  all["joint"] = joint();
+  all["mortise"]["properties"]["ends"] = {
+      {"enum", {"squared", "tenon-rounded", "tenon-shortened"}},
+      {"description", "what is done about the round ends that a cutter leaves"}};
   all["hangs"] = {{"enum", {"left", "right"}},
                   {"description", "the stile on the hinges; the other has the lock"}};
   all["hinges"]["properties"]["number"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 12}};

@@ -42,6 +42,8 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.edge_clearance = pick(400, 1, 64);
   d.bottom_clearance = pick(2'000, 1, 16);
   d.least_width_limit = pick(75'000, 3, 1);
+  d.wedge_thickness = pick(3'000, 1, 8);
+  d.loose_wall = pick(6'000, 1, 4);
   d.left_behind_mortise = Length::from_mm(5);  // the larger of 5 mm and 3/16 in
   d.haunch_short_of_groove = pick(500, 1, 64);
   d.gap_across = pick(3'000, 1, 8);

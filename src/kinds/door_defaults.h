@@ -22,6 +22,8 @@ struct DoorDefaults {
   Length least_relish;
   Length edge_clearance, bottom_clearance;
   Length least_width_limit;
+  Length wedge_thickness;      // at the thick end
+  Length loose_wall;           // between the mortise in a rail's end and its groove
   Length left_behind_mortise;  // by a muntin's tenon
   Length haunch_short_of_groove;
   Length gap_across, gap_along, least_bite;

@@ -207,9 +207,9 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
   settle_groove_depth(ledger, plan);
   const Length narrow = plan.frame.narrow_stile();
   JoinPlan& join = plan.join;
-  join.rail_depth = ledger.take(
-      "tenon_depth", nearest_multiple(floor_divide(narrow * 2, 3), ledger.defaults.whole),
-      "two thirds of the stile");
+  const Length usual = nearest_multiple(floor_divide(narrow * 2, 3), ledger.defaults.whole);
+  const bool counts = plan.has_blind_tenons() || ledger.spec.tenon_depth.size;
+  join.rail_depth = counts ? ledger.take("tenon_depth", usual, "two thirds of the stile") : usual;
   if (join.rail_depth >= narrow)
     ledger.problem(
         {"tenon_depth", "stile_width"},
@@ -227,15 +227,15 @@ void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
   DoorSpec& spec = ledger.spec;
   JoinPlan& join = plan.join;
   // Without a mortise, a tenon's thickness is fitted to the groove.
-  if (!join.has_mortises && !spec.mortise_width.size) spec.mortise_width = spec.groove_width;
+  if (!join.single_mortises && !spec.mortise_width.size) spec.mortise_width = spec.groove_width;
   if (!reconcile_fit(spec)) return tell_of_disagreement(ledger);
   const Reasoned usual = usual_mortise(ledger, plan.frame.thickness);
   const Length mortise = join.mortise.width = spec.mortise_width.size.value_or(usual.size);
-  if (join.has_mortises) ledger.take("mortise.width", mortise, usual.why);
+  if (join.single_mortises) ledger.take("mortise.width", mortise, usual.why);
   const Length fit = join.fit_allowance = settle_allowance(ledger, mortise);
   plan.groove.width = ledger.take("groove.width", mortise,
-                                  join.has_mortises ? "as wide as the mortise" : usual.why);
-  if (join.has_mortises)
+                                  join.single_mortises ? "as wide as the mortise" : usual.why);
+  if (join.single_mortises)
     ledger.take("tenon.thickness", mortise - fit, "mortise width less fit allowance");
   if (fit < Length())
     ledger.problem(
@@ -254,7 +254,7 @@ void settle_places(DoorLedger& ledger, DoorPlan& plan) {
   DoorSpec& spec = ledger.spec;
   MortiseDesign& mortise = plan.join.mortise;
   const Length thickness = plan.frame.thickness;
-  if (plan.join.has_mortises)
+  if (plan.join.single_mortises)
     mortise.from_face = settle_from_face(
         ledger, {"mortise", "mortise.from_face", "mortise.width", mortise.width}, thickness);
   else if (!spec.groove_from_face.size)

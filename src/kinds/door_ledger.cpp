@@ -155,6 +155,13 @@ DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
   };
   if (key.starts_with("rail_widths")) return of(!spec.rails.rails.empty(), spec.rails.by_shop);
   if (key == "panels") return of(spec.panels.index() != 0, spec.panels_by_shop);
+  if (key.starts_with("joint")) {
+    Source joints = Source::nobody;
+    for (const auto& chosen : spec.joints)
+      joints = std::max(joints, of(chosen.word.has_value(), chosen.by_shop));
+    return joints;
+  }
+  if (key == "mortise.ends") return of(spec.ends.word.has_value(), spec.ends.by_shop);
   if (key == "panel.raised") return of(spec.raised.word.has_value(), spec.raised.by_shop);
   if (key == "panel.flush") return of(spec.flush.word.has_value(), spec.flush.by_shop);
   if (key == "panel.rebate") return of(spec.rebate.word.has_value(), spec.rebate.by_shop);

@@ -16,12 +16,18 @@ void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& g
   settle_leaf(ledger, plan.frame);
   if (ledger.clean()) settle_rails(ledger, plan.frame);
   if (ledger.clean()) settle_tiers(ledger, plan.frame);
+  if (ledger.clean()) choose_joints(ledger, plan);
   if (ledger.clean()) settle_depths(ledger, plan);
+  if (ledger.clean()) settle_joints(ledger, plan);
   if (ledger.clean()) settle_fit(ledger, plan);
   if (!ledger.clean()) return;
   // What is left can be faulty each for itself.
   settle_places(ledger, plan);
+  settle_twins(ledger, plan);
+  settle_loose_tenons(ledger, plan);
+  settle_ends(ledger, plan);
   settle_clearances(ledger, plan);
+  settle_wedges(ledger, plan);
   settle_tenons(ledger, plan);
   settle_panels(ledger, plan, gaps);
   settle_fittings(ledger, plan);
@@ -86,6 +92,24 @@ bool FramePlan::has_muntins() const {
 bool FramePlan::takes_muntins(std::size_t rail) const {
   return (rail > 0 && tiers[rail - 1].has_muntins()) ||
          (rail + 1 < rails.size() && tiers[rail].has_muntins());
+}
+
+bool DoorPlan::occurs(JointPlace place) const {
+  if (place == JointPlace::muntin) return frame.has_muntins();
+  return place == JointPlace::corner || frame.rails.size() > 2;
+}
+
+bool DoorPlan::has(JointWord joint) const {
+  return std::any_of(kJointPlaces.begin(), kJointPlaces.end(),
+                     [&](JointPlace place) { return occurs(place) && join.at(place) == joint; });
+}
+
+bool DoorPlan::has_blind_tenons() const {
+  return has(JointWord::haunched) || has(JointWord::twin) || has(JointWord::loose);
+}
+
+bool DoorPlan::has_haunches() const {
+  return has(JointWord::haunched) || has(JointWord::twin) || has(JointWord::through);
 }
 
 std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Problem>& reading) {

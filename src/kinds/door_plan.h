@@ -2,6 +2,7 @@
 // the rest.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -40,9 +41,21 @@ struct FramePlan {
 
   Length narrow_stile() const;
   bool is_end_rail(std::size_t rail) const { return rail == 0 || rail + 1 == rails.size(); }
+  JointPlace place_of(std::size_t rail) const {
+    return is_end_rail(rail) ? JointPlace::corner : JointPlace::middle;
+  }
   bool has_muntins() const;
   /// Whether a rail receives muntins from above or below.
   bool takes_muntins(std::size_t rail) const;
+};
+
+/// Twin tenons: two mortises side by side in the thickness.
+struct TwinPlan {
+  Length width;  // of each
+  Length between;
+  Length from_face;  // to the first one's near wall
+
+  Length second_from_face() const { return from_face + width + between; }
 };
 
 /// Depths, widths and places that all tenons of a kind have in common.
@@ -50,9 +63,19 @@ struct JoinPlan {
   Length rail_depth, muntin_depth;
   bool rail_stub = false, muntin_stub = false;
   bool has_mortises = false;
+  bool single_mortises = false;                        // some that are not of twins
+  std::array<JointWord, kJointPlaces.size()> words{};  // by JointPlace
+  TwinPlan twin;
+  Ends ends = Ends::squared;        // of tenons on rails and muntins
+  Ends loose_ends = Ends::squared;  // of loose ones
+  std::optional<Length> cutter;     // that leaves ends round; none: as wide as the mortise
+  Length loose_wall;
+  std::optional<Flare> flare;  // of through mortises that are wedged
   Length fit_allowance;
   MortiseDesign mortise;
   Length haunch_depth;
+
+  JointWord at(JointPlace place) const { return words[static_cast<std::size_t>(place)]; }
 };
 
 struct PanelPlan {
@@ -125,12 +148,19 @@ struct DoorPlan {
   FramePlan frame;
   GrooveDesign groove;
   JoinPlan join;
-  std::vector<TenonDesign> rail_tenons;  // of each rail, both ends alike
-  MortiseDesign rail_mortise;
+  std::vector<TenonDesign> rail_tenons;      // of each rail, both ends alike
+  std::vector<MortiseDesign> rail_mortises;  // of each rail
   TenonDesign muntin_tenon;
   MortiseDesign muntin_mortise;
   std::vector<PanelPlan> panels;  // of each tier, from the top
   FittingsPlan fittings;
+
+  /// Whether the leaf has joints at a place; whether any that it has are made so.
+  bool occurs(JointPlace place) const;
+  bool has(JointWord joint) const;
+  /// Whether any tenon ends in the wood that it enters; whether any has haunches beside it.
+  bool has_blind_tenons() const;
+  bool has_haunches() const;
 };
 
 struct PlannedDoor {

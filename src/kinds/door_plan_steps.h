@@ -17,6 +17,14 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan);
 void settle_fit(DoorLedger& ledger, DoorPlan& plan);
 void settle_places(DoorLedger& ledger, DoorPlan& plan);
 
+// door_joint_plan.cpp: which joints, and what is each one's own.
+void choose_joints(DoorLedger& ledger, DoorPlan& plan);
+void settle_joints(DoorLedger& ledger, DoorPlan& plan);
+void settle_ends(DoorLedger& ledger, DoorPlan& plan);
+void settle_twins(DoorLedger& ledger, DoorPlan& plan);
+void settle_wedges(DoorLedger& ledger, DoorPlan& plan);
+void settle_loose_tenons(DoorLedger& ledger, DoorPlan& plan);
+
 // door_tenon_plan.cpp: clearances, and what goes across the width.
 void settle_clearances(DoorLedger& ledger, DoorPlan& plan);
 void settle_tenons(DoorLedger& ledger, DoorPlan& plan);

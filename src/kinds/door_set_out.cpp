@@ -1,9 +1,12 @@
 #include "door_set_out.h"
 
+#include <deque>
 #include <utility>
 
 #include "fittings.h"
+#include "loose_tenon.h"
 #include "marks.h"
+#include "wedge.h"
 
 namespace haunch {
 namespace {
@@ -31,12 +34,23 @@ class DoorSetter {
     join_muntins();
     for (std::size_t tier = 0; tier < plan_.frame.tiers.size(); ++tier)
       add_panels(tier);
+    add_loose_tenons();
+    wedge_tenons();
     let_in(wood_, stiles_.low.piece, stiles_.high.piece, plan_.fittings);
     return std::move(wood_);
   }
 
  private:
-  Length rail_depth() const { return plan_.join.rail_depth; }
+  /// How far a rail goes into one of its stiles.
+  Length reach(std::size_t rail, Length stile) const {
+    if (plan_.rail_mortises[rail].through) return stile;
+    return plan_.rail_tenons[rail].loose ? Length() : plan_.join.rail_depth;
+  }
+  Length left_reach(std::size_t rail) const { return reach(rail, plan_.frame.stile_left); }
+  Length right_reach(std::size_t rail) const { return reach(rail, plan_.frame.stile_right); }
+  Length muntin_reach() const {
+    return plan_.muntin_tenon.loose ? Length() : plan_.join.muntin_depth;
+  }
   Length inside_width() const {
     return plan_.frame.width - plan_.frame.stile_left - plan_.frame.stile_right;
   }
@@ -48,6 +62,12 @@ class DoorSetter {
   void join_rails();
   void join_muntins();
   void add_panels(std::size_t tier);
+  void join(const GrooveRef& receives, std::size_t enters, Heading heading,
+            const TenonDesign& tenon, const MortiseDesign& mortise,
+            std::optional<Length> receiver_shoulder);
+  void add_loose_tenons();
+  void wedge_tenons();
+  std::optional<Stretch> stile_stretch() const;
   std::string numbered(const std::string& name, std::size_t number, std::size_t count,
                        std::size_t tier) const;
   std::size_t add_panel(std::size_t tier, std::size_t number);
@@ -57,6 +77,17 @@ class DoorSetter {
   Grooves stiles_;                             // low: of the left stile; high: of the right one
   std::vector<Grooves> rails_;                 // from the top
   std::vector<std::vector<Grooves>> muntins_;  // of each tier, from the left
+
+  /// An end that stands flat on what receives it, until its loose tenons are let in.
+  struct LooseEnd {
+    std::size_t receives, enters;
+    Heading heading;
+    const TenonDesign& tenon;
+    const MortiseDesign& mortise;
+    std::optional<Length> receiver_shoulder;
+  };
+  std::vector<LooseEnd> loose_ends_;
+  std::deque<TenonDesign> rail_ends_;  // left and right of each rail, from the top
 };
 
 std::size_t DoorSetter::add_piece(std::string name, std::string_view role, Triple blank,
@@ -76,17 +107,17 @@ void DoorSetter::add_stiles() {
       add_piece("right stile", "stile", {plan_.frame.height, plan_.frame.stile_right, thickness},
                 {{plan_.frame.width - plan_.frame.stile_right, none, none}, kUpright});
   wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.frame.horn;
-  stiles_.low = plough(wood_, left, Edge::high, plan_.groove);
-  stiles_.high = plough(wood_, right, Edge::low, plan_.groove);
+  stiles_.low = plough(wood_, left, Edge::high, plan_.groove, stile_stretch());
+  stiles_.high = plough(wood_, right, Edge::low, plan_.groove, stile_stretch());
 }
 
 void DoorSetter::add_rails() {
-  const Length length = inside_width() + rail_depth() * 2;
   for (std::size_t i = 0; i < plan_.frame.rails.size(); ++i) {
     const RailPlan& rail = plan_.frame.rails[i];
+    const Length length = left_reach(i) + inside_width() + right_reach(i);
     const std::size_t piece =
         add_piece(rail.name, "rail", {length, rail.width, plan_.frame.thickness},
-                  {{plan_.frame.stile_left - rail_depth(), rail.low, Length()}, kLevel});
+                  {{plan_.frame.stile_left - left_reach(i), rail.low, Length()}, kLevel});
     Grooves grooves;
     if (i + 1 < plan_.frame.rails.size())
       grooves.low = plough(wood_, piece, Edge::low, plan_.groove);
@@ -107,7 +138,7 @@ std::string DoorSetter::numbered(const std::string& name, std::size_t number, st
 void DoorSetter::add_muntins() {
   for (std::size_t i = 0; i < plan_.frame.tiers.size(); ++i) {
     const TierPlan& tier = plan_.frame.tiers[i];
-    const Length depth = plan_.join.muntin_depth;
+    const Length depth = muntin_reach();
     const Length length = tier.height.high - tier.height.low + depth * 2;
     muntins_.emplace_back();
     for (std::size_t n = 0; n + 1 < tier.sights.size(); ++n) {
@@ -121,13 +152,54 @@ void DoorSetter::add_muntins() {
   }
 }
 
+/// A groove that comes out at a stile's end is filled there by a haunch; where there is none, it
+/// stops behind the rail, at the depth of the rail's own groove.
+std::optional<Stretch> DoorSetter::stile_stretch() const {
+  const bool open_head = !plan_.rail_tenons.front().loose;
+  const bool open_foot = !plan_.rail_tenons.back().loose;
+  if (open_head && open_foot) return {};
+  const RailPlan& top = plan_.frame.rails.front();
+  const RailPlan& bottom = plan_.frame.rails.back();
+  const Length into = plan_.groove.depth;
+  return Stretch{open_foot ? Length() : bottom.low + bottom.width - into,
+                 open_head ? plan_.frame.height : top.low + into};
+}
+
+void DoorSetter::join(const GrooveRef& receives, std::size_t enters, Heading heading,
+                      const TenonDesign& tenon, const MortiseDesign& mortise,
+                      std::optional<Length> receiver_shoulder) {
+  if (!tenon.loose)
+    return join_by_tenon(wood_, receives, enters, heading, tenon, mortise, receiver_shoulder);
+  butt(wood_, receives.piece, enters, heading);
+  loose_ends_.push_back({receives.piece, enters, heading, tenon, mortise, receiver_shoulder});
+}
+
+/// Last of all, so that frame and panels have the marks that they have without.
+void DoorSetter::add_loose_tenons() {
+  for (const LooseEnd& end : loose_ends_)
+    join_by_loose_tenons(wood_, end.receives, end.enters, end.heading, end.tenon, end.mortise,
+                         end.receiver_shoulder);
+}
+
+void DoorSetter::wedge_tenons() {
+  const std::size_t joints = wood_.joints.size();
+  for (std::size_t number = 0; number < joints; ++number)
+    if (wood_.joints[number].mortise && wood_.joints[number].mortise->flare)
+      add_wedges(wood_, number);
+}
+
 void DoorSetter::join_rails() {
   for (std::size_t i = 0; i < rails_.size(); ++i) {
     const std::size_t rail = 2 + i;
-    join_by_tenon(wood_, stiles_.low, rail, {Axis::x, false}, plan_.rail_tenons[i],
-                  plan_.rail_mortise, {});
-    join_by_tenon(wood_, stiles_.high, rail, {Axis::x, true}, plan_.rail_tenons[i],
-                  plan_.rail_mortise, {});
+    const MortiseDesign& mortise = plan_.rail_mortises[i];
+    TenonDesign& left = rail_ends_.emplace_back(plan_.rail_tenons[i]);
+    TenonDesign& right = rail_ends_.emplace_back(plan_.rail_tenons[i]);
+    if (mortise.through) {
+      left.depth = left_reach(i);
+      right.depth = right_reach(i);
+    }
+    join(stiles_.low, rail, {Axis::x, false}, left, mortise, {});
+    join(stiles_.high, rail, {Axis::x, true}, right, mortise, {});
   }
 }
 
@@ -135,10 +207,10 @@ void DoorSetter::join_muntins() {
   for (std::size_t i = 0; i < muntins_.size(); ++i) {
     for (const Grooves& muntin : muntins_[i]) {
       const std::size_t piece = muntin.low.piece;
-      join_by_tenon(wood_, rails_[i].low, piece, {Axis::y, true}, plan_.muntin_tenon,
-                    plan_.muntin_mortise, rail_depth());
-      join_by_tenon(wood_, rails_[i + 1].high, piece, {Axis::y, false}, plan_.muntin_tenon,
-                    plan_.muntin_mortise, rail_depth());
+      join(rails_[i].low, piece, {Axis::y, true}, plan_.muntin_tenon, plan_.muntin_mortise,
+           left_reach(i));
+      join(rails_[i + 1].high, piece, {Axis::y, false}, plan_.muntin_tenon, plan_.muntin_mortise,
+           left_reach(i + 1));
     }
   }
 }

@@ -47,6 +47,19 @@ constexpr SizeKey kSizeKeys[] = {
     {"mortise.width", &D::mortise_width, kAboveZero, Change::size, "width of every mortise"},
     {"mortise.from_face", &D::mortise_from_face, kFromZero, Change::size,
      "face side to the near wall of every mortise"},
+    {"mortise.cutter", &D::cutter, kAboveZero, Change::fit,
+     "diameter of the cutter that leaves the ends of mortises round"},
+    {"twin.width", &D::twin_width, kAboveZero, Change::fit,
+     "width of each of the two mortises of twin tenons"},
+    {"twin.between", &D::twin_between, kAboveZero, Change::size,
+     "wood between the two mortises of twin tenons"},
+    {"twin.from_face", &D::twin_from_face, kFromZero, Change::size,
+     "face side to the near wall of the first mortise of twin tenons"},
+    {"loose_tenon.wall", &D::loose_wall, kAboveZero, Change::size,
+     "wood between the mortise in a rail's end and the groove in its edge"},
+    {"wedge.thickness", &D::wedge_thickness, kFromZero, Change::size,
+     "of the wedges of through tenons, at their thick end; 0: none"},
+    {"wedge.length", &D::wedge_length, kAboveZero, Change::size, "of the wedges of through tenons"},
     {"groove.width", &D::groove_width, kAboveZero, Change::size, "width of the panel groove"},
     {"groove.from_face", &D::groove_from_face, kFromZero, Change::size,
      "face side to the near wall of the panel groove"},
@@ -109,6 +122,7 @@ constexpr std::size_t kMostCutters = 1000;
 constexpr std::string_view kOfPanel = "panel.";
 
 const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
+const std::vector<std::string_view> kEndsWords = {"squared", "tenon-rounded", "tenon-shortened"};
 const std::vector<std::string_view> kProfileWords = {"bevel", "cove"};
 const std::vector<std::string_view> kGrainWords = {"upright", "level"};
 const std::vector<std::string_view> kHeldWords = {"middle", "left", "right", "foot", "head"};
@@ -158,7 +172,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 32> kSpecialKeys;
+  static const std::array<SpecialKey, 34> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -216,6 +230,9 @@ class DoorReader {
                        const std::string& path);
   void read_panels(const Value& value, const std::string& path);
   void read_across(const Value& value, const std::string& path);
+  void read_joint(const Value& value, const std::string& path);
+  void read_joint_at(const Value& value, const std::string& path, JointPlace place);
+  void read_ends(const Value& value, const std::string& path);
   void read_rebate(const Value& value, const std::string& path);
   void read_raised(const Value& value, const std::string& path);
   void read_flush(const Value& value, const std::string& path);
@@ -239,7 +256,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 32> DoorReader::kSpecialKeys = {{
+const std::array<DoorReader::SpecialKey, 34> DoorReader::kSpecialKeys = {{
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -253,6 +270,8 @@ const std::array<DoorReader::SpecialKey, 32> DoorReader::kSpecialKeys = {{
     {"quantity", &DoorReader::read_quantity, Scope::spec_only},
     {"rail_widths", &DoorReader::read_rails, Scope::both},
     {"panels", &DoorReader::read_panels, Scope::both},
+    {"joint", &DoorReader::read_joint, Scope::both},
+    {"mortise.ends", &DoorReader::read_ends, Scope::both},
     {"panel.rebate", &DoorReader::read_rebate, Scope::both},
     {"panel.raised", &DoorReader::read_raised, Scope::both},
     {"panel.flush", &DoorReader::read_flush, Scope::both},
@@ -497,6 +516,51 @@ void DoorReader::read_across(const Value& value, const std::string& path) {
   if (!across.each.empty()) spec_.panels = std::move(across);
 }
 
+void DoorReader::read_ends(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kEndsWords))
+    spec_.ends.word = static_cast<Ends>(*word);
+}
+
+std::vector<std::string_view> words_of(const std::vector<JointWord>& joints) {
+  std::vector<std::string_view> words;
+  for (const JointWord joint : joints)
+    words.push_back(joint_word(joint));
+  return words;
+}
+
+/// One joint for all the places where it can be, or one for each place.
+void DoorReader::read_joint(const Value& value, const std::string& path) {
+  if (value.kind != Value::Kind::object) {
+    const auto number = read_.choice(value, path, words_of(all_joints()));
+    if (!number) return;
+    const JointWord joint = all_joints()[*number];
+    for (const JointPlace place : kJointPlaces) {
+      const std::vector<JointWord> can_be = joints_at(place);
+      if (std::find(can_be.begin(), can_be.end(), joint) != can_be.end())
+        spec_.joints[static_cast<std::size_t>(place)].word = joint;
+    }
+    return;
+  }
+  std::vector<std::string_view> places;
+  for (const JointPlace place : kJointPlaces)
+    places.push_back(joint_place_word(place));
+  for (const Entry& entry : value.entries) {
+    const std::string entry_path = child_path(path, entry.key);
+    const auto found = std::find(places.begin(), places.end(), entry.key);
+    if (found == places.end())
+      read_.unknown_key(entry, entry_path, places);
+    else
+      read_joint_at(entry.value, entry_path,
+                    kJointPlaces.at(static_cast<std::size_t>(found - places.begin())));
+  }
+}
+
+void DoorReader::read_joint_at(const Value& value, const std::string& path, JointPlace place) {
+  const std::vector<JointWord> joints = joints_at(place);
+  if (const auto number = read_.choice(value, path, words_of(joints)))
+    spec_.joints[static_cast<std::size_t>(place)].word = joints[*number];
+}
+
 void DoorReader::read_rebate(const Value& value, const std::string& path) {
   if (const auto word = read_.choice(value, path, kRebateWords))
     spec_.rebate.word = static_cast<Rebate>(*word);
@@ -681,6 +745,10 @@ std::string_view rail_line_word(RailLine line) {
   return kRailLineWords[static_cast<std::size_t>(line)];
 }
 
+std::string_view ends_word(Ends ends) {
+  return kEndsWords[static_cast<std::size_t>(ends)];
+}
+
 std::string_view held_word(HeldAt held) {
   return kHeldWords[static_cast<std::size_t>(held)];
 }
@@ -733,6 +801,10 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
   }
   if (!shop.rails.rails.empty()) take_over(spec.rails, shop.rails, spec.rails.rails.empty());
   fill_panel(spec, by_shop(shop));
+  for (std::size_t place = 0; place < spec.joints.size(); ++place)
+    if (shop.joints[place].word)
+      take_over(spec.joints[place], shop.joints[place], !spec.joints[place].word);
+  if (shop.ends.word) take_over(spec.ends, shop.ends, !spec.ends.word);
   if (shop.hangs.word) take_over(spec.hangs, shop.hangs, !spec.hangs.word);
   if (shop.hinges && !spec.hinges) {
     spec.hinges = shop.hinges;

@@ -1,6 +1,7 @@
 // What a spec of `kind: "door"` may say, and reading it: no defaults, no geometry.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <span>
 #include <string>
@@ -11,10 +12,12 @@
 #include "document.h"
 #include "fittings_spec.h"
 #include "haunch/length_text.h"
+#include "joint_words.h"
 #include "key_words.h"
 #include "kind.h"
 #include "raise.h"
 #include "season_spec.h"
+#include "tenon.h"
 #include "tolerance_spec.h"
 
 namespace haunch {
@@ -63,6 +66,9 @@ enum class HeldAt { middle, left, right, foot, head };
 /// The stile that hangs on the hinges; the other has the lock.
 enum class Side { left, right };
 
+/// "squared", "tenon-rounded", "tenon-shortened".
+std::string_view ends_word(Ends ends);
+
 /// "middle", "left" …
 std::string_view held_word(HeldAt held);
 
@@ -107,6 +113,12 @@ struct DoorSpec : PanelSpec {
       haunch_depth;
   Stated mortise_width, mortise_from_face;
   Stated groove_width, groove_from_face;
+  std::array<Chosen<JointWord>, kJointPlaces.size()> joints;  // by JointPlace
+  Chosen<Ends> ends;
+  Stated cutter;
+  Stated twin_width, twin_between, twin_from_face;
+  Stated loose_wall;
+  Stated wedge_thickness, wedge_length;
   std::vector<PanelSpec> tiers;  // of the panels in each tier, from the top; empty: all alike
   Chosen<Side> hangs;
   std::optional<int> hinges;

@@ -3,25 +3,57 @@
 #include <algorithm>
 
 #include "door_plan_steps.h"
+#include "round_ends.h"
 
 namespace haunch {
 namespace {
 
-/// What a tenon goes into: a mortise, or, a stub, just the groove.
-MortiseDesign mortise_for(const DoorPlan& plan, bool stub, Length depth) {
+/// A mortise whose ends stay round, as its cutter leaves them, for a tenon that stands in its
+/// middle. Rounded edges stand at least as far from the ends as the cheeks from the walls; a square
+/// one ends where the ends begin to close in, or before.
+void leave_round(MortiseDesign& mortise, Length cutter, Length fit) {
+  mortise.end_radius = floor_half(cutter);
+  const Length clearance = mortise.edge_clearance;
+  mortise.edge_clearance =
+      mortise.ends == Ends::tenon_rounded
+          ? std::max(clearance, fit - floor_half(fit))
+          : std::max(mortise.end_radius,
+                     end_inset(mortise.end_radius, floor_half(fit)) + clearance);
+}
+
+/// What a tenon goes into: a mortise, a pair of them, or, a stub, just the groove.
+MortiseDesign mortise_for(const DoorPlan& plan, JointWord joint, bool stub, Length depth) {
   if (stub) return {plan.groove.width, plan.groove.from_face, {}, plan.groove.depth - depth};
-  return plan.join.mortise;
+  MortiseDesign mortise = plan.join.mortise;
+  if (joint == JointWord::twin) {
+    mortise.width = plan.join.twin.width;
+    mortise.from_face = plan.join.twin.from_face;
+    mortise.twin_from_face = plan.join.twin.second_from_face();
+  }
+  if (joint == JointWord::through || joint == JointWord::bridle) {
+    mortise.through = true;
+    mortise.open_end = joint == JointWord::bridle;
+    mortise.bottom_clearance = Length();
+    if (joint == JointWord::through) mortise.flare = plan.join.flare;
+    return mortise;
+  }
+  mortise.ends = joint == JointWord::loose ? plan.join.loose_ends : plan.join.ends;
+  if (mortise.ends != Ends::squared)
+    leave_round(mortise, plan.join.cutter.value_or(mortise.width), plan.join.fit_allowance);
+  return mortise;
 }
 
 /// A tenon's sizes, its width excepted. It stands in the middle of what it goes into.
-TenonDesign tenon_for(const DoorPlan& plan, bool stub, Length depth) {
-  const MortiseDesign mortise = mortise_for(plan, stub, depth);
+TenonDesign tenon_for(const DoorPlan& plan, JointWord joint, bool stub, Length depth) {
+  const MortiseDesign mortise = mortise_for(plan, joint, stub, depth);
   const Length fit = plan.join.fit_allowance;
   TenonDesign tenon;
   tenon.stub = stub;
   tenon.depth = depth;
   tenon.thickness = mortise.width - fit;
   tenon.from_face = mortise.from_face + floor_half(fit);
+  if (mortise.twin_from_face) tenon.twin_from_face = *mortise.twin_from_face + floor_half(fit);
+  tenon.loose = joint == JointWord::loose && !stub;
   tenon.haunch_depth = plan.join.haunch_depth;
   tenon.haunch_thickness = plan.groove.width - fit;
   tenon.haunch_from_face = plan.groove.from_face + floor_half(fit);
@@ -53,6 +85,48 @@ Length relish_of(DoorLedger& ledger, const DoorPlan& plan, const RailPlan& rail)
   return relish;
 }
 
+/// Makes tenons with square edges narrower, so that they go between the round ends of mortises as
+/// long as before; their haunches come up to them.
+void shorten(DoorLedger& ledger, TenonDesign& tenon, const MortiseDesign& mortise, Length clearance,
+             const std::string& name) {
+  const Length less = mortise.edge_clearance - clearance;
+  for (Strip& strip : tenon.layout.tenons) {
+    for (Strip& haunch : tenon.layout.haunches) {
+      if (haunch.low == strip.high) haunch.low = strip.high - less;
+      if (haunch.high == strip.low) haunch.high = strip.low + less;
+    }
+    strip = {strip.low + less, strip.high - less};
+  }
+  const Strip& least = tenon.layout.tenons.front();
+  if (least.high <= least.low)
+    ledger.problem({"mortise.cutter", "loose_tenon.wall", "mortise.ends", "mortise.width"},
+                   fmt::format("a mortise of {} for the {} leaves nothing straight between ends of "
+                               "a {} cutter; square the ends, or round the tenon",
+                               ledger.say(least.high - least.low + mortise.edge_clearance * 2),
+                               name, ledger.say(mortise.end_radius * 2)));
+}
+
+/// Fits tenons to the ends of their mortises, where those stay round.
+void fit_to_ends(DoorLedger& ledger, TenonDesign& tenon, const MortiseDesign& mortise,
+                 Length clearance, const std::string& name) {
+  if (tenon.layout.tenons.empty() || tenon.stub) return;
+  if (mortise.ends == Ends::tenon_shortened) shorten(ledger, tenon, mortise, clearance, name);
+  if (mortise.ends != Ends::tenon_rounded) return;
+  const Strip& least = tenon.layout.tenons.front();
+  const Length length = least.high - least.low + mortise.edge_clearance * 2;
+  if (length <= mortise.end_radius * 2)
+    ledger.problem({"mortise.cutter", "loose_tenon.wall", "mortise.ends", "mortise.width"},
+                   fmt::format("a mortise of {} for the {} is no longer than its cutter of {}; "
+                               "square the ends, or make the rail wider",
+                               ledger.say(length), name, ledger.say(mortise.end_radius * 2)));
+  else if (least.high - least.low < tenon_edge_radius(tenon, mortise) * 2)
+    ledger.problem({"mortise.cutter", "loose_tenon.wall", "mortise.ends", "mortise.width"},
+                   fmt::format("a tenon of {} on the {} is narrower than the round of its two "
+                               "edges, {}; square the ends, or make the rail wider",
+                               ledger.say(least.high - least.low), name,
+                               ledger.say(tenon_edge_radius(tenon, mortise) * 2)));
+}
+
 void note_gap(DoorLedger& ledger, Length gap, bool by_thickness, const std::string& name,
               Length whole) {
   if (ledger.spec.gap.size) return;
@@ -78,34 +152,65 @@ void lay_out(DoorLedger& ledger, TenonDesign& tenon, Strip across, std::optional
                                name, ledger.say(whole), ledger.say(gap)));
     return;
   }
-  for (std::size_t i = 1; i < tenons.size() && gap > Length(); ++i)
+  for (std::size_t i = 1; i < tenons.size() && gap > Length() && !tenon.loose; ++i)
     tenon.layout.haunches.push_back({tenons[i - 1].high, tenons[i].low});
   if (tenons.size() > 1) note_gap(ledger, gap, tenon.thickness >= quarter, name, whole);
+}
+
+/// Wood must be left outside a wedge: of the relish, and of what is between two tenons.
+void keep_wedges_in(DoorLedger& ledger, const TenonDesign& tenon, const DoorPlan& plan,
+                    Length relish, const std::string& name) {
+  if (!plan.join.flare) return;
+  const Length thick = plan.join.flare->width + plan.join.mortise.edge_clearance;
+  if (relish > Length() && thick >= relish)
+    ledger.problem({"wedge.thickness", "tenon.relish"},
+                   fmt::format("a wedge of {} is as thick as the {}'s relish of {}, and comes out "
+                               "at the end of the stile; make it less, or tenon.relish more",
+                               ledger.say(thick), name, ledger.say(relish)));
+  const auto& tenons = tenon.layout.tenons;
+  if (tenons.size() < 2) return;
+  const Length gap = tenons[1].low - tenons[0].high;
+  if (thick * 2 >= gap)
+    ledger.problem({"wedge.thickness", "tenon.gap"},
+                   fmt::format("two wedges of {} leave nothing of the {} between the {}'s tenons; "
+                               "make them less, or tenon.gap more",
+                               ledger.say(thick), ledger.say(gap), name));
 }
 
 TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t number,
                        std::optional<Length> limit) {
   const RailPlan& rail = plan.frame.rails[number];
   const bool stub = plan.join.rail_stub;
+  const JointWord joint = plan.join.at(plan.frame.place_of(number));
   const Length groove = plan.groove.depth;
   const bool top = number == 0;
   const bool bottom = number + 1 == plan.frame.rails.size();
-  const Length outer = stub || !(top || bottom) ? Length() : relish_of(ledger, plan, rail);
-  TenonDesign tenon = tenon_for(plan, stub, plan.join.rail_depth);
-  const Strip across{bottom ? outer : groove, rail.width - (top ? outer : groove)};
+  const bool bridle = joint == JointWord::bridle;
+  const Length outer =
+      stub || bridle || !(top || bottom) ? Length() : relish_of(ledger, plan, rail);
+  TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
+  const Length inner = tenon.loose ? groove + plan.join.loose_wall : groove;
+  const Strip across{bottom ? outer : inner, rail.width - (top ? outer : inner)};
   if (across.high <= across.low) {
     const std::string loss = outer > Length()
                                  ? fmt::format("less tenon.relish {}", ledger.say(outer))
                                  : "at each grooved edge";
+    const std::string wall =
+        tenon.loose ? fmt::format("less loose_tenon.wall {} ", ledger.say(plan.join.loose_wall))
+                    : std::string();
     ledger.problem({"tenon.relish", fmt::format("rail_widths.{}", number), "groove_depth"},
-                   fmt::format("the {} is too narrow for a tenon: {} less groove_depth {} {}; make "
-                               "it wider, or the others less",
-                               rail.name, ledger.say(rail.width), ledger.say(groove), loss));
+                   fmt::format("the {} is too narrow for a tenon: {} less groove_depth {} {}{}; "
+                               "make it wider, or the others less",
+                               rail.name, ledger.say(rail.width), ledger.say(groove), wall, loss));
     return tenon;
   }
-  lay_out(ledger, tenon, across, stub ? std::nullopt : limit, rail.name);
-  if (!stub && top) tenon.layout.haunches.push_back({across.high, rail.width});
-  if (!stub && bottom) tenon.layout.haunches.push_back({Length(), across.low});
+  lay_out(ledger, tenon, across, stub || bridle ? std::nullopt : limit, rail.name);
+  if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer, rail.name);
+  if (bridle) return tenon;
+  if (!stub && !tenon.loose && top) tenon.layout.haunches.push_back({across.high, rail.width});
+  if (!stub && !tenon.loose && bottom) tenon.layout.haunches.push_back({Length(), across.low});
+  fit_to_ends(ledger, tenon, plan.rail_mortises[number], plan.join.mortise.edge_clearance,
+              rail.name);
   return tenon;
 }
 
@@ -113,6 +218,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
 std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& plan) {
   const bool muntins_obey = plan.join.has_mortises && ledger.spec.width_limit.size;
   if (plan.join.rail_stub && !muntins_obey) return {};
+  if (!plan.has_blind_tenons() && !plan.has_haunches()) return {};
   const Length least = ledger.defaults.least_width_limit;
   const Length five = nearest_multiple((plan.join.mortise.width - plan.join.fit_allowance) * 5,
                                        ledger.defaults.whole);
@@ -124,11 +230,22 @@ std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& pla
 void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Length> limit) {
   const bool stub = plan.join.muntin_stub;
   const Length groove = plan.groove.depth;
-  plan.muntin_tenon = tenon_for(plan, stub, plan.join.muntin_depth);
-  plan.muntin_mortise = mortise_for(plan, stub, plan.join.muntin_depth);
+  const JointWord joint = plan.join.at(JointPlace::muntin);
+  plan.muntin_tenon = tenon_for(plan, joint, stub, plan.join.muntin_depth);
+  plan.muntin_mortise = mortise_for(plan, joint, stub, plan.join.muntin_depth);
   const bool obeys = !stub && ledger.spec.width_limit.size;
-  lay_out(ledger, plan.muntin_tenon, {groove, plan.frame.muntin_width - groove},
-          obeys ? limit : std::nullopt, "muntin");
+  const Length wall = plan.muntin_tenon.loose ? plan.join.loose_wall : Length();
+  const Strip across{groove + wall, plan.frame.muntin_width - groove - wall};
+  if (across.high <= across.low)
+    ledger.problem(
+        {"muntin_width", "loose_tenon.wall", "groove_depth"},
+        fmt::format("a muntin of {} is too narrow for a loose tenon: groove_depth {} "
+                    "and loose_tenon.wall {} at each edge leave nothing",
+                    ledger.say(plan.frame.muntin_width), ledger.say(groove), ledger.say(wall)));
+  else
+    lay_out(ledger, plan.muntin_tenon, across, obeys ? limit : std::nullopt, "muntin");
+  fit_to_ends(ledger, plan.muntin_tenon, plan.muntin_mortise, plan.join.mortise.edge_clearance,
+              "muntin");
 }
 
 /// The wood between the tenons of every piece that has more than one; empty where they differ, or
@@ -174,18 +291,25 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
     const Length edge = join.mortise.edge_clearance =
         ledger.take("tenon.edge_clearance", ledger.defaults.edge_clearance,
                     "play at each edge, for setting and glue");
-    join.mortise.bottom_clearance =
-        ledger.take("tenon.bottom_clearance", ledger.defaults.bottom_clearance,
-                    "room for glue below the tenon");
+    if (plan.has_blind_tenons())
+      join.mortise.bottom_clearance =
+          ledger.take("tenon.bottom_clearance", ledger.defaults.bottom_clearance,
+                      "room for glue below the tenon");
     if (edge >= groove)
       ledger.problem({"tenon.edge_clearance", "groove_depth"},
                      fmt::format("an edge clearance of {} must be less than groove_depth, {}, or "
                                  "the mortise comes out beside the shoulder",
                                  ledger.say(edge), ledger.say(groove)));
+    if (join.loose_wall > Length() && edge >= join.loose_wall)
+      ledger.problem({"tenon.edge_clearance", "loose_tenon.wall"},
+                     fmt::format("an edge clearance of {} must be less than loose_tenon.wall, {}, "
+                                 "or the mortise in a rail's end opens into its groove",
+                                 ledger.say(edge), ledger.say(join.loose_wall)));
   }
   const bool muntins_divided =
       join.has_mortises && !join.muntin_stub && ledger.spec.width_limit.size;
   if (join.rail_stub && !muntins_divided) return;
+  if (!plan.has_haunches()) return;
   join.haunch_depth = ledger.take(
       "tenon.haunch_depth", std::max(groove - ledger.defaults.haunch_short_of_groove, Length()),
       "a little less than the groove, so that the shoulder seats first");
@@ -197,9 +321,12 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
 
 void settle_tenons(DoorLedger& ledger, DoorPlan& plan) {
   const std::optional<Length> limit = settle_width_limit(ledger, plan);
-  plan.rail_mortise = mortise_for(plan, plan.join.rail_stub, plan.join.rail_depth);
-  for (std::size_t i = 0; i < plan.frame.rails.size(); ++i)
+  for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
+    const JointWord joint = plan.join.at(plan.frame.place_of(i));
+    plan.rail_mortises.push_back(
+        mortise_for(plan, joint, plan.join.rail_stub, plan.join.rail_depth));
     plan.rail_tenons.push_back(rail_tenon(ledger, plan, i, limit));
+  }
   if (plan.frame.has_muntins()) settle_muntin_tenon(ledger, plan, limit);
   settle_gap_and_relish(ledger, plan);
 }

@@ -4,11 +4,16 @@
 
 namespace haunch {
 
-GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove) {
+GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
+                 std::optional<Stretch> stretch) {
   Piece& grooved = assembly.pieces[piece];
   const Length width = grooved.blank[1];
   Box cut{{Length(), Length(), groove.from_face},
           {grooved.blank[0], groove.depth, groove.from_face + groove.width}};
+  if (stretch) {
+    cut.low[0] = stretch->from;
+    cut.high[0] = stretch->to;
+  }
   if (edge == Edge::high) {
     cut.low[1] = width - groove.depth;
     cut.high[1] = width;

@@ -1,6 +1,8 @@
 // Grooves along the edges of a frame, and the panels that stand in them.
 #pragma once
 
+#include <optional>
+
 #include "haunch/wood.h"
 
 namespace haunch {
@@ -21,8 +23,14 @@ struct GrooveRef {
   std::size_t feature = 0;
 };
 
-/// Ploughs a groove along the whole length of one edge of a piece.
-GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove);
+/// A stretch of a piece's length.
+struct Stretch {
+  Length from, to;
+};
+
+/// Ploughs a groove along one edge of a piece, the whole length of it or a stretch.
+GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
+                 std::optional<Stretch> stretch = {});
 
 /// Adds the wood of a rebate round all four edges of a panel: `width` in from each edge, from
 /// `from` to `to` of the thickness.

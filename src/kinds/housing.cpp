@@ -42,6 +42,7 @@ void house_end(Assembly& assembly, std::size_t receives, std::size_t enters, Hea
   joint.heading = heading;
   joint.design.cheeks = housing.allowance;
   joint.design.bottom = Length();
+  joint.has_shoulder = false;
   Box box = let_in(assembly, joint, housing.depth);
   const std::size_t axis = along(assembly, joint);
   const Box stands = placed_blank(assembly.pieces[enters]);
@@ -58,6 +59,7 @@ void rebate_end(Assembly& assembly, std::size_t receives, std::size_t enters, He
   joint.enters = enters;
   joint.heading = heading;
   joint.design.bottom = Length();
+  joint.has_shoulder = false;
   joint.design.bearing = Length();
   Box box = let_in(assembly, joint, depth);
   const std::size_t axis = along(assembly, joint);

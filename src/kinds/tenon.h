@@ -1,8 +1,9 @@
-// Tenons on the end of a rail or muntin: haunched, divided across their width, or stubs in the
-// groove.
+// Tenons on the end of a rail or muntin: haunched, divided across their width, twins side by side
+// in the thickness, or stubs in the groove.
 #pragma once
 
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "groove.h"
@@ -29,15 +30,20 @@ std::vector<Strip> divide_tenon(Strip across, std::optional<Length> limit, Lengt
 
 /// One end of a piece that enters another.
 struct TenonDesign {
-  bool stub = false;  // stands in the groove, without a mortise
+  bool stub = false;   // stands in the groove, without a mortise
+  bool loose = false;  // a piece of its own, let in to both; see loose_tenon.h
   TenonLayout layout;
   Length depth;
   Length thickness;
-  Length from_face;  // face side to the tenon's near cheek
+  Length from_face;                      // face side to the tenon's near cheek
+  std::optional<Length> twin_from_face;  // of a pair side by side: to the second one's near cheek
   Length haunch_depth;
   Length haunch_thickness;
   Length haunch_from_face;
 };
+
+/// What is done about the round ends that a cutter leaves.
+enum class Ends { squared, tenon_rounded, tenon_shortened };
 
 /// The mortises for one such end.
 struct MortiseDesign {
@@ -45,7 +51,23 @@ struct MortiseDesign {
   Length from_face;
   Length edge_clearance;    // at each end of a mortise's length
   Length bottom_clearance;  // deeper than the tenon by this; of a stub, what the groove leaves
+  Ends ends = Ends::squared;
+  Length end_radius = {};           // of ends that stay round
+  bool open_end = false;            // comes out at its piece's end as well: a bridle's
+  bool through = false;             // right through its piece, and the tenon with it
+  std::optional<Flare> flare = {};  // for wedges
+  std::optional<Length> twin_from_face =
+      {};  // of a pair side by side: to the second one's near wall
 };
+
+/// To what radius a tenon's edges are rounded for its mortise; 0 where they stay square.
+Length tenon_edge_radius(const TenonDesign& tenon, const MortiseDesign& mortise);
+
+/// Cuts the mortises for tenons whose wood is there already, where `receives` lets them in, and
+/// adds the joint. `kind` is a literal.
+void house_tenons(Assembly& assembly, std::string_view kind, std::size_t receives,
+                  std::size_t enters, Heading heading, const TenonDesign& tenon,
+                  const MortiseDesign& mortise, std::optional<Length> receiver_shoulder);
 
 /// Joins `enters` to the grooved edge of `receives`: cuts the tenons, and the mortises unless they
 /// are stubs. `heading` is the way the tenon goes in. `receiver_shoulder`: where the receiver's own

@@ -36,7 +36,8 @@ TEST_CASE("A misspelt key is told the nearest right one") {
   CHECK(refusal(house_mm(R"("tenon": {"relsh": 30})")) ==
         "/tenon/relsh: unknown key; did you mean \"relish\"?");
   CHECK(refusal(house_mm(R"("mortise": {"colour": 30})")) ==
-        "/mortise/colour: unknown key; the keys here are \"width\" and \"from_face\"");
+        "/mortise/colour: unknown key; the keys here are \"ends\", \"width\", "
+        "\"from_face\" and \"cutter\"");
   CHECK(refusal(house_mm(R"("rail_widths": [{"widht": 100, "width": 100}, 230])")) ==
         "/rail_widths/0/widht: unknown key; did you mean \"width\"?");
   CHECK(refusal(house_mm("\"handles\": 3")) ==

@@ -1,0 +1,177 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "door_plan_steps.h"
+
+namespace haunch {
+namespace {
+
+bool is_stub(const DoorPlan& plan, JointPlace place) {
+  return place == JointPlace::muntin ? plan.join.muntin_stub : plan.join.rail_stub;
+}
+
+void refuse_stubs(DoorLedger& ledger, const DoorPlan& plan) {
+  for (const JointPlace place : kJointPlaces) {
+    const JointWord joint = plan.join.at(place);
+    if (!plan.occurs(place) || joint == JointWord::haunched || !is_stub(plan, place)) continue;
+    const bool muntin = place == JointPlace::muntin;
+    ledger.problem({muntin ? "tenon.muntin_depth" : "tenon_depth", "groove_depth", "joint"},
+                   fmt::format("a depth of {} is that of a stub in the groove, {} deep; \"{}\" "
+                               "joints go deeper than that",
+                               ledger.say(muntin ? plan.join.muntin_depth : plan.join.rail_depth),
+                               ledger.say(plan.groove.depth), joint_word(joint)));
+  }
+}
+
+/// Keys that say something of a joint that the leaf does not have.
+void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
+  struct Owned {
+    std::string_view key;
+    JointWord joint;
+  };
+  constexpr Owned kOwned[] = {
+      {"twin.width", JointWord::twin},         {"twin.between", JointWord::twin},
+      {"twin.from_face", JointWord::twin},     {"loose_tenon.wall", JointWord::loose},
+      {"wedge.thickness", JointWord::through}, {"wedge.length", JointWord::through}};
+  for (const auto& [key, joint] : kOwned) {
+    const Stated& its = ledger.stated(key);
+    if (its.size && !its.by_shop && !plan.has(joint))
+      ledger.problem({std::string(key)},
+                     fmt::format("there are no such joints here; say \"joint\": \"{}\", or take "
+                                 "it out",
+                                 joint_word(joint)));
+  }
+  for (const std::string_view key : {"mortise.width", "mortise.from_face", "tenon.thickness"}) {
+    const Stated& its = ledger.stated(key);
+    if (its.size && !its.by_shop && !plan.join.single_mortises && plan.has(JointWord::twin))
+      ledger.problem({std::string(key)},
+                     "is of single tenons, and all here are twins; give twin.width, twin.between "
+                     "or twin.from_face");
+  }
+}
+
+/// The cutter nearest to a fifth of the thickness, the larger of two as near.
+Length twin_cutter(const DoorLedger& ledger, Length thickness) {
+  const auto& cutters = ledger.spec.cutters.empty() ? ledger.defaults.cutters : ledger.spec.cutters;
+  const auto off = [&](Length cutter) {
+    return std::max(cutter * 5 - thickness, thickness - cutter * 5);
+  };
+  return *std::min_element(cutters.rbegin(), cutters.rend(),
+                           [&](Length a, Length b) { return off(a) < off(b); });
+}
+
+void refuse_cutter(DoorLedger& ledger, const DoorPlan& plan) {
+  const JoinPlan& join = plan.join;
+  const Stated& stated = ledger.spec.cutter;
+  const bool loose_round = plan.has(JointWord::loose) && join.loose_ends != Ends::squared;
+  if (join.ends == Ends::squared && !loose_round) {
+    if (!stated.by_shop)
+      ledger.problem({"mortise.cutter"},
+                     "no ends of mortises stay round here; say \"mortise\": {\"ends\": "
+                     "\"tenon-rounded\"} or \"tenon-shortened\", or take it out");
+    return;
+  }
+  const Length narrowest =
+      plan.has(JointWord::twin)
+          ? (join.single_mortises ? std::min(join.twin.width, join.mortise.width) : join.twin.width)
+          : join.mortise.width;
+  if (*stated.size > narrowest)
+    ledger.problem({"mortise.cutter", "mortise.width", "twin.width"},
+                   fmt::format("a cutter of {} does not go into a mortise of {}; make it at most "
+                               "that",
+                               ledger.say(*stated.size), ledger.say(narrowest)));
+}
+
+}  // namespace
+
+void settle_ends(DoorLedger& ledger, DoorPlan& plan) {
+  JoinPlan& join = plan.join;
+  const Chosen<Ends>& chosen = ledger.spec.ends;
+  join.ends = chosen.word.value_or(Ends::squared);
+  join.loose_ends = chosen.word.value_or(Ends::tenon_rounded);
+  join.cutter = ledger.spec.cutter.size;
+  if (!chosen.word && plan.has(JointWord::loose))
+    ledger.assume("mortise.ends", std::string("tenon-rounded"),
+                  "of loose tenons: their stock is rounded to the cutter");
+  if (chosen.by_shop && join.has_mortises)
+    ledger.note_shop("mortise.ends", std::string(ends_word(join.ends)));
+  if (join.cutter) refuse_cutter(ledger, plan);
+  if (join.cutter && ledger.clean()) ledger.take("mortise.cutter", *join.cutter, {});
+}
+
+void choose_joints(DoorLedger& ledger, DoorPlan& plan) {
+  for (const JointPlace place : kJointPlaces) {
+    const auto number = static_cast<std::size_t>(place);
+    const Chosen<JointWord>& chosen = ledger.spec.joints[number];
+    plan.join.words[number] = chosen.word.value_or(JointWord::haunched);
+    if (chosen.by_shop && plan.occurs(place))
+      ledger.note_shop(fmt::format("joint.{}", joint_place_word(place)),
+                       std::string(joint_word(plan.join.words[number])));
+  }
+}
+
+void settle_joints(DoorLedger& ledger, DoorPlan& plan) {
+  JoinPlan& join = plan.join;
+  for (const JointPlace place : kJointPlaces)
+    if (plan.occurs(place) && !is_stub(plan, place) && join.at(place) != JointWord::twin)
+      join.single_mortises = true;
+  refuse_stubs(ledger, plan);
+  refuse_unused(ledger, plan);
+}
+
+void settle_twins(DoorLedger& ledger, DoorPlan& plan) {
+  if (!plan.has(JointWord::twin)) return;
+  const Length thickness = plan.frame.thickness;
+  TwinPlan& twin = plan.join.twin;
+  twin.width = ledger.take("twin.width", twin_cutter(ledger, thickness),
+                           "the cutter nearest to a fifth of the thickness");
+  twin.between = ledger.take("twin.between", twin.width, "as much as each of the two is wide");
+  const Length both = twin.width * 2 + twin.between;
+  twin.from_face = ledger.take("twin.from_face", std::max(floor_half(thickness - both), Length()),
+                               "in the middle of the thickness");
+  if (twin.from_face + both > thickness)
+    ledger.problem({"twin.width", "twin.between", "twin.from_face", "joint", "thickness"},
+                   fmt::format("two tenons of {} with {} between them, {} from the face side, do "
+                               "not lie within the thickness of {}; make them less, or the stock "
+                               "thicker",
+                               ledger.say(twin.width), ledger.say(twin.between),
+                               ledger.say(twin.from_face), ledger.say(thickness)));
+  if (plan.join.fit_allowance >= twin.width)
+    ledger.problem(
+        {"fit_allowance", "twin.width"},
+        fmt::format("a fit allowance of {} leaves nothing of a tenon in a mortise of {}; "
+                    "make it less than that",
+                    ledger.say(plan.join.fit_allowance), ledger.say(twin.width)));
+}
+
+void settle_loose_tenons(DoorLedger& ledger, DoorPlan& plan) {
+  if (!plan.has(JointWord::loose)) return;
+  plan.join.loose_wall = ledger.take("loose_tenon.wall", ledger.defaults.loose_wall,
+                                     "so that the groove does not break into the mortise");
+}
+
+/// The figures of a joint manual: about 3 mm at the thick end, and three quarters of the tenon.
+void settle_wedges(DoorLedger& ledger, DoorPlan& plan) {
+  if (!plan.has(JointWord::through)) return;
+  const Length thickness = ledger.take("wedge.thickness", ledger.defaults.wedge_thickness,
+                                       "at the thick end (a joint manual)");
+  if (thickness == Length()) return;
+  const Length stile = plan.frame.narrow_stile();
+  const Length length = ledger.take(
+      "wedge.length", nearest_multiple(floor_divide(stile * 3, 4), ledger.defaults.whole),
+      "three quarters of the tenon (a joint manual)");
+  const Length edge = plan.join.mortise.edge_clearance;
+  if (thickness <= edge)
+    ledger.problem({"wedge.thickness", "tenon.edge_clearance"},
+                   fmt::format("a wedge of {} is no thicker than the play at a tenon's edge, {}; "
+                               "make it thicker, or 0 for none",
+                               ledger.say(thickness), ledger.say(edge)));
+  if (length >= stile)
+    ledger.problem({"wedge.length", "stile_width"},
+                   fmt::format("a wedge of {} is longer than the stile is wide, {}; make it less",
+                               ledger.say(length), ledger.say(stile)));
+  plan.join.flare = Flare{length, thickness - edge};
+}
+
+}  // namespace haunch

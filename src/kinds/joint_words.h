@@ -1,0 +1,30 @@
+// The joints that a door may be made with, and where each can be.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <string_view>
+#include <vector>
+
+namespace haunch {
+
+/// How a rail or muntin is joined to the piece it ends on.
+enum class JointWord { haunched, twin, loose, through, bridle };
+
+/// A top or bottom rail at its stiles, a middle rail there, a muntin at its rails.
+enum class JointPlace { corner, middle, muntin };
+
+inline constexpr std::array kJointPlaces = {JointPlace::corner, JointPlace::middle,
+                                            JointPlace::muntin};
+
+/// "corner", "middle", "muntin".
+std::string_view joint_place_word(JointPlace place);
+
+/// "haunched", "twin" …
+std::string_view joint_word(JointWord joint);
+
+/// Every joint, or those that can be at a place.
+std::vector<JointWord> all_joints();
+std::vector<JointWord> joints_at(JointPlace place);
+
+}  // namespace haunch
