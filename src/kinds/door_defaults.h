@@ -24,7 +24,7 @@ struct DoorDefaults {
   Length least_width_limit;
   Length left_behind_mortise;  // by a muntin's tenon
   Length haunch_short_of_groove;
-  Length gap_across, gap_along, least_bite;
+  Length gap_across, gap_along, board_gap, least_bite;
   Length panel_allowance;
   Length raise_run, raise_shoulder;
   Length horn;
