@@ -84,6 +84,9 @@ struct Feature {
 /// Where a panel that floats between grooves is held, across its grain.
 enum class Held : unsigned char { middle, low_edge, high_edge };
 
+/// What a piece is made of. Board (plywood, MDF) and glass do not move with the seasons to matter.
+enum class Matter : unsigned char { wood, board, glass };
+
 /// One piece of wood: a blank, its place, and what is cut out of it. Blank minus all cuts is the
 /// piece.
 struct Piece {
@@ -95,6 +98,8 @@ struct Piece {
   Length horn;  // left on at each end for sawing off after glue-up, not part of the blank
   std::vector<Feature> features;
   Held held = Held::middle;
+  Matter matter = Matter::wood;
+  std::string material = {};  // "birch plywood"; empty: the species of its role
 };
 
 /// Where one mortise of a joint lies along the piece that receives it, from the low end of its

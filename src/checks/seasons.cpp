@@ -78,6 +78,11 @@ void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
   constexpr double kCubicMmInCubicMetre = 1e9;
   report.weighed = true;
   for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+    if (bench.assembly.pieces[piece].matter == Matter::board) {
+      report.not_weighed.push_back(piece);
+      report.weights.push_back(0);
+      continue;
+    }
     const auto density =
         density_kg_m3(season.species.of(bench.assembly.pieces[piece].role), season.moisture.build);
     report.weighed = report.weighed && density.has_value();

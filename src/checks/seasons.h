@@ -51,9 +51,10 @@ struct SeasonReport {
   std::vector<PanelSeason> panels;
   std::optional<AtEach<LeafState>> leaf;  // of what has an opening
   std::vector<TenonSeason> tenons;
-  Length widest_glued;          // the limit of their widths
-  std::vector<double> weights;  // kilograms at build moisture, of each piece
-  bool weighed = false;         // every wood's specific gravity is known
+  Length widest_glued;                   // the limit of their widths
+  std::vector<double> weights;           // kilograms at build moisture, of each piece
+  bool weighed = false;                  // every wood's specific gravity is known
+  std::vector<std::size_t> not_weighed;  // pieces of board, of which no density is known
 };
 
 /// Works the assembly again at each moisture, and measures the same things on that wood.

@@ -75,11 +75,13 @@ class Planner {
     return only ? first : part.material;
   }
 
-  std::vector<StockThickness> thicknesses_of(const std::string& material) const {
-    if (!report_.has_stock) return lumber::usual_thicknesses(report_.unit, is_hardwood(material));
+  std::vector<StockThickness> thicknesses_of(const LumberPart& part) const {
+    if (!report_.has_stock && part.of_sheet) return {{part.finished.thickness, true, true}};
+    if (!report_.has_stock)
+      return lumber::usual_thicknesses(report_.unit, is_hardwood(part.material));
     std::vector<StockThickness> all;
     for (const StockItem& item : report_.stock.items)
-      if (same_material(item.species, material) &&
+      if (same_material(item.species, part.material) && (item.thickness.sheet || !part.of_sheet) &&
           std::find(all.begin(), all.end(), item.thickness) == all.end())
         all.push_back(item.thickness);
     return all;
@@ -97,7 +99,7 @@ class Planner {
   void find_ways(std::size_t index) {
     LumberPart& part = report_.parts[index];
     part.material = material_of(part);
-    const auto thicknesses = thicknesses_of(part.material);
+    const auto thicknesses = thicknesses_of(part);
     std::vector<Way> ways;
     for (const ThicknessWay& way : lumber::ways_to_thickness(part.finished.thickness, thicknesses,
                                                              sawing().allowances.face)) {
@@ -145,6 +147,11 @@ class Planner {
     const auto up = [&](Length size) {
       return in_words(-floor_multiple(-size, step), report_.unit);
     };
+    if (part.of_sheet)
+      return wood + " holds no sheet as thick; would do: " +
+             in_words(part.finished.thickness, report_.unit) + ", " +
+             in_words(part.finished.length, report_.unit) + " x " +
+             in_words(part.finished.width, report_.unit);
     const lumber::Allowances& allowances = sawing().allowances;
     const std::string would = "; would do: " + up(part.finished.thickness + allowances.face * 2) +
                               " rough, " + up(lumber::rough_length(part.finished, allowances)) +
@@ -346,9 +353,10 @@ std::vector<LumberPart> lumber_parts(const ItemReport& item) {
       parts.push_back({id + "/" + piece.mark,
                        id,
                        piece.name,
-                       job.species.of(piece.role),
+                       material_of(piece, job),
                        {piece.blank[0], piece.blank[1], piece.blank[2], piece.horn},
-                       piece.role == "panel"});
+                       piece.role == "panel" && piece.matter == Matter::wood,
+                       piece.matter == Matter::board});
   }
   return parts;
 }

@@ -19,7 +19,8 @@ struct LumberPart {
   std::string label;     // "left stile"
   std::string material;  // a species or kind of sheet; empty: not told
   lumber::FinishedPart finished;
-  bool is_panel = false;
+  bool is_panel = false;  // of solid wood, and so glued up of strips
+  bool of_sheet = false;  // used as thick as the sheet is
 };
 
 /// The parts of an item, as often as it is made.

@@ -19,7 +19,7 @@ std::string_view grain_of(const Piece& piece) {
   return piece.place.axes[0] == Axis::y ? "upright" : "level";
 }
 
-CutRow row_of(const Piece& piece) {
+CutRow row_of(const Piece& piece, const Job& job) {
   return {piece.role,
           {piece.mark},
           1,
@@ -27,13 +27,14 @@ CutRow row_of(const Piece& piece) {
           piece.blank[0] + piece.horn * 2,
           piece.blank[1],
           piece.blank[2],
-          grain_of(piece)};
+          grain_of(piece),
+          material_of(piece, job)};
 }
 
 bool cut_alike(const CutRow& a, const CutRow& b) {
-  return a.part == b.part && a.grain == b.grain && agree(a.length, b.length) &&
-         agree(a.saw_length, b.saw_length) && agree(a.width, b.width) &&
-         agree(a.thickness, b.thickness);
+  return a.part == b.part && a.grain == b.grain && a.material == b.material &&
+         agree(a.length, b.length) && agree(a.saw_length, b.saw_length) &&
+         agree(a.width, b.width) && agree(a.thickness, b.thickness);
 }
 
 void merge(CutRow& row, const CutRow& other) {
@@ -77,7 +78,7 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries) {
     report.assumed.insert(report.assumed.end(), job->assumed_tolerances.begin(),
                           job->assumed_tolerances.end());
     if (job->tolerances) report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
-    report.cutlist = cut_list(report.wood, job->quantity);
+    report.cutlist = cut_list(report.wood, *job);
     report.assumed.insert(report.assumed.end(), job->assumed_season.begin(),
                           job->assumed_season.end());
     report.findings = check_assembly(report.wood, job->unit);
@@ -92,10 +93,14 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries) {
   }
 }
 
-std::vector<CutRow> cut_list(const Assembly& wood, int quantity) {
+const std::string& material_of(const Piece& piece, const Job& job) {
+  return piece.material.empty() ? job.species.of(piece.role) : piece.material;
+}
+
+std::vector<CutRow> cut_list(const Assembly& wood, const Job& job) {
   std::vector<CutRow> rows;
   for (const Piece& piece : wood.pieces) {
-    const CutRow row = row_of(piece);
+    const CutRow row = row_of(piece, job);
     const auto same = std::find_if(rows.begin(), rows.end(),
                                    [&](const CutRow& other) { return cut_alike(other, row); });
     if (same == rows.end())
@@ -104,7 +109,7 @@ std::vector<CutRow> cut_list(const Assembly& wood, int quantity) {
       merge(*same, row);
   }
   for (CutRow& row : rows)
-    row.quantity *= quantity;
+    row.quantity *= job.quantity;
   return rows;
 }
 

@@ -22,6 +22,7 @@ struct CutRow {
   std::int64_t quantity = 0;
   Length length, saw_length, width, thickness;
   std::string_view grain;  // of panels: "upright" or "level"; else "along"
+  std::string material;    // the species, or what it is else; empty: not told
 };
 
 /// One item, worked and checked.
@@ -56,9 +57,12 @@ struct Tries {
 /// Works and checks a job.
 ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries);
 
-/// Pieces of one role and grain whose sizes agree within 0.001 mm, merged at the smallest, in the
-/// order of their marks.
-std::vector<CutRow> cut_list(const Assembly& wood, int quantity);
+/// Pieces of one role, material and grain whose sizes agree within 0.001 mm, merged at the
+/// smallest, in the order of their marks.
+std::vector<CutRow> cut_list(const Assembly& wood, const Job& job);
+
+/// What a piece of a job is made of: its own material, else the species of its role.
+const std::string& material_of(const Piece& piece, const Job& job);
 
 /// The side of a piece that a fitting is let in to, as the piece stands in its assembly: "face",
 /// "left" …

@@ -87,7 +87,7 @@ void append_cut(CsvRow row, const ItemReport& report, const CutRow& cut) {
   row.count(cut.quantity);
   for (const Length length : {cut.length, cut.saw_length, cut.width, cut.thickness})
     row.length(length);
-  row.text(report.job->species.of(cut.part));
+  row.text(cut.material);
   row.plain(cut.grain);
   row.end();
 }

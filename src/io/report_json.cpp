@@ -215,7 +215,7 @@ void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
   json.close_object();
 }
 
-void append_cut_row(JsonText& json, const CutRow& row, const std::string& material) {
+void append_cut_row(JsonText& json, const CutRow& row) {
   json.row();
   json.open_object();
   json.member("part", row.part);
@@ -229,7 +229,7 @@ void append_cut_row(JsonText& json, const CutRow& row, const std::string& materi
   json.member("saw_length", row.saw_length);
   json.member("width", row.width);
   json.member("thickness", row.thickness);
-  json.member("material", material);
+  json.member("material", row.material);
   json.member("grain", row.grain);
   json.close_object();
 }
@@ -351,7 +351,7 @@ void append_parts(JsonText& json, const ItemReport& report) {
   json.key("parts");
   json.open_list();
   for (const Piece& piece : report.wood.pieces)
-    append_part(json, piece, report.job->species.of(piece.role));
+    append_part(json, piece, material_of(piece, *report.job));
   json.close_list();
 }
 
@@ -367,7 +367,7 @@ void append_cutlist(JsonText& json, const ItemReport& report) {
   json.key("cutlist");
   json.open_list();
   for (const CutRow& row : report.cutlist)
-    append_cut_row(json, row, report.job->species.of(row.part));
+    append_cut_row(json, row);
   json.close_list();
 }
 

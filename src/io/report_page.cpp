@@ -47,6 +47,17 @@ std::string species_text(const OfRoles<std::string>& species) {
   return text;
 }
 
+/// "; panels of birch plywood": what is no wood of the species.
+std::string materials_text(const Assembly& wood) {
+  std::string text;
+  for (const Piece& piece : wood.pieces) {
+    if (piece.material.empty()) continue;
+    const std::string one = std::string(piece.role) + "s of " + piece.material;
+    if (text.find(one) == std::string::npos) text += "; " + one;
+  }
+  return text;
+}
+
 /// A line of the head, gone on below where the page ends.
 std::string head_line(const std::string& text) {
   return text.empty() ? "" : "  " + wrapped(text, kPageWidth, 4) + "\n";
@@ -63,7 +74,8 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
   page +=
       head_line(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) + " wide, " +
                 lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
-                (report.wood.what == "leaf" ? " thick" : " deep") + species_text(job.species));
+                (report.wood.what == "leaf" ? " thick" : " deep") + species_text(job.species) +
+                materials_text(report.wood));
   page += head_line(opening_text(report.wood, lengths));
   page += head_line(job.note.empty() ? "" : "note: " + job.note);
   return page + head_line(verdict(report));

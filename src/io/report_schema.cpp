@@ -328,7 +328,8 @@ constexpr std::string_view kReportSchema = R"schema({
           "type": ["object", "null"],
           "properties": {
             "kilograms": {"type": "number"},
-            "parts": {"type": "object", "additionalProperties": {"type": "number"}}
+            "parts": {"type": "object", "additionalProperties": {"type": "number"}},
+            "not_weighed": {"type": "array", "items": {"type": "string"}}
           },
           "required": ["kilograms", "parts"],
           "additionalProperties": false

@@ -59,6 +59,27 @@ bool any_derived(const Season& season) {
                      [&](const auto& it) { return derived(it.second); });
 }
 
+std::vector<std::string> marks_of(const ItemReport& report,
+                                  const std::vector<std::size_t>& pieces) {
+  std::vector<std::string> marks;
+  for (const std::size_t piece : pieces)
+    marks.push_back(report.wood.pieces[piece].mark);
+  return marks;
+}
+
+/// What of the work does not move: panels of board.
+std::string boards_text(const ItemReport& report) {
+  std::vector<std::size_t> boards;
+  for (std::size_t piece = 0; piece < report.wood.pieces.size(); ++piece)
+    if (report.wood.pieces[piece].matter == Matter::board) boards.push_back(piece);
+  if (boards.empty()) return {};
+  return "  " +
+         wrapped(joined(marks_of(report, boards)) +
+                     ": board, which does not move to matter; only the frame about it does",
+                 kPageWidth, 4) +
+         "\n";
+}
+
 std::string head_text(const ItemReport& report) {
   const Season& season = *report.job->season;
   const Moisture& moisture = season.moisture;
@@ -66,6 +87,7 @@ std::string head_text(const ItemReport& report) {
       "\nSEASONS: built at {}, from {} at its driest to {} at its wettest\n",
       percent_words(moisture.build), percent_words(moisture.low), percent_words(moisture.high));
   text += "  " + wrapped(woods_text(report), kPageWidth, 4) + "\n";
+  text += boards_text(report);
   if (any_mixed(season))
     text += "  mixed: the larger movement of flat- and quarter-sawn wood is taken\n";
   if (any_derived(season))
@@ -208,6 +230,11 @@ double leaf_weight(const SeasonReport& seasons) {
   return all;
 }
 
+bool is_not_weighed(const SeasonReport& seasons, std::size_t piece) {
+  const auto& without = seasons.not_weighed;
+  return std::find(without.begin(), without.end(), piece) != without.end();
+}
+
 /// The most that one person should lift under the best conditions: 51 lb (23 kg), NIOSH.
 constexpr double kOnePersonLifts = 23;
 
@@ -222,9 +249,16 @@ std::string weights_text(const ItemReport& report, Unit unit) {
   std::string text =
       fmt::format("weight at {}: {}, of which", percent_words(seasons.moisture.build),
                   shown(leaf_weight(seasons)));
-  for (std::size_t i = 0; i < seasons.weights.size(); ++i)
-    text += fmt::format("{} {} {}", i == 0 ? "" : ",", report.wood.pieces[i].mark,
+  bool first = true;
+  for (std::size_t i = 0; i < seasons.weights.size(); ++i) {
+    if (is_not_weighed(seasons, i)) continue;
+    text += fmt::format("{} {} {}", first ? "" : ",", report.wood.pieces[i].mark,
                         shown(seasons.weights[i]));
+    first = false;
+  }
+  if (!seasons.not_weighed.empty())
+    text += "; not in it, as the density of the board is not known: " +
+            joined(marks_of(report, seasons.not_weighed));
   std::string page = "  " + wrapped(text, kPageWidth, 4) + "\n";
   if (leaf_weight(seasons) > kOnePersonLifts)
     page += "  " +
@@ -272,10 +306,18 @@ void append_weights(JsonText& json, const ItemReport& report) {
   json.key("parts");
   json.open_object();
   for (std::size_t i = 0; i < seasons.weights.size(); ++i) {
+    if (is_not_weighed(seasons, i)) continue;
     json.key(report.wood.pieces[i].mark);
     json.number(seasons.weights[i], 3);
   }
   json.close_object();
+  if (!seasons.not_weighed.empty()) {
+    json.key("not_weighed");
+    json.open_list();
+    for (const std::string& mark : marks_of(report, seasons.not_weighed))
+      json.text(mark);
+    json.close_list();
+  }
   json.close_object();
 }
 

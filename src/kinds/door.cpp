@@ -29,6 +29,13 @@ std::size_t number_after(std::string_view key, std::string_view start) {
   return number;
 }
 
+bool has_solid_panels(const DoorSpec& spec) {
+  if (spec.tiers.empty()) return spec.its_kind() == PanelKind::solid;
+  for (std::size_t i = 0; i < spec.tiers.size(); ++i)
+    if (panels_of_tier(spec, i).its_kind() == PanelKind::solid) return true;
+  return false;
+}
+
 /// Whether the gap at some panel's edges is left to be chosen.
 bool leaves_gaps_open(const DoorSpec& spec) {
   const auto open = [](const PanelSpec& panel) {
@@ -77,8 +84,10 @@ class DoorJob : public Job {
   std::vector<Alternative> alternatives() const override {
     std::vector<Alternative> all;
     if (!season) return all;
-    if (auto quarter = quarter_sawn()) all.push_back(std::move(*quarter));
-    all.push_back(one_more_muntin());
+    if (has_solid_panels(spec)) {
+      if (auto quarter = quarter_sawn()) all.push_back(std::move(*quarter));
+      all.push_back(one_more_muntin());
+    }
     for (const bool drier : {true, false})
       add_builds(all, drier);
     return all;

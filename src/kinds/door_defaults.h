@@ -26,7 +26,7 @@ struct DoorDefaults {
   Length loose_wall;           // between the mortise in a rail's end and its groove
   Length left_behind_mortise;  // by a muntin's tenon
   Length haunch_short_of_groove;
-  Length gap_across, gap_along, least_bite;
+  Length gap_across, gap_along, board_gap, least_bite;
   Length panel_allowance;
   Length raise_run, raise_shoulder;
   Length horn;

@@ -122,12 +122,6 @@ Length cutter_for(Length thickness, const std::vector<Length>& cutters) {
                            [&](Length a, Length b) { return off(a) < off(b); });
 }
 
-/// A size with the reason for it.
-struct Reasoned {
-  Length size;
-  std::string why;
-};
-
 /// How wide mortises are where no width is stated.
 Reasoned usual_mortise(const DoorLedger& ledger, Length thickness) {
   const DoorSpec& spec = ledger.spec;
@@ -233,8 +227,11 @@ void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
   const Length mortise = join.mortise.width = spec.mortise_width.size.value_or(usual.size);
   if (join.single_mortises) ledger.take("mortise.width", mortise, usual.why);
   const Length fit = join.fit_allowance = settle_allowance(ledger, mortise);
-  plan.groove.width = ledger.take("groove.width", mortise,
-                                  join.single_mortises ? "as wide as the mortise" : usual.why);
+  const Reasoned groove =
+      groove_for_board(ledger, plan.frame)
+          .value_or(
+              Reasoned{mortise, join.single_mortises ? "as wide as the mortise" : usual.why});
+  plan.groove.width = ledger.take("groove.width", groove.size, groove.why);
   if (join.single_mortises)
     ledger.take("tenon.thickness", mortise - fit, "mortise width less fit allowance");
   if (fit < Length())

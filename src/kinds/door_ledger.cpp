@@ -90,7 +90,7 @@ bool DoorLedger::is_own(std::string_view key) const {
 
 std::string DoorLedger::key_here(std::string_view key) const {
   if (!tier_ || !key.starts_with(kOfPanel)) return std::string(key);
-  if (!is_own(key) && states(all_panels_, key)) return std::string(key);
+  if (!is_own(key) && states(spec, key)) return std::string(key);
   return tier_key(*tier_, key);
 }
 
@@ -162,6 +162,8 @@ DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
     return joints;
   }
   if (key == "mortise.ends") return of(spec.ends.word.has_value(), spec.ends.by_shop);
+  if (key == "panel.kind") return of(spec.kind.word.has_value(), spec.kind.by_shop);
+  if (key == "panel.material") return of(!spec.material.empty(), spec.kind.by_shop);
   if (key == "panel.raised") return of(spec.raised.word.has_value(), spec.raised.by_shop);
   if (key == "panel.flush") return of(spec.flush.word.has_value(), spec.flush.by_shop);
   if (key == "panel.rebate") return of(spec.rebate.word.has_value(), spec.rebate.by_shop);

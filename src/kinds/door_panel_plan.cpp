@@ -19,7 +19,9 @@ Length take_gap(DoorLedger& ledger, std::string_view key, Length usual_gap, Leng
   const Length most = std::max(groove_depth - bite, Length());
   return ledger.take(key, std::min(most, usual_gap),
                      most < usual_gap ? fmt::format("what leaves a bite of {}", ledger.say(bite))
-                                      : ledger.usual());
+                     : ledger.spec.its_kind() == PanelKind::board
+                         ? "board does not move to matter: room to go together"
+                         : ledger.usual());
 }
 
 void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan, const PanelPlan& panel,
@@ -83,7 +85,7 @@ void demand_one_meaning(DoorLedger& ledger) {
     ledger.problem({"panel.flush"}, "a panel is raised or flush; keep one of the two");
   if (!spec.raised.word && spec.flush.word && spec.rebate.word)
     ledger.problem({"panel.rebate"}, "\"flush\" says where the rebate is; take this out");
-  if (spec.flush.word && ledger.is_own("panel.thickness"))
+  if (spec.flush.word && spec.its_kind() == PanelKind::solid && ledger.is_own("panel.thickness"))
     ledger.problem({"panel.thickness"},
                    "a flush panel is as thick as its groove's place makes it; take this out, or "
                    "write \"rebate\" instead of \"flush\"");
@@ -123,6 +125,13 @@ void note_shop_face(DoorLedger& ledger, std::string_view key, const Chosen<Rebat
     ledger.note_shop(key, std::string(kSideWords[static_cast<std::size_t>(*face.word)]));
 }
 
+/// Of what is measured, no remedy changes the thickness.
+Length take_thickness(DoorLedger& ledger, const PanelPlan& panel, Length fallback,
+                      std::string_view why) {
+  return panel.kind == PanelKind::solid ? ledger.take("panel.thickness", fallback, why)
+                                        : ledger.settle("panel.thickness", fallback, why);
+}
+
 /// What can't be of a raise `depth` deep on its shallowest face.
 void demand_slope(DoorLedger& ledger, const RaiseDesign& raise, Length depth) {
   if (raise.tongue >= raise.width)
@@ -146,8 +155,8 @@ void settle_raise(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   panel.rebate = *ledger.spec.raised.word;
   note_shop_face(ledger, "panel.raised", ledger.spec.raised);
   panel.thickness =
-      ledger.take("panel.thickness", raised_thickness(ledger, plan, panel),
-                  "so that its field is level with the frame's face, or a little below");
+      take_thickness(ledger, panel, raised_thickness(ledger, plan, panel),
+                     "so that its field is level with the frame's face, or a little below");
   const Length waste = panel.thickness - panel.tongue;
   if (waste <= Length()) {
     ledger.problem({"panel.thickness"},
@@ -183,9 +192,38 @@ void settle_flush(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   ledger.assume("panel.thickness", panel.thickness, "flush with the frame");
 }
 
+/// A board is as thick as it was measured: no two sheets are alike.
+void demand_measured_board(DoorLedger& ledger, const PanelPlan& panel) {
+  if (panel.kind == PanelKind::board && !ledger.stated("panel.thickness").size)
+    ledger.problem({"panel.thickness"},
+                   "is missing; a sheet is not as thick as it is called, so measure the board and "
+                   "write it");
+  if (panel.kind == PanelKind::board && ledger.spec.flush.word)
+    ledger.problem({"panel.flush"},
+                   "a board is as thick as it is; write \"rebate\" instead, and set "
+                   "groove.from_face so that its face comes level");
+  if (panel.kind == PanelKind::solid && ledger.is_own("panel.material"))
+    ledger.problem({"panel.material"},
+                   "is of panels that are not solid; their wood is \"species\": {\"panel\": …}, "
+                   "or write \"kind\": \"board\"");
+}
+
+/// What a panel is made of.
+void settle_kind(DoorLedger& ledger, PanelPlan& panel) {
+  const PanelSpec& spec = ledger.spec;
+  panel.kind = spec.its_kind();
+  if (spec.kind.by_shop) ledger.note_shop("panel.kind", std::string(panel_kind_word(panel.kind)));
+  panel.material = spec.material;
+  if (panel.kind == PanelKind::board && spec.material.empty()) {
+    panel.material = "board";
+    ledger.assume("panel.material", panel.material, "not told which");
+  }
+  demand_measured_board(ledger, panel);
+}
+
 /// A panel that is not raised: flat, or rebated where it is thicker than the groove is wide.
 void settle_flat(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
-  panel.thickness = ledger.take("panel.thickness", panel.tongue, "flat: as thick as its tongue");
+  panel.thickness = take_thickness(ledger, panel, panel.tongue, "flat: as thick as its tongue");
   panel.rebated = panel.thickness > plan.groove.width;
   if (panel.rebated)
     panel.rebate = ledger.choose(ledger.spec.rebate, "panel.rebate", Rebate::back, kSideWords);
@@ -197,6 +235,7 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
                        const SeasonGaps& gaps) {
   PanelPlan panel;
   const GrooveDesign& groove = plan.groove;
+  settle_kind(ledger, panel);
   panel.allowance = ledger.take("panel.allowance", ledger.defaults.panel_allowance,
                                 "so that the panel slides in its groove");
   panel.tongue = groove.width - panel.allowance;
@@ -216,10 +255,13 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
     settle_flat(ledger, plan, panel);
   panel.grain =
       ledger.choose(ledger.spec.grain, "panel.grain", Grain::upright, {"upright", "level"});
-  panel.gap_across = take_gap(ledger, "panel.gap.across_grain", ledger.defaults.gap_across,
-                              groove.depth, gaps.across);
-  panel.gap_along = take_gap(ledger, "panel.gap.along_grain", ledger.defaults.gap_along,
-                             groove.depth, gaps.along);
+  const bool board = panel.kind == PanelKind::board;
+  const DoorDefaults& usual = ledger.defaults;
+  panel.gap_across =
+      take_gap(ledger, "panel.gap.across_grain", board ? usual.board_gap : usual.gap_across,
+               groove.depth, gaps.across);
+  panel.gap_along = take_gap(ledger, "panel.gap.along_grain",
+                             board ? usual.board_gap : usual.gap_along, groove.depth, gaps.along);
   settle_held(ledger, panel);
   demand_one_meaning(ledger);
   demand_panel_sizes(ledger, plan, panel, tiers);
@@ -234,6 +276,23 @@ void demand_use_in_a_tier(DoorLedger& ledger, const DoorPlan& plan) {
 }
 
 }  // namespace
+
+/// As wide as the thinnest board and its allowance, so that it need not be rebated; none where no
+/// board is so thin that the frame can bear it.
+std::optional<Reasoned> groove_for_board(const DoorLedger& ledger, const FramePlan& frame) {
+  std::optional<Reasoned> found;
+  for (std::size_t i = 0; i < std::max<std::size_t>(ledger.spec.tiers.size(), 1); ++i) {
+    const PanelSpec panel =
+        ledger.spec.tiers.empty() ? PanelSpec(ledger.spec) : panels_of_tier(ledger.spec, i);
+    if (panel.its_kind() != PanelKind::board || !panel.panel_thickness.size) continue;
+    const Length groove = *panel.panel_thickness.size +
+                          panel.panel_allowance.size.value_or(ledger.defaults.panel_allowance);
+    if (groove * 10 > frame.thickness * 4 || (found && found->size <= groove)) continue;
+    found = {groove, fmt::format("the board's {} and its allowance",
+                                 ledger.say(*panel.panel_thickness.size))};
+  }
+  return found;
+}
 
 void settle_panels(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& gaps) {
   const std::span<const TierPlan> tiers = plan.frame.tiers;

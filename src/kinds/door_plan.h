@@ -79,6 +79,8 @@ struct JoinPlan {
 };
 
 struct PanelPlan {
+  PanelKind kind = PanelKind::solid;
+  std::string material;  // of what is not solid wood
   Length thickness;
   Length tongue;     // thickness of its edge
   Length allowance;  // groove width minus tongue, as designed

@@ -32,7 +32,12 @@ void settle_tenons(DoorLedger& ledger, DoorPlan& plan);
 // door_fittings_plan.cpp
 void settle_fittings(DoorLedger& ledger, DoorPlan& plan);
 
-// door_panel_plan.cpp
+// door_panel_plan.cpp: the groove that panels of board ask for, and the panels.
+struct Reasoned {
+  Length size;
+  std::string why;
+};
+std::optional<Reasoned> groove_for_board(const DoorLedger& ledger, const FramePlan& frame);
 void settle_panels(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& gaps);
 
 }  // namespace haunch

@@ -261,6 +261,8 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
       place);
   Piece& its = wood_.pieces[piece];
   its.held = panel.held;
+  its.matter = panel.kind == PanelKind::board ? Matter::board : Matter::wood;
+  its.material = panel.material;
   if (panel.raise && front > Length()) raise_round(its, *panel.raise, front, false);
   if (panel.raise && front < waste) raise_round(its, *panel.raise, waste - front, true);
   if (panel.raise) return piece;

@@ -123,6 +123,7 @@ constexpr std::string_view kOfPanel = "panel.";
 
 const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
 const std::vector<std::string_view> kEndsWords = {"squared", "tenon-rounded", "tenon-shortened"};
+const std::vector<std::string_view> kPanelKindWords = {"solid", "board"};
 const std::vector<std::string_view> kProfileWords = {"bevel", "cove"};
 const std::vector<std::string_view> kGrainWords = {"upright", "level"};
 const std::vector<std::string_view> kHeldWords = {"middle", "left", "right", "foot", "head"};
@@ -172,7 +173,7 @@ class DoorReader {
     Special read;
     Scope scope;
   };
-  static const std::array<SpecialKey, 34> kSpecialKeys;
+  static const std::vector<SpecialKey> kSpecialKeys;
 
   bool in_scope(Scope scope) const {
     return scope == Scope::both || (scope == Scope::spec_only) == (reader_ == Reader::spec);
@@ -233,6 +234,8 @@ class DoorReader {
   void read_joint(const Value& value, const std::string& path);
   void read_joint_at(const Value& value, const std::string& path, JointPlace place);
   void read_ends(const Value& value, const std::string& path);
+  void read_panel_kind(const Value& value, const std::string& path);
+  void read_material(const Value& value, const std::string& path);
   void read_rebate(const Value& value, const std::string& path);
   void read_raised(const Value& value, const std::string& path);
   void read_flush(const Value& value, const std::string& path);
@@ -256,7 +259,7 @@ class DoorReader {
   DoorSpec spec_;
 };
 
-const std::array<DoorReader::SpecialKey, 34> DoorReader::kSpecialKeys = {{
+const std::vector<DoorReader::SpecialKey> DoorReader::kSpecialKeys = {
     {"$schema", &DoorReader::skip, Scope::both},
     {"kind", &DoorReader::skip, Scope::both},
     {"units", &DoorReader::skip, Scope::both},  // read before everything else
@@ -272,6 +275,8 @@ const std::array<DoorReader::SpecialKey, 34> DoorReader::kSpecialKeys = {{
     {"panels", &DoorReader::read_panels, Scope::both},
     {"joint", &DoorReader::read_joint, Scope::both},
     {"mortise.ends", &DoorReader::read_ends, Scope::both},
+    {"panel.kind", &DoorReader::read_panel_kind, Scope::both},
+    {"panel.material", &DoorReader::read_material, Scope::both},
     {"panel.rebate", &DoorReader::read_rebate, Scope::both},
     {"panel.raised", &DoorReader::read_raised, Scope::both},
     {"panel.flush", &DoorReader::read_flush, Scope::both},
@@ -292,7 +297,7 @@ const std::array<DoorReader::SpecialKey, 34> DoorReader::kSpecialKeys = {{
     {"fit", &DoorReader::skip, Scope::both},
     {"cutters", &DoorReader::read_cutters, Scope::shop_only},
     {"frame", &DoorReader::skip, Scope::shop_only},  // of frames, see frame_spec.h
-}};
+};
 
 bool starts_group(std::string_view key, std::string_view group) {
   return key.size() > group.size() && key.starts_with(group) && key[group.size()] == '.';
@@ -516,6 +521,15 @@ void DoorReader::read_across(const Value& value, const std::string& path) {
   if (!across.each.empty()) spec_.panels = std::move(across);
 }
 
+void DoorReader::read_panel_kind(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kPanelKindWords))
+    spec_.kind.word = static_cast<PanelKind>(*word);
+}
+
+void DoorReader::read_material(const Value& value, const std::string& path) {
+  spec_.material = read_.text(value, path).value_or("");
+}
+
 void DoorReader::read_ends(const Value& value, const std::string& path) {
   if (const auto word = read_.choice(value, path, kEndsWords))
     spec_.ends.word = static_cast<Ends>(*word);
@@ -692,9 +706,12 @@ void take_word(Chosen<Word>& word, const Chosen<Word>& from) {
   if (!word.word) word = from;
 }
 
-/// Fills what is not said of a panel from what is said of others, as it was said. One of the
-/// words for its faces stands for all of them.
+/// Fills what is not said of a panel from what is said of others, as it was said; of another kind
+/// they say nothing of it. One of the words for its faces stands for all of them.
 void fill_panel(PanelSpec& panel, PanelSpec from) {
+  if (panel.kind.word && panel.its_kind() != from.its_kind()) return;
+  take_word(panel.kind, from.kind);
+  if (panel.material.empty()) panel.material = from.material;
   for (const SizeKey& key : kSizeKeys) {
     if (!key.key.starts_with(kOfPanel)) continue;
     Stated& its = panel_size(panel, key);
@@ -716,6 +733,7 @@ PanelSpec by_shop(PanelSpec panel) {
     if (key.key.starts_with(kOfPanel))
       panel_size(panel, key).by_shop = panel_size(panel, key).size.has_value();
   const auto mark = [](auto& chosen) { chosen.by_shop = chosen.word.has_value(); };
+  mark(panel.kind);
   mark(panel.rebate);
   mark(panel.raised);
   mark(panel.flush);
@@ -753,6 +771,10 @@ std::string_view held_word(HeldAt held) {
   return kHeldWords[static_cast<std::size_t>(held)];
 }
 
+std::string_view panel_kind_word(PanelKind kind) {
+  return kPanelKindWords[static_cast<std::size_t>(kind)];
+}
+
 std::span<const SizeKey> door_size_keys() {
   return kSizeKeys;
 }
@@ -771,6 +793,8 @@ bool states(const PanelSpec& panel, std::string_view key) {
   for (const SizeKey& size : kSizeKeys)
     if (size.key == key)
       return (panel.*static_cast<Stated PanelSpec::*>(size.size)).size.has_value();
+  if (key == "panel.kind") return panel.kind.word.has_value();
+  if (key == "panel.material") return !panel.material.empty();
   if (key == "panel.rebate") return panel.rebate.word.has_value();
   if (key == "panel.raised") return panel.raised.word.has_value();
   if (key == "panel.flush") return panel.flush.word.has_value();

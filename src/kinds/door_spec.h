@@ -59,6 +59,8 @@ using PanelsSpec = std::variant<std::monostate, PanelCount, PanelsAcross>;
 
 enum class Rebate { back, front, both };  // and the faces that are raised or flush
 enum class Grain { upright, level };
+/// What a panel is made of: boards of its species, or a sheet of board.
+enum class PanelKind { solid, board };
 /// Where a panel is held: by a pin or a spot of glue at one of its long-grain edges, or in the
 /// middle.
 enum class HeldAt { middle, left, right, foot, head };
@@ -88,7 +90,10 @@ struct PanelSpec {
   Chosen<Profile> profile;
   Chosen<Grain> grain;
   Chosen<HeldAt> held;
+  Chosen<PanelKind> kind;
+  std::string material;  // what the shop calls it
 
+  PanelKind its_kind() const { return kind.word.value_or(PanelKind::solid); }
   bool chooses_face() const { return rebate.word || raised.word || flush.word; }
 };
 
@@ -159,6 +164,9 @@ Stated& panel_size(PanelSpec& panel, const SizeKey& key);
 
 /// What is said of the panels of one tier, and for want of that of all panels.
 PanelSpec panels_of_tier(const DoorSpec& spec, std::size_t tier);
+
+/// "solid", "board".
+std::string_view panel_kind_word(PanelKind kind);
 
 /// Whether a dotted key of a panel, "panel." before it, is stated.
 bool states(const PanelSpec& panel, std::string_view key);

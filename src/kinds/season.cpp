@@ -47,8 +47,10 @@ Assembly at_moisture(const Assembly& built, const Season& season, double percent
   std::vector<Swelling> swellings;
   swellings.reserve(built.pieces.size());
   for (const Piece& piece : built.pieces)
-    swellings.push_back(swelling_of(season.species.of(piece.role), season.sawn.of(piece.role),
-                                    season.moisture.build, percent));
+    swellings.push_back(piece.matter != Matter::wood
+                            ? Swelling()
+                            : swelling_of(season.species.of(piece.role), season.sawn.of(piece.role),
+                                          season.moisture.build, percent));
   return swollen(built, swellings);
 }
 

@@ -261,6 +261,7 @@ class Draughtsman {
     if (kind > 45) thickness = shop_.size(groove_width_, thickness_);
     if (kind > 96 && keys_ == Keys::some) thickness = tongue - shop_.fit(hundredths(1), mm(1));
     put("panel.thickness", thickness);
+    spec_.kind = dice_.chance(15) ? "board" : "solid";
     if (kind > 45 && thickness > groove_width_ + mm(3)) choose_raise(thickness - tongue);
     const Length bite = std::min(mm(3), groove_depth_);
     if (dice_.chance(50)) {
@@ -303,7 +304,7 @@ class Draughtsman {
         choose_panel_words();
       }
       whole.tiers.push_back(
-          {spec_.lengths, spec_.rebate, spec_.raised, spec_.profile, spec_.grain});
+          {spec_.lengths, spec_.rebate, spec_.raised, spec_.profile, spec_.grain, spec_.kind});
     }
     spec_ = std::move(whole);
   }
@@ -318,12 +319,17 @@ class Draughtsman {
   void leave_out() {
     const auto share = static_cast<int>(dice_.between(0, 9)) * 10;
     auto& lengths = spec_.lengths;
-    const auto dropped = [&](const SpecLength& each) {
-      return !each.key.starts_with("opening") && dice_.chance(share);
+    const auto drop = [&](std::vector<SpecLength>& from, bool measured) {
+      std::erase_if(from, [&](const SpecLength& each) {
+        const bool kept =
+            each.key.starts_with("opening") || (measured && each.key == "panel.thickness");
+        return !kept && dice_.chance(share);
+      });
     };
-    lengths.erase(std::remove_if(lengths.begin(), lengths.end(), dropped), lengths.end());
+    drop(lengths, spec_.kind == "board");
     for (TierPanels& tier : spec_.tiers)
-      std::erase_if(tier.lengths, dropped);
+      drop(tier.lengths, tier.kind == "board");
+    if (spec_.kind == "solid" && dice_.chance(share)) spec_.kind.clear();
     complete("stile_width.left", "stile_width.right");
     // A tongue shorter than the groove that is then taken would wedge.
     const auto is_tongue = [](const SpecLength& it) { return it.key == "panel.raise.tongue"; };
@@ -471,7 +477,8 @@ class Scribe {
     for (const SpecLength& each : spec.lengths) {
       add(std::string(each.key.substr(0, each.key.find('.'))));
     }
-    if (!spec.rebate.empty() || !spec.raised.empty() || !spec.grain.empty() || !spec.tiers.empty())
+    if (!spec.rebate.empty() || !spec.raised.empty() || !spec.grain.empty() || !spec.kind.empty() ||
+        !spec.tiers.empty())
       add("panel");
     return keys;
   }
@@ -489,6 +496,7 @@ class Scribe {
                                      [&](const auto& member) { return member.first == rest; });
       if (!known) members.push_back({rest, value(spec, stem + rest)});
     }
+    if (key == "panel" && !spec.kind.empty()) members.push_back({"kind", quoted(spec.kind)});
     if (key == "panel" && !spec.rebate.empty()) members.push_back({"rebate", quoted(spec.rebate)});
     if (key == "panel" && !spec.raised.empty()) members.push_back({"raised", quoted(spec.raised)});
     if (key == "panel.raise" && !spec.profile.empty())
@@ -507,6 +515,7 @@ class Scribe {
       alone.raised = tier.raised;
       alone.profile = tier.profile;
       alone.grain = tier.grain;
+      alone.kind = tier.kind;
       list += (list.empty() ? "" : ", ") + value(alone, "panel");
     }
     return "[" + list + "]";

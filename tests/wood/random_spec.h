@@ -43,7 +43,7 @@ enum class PanelsAs { left_out, count, across, each_tier };
 /// What is otherwise of the panels of one tier. Keys and words as in DoorSpec.
 struct TierPanels {
   std::vector<SpecLength> lengths;
-  std::string rebate, raised, profile, grain;
+  std::string rebate, raised, profile, grain, kind;
 
   std::optional<Length> find(std::string_view key) const;
 };
@@ -58,6 +58,7 @@ struct DoorSpec {
   std::string rebate;       // empty: left out; so the rest
   std::string raised, profile;
   std::string grain;
+  std::string kind;               // of panels: "solid", "board"
   std::vector<TierPanels> tiers;  // from the top; empty: left out
   std::string name;
   std::string species;

@@ -197,12 +197,28 @@ class Comparison {
   void groove(const Piece& piece, const Box& cut) {
     expect("groove depth", cut.extent(1), given("groove_depth"));
     expect("groove width", cut.extent(2), given("groove.width"));
+    if (!given("groove.width")) board_groove(cut.extent(2));
     expect("groove from the face", cut.low[2], given("groove.from_face"));
     expect("groove length", cut.extent(0), piece.blank[0]);
     const bool told = given("groove.from_face") || given("mortise.from_face");
     const Length off = cut.low[2] + cut.high[2] - piece.blank[2];
     expect_true("groove not in the middle of the thickness",
                 told || (off <= kStep && -kStep <= off));
+  }
+
+  /// Left open, it takes the thinnest board that is no thicker than the frame can bear.
+  void board_groove(Length width) {
+    if (!given("thickness")) return;
+    MaybeLength least;
+    for (std::size_t i = 0; i < std::max<std::size_t>(spec_.tiers.size(), 1); ++i) {
+      const TierPanels* tier = spec_.tiers.empty() ? nullptr : &spec_.tiers[i];
+      if (kind_of(tier) != "board") continue;
+      const MaybeLength allowance = given_of(tier, "panel.allowance");
+      if (!allowance) return;
+      const Length wanted = *given_of(tier, "panel.thickness") + *allowance;
+      if (wanted * 10 <= *given("thickness") * 4 && (!least || wanted < *least)) least = wanted;
+    }
+    expect("groove width for a board", width, least);
   }
 
   bool all_stubs() const {
@@ -336,14 +352,25 @@ class Comparison {
   /// A length of a tier's panels, and for want of it of all panels.
   MaybeLength given_of(const TierPanels* tier, std::string_view key) const {
     const MaybeLength own = tier != nullptr ? tier->find(key) : std::nullopt;
-    return own ? own : given(key);
+    return own || stands_alone(tier) ? own : given(key);
+  }
+
+  static std::string kind_word(const std::string& kind) { return kind.empty() ? "solid" : kind; }
+
+  std::string kind_of(const TierPanels* tier) const {
+    return kind_word(tier == nullptr || tier->kind.empty() ? spec_.kind : tier->kind);
+  }
+
+  /// A tier of another kind takes nothing from what is said of all panels.
+  bool stands_alone(const TierPanels* tier) const {
+    return tier != nullptr && kind_of(tier) != kind_word(spec_.kind);
   }
 
   MaybeLength gap_of(const TierPanels* tier, std::string_view part) const {
     if (tier != nullptr) {
       const MaybeLength whole = tier->find("panel.gap");
       const MaybeLength own = whole ? whole : tier->find(part);
-      if (own) return own;
+      if (own || stands_alone(tier)) return own;
     }
     return given_either("panel.gap", part);
   }
@@ -355,6 +382,7 @@ class Comparison {
   Words words_of(const TierPanels* tier) const {
     if (tier == nullptr) return {spec_.rebate, spec_.raised, spec_.grain};
     Words words{tier->rebate, tier->raised, tier->grain.empty() ? spec_.grain : tier->grain};
+    if (stands_alone(tier)) return {tier->rebate, tier->raised, tier->grain};
     if (!tier->rebate.empty() || !tier->raised.empty()) return words;
     words.rebate = spec_.rebate;
     words.raised = spec_.raised;
@@ -374,6 +402,8 @@ class Comparison {
     }
     const Piece& panel = assembly_.pieces[joint.enters];
     expect("panel thickness", panel.blank[2], given_of(tier, "panel.thickness"));
+    expect_true("what the panel is made of",
+                (panel.matter == Matter::board) == (kind_of(tier) == "board"));
     expect_true("panel's grain", panel.place.axes[0] == (level ? Axis::x : Axis::y));
     panel_cheeks(joint, panel.blank[2], tier);
     for (const Feature& feature : panel.features) {
