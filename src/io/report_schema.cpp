@@ -282,16 +282,9 @@ constexpr std::string_view kReportSchema = R"schema({
             "additionalProperties": false
           }
         },
-        "leaf": {
-          "type": "object",
-          "properties": {
-            "low": {"$ref": "#/$defs/leaf_state"},
-            "build": {"$ref": "#/$defs/leaf_state"},
-            "high": {"$ref": "#/$defs/leaf_state"}
-          },
-          "required": ["low", "build", "high"],
-          "additionalProperties": false
-        },
+        "leaf": {"$ref": "#/$defs/leaf_season"},
+        "left_leaf": {"$ref": "#/$defs/leaf_season"},
+        "right_leaf": {"$ref": "#/$defs/leaf_season"},
         "tenons": {
           "type": "array",
           "items": {
@@ -311,7 +304,8 @@ constexpr std::string_view kReportSchema = R"schema({
           "type": ["object", "null"],
           "properties": {
             "kilograms": {"type": "number"},
-            "parts": {"type": "object", "additionalProperties": {"type": "number"}}
+            "parts": {"type": "object", "additionalProperties": {"type": "number"}},
+            "leaves": {"type": "array", "items": {"type": "number"}}
           },
           "required": ["kilograms", "parts"],
           "additionalProperties": false
@@ -340,6 +334,16 @@ constexpr std::string_view kReportSchema = R"schema({
         "low": {"type": "number"},
         "build": {"type": "number"},
         "high": {"type": "number"}
+      },
+      "required": ["low", "build", "high"],
+      "additionalProperties": false
+    },
+    "leaf_season": {
+      "type": "object",
+      "properties": {
+        "low": {"$ref": "#/$defs/leaf_state"},
+        "build": {"$ref": "#/$defs/leaf_state"},
+        "high": {"$ref": "#/$defs/leaf_state"}
       },
       "required": ["low", "build", "high"],
       "additionalProperties": false
