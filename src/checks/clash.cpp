@@ -167,15 +167,6 @@ void add_features(std::vector<Obstacle>& obstacles, const Bench& bench, const Pi
   }
 }
 
-/// The leaf that a piece is of, by its number; of what leaves hang in, none.
-std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece) {
-  for (std::size_t number = 0; number < assembly.hung.size(); ++number) {
-    const Hanging& hung = assembly.hung[number];
-    if (piece >= hung.first && piece < hung.first + hung.count) return number;
-  }
-  return {};
-}
-
 /// Wood of other pieces, tenons and panels, where the fitting goes. A leaf that shuts into a rebate
 /// of its frame is not in the way.
 void add_wood(std::vector<Obstacle>& obstacles, const Bench& bench, std::size_t piece) {

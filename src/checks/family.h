@@ -7,6 +7,7 @@
 
 #include "finding.h"
 #include "joint_measure.h"
+#include "seasons.h"
 #include "solid.h"
 #include "trade_limits.h"
 
@@ -36,6 +37,9 @@ struct Bounds {
 void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
             std::optional<std::size_t> joint, std::optional<Length> value, const Bounds& bounds);
 
+/// The leaf that a piece is of, by its number; of what leaves hang in, none.
+std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece);
+
 // The families, each in a file of its name.
 void check_whole(Bench& bench);
 void check_fits(Bench& bench);
@@ -47,6 +51,9 @@ void check_hanging(Bench& bench);
 // The same of wood that has moved: nothing is as designed any more, but must still have room.
 void check_moved_whole(Bench& bench, const Assembly& built);
 void check_moved_fits(Bench& bench);
+void check_moved_hanging(Bench& bench);
+/// Tells what a leaf that has moved leaves on each side; `leaf`: its first piece where it hangs.
+void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf);
 
 std::vector<const Rule*> rules_of_whole();
 std::vector<const Rule*> rules_of_fits();

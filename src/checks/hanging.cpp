@@ -5,6 +5,7 @@
 
 #include "family.h"
 #include "rounding.h"
+#include "seasons.h"
 
 namespace haunch {
 namespace {
@@ -21,6 +22,8 @@ constexpr Rule kSwing{
     "the far corner of a leaf swings out by about the square of its thickness over twice its width "
     "(the reach about the hinge's pin); a bevelled lock edge or a wider gap lets it pass"};
 
+constexpr Rule kMovedStop{"opening-stop", "between the leaf's back and its stop",
+                          "a leaf that meets its stop before it is shut springs on its hinges"};
 constexpr Rule kGain{"gain-across",
                      "between the recesses of a hinge in the leaf and across from it",
                      "a hinge's two leaves are screwed in at one height and depth", true};
@@ -37,12 +40,14 @@ void add(Wood& all, const Wood& more) {
   all.sloping.insert(all.sloping.end(), more.sloping.begin(), more.sloping.end());
 }
 
-TwoSides sides_of(const Bench& bench, const Hanging& hung) {
+bool is_of(const Hanging& hung, std::size_t piece) {
+  return piece >= hung.first && piece < hung.first + hung.count;
+}
+
+TwoSides sides_of(const std::vector<Solid>& solids, const Hanging& hung) {
   TwoSides sides;
-  for (std::size_t number = 0; number < bench.solids.size(); ++number) {
-    const bool of_leaf = number >= hung.first && number < hung.first + hung.count;
-    add(of_leaf ? sides.leaf : sides.rest, bench.solids[number].wood);
-  }
+  for (std::size_t number = 0; number < solids.size(); ++number)
+    add(is_of(hung, number) ? sides.leaf : sides.rest, solids[number].wood);
   return sides;
 }
 
@@ -88,30 +93,90 @@ Length swing_room(const TwoSides& sides, const Hanging& hung, Length gap) {
   return nearest_step(static_cast<double>(obstacle.steps()) - swing_reach(sides.leaf, hung));
 }
 
-void check_leaf(Bench& bench, const Hanging& hung) {
-  const TwoSides sides = sides_of(bench, hung);
+/// As moved wood is: what was 0 as built may come out a few steps off it.
+const Bounds kNotShut{Length::from_steps(-100), {}, {}, {}};
+
+/// What lies round a leaf; where nothing does there is no figure.
+struct Round {
+  std::optional<Length> left, right, head, foot, stop;
+};
+
+Round round_of(const TwoSides& sides) {
   const auto gap_to = [&](Way way) { return gap(sides.leaf, sides.rest, way); };
-  const auto tell = [&](const Rule& rule, std::optional<Length> found, Length design) {
-    report(bench, rule, {hung.first}, {}, found, Bounds{design, design, {}, {}});
+  return {gap_to({0, false}), gap_to({0, true}), gap_to({1, true}),
+          gap_to({1, false}).value_or(room_of(sides.leaf).low[1]), gap_to({2, true})};
+}
+
+/// The middle half of a box along some axes, and the front half of its thickness.
+Box window_in(Box box, bool narrow, bool low, bool front) {
+  const auto halve = [&](std::size_t axis) {
+    const Length quarter = floor_divide(box.extent(axis), 4);
+    box.low[axis] += quarter;
+    box.high[axis] -= quarter;
   };
-  const auto left = gap_to({0, false});
-  const auto right = gap_to({0, true});
-  tell(kLeft, left, hung.left);
-  tell(kRight, right, hung.right);
-  tell(kHead, gap_to({1, true}), hung.head);
-  tell(kFoot, gap_to({1, false}).value_or(room_of(sides.leaf).low[1]), hung.foot);
-  tell(kStop, gap_to({2, true}), hung.stop);
-  const auto lock = hung.hinged_right ? left : right;
+  if (narrow) halve(0);
+  if (low) halve(1);
+  if (front) box.high[2] = box.low[2] + floor_half(box.extent(2));
+  return box;
+}
+
+/// From a leaf to the wood beyond it that is seen through a window, even where the two overlap.
+std::optional<Length> room_to(const std::vector<Box>& rest, const Box& leaf, const Box& window,
+                              Way way) {
+  std::optional<Length> nearest;
+  for (const Box& box : rest) {
+    const Length ahead =
+        box.low[way.axis] + box.high[way.axis] - leaf.low[way.axis] - leaf.high[way.axis];
+    if ((ahead > Length()) != way.upwards || !in_shadow(box, window, way.axis)) continue;
+    const Length room = way.upwards ? box.low[way.axis] - leaf.high[way.axis]
+                                    : leaf.low[way.axis] - box.high[way.axis];
+    if (!nearest || room < *nearest) nearest = room;
+  }
+  return nearest;
+}
+
+/// The same of a leaf that has moved and may stand in what is round it. Each figure is taken where
+/// the others do not come in: at the sides half-way up, at the head in the middle, at the stops
+/// within the width that is free.
+Round moved_round_of(const TwoSides& sides) {
+  const std::vector<Box> rest = bounds_of(sides.rest);
+  const Box leaf = room_of(sides.leaf);
+  const Box side = window_in(leaf, false, true, true);
+  const Box end = window_in(leaf, true, false, true);
+  Round round;
+  round.left = room_to(rest, leaf, side, {0, false});
+  round.right = room_to(rest, leaf, side, {0, true});
+  round.head = room_to(rest, leaf, end, {1, true});
+  round.foot = room_to(rest, leaf, end, {1, false}).value_or(leaf.low[1]);
+  Box behind = window_in(leaf, false, true, false);
+  behind.low[0] -= std::min(round.left.value_or(Length()), Length());
+  behind.high[0] += std::min(round.right.value_or(Length()), Length());
+  round.stop = room_to(rest, leaf, behind, {2, true});
+  return round;
+}
+
+void check_swing(Bench& bench, const Hanging& hung, const TwoSides& sides, const Round& round) {
+  const auto lock = hung.hinged_right ? round.left : round.right;
   if (lock)
     report(bench, kSwing, {hung.first}, {}, swing_room(sides, hung, *lock),
            Bounds{Length(), {}, bench.limits.least_swing, {}});
 }
 
-// ---- what is let in to a leaf's edges, and across from them
-
-bool is_of(const Hanging& hung, std::size_t piece) {
-  return piece >= hung.first && piece < hung.first + hung.count;
+void check_leaf(Bench& bench, const Hanging& hung) {
+  const TwoSides sides = sides_of(bench.solids, hung);
+  const Round round = round_of(sides);
+  const auto tell = [&](const Rule& rule, std::optional<Length> found, Length design) {
+    report(bench, rule, {hung.first}, {}, found, Bounds{design, design, {}, {}});
+  };
+  tell(kLeft, round.left, hung.left);
+  tell(kRight, round.right, hung.right);
+  tell(kHead, round.head, hung.head);
+  tell(kFoot, round.foot, hung.foot);
+  tell(kStop, round.stop, hung.stop);
+  check_swing(bench, hung, sides, round);
 }
+
+// ---- what is let in to a leaf's edges, and across from them
 
 /// A fitting's recesses in one piece that open to the left or the right, as one room.
 struct InEdge {
@@ -195,8 +260,50 @@ void check_hanging(Bench& bench) {
   }
 }
 
+std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece) {
+  for (std::size_t number = 0; number < assembly.hung.size(); ++number)
+    if (is_of(assembly.hung[number], piece)) return number;
+  return {};
+}
+
+void hang_anew(Assembly& moved) {
+  for (Hanging& hung : moved.hung) {
+    const TwoSides sides = sides_of(solids_of(moved), hung);
+    const Round round = moved_round_of(sides);
+    const auto& found = hung.hinged_right ? round.right : round.left;
+    if (!found) continue;
+    const Length further = (hung.hinged_right ? hung.right : hung.left) - *found;
+    const Length by = hung.hinged_right ? -further : further;
+    for (std::size_t piece = hung.first; piece < hung.first + hung.count; ++piece)
+      moved.pieces[piece].place.origin[0] += by;
+    const Box leaf = room_of(sides.leaf);
+    hung.pin_x = by + (hung.hinged_right ? leaf.high[0] + floor_half(hung.right)
+                                         : leaf.low[0] - floor_half(hung.left));
+  }
+}
+
+LeafState hung_state(const Bench& bench, const Hanging& hung) {
+  const TwoSides sides = sides_of(bench.solids, hung);
+  const Round round = moved_round_of(sides);
+  const Box leaf = room_of(sides.leaf);
+  const auto figure = [](const std::optional<Length>& gap) { return gap.value_or(Length()); };
+  return {leaf.extent(0),
+          leaf.extent(1),
+          {figure(round.left), figure(round.right), figure(round.head), figure(round.foot)}};
+}
+
+void check_moved_hanging(Bench& bench) {
+  for (const Hanging& hung : bench.assembly.hung) {
+    const TwoSides sides = sides_of(bench.solids, hung);
+    const Round round = moved_round_of(sides);
+    report_moved_sides(bench, hung_state(bench, hung).gaps, hung.first);
+    report(bench, kMovedStop, {hung.first}, {}, round.stop, kNotShut);
+    check_swing(bench, hung, sides, round);
+  }
+}
+
 std::vector<const Rule*> rules_of_hanging() {
-  return {&kLeft, &kRight, &kHead, &kFoot, &kStop, &kSwing, &kGain, &kStrike};
+  return {&kLeft, &kRight, &kHead, &kFoot, &kStop, &kSwing, &kGain, &kStrike, &kMovedStop};
 }
 
 }  // namespace haunch

@@ -35,7 +35,7 @@ bool helps(const Job& changed, const Fails& before) {
 std::vector<SeasonRemedy> deeper_groove(const Job& job, const Fails& before) {
   const std::vector<Lever> levers = job.levers();
   const auto lever = std::find_if(levers.begin(), levers.end(),
-                                  [](const Lever& it) { return it.key == "groove_depth"; });
+                                  [](const Lever& it) { return it.key.ends_with("groove_depth"); });
   if (lever == levers.end()) return {};
   SeasonRemedy remedy{lever->key, in_words(lever->value, job.unit), {}, false};
   for (int steps = 1; steps <= kDeepest && !remedy.helps; ++steps) {

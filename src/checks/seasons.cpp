@@ -54,6 +54,22 @@ std::vector<std::size_t> panels_of(const Assembly& wood) {
   return panels;
 }
 
+void tabulate_leaves(SeasonReport& report, const AtEach<State>& states, const Assembly& built) {
+  constexpr std::array<std::string_view, 2> kOfPair{"left leaf", "right leaf"};
+  const std::size_t hung = built.hung.size();
+  for (std::size_t number = 0; number < hung; ++number) {
+    LeafSeason leaf{hung == kOfPair.size() ? kOfPair[number] : "leaf", {}};
+    for (std::size_t i = 0; i < states.size(); ++i)
+      leaf.at[i] = hung_state(*states[i].bench, states[i].wood.hung[number]);
+    report.leaves.push_back(leaf);
+  }
+  if (hung > 0 || !built.opening || built.what != "leaf") return;
+  LeafSeason leaf{"leaf", {}};
+  for (std::size_t i = 0; i < states.size(); ++i)
+    leaf.at[i] = leaf_state(*states[i].bench, built);
+  report.leaves.push_back(leaf);
+}
+
 void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly& built) {
   for (const std::size_t piece : panels_of(built)) {
     PanelSeason row{piece, {}};
@@ -68,10 +84,7 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
       row.width[i] = glued_width(states[i].bench->measures[number]);
     report.tenons.push_back(row);
   }
-  if (!built.opening) return;
-  report.leaf.emplace();
-  for (std::size_t i = 0; i < states.size(); ++i)
-    (*report.leaf)[i] = leaf_state(*states[i].bench, built);
+  tabulate_leaves(report, states, built);
 }
 
 void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
@@ -90,6 +103,15 @@ void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
                              volume_of(solid_of(bench.assembly.pieces[piece], Fittings::let_in)) /
                              kCubicMmInCubicMetre);
   }
+  const auto sum = [&](std::size_t first, std::size_t count) {
+    double all = 0;
+    for (std::size_t piece = first; piece < first + count; ++piece)
+      all += report.weights[piece];
+    return all;
+  };
+  for (const Hanging& hung : bench.assembly.hung)
+    report.leaf_weights.push_back(sum(hung.first, hung.count));
+  if (bench.assembly.hung.empty()) report.leaf_weights.push_back(sum(0, report.weights.size()));
 }
 
 }  // namespace
@@ -105,11 +127,13 @@ SeasonReport check_seasons(const Assembly& built, const Season& season, Unit uni
     State& state = states[i];
     const bool as_built = percents[i] == moisture.build;
     state.wood = as_built ? built : at_moisture(built, season, percents[i]);
+    if (!as_built) hang_anew(state.wood);
     state.bench.emplace(bench_of(state.wood, unit, as_built ? Where::all_over : Where::middle));
     if (as_built) continue;
     state.bench->moisture = percents[i];
     check_moved_whole(*state.bench, built);
     check_moved_fits(*state.bench);
+    check_moved_hanging(*state.bench);
     report.findings.insert(report.findings.end(), state.bench->findings.begin(),
                            state.bench->findings.end());
   }

@@ -3,6 +3,7 @@
 
 #include <array>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 #include "finding.h"
@@ -33,9 +34,15 @@ struct SideGaps {
   Length left, right, head, foot;
 };
 
+/// Of a leaf by itself or one that hangs in its frame.
 struct LeafState {
   Length width, height;
   SideGaps gaps;
+};
+
+struct LeafSeason {
+  std::string_view name;  // "leaf", "left leaf" …
+  AtEach<LeafState> at;
 };
 
 /// How wide a tenon's end is across its grain, from the first to the last of a divided one: what
@@ -45,20 +52,30 @@ struct TenonSeason {
   AtEach<Length> width;
 };
 
+struct Bench;
+
 struct SeasonReport {
   Moisture moisture;
   std::vector<Finding> findings;  // of the wood at its driest and wettest
   std::vector<PanelSeason> panels;
-  std::optional<AtEach<LeafState>> leaf;  // of what has an opening
+  std::vector<LeafSeason> leaves;  // of what has an opening, or hangs
   std::vector<TenonSeason> tenons;
   Length widest_glued;                   // the limit of their widths
   std::vector<double> weights;           // kilograms at build moisture, of each piece
   bool weighed = false;                  // every wood's specific gravity is known
   std::vector<std::size_t> not_weighed;  // pieces of board, of which no density is known
+  std::vector<double> leaf_weights;      // of each of its leaves; of a leaf by itself, its own
 };
 
 /// Works the assembly again at each moisture, and measures the same things on that wood.
 SeasonReport check_seasons(const Assembly& built, const Season& season, Unit unit);
+
+/// The leaves of an assembly that has moved, hung anew: as far from the frame on the hinges' side
+/// as they were designed to hang, for the hinges keep that gap.
+void hang_anew(Assembly& moved);
+
+/// How large a hung leaf is, and what it has round it.
+LeafState hung_state(const Bench& bench, const Hanging& hung);
 
 /// The room that solids leave on each side of the opening of the assembly as built.
 SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built);

@@ -4,6 +4,7 @@
 #include <array>
 #include <numeric>
 #include <set>
+#include <utility>
 
 #include "family.h"
 #include "seasons.h"
@@ -118,7 +119,7 @@ bool reaches_edge(const Box& hole, const Box& face) {
 
 /// The largest hole seen from the face side: the lesser side of the largest rectangle that no wood
 /// covers, or the least width of a hole that slopes.
-Length widest_hole(const Bench& bench, const Box& face) {
+Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const Box& face) {
   const Length none;
   const Length deep = face.extent(0) + face.extent(1);  // so that no hole is less deep than wide
   Wood open{{Box{{face.low[0], face.low[1], none}, {face.high[0], face.high[1], deep}}}, {}};
@@ -127,7 +128,7 @@ Length widest_hole(const Bench& bench, const Box& face) {
     way.high[2] = deep;
     take_out(open, way);
   }
-  for (const Solid& solid : bench.solids) {
+  for (const Solid& solid : solids) {
     for (Box shadow : solid.wood.boxes) {
       shadow.low[2] = none;
       shadow.high[2] = deep;
@@ -146,18 +147,20 @@ Length widest_hole(const Bench& bench, const Box& face) {
   return widest;
 }
 
-void report_side(Bench& bench, const Rule& rule, Length left) {
-  report(bench, rule, {}, {}, left, Bounds{Length(), {}, bench.limits.least_at_side, {}});
-}
-
 /// Wood in two places at once, but for pieces that are joined: what they leave each other is
-/// measured joint by joint.
+/// measured joint by joint; so is what leaves leave each other and their frame. Planted ones give
+/// way.
 void check_moved_shared(Bench& bench) {
   std::set<std::array<std::size_t, 2>> joined;
   for (const Joint& joint : bench.assembly.joints)
     joined.insert({std::min(joint.receives, joint.enters), std::max(joint.receives, joint.enters)});
+  std::vector<bool> planted(bench.solids.size(), true);
+  for (const Joint& joint : bench.assembly.joints)
+    planted[joint.receives] = planted[joint.enters] = false;
   for (const auto& pair : meeting_pairs(bench.solids)) {
-    if (joined.contains(pair)) continue;
+    if (joined.contains(pair) || planted[pair[0]] || planted[pair[1]] ||
+        leaf_of(bench.assembly, pair[0]) != leaf_of(bench.assembly, pair[1]))
+      continue;
     const Length shared = shared_wood(bench.solids[pair[0]], bench.solids[pair[1]]);
     if (shared != Length())
       report(bench, kShared, {pair[0], pair[1]}, {}, shared, Bounds{{}, Length(), {}, {}});
@@ -182,18 +185,37 @@ void check_opening(Bench& bench, const Box& wood) {
          Bounds{opening.head + opening.foot, {}, {}, {}});
 }
 
+/// Holes in the leaf, or in each of those that hang; not those beside them.
+void check_moved_holes(Bench& bench) {
+  const Bounds bounds{{}, bench.limits.shut_shoulder, {}, {}};
+  const auto tell = [&](const std::vector<Solid>& solids, std::vector<std::size_t> parts) {
+    report(bench, kHole, std::move(parts), {}, widest_hole(bench, solids, bounds_of_wood(solids)),
+           bounds);
+  };
+  if (bench.assembly.what == "leaf") tell(bench.solids, {});
+  for (const Hanging& hung : bench.assembly.hung) {
+    const auto first = bench.solids.begin() + static_cast<std::ptrdiff_t>(hung.first);
+    tell({first, first + static_cast<std::ptrdiff_t>(hung.count)}, {hung.first});
+  }
+}
+
 }  // namespace
 
 void check_moved_whole(Bench& bench, const Assembly& built) {
   check_moved_shared(bench);
-  report(bench, kHole, {}, {}, widest_hole(bench, bounds_of_wood(bench.solids)),
-         Bounds{{}, bench.limits.shut_shoulder, {}, {}});
-  if (!built.opening) return;
-  const SideGaps gaps = side_gaps(bench.solids, built);
-  report_side(bench, kSideLeft, gaps.left);
-  report_side(bench, kSideRight, gaps.right);
-  report_side(bench, kSideHead, gaps.head);
-  report_side(bench, kSideFoot, gaps.foot);
+  check_moved_holes(bench);
+  if (built.opening && built.what == "leaf")
+    report_moved_sides(bench, side_gaps(bench.solids, built), {});
+}
+
+void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf) {
+  const std::vector<std::size_t> parts =
+      leaf ? std::vector<std::size_t>{*leaf} : std::vector<std::size_t>{};
+  const Bounds bounds{Length(), {}, bench.limits.least_at_side, {}};
+  for (const auto& [rule, gap] :
+       {std::pair(&kSideLeft, gaps.left), std::pair(&kSideRight, gaps.right),
+        std::pair(&kSideHead, gaps.head), std::pair(&kSideFoot, gaps.foot)})
+    report(bench, *rule, parts, {}, gap, bounds);
 }
 
 SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built) {
@@ -215,7 +237,7 @@ void check_whole(Bench& bench) {
   report(bench, rules.flush, {}, {}, proud, Bounds{{}, {}, {}, Length()});
   const Box face{{Length(), Length(), Length()}, size};
   const Limits& limits = bench.limits;
-  report(bench, rules.hole, {}, {}, widest_hole(bench, face),
+  report(bench, rules.hole, {}, {}, widest_hole(bench, bench.solids, face),
          rules.play_shows ? Bounds{{}, limits.least_wood, {}, limits.loosest_fit}
                           : Bounds{{}, Length(), {}, {}});
   if (!bench.assembly.open.empty()) check_way(bench);

@@ -56,8 +56,10 @@ class Swell {
   Motion free_motion(std::size_t piece, std::size_t axis) const;
   std::optional<Motion> motion_between(std::size_t piece, std::size_t axis);
   Motion motion_across(std::size_t piece, std::size_t axis);
-  Length shift_of_sight_edge(const Joint& joint);
+  Length shift_of_home(const Joint& joint);
   Length held_place(const Joint& joint, std::size_t axis) const;
+  Length home_of(const Joint& joint) const;
+  std::optional<Motion> planted_motion(std::size_t piece, std::size_t axis);
   Box scaled(const Box& box, std::size_t piece) const;
 
   const Assembly& built_;
@@ -74,6 +76,8 @@ const Motion& Swell::motion(std::size_t piece, std::size_t axis) {
   if (!entering_[piece].empty()) {
     const auto between = motion_between(piece, axis);
     found = between ? *between : motion_across(piece, axis);
+  } else if (receiving_[piece].empty()) {
+    found = planted_motion(piece, axis).value_or(found);
   }
   known = found;
   return *known;
@@ -82,23 +86,75 @@ const Motion& Swell::motion(std::size_t piece, std::size_t axis) {
 /// Of a piece that is held by none: about the edge where others enter it.
 Motion Swell::free_motion(std::size_t piece, std::size_t axis) const {
   const Box blank = placed_blank(built(piece));
-  bool at_low = false;
-  bool at_high = false;
+  std::optional<Length> low;
+  std::optional<Length> high;
   for (const std::size_t number : receiving_[piece]) {
-    const Heading& heading = built_.joints[number].heading;
-    if (static_cast<std::size_t>(heading.axis) != axis) continue;
-    (heading.upwards ? at_low : at_high) = true;
+    const Joint& joint = built_.joints[number];
+    if (static_cast<std::size_t>(joint.heading.axis) != axis) continue;
+    (joint.heading.upwards ? low : high) = home_of(joint);
   }
-  const Length place = at_low && at_high ? middle(blank.low[axis], blank.high[axis])
-                       : at_high         ? blank.high[axis]
-                                         : blank.low[axis];
+  const Length place = low && high ? middle(*low, *high)
+                       : high      ? *high
+                                   : low.value_or(blank.low[axis]);
   return {factor(piece, own_axis(piece, axis)), place, place};
 }
 
-Length Swell::shift_of_sight_edge(const Joint& joint) {
+/// Where what enters is home, along its way in: with its shoulder at the sight edge, or with its
+/// end on the bottom of a housing.
+Length Swell::home_of(const Joint& joint) const {
   const auto axis = static_cast<std::size_t>(joint.heading.axis);
-  const Length edge = sight_edge(built_, joint);
-  return motion(joint.receives, axis).at(edge) - edge;
+  const bool on_bottom = joint.design.bottom == Length() && !joint.tenon && !joint.design.bite;
+  const auto number = static_cast<std::size_t>(&joint - built_.joints.data());
+  const Box* made = on_bottom ? cut_for(built_, number) : nullptr;
+  if (made == nullptr) return sight_edge(built_, joint);
+  const Box cut = placed(*made, built(joint.receives).place);
+  return joint.heading.upwards ? cut.high[axis] : cut.low[axis];
+}
+
+/// How much of a face two boxes lie together with, and on which axis; in millimetres both ways.
+struct Contact {
+  double area = 0;
+  std::size_t axis = 0;
+  bool at_low = false;  // of the first
+};
+
+Contact contact_of(const Box& a, const Box& b) {
+  const auto shared = [&](std::size_t axis) {
+    return static_cast<double>(
+        (std::min(a.high[axis], b.high[axis]) - std::max(a.low[axis], b.low[axis])).steps());
+  };
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    const bool at_low = a.low[axis] == b.high[axis];
+    if (!at_low && a.high[axis] != b.low[axis]) continue;
+    const double one = shared((axis + 1) % 3);
+    const double other = shared((axis + 2) % 3);
+    if (one > 0 && other > 0) return {one * other, axis, at_low};
+  }
+  return {};
+}
+
+/// Of a piece without joints: it goes with what it lies against most.
+std::optional<Motion> Swell::planted_motion(std::size_t piece, std::size_t axis) {
+  const Box blank = placed_blank(built(piece));
+  Contact most;
+  std::size_t host = piece;
+  for (std::size_t other = 0; other < built_.pieces.size(); ++other) {
+    if (other == piece || (entering_[other].empty() && receiving_[other].empty())) continue;
+    const Contact contact = contact_of(blank, placed_blank(built(other)));
+    if (contact.area <= most.area) continue;
+    most = contact;
+    host = other;
+  }
+  if (host == piece) return {};
+  const Length from = axis == most.axis && !most.at_low ? blank.high[axis] : blank.low[axis];
+  return Motion{factor(piece, own_axis(piece, axis)), from, motion(host, axis).at(from)};
+}
+
+/// How far the place where an entering piece is home moves along its way in.
+Length Swell::shift_of_home(const Joint& joint) {
+  const auto axis = static_cast<std::size_t>(joint.heading.axis);
+  const Length home = home_of(joint);
+  return motion(joint.receives, axis).at(home) - home;
 }
 
 /// Of a piece that ends on others along this axis: it stands midway, or is held at one of them.
@@ -112,7 +168,7 @@ std::optional<Motion> Swell::motion_between(std::size_t piece, std::size_t axis)
     const bool ends_here = static_cast<std::size_t>(joint.heading.axis) == axis;
     const bool holds = held == Held::middle || joint.heading.upwards == (held == Held::high_edge);
     if (!ends_here || !holds) continue;
-    shifts += shift_of_sight_edge(joint);
+    shifts += shift_of_home(joint);
     ++count;
   }
   if (count == 0) return {};
@@ -134,11 +190,11 @@ Motion Swell::motion_across(std::size_t piece, std::size_t axis) {
 /// of what was cut to receive it.
 Length Swell::held_place(const Joint& joint, std::size_t axis) const {
   const Piece& enters = built(joint.enters);
-  const std::size_t own = own_axis(joint.enters, axis);
+  const Axis thin = joint.cheek.value_or(enters.place.axes[2]);
   const Length origin = enters.place.origin[axis];
-  if (joint.tenon && own == 2)
+  if (joint.tenon && axis == static_cast<std::size_t>(thin))
     return origin + joint.tenon->from_face + floor_half(joint.tenon->thickness);
-  if (joint.tenon && own == 1 && !joint.tenon->each.empty()) {
+  if (joint.tenon && own_axis(joint.enters, axis) != 0 && !joint.tenon->each.empty()) {
     const TenonSpan& last = joint.tenon->each.back();
     return origin + middle(joint.tenon->each.front().from_edge, last.from_edge + last.width);
   }

@@ -19,10 +19,12 @@ struct Swelling {
 ///
 /// Every piece moves about what holds it:
 /// - one that enters no other: about the edge where others enter it (a stile about its sight edge),
-///   about its face side, and from its foot;
+///   or where they bear that end on a housing's bottom, about its face side, and from its foot;
 /// - one that enters: across its way in, about the middle of its tenon, which goes where the wood
 ///   of the mortise goes; along it, midway between the sight edges it stands between;
-/// - a panel: across its grain, about its middle or the edge it is held at.
+/// - a panel: across its grain, about its middle or the edge it is held at;
+/// - one without joints, such as a planted stop: with the piece that it lies against most, about
+///   the face that it lies there with.
 /// So shoulders between stiles stay home, and rails, swelling about their tenons, take up and give
 /// room along the muntins and panels between them. Sizes come out within one step.
 Assembly swollen(const Assembly& built, const std::vector<Swelling>& swellings);

@@ -299,16 +299,9 @@ constexpr std::string_view kReportSchema = R"schema({
             "additionalProperties": false
           }
         },
-        "leaf": {
-          "type": "object",
-          "properties": {
-            "low": {"$ref": "#/$defs/leaf_state"},
-            "build": {"$ref": "#/$defs/leaf_state"},
-            "high": {"$ref": "#/$defs/leaf_state"}
-          },
-          "required": ["low", "build", "high"],
-          "additionalProperties": false
-        },
+        "leaf": {"$ref": "#/$defs/leaf_season"},
+        "left_leaf": {"$ref": "#/$defs/leaf_season"},
+        "right_leaf": {"$ref": "#/$defs/leaf_season"},
         "tenons": {
           "type": "array",
           "items": {
@@ -329,7 +322,8 @@ constexpr std::string_view kReportSchema = R"schema({
           "properties": {
             "kilograms": {"type": "number"},
             "parts": {"type": "object", "additionalProperties": {"type": "number"}},
-            "not_weighed": {"type": "array", "items": {"type": "string"}}
+            "not_weighed": {"type": "array", "items": {"type": "string"}},
+            "leaves": {"type": "array", "items": {"type": "number"}}
           },
           "required": ["kilograms", "parts"],
           "additionalProperties": false
@@ -358,6 +352,16 @@ constexpr std::string_view kReportSchema = R"schema({
         "low": {"type": "number"},
         "build": {"type": "number"},
         "high": {"type": "number"}
+      },
+      "required": ["low", "build", "high"],
+      "additionalProperties": false
+    },
+    "leaf_season": {
+      "type": "object",
+      "properties": {
+        "low": {"$ref": "#/$defs/leaf_state"},
+        "build": {"$ref": "#/$defs/leaf_state"},
+        "high": {"$ref": "#/$defs/leaf_state"}
       },
       "required": ["low", "build", "high"],
       "additionalProperties": false

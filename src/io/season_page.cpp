@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "rounding.h"
 
@@ -148,12 +149,13 @@ std::string panels_table(const ItemReport& report, const LengthPrinter& lengths)
   return table.empty() ? "" : table.text(decimals(lengths), 2);
 }
 
-std::string leaf_table(const ItemReport& report, const LengthPrinter& lengths) {
-  if (!report.seasons->leaf) return {};
+std::string leaf_table(const ItemReport& report, const LeafSeason& season,
+                       const LengthPrinter& lengths) {
   TextTable table(titles(report, "leaf", ""));
   const Unit unit = lengths.unit();
-  const AtEach<LeafState>& leaf = *report.seasons->leaf;
-  add_row(table, "", "width", leaf, &LeafState::width, unit);
+  const AtEach<LeafState>& leaf = season.at;
+  const bool alone = report.seasons->leaves.size() == 1;
+  add_row(table, alone ? "" : std::string(season.name), "width", leaf, &LeafState::width, unit);
   AtEach<SideGaps> gaps;
   for (std::size_t i = 0; i < gaps.size(); ++i)
     gaps[i] = leaf[i].gaps;
@@ -197,9 +199,9 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
     text += fmt::format(" leave {} {} a gap of {} at each side;",
                         marks.find(' ') == std::string::npos ? "panel" : "panels", marks,
                         figures.one(for_page(panel->at[kBuild].gap, lengths.unit())));
-  if (seasons.leaf) {
-    const SideGaps& gaps = (*seasons.leaf)[kBuild].gaps;
-    text += fmt::format(" hang the leaf with {} left, {} right, {} head and {} foot",
+  for (const LeafSeason& leaf : seasons.leaves) {
+    const SideGaps& gaps = leaf.at[kBuild].gaps;
+    text += fmt::format(" hang the {} with {} left, {} right, {} head and {} foot;", leaf.name,
                         figures.one(for_page(gaps.left, lengths.unit())),
                         figures.one(for_page(gaps.right, lengths.unit())),
                         figures.one(for_page(gaps.head, lengths.unit())),
@@ -223,11 +225,8 @@ std::string remedies_text(const ItemReport& report) {
 
 // ---- weight
 
-double leaf_weight(const SeasonReport& seasons) {
-  double all = 0;
-  for (const double weight : seasons.weights)
-    all += weight;
-  return all;
+double whole_weight(const SeasonReport& seasons) {
+  return std::accumulate(seasons.weights.begin(), seasons.weights.end(), 0.0);
 }
 
 bool is_not_weighed(const SeasonReport& seasons, std::size_t piece) {
@@ -248,7 +247,7 @@ std::string weights_text(const ItemReport& report, Unit unit) {
   };
   std::string text =
       fmt::format("weight at {}: {}, of which", percent_words(seasons.moisture.build),
-                  shown(leaf_weight(seasons)));
+                  shown(whole_weight(seasons)));
   bool first = true;
   for (std::size_t i = 0; i < seasons.weights.size(); ++i) {
     if (is_not_weighed(seasons, i)) continue;
@@ -256,11 +255,14 @@ std::string weights_text(const ItemReport& report, Unit unit) {
                         shown(seasons.weights[i]));
     first = false;
   }
+  if (!report.wood.hung.empty())
+    for (std::size_t i = 0; i < seasons.leaf_weights.size(); ++i)
+      text += fmt::format("; the {} {}", seasons.leaves[i].name, shown(seasons.leaf_weights[i]));
   if (!seasons.not_weighed.empty())
     text += "; not in it, as the density of the board is not known: " +
             joined(marks_of(report, seasons.not_weighed));
   std::string page = "  " + wrapped(text, kPageWidth, 4) + "\n";
-  if (leaf_weight(seasons) > kOnePersonLifts)
+  if (*std::max_element(seasons.leaf_weights.begin(), seasons.leaf_weights.end()) > kOnePersonLifts)
     page += "  " +
             wrapped(
                 "lifting: more than one person should lift (23 kg, 51 lb, under the best "
@@ -302,7 +304,7 @@ void append_weights(JsonText& json, const ItemReport& report) {
   }
   json.open_object();
   json.key("kilograms");
-  json.number(leaf_weight(seasons), 3);
+  json.number(whole_weight(seasons), 3);
   json.key("parts");
   json.open_object();
   for (std::size_t i = 0; i < seasons.weights.size(); ++i) {
@@ -316,6 +318,13 @@ void append_weights(JsonText& json, const ItemReport& report) {
     json.open_list();
     for (const std::string& mark : marks_of(report, seasons.not_weighed))
       json.text(mark);
+    json.close_list();
+  }
+  if (!report.wood.hung.empty()) {
+    json.key("leaves");
+    json.open_list();
+    for (const double weight : seasons.leaf_weights)
+      json.number(weight, 3);
     json.close_list();
   }
   json.close_object();
@@ -355,7 +364,10 @@ void append_remedies(JsonText& json, const std::vector<SeasonRemedy>& remedies) 
 }  // namespace
 
 std::string season_page(const ItemReport& report, const LengthPrinter& lengths) {
-  return head_text(report) + panels_table(report, lengths) + leaf_table(report, lengths) +
+  std::string leaves;
+  for (const LeafSeason& leaf : report.seasons->leaves)
+    leaves += leaf_table(report, leaf, lengths);
+  return head_text(report) + panels_table(report, lengths) + leaves +
          tenons_table(report, lengths) + bench_text(report, lengths) + remedies_text(report) +
          weights_text(report, lengths.unit());
 }
@@ -385,13 +397,13 @@ void append_season_json(JsonText& json, const ItemReport& report) {
     json.close_object();
   }
   json.close_list();
-  if (seasons.leaf) {
-    json.key("leaf");
+  for (const LeafSeason& leaf : seasons.leaves) {
+    json.key(leaf.name == "leaf" ? "leaf" : leaf.name == "left leaf" ? "left_leaf" : "right_leaf");
     json.open_object();
     for (std::size_t i = 0; i < kStateWords.size(); ++i) {
       json.row();
       json.key(kStateWords[i]);
-      append_leaf(json, (*seasons.leaf)[i]);
+      append_leaf(json, leaf.at[i]);
     }
     json.close_object();
   }
@@ -422,17 +434,17 @@ void append_season_csv(const CsvRow& row, const ItemReport& report) {
         line.plain("");
       line.end();
     }
-  if (!seasons.leaf) return;
-  for (std::size_t i = 0; i < kStateWords.size(); ++i) {
-    const LeafState& state = (*seasons.leaf)[i];
-    CsvRow line = start("leaf", i);
-    line.length(state.width);
-    line.plain("");
-    line.plain("");
-    for (const Length gap : {state.gaps.left, state.gaps.right, state.gaps.head, state.gaps.foot})
-      line.length(gap);
-    line.end();
-  }
+  for (const LeafSeason& leaf : seasons.leaves)
+    for (std::size_t i = 0; i < kStateWords.size(); ++i) {
+      const LeafState& state = leaf.at[i];
+      CsvRow line = start(leaf.name, i);
+      line.length(state.width);
+      line.plain("");
+      line.plain("");
+      for (const Length gap : {state.gaps.left, state.gaps.right, state.gaps.head, state.gaps.foot})
+        line.length(gap);
+      line.end();
+    }
 }
 
 }  // namespace haunch

@@ -298,6 +298,7 @@ Json without_head(Json properties) {
 
 Json doorset_properties() {
   Json all = head_properties("doorset");
+  add_seasons(all);
   all["species"] = text("the wood of frame and leaf");
   all["leaves"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 2}};
   add_table(all, doorset_keys());

@@ -44,12 +44,14 @@ class DoorsetJob : public Job {
   Value leaf;  // the keys of its leaf
   const ShopDefaults* shop = nullptr;
   std::vector<std::pair<Lever, Length>> leaf_changes;
+  std::optional<std::size_t> leaf_alternative;  // one of its leaf's, by its number
 
   Worked work() const override;
   /// What its leaf's spec gives, as far as it can be told.
   std::vector<Given> given_of_leaf() const;
   std::vector<Lever> levers() const override;
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override;
+  std::vector<Alternative> alternatives() const override;
 
  private:
   SetPlan settle_set(KeyLedger& ledger) const;
@@ -116,6 +118,8 @@ WorkedLeaf DoorsetJob::work_leaf(const CasePlan& plan, Length width, bool mirror
   if (!reading.job) {
     result.worked.problems = std::move(reading.problems);
   } else {
+    if (leaf_alternative)
+      reading.job = std::move(reading.job->alternatives().at(*leaf_alternative).job);
     for (const auto& [lever, value] : leaf_changes)
       reading.job = reading.job->with(lever, value);
     result.worked = reading.job->work();
@@ -284,6 +288,27 @@ std::vector<Lever> DoorsetJob::levers() const {
   return levers;
 }
 
+std::vector<Alternative> DoorsetJob::alternatives() const {
+  std::vector<Alternative> all;
+  const PlannedCase planned = plan_case(Length::from_steps(1));
+  if (!season || leaf_alternative || !planned.problems.empty()) return all;
+  KeyLedger ledger(doorset_keys(), values, unit);
+  const SetPlan set = settle_set(ledger);
+  const WorkedLeaf hung = work_leaf(planned.plan, leaf_widths(planned.plan, set).front(), false);
+  if (!hung.job) return all;
+  std::vector<Alternative> of_leaf = hung.job->alternatives();
+  for (std::size_t number = 0; number < of_leaf.size(); ++number) {
+    Alternative& its = of_leaf[number];
+    auto changed = std::make_unique<DoorsetJob>(*this);
+    changed->leaf_alternative = number;
+    changed->season = its.job->season;
+    const bool of_set = its.key.starts_with("grain") || its.key.starts_with("moisture");
+    all.push_back(
+        {(of_set ? "" : std::string(kLeafKey)) + its.key, its.from, its.to, std::move(changed)});
+  }
+  return all;
+}
+
 std::unique_ptr<Job> DoorsetJob::with(const Lever& lever, Length value) const {
   auto changed = std::make_unique<DoorsetJob>(*this);
   if (lever.key.starts_with(kLeafKey)) {
@@ -300,10 +325,25 @@ std::unique_ptr<Job> DoorsetJob::with(const Lever& lever, Length value) const {
   return changed;
 }
 
+SettledSeason season_of(const DoorsetReading& reading, const ShopDefaults* shop) {
+  SeasonSpec spec = reading.season;
+  if (!reading.frame.head.species_by_shop) spec.species.all = reading.frame.head.species;
+  SeasonSpec shops;
+  if (shop != nullptr) {
+    ValueReader read(shop->units());
+    shops = read_season_spec(read, shop->values());
+  }
+  return settle_season(spec, shops);
+}
+
 }  // namespace
 
 JobReading read_doorset(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
   DoorsetReading reading = read_doorset_spec(item, shop);
+  SettledSeason season;
+  if (reading.problems.empty()) season = season_of(reading, shop);
+  for (Problem& problem : season.problems)
+    reading.problems.push_back(std::move(problem));
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<DoorsetJob>();
   job->kind = "doorset";
@@ -315,6 +355,12 @@ JobReading read_doorset(const Value& item, const ShopDefaults* shop, std::string
   job->leaves = reading.leaves;
   job->leaf.kind = Value::Kind::object;
   if (reading.leaf != nullptr) job->leaf = *reading.leaf;
+  // Its panels' gaps are chosen for the season.
+  for (const char* key : {"moisture", "grain"})
+    if (const Value* its = item.find(key); its != nullptr)
+      job->leaf.entries.push_back({key, 0, *its});
+  job->season = std::move(season.season);
+  job->assumed_season = std::move(season.assumed);
   job->shop = shop;
   for (Given& it : job->given_of_leaf())
     job->given.push_back(std::move(it));

@@ -41,8 +41,8 @@ constexpr Elsewhere kOfTheSet[] = {
     {"species", "the set has it"},
     {"opening", "the frame makes it"},
     {"clearance", "it stands in the frame: \"frame\": {\"clearance\": …}"},
-    {"moisture", "seasons are worked of a leaf alone: \"kind\": \"door\""},
-    {"grain", "seasons are worked of a leaf alone: \"kind\": \"door\""},
+    {"moisture", "the set has it"},
+    {"grain", "the set has it"},
     {"work", "fits are forecast of a leaf alone: \"kind\": \"door\""},
     {"tolerance", "fits are forecast of a leaf alone: \"kind\": \"door\""},
     {"fit", "fits are forecast of a leaf alone: \"kind\": \"door\""},
@@ -88,8 +88,15 @@ void read_frame_part(ValueReader& read, const Value& item, DoorsetReading& readi
 
 std::vector<std::string_view> other_keys() {
   std::vector<std::string_view> keys = item_head_keys();
-  keys.insert(keys.end(), {"frame", "leaf", "leaves"});
+  keys.insert(keys.end(), {"frame", "leaf", "leaves", "moisture", "grain"});
   return keys;
+}
+
+/// What its season is read from: its species, one for all, is read with its name.
+Value without_species(const Value& item) {
+  Value season = item;
+  std::erase_if(season.entries, [](const Entry& it) { return it.key == "species"; });
+  return season;
 }
 
 }  // namespace
@@ -113,6 +120,7 @@ DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
   reading.values = read_keys(read, doorset_keys(), item, "", Reader::spec, other_keys());
   if (const Value* leaves = item.find("leaves"); leaves != nullptr)
     reading.leaves = read.whole_number(*leaves, "/leaves", 1, 2).value_or(1);
+  reading.season = read_season_spec(read, without_species(item));
   read_frame_part(read, item, reading);
   read_leaf(read, item, reading);
   reading.frame.given = given_lengths(read.take_lengths());

@@ -77,7 +77,7 @@ TEST_CASE("A panel through three seasons, by hand") {
 }
 
 TEST_CASE("The leaf grows by its stiles, each from its sight edge outwards") {
-  const AtEach<LeafState> leaf = *seasons(cupboard({kOak, kYear, kGap})).leaf;
+  const AtEach<LeafState> leaf = seasons(cupboard({kOak, kYear, kGap})).leaves.front().at;
   CHECK(leaf[kBuild].width == mm(400));
   CHECK(about(leaf[kHigh].width, 400 + 120 * 0.01825));
   CHECK(about(leaf[kHigh].gaps.left, 2 - 60 * 0.01825));
@@ -126,8 +126,8 @@ TEST_CASE("A damper summer never leaves more room") {
     const SeasonReport now = seasons(cupboard({kOak, kGap, to_high(high)}));
     if (before) {
       CHECK(now.panels.front().at[kHigh].gap <= before->panels.front().at[kHigh].gap);
-      CHECK((*now.leaf)[kHigh].gaps.left <= (*before->leaf)[kHigh].gaps.left);
-      CHECK((*now.leaf)[kHigh].gaps.head <= (*before->leaf)[kHigh].gaps.head);
+      CHECK(now.leaves.front().at[kHigh].gaps.left <= before->leaves.front().at[kHigh].gaps.left);
+      CHECK(now.leaves.front().at[kHigh].gaps.head <= before->leaves.front().at[kHigh].gaps.head);
     }
     before = now;
   }
@@ -138,12 +138,12 @@ TEST_CASE("Another wood for the panel moves the panel and nothing else") {
   const SeasonReport mixed = seasons(
       cupboard({R"("species": {"frame": "white oak", "panel": "black walnut"})", kYear, kGap}));
   CHECK(mixed.panels.front().at[kHigh].width < oak.panels.front().at[kHigh].width);
-  CHECK((*mixed.leaf)[kHigh].width == (*oak.leaf)[kHigh].width);
+  CHECK(mixed.leaves.front().at[kHigh].width == oak.leaves.front().at[kHigh].width);
   CHECK(mixed.tenons.front().width == oak.tenons.front().width);
   const SeasonReport swapped = seasons(
       cupboard({R"("species": {"frame": "black walnut", "panel": "white oak"})", kYear, kGap}));
   CHECK(swapped.panels.front().at[kHigh].width == oak.panels.front().at[kHigh].width);
-  CHECK((*swapped.leaf)[kHigh].width < (*oak.leaf)[kHigh].width);
+  CHECK(swapped.leaves.front().at[kHigh].width < oak.leaves.front().at[kHigh].width);
 }
 
 TEST_CASE("Quarter-sawn panels move by the radial figure; mixed ones by the larger of the two") {
