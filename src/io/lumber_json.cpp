@@ -36,6 +36,7 @@ class LumberJson {
     else
       json_.null();
     parts();
+    not_wood();
     takings();
     assumed();
     json_.close_object();
@@ -239,6 +240,23 @@ class LumberJson {
       for (const Length line : rough.glue_lines)
         json_.number(line);
       json_.close_list();
+      json_.close_object();
+    }
+    json_.close_list();
+  }
+
+  void not_wood() {
+    json_.row();
+    json_.key("not_wood");
+    json_.open_list();
+    for (const LumberPart& part : report_.not_wood) {
+      json_.row();
+      json_.open_object();
+      json_.member("part", part.name);
+      json_.member("what", part.label);
+      json_.member("length", part.finished.length);
+      json_.member("width", part.finished.width);
+      json_.member("thickness", part.finished.thickness);
       json_.close_object();
     }
     json_.close_list();

@@ -45,7 +45,7 @@ class LumberPage {
     if (report_.has_stock) page += shopping_list() + from_the_rack() + unplaced();
     page += glue_ups();
     if (report_.has_stock) page += boards() + figures();
-    return page + rough_sizes() + takings_off() + assumed();
+    return page + rough_sizes() + not_wood() + takings_off() + assumed();
   }
 
  private:
@@ -149,15 +149,87 @@ class LumberPage {
       same[words].push_back(report_.parts[i].name);
     }
     std::string page;
-    for (const std::string& words : order) {
+    for (const std::string& words : order)
       page += line(joined(same[words]) + ": " + words);
-    }
     if (page.empty()) return {};
-    page += line(
-        "strips: number them as they come off the board, joint the edges in that order, and lay "
-        "them side by side as they grew, grain all one way. Flat-sawn strips with the heart side "
-        "up and down in turn lie flatter; all one way look better and want a stiff groove.");
-    return "\nGLUE-UPS\n" + page;
+    return "\nGLUE-UPS\n" + page + laying() + glue_rules();
+  }
+
+  /// How the strips of each part lie, and which boards they come from.
+  std::string laying() const {
+    std::vector<std::pair<std::string, std::vector<std::string>>> same;
+    for (std::size_t i = 0; i < report_.parts.size(); ++i) {
+      if (!report_.rough[i] || report_.rough[i]->strips == 1) continue;
+      const std::string words = laying_words(i);
+      auto row =
+          std::find_if(same.begin(), same.end(), [&](const auto& it) { return it.first == words; });
+      if (row == same.end()) row = same.insert(row, {words, {}});
+      row->second.push_back(report_.parts[i].name);
+    }
+    std::string page;
+    for (const auto& [words, names] : same)
+      page += line(joined(names) + ": " + words);
+    return page;
+  }
+
+  std::string laying_words(std::size_t part) const {
+    const RoughPart& rough = *report_.rough[part];
+    const std::string all = "1 to " + std::to_string(rough.strips);
+    std::string words = "lay " + all + " side by side, ";
+    if (rough.layers > 1) words = "in each layer lay the strips side by side, ";
+    if (report_.parts[part].quarter_sawn) {
+      words += "the best face of each up";
+    } else {
+      words += rough.layers > 1 ? "heart side up and down in turn" : turns(rough.strips);
+    }
+    return words + origin(part);
+  }
+
+  /// "heart side up in 1 3, bark side up in 2"
+  static std::string turns(std::size_t strips) {
+    std::vector<std::string> heart;
+    std::vector<std::string> bark;
+    for (std::size_t i = 1; i <= strips; ++i)
+      (i % 2 == 1 ? heart : bark).push_back(std::to_string(i));
+    return "heart side up in " + joined(heart) + ", bark side up in " + joined(bark);
+  }
+
+  /// "; all from yard-27 no. 1", or "; 1 2 from rack-3, 3 from yard-27 no. 1"
+  std::string origin(std::size_t part) const {
+    std::vector<std::pair<std::string, std::vector<std::string>>> boards;
+    for (const MaterialPlan& plan : report_.plans) {
+      for (const lumber::BoardPlan& board : plan.plan.boards) {
+        std::vector<std::string> numbers;
+        for (const lumber::Cut& cut : board.cuts)
+          if (plan.pieces[cut.want].part == part)
+            numbers.push_back(std::to_string(plan.pieces[cut.want].number));
+        if (!numbers.empty()) boards.emplace_back(board_name(plan, board), numbers);
+      }
+    }
+    if (boards.empty()) return {};
+    if (boards.size() == 1) return "; all from " + boards.front().first;
+    std::string words;
+    for (auto& [name, numbers] : boards) {
+      std::sort(numbers.begin(), numbers.end(), [](const std::string& a, const std::string& b) {
+        return std::pair(a.size(), a) < std::pair(b.size(), b);
+      });
+      words += (words.empty() ? "; " : ", ") + joined(numbers) + " from " + name;
+    }
+    return words;
+  }
+
+  /// "rack-3", "yard-27 no. 2"
+  std::string board_name(const MaterialPlan& plan, const lumber::BoardPlan& board) const {
+    const StockItem& item = report_.stock.items[plan.items[board.stock]];
+    const bool one = item.count == 1 && item.taken == 0;
+    return item.id + (one ? "" : " no. " + std::to_string(number_of(item, board)));
+  }
+
+  static std::string glue_rules() {
+    return line(
+        "the numbers are those of the cuts; keep the strips in this order when jointing, grain "
+        "all one way. Heart and bark side up in turn lies flatter, where strips are flat-sawn; "
+        "all one way up looks better and wants a frame or battens to hold it flat.");
   }
 
   std::string glue_words(const RoughPart& rough) const {
@@ -385,6 +457,14 @@ class LumberPage {
       table.add({std::to_string(row.names.size() * row.rough.pieces()), row.rough.length,
                  row.rough.width, row.rough.stock_thickness, row.material, joined(row.names)});
     return "\nROUGH SIZES\n" + table.text(lengths_, 2);
+  }
+
+  std::string not_wood() const {
+    TextTable table({"what", "length", "width", "thick", "for"});
+    for (const LumberPart& part : report_.not_wood)
+      table.add({part.label, part.finished.length, part.finished.width, part.finished.thickness,
+                 part.name});
+    return table.empty() ? "" : "\nNOT OF WOOD, finished sizes\n" + table.text(lengths_, 2);
   }
 
   std::string takings_off() const {

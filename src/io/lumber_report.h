@@ -17,10 +17,13 @@ struct LumberPart {
   std::string name;      // "side-door/A", "flour-bin#2/A" of several
   std::string item;      // "side-door", "flour-bin#2"
   std::string label;     // "left stile"
+  std::string face;      // whose show face it is on: "side-door", "flour-loft, left leaf"
   std::string material;  // a species or kind of sheet; empty: not told
   lumber::FinishedPart finished;
   bool is_panel = false;  // of solid wood, and so glued up of strips
   bool of_sheet = false;  // used as thick as the sheet is
+  bool quarter_sawn = false;
+  bool is_wood = true;
 };
 
 /// The parts of an item, as often as it is made.
@@ -73,8 +76,9 @@ struct TakingRow {
 struct LumberReport {
   Unit unit = Unit::mm;
   bool has_stock = false;
-  StockFile stock;  // without one, what is assumed
-  std::vector<LumberPart> parts;
+  StockFile stock;                              // without one, what is assumed
+  std::vector<LumberPart> parts;                // of wood, and sheets
+  std::vector<LumberPart> not_wood;             // glass and the like: nothing is planned for them
   std::vector<std::optional<RoughPart>> rough;  // of each part; nothing where no stock would do
   std::vector<MaterialPlan> plans;
   std::vector<UnplacedPart> unplaced;

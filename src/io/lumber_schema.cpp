@@ -15,10 +15,11 @@ constexpr std::string_view kLumberSchema = R"schema({
     "currency": {"type": "string"},
     "plan": {"anyOf": [{"type": "null"}, {"$ref": "#/$defs/plan"}]},
     "parts": {"type": "array", "items": {"$ref": "#/$defs/rough_part"}},
+    "not_wood": {"type": "array", "items": {"$ref": "#/$defs/not_wood"}},
     "takings_off": {"type": "array", "items": {"$ref": "#/$defs/taking"}},
     "assumed": {"type": "array", "items": {"$ref": "#/$defs/assumed"}}
   },
-  "required": ["format", "units", "plan", "parts", "takings_off", "assumed"],
+  "required": ["format", "units", "plan", "parts", "not_wood", "takings_off", "assumed"],
   "additionalProperties": false,
   "$defs": {
     "size": {"type": "number", "exclusiveMinimum": 0},
@@ -149,6 +150,18 @@ constexpr std::string_view kLumberSchema = R"schema({
         "glue_lines": {"type": "array", "items": {"$ref": "#/$defs/size"}, "maxItems": 2}
       },
       "required": ["part", "material", "length", "width", "stock_thickness", "layers", "strips", "glue_lines"],
+      "additionalProperties": false
+    },
+    "not_wood": {
+      "type": "object",
+      "properties": {
+        "part": {"type": "string"},
+        "what": {"type": "string"},
+        "length": {"$ref": "#/$defs/size"},
+        "width": {"$ref": "#/$defs/size"},
+        "thickness": {"$ref": "#/$defs/size"}
+      },
+      "required": ["part", "what", "length", "width", "thickness"],
       "additionalProperties": false
     },
     "taking": {

@@ -4,17 +4,29 @@
 
 namespace haunch::lumber {
 
+namespace {
+
+/// Jointed on both edges.
+Length jointed_width(Length wanted, std::size_t count) {
+  const auto strips = static_cast<std::int64_t>(count);
+  const Length even = floor_divide(wanted, strips);
+  return even * strips < wanted ? even + Length::from_steps(1) : even;
+}
+
+}  // namespace
+
+Length strip_width(Length wanted, std::size_t count, const StripRule& rule) {
+  return -floor_multiple(-(jointed_width(wanted, count) + rule.jointing * 2), rule.step);
+}
+
 std::optional<Strips> strips_for(Length wanted, const StripRule& rule, Length widest_stock) {
-  constexpr std::int64_t kMostStrips = 100;
-  const Length both_edges = rule.jointing * 2;
-  const Length widest = std::min(rule.widest, widest_stock - both_edges);
+  constexpr std::size_t kMostStrips = 100;
+  const Length widest = std::min(rule.widest, widest_stock - rule.jointing * 2);
   if (widest <= Length()) return {};
-  for (std::int64_t count = 1; count <= kMostStrips; ++count) {
-    Length jointed = floor_divide(wanted, count);
-    if (jointed * count < wanted) jointed += Length::from_steps(1);
-    const Length width = -floor_multiple(-(jointed + both_edges), rule.step);
-    if (jointed <= widest && width <= widest_stock)
-      return Strips{static_cast<std::size_t>(count), width};
+  for (std::size_t count = 1; count <= kMostStrips; ++count) {
+    const Length width = strip_width(wanted, count, rule);
+    if (jointed_width(wanted, count) <= widest && width <= widest_stock)
+      return Strips{count, width};
   }
   return {};
 }

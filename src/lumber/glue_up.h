@@ -21,6 +21,9 @@ struct Strips {
   Length width;  // as sawn, the jointing of both edges included
 };
 
+/// How wide each of `count` strips that make up `wanted` is sawn.
+Length strip_width(Length wanted, std::size_t count, const StripRule& rule);
+
 /// The fewest strips of equal width that make up `wanted`, each at most `rule.widest` when jointed
 /// and at most `widest_stock` as sawn. Nothing when that can't be, or takes over 100 strips.
 std::optional<Strips> strips_for(Length wanted, const StripRule& rule, Length widest_stock);

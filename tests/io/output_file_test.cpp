@@ -143,6 +143,7 @@ TEST_CASE("an interrupt leaves nothing of two unfinished files", "[output_file]"
   const TemporaryFolder folder;
   const pid_t child = ::fork();
   if (child == 0) {
+    ::signal(SIGTERM, SIG_DFL);
     OutputFile left(folder.path("left.json"), -1);
     OutputFile plan(folder.path("plan.txt"), -1);
     left.settle();

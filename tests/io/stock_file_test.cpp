@@ -27,13 +27,14 @@ StockItem item(const std::string& keys, const std::string& units = "mm") {
 /// A frame of four parts of 22 finished, without a panel.
 std::vector<LumberPart> four_parts(const std::string& species) {
   std::vector<LumberPart> parts;
-  for (const char* mark : {"A", "B", "C", "D"})
-    parts.push_back({std::string("bin/") + mark,
-                     "bin",
-                     "piece",
-                     species,
-                     {mm(475), mm(64), mm(22), Length()},
-                     false});
+  for (const char* mark : {"A", "B", "C", "D"}) {
+    LumberPart& part = parts.emplace_back();
+    part.name = std::string("bin/") + mark;
+    part.item = part.face = "bin";
+    part.label = "piece";
+    part.material = species;
+    part.finished = {mm(475), mm(64), mm(22), Length()};
+  }
   return parts;
 }
 

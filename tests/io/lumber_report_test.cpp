@@ -1,0 +1,178 @@
+// From parts to plans: which stock a part is taken from, how panels are glued up, what is no wood.
+#include "lumber_report.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include "kind.h"
+#include "lumber_text.h"
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+StockFile stock(const std::string& text) {
+  const Reading json = read_json(text);
+  REQUIRE(json.value.has_value());
+  StockReading read = read_stock(*json.value);
+  for (const Problem& problem : read.problems)
+    UNSCOPED_INFO(problem.path + ": " + problem.message);
+  REQUIRE(read.file.has_value());
+  return *read.file;
+}
+
+LumberPart part(const std::string& name, Length length, Length width, Length thickness) {
+  LumberPart made;
+  made.name = "bin/" + name;
+  made.item = made.face = "bin";
+  made.label = "piece";
+  made.material = "beech";
+  made.finished = {length, width, thickness, Length()};
+  return made;
+}
+
+LumberPart panel(const std::string& name, Length length, Length width, Length thickness) {
+  LumberPart made = part(name, length, width, thickness);
+  made.is_panel = true;
+  return made;
+}
+
+/// The parts of one spec.
+std::vector<LumberPart> parts_of(const std::string& spec) {
+  const Reading json = read_json(spec);
+  REQUIRE(json.value.has_value());
+  JobReading reading = read_job(*json.value, nullptr, "job");
+  REQUIRE(reading.job != nullptr);
+  const ItemOutcome outcome = report_item(std::move(reading.job), {});
+  REQUIRE(outcome.report.has_value());
+  return lumber_parts(*outcome.report);
+}
+
+TEST_CASE("a thicker board in the rack, planed down, is cheaper than buying the exact one") {
+  // 475 x 64 x 22 is 500 x 70 x 27 rough; the 40 in the rack yields all four.
+  const std::string yard =
+      R"({"id": "yard", "length": 2100, "width": 70, "thickness": 27, "species": "beech",
+          "price": 20, "per": "board"})";
+  std::vector<LumberPart> parts;
+  for (const char* name : {"A", "B", "C", "D"})
+    parts.push_back(part(name, mm(475), mm(64), mm(22)));
+  const LumberReport bought = report_lumber(
+      parts, stock(R"({"units": "mm", "kerf": 3, "stock": [)" + yard + "]}"), Unit::mm, {});
+  CHECK(totals_of(bought).cost == 2000);
+  const LumberReport planed =
+      report_lumber(parts, stock(R"({"units": "mm", "kerf": 3, "stock": [)" + yard + R"(,
+             {"id": "rack", "length": 2100, "width": 70, "thickness": 40, "species": "beech"}]})"),
+                    Unit::mm, {});
+  CHECK(totals_of(planed).cost == 0);
+  CHECK(planed.rough[0]->stock_thickness == mm(40));
+}
+
+TEST_CASE("a thicker board in the rack that spares no bought one stays there") {
+  // The rack takes two of the four; a board must be bought for the others as before.
+  const LumberReport report =
+      report_lumber({part("A", mm(475), mm(64), mm(22)), part("B", mm(475), mm(64), mm(22)),
+                     part("C", mm(475), mm(64), mm(22)), part("D", mm(475), mm(64), mm(22))},
+                    stock(R"({"units": "mm", "kerf": 3, "stock": [
+        {"id": "yard", "length": 2100, "width": 70, "thickness": 27, "species": "beech",
+         "price": 20, "per": "board"},
+        {"id": "rack", "length": 1100, "width": 70, "thickness": 40, "species": "beech"}]})"),
+                    Unit::mm, {});
+  CHECK(totals_of(report).cost == 2000);
+  CHECK(totals_of(report).boards == 1);
+}
+
+TEST_CASE("a panel is of more strips where they fall better into the boards") {
+  // 344 + 6 = 350 wide: of three strips 117 + 6 = 123 each, one abreast in 190; of four 88 + 6 =
+  // 94, two abreast: 94 + 3 + 94 = 191 is 1 too much, so the boards are 191 here.
+  StockFile file = stock(R"({"units": "mm", "kerf": 3, "stock": [
+      {"id": "yard", "length": 2100, "width": 191, "thickness": 27, "species": "beech",
+       "price": 20, "per": "board"}]})");
+  const std::vector<LumberPart> parts = {panel("E", mm(1000), mm(344), mm(22))};
+  const LumberReport four = report_lumber(parts, file, Unit::mm, {});
+  CHECK(four.rough[0]->strips == 4);
+  CHECK(four.rough[0]->width == mm(94));
+  CHECK(totals_of(four).boards == 1);
+  file.items[0].width = mm(190);
+  const LumberReport three = report_lumber(parts, file, Unit::mm, {});
+  CHECK(three.rough[0]->strips == 3);
+  CHECK(three.rough[0]->width == mm(123));
+  CHECK(totals_of(three).boards == 2);
+}
+
+TEST_CASE("a strip is not under half the limit") {
+  // 154 + 6 = 160: two of 80 + 6; three would be 54 + 6 = 60, under 75, though two lie abreast.
+  const LumberReport report = report_lumber({panel("E", mm(1000), mm(154), mm(22))},
+                                            stock(R"({"units": "mm", "kerf": 3, "stock": [
+        {"id": "yard", "length": 1100, "width": 123, "thickness": 27, "species": "beech",
+         "price": 20, "per": "board"}]})"),
+                                            Unit::mm, {});
+  CHECK(report.rough[0]->strips == 2);
+}
+
+TEST_CASE("a part refused for the sake of one that is refused itself is tried again") {
+  // Five strips of the panel can't be had from one board of 4; the rail then takes its place.
+  const LumberReport report =
+      report_lumber({panel("E", mm(1000), mm(600), mm(22)), part("C", mm(1000), mm(124), mm(22))},
+                    stock(R"({"units": "mm", "kerf": 3, "stock": [
+        {"id": "rack", "length": 1030, "width": 140, "thickness": 27, "species": "beech",
+         "count": 1}]})"),
+                    Unit::mm, {});
+  REQUIRE(report.unplaced.size() == 1);
+  CHECK(report.unplaced[0].part == 0);
+  CHECK(totals_of(report).boards == 1);
+}
+
+TEST_CASE("glass is never bought as wood") {
+  LumberPart pane = part("P", mm(400), mm(300), mm(4));
+  pane.label = "glass";
+  pane.is_wood = false;
+  const LumberReport report =
+      report_lumber({part("A", mm(475), mm(64), mm(22)), pane}, {}, Unit::mm, {});
+  CHECK(report.parts.size() == 1);
+  REQUIRE(report.not_wood.size() == 1);
+  REQUIRE(report.takings.size() == 1);
+  CHECK(report.takings[0].taking.pieces == 1);
+  CHECK(lumber_page(report, LengthPrinter(Unit::mm, {})).find("NOT OF WOOD") != std::string::npos);
+}
+
+TEST_CASE("the leaves and the frame of a set have show faces of their own") {
+  std::map<std::string, int> faces;
+  for (const LumberPart& each : parts_of(R"({"kind": "doorset", "id": "loft", "units": "mm",
+        "leaves": 2, "frame": {"wall_opening": {"width": 1500, "height": 2100}}, "leaf": {}})"))
+    ++faces[each.face];
+  REQUIRE(faces.size() == 3);
+  CHECK(faces["loft, frame"] == 6);  // jambs, head, three stops
+  CHECK(faces["loft, left leaf"] == faces["loft, right leaf"]);
+}
+
+TEST_CASE("a frame's head and sill are sawn with their horns") {
+  // 934 + 2 x 50 + 25; jambs have none: 2432 + 25.
+  const LumberReport report = report_lumber(
+      parts_of(R"({"kind": "frame", "id": "yard", "units": "mm", "species": "European oak",
+        "exterior": true, "leaf": {"width": 838, "height": 1981}, "sill": {"height": 70},
+        "transom": {"light": 300}})"),
+      {}, Unit::mm, {});
+  std::map<std::string, Length> lengths;
+  for (std::size_t i = 0; i < report.parts.size(); ++i)
+    lengths[report.parts[i].label] = report.rough[i]->length;
+  CHECK(lengths["left jamb"] == mm(2457));
+  CHECK(lengths["head"] == mm(1059));
+  CHECK(lengths["sill"] == mm(1059));
+  CHECK(lengths["transom"] == mm(945));
+}
+
+TEST_CASE("a raised panel is sawn as thick and as large as its whole blank") {
+  const std::vector<LumberPart> parts = parts_of(
+      R"({"kind": "door", "id": "bin", "units": "mm", "opening": {"width": 500, "height": 700},
+          "thickness": 22, "panel": {"raised": "front", "thickness": 16}})");
+  const auto raised = std::find_if(parts.begin(), parts.end(),
+                                   [](const LumberPart& each) { return each.is_panel; });
+  REQUIRE(raised != parts.end());
+  CHECK(raised->finished.thickness == mm(16));
+  const LumberReport report = report_lumber({*raised}, {}, Unit::mm, {});
+  CHECK(report.rough[0]->length == -floor_multiple(-(raised->finished.length + mm(25)), mm(1)));
+}
+
+}  // namespace
+}  // namespace haunch::test
