@@ -65,17 +65,12 @@ class LumberRun {
   }
 
   bool take_stock_csv() {
-    const auto text = stock_bytes();
+    auto text = stock_bytes();
     if (!text) return false;
     StockReading reading = read_stock_csv(*text);
-    std::vector<PlacedProblem> placed;
-    for (const Problem& problem : reading.problems) {
-      if (placed.size() == kMaxProblems) break;
-      const TextPlace at = place_in(*text, problem.offset.value_or(0));
-      placed.push_back({invocation_.stock, at.line, at.column, problem.path, problem.message});
-    }
     stock_ = std::move(reading.file);
-    return complaints_.note(placed) && stock_;
+    stock_csv_ = std::move(*text);
+    return complaints_.note(place(reading.problems)) && stock_;
   }
 
   std::optional<std::string> stock_bytes() {
@@ -105,12 +100,15 @@ class LumberRun {
     return complaints_.status() < kBadSpec ? std::optional(std::move(text)) : std::nullopt;
   }
 
-  /// Problems with the stock file that show only with the parts.
+  /// Problems with the stock file, some of which show only with the parts.
   std::vector<PlacedProblem> place(const std::vector<Problem>& problems) {
     if (stock_record_) return stock_record_->place(problems);
     std::vector<PlacedProblem> placed;
-    for (const Problem& problem : problems)
-      placed.push_back({invocation_.stock, 1, 1, problem.path, problem.message});
+    for (const Problem& problem : problems) {
+      if (placed.size() == kMaxProblems) break;
+      const TextPlace at = place_in(stock_csv_, problem.offset.value_or(0));
+      placed.push_back({invocation_.stock, at.line, at.column, problem.path, problem.message});
+    }
     return placed;
   }
 
@@ -190,6 +188,7 @@ class LumberRun {
   SpecSource source_;
   std::optional<ShopDefaults> shop_;
   std::optional<Record> stock_record_;
+  std::string stock_csv_;  // as read; empty of JSON
   std::optional<StockFile> stock_;
   std::optional<Unit> unit_;
   std::vector<LumberPart> parts_;

@@ -34,9 +34,11 @@ class CsvReader {
  public:
   explicit CsvReader(std::string_view text) : text_(text), at_(start_of(text)) {}
 
-  CsvReading read() {
+  CsvReading read(std::string_view mark) {
     result_.rows.kind = Value::Kind::list;
     auto header = next_row();
+    while (header && !mark.empty() && take_setting(*header, mark))
+      header = next_row();
     if (!header) {
       problem("the table is empty; its first line names the columns", 0);
       return std::move(result_);
@@ -112,6 +114,31 @@ class CsvReader {
     problem("a quote is opened here and never closed", field.offset);
   }
 
+  /// False when it is the header.
+  bool take_setting(const std::vector<Field>& row, std::string_view mark) {
+    const auto filled = [](const Field& field) { return !field.text.empty(); };
+    if (std::none_of(row.begin(), row.end(), filled)) return true;
+    const bool marked = std::any_of(
+        row.begin(), row.end(), [&](const Field& field) { return trimmed(field.text) == mark; });
+    const bool pair = row.size() >= 2 && filled(row[0]) && filled(row[1]) &&
+                      std::none_of(row.begin() + 2, row.end(), filled);
+    if (marked || !pair) return false;
+    const std::string name = trimmed(row[0].text);
+    if (std::any_of(result_.settings.begin(), result_.settings.end(),
+                    [&](const Entry& setting) { return setting.key == name; }))
+      problem("\"" + name + "\" is set twice; keep one", row[0].offset);
+    result_.settings.push_back({name, row[0].offset, value_of(row[1])});
+    return true;
+  }
+
+  static Value value_of(const Field& field) {
+    Value value;
+    value.text = trimmed(field.text);
+    value.kind = is_number(value.text) ? Value::Kind::number : Value::Kind::text;
+    value.offset = field.offset;
+    return value;
+  }
+
   bool take_header(const std::vector<Field>& header) {
     if (header.size() == 1 && header.front().text.find(';') != std::string::npos) {
       problem("its columns are parted by semicolons; save it with commas, and with decimal points",
@@ -149,13 +176,8 @@ class CsvReader {
     object.kind = Value::Kind::object;
     object.offset = row.front().offset;
     for (std::size_t i = 0; i < row.size(); ++i) {
-      const std::string text = trimmed(row[i].text);
-      if (text.empty()) continue;
-      Value value;
-      value.kind = is_number(text) ? Value::Kind::number : Value::Kind::text;
-      value.offset = row[i].offset;
-      value.text = text;
-      object.entries.push_back({names_[i], row[i].offset, std::move(value)});
+      if (!trimmed(row[i].text).empty())
+        object.entries.push_back({names_[i], row[i].offset, value_of(row[i])});
     }
     result_.rows.list.push_back(std::move(object));
   }
@@ -169,8 +191,8 @@ class CsvReader {
 
 }  // namespace
 
-CsvReading read_csv(std::string_view text) {
-  return CsvReader(text).read();
+CsvReading read_csv(std::string_view text, std::string_view mark) {
+  return CsvReader(text).read(mark);
 }
 
 }  // namespace haunch

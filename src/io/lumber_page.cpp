@@ -80,29 +80,51 @@ class LumberPage {
     return counts;
   }
 
+  /// As the yard is asked for it.
   std::string shopping_list() const {
-    TextTable table({"stock", "boards", "length", "width", "thick", "of", "each", "together"});
+    std::string list;
     lumber::Money total = 0;
     bool random = false;
     for (const auto& [index, count] : taken()) {
       const StockItem& item = report_.stock.items[index];
       if (!item.price) continue;
-      const lumber::Money cost = cost_of(item);
-      total += cost * count;
+      total += cost_of(item) * count;
       random = random || item.widest;
-      table.add({item.id, std::to_string(count), item.length,
-                 item.widest ? Cell("from " + one(item.width)) : Cell(item.width),
-                 thickness_name(item), item.species, money_words(cost, currency()),
-                 money_words(cost * count, currency())});
+      list += line(std::to_string(count) + " of " + yard_words(item) + " (" + item.id +
+                   "): " + price_words(item, count));
     }
-    if (table.empty()) return "\nBUY nothing\n";
-    std::string page = "\nBUY\n" + table.text(lengths_, 2);
+    if (list.empty()) return "\nBUY nothing\n";
+    std::string page = "\nBUY\n" + list;
     page += line("together " + money_words(total, currency()));
     if (random)
       page += line(
-          "from: of random widths the plan counts on the narrowest and the price on the middle "
-          "one; any board as wide or wider will do");
+          "or wider: of random widths the plan counts on the narrowest and the price on the "
+          "middle one; any board as wide or wider will do");
     return page;
+  }
+
+  /// "European oak 54 rough, 4200 x 280 or wider"
+  std::string yard_words(const StockItem& item) const {
+    const std::string surface = item.thickness.sheet      ? ""
+                                : item.thickness.surfaced ? " surfaced"
+                                                          : " rough";
+    return (item.species.empty() ? "" : item.species + " ") + thickness_name(item) + surface +
+           ", " + size(item.length, item.width) + (item.widest ? " or wider" : "");
+  }
+
+  /// "0.126 m3 at 2350.00, 296.10 EUR"
+  std::string price_words(const StockItem& item, int count) const {
+    constexpr std::array<std::string_view, 5> kUnits = {"", " board ft", " m3", " m", " m2"};
+    constexpr std::array<int, 5> kPlaces = {0, 1, 3, 2, 2};
+    const auto per = static_cast<std::size_t>(item.price->per);
+    constexpr double kTenThousandths = 10'000;
+    const std::string price =
+        fmt::format("{:.{}f}", static_cast<double>(item.price->ten_thousandths) / kTenThousandths,
+                    item.price->ten_thousandths % 100 == 0 ? 2 : 4);
+    const std::string all = ", " + money_words(cost_of(item) * count, currency());
+    if (item.price->per == Per::board) return price + " each" + all;
+    return fmt::format("{:.{}f}{} at ", measure_of(item) * count, kPlaces[per], kUnits[per]) +
+           price + all;
   }
 
   std::string from_the_rack() const {

@@ -185,7 +185,7 @@ class Planner {
                                       report_.parts[i].name + " or wider, which is " +
                                       in_words(least, report_.unit) +
                                       " rough; a saw takes less than what it cuts",
-                                  {}});
+                                  report_.stock.kerf_offset});
       return false;
     }
     return true;
@@ -441,40 +441,66 @@ class Planner {
     }
   }
 
-  /// Parts cut from boards that must be bought, which thicker boards in hand would yield; of the
-  /// last such board, when those of all have been tried.
+  /// Parts cut from boards that must be bought, the last of them first, as many as thicker boards
+  /// that lie idle in the rack may hold.
   std::vector<std::size_t> bought_and_movable(const MaterialPlan& plan,
                                               const std::set<std::size_t>& tried) const {
-    std::set<std::size_t> parts;
-    for (const lumber::BoardPlan& board : plan.plan.boards) {
-      if (!plan.order.stock[board.stock].bought) continue;
-      for (const lumber::Cut& cut : board.cuts) {
+    std::vector<std::size_t> parts;
+    lumber::Area area;
+    for (auto board = plan.plan.boards.rbegin(); board != plan.plan.boards.rend(); ++board) {
+      if (!plan.order.stock[board->stock].bought) continue;
+      for (const lumber::Cut& cut : board->cuts) {
         const std::size_t part = plan.pieces[cut.want].part;
-        if (!tried.contains(part) && thicker_in_hand(part)) parts.insert(part);
+        const auto way = thicker_in_hand(part);
+        const bool is_new = std::find(parts.begin(), parts.end(), part) == parts.end();
+        if (!way || tried.contains(part) || !is_new) continue;
+        area += rough_area(ways_[part][*way].rough);
+        if (area > idle(report_.parts[part].material, ways_[part][*way].thickness)) return parts;
+        parts.push_back(part);
       }
     }
-    return {parts.begin(), parts.end()};
+    return parts;
   }
 
-  /// The way from the next thicker stock that is in the rack.
+  static lumber::Area rough_area(const RoughPart& rough) {
+    lumber::Area area;
+    for (std::size_t piece = 0; piece < rough.pieces(); ++piece)
+      area += lumber::area_of(rough.length, rough.width);
+    return area;
+  }
+
+  /// The way from the next thicker stock of which boards lie idle in the rack.
   std::optional<std::size_t> thicker_in_hand(std::size_t part) const {
     const Way& now = way_of(part);
     for (std::size_t i = 0; i < ways_[part].size(); ++i) {
       const Way& way = ways_[part][i];
       if (way.thickness.thickness > now.thickness.thickness && !way.thickness.sheet &&
           way.rough.layers == now.rough.layers && way.rough.strips == now.rough.strips &&
-          is_in_hand(report_.parts[part].material, way.thickness))
+          idle(report_.parts[part].material, way.thickness) > lumber::Area())
         return i;
     }
     return {};
   }
 
-  bool is_in_hand(const std::string& material, const StockThickness& thickness) const {
-    return std::any_of(report_.stock.items.begin(), report_.stock.items.end(),
-                       [&](const StockItem& item) {
-                         return !item.price && item.thickness == thickness &&
-                                same_material(item.species, material);
-                       });
+  /// What of the boards in hand no plan takes.
+  lumber::Area idle(const std::string& material, const StockThickness& thickness) const {
+    lumber::Area area;
+    for (std::size_t i = 0; i < report_.stock.items.size(); ++i) {
+      const StockItem& item = report_.stock.items[i];
+      if (item.price || item.thickness != thickness || !same_material(item.species, material))
+        continue;
+      for (int board = used(i); board < item.count.value_or(0); ++board)
+        area += lumber::area_of(item.length, item.width);
+    }
+    return area;
+  }
+
+  int used(std::size_t item) const {
+    int count = 0;
+    for (const MaterialPlan& plan : report_.plans)
+      for (const lumber::BoardPlan& board : plan.plan.boards)
+        if (plan.items[board.stock] == item) ++count;
+    return count;
   }
 
   void move_if_better(const std::vector<std::size_t>& parts) {

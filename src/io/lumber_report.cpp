@@ -48,11 +48,6 @@ void take_off(LumberReport& report) {
                    });
 }
 
-bool is_wood(const Piece& piece) {
-  constexpr std::string_view kOthers[] = {"glass", "metal"};
-  return std::find(std::begin(kOthers), std::end(kOthers), piece.role) == std::end(kOthers);
-}
-
 /// Of a set: which leaf it belongs to, or the frame.
 std::string side_of(const Piece& piece) {
   constexpr std::string_view kOfLeaf[] = {"stile", "rail", "muntin", "panel"};
@@ -81,7 +76,7 @@ std::vector<LumberPart> lumber_parts(const ItemReport& item) {
       part.is_panel = piece.role == "panel" && piece.matter == Matter::wood;
       part.of_sheet = piece.matter == Matter::board;
       part.quarter_sawn = job.season && job.season->sawn.of(piece.role) == Sawn::quarter;
-      part.is_wood = is_wood(piece);
+      part.is_wood = piece.matter != Matter::glass;
     }
   }
   return parts;

@@ -254,7 +254,7 @@ constexpr std::string_view kStockSchema = R"schema({
     "size": {"type": ["number", "string"], "exclusiveMinimum": 0, "description": "more than 0"},
     "range": {
       "type": "object",
-      "properties": {"from": {"$ref": "#/$defs/size"}, "to": {"$ref": "#/$defs/size"}},
+      "properties": {"from": {"$ref": "#/$defs/size"}, "to": {"$ref": "#/$defs/size"}, "step": {"$ref": "#/$defs/size"}},
       "required": ["from", "to"],
       "additionalProperties": false
     },
@@ -263,7 +263,10 @@ constexpr std::string_view kStockSchema = R"schema({
       "properties": {
         "id": {"type": ["string", "number"], "minLength": 1, "description": "its own, once"},
         "kind": {"enum": ["board", "sheet"]},
-        "length": {"$ref": "#/$defs/size", "description": "along its grain"},
+        "length": {
+          "anyOf": [{"$ref": "#/$defs/size"}, {"$ref": "#/$defs/range"}],
+          "description": "along its grain; of what is for sale a range, in steps of 300 mm or 12 in. where none is given"
+        },
         "width": {
           "anyOf": [{"$ref": "#/$defs/size"}, {"$ref": "#/$defs/range"}],
           "description": "across its grain; of random widths the narrowest and the widest"

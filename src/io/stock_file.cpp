@@ -4,10 +4,9 @@
 #include <array>
 #include <charconv>
 #include <cmath>
-#include <iterator>
+#include <set>
 #include <utility>
 
-#include "csv_table.h"
 #include "value_reader.h"
 
 namespace haunch {
@@ -17,8 +16,6 @@ constexpr std::array<std::string_view, 5> kPerWords = {"board", "board_foot", "c
                                                        "metre", "square_metre"};
 constexpr int kMostOfOne = 100'000;
 constexpr int kPricePlaces = 4;
-constexpr std::string_view kUnitColumns[] = {"length",   "width",     "thickness",
-                                             "end_trim", "edge_trim", "defects"};
 const std::vector<std::string_view> kItemKeys = {
     "id",    "species", "kind",  "length",  "width",    "thickness", "surface", "count",
     "price", "per",     "grain", "defects", "end_trim", "edge_trim", "taken",   "note"};
@@ -217,7 +214,47 @@ class StockReader {
     check_trim(path, item);
     if (const Value* defects = value.find("defects"))
       read_defects(*defects, child_path(path, "defects"), item);
-    file_.items.push_back(std::move(item));
+    add_lengths(item);
+  }
+
+  /// One board; of a range of lengths one of each, called after it.
+  void add_lengths(const StockItem& item) {
+    if (lengths_.to == Length()) {
+      file_.items.push_back(item);
+      return;
+    }
+    for (Length length = item.length; length <= lengths_.to; length += lengths_.step) {
+      file_.items.push_back(item);
+      file_.items.back().length = length;
+      file_.items.back().id += " " + decimal(length, file_.unit);
+    }
+  }
+
+  /// A length, or {"from", "to", "step"}, as CSV "1800..5400".
+  void read_length(const Value& value, const Value& board, const std::string& board_path,
+                   StockItem& item) {
+    constexpr std::int64_t kMostLengths = 60;
+    const std::string path = child_path(board_path, "length");
+    lengths_ = {};
+    const auto range = read_range(value, path, {"from", "to", "step"}, "shortest", "longest");
+    if (!range) {
+      item.length = values_.length(value, path, false).value_or(Length());
+      return;
+    }
+    std::optional<Length> step =
+        file_.unit == Unit::mm ? Length::from_mm(300) : Length::from_inch_parts(12);
+    if (const Value* by = value.find("step"))
+      step = values_.length(*by, child_path(path, "step"), false);
+    item.length = range->from.value_or(Length());
+    if (!range->from || !range->to || !step) return;
+    if (*range->from > *range->to)
+      values_.problem(path, "the shortest is longer than the longest; write the lesser first");
+    else if ((*range->to - *range->from).steps() / step->steps() >= kMostLengths)
+      values_.problem(path, "makes over 60 lengths; take longer steps");
+    else if (board.find("count") != nullptr || board.find("price") == nullptr)
+      values_.problem(path, "a range of lengths is for what the yard sells, without a \"count\"");
+    else
+      lengths_ = {*range->to, *step};
   }
 
   void read_id(const Value& value, const std::string& path, StockItem& item) {
@@ -229,9 +266,7 @@ class StockReader {
     if (!text) return;
     item.id = *text;
     if (item.id.empty()) values_.problem(at, "is empty; give the board a name of its own");
-    const bool twice = std::any_of(file_.items.begin(), file_.items.end(),
-                                   [&](const StockItem& other) { return other.id == item.id; });
-    if (twice && !item.id.empty())
+    if (!item.id.empty() && !ids_.insert(item.id).second)
       values_.problem(at, "\"" + item.id +
                               "\" is the id of an earlier board too; give each its own, or one "
                               "of them a \"count\"");
@@ -257,7 +292,7 @@ class StockReader {
 
   void read_sizes(const Value& value, const std::string& path, StockItem& item) {
     if (const Value* length = required(value, path, "length", "along its grain"))
-      item.length = values_.length(*length, child_path(path, "length"), false).value_or(Length());
+      read_length(*length, value, path, item);
     if (const Value* width = required(value, path, "width", "across its grain"))
       read_width(*width, child_path(path, "width"), item);
     const Value* thickness =
@@ -283,26 +318,39 @@ class StockReader {
                      part_of(value, value.text.substr(dots + 2)));
   }
 
-  void read_width(const Value& value, const std::string& path, StockItem& item) {
+  struct Range {
     std::optional<Length> from, to;
-    if (const auto range = range_of(value)) {
-      from = values_.length(range->first, path, false);
-      to = values_.length(range->second, path, false);
-    } else if (value.kind == Value::Kind::object) {
-      check_keys(value, path, {"from", "to"});
-      const Value* least = required(value, path, "from", "the narrowest");
-      const Value* most = required(value, path, "to", "the widest");
-      if (least != nullptr) from = values_.length(*least, child_path(path, "from"), false);
-      if (most != nullptr) to = values_.length(*most, child_path(path, "to"), false);
-    } else {
+  };
+
+  /// {"from", "to"}, or "150..250"; nothing where it is neither.
+  std::optional<Range> read_range(const Value& value, const std::string& path,
+                                  const std::vector<std::string_view>& keys,
+                                  const std::string& least, const std::string& most) {
+    if (const auto range = range_of(value))
+      return Range{values_.length(range->first, path, false),
+                   values_.length(range->second, path, false)};
+    if (value.kind != Value::Kind::object) return {};
+    check_keys(value, path, keys);
+    const auto end = [&](std::string_view key, const std::string& which) {
+      const Value* found = required(value, path, key, "the " + which);
+      return found == nullptr ? std::optional<Length>()
+                              : values_.length(*found, child_path(path, key), false);
+    };
+    const std::optional<Length> from = end("from", least);
+    return Range{from, end("to", most)};
+  }
+
+  void read_width(const Value& value, const std::string& path, StockItem& item) {
+    const auto range = read_range(value, path, {"from", "to"}, "narrowest", "widest");
+    if (!range) {
       item.width = values_.length(value, path, false).value_or(Length());
       return;
     }
-    if (!from || !to) return;
-    if (*from > *to)
+    if (!range->from || !range->to) return;
+    if (*range->from > *range->to)
       values_.problem(path, "the narrowest is wider than the widest; write the lesser first");
-    item.width = *from;
-    item.widest = *to;
+    item.width = *range->from;
+    item.widest = *range->to;
   }
 
   void read_price(const Value& value, const std::string& path, StockItem& item) {
@@ -325,6 +373,9 @@ class StockReader {
     const auto choice =
         per == nullptr ? std::nullopt : values_.choice(*per, child_path(path, "per"), words);
     if (amount && choice) item.price = Price{*amount, static_cast<Per>(*choice)};
+    if (item.price && item.price->per == Per::board && lengths_.to != Length())
+      values_.problem(child_path(path, "per"),
+                      "boards of a range of lengths are not all of one price; write another unit");
   }
 
   std::optional<std::int64_t> amount_of(const Value& price, const std::string& path) {
@@ -423,86 +474,12 @@ class StockReader {
   std::optional<Unit> units_;
   ValueReader values_;
   StockFile file_;
+  std::set<std::string> ids_;
+  struct Lengths {
+    Length to, step;
+  };
+  Lengths lengths_;  // of the board being read; 0 where it has one length
 };
-
-/// The name of a column without its unit, and the unit.
-std::pair<std::string, std::optional<Unit>> column_of(const std::string& name) {
-  for (const std::string_view known : kUnitColumns) {
-    if (name == std::string(known) + "_mm") return {std::string(known), Unit::mm};
-    if (name == std::string(known) + "_in") return {std::string(known), Unit::inch};
-  }
-  return {name, {}};
-}
-
-/// What the header says of units, and what is wrong with it.
-struct HeaderReading {
-  std::optional<Unit> units;
-  std::vector<Problem> problems;
-};
-
-/// Takes the units out of the header's names.
-HeaderReading take_units(CsvReading& csv) {
-  HeaderReading read;
-  std::optional<Unit>& units = read.units;
-  if (csv.header.empty()) return read;
-  for (Entry& column : csv.header) {
-    const auto [name, unit] = column_of(column.key);
-    column.key = name;
-    if (unit && units && unit != units)
-      read.problems.push_back(
-          {"", "the columns have both units; keep to one in a file", column.offset});
-    if (unit) units = unit;
-  }
-  for (const std::string_view needed : {"id", "length", "width", "thickness"}) {
-    const bool there = std::any_of(csv.header.begin(), csv.header.end(),
-                                   [&](const Entry& column) { return column.key == needed; });
-    if (there) continue;
-    const bool length = needed != "id";
-    read.problems.push_back({"",
-                             "has no column \"" + std::string(needed) + (length ? "_mm\"" : "\"") +
-                                 "; every board needs id, length, width and thickness",
-                             0});
-  }
-  for (const Entry& column : csv.header) {
-    if (std::find(kItemKeys.begin(), kItemKeys.end(), column.key) != kItemKeys.end()) continue;
-    const std::string_view nearest = nearest_word(column.key, kItemKeys);
-    read.problems.push_back(
-        {"",
-         "column \"" + column.key + "\" is not known; " +
-             (nearest.empty() ? "the columns are " + quoted_list(kItemKeys, "and")
-                              : "did you mean \"" + std::string(nearest) + "\"?"),
-         column.offset});
-  }
-  return read;
-}
-
-/// "/stock/3/width" becomes "column width"; the place says the rest.
-std::string column_path(const std::string& path) {
-  const auto steps = std::count(path.begin(), path.end(), '/');
-  if (steps < 3) return {};
-  const std::size_t start = path.find('/', path.find('/', 1) + 1) + 1;
-  return "column " + path.substr(start, path.find('/', start) - start);
-}
-
-/// The rows as a stock file; every problem with its offset and its column.
-StockReading read_rows(Value rows, std::optional<Unit> units) {
-  for (Value& row : rows.list)
-    for (Entry& entry : row.entries)
-      entry.key = column_of(entry.key).first;
-  Value document;
-  document.kind = Value::Kind::object;
-  document.entries.push_back({"stock", 0, std::move(rows)});
-  StockReading reading = StockReader(document, units).read();
-  for (Problem& problem : reading.problems) {
-    if (!problem.offset) problem.offset = offset_of(document, problem.path);
-    problem.path = column_path(problem.path);
-    const std::size_t unitless = problem.message.find(" has no unit; give");
-    if (unitless != std::string::npos)
-      problem.message = problem.message.substr(0, unitless) +
-                        " has no unit; call the columns \"length_mm\" or \"length_in\", and so on";
-  }
-  return reading;
-}
 
 }  // namespace
 
@@ -510,31 +487,30 @@ std::string_view per_word(Per per) {
   return kPerWords[static_cast<std::size_t>(per)];
 }
 
-std::int64_t cost_of(const StockItem& item) {
-  constexpr double kTenThousandthsInHundredth = 100;
-  if (!item.price) return 0;
+double measure_of(const StockItem& item) {
   const Length width = item.widest ? floor_half(item.width + *item.widest) : item.width;
   const lumber::Area area = lumber::area_of(item.length, width);
   constexpr double kMillimetresInMetre = 1000;
-  double measure = 1;
   switch (item.price->per) {
+    case Per::board_foot:
+      return lumber::board_feet(area, item.nominal);
+    case Per::cubic_metre:
+      return lumber::cubic_metres(area, item.nominal);
+    case Per::metre:
+      return static_cast<double>(item.length.steps()) / static_cast<double>(Length::kStepsPerMm) /
+             kMillimetresInMetre;
+    case Per::square_metre:
+      return lumber::square_metres(area);
     case Per::board:
       break;
-    case Per::board_foot:
-      measure = lumber::board_feet(area, item.nominal);
-      break;
-    case Per::cubic_metre:
-      measure = lumber::cubic_metres(area, item.nominal);
-      break;
-    case Per::metre:
-      measure = static_cast<double>(item.length.steps()) /
-                static_cast<double>(Length::kStepsPerMm) / kMillimetresInMetre;
-      break;
-    case Per::square_metre:
-      measure = lumber::square_metres(area);
-      break;
   }
-  return std::llround(static_cast<double>(item.price->ten_thousandths) * measure /
+  return 1;
+}
+
+std::int64_t cost_of(const StockItem& item) {
+  constexpr double kTenThousandthsInHundredth = 100;
+  if (!item.price) return 0;
+  return std::llround(static_cast<double>(item.price->ten_thousandths) * measure_of(item) /
                       kTenThousandthsInHundredth);
 }
 
@@ -570,25 +546,12 @@ StockFile usual_stock_file(Unit unit) {
   return file;
 }
 
-StockReading read_stock(const Value& document) {
-  return StockReader(document, {}).read();
+StockReading read_stock(const Value& document, std::optional<Unit> units) {
+  return StockReader(document, units).read();
 }
 
-StockReading read_stock_csv(std::string_view text) {
-  CsvReading csv = read_csv(text);
-  HeaderReading header = take_units(csv);
-  std::vector<Problem> problems = std::move(header.problems);
-  const bool readable = problems.empty() && !csv.header.empty();
-  std::move(csv.problems.begin(), csv.problems.end(), std::back_inserter(problems));
-  std::optional<StockFile> file;
-  if (readable) {
-    StockReading reading = read_rows(std::move(csv.rows), header.units);
-    std::move(reading.problems.begin(), reading.problems.end(), std::back_inserter(problems));
-    if (problems.empty()) file = std::move(reading.file);
-  }
-  std::stable_sort(problems.begin(), problems.end(),
-                   [](const Problem& a, const Problem& b) { return *a.offset < *b.offset; });
-  return {std::move(file), std::move(problems)};
+const std::vector<std::string_view>& stock_item_keys() {
+  return kItemKeys;
 }
 
 }  // namespace haunch

@@ -14,7 +14,8 @@
 //       "species": "birch plywood", "price": 62, "per": "board"}]}
 //
 // What has a price is for sale, the rest in hand. Of CSV the rows are what "stock" lists, the
-// columns its keys; lengths carry their unit in the header ("length_mm").
+// columns its keys; lengths carry their unit in the header ("length_mm"). Above the header there
+// may be rows of two fields, a setting and its value ("trim.end_mm", 20).
 #pragma once
 
 #include <cstdint>
@@ -59,6 +60,9 @@ struct StockItem {
   std::optional<Length> end_trim, edge_trim;  // of its own
 };
 
+/// How much one is in the unit of its price; of random widths at the middle one. It has a price.
+double measure_of(const StockItem& item);
+
 /// What one comes to, in hundredths; of random widths at the middle one. In hand it is nothing.
 std::int64_t cost_of(const StockItem& item);
 
@@ -78,6 +82,7 @@ struct StockFile {
   Sawing sawing;
   std::vector<Assumed> assumed;
   std::vector<StockItem> items;
+  std::optional<std::uint32_t> kerf_offset;  // in CSV, where it says
 };
 
 struct StockReading {
@@ -88,7 +93,11 @@ struct StockReading {
 /// What is assumed of a shop that says nothing.
 StockFile usual_stock_file(Unit unit);
 
-StockReading read_stock(const Value& document);
+/// Bare numbers are in `units` where the document does not say.
+StockReading read_stock(const Value& document, std::optional<Unit> units = {});
+
+/// What a board or sheet may say of itself.
+const std::vector<std::string_view>& stock_item_keys();
 
 /// The same of CSV; offsets are in `text`.
 StockReading read_stock_csv(std::string_view text);

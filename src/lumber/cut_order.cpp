@@ -39,6 +39,7 @@ class Bench {
   void cut_away_below(Spot& piece, StepKind kind, Length place, StepReason reason);
   void keep(const Spot& piece);
   Spot trimmed(const BoardKind& board);
+  bool is_worth_cutting(const BoardKind& board, const Span& span, const SpanLayout& layout) const;
   void cut_span(Spot piece, const SpanLayout& layout);
   void cut_section(Spot piece, const Section& section, View view);
   void cut_row(Spot piece, const Row& row, View view);
@@ -98,12 +99,21 @@ void Bench::cut(const Pattern& pattern) {
   Spot rest = trimmed(board);
   for (std::size_t index = 0; index < board.spans.size(); ++index) {
     const Span& span = board.spans[index];
+    if (!is_worth_cutting(board, span, pattern.spans[index])) continue;
     const Length start = Length::from_steps(span.start);
     cut_away_below(rest, StepKind::crosscut, start, StepReason::defect);
     const Spot clear =
         cut_off(rest, StepKind::crosscut, start + sawn(span.length), StepReason::defect);
     cut_span(clear, pattern.spans[index]);
   }
+}
+
+/// Where it yields neither parts nor an offcut, it is left as scrap with the defects beside it.
+bool Bench::is_worth_cutting(const BoardKind& board, const Span& span,
+                             const SpanLayout& layout) const {
+  const Saw& saw = order_.saw;
+  return !layout.sections.empty() || (saw.keep_offcuts && sawn(span.length) >= saw.offcut_length &&
+                                      sawn(board.clear_width) >= saw.offcut_width);
 }
 
 void Bench::cut_span(Spot piece, const SpanLayout& layout) {

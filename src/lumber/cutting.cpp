@@ -5,9 +5,11 @@
 #include <utility>
 
 #include "cut_order.h"
+#include "gather.h"
 #include "groups.h"
 #include "search.h"
 #include "shortage.h"
+#include "tidy.h"
 
 namespace haunch::lumber {
 
@@ -64,6 +66,8 @@ Plan plan_cutting(const CuttingOrder& order) {
   Model model = model_of(order);
   Found found = found_for(model, order);
   std::vector<Pattern>& patterns = found.solution.patterns;
+  for (Pattern& pattern : patterns)
+    tidy(pattern, model, order);
   sort_patterns(patterns);
   Plan plan;
   Supply supply(model, want_order(patterns, model, order));
@@ -77,6 +81,7 @@ Plan plan_cutting(const CuttingOrder& order) {
   plan.unplaced = unplaced_of(left, model, order);
   if (!left.empty()) plan.shortage = shortage_of(found.solution, model, found.proven_short);
   plan.split_groups = split_groups(plan.boards, order);
+  gather(plan, order);
   plan.totals = totals_of(plan.boards, order);
   plan.bounds = found.bounds;
   finish_bounds(plan.bounds, model, found.solution);

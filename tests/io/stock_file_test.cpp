@@ -92,6 +92,43 @@ TEST_CASE("CSV says the same as JSON") {
   CHECK(board.price->ten_thousandths == 102'500);
 }
 
+TEST_CASE("settings stand above the table of CSV") {
+  const StockReading csv = read_stock_csv(
+      "kerf_mm,4,,\ntrim.end_mm,20,,\nglue_up.limit_mm,120,,\nwaste.percent,25,,\n"
+      "waste.of,needed,,\nmatch,yes,,\ncurrency,EUR,,\n,,,\n"
+      "id,length_mm,width_mm,thickness_mm\na,2000,150,27\n");
+  REQUIRE(csv.file.has_value());
+  const Sawing& sawing = csv.file->sawing;
+  CHECK(sawing.kerf == mm(4));
+  CHECK(sawing.end_trim == mm(20));
+  CHECK(sawing.edge_trim == Length());
+  CHECK(sawing.strip_limit == mm(120));
+  CHECK(sawing.waste.percent == 25);
+  CHECK_FALSE(sawing.waste.of_bought);
+  CHECK(sawing.match);
+  CHECK(csv.file->currency == "EUR");
+  CHECK(csv.file->items.size() == 1);
+}
+
+TEST_CASE("a range of lengths is a board of each, in steps of 300") {
+  const StockFile file = stock(R"({"units": "mm", "stock": [
+      {"id": "y", "length": {"from": 1800, "to": 2500}, "width": 200, "thickness": 40,
+       "price": 10, "per": "metre"}]})");
+  REQUIRE(file.items.size() == 3);  // 1800, 2100, 2400
+  CHECK(file.items[0].id == "y 1800");
+  CHECK(file.items[2].length == mm(2400));
+  CHECK(cost_of(file.items[2]) == 2400);
+}
+
+TEST_CASE("of a range of lengths the shortest that does is bought") {
+  // 4 x 500 + 3 x 3 = 2009 do not come from 1800, and 2100 is less than 2400.
+  const StockFile file = stock(R"({"units": "mm", "kerf": 3, "stock": [
+      {"id": "y", "length": {"from": 1800, "to": 4800}, "width": 72, "thickness": 27,
+       "price": 10, "per": "metre"}]})");
+  const LumberReport report = report_lumber(four_parts(""), file, Unit::mm, {});
+  CHECK(totals_of(report).cost == 2100);
+}
+
 TEST_CASE("a fault in CSV has the place of its field") {
   const std::string text = "id,length_mm,width_mm,thickness_mm\na,2000,150,27\nb,2000,-5,27\n";
   const StockReading csv = read_stock_csv(text);
