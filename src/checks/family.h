@@ -36,6 +36,11 @@ struct Bounds {
 void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
             std::optional<std::size_t> joint, std::optional<Length> value, const Bounds& bounds);
 
+/// Where a leaf's opening is, in x and y, and the box around what of the leaf stands in it: of a
+/// rebated leaf what lies behind its lip.
+Box opening_of(const Assembly& built);
+Box room_in_opening(const std::vector<Solid>& solids, const Opening& opening);
+
 // The families, each in a file of its name.
 void check_whole(Bench& bench);
 void check_fits(Bench& bench);
@@ -43,10 +48,14 @@ void check_walls(Bench& bench);
 void check_proportions(Bench& bench);
 void check_clashes(Bench& bench);
 void check_hanging(Bench& bench);
+void check_meetings(Bench& bench);
+/// Of a leaf, moved or not, that lies over the edges of the opening it was built for.
+void check_laps(Bench& bench, const Assembly& built);
 
 // The same of wood that has moved: nothing is as designed any more, but must still have room.
 void check_moved_whole(Bench& bench, const Assembly& built);
 void check_moved_fits(Bench& bench);
+void check_moved_meetings(Bench& bench);
 
 std::vector<const Rule*> rules_of_whole();
 std::vector<const Rule*> rules_of_fits();
@@ -54,5 +63,7 @@ std::vector<const Rule*> rules_of_walls();
 std::vector<const Rule*> rules_of_proportions();
 std::vector<const Rule*> rules_of_clashes();
 std::vector<const Rule*> rules_of_hanging();
+std::vector<const Rule*> rules_of_meetings();
+std::vector<const Rule*> rules_of_laps();
 
 }  // namespace haunch

@@ -26,6 +26,13 @@ constexpr Rule kGain{"gain-across",
                      "a hinge's two leaves are screwed in at one height and depth", true};
 constexpr Rule kStrike{"strike-across", "between the middles of the lock and of its strike",
                        "a latch and its strike have about 1 mm of play (trade practice)", true};
+constexpr Rule kLip{"lip-rest", "between the leaf's lip and the frame's face",
+                    "the lip is to lie on the frame all round"};
+constexpr std::string_view kShows =
+    "under 3 mm (1/8 in) the gap shows as the wood shrinks (trade practice)";
+constexpr Rule kLipLeft{"lip-left", "of lip over the frame, left", kShows};
+constexpr Rule kLipRight{"lip-right", "of lip over the frame, right", kShows};
+constexpr Rule kLipHead{"lip-head", "of lip over the frame, head", kShows};
 
 /// The wood of a leaf, and of everything else.
 struct TwoSides {
@@ -46,6 +53,20 @@ TwoSides sides_of(const Bench& bench, const Hanging& hung) {
   return sides;
 }
 
+/// What stands while a leaf opens: everything else, but the leaf that opens before it.
+Wood standing_as_it_opens(const Bench& bench, const Hanging& hung) {
+  Wood rest;
+  for (std::size_t number = 0; number < bench.solids.size(); ++number) {
+    const bool opens =
+        std::any_of(bench.assembly.hung.begin(), bench.assembly.hung.end(), [&](const Hanging& it) {
+          const bool its = number >= it.first && number < it.first + it.count;
+          return its && (it.first == hung.first || (hung.opens_second && !it.opens_second));
+        });
+    if (!opens) add(rest, bench.solids[number].wood);
+  }
+  return rest;
+}
+
 /// Corners of wood along x and z: how far out of a leaf a place is, and how deep.
 struct Point {
   double x, z;
@@ -64,28 +85,68 @@ std::vector<Point> corners_of(const Wood& wood) {
   return points;
 }
 
-/// How far towards the lock side any corner reaches while it is still behind the frame's face, on
-/// its way round the pin. A corner's way is a circle about the pin, which stands at -k before the
-/// face; it reaches farthest where it comes out of the face, at sqrt(r^2 - k^2) from the pin.
-double swing_reach(const Wood& leaf, const Hanging& hung) {
-  const auto pin_x = static_cast<double>(hung.pin_x.steps());
-  const auto pin_z = static_cast<double>(hung.pin_z.steps());
-  double most = 0;
-  for (const Point& point : corners_of(leaf)) {
-    const double out = hung.hinged_right ? pin_x - point.x : point.x - pin_x;
-    if (out <= 0 || point.z < 0) continue;
-    const double deep = point.z - pin_z;
-    most = std::max(most, std::sqrt(out * out + deep * deep - pin_z * pin_z));
+/// Something in the way of an opening leaf: where it begins, from the pin towards the lock side,
+/// and how far behind the pin its front is.
+struct InTheWay {
+  double out, deep;
+};
+
+std::vector<InTheWay> in_the_way(const Wood& rest, const Hanging& hung) {
+  const auto steps = [](Length length) { return static_cast<double>(length.steps()); };
+  std::vector<InTheWay> all;
+  for (const Box& box : bounds_of(rest)) {
+    const Length out = hung.hinged_right ? hung.pin_x - box.high[0] : box.low[0] - hung.pin_x;
+    all.push_back({steps(out), steps(box.low[2] - hung.pin_z)});
   }
-  return most;
+  return all;
 }
 
-/// What is left between the far corner's way and what stands at the lock side.
-Length swing_room(const TwoSides& sides, const Hanging& hung, Length gap) {
-  const Box room = room_of(sides.leaf);
-  const Length obstacle =
-      hung.hinged_right ? hung.pin_x - (room.low[0] - gap) : room.high[0] + gap - hung.pin_x;
-  return nearest_step(static_cast<double>(obstacle.steps()) - swing_reach(sides.leaf, hung));
+/// The least that any corner of the leaf is left as it passes what stands beyond it. A corner's way
+/// is a circle about the pin, which stands before the face; it reaches farthest where it comes to
+/// the front of what it passes, d behind the pin: sqrt(r^2 - d^2).
+std::optional<Length> swing_room(const Wood& leaf, const Wood& rest, const Hanging& hung) {
+  const auto pin_x = static_cast<double>(hung.pin_x.steps());
+  const auto pin_z = static_cast<double>(hung.pin_z.steps());
+  const std::vector<InTheWay> all = in_the_way(rest, hung);
+  std::optional<double> least;
+  for (const Point& point : corners_of(leaf)) {
+    const double out = hung.hinged_right ? pin_x - point.x : point.x - pin_x;
+    const double deep = point.z - pin_z;
+    for (const InTheWay& it : all) {
+      if (out <= 0 || it.out < out || it.deep > deep || it.deep < 0) continue;
+      const double room = it.out - std::sqrt(out * out + deep * deep - it.deep * it.deep);
+      if (!least || room < *least) least = room;
+    }
+  }
+  return least ? std::optional(nearest_step(*least)) : std::nullopt;
+}
+
+/// What of a leaf stands behind the frame's face, or before it.
+Wood part_of(const Wood& leaf, bool behind) {
+  Box region = room_of(leaf);
+  (behind ? region.low : region.high)[2] = Length();
+  return clipped(leaf, region);
+}
+
+/// The lip lies on the frame's face, and over it as far as it was set out.
+void check_lip(Bench& bench, const Hanging& hung, const TwoSides& sides) {
+  const Wood lip = part_of(sides.leaf, false);
+  const Wood body = part_of(sides.leaf, true);
+  report(bench, kLip, {hung.first}, {}, gap(lip, sides.rest, {2, true}),
+         Bounds{Length(), Length(), {}, {}});
+  const Box out = room_of(lip);
+  const Box in = room_of(body);
+  const auto tell = [&](const Rule& rule, Way way, Length design) {
+    const auto gap_there = gap(body, sides.rest, way);
+    if (design <= Length() || !gap_there) return;
+    const Length lap = (way.upwards ? out.high[way.axis] - in.high[way.axis]
+                                    : in.low[way.axis] - out.low[way.axis]) -
+                       *gap_there;
+    report(bench, rule, {hung.first}, {}, lap, Bounds{design, design, bench.limits.least_over, {}});
+  };
+  tell(kLipLeft, {0, false}, hung.lap.left);
+  tell(kLipRight, {0, true}, hung.lap.right);
+  tell(kLipHead, {1, true}, hung.lap.head);
 }
 
 void check_leaf(Bench& bench, const Hanging& hung) {
@@ -94,16 +155,19 @@ void check_leaf(Bench& bench, const Hanging& hung) {
   const auto tell = [&](const Rule& rule, std::optional<Length> found, Length design) {
     report(bench, rule, {hung.first}, {}, found, Bounds{design, design, {}, {}});
   };
-  const auto left = gap_to({0, false});
-  const auto right = gap_to({0, true});
-  tell(kLeft, left, hung.left);
-  tell(kRight, right, hung.right);
+  tell(kLeft, gap_to({0, false}), hung.left);
+  tell(kRight, gap_to({0, true}), hung.right);
   tell(kHead, gap_to({1, true}), hung.head);
   tell(kFoot, gap_to({1, false}).value_or(room_of(sides.leaf).low[1]), hung.foot);
-  tell(kStop, gap_to({2, true}), hung.stop);
-  const auto lock = hung.hinged_right ? left : right;
-  if (lock)
-    report(bench, kSwing, {hung.first}, {}, swing_room(sides, hung, *lock),
+  if (hung.lip == Length()) {
+    tell(kStop, gap_to({2, true}), hung.stop);
+  } else {
+    const auto behind = gap(part_of(sides.leaf, true), sides.rest, {2, true});
+    tell(kStop, behind, hung.stop);
+    check_lip(bench, hung, sides);
+  }
+  if (const auto room = swing_room(sides.leaf, standing_as_it_opens(bench, hung), hung))
+    report(bench, kSwing, {hung.first}, {}, room,
            Bounds{Length(), {}, bench.limits.least_swing, {}});
 }
 
@@ -196,7 +260,8 @@ void check_hanging(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_hanging() {
-  return {&kLeft, &kRight, &kHead, &kFoot, &kStop, &kSwing, &kGain, &kStrike};
+  return {&kLeft, &kRight,   &kHead,     &kFoot,    &kStop, &kSwing,
+          &kLip,  &kLipLeft, &kLipRight, &kLipHead, &kGain, &kStrike};
 }
 
 }  // namespace haunch

@@ -126,6 +126,13 @@ std::string panels_table(const ItemReport& report, const LengthPrinter& lengths)
   return table.empty() ? "" : table.text(decimals(lengths), 2);
 }
 
+/// How far an overlay leaf lies over its opening: its gaps turned round.
+AtEach<SideGaps> over_opening(AtEach<SideGaps> gaps) {
+  for (SideGaps& at : gaps)
+    at = {-at.left, -at.right, -at.head, -at.foot};
+  return gaps;
+}
+
 std::string leaf_table(const ItemReport& report, const LengthPrinter& lengths) {
   if (!report.seasons->leaf) return {};
   TextTable table(titles(report, "leaf", ""));
@@ -135,10 +142,13 @@ std::string leaf_table(const ItemReport& report, const LengthPrinter& lengths) {
   AtEach<SideGaps> gaps;
   for (std::size_t i = 0; i < gaps.size(); ++i)
     gaps[i] = leaf[i].gaps;
-  add_row(table, "", "gap left", gaps, &SideGaps::left, unit);
-  add_row(table, "", "gap right", gaps, &SideGaps::right, unit);
-  add_row(table, "", "gap at the head", gaps, &SideGaps::head, unit);
-  add_row(table, "", "gap at the foot", gaps, &SideGaps::foot, unit);
+  const bool overlay = report.wood.opening->meets == Meets::overlay;
+  if (overlay) gaps = over_opening(gaps);
+  const std::string word = overlay ? "over the opening " : "gap ";
+  add_row(table, "", word + (overlay ? "at the left" : "left"), gaps, &SideGaps::left, unit);
+  add_row(table, "", word + (overlay ? "at the right" : "right"), gaps, &SideGaps::right, unit);
+  add_row(table, "", word + "at the head", gaps, &SideGaps::head, unit);
+  add_row(table, "", word + "at the foot", gaps, &SideGaps::foot, unit);
   return table.text(decimals(lengths), 2);
 }
 
@@ -175,7 +185,7 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
     text += fmt::format(" leave {} {} a gap of {} at each side;",
                         marks.find(' ') == std::string::npos ? "panel" : "panels", marks,
                         figures.one(for_page(panel->at[kBuild].gap, lengths.unit())));
-  if (seasons.leaf) {
+  if (seasons.leaf && report.wood.opening->meets != Meets::overlay) {
     const SideGaps& gaps = (*seasons.leaf)[kBuild].gaps;
     text += fmt::format(" hang the leaf with {} left, {} right, {} head and {} foot",
                         figures.one(for_page(gaps.left, lengths.unit())),

@@ -28,28 +28,34 @@ TenonDesign tenon_for(const DoorPlan& plan, bool stub, Length depth) {
   return tenon;
 }
 
-Length usual_relish(const DoorLedger& ledger, Length rail_width) {
-  return std::max(nearest_multiple(floor_divide(rail_width, 3), ledger.defaults.whole),
+Length usual_relish(const DoorLedger& ledger, Length rail_width, Length rebate) {
+  return rebate +
+         std::max(nearest_multiple(floor_divide(rail_width - rebate, 3), ledger.defaults.whole),
                   ledger.defaults.least_relish);
 }
 
 /// What a tenon loses at its rail's outer edge, at the end of a stile.
-Length relish_of(DoorLedger& ledger, const DoorPlan& plan, const RailPlan& rail) {
-  const Length usual = usual_relish(ledger, rail.width);
+Length relish_of(DoorLedger& ledger, const DoorPlan& plan, std::size_t number) {
+  const RailPlan& rail = plan.frame.rails[number];
+  const Length rebate = plan.frame.rebate_of_rail(number);
+  const Length usual = usual_relish(ledger, rail.width, rebate);
   const Length relish = ledger.spec.relish.size.value_or(usual);
   if (!ledger.spec.relish.size)
     ledger.assume("tenon.relish", relish,
                   fmt::format("{}: {}", rail.name,
-                              usual == ledger.defaults.least_relish
+                              usual == rebate + ledger.defaults.least_relish
                                   ? "the least that keeps the stile's end whole"
-                                  : "a third of the rail"));
+                                  : "a third of the rail") +
+                      (rebate > Length() ? ", beyond the rebate" : ""));
   const Length edge = plan.join.mortise.edge_clearance;
-  if (edge >= relish && ledger.clean())
-    ledger.problem({"tenon.relish", "tenon.edge_clearance"},
-                   fmt::format("the {}'s relish of {} must be more than tenon.edge_clearance, {}, "
-                               "or the mortise comes out at the end of "
-                               "the stile",
-                               rail.name, ledger.say(relish), ledger.say(edge)));
+  if (edge + rebate >= relish && ledger.clean())
+    ledger.problem(
+        {"tenon.relish", "tenon.edge_clearance"},
+        fmt::format("the {}'s relish of {} must be more than tenon.edge_clearance{}, {}, "
+                    "or the mortise comes out at the end of "
+                    "the stile",
+                    rail.name, ledger.say(relish), rebate > Length() ? " and the rebate" : "",
+                    ledger.say(edge + rebate)));
   return relish;
 }
 
@@ -90,9 +96,10 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const Length groove = plan.groove.depth;
   const bool top = number == 0;
   const bool bottom = number + 1 == plan.frame.rails.size();
-  const Length outer = stub || !(top || bottom) ? Length() : relish_of(ledger, plan, rail);
+  const Length outer = stub || !(top || bottom) ? Length() : relish_of(ledger, plan, number);
   TenonDesign tenon = tenon_for(plan, stub, plan.join.rail_depth);
-  const Strip across{bottom ? outer : groove, rail.width - (top ? outer : groove)};
+  const Length lower = top ? groove_at_shoulder(plan) : groove;
+  const Strip across{bottom ? outer : lower, rail.width - (top ? outer : groove)};
   if (across.high <= across.low) {
     const std::string loss = outer > Length()
                                  ? fmt::format("less tenon.relish {}", ledger.say(outer))
@@ -157,8 +164,10 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
       ledger.add_lever("tenon.gap", *gap, Change::size, true);
   }
   if (plan.join.rail_stub) return;
-  const Length top = usual_relish(ledger, plan.frame.rails.front().width);
-  const Length bottom = usual_relish(ledger, plan.frame.rails.back().width);
+  const Length top =
+      usual_relish(ledger, plan.frame.rails.front().width, plan.frame.rebate_of_rail(0));
+  const Length bottom = usual_relish(ledger, plan.frame.rails.back().width,
+                                     plan.frame.rebate_of_rail(plan.frame.rails.size() - 1));
   if (ledger.spec.relish.size)
     ledger.take("tenon.relish", top, {});
   else if (top == bottom)
