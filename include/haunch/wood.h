@@ -183,14 +183,40 @@ struct Joint {
   Clearances design;
   std::optional<TenonSizes> tenon;
   std::optional<MortiseSizes> mortise;
+  bool arched = false;        // the receiving edge is an arch, cut as a polygon
   std::optional<Axis> cheek;  // along which the tenon is thin, if not along its piece's thickness
   bool has_shoulder = true;   // what enters closes on what receives it
 };
+
+/// Lengths at the four sides of something upright.
+struct Sides {
+  Length left, right, head, foot;
+
+  Length across() const { return left + right; }
+  Length upright() const { return head + foot; }
+};
+
+/// How a leaf meets its opening: it stands in it, lies before it, or stands in it with a lip, left
+/// by a rebate round its back, that lies before it.
+enum class Meets : unsigned char { inset, overlay, rebate };
 
 /// What an assembly is to fit into: the opening's sizes and the clearance at each side.
 struct Opening {
   Length width, height;
   Length left, right, head, foot;
+  Meets meets = Meets::inset;
+  Sides lap = {};   // how far the leaf, or its lip, lies over what is beside the opening
+  Length lip = {};  // thickness of a rebated leaf's lip
+};
+
+/// Two leaves of an assembly that meet edge to edge, and the room they were designed to have there.
+struct Meeting {
+  std::size_t left = 0, left_count = 0;    // the pieces of the left leaf
+  std::size_t right = 0, right_count = 0;  // and of the right one
+  Length gap;                              // from edge to edge
+  Length lap;                              // of rebated edges over each other; 0: square edges
+  Length rest;                             // of rebated edges, in the thickness
+  bool right_first = true;                 // which leaf opens first: it laps before the other
 };
 
 /// A leaf that hangs in the rest of its assembly, and the room it was designed to have there.
@@ -199,16 +225,20 @@ struct Hanging {
   Length left, right, head, foot;    // to what stands there; where nothing does, to the floor
   Length stop;                       // from its back to its stops
   bool hinged_right = false;
+  Length lip;                 // thickness of its lip, which lies on the face; 0: it has none
+  Sides lap;                  // how far that lies over what stands beside the leaf
+  bool opens_second = false;  // once the other leaf of its pair stands open
   Length pin_x, pin_z;  // the hinges' pin, in the assembly; it stands before the face: below 0
 };
 
 /// Pieces and joints that make one thing.
 struct Assembly {
-  std::string_view what = "leaf";  // a literal: leaf, frame …
+  std::string_view what = "leaf";  // a literal: leaf, pair, frame …
   Triple size;                     // width (x), height (y), thickness (z)
   std::optional<Opening> opening;
-  std::vector<Box> open;      // where nothing closes its face, as it should be
-  std::vector<Hanging> hung;  // its leaves, if it is what they hang in
+  std::vector<Box> open;          // where nothing closes its face, as it should be
+  std::vector<Hanging> hung;      // its leaves, if it is what they hang in
+  std::vector<Meeting> meetings;  // of leaves in pairs
   std::vector<Piece> pieces;
   std::vector<Joint> joints;
 };

@@ -39,6 +39,10 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
 
 /// The leaf that a piece is of, by its number; of what leaves hang in, none.
 std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece);
+/// Where a leaf's opening is, in x and y, and the box around what of the leaf stands in it: of a
+/// rebated leaf what lies behind its lip.
+Box opening_of(const Assembly& built);
+Box room_in_opening(const std::vector<Solid>& solids, const Opening& opening);
 
 // The families, each in a file of its name.
 void check_whole(Bench& bench);
@@ -47,6 +51,9 @@ void check_walls(Bench& bench);
 void check_proportions(Bench& bench);
 void check_clashes(Bench& bench);
 void check_hanging(Bench& bench);
+void check_meetings(Bench& bench);
+/// Of a leaf, moved or not, that lies over the edges of the opening it was built for.
+void check_laps(Bench& bench, const Assembly& built);
 
 // The same of wood that has moved: nothing is as designed any more, but must still have room.
 void check_moved_whole(Bench& bench, const Assembly& built);
@@ -54,6 +61,7 @@ void check_moved_fits(Bench& bench);
 void check_moved_hanging(Bench& bench);
 /// Tells what a leaf that has moved leaves on each side; `leaf`: its first piece where it hangs.
 void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf);
+void check_moved_meetings(Bench& bench);
 
 std::vector<const Rule*> rules_of_whole();
 std::vector<const Rule*> rules_of_fits();
@@ -61,5 +69,7 @@ std::vector<const Rule*> rules_of_walls();
 std::vector<const Rule*> rules_of_proportions();
 std::vector<const Rule*> rules_of_clashes();
 std::vector<const Rule*> rules_of_hanging();
+std::vector<const Rule*> rules_of_meetings();
+std::vector<const Rule*> rules_of_laps();
 
 }  // namespace haunch

@@ -29,6 +29,13 @@ constexpr Rule kGain{"gain-across",
                      "a hinge's two leaves are screwed in at one height and depth", true};
 constexpr Rule kStrike{"strike-across", "between the middles of the lock and of its strike",
                        "a latch and its strike have about 1 mm of play (trade practice)", true};
+constexpr Rule kLip{"lip-rest", "between the leaf's lip and the frame's face",
+                    "the lip is to lie on the frame all round"};
+constexpr std::string_view kShows =
+    "under 3 mm (1/8 in) the gap shows as the wood shrinks (trade practice)";
+constexpr Rule kLipLeft{"lip-left", "of lip over the frame, left", kShows};
+constexpr Rule kLipRight{"lip-right", "of lip over the frame, right", kShows};
+constexpr Rule kLipHead{"lip-head", "of lip over the frame, head", kShows};
 
 /// The wood of a leaf, and of everything else.
 struct TwoSides {
@@ -51,6 +58,20 @@ TwoSides sides_of(const std::vector<Solid>& solids, const Hanging& hung) {
   return sides;
 }
 
+/// What stands while a leaf opens: everything else, but the leaf that opens before it.
+Wood standing_as_it_opens(const Bench& bench, const Hanging& hung) {
+  Wood rest;
+  for (std::size_t number = 0; number < bench.solids.size(); ++number) {
+    const bool opens =
+        std::any_of(bench.assembly.hung.begin(), bench.assembly.hung.end(), [&](const Hanging& it) {
+          const bool its = number >= it.first && number < it.first + it.count;
+          return its && (it.first == hung.first || (hung.opens_second && !it.opens_second));
+        });
+    if (!opens) add(rest, bench.solids[number].wood);
+  }
+  return rest;
+}
+
 /// Corners of wood along x and z: how far out of a leaf a place is, and how deep.
 struct Point {
   double x, z;
@@ -69,28 +90,72 @@ std::vector<Point> corners_of(const Wood& wood) {
   return points;
 }
 
-/// How far towards the lock side any corner reaches while it is still behind the frame's face, on
-/// its way round the pin. A corner's way is a circle about the pin, which stands at -k before the
-/// face; it reaches farthest where it comes out of the face, at sqrt(r^2 - k^2) from the pin.
-double swing_reach(const Wood& leaf, const Hanging& hung) {
-  const auto pin_x = static_cast<double>(hung.pin_x.steps());
-  const auto pin_z = static_cast<double>(hung.pin_z.steps());
-  double most = 0;
-  for (const Point& point : corners_of(leaf)) {
-    const double out = hung.hinged_right ? pin_x - point.x : point.x - pin_x;
-    if (out <= 0 || point.z < 0) continue;
-    const double deep = point.z - pin_z;
-    most = std::max(most, std::sqrt(out * out + deep * deep - pin_z * pin_z));
+/// Something in the way of an opening leaf: where it begins, from the pin towards the lock side,
+/// and how far behind the pin its front is, at least 0: what stands beside the pin is met there.
+struct InTheWay {
+  double out, deep;
+};
+
+std::vector<InTheWay> in_the_way(const Wood& rest, const Hanging& hung) {
+  const auto steps = [](Length length) { return static_cast<double>(length.steps()); };
+  std::vector<InTheWay> all;
+  for (const Box& box : bounds_of(rest)) {
+    if (box.high[2] <= hung.pin_z) continue;
+    const Length out = hung.hinged_right ? hung.pin_x - box.high[0] : box.low[0] - hung.pin_x;
+    all.push_back({steps(out), steps(std::max(box.low[2] - hung.pin_z, Length()))});
   }
-  return most;
+  return all;
 }
 
-/// What is left between the far corner's way and what stands at the lock side.
-Length swing_room(const TwoSides& sides, const Hanging& hung, Length gap) {
-  const Box room = room_of(sides.leaf);
-  const Length obstacle =
-      hung.hinged_right ? hung.pin_x - (room.low[0] - gap) : room.high[0] + gap - hung.pin_x;
-  return nearest_step(static_cast<double>(obstacle.steps()) - swing_reach(sides.leaf, hung));
+/// The least that any corner of the leaf is left as it passes what stands beyond it. A corner's way
+/// is a circle about the pin, which stands before the face; it reaches farthest where it comes to
+/// the front of what it passes, d behind the pin: sqrt(r^2 - d^2).
+/// `stands_in`: how far a leaf that has moved may stand in what is beyond it.
+std::optional<Length> swing_room(const Wood& leaf, const Wood& rest, const Hanging& hung,
+                                 Length stands_in) {
+  const auto pin_x = static_cast<double>(hung.pin_x.steps());
+  const auto pin_z = static_cast<double>(hung.pin_z.steps());
+  const std::vector<InTheWay> all = in_the_way(rest, hung);
+  const auto within = static_cast<double>(stands_in.steps());
+  std::optional<double> least;
+  for (const Point& point : corners_of(leaf)) {
+    const double out = hung.hinged_right ? pin_x - point.x : point.x - pin_x;
+    const double deep = point.z - pin_z;
+    for (const InTheWay& it : all) {
+      if (out <= 0 || it.out <= 0 || it.out < out - within || it.deep > deep) continue;
+      const double room = it.out - std::sqrt(out * out + deep * deep - it.deep * it.deep);
+      if (!least || room < *least) least = room;
+    }
+  }
+  return least ? std::optional(nearest_step(*least)) : std::nullopt;
+}
+
+/// What of a leaf stands behind the frame's face, or before it.
+Wood part_of(const Wood& leaf, bool behind) {
+  Box region = room_of(leaf);
+  (behind ? region.low : region.high)[2] = Length();
+  return clipped(leaf, region);
+}
+
+/// The lip lies on the frame's face, and over it as far as it was set out.
+void check_lip(Bench& bench, const Hanging& hung, const TwoSides& sides) {
+  const Wood lip = part_of(sides.leaf, false);
+  const Wood body = part_of(sides.leaf, true);
+  report(bench, kLip, {hung.first}, {}, gap(lip, sides.rest, {2, true}),
+         Bounds{Length(), Length(), {}, {}});
+  const Box out = room_of(lip);
+  const Box in = room_of(body);
+  const auto tell = [&](const Rule& rule, Way way, Length design) {
+    const auto gap_there = gap(body, sides.rest, way);
+    if (design <= Length() || !gap_there) return;
+    const Length lap = (way.upwards ? out.high[way.axis] - in.high[way.axis]
+                                    : in.low[way.axis] - out.low[way.axis]) -
+                       *gap_there;
+    report(bench, rule, {hung.first}, {}, lap, Bounds{design, design, bench.limits.least_over, {}});
+  };
+  tell(kLipLeft, {0, false}, hung.lap.left);
+  tell(kLipRight, {0, true}, hung.lap.right);
+  tell(kLipHead, {1, true}, hung.lap.head);
 }
 
 /// As moved wood is: what was 0 as built may come out a few steps off it.
@@ -155,10 +220,12 @@ Round moved_round_of(const TwoSides& sides) {
   return round;
 }
 
-void check_swing(Bench& bench, const Hanging& hung, const TwoSides& sides, const Round& round) {
-  const auto lock = hung.hinged_right ? round.left : round.right;
-  if (lock)
-    report(bench, kSwing, {hung.first}, {}, swing_room(sides, hung, *lock),
+void check_swing(Bench& bench, const Hanging& hung, const TwoSides& sides) {
+  // Far less than from any corner of a leaf to its next, and more than wood moves.
+  const Length stands_in = bench.moisture ? Length::from_mm(10) : Length();
+  const Wood rest = standing_as_it_opens(bench, hung);
+  if (const auto room = swing_room(sides.leaf, rest, hung, stands_in))
+    report(bench, kSwing, {hung.first}, {}, room,
            Bounds{Length(), {}, bench.limits.least_swing, {}});
 }
 
@@ -172,8 +239,13 @@ void check_leaf(Bench& bench, const Hanging& hung) {
   tell(kRight, round.right, hung.right);
   tell(kHead, round.head, hung.head);
   tell(kFoot, round.foot, hung.foot);
-  tell(kStop, round.stop, hung.stop);
-  check_swing(bench, hung, sides, round);
+  if (hung.lip == Length()) {
+    tell(kStop, round.stop, hung.stop);
+  } else {
+    tell(kStop, gap(part_of(sides.leaf, true), sides.rest, {2, true}), hung.stop);
+    check_lip(bench, hung, sides);
+  }
+  check_swing(bench, hung, sides);
 }
 
 // ---- what is let in to a leaf's edges, and across from them
@@ -298,12 +370,13 @@ void check_moved_hanging(Bench& bench) {
     const Round round = moved_round_of(sides);
     report_moved_sides(bench, hung_state(bench, hung).gaps, hung.first);
     report(bench, kMovedStop, {hung.first}, {}, round.stop, kNotShut);
-    check_swing(bench, hung, sides, round);
+    check_swing(bench, hung, sides);
   }
 }
 
 std::vector<const Rule*> rules_of_hanging() {
-  return {&kLeft, &kRight, &kHead, &kFoot, &kStop, &kSwing, &kGain, &kStrike, &kMovedStop};
+  return {&kLeft,    &kRight,    &kHead,    &kFoot, &kStop,   &kSwing,    &kLip,
+          &kLipLeft, &kLipRight, &kLipHead, &kGain, &kStrike, &kMovedStop};
 }
 
 }  // namespace haunch

@@ -185,6 +185,46 @@ void measure_middles(JointMeasure& found, const Wood& short_of_end, const Wood& 
   }
 }
 
+/// Along an arch the edge that is entered is not the blank's. Here the bite is the least, of a few
+/// places from end to end, that the panel stands above the lips of the groove, measured upright.
+Length bite_along(const Wood& panel, const Solid& receives, const JointAxes& axes) {
+  const Box all = room_of(panel);
+  constexpr std::int64_t kPlaces = 8;
+  std::optional<Length> least;
+  for (std::int64_t i = 1; i < kPlaces; ++i) {
+    Box slab = around(all, receives.blank);
+    slab.low[axes.across] =
+        all.low[axes.across] + floor_divide(all.extent(axes.across) * i, kPlaces);
+    slab.high[axes.across] = slab.low[axes.across] + Length::from_steps(1);
+    const Wood here = clipped(panel, slab);
+    const Wood lips = clipped(receives.wood, slab);
+    if (here.empty() || lips.empty()) continue;
+    const Length bite = room_of(here).high[axes.in.axis] - room_of(lips).low[axes.in.axis];
+    if (!least || bite < *least) least = bite;
+  }
+  return least.value_or(Length());
+}
+
+/// A panel under an arch, which goes in upwards.
+JointMeasure measure_arched(const JointAxes& axes, const Solid& receives, const Solid& enters) {
+  JointMeasure found;
+  found.reach = bite_along(enters.wood, receives, axes);
+  const Wood inside = clipped(enters.wood, beyond_sight_edge(receives, enters, axes.in, true));
+  if (inside.empty()) return found;
+  Box crown = room_of(inside);
+  crown.low[axes.in.axis] = crown.high[axes.in.axis] - Length::from_steps(1);
+  const Box tip = room_of(clipped(inside, crown));
+  Box edge = room_of(inside);
+  edge.low[axes.cheek] = tip.low[axes.cheek];
+  edge.high[axes.cheek] = tip.high[axes.cheek];
+  const Wood tongue = clipped(inside, edge);
+  found.cheeks = both_sides(tongue, receives.wood, axes.cheek);
+  found.bottom = gap(tongue, receives.wood, axes.in);
+  found.thickness = extent_of(tongue, axes.cheek);
+  found.widths.push_back(extent_of(tongue, axes.across));
+  return found;
+}
+
 }  // namespace
 
 JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& receives,
@@ -193,6 +233,7 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   const Way in = axes.in;
   JointMeasure found;
   if (enters.wood.empty()) return found;
+  if (joint.arched) return measure_arched(axes, receives, enters);
   found.reach = reach_of(enters.wood, receives, in);
   const Wood inside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, true));
   const Wood outside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, false));

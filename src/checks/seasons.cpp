@@ -35,8 +35,7 @@ PanelState panel_state(const Bench& bench, std::size_t piece) {
 LeafState leaf_state(const Bench& bench, const Assembly& built) {
   const SideGaps gaps = side_gaps(bench.solids, built);
   const Opening& opening = *built.opening;
-  return {built.size[0] + opening.left + opening.right - gaps.left - gaps.right,
-          built.size[1] + opening.head + opening.foot - gaps.head - gaps.foot, gaps};
+  return {opening.width - gaps.left - gaps.right, opening.height - gaps.head - gaps.foot, gaps};
 }
 
 Length glued_width(const JointMeasure& found) {
@@ -134,6 +133,8 @@ SeasonReport check_seasons(const Assembly& built, const Season& season, Unit uni
     check_moved_whole(*state.bench, built);
     check_moved_fits(*state.bench);
     check_moved_hanging(*state.bench);
+    check_moved_meetings(*state.bench);
+    check_laps(*state.bench, built);
     report.findings.insert(report.findings.end(), state.bench->findings.begin(),
                            state.bench->findings.end());
   }

@@ -18,6 +18,8 @@ struct Limits {
   Length least_to_end;   // of relish, from a tenon to the end of the piece it enters: caution
   Length least_at_side;  // between leaf and opening, of wood that has swollen: caution
   Length shut_shoulder;  // a shoulder that opens or presses more, as wood moves: caution
+  Length least_lap;      // of rebated meeting stiles over each other: caution
+  Length least_over;     // of a leaf or its lip over what is beside its opening: caution
   Length least_swing;    // between a leaf's far corner and what it passes: caution
   Length least_beyond_housing;  // to the end of the housed piece: caution
   Length highest_lock_rail;     // its top above the leaf's foot: caution
@@ -37,6 +39,8 @@ constexpr Limits limits_in(Unit unit) {
   limits.least_to_end = mm ? Length::from_mm(12) : Length::from_inch_parts(1, 2);
   limits.least_at_side = mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 64);
   limits.shut_shoulder = mm ? Length::from_mm_thousandths(800) : Length::from_inch_parts(1, 32);
+  limits.least_lap = mm ? Length::from_mm(6) : Length::from_inch_parts(1, 4);
+  limits.least_over = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
   limits.least_swing = mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 64);
   limits.least_beyond_housing = mm ? Length::from_mm(10) : Length::from_inch_parts(3, 8);
   limits.highest_lock_rail = Length::from_inch_parts(38);

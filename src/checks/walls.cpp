@@ -1,6 +1,7 @@
 // Wood left: beside, behind and beyond each mortise, between mortises, and beside each groove.
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "family.h"
 #include "rounding.h"
@@ -34,6 +35,7 @@ struct Void {
   Box box;  // of one that slopes the box around it
   bool mortise;
   bool groove;
+  bool outside;  // a rebate along the outside of the leaf
   std::optional<Polyhedron> sloping = {};
   const Feature* feature = nullptr;
 };
@@ -61,7 +63,7 @@ std::vector<Void> mortise_voids(const Piece& piece, const Feature& feature) {
     Box whole = straight;
     for (const Box& end : ends)
       if (overlap_or_touch(straight, end)) whole = around(whole, end);
-    voids.push_back({whole, true, false, {}, &feature});
+    voids.push_back({whole, true, false, false, {}, &feature});
   }
   return voids;
 }
@@ -76,12 +78,13 @@ std::vector<Void> voids_of(const Piece& piece) {
       continue;
     }
     const bool groove = feature.kind == "groove";
+    const bool outside = feature.kind == "lip-rebate" || feature.kind == "meeting-rebate";
     for (const Box& cut : feature.cuts)
-      voids.push_back({placed(cut, piece.place), false, groove});
+      voids.push_back({placed(cut, piece.place), false, groove, outside});
     for (const Prism& prism : feature.prisms)
       for (Polyhedron& block : polyhedra_of(placed(prism, piece.place))) {
         const Box around = bounds_of(block);
-        voids.push_back({around, false, groove, std::move(block)});
+        voids.push_back({around, false, groove, outside, std::move(block)});
       }
   }
   return voids;
@@ -241,6 +244,8 @@ void check_housing(Bench& bench, std::size_t number, const Feature& housing) {
 void check_grooves(Bench& bench, std::size_t number) {
   const Piece& piece = bench.assembly.pieces[number];
   std::vector<Void> grooves = voids_of(piece);
+  std::vector<Void> rebates = grooves;
+  std::erase_if(rebates, [](const Void& it) { return !it.outside; });
   std::erase_if(grooves, [](const Void& it) { return !it.groove; });
   if (grooves.empty()) return;
   const auto across = static_cast<std::size_t>(piece.place.axes[1]);
@@ -249,12 +254,18 @@ void check_grooves(Bench& bench, std::size_t number) {
   std::optional<Length> least;
   for (std::size_t i = 0; i < grooves.size(); ++i) {
     const Box& box = grooves[i].box;
+    // A rebate across a groove's end is not beside it.
+    std::vector<Void> beside = grooves;
+    std::copy_if(rebates.begin(), rebates.end(), std::back_inserter(beside),
+                 [&](const Void& it) { return !interiors_meet(it.box, box); });
     // Worked from the edge that it is nearer to; one that follows an arch does not begin at the
     // blank's.
     const bool inward =
-        box.low[across] - blank.low[across] <= blank.high[across] - box.high[across];
+        piece.role == "rail" && grooves[i].sloping
+            ? true
+            : box.low[across] - blank.low[across] <= blank.high[across] - box.high[across];
     for (const Way way : {Way{through, false}, Way{through, true}, Way{across, inward}}) {
-      const Length wood = wood_from(box, way, blank, grooves, i).wood;
+      const Length wood = wood_from(box, way, blank, beside, i).wood;
       least = least ? std::min(*least, wood) : wood;
     }
   }

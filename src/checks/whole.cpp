@@ -52,7 +52,7 @@ constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, kFrameFlush, kFrameHole
                               kWallWidth,  kWallHeight,  true};
 
 const WholeRules& rules_for(const Assembly& assembly) {
-  return assembly.what == "leaf" ? kOfLeaf : kOfFrame;
+  return assembly.what == "leaf" || assembly.what == "pair" ? kOfLeaf : kOfFrame;
 }
 
 constexpr std::string_view kBinds = "a leaf that swells binds in its opening";
@@ -117,13 +117,46 @@ bool reaches_edge(const Box& hole, const Box& face) {
          hole.high[1] == face.high[1];
 }
 
+/// Where light comes through between the two leaves of a pair, as it should: all along where they
+/// meet square; where they lap, at the ends that lips leave open before the frame.
+std::vector<Box> gaps_of_pair(const Bench& bench, const Meeting& meeting) {
+  const auto room = [&](std::size_t first, std::size_t count) {
+    Box all = bench.solids[first].blank;
+    for (std::size_t number = first; number < first + count; ++number)
+      all = around(all, bench.solids[number].blank);
+    return all;
+  };
+  const Box left = room(meeting.left, meeting.left_count);
+  const Box right = room(meeting.right, meeting.right_count);
+  Box gap = around(left, right);
+  gap.low[0] = std::min(left.high[0], right.low[0] - meeting.gap);
+  gap.high[0] = std::max(right.low[0], left.high[0] + meeting.gap);
+  if (left.high[0] < right.low[0]) return {gap};
+  if (!bench.assembly.opening || bench.assembly.opening->meets != Meets::rebate) return {};
+  const Opening& clearances = *bench.assembly.opening;
+  const Box opening = opening_of(bench.assembly);
+  Box above = gap;
+  above.low[1] = opening.high[1] - clearances.head;
+  gap.high[1] = opening.low[1] + clearances.foot;
+  return {gap, above};
+}
+
+/// Where nothing closes the face, as it should be.
+std::vector<Box> open_in(const Bench& bench) {
+  std::vector<Box> open = bench.assembly.open;
+  for (const Meeting& meeting : bench.assembly.meetings)
+    for (const Box& gap : gaps_of_pair(bench, meeting))
+      open.push_back(gap);
+  return open;
+}
+
 /// The largest hole seen from the face side: the lesser side of the largest rectangle that no wood
 /// covers, or the least width of a hole that slopes.
 Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const Box& face) {
   const Length none;
   const Length deep = face.extent(0) + face.extent(1);  // so that no hole is less deep than wide
   Wood open{{Box{{face.low[0], face.low[1], none}, {face.high[0], face.high[1], deep}}}, {}};
-  for (Box way : bench.assembly.open) {
+  for (Box way : open_in(bench)) {
     way.low[2] = none;
     way.high[2] = deep;
     take_out(open, way);
@@ -176,8 +209,10 @@ void check_way(Bench& bench) {
   report(bench, kWay, {}, {}, most, Bounds{{}, Length(), {}, {}});
 }
 
-void check_opening(Bench& bench, const Box& wood) {
+void check_opening(Bench& bench) {
   const Opening& opening = *bench.assembly.opening;
+  if (opening.meets == Meets::overlay) return;
+  const Box wood = room_in_opening(bench.solids, opening);
   const WholeRules& rules = rules_for(bench.assembly);
   report(bench, rules.opening_width, {}, {}, opening.width - wood.extent(0),
          Bounds{opening.left + opening.right, {}, {}, {}});
@@ -192,11 +227,19 @@ void check_moved_holes(Bench& bench) {
     report(bench, kHole, std::move(parts), {}, widest_hole(bench, solids, bounds_of_wood(solids)),
            bounds);
   };
-  if (bench.assembly.what == "leaf") tell(bench.solids, {});
+  if (bench.assembly.hung.empty()) tell(bench.solids, {});
   for (const Hanging& hung : bench.assembly.hung) {
     const auto first = bench.solids.begin() + static_cast<std::ptrdiff_t>(hung.first);
     tell({first, first + static_cast<std::ptrdiff_t>(hung.count)}, {hung.first});
   }
+}
+
+/// From face to back, the lips of hung leaves not counted, which lie on the face.
+Length depth_but_lips(const Bench& bench, const Box& wood) {
+  const auto& hung = bench.assembly.hung;
+  const bool lips =
+      std::any_of(hung.begin(), hung.end(), [](const Hanging& it) { return it.lip > Length(); });
+  return lips ? wood.high[2] - std::max(wood.low[2], Length()) : wood.extent(2);
 }
 
 }  // namespace
@@ -204,7 +247,7 @@ void check_moved_holes(Bench& bench) {
 void check_moved_whole(Bench& bench, const Assembly& built) {
   check_moved_shared(bench);
   check_moved_holes(bench);
-  if (built.opening && built.what == "leaf")
+  if (built.opening && built.hung.empty() && built.opening->meets != Meets::overlay)
     report_moved_sides(bench, side_gaps(bench.solids, built), {});
 }
 
@@ -219,10 +262,10 @@ void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::s
 }
 
 SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built) {
-  const Box wood = bounds_of_wood(solids);
-  const Opening& opening = *built.opening;
-  return {wood.low[0] + opening.left, built.size[0] + opening.right - wood.high[0],
-          built.size[1] + opening.head - wood.high[1], wood.low[1] + opening.foot};
+  const Box wood = room_in_opening(solids, *built.opening);
+  const Box opening = opening_of(built);
+  return {wood.low[0] - opening.low[0], opening.high[0] - wood.high[0],
+          opening.high[1] - wood.high[1], wood.low[1] - opening.low[1]};
 }
 
 void check_whole(Bench& bench) {
@@ -233,7 +276,7 @@ void check_whole(Bench& bench) {
   const WholeRules& rules = rules_for(bench.assembly);
   report(bench, rules.width, {}, {}, wood.extent(0), exactly(size[0]));
   report(bench, rules.height, {}, {}, wood.extent(1), exactly(size[1]));
-  const Length proud = std::max(wood.extent(2) - size[2], Length());
+  const Length proud = std::max(depth_but_lips(bench, wood) - size[2], Length());
   report(bench, rules.flush, {}, {}, proud, Bounds{{}, {}, {}, Length()});
   const Box face{{Length(), Length(), Length()}, size};
   const Limits& limits = bench.limits;
@@ -241,7 +284,7 @@ void check_whole(Bench& bench) {
          rules.play_shows ? Bounds{{}, limits.least_wood, {}, limits.loosest_fit}
                           : Bounds{{}, Length(), {}, {}});
   if (!bench.assembly.open.empty()) check_way(bench);
-  if (bench.assembly.opening) check_opening(bench, wood);
+  if (bench.assembly.opening) check_opening(bench);
 }
 
 std::vector<const Rule*> rules_of_whole() {

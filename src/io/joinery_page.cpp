@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "frame_page.h"
+#include "leaf_page.h"
 #include "report.h"
 
 namespace haunch {
@@ -62,7 +63,7 @@ std::string pair_text(const Assembly& wood) {
   std::vector<const Piece*> stiles;
   for (const Piece& piece : wood.pieces)
     if (piece.role == "stile") stiles.push_back(&piece);
-  const bool two_leaves = stiles.size() == 4 && wood.hung.size() == 2;
+  const bool two_leaves = stiles.size() == 4 && !wood.meetings.empty();
   if (stiles.size() != 2 && !two_leaves) return {};
   std::string text;
   for (std::size_t i = 0; i < stiles.size(); i += 2)
@@ -426,7 +427,7 @@ std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
   bool any_stopped = false;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "groove") continue;
+      if (feature.kind != "groove" || feature.cuts.empty()) continue;
       const Box& cut = feature.cuts.front();
       auto& rows = rows_for(sets, CutKey{cut.extent(2), cut.extent(1), cut.low[2]});
       std::string edge = worked_edge(piece, cut.low[1] == Length()) + " edge";
@@ -535,7 +536,7 @@ std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
     if (piece.role != "panel") continue;
     CutKey key(5);
     for (const Joint& joint : wood.joints) {
-      if (joint.enters != number || !joint.design.bite) continue;
+      if (joint.enters != number || !joint.design.bite || joint.arched) continue;
       const std::size_t at = joint.heading.axis == piece.place.axes[0] ? 2 : 0;
       key[at] = *joint.design.bottom;
       key[at + 1] = *joint.design.bite;
@@ -712,7 +713,8 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
          mortise_page(wood, lengths) + tenon_page(wood, lengths) + loose_tenon_page(wood, lengths) +
          wedge_page(wood, lengths) + rebate_page(wood, lengths) + raise_page(wood, lengths) +
-         panel_page(wood, lengths) + fittings_page(wood, lengths) + frame_page(wood, lengths);
+         panel_page(wood, lengths) + fittings_page(wood, lengths) + leaf_page(wood, lengths) +
+         frame_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -149,6 +149,17 @@ std::string panels_table(const ItemReport& report, const LengthPrinter& lengths)
   return table.empty() ? "" : table.text(decimals(lengths), 2);
 }
 
+bool hangs_before_opening(const ItemReport& report) {
+  return report.wood.opening && report.wood.opening->meets == Meets::overlay;
+}
+
+/// How far an overlay leaf lies over its opening: its gaps turned round.
+AtEach<SideGaps> over_opening(AtEach<SideGaps> gaps) {
+  for (SideGaps& at : gaps)
+    at = {-at.left, -at.right, -at.head, -at.foot};
+  return gaps;
+}
+
 std::string leaf_table(const ItemReport& report, const LeafSeason& season,
                        const LengthPrinter& lengths) {
   TextTable table(titles(report, "leaf", ""));
@@ -159,10 +170,13 @@ std::string leaf_table(const ItemReport& report, const LeafSeason& season,
   AtEach<SideGaps> gaps;
   for (std::size_t i = 0; i < gaps.size(); ++i)
     gaps[i] = leaf[i].gaps;
-  add_row(table, "", "gap left", gaps, &SideGaps::left, unit);
-  add_row(table, "", "gap right", gaps, &SideGaps::right, unit);
-  add_row(table, "", "gap at the head", gaps, &SideGaps::head, unit);
-  add_row(table, "", "gap at the foot", gaps, &SideGaps::foot, unit);
+  const bool overlay = hangs_before_opening(report);
+  if (overlay) gaps = over_opening(gaps);
+  const std::string word = overlay ? "over the opening " : "gap ";
+  add_row(table, "", word + (overlay ? "at the left" : "left"), gaps, &SideGaps::left, unit);
+  add_row(table, "", word + (overlay ? "at the right" : "right"), gaps, &SideGaps::right, unit);
+  add_row(table, "", word + "at the head", gaps, &SideGaps::head, unit);
+  add_row(table, "", word + "at the foot", gaps, &SideGaps::foot, unit);
   return table.text(decimals(lengths), 2);
 }
 
@@ -199,7 +213,8 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
     text += fmt::format(" leave {} {} a gap of {} at each side;",
                         marks.find(' ') == std::string::npos ? "panel" : "panels", marks,
                         figures.one(for_page(panel->at[kBuild].gap, lengths.unit())));
-  for (const LeafSeason& leaf : seasons.leaves) {
+  const bool overlay = hangs_before_opening(report);
+  for (const LeafSeason& leaf : overlay ? std::vector<LeafSeason>{} : seasons.leaves) {
     const SideGaps& gaps = leaf.at[kBuild].gaps;
     text += fmt::format(" hang the {} with {} left, {} right, {} head and {} foot;", leaf.name,
                         figures.one(for_page(gaps.left, lengths.unit())),

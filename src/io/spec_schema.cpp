@@ -256,6 +256,12 @@ Json door_properties() {
   add_sizes(all);
   all["opening"]["required"] = {"width", "height"};
   allow_spread(all, door_spread_keys());
+  all["leaves"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 2}};
+  all["arch"]["properties"]["shape"] = {{"enum", {"segmental", "semicircular"}}};
+  all["meets"] = {{"enum", {"inset", "overlay", "rebate"}},
+                  {"description", "how the leaf meets its opening"}};
+  all["active"] = {{"enum", {"left", "right"}},
+                   {"description", "which leaf of a pair opens first"}};
   all["rail_widths"] = rails();
   all["panels"] = panels();
   add_panel_words(all["panel"]["properties"]);
@@ -290,8 +296,9 @@ Json without_head(Json properties) {
   const Json head = head_properties("");
   for (const auto& one : head.items())
     properties.erase(one.key());
-  for (const char* key :
-       {"species", "opening", "clearance", "moisture", "grain", "work", "tolerance", "fit"})
+  for (const char* key : {"species", "opening", "clearance", "moisture", "grain", "work",
+                          "tolerance", "fit", "leaves", "meets", "lap", "lip_thickness",
+                          "meeting_clearance", "meeting_lap", "meeting_rest", "active"})
     properties.erase(key);
   return properties;
 }

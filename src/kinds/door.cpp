@@ -57,10 +57,14 @@ class DoorJob : public Job {
     worked.assumed = std::move(planned.assumed);
     worked.problems = std::move(planned.problems);
     if (!worked.problems.empty()) return worked;
-    worked.assembly = set_out_door(planned.plan);
+    const bool pair = planned.plan.frame.pair.has_value();
+    const DoorPlan right = pair ? plan(WhichLeaf::right).plan : DoorPlan();
+    worked.assembly = pair ? set_out_pair(planned.plan, right) : set_out_door(planned.plan);
     worked.problems = let_in_described(worked.assembly, spec.fittings, unit);
+    const bool lock_is_right = pair && right.fittings.lock.has_value();
     if (worked.problems.empty())
-      worked.cautions = door_cautions(spec, planned.plan, season.has_value());
+      worked.cautions =
+          door_cautions(spec, lock_is_right ? right : planned.plan, season.has_value());
     return worked;
   }
 
@@ -94,13 +98,14 @@ class DoorJob : public Job {
   }
 
  private:
-  PlannedDoor plan() const {
-    PlannedDoor planned = plan_door(spec);
+  /// The leaves of a pair are planned alike; what the one assumes the other does.
+  PlannedDoor plan(WhichLeaf leaf = WhichLeaf::left) const {
+    PlannedDoor planned = plan_door(spec, {}, leaf);
     if (!season || !leaves_gaps_open(spec) || !planned.problems.empty()) return planned;
     const std::vector<SeasonGaps> gaps = gaps_for(planned.plan, *season, unit, !spec.tiers.empty());
     const bool asked = std::any_of(
         gaps.begin(), gaps.end(), [](const SeasonGaps& each) { return each.across || each.along; });
-    return asked ? plan_door(spec, gaps) : planned;
+    return asked ? plan_door(spec, gaps, leaf) : planned;
   }
 
   std::optional<Alternative> quarter_sawn() const {

@@ -32,6 +32,9 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.house = house;
   d.whole = pick(1'000, 1, 16);
   d.clearance = house ? pick(3'000, 1, 8) : pick(2'000, 1, 16);
+  d.arch_tolerance = pick(100, 4, 1'000);
+  d.lap = house ? pick(13'000, 1, 2) : pick(10'000, 3, 8);
+  d.meeting_rest = pick(1'500, 1, 16);
   d.thickness = house ? pick(44'000, 7, 4) : pick(20'000, 3, 4);
   d.stile = house ? pick(100'000, 4, 1) : pick(57'000, 9, 4);
   if (house) d.rails = {pick(100'000, 4, 1), pick(195'000, 15, 2), pick(230'000, 9, 1)};

@@ -13,6 +13,9 @@ struct DoorDefaults {
   bool house;
   Length whole;  // ratios go to the nearest of these: 1 mm or 1/16 in
   Length clearance;
+  Length arch_tolerance;
+  Length lap;           // of a rebated leaf
+  Length meeting_rest;  // between rebated meeting stiles, in the thickness
   Length thickness;
   Length stile;
   std::vector<Length> rails;  // empty: two rails, as wide as the stile

@@ -22,7 +22,8 @@ struct Grooved {
 std::vector<Grooved> grooved_pieces(const FramePlan& frame) {
   std::vector<Grooved> pieces{{"stile_width", "stile", frame.narrow_stile(), 1}};
   for (std::size_t i = 0; i < frame.rails.size(); ++i)
-    pieces.push_back({fmt::format("rail_widths.{}", i), frame.rails[i].name, frame.rails[i].width,
+    pieces.push_back({fmt::format("rail_widths.{}", i), frame.rails[i].name,
+                      frame.rails[i].width - frame.rebate_of_rail(i) - frame.arched(i),
                       frame.is_end_rail(i) ? 1 : 2});
   if (frame.has_muntins()) pieces.push_back({"muntin_width", "muntin", frame.muntin_width, 2});
   return pieces;
@@ -229,8 +230,7 @@ void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
   const Length fit = join.fit_allowance = settle_allowance(ledger, mortise);
   const Reasoned groove =
       groove_for_board(ledger, plan.frame)
-          .value_or(
-              Reasoned{mortise, join.single_mortises ? "as wide as the mortise" : usual.why});
+          .value_or(Reasoned{mortise, join.single_mortises ? "as wide as the mortise" : usual.why});
   plan.groove.width = ledger.take("groove.width", groove.size, groove.why);
   if (join.single_mortises)
     ledger.take("tenon.thickness", mortise - fit, "mortise width less fit allowance");

@@ -334,17 +334,41 @@ void settle_described(DoorLedger& ledger) {
   }
 }
 
+/// A pair hangs at both sides.
+bool hangs_left(DoorLedger& ledger, const FramePlan& frame) {
+  const Chosen<Side>& hangs = ledger.spec.hangs;
+  if (!frame.pair)
+    return ledger.choose(hangs, "hangs", Side::left, {"left", "right"}) == Side::left;
+  if (hangs.word && !hangs.by_shop)
+    ledger.problem({"hangs"}, "a pair hangs at both sides; take it out");
+  return !frame.pair->is_right;
+}
+
+/// Hinges and locks are let in to square edges that stand in the opening.
+void refuse_on_edges(DoorLedger& ledger, const FramePlan& frame) {
+  const DoorSpec& spec = ledger.spec;
+  const Meets meets = frame.opening.meets;
+  const std::string why =
+      fmt::format("is set out for an inset leaf only, not for {} one; take it out",
+                  meets == Meets::overlay ? "an overlay" : "a rebated");
+  if (meets != Meets::inset && spec.of_hinges) ledger.problem({"hinges"}, why);
+  if (meets != Meets::inset && spec.of_lock) ledger.problem({"lock"}, why);
+  if (spec.of_lock && frame.pair && frame.pair->lap > Length())
+    ledger.problem({"lock"},
+                   "a lock in rebated meeting stiles is not set out; take it or meeting_lap out");
+}
+
 }  // namespace
 
 void settle_fittings(DoorLedger& ledger, DoorPlan& plan) {
   const DoorSpec& spec = ledger.spec;
   const auto sizes_of_wood = std::ssize(ledger.levers);
-  if (spec.of_hinges || spec.of_lock || spec.hangs.word) {
-    const Side side = ledger.choose(spec.hangs, "hangs", Side::left, {"left", "right"});
-    plan.fittings.hangs_left = side == Side::left;
-  }
+  refuse_on_edges(ledger, plan.frame);
+  if (spec.of_hinges || spec.of_lock || spec.hangs.word)
+    plan.fittings.hangs_left = hangs_left(ledger, plan.frame);
   if (spec.of_hinges) settle_hinges(ledger, plan);
   if (spec.of_lock) settle_lock(ledger, plan);
+  if (plan.frame.pair && !plan.frame.pair->laps_in_front()) plan.fittings.lock.reset();
   settle_described(ledger);
   // Of two remedies as small, the fitting is moved sooner than the joint.
   std::rotate(ledger.levers.begin(), ledger.levers.begin() + sizes_of_wood, ledger.levers.end());

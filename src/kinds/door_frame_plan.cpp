@@ -29,13 +29,9 @@ void settle_opening(DoorLedger& ledger, FramePlan& frame) {
   Opening& opening = frame.opening;
   opening.width = *ledger.spec.opening_width.size;
   opening.height = *ledger.spec.opening_height.size;
-  ledger.settle_group("clearance", ledger.defaults.clearance,
-                      {{"clearance.left", &opening.left},
-                       {"clearance.right", &opening.right},
-                       {"clearance.head", &opening.head},
-                       {"clearance.foot", &opening.foot}});
-  frame.width = opening.width - opening.left - opening.right;
-  frame.height = opening.height - opening.head - opening.foot;
+  settle_meets(ledger, frame);
+  frame.width = opening.width - opening.left - opening.right + frame.lip.across();
+  frame.height = opening.height - opening.head - opening.foot + frame.lip.upright();
   if (frame.width <= Length() || frame.height <= Length())
     ledger.problem({"clearance", "opening"},
                    fmt::format("leaves a leaf of {} by {} in an opening of {} by {}; make it less",
@@ -54,10 +50,12 @@ void settle_stiles(DoorLedger& ledger, FramePlan& frame) {
     ledger.add_lever("stile_width.left", left, Change::size, false);
     ledger.add_lever("stile_width.right", right, Change::size, false);
   }
-  if (frame.width <= left + right)
+  const Length width =
+      frame.pair ? floor_half(frame.pair->width - frame.pair->clearance) : frame.width;
+  if (width <= left + right)
     ledger.problem({"stile_width", "opening.width"},
                    fmt::format("the stiles take {} of the leaf's {}; make them narrower",
-                               ledger.say(left + right), ledger.say(frame.width)));
+                               ledger.say(left + right), ledger.say(width)));
 }
 
 // ---- rails
@@ -82,7 +80,7 @@ std::vector<RailSpec> rails_of(DoorLedger& ledger, const FramePlan& frame) {
   if (stated.by_shop) ledger.note_shop("rail_widths", widths_of(stated.rails));
   if (!stated.rails.empty()) return stated.rails;
   std::vector<Length> widths = ledger.defaults.rails;
-  if (widths.empty()) widths.assign(2, std::max(frame.stile_left, frame.stile_right));
+  if (widths.empty()) widths.assign(2, frame.wide_stile());
   ledger.assume("rail_widths", widths,
                 ledger.defaults.house ? ledger.usual() : "top and bottom as wide as the stile");
   std::vector<RailSpec> rails;
@@ -151,8 +149,8 @@ void add_rail_levers(DoorLedger& ledger, const FramePlan& frame,
   for (std::size_t i = 0; i < specs.size(); ++i) {
     const RailPlan& rail = frame.rails[i];
     const std::string key = fmt::format("rail_widths.{}", i);
-    ledger.add_lever(specs[i].plain ? key : key + ".width", rail.width, Change::size, false,
-                     rail.name);
+    ledger.add_lever(specs[i].plain ? key : key + ".width", rail.width - frame.arched(i),
+                     Change::size, false, rail.name);
     if (frame.is_end_rail(i)) continue;
     const RailLine line = specs[i].line.value_or(RailLine::top);
     const Length height = specs[i].line ? specs[i].height : rail.low + rail.width;
@@ -207,25 +205,30 @@ bool share_tier(DoorLedger& ledger, const FramePlan& frame, int panels, TierPlan
 
 }  // namespace
 
-void settle_leaf(DoorLedger& ledger, FramePlan& frame) {
+void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
   settle_names(ledger);
   settle_opening(ledger, frame);
+  settle_pair(ledger, frame, leaf);
   frame.thickness = ledger.take("thickness", ledger.defaults.thickness, ledger.usual());
   frame.horn =
       ledger.take("horn", ledger.defaults.horn,
                   ledger.defaults.house ? "left on at each end of a stile, sawn off after glue-up"
                                         : ledger.usual());
   if (ledger.clean()) settle_stiles(ledger, frame);
+  if (ledger.clean()) settle_lip(ledger, frame);
+  if (ledger.clean()) settle_meeting_stiles(ledger, frame);
 }
 
 void settle_rails(DoorLedger& ledger, FramePlan& frame) {
   const std::vector<RailSpec> specs = rails_of(ledger, frame);
+  settle_arch(ledger, frame);
+  if (!ledger.clean()) return;
   Length sum;
   for (std::size_t i = 0; i < specs.size(); ++i) {
     const std::string name =
         specs[i].name.empty() ? rail_name(i, specs.size(), ledger.defaults.house) : specs[i].name;
-    frame.rails.push_back({specs[i].width, {}, name});
-    sum += specs[i].width;
+    frame.rails.push_back({specs[i].width + frame.arched(i), {}, name});
+    sum += frame.rails.back().width;
   }
   if (sum >= frame.height) {
     ledger.problem(
@@ -236,6 +239,7 @@ void settle_rails(DoorLedger& ledger, FramePlan& frame) {
     return;
   }
   place_rails(specs, frame);
+  if (frame.arch) frame.arch->springing = frame.rails.front().low;
   demand_sights(ledger, frame);
   add_rail_levers(ledger, frame, specs);
   for (std::size_t i = 1; i + 1 < specs.size(); ++i)
@@ -259,6 +263,7 @@ void settle_tiers(DoorLedger& ledger, FramePlan& frame) {
     if (!share_tier(ledger, frame, across[i], tier)) return;
     frame.tiers.push_back(std::move(tier));
   }
+  demand_one_panel_under_arch(ledger, frame);
 }
 
 }  // namespace haunch

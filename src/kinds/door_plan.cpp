@@ -12,8 +12,9 @@ namespace {
 
 /// Settles what the spec can bear. A step whose ground is faulty is not taken, so that one fault is
 /// told once.
-void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& gaps) {
-  settle_leaf(ledger, plan.frame);
+void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& gaps,
+            WhichLeaf leaf) {
+  settle_leaf(ledger, plan.frame, leaf);
   if (ledger.clean()) settle_rails(ledger, plan.frame);
   if (ledger.clean()) settle_tiers(ledger, plan.frame);
   if (ledger.clean()) choose_joints(ledger, plan);
@@ -81,7 +82,17 @@ std::optional<Problem> tiers_contradiction(const DoorSpec& spec, int tiers) {
 }  // namespace
 
 Length FramePlan::narrow_stile() const {
-  return std::min(stile_left, stile_right);
+  return std::min(stile_left - off_left, stile_right - off_right);
+}
+
+Length FramePlan::wide_stile() const {
+  if (!pair) return std::max(stile_left, stile_right);
+  return std::max(pair->is_right ? stile_right : stile_left, pair->meeting_stile);
+}
+
+Length FramePlan::rebate_of_rail(std::size_t rail) const {
+  if (opening.meets != Meets::rebate || !is_end_rail(rail)) return {};
+  return rail == 0 ? lip.head : lip.foot;
 }
 
 bool FramePlan::has_muntins() const {
@@ -126,10 +137,10 @@ std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Prob
   return problems;
 }
 
-PlannedDoor plan_door(const DoorSpec& spec, const std::vector<SeasonGaps>& gaps) {
+PlannedDoor plan_door(const DoorSpec& spec, const std::vector<SeasonGaps>& gaps, WhichLeaf leaf) {
   DoorLedger ledger(spec);
   PlannedDoor planned;
-  settle(ledger, planned.plan, gaps);
+  settle(ledger, planned.plan, gaps, leaf);
   planned.assumed = std::move(ledger.assumed);
   planned.levers = std::move(ledger.levers);
   planned.problems = std::move(ledger.problems);

@@ -2,11 +2,13 @@
 // the rest.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
+#include "arch.h"
 #include "door_spec.h"
 #include "groove.h"
 #include "kind.h"
@@ -29,22 +31,46 @@ struct TierPlan {
   bool has_muntins() const { return sights.size() > 1; }
 };
 
+/// How the leaves of a pair meet, and which of them this is.
+struct PairPlan {
+  Length width;                 // of both leaves together, with the gap between them
+  Length clearance, lap, rest;  // as in Meeting
+  Length meeting_stile;         // as wide as it is seen from the face
+  bool right_first = true;
+  bool is_right = false;
+
+  /// Whether this leaf laps before the other.
+  bool laps_in_front() const { return right_first == is_right; }
+  /// The thickness of the lap in front, of a leaf so thick.
+  Length front(Length thickness) const { return floor_half(thickness - rest); }
+};
+
 /// The frame: what is seen from the face side.
 struct FramePlan {
-  Length width, height, thickness;
+  Length width, height, thickness;  // of this leaf
   Opening opening;
+  Sides lip;             // what stands of this leaf over its own body, which is in the opening
+  Length lip_thickness;  // of a rebated leaf
+  std::optional<PairPlan> pair;
+  std::optional<Arch> arch;  // of the top rail's underside
   Length horn;
   Length stile_left, stile_right;
+  Length off_left, off_right;   // what rebates take of a stile, of one leaf of a pair or the other
   std::vector<RailPlan> rails;  // from the top
   std::vector<TierPlan> tiers;  // from the top
   Length muntin_width;
 
-  Length narrow_stile() const;
+  Length narrow_stile() const;  // less its rebates
+  Length wide_stile() const;    // as seen from the face
   bool is_end_rail(std::size_t rail) const { return rail == 0 || rail + 1 == rails.size(); }
   JointPlace place_of(std::size_t rail) const {
     return is_end_rail(rail) ? JointPlace::corner : JointPlace::middle;
   }
   bool has_muntins() const;
+  /// What the arch adds to a rail's width at its ends.
+  Length arched(std::size_t rail) const { return rail == 0 && arch ? arch->rise : Length(); }
+  /// What a lip's rebate takes of a rail's outer edge.
+  Length rebate_of_rail(std::size_t rail) const;
   /// Whether a rail receives muntins from above or below.
   bool takes_muntins(std::size_t rail) const;
 };
@@ -97,6 +123,8 @@ struct PanelPlan {
 
   /// The gaps at a panel's two upright edges, and at its two level ones.
   Length gap_at_sides() const { return grain == Grain::upright ? gap_across : gap_along; }
+  /// Along an arch, which runs across both.
+  Length gap_at_arch() const { return std::max(gap_across, gap_along); }
   Length gap_at_ends() const { return grain == Grain::upright ? gap_along : gap_across; }
 };
 
@@ -181,9 +209,13 @@ struct SeasonGaps {
   std::optional<SeasonGap> across, along;
 };
 
+/// Which leaf of a pair is planned; one alone is the left one.
+enum class WhichLeaf { left, right };
+
 /// Settles every size. The unit is that of the spec, millimetres where it has none. `gaps`, of each
 /// tier from the top or one for all, are taken where the spec leaves them open.
-PlannedDoor plan_door(const DoorSpec& spec, const std::vector<SeasonGaps>& gaps = {});
+PlannedDoor plan_door(const DoorSpec& spec, const std::vector<SeasonGaps>& gaps = {},
+                      WhichLeaf leaf = WhichLeaf::left);
 
 /// What a spec says that cannot all be true, told from its values alone: panels over tiers, and
 /// their number. A

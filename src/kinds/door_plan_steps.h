@@ -8,9 +8,26 @@
 namespace haunch {
 
 // door_frame_plan.cpp: leaf, stiles, rails, tiers.
-void settle_leaf(DoorLedger& ledger, FramePlan& frame);
+void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf);
 void settle_rails(DoorLedger& ledger, FramePlan& frame);
 void settle_tiers(DoorLedger& ledger, FramePlan& frame);
+
+// door_meets_plan.cpp: how the leaf meets its opening.
+void settle_meets(DoorLedger& ledger, FramePlan& frame);
+/// Of stiles, whose widths are settled, and thickness.
+void settle_lip(DoorLedger& ledger, FramePlan& frame);
+
+// door_pair_plan.cpp: the leaves of a pair, as one of them is planned.
+void settle_pair(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf);
+/// Of stiles whose sight widths are settled.
+void settle_meeting_stiles(DoorLedger& ledger, FramePlan& frame);
+
+// door_arch_plan.cpp: before the rails are placed, and when tiers are known.
+void settle_arch(DoorLedger& ledger, FramePlan& frame);
+void demand_one_panel_under_arch(DoorLedger& ledger, const FramePlan& frame);
+/// How far the groove along the arch stands above the arch's ends, at the shoulders.
+Length groove_at_shoulder(const DoorPlan& plan);
+void demand_flat_panel_under_arch(DoorLedger& ledger, const DoorPlan& plan);
 
 // door_fit_plan.cpp: depths, and what goes across the thickness.
 void settle_depths(DoorLedger& ledger, DoorPlan& plan);

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "fittings.h"
+#include "leaves.h"
 #include "loose_tenon.h"
 #include "marks.h"
 #include "wedge.h"
@@ -13,11 +14,33 @@ namespace {
 
 constexpr std::array<Axis, 3> kUpright{Axis::y, Axis::x, Axis::z};
 constexpr std::array<Axis, 3> kLevel{Axis::x, Axis::y, Axis::z};
+constexpr std::size_t kFirstRail = 2;  // after the stiles
 
 /// The grooves along the two edges of a piece; a piece at the outside of the leaf has but one.
 struct Grooves {
   GrooveRef low, high;
 };
+
+/// Cuts what of a piece stands beside a leaf's body, behind its lip.
+void rebate_beside(Piece& piece, const Box& body) {
+  const Box blank = placed_blank(piece);
+  Feature feature{"lip-rebate", {}, {}, {}};
+  Length width;
+  Box left = blank;
+  left.low[2] = body.low[2];
+  for (const std::size_t axis : {std::size_t{0}, std::size_t{1}})
+    for (const bool high : {false, true}) {
+      Box cut = left;
+      (high ? cut.low : cut.high)[axis] = (high ? body.high : body.low)[axis];
+      if (cut.low[axis] >= cut.high[axis]) continue;
+      width = cut.extent(axis);
+      feature.cuts.push_back(in_own_axes(cut, piece.place));
+      (high ? left.high : left.low)[axis] = (high ? body.high : body.low)[axis];
+    }
+  if (feature.cuts.empty()) return;
+  feature.sizes = {{"width", width}, {"depth", blank.high[2] - body.low[2]}};
+  piece.features.push_back(std::move(feature));
+}
 
 /// Sets a leaf out, frame first, then grooves, then joints from the top of the leaf to its foot.
 class DoorSetter {
@@ -28,7 +51,9 @@ class DoorSetter {
     wood_.size = {plan_.frame.width, plan_.frame.height, plan_.frame.thickness};
     wood_.opening = plan_.frame.opening;
     add_stiles();
+    if (plan_.frame.pair) rebate_meeting_stile(*plan_.frame.pair);
     add_rails();
+    rebate_for_lip();
     add_muntins();
     join_rails();
     join_muntins();
@@ -57,6 +82,8 @@ class DoorSetter {
 
   std::size_t add_piece(std::string name, std::string_view role, Triple blank, Place place);
   void add_stiles();
+  void rebate_meeting_stile(const PairPlan& pair);
+  void rebate_for_lip();
   void add_rails();
   void add_muntins();
   void join_rails();
@@ -111,6 +138,25 @@ void DoorSetter::add_stiles() {
   stiles_.high = plough(wood_, right, Edge::low, plan_.groove, stile_stretch());
 }
 
+/// The rebate that lets the other leaf lap before this one, or behind it.
+void DoorSetter::rebate_meeting_stile(const PairPlan& pair) {
+  if (pair.lap == Length()) return;
+  Piece& stile = wood_.pieces[pair.is_right ? stiles_.low.piece : stiles_.high.piece];
+  const Length thickness = plan_.frame.thickness;
+  const Length front = pair.front(thickness);
+  Box cut{{Length(), Length(), Length()}, {stile.blank[0], pair.lap, front + pair.rest}};
+  if (pair.laps_in_front()) {
+    cut.low[2] = front;
+    cut.high[2] = thickness;
+  }
+  if (!pair.is_right) {
+    cut.low[1] = stile.blank[1] - pair.lap;
+    cut.high[1] = stile.blank[1];
+  }
+  stile.features.push_back(
+      {"meeting-rebate", {}, {cut}, {{"width", pair.lap}, {"depth", cut.extent(2)}}});
+}
+
 void DoorSetter::add_rails() {
   for (std::size_t i = 0; i < plan_.frame.rails.size(); ++i) {
     const RailPlan& rail = plan_.frame.rails[i];
@@ -119,7 +165,9 @@ void DoorSetter::add_rails() {
         add_piece(rail.name, "rail", {length, rail.width, plan_.frame.thickness},
                   {{plan_.frame.stile_left - left_reach(i), rail.low, Length()}, kLevel});
     Grooves grooves;
-    if (i + 1 < plan_.frame.rails.size())
+    if (i == 0 && plan_.frame.arch)
+      grooves.low = cut_arch(wood_, piece, *plan_.frame.arch, plan_.groove);
+    else if (i + 1 < plan_.frame.rails.size())
       grooves.low = plough(wood_, piece, Edge::low, plan_.groove);
     if (i > 0) grooves.high = plough(wood_, piece, Edge::high, plan_.groove);
     rails_.push_back(grooves);
@@ -133,6 +181,18 @@ std::string DoorSetter::numbered(const std::string& name, std::size_t number, st
   if (count > 1) text += " " + std::to_string(number + 1);
   if (plan_.frame.tiers.size() > 1) text += ", tier " + std::to_string(tier + 1);
   return text;
+}
+
+/// The rebate round the back of the leaf, worked after glue-up, that leaves its lip.
+void DoorSetter::rebate_for_lip() {
+  const FramePlan& frame = plan_.frame;
+  if (frame.opening.meets != Meets::rebate) return;
+  const Box body{{frame.lip.left, frame.lip.foot, frame.lip_thickness},
+                 {frame.width - frame.lip.right, frame.height - frame.lip.head, frame.thickness}};
+  for (const std::size_t piece : {stiles_.low.piece, stiles_.high.piece})
+    rebate_beside(wood_.pieces[piece], body);
+  rebate_beside(wood_.pieces[kFirstRail], body);
+  rebate_beside(wood_.pieces[kFirstRail + rails_.size() - 1], body);
 }
 
 void DoorSetter::add_muntins() {
@@ -190,7 +250,7 @@ void DoorSetter::wedge_tenons() {
 
 void DoorSetter::join_rails() {
   for (std::size_t i = 0; i < rails_.size(); ++i) {
-    const std::size_t rail = 2 + i;
+    const std::size_t rail = kFirstRail + i;
     const MortiseDesign& mortise = plan_.rail_mortises[i];
     TenonDesign& left = rail_ends_.emplace_back(plan_.rail_tenons[i]);
     TenonDesign& right = rail_ends_.emplace_back(plan_.rail_tenons[i]);
@@ -233,7 +293,10 @@ void DoorSetter::add_panels(std::size_t tier) {
     house_panel(wood_, n == 0 ? stiles_.low : muntins[n - 1].high, piece, {Axis::x, false}, sides);
     house_panel(wood_, n == muntins.size() ? stiles_.high : muntins[n].low, piece, {Axis::x, true},
                 sides);
-    house_panel(wood_, rails_[tier].low, piece, {Axis::y, true}, ends);
+    const bool arched = tier == 0 && plan_.frame.arch;
+    house_panel(wood_, rails_[tier].low, piece, {Axis::y, true},
+                arched ? design(panel.gap_at_arch()) : ends);
+    wood_.joints.back().arched = arched;
     house_panel(wood_, rails_[tier + 1].high, piece, {Axis::y, false}, ends);
     for (Feature& rebate : wood_.pieces[piece].features)
       for (std::size_t joint = first_joint; joint < wood_.joints.size(); ++joint)
@@ -249,7 +312,10 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Length beyond_x = plan_.groove.depth - panel.gap_at_sides();
   const Length beyond_y = plan_.groove.depth - panel.gap_at_ends();
   const Length width = wide.high - wide.low + beyond_x * 2;
-  const Length height = high.high - high.low + beyond_y * 2;
+  const Arch* arch = tier == 0 && plan_.frame.arch ? &*plan_.frame.arch : nullptr;
+  const Length up_to_arch = plan_.groove.depth - panel.gap_at_arch();
+  const Length height =
+      high.high - high.low + beyond_y + (arch != nullptr ? arch->rise + up_to_arch : beyond_y);
   const Length tongue = panel.has_waste() ? panel.tongue : panel.thickness;
   const Length waste = panel.thickness - tongue;
   const Length front = panel.front_waste;
@@ -266,8 +332,15 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   if (panel.raise && front > Length()) raise_round(its, *panel.raise, front, false);
   if (panel.raise && front < waste) raise_round(its, *panel.raise, waste - front, true);
   if (panel.raise) return piece;
-  if (front > Length()) rebate_round(its, plan_.groove.depth, Length(), front);
-  if (front < waste) rebate_round(its, plan_.groove.depth, front + tongue, panel.thickness);
+  const auto rebate = [&](Length from, Length to) {
+    if (arch != nullptr)
+      rebate_round_arch(its, *arch, up_to_arch, plan_.groove.depth, from, to);
+    else
+      rebate_round(its, plan_.groove.depth, from, to);
+  };
+  if (front > Length()) rebate(Length(), front);
+  if (front < waste) rebate(front + tongue, panel.thickness);
+  if (arch != nullptr) cut_arched_top(its, *arch, up_to_arch);
   return piece;
 }
 
@@ -275,6 +348,22 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
 
 Assembly set_out_door(const DoorPlan& plan) {
   return DoorSetter(plan).set_out();
+}
+
+Assembly set_out_pair(const DoorPlan& left, const DoorPlan& right) {
+  const PairPlan& pair = *left.frame.pair;
+  Assembly whole;
+  whole.what = "pair";
+  whole.size = {pair.width, left.frame.height, left.frame.thickness};
+  whole.opening = left.frame.opening;
+  const Length none;
+  add_leaf(whole, set_out_door(left), {none, none, none}, "left leaf, ");
+  const std::size_t count = whole.pieces.size();
+  add_leaf(whole, set_out_door(right), {pair.width - right.frame.width, none, none},
+           "right leaf, ");
+  whole.meetings.push_back({0, count, count, whole.pieces.size() - count, pair.clearance, pair.lap,
+                            pair.rest, pair.right_first});
+  return whole;
 }
 
 }  // namespace haunch

@@ -8,4 +8,7 @@ namespace haunch {
 
 Assembly set_out_door(const DoorPlan& plan);
 
+/// Both leaves of a pair as they stand in their opening.
+Assembly set_out_pair(const DoorPlan& left, const DoorPlan& right);
+
 }  // namespace haunch

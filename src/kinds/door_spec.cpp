@@ -20,6 +20,23 @@ constexpr SizeKey kSizeKeys[] = {
     {"clearance.right", &D::clearance_right, kFromZero, Change::none, "gap beside the leaf, right"},
     {"clearance.head", &D::clearance_head, kFromZero, Change::none, "gap above the leaf"},
     {"clearance.foot", &D::clearance_foot, kFromZero, Change::none, "gap below the leaf"},
+    {"arch.rise", &D::arch_rise, kAboveZero, Change::size,
+     "of the top rail's underside, from its ends to its crown"},
+    {"arch.tolerance", &D::arch_tolerance, kAboveZero, Change::none,
+     "the most that the chords of its polygon leave the curve"},
+    {"lap.left", &D::lap_left, kFromZero, Change::none,
+     "how far an overlay leaf, or the lip of a rebated one, stands over its left edge"},
+    {"lap.right", &D::lap_right, kFromZero, Change::none, "the same, right"},
+    {"lap.head", &D::lap_head, kFromZero, Change::none, "the same, above"},
+    {"lap.foot", &D::lap_foot, kFromZero, Change::none, "the same, below"},
+    {"lip_thickness", &D::lip_thickness, kAboveZero, Change::size,
+     "of a rebated leaf's lip, from the face side"},
+    {"meeting_clearance", &D::meeting_clearance, kFromZero, Change::none,
+     "gap between the leaves of a pair"},
+    {"meeting_lap", &D::meeting_lap, kFromZero, Change::size,
+     "how far rebated meeting stiles lap; 0: square ones"},
+    {"meeting_rest", &D::meeting_rest, kFromZero, Change::none,
+     "gap in the thickness between rebated meeting stiles"},
     {"thickness", &D::thickness, kAboveZero, Change::size, "thickness of the frame"},
     {"stile_width.left", &D::stile_left, kAboveZero, Change::size, "width of the left stile"},
     {"stile_width.right", &D::stile_right, kAboveZero, Change::size, "width of the right stile"},
@@ -112,7 +129,7 @@ constexpr SizeKey kSizeKeys[] = {
 };
 
 constexpr int kMostHinges = 12;
-constexpr std::string_view kSpreadKeys[] = {"clearance", "stile_width", "panel.gap"};
+constexpr std::string_view kSpreadKeys[] = {"clearance", "lap", "stile_width", "panel.gap"};
 
 constexpr int kMostRails = 200;
 constexpr int kMostAcross = 1000;
@@ -128,6 +145,8 @@ const std::vector<std::string_view> kProfileWords = {"bevel", "cove"};
 const std::vector<std::string_view> kGrainWords = {"upright", "level"};
 const std::vector<std::string_view> kHeldWords = {"middle", "left", "right", "foot", "head"};
 const std::vector<std::string_view> kSideWords = {"left", "right"};
+const std::vector<std::string_view> kMeetsWords = {"inset", "overlay", "rebate"};
+const std::vector<std::string_view> kArchWords = {"segmental", "semicircular"};
 const std::vector<std::string_view> kUnitWords = {"mm", "in"};
 const std::vector<std::string_view> kRailLineWords = {"top", "centre", "bottom"};
 
@@ -225,6 +244,10 @@ class DoorReader {
   void read_name(const Value& value, const std::string& path);
   void read_note(const Value& value, const std::string& path);
   void read_quantity(const Value& value, const std::string& path);
+  void read_leaves(const Value& value, const std::string& path);
+  void read_active(const Value& value, const std::string& path);
+  void read_meets(const Value& value, const std::string& path);
+  void read_arch_shape(const Value& value, const std::string& path);
   void read_rails(const Value& value, const std::string& path);
   std::optional<RailSpec> read_rail(const Value& value, const std::string& path);
   void read_rail_entry(RailSpec& rail, bool& has_width, const Entry& entry,
@@ -271,6 +294,10 @@ const std::vector<DoorReader::SpecialKey> DoorReader::kSpecialKeys = {
     {"grain", &DoorReader::skip, Scope::both},
     {"woods", &DoorReader::skip, Scope::shop_only},
     {"quantity", &DoorReader::read_quantity, Scope::spec_only},
+    {"leaves", &DoorReader::read_leaves, Scope::spec_only},
+    {"active", &DoorReader::read_active, Scope::both},
+    {"meets", &DoorReader::read_meets, Scope::both},
+    {"arch.shape", &DoorReader::read_arch_shape, Scope::both},
     {"rail_widths", &DoorReader::read_rails, Scope::both},
     {"panels", &DoorReader::read_panels, Scope::both},
     {"joint", &DoorReader::read_joint, Scope::both},
@@ -423,6 +450,25 @@ void DoorReader::read_note(const Value& value, const std::string& path) {
 
 void DoorReader::read_quantity(const Value& value, const std::string& path) {
   spec_.quantity = read_.whole_number(value, path, 1, kMostQuantity);
+}
+
+void DoorReader::read_leaves(const Value& value, const std::string& path) {
+  spec_.leaves = read_.whole_number(value, path, 1, 2);
+}
+
+void DoorReader::read_active(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kSideWords))
+    spec_.active.word = static_cast<Side>(*word);
+}
+
+void DoorReader::read_meets(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kMeetsWords))
+    spec_.meets.word = static_cast<Meets>(*word);
+}
+
+void DoorReader::read_arch_shape(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kArchWords))
+    spec_.arch_shape.word = static_cast<ArchShape>(*word);
 }
 
 void DoorReader::read_rails(const Value& value, const std::string& path) {
@@ -829,6 +875,9 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
     if (shop.joints[place].word)
       take_over(spec.joints[place], shop.joints[place], !spec.joints[place].word);
   if (shop.ends.word) take_over(spec.ends, shop.ends, !spec.ends.word);
+  if (shop.arch_shape.word) take_over(spec.arch_shape, shop.arch_shape, !spec.arch_shape.word);
+  if (shop.meets.word) take_over(spec.meets, shop.meets, !spec.meets.word);
+  if (shop.active.word) take_over(spec.active, shop.active, !spec.active.word);
   if (shop.hangs.word) take_over(spec.hangs, shop.hangs, !spec.hangs.word);
   if (shop.hinges && !spec.hinges) {
     spec.hinges = shop.hinges;

@@ -12,6 +12,7 @@
 #include "document.h"
 #include "fittings_spec.h"
 #include "haunch/length_text.h"
+#include "haunch/wood.h"
 #include "joint_words.h"
 #include "key_words.h"
 #include "kind.h"
@@ -97,6 +98,9 @@ struct PanelSpec {
   bool chooses_face() const { return rebate.word || raised.word || flush.word; }
 };
 
+/// Of a top rail's underside: a part of a circle with a rise that is said, or half of one.
+enum class ArchShape { segmental, semicircular };
+
 /// Everything that a door's spec states. Empty where it is silent.
 struct DoorSpec : PanelSpec {
   std::optional<Unit> units;
@@ -108,6 +112,13 @@ struct DoorSpec : PanelSpec {
 
   Stated opening_width, opening_height;
   Stated clearance_left, clearance_right, clearance_head, clearance_foot;
+  std::optional<int> leaves;
+  Stated arch_rise, arch_tolerance;
+  Chosen<ArchShape> arch_shape;
+  Chosen<Meets> meets;
+  Stated lap_left, lap_right, lap_head, lap_foot, lip_thickness;
+  Stated meeting_clearance, meeting_lap, meeting_rest;
+  Chosen<Side> active;
   Stated thickness;
   Stated stile_left, stile_right;
   RailsSpec rails;

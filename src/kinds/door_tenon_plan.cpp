@@ -60,28 +60,34 @@ TenonDesign tenon_for(const DoorPlan& plan, JointWord joint, bool stub, Length d
   return tenon;
 }
 
-Length usual_relish(const DoorLedger& ledger, Length rail_width) {
-  return std::max(nearest_multiple(floor_divide(rail_width, 3), ledger.defaults.whole),
+Length usual_relish(const DoorLedger& ledger, Length rail_width, Length rebate) {
+  return rebate +
+         std::max(nearest_multiple(floor_divide(rail_width - rebate, 3), ledger.defaults.whole),
                   ledger.defaults.least_relish);
 }
 
 /// What a tenon loses at its rail's outer edge, at the end of a stile.
-Length relish_of(DoorLedger& ledger, const DoorPlan& plan, const RailPlan& rail) {
-  const Length usual = usual_relish(ledger, rail.width);
+Length relish_of(DoorLedger& ledger, const DoorPlan& plan, std::size_t number) {
+  const RailPlan& rail = plan.frame.rails[number];
+  const Length rebate = plan.frame.rebate_of_rail(number);
+  const Length usual = usual_relish(ledger, rail.width, rebate);
   const Length relish = ledger.spec.relish.size.value_or(usual);
   if (!ledger.spec.relish.size)
     ledger.assume("tenon.relish", relish,
                   fmt::format("{}: {}", rail.name,
-                              usual == ledger.defaults.least_relish
+                              usual == rebate + ledger.defaults.least_relish
                                   ? "the least that keeps the stile's end whole"
-                                  : "a third of the rail"));
+                                  : "a third of the rail") +
+                      (rebate > Length() ? ", beyond the rebate" : ""));
   const Length edge = plan.join.mortise.edge_clearance;
-  if (edge >= relish && ledger.clean())
-    ledger.problem({"tenon.relish", "tenon.edge_clearance"},
-                   fmt::format("the {}'s relish of {} must be more than tenon.edge_clearance, {}, "
-                               "or the mortise comes out at the end of "
-                               "the stile",
-                               rail.name, ledger.say(relish), ledger.say(edge)));
+  if (edge + rebate >= relish && ledger.clean())
+    ledger.problem(
+        {"tenon.relish", "tenon.edge_clearance"},
+        fmt::format("the {}'s relish of {} must be more than tenon.edge_clearance{}, {}, "
+                    "or the mortise comes out at the end of "
+                    "the stile",
+                    rail.name, ledger.say(relish), rebate > Length() ? " and the rebate" : "",
+                    ledger.say(edge + rebate)));
   return relish;
 }
 
@@ -186,11 +192,14 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const bool top = number == 0;
   const bool bottom = number + 1 == plan.frame.rails.size();
   const bool bridle = joint == JointWord::bridle;
-  const Length outer =
-      stub || bridle || !(top || bottom) ? Length() : relish_of(ledger, plan, rail);
+  // What a lip's rebate takes of the outer edge, it takes of tenon and haunch too.
+  const Length rebate = plan.frame.rebate_of_rail(number);
+  const bool whole_edge = stub || bridle || !(top || bottom);
+  const Length outer = whole_edge ? rebate : relish_of(ledger, plan, number);
   TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
-  const Length inner = tenon.loose ? groove + plan.join.loose_wall : groove;
-  const Strip across{bottom ? outer : inner, rail.width - (top ? outer : inner)};
+  const Length wall_beside = tenon.loose ? plan.join.loose_wall : Length();
+  const Length lower = (top ? groove_at_shoulder(plan) : groove) + wall_beside;
+  const Strip across{bottom ? outer : lower, rail.width - (top ? outer : groove + wall_beside)};
   if (across.high <= across.low) {
     const std::string loss = outer > Length()
                                  ? fmt::format("less tenon.relish {}", ledger.say(outer))
@@ -207,8 +216,9 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   lay_out(ledger, tenon, across, stub || bridle ? std::nullopt : limit, rail.name);
   if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer, rail.name);
   if (bridle) return tenon;
-  if (!stub && !tenon.loose && top) tenon.layout.haunches.push_back({across.high, rail.width});
-  if (!stub && !tenon.loose && bottom) tenon.layout.haunches.push_back({Length(), across.low});
+  if (!stub && !tenon.loose && top)
+    tenon.layout.haunches.push_back({across.high, rail.width - rebate});
+  if (!stub && !tenon.loose && bottom) tenon.layout.haunches.push_back({rebate, across.low});
   fit_to_ends(ledger, tenon, plan.rail_mortises[number], plan.join.mortise.edge_clearance,
               rail.name);
   return tenon;
@@ -274,8 +284,10 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
       ledger.add_lever("tenon.gap", *gap, Change::size, true);
   }
   if (plan.join.rail_stub) return;
-  const Length top = usual_relish(ledger, plan.frame.rails.front().width);
-  const Length bottom = usual_relish(ledger, plan.frame.rails.back().width);
+  const Length top =
+      usual_relish(ledger, plan.frame.rails.front().width, plan.frame.rebate_of_rail(0));
+  const Length bottom = usual_relish(ledger, plan.frame.rails.back().width,
+                                     plan.frame.rebate_of_rail(plan.frame.rails.size() - 1));
   if (ledger.spec.relish.size)
     ledger.take("tenon.relish", top, {});
   else if (top == bottom)

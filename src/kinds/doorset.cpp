@@ -8,7 +8,7 @@
 #include "frame_plan.h"
 #include "frame_set_out.h"
 #include "key_ledger.h"
-#include "share.h"
+#include "leaves.h"
 #include "shop.h"
 #include "strike.h"
 
@@ -22,12 +22,7 @@ constexpr std::string_view kLeafKey = "leaf.";
 struct SetPlan {
   bool hinged_right = false;
   Length pin_out, bevel;
-  Length meeting;
-  bool pair = false;
-  bool active_right = false;  // of a pair, the leaf with the lock
-
-  /// Whether a leaf, by its number from the left, may have a lock.
-  bool locks(std::size_t leaf) const { return !pair || active_right == (leaf == 1); }
+  std::optional<PairKeys> pair;
 };
 
 /// One leaf, worked.
@@ -55,13 +50,12 @@ class DoorsetJob : public Job {
 
  private:
   SetPlan settle_set(KeyLedger& ledger) const;
-  std::vector<Length> leaf_widths(const CasePlan& plan, const SetPlan& set) const;
-  WorkedLeaf work_leaf(const CasePlan& plan, Length width, bool mirrored) const;
+  PairKeys settle_pair(KeyLedger& ledger) const;
+  WorkedLeaf work_leaf(const CasePlan& plan, const SetPlan& set) const;
   PlannedCase plan_case(Length leaf_thickness) const;
-  void hang_leaves(Worked& worked, const CasePlan& plan, const SetPlan& set,
-                   std::vector<WorkedLeaf> hung) const;
+  void hang_leaves(Assembly& wood, const CasePlan& plan, const SetPlan& set, Assembly its) const;
   std::optional<StrikePlan> strike_for(KeyLedger& ledger, const CasePlan& plan, const SetPlan& set,
-                                       const std::vector<WorkedLeaf>& hung) const;
+                                       const Assembly& its) const;
 };
 
 void add_below(std::vector<Assumed>& all, std::vector<Assumed> more, std::string_view before) {
@@ -78,42 +72,52 @@ void add_below(std::vector<Problem>& all, std::vector<Problem> more, std::string
   }
 }
 
+bool has_lip(const CasePlan& plan) {
+  return plan.lip.across() + plan.lip.head > Length();
+}
+
 PlannedCase DoorsetJob::plan_case(Length leaf_thickness) const {
   PlannedCase planned = plan_frame(head, frame_values, HungLeaves{leaf_thickness, leaves});
-  if (planned.problems.empty() && planned.plan.lip.across() + planned.plan.lip.head > Length())
-    planned.problems.push_back({frame_values.of("lip.left").stated() ? "/lip" : "/rule",
-                                "the leaf of a set has square edges; leave the lip, or the rule "
-                                "for rebated leaves, out",
-                                {}});
+  if (planned.problems.empty() && has_lip(planned.plan) && planned.plan.stop.reveal > Length())
+    planned.problems.push_back(
+        {"/reveal", "the lip of a rebated leaf lies on the frame's face; take it out", {}});
   return planned;
+}
+
+PairKeys DoorsetJob::settle_pair(KeyLedger& ledger) const {
+  PairKeys pair;
+  pair.clearance = ledger.take("meeting_clearance", ledger.pick(3'000, 1, 8), "usual in a pair");
+  pair.lap = ledger.take("meeting_lap", Length(), "square meeting stiles");
+  if (pair.lap > Length())
+    pair.rest = ledger.take("meeting_rest", ledger.pick(1'500, 1, 16), "usual in a pair");
+  else if (values.of("meeting_rest").stated())
+    ledger.problem({"meeting_rest"},
+                   "square meeting stiles have no rebate; give meeting_lap, or take it out");
+  if (pair.lap > Length() || values.of("active").stated() ||
+      leaf_speaks_of(leaf, shop != nullptr ? &shop->values() : nullptr, "lock"))
+    pair.right_first = ledger.choose("active", 1, "usual where nothing is said") == 1;
+  return pair;
 }
 
 SetPlan DoorsetJob::settle_set(KeyLedger& ledger) const {
   SetPlan set;
-  set.pair = leaves == 2;
+  if (leaves == 2) set.pair = settle_pair(ledger);
   set.hinged_right = !set.pair && hangs_right(&leaf, shop != nullptr ? &shop->values() : nullptr);
   set.pin_out = ledger.take("pin_out", ledger.pick(6'000, 1, 4), "half a usual hinge's knuckle");
   set.bevel = ledger.take("lock_bevel", Length(), "a square lock edge");
-  if (set.pair)
-    set.meeting = ledger.take("meeting_clearance", ledger.pick(3'000, 1, 8), "usual in a pair");
-  else
-    for (const std::string_view key : {"meeting_clearance", "active"})
-      if (values.of(key).stated())
-        ledger.problem({key}, "one leaf meets no other; give \"leaves\": 2, or take it out");
-  if (set.pair && leaf_speaks_of(leaf, shop != nullptr ? &shop->values() : nullptr, "lock"))
-    set.active_right = ledger.choose("active", 1, "usual where nothing is said") == 1;
+  if (set.pair && set.pair->lap > Length() && set.bevel > Length())
+    ledger.problem({"lock_bevel"},
+                   "rebated meeting stiles are set out square; take it out, or meeting_lap");
+  for (const char* key : {"meeting_clearance", "meeting_lap", "meeting_rest", "active"})
+    if (!set.pair && values.of(key).stated())
+      ledger.problem({key}, "one leaf meets no other; give \"leaves\": 2, or take it out");
   return set;
 }
 
-std::vector<Length> DoorsetJob::leaf_widths(const CasePlan& plan, const SetPlan& set) const {
-  if (!set.pair) return {plan.leaf_width};
-  return share_evenly(plan.leaf_width - set.meeting, 2);
-}
-
-WorkedLeaf DoorsetJob::work_leaf(const CasePlan& plan, Length width, bool mirrored) const {
+WorkedLeaf DoorsetJob::work_leaf(const CasePlan& plan, const SetPlan& set) const {
   WorkedLeaf result;
   const Value document =
-      leaf_document(&leaf, {width, plan.leaf_height, leaves == 2, mirrored}, head);
+      leaf_document(&leaf, {plan.leaf_width, plan.leaf_height, set.pair, plan.lip}, head);
   JobReading reading = read_job(document, shop, id);
   if (!reading.job) {
     result.worked.problems = std::move(reading.problems);
@@ -145,46 +149,78 @@ Across jamb_face(const CasePlan& plan, bool right) {
   return {kLeftJamb, face, true};
 }
 
-void DoorsetJob::hang_leaves(Worked& worked, const CasePlan& plan, const SetPlan& set,
-                             std::vector<WorkedLeaf> hung) const {
+/// The leaves as they hang, before their pins and gaps are known: which pieces, and which way.
+std::vector<Hanging> leaves_of(const Assembly& leaf, bool hinged_right) {
+  Hanging only;
+  only.count = leaf.pieces.size();
+  only.hinged_right = hinged_right;
+  if (leaf.meetings.empty()) return {only};
+  const Meeting& meeting = leaf.meetings.front();
+  Hanging left;
+  left.count = meeting.left_count;
+  Hanging right;
+  right.first = meeting.right;
+  right.count = meeting.right_count;
+  right.hinged_right = true;
+  (meeting.right_first ? left : right).opens_second = meeting.lap > Length();
+  return {left, right};
+}
+
+/// The gaps that a leaf was designed to have, and where its hinges' pin stands.
+void place_hanging(Hanging& hung, const CasePlan& plan, const SetPlan& set) {
+  const bool right_of_pair = set.pair && hung.hinged_right;
+  const bool left_of_pair = set.pair && !hung.hinged_right;
+  hung.left = right_of_pair ? set.pair->clearance : plan.clearance.left;
+  hung.right = left_of_pair ? set.pair->clearance : plan.clearance.right;
+  hung.head = plan.clearance.head;
+  hung.foot = plan.clearance.foot;
+  hung.stop = plan.stop.gap;
+  const auto over = [](Length lip, Length gap) { return lip > Length() ? lip - gap : Length(); };
+  hung.lap = {over(right_of_pair ? Length() : plan.lip.left, hung.left),
+              over(left_of_pair ? Length() : plan.lip.right, hung.right),
+              over(plan.lip.head, hung.head),
+              {}};
+  // The leaf that laps before the other rests on it as on a stop.
+  if (set.pair && set.pair->lap > Length() && !hung.opens_second)
+    hung.stop = std::min(hung.stop, set.pair->rest);
+  // In the middle of the hinges' gap, or at the edge of the lip.
+  const Triple place = plan.leaf_place();
+  const Length out =
+      hung.lip > Length() ? Length() : floor_half(hung.hinged_right ? hung.right : hung.left);
+  hung.pin_x = hung.hinged_right ? place[0] + plan.leaf_width + out : place[0] - out;
+  hung.pin_z = place[2] - hung.lip - set.pin_out;
+}
+
+void DoorsetJob::hang_leaves(Assembly& wood, const CasePlan& plan, const SetPlan& set,
+                             Assembly its) const {
   Triple place = plan.leaf_place();
-  for (std::size_t i = 0; i < hung.size(); ++i) {
-    Assembly& wood = hung[i].worked.assembly;
-    const bool last = i + 1 == hung.size();
-    Hanging room;
-    room.left = i == 0 ? plan.clearance.left : set.meeting;
-    room.right = last ? plan.clearance.right : set.meeting;
-    room.head = plan.clearance.head;
-    room.foot = plan.clearance.foot;
-    room.stop = plan.stop.gap;
-    room.hinged_right = set.pair ? i == 1 : set.hinged_right;
-    const Length hinge_gap = room.hinged_right ? room.right : room.left;
-    const Length edge = room.hinged_right ? place[0] + wood.size[0] : place[0];
-    room.pin_x = room.hinged_right ? edge + floor_half(hinge_gap) : edge - floor_half(hinge_gap);
-    room.pin_z = place[2] - set.pin_out;
-    bevel_lock_edge(wood, !room.hinged_right, set.bevel);
-    const Length next = place[0] + wood.size[0] + set.meeting;
-    if (!last)
-      worked.assembly.open.push_back({{next - set.meeting, place[1], Length()},
-                                      {next, place[1] + wood.size[1], plan.leaf_thickness}});
-    hang(worked.assembly, std::move(wood), place,
-         set.pair ? (i == 0 ? "left leaf, " : "right leaf, ") : "", room);
-    let_in_hinges(worked.assembly, jamb_face(plan, room.hinged_right), worked.assembly.hung.back());
-    place[0] = next;
+  const Length lip = its.opening ? its.opening->lip : Length();
+  place[2] -= lip;
+  const std::size_t before = wood.pieces.size();
+  std::vector<Hanging> all = leaves_of(its, set.hinged_right);
+  add_leaf(wood, std::move(its), place, "");
+  for (Hanging& hung : all) {
+    hung.first += before;
+    hung.lip = lip;
+    place_hanging(hung, plan, set);
+    bevel_lock_edge(wood, hung, set.bevel);
+    let_in_hinges(wood, jamb_face(plan, hung.hinged_right), hung);
+    wood.hung.push_back(hung);
   }
 }
 
 /// The strike of the set's lock, if it has one.
 std::optional<StrikePlan> DoorsetJob::strike_for(KeyLedger& ledger, const CasePlan& plan,
-                                                 const SetPlan& set,
-                                                 const std::vector<WorkedLeaf>& hung) const {
-  const std::size_t locks = set.pair && set.active_right ? 1 : 0;
-  const auto lock = lock_of(hung[locks].worked.assembly);
-  if (lock) {
-    const Assembly& other = hung[hung.size() - 1 - locks].worked.assembly;
-    const Length thick =
-        set.pair ? other.pieces[edge_stile(other, 0, other.pieces.size(), locks == 1)].blank[1]
-                 : plan.jamb_thickness - plan.stop.rebate();
+                                                 const SetPlan& set, const Assembly& its) const {
+  if (const auto lock = lock_of(its)) {
+    Length thick = plan.jamb_thickness - plan.stop.rebate();
+    if (set.pair) {
+      const Meeting& meeting = its.meetings.front();
+      const std::size_t other = set.pair->right_first
+                                    ? edge_stile(its, meeting.left, meeting.left_count, true)
+                                    : edge_stile(its, meeting.right, meeting.right_count, false);
+      thick = its.pieces[other].blank[1];
+    }
     return settle_strike(ledger, *lock, thick);
   }
   for (const KeyRow& row : doorset_keys().rows)
@@ -198,10 +234,10 @@ std::optional<StrikePlan> DoorsetJob::strike_for(KeyLedger& ledger, const CasePl
 /// What the edge of the leaf with the lock looks at.
 Across across_from_lock(const Assembly& wood, const CasePlan& plan, const SetPlan& set) {
   if (!set.pair) return jamb_face(plan, !set.hinged_right);
-  const Hanging& other = wood.hung[set.active_right ? 0 : 1];
-  const std::size_t stile = edge_stile(wood, other.first, other.count, set.active_right);
+  const Hanging& other = wood.hung[set.pair->right_first ? 0 : 1];
+  const std::size_t stile = edge_stile(wood, other.first, other.count, set.pair->right_first);
   const Box blank = placed_blank(wood.pieces[stile]);
-  return {stile, set.active_right ? blank.high[0] : blank.low[0], set.active_right};
+  return {stile, set.pair->right_first ? blank.high[0] : blank.low[0], set.pair->right_first};
 }
 
 Worked DoorsetJob::work() const {
@@ -213,40 +249,43 @@ Worked DoorsetJob::work() const {
   worked.problems = ledger.problems;
   add_below(worked.problems, std::move(planned.problems), "/frame");
   if (!worked.problems.empty()) return worked;
-  std::vector<WorkedLeaf> hung;
-  for (const Length width : leaf_widths(planned.plan, set)) {
-    if (width <= Length())
-      return {{}, {}, {{"/meeting_clearance", "leaves no leaves; make it less", {}}}, {}, {}};
-    hung.push_back(work_leaf(planned.plan, width, !hung.empty()));
-    worked.problems = hung.back().worked.problems;
-    if (!worked.problems.empty()) return worked;
-    if (!set.locks(hung.size() - 1)) take_lock_out(hung.back().worked.assembly);
-  }
-  const Length thickness = hung.front().worked.assembly.size[2];
+  WorkedLeaf hung = work_leaf(planned.plan, set);
+  worked.problems = std::move(hung.worked.problems);
+  if (!worked.problems.empty()) return worked;
+  const Length thickness = hung.worked.assembly.size[2];
+  const Length lip = hung.worked.assembly.opening->lip;
   if (set.bevel >= thickness)
     worked.problems.push_back({"/lock_bevel",
                                in_words(set.bevel, unit) +
                                    " is not less than the leaf's thickness of " +
                                    in_words(thickness, unit) + "; make it less",
                                {}});
-  planned = plan_case(thickness);
+  if (lip > Length() && set.bevel > Length())
+    worked.problems.push_back(
+        {"/lock_bevel", "a rebated leaf is set out with square edges; take it out", {}});
+  if (season && (lip > Length() || (set.pair && set.pair->lap > Length())))
+    worked.problems.push_back({"/moisture",
+                               "seasons of leaves that lap their frame or each other are worked of "
+                               "the leaves alone: \"kind\": \"door\"; take it out",
+                               {}});
+  planned = plan_case(thickness - lip);
   add_below(worked.problems, std::move(planned.problems), "/frame");
-  const auto strike = strike_for(ledger, planned.plan, set, hung);
+  const auto strike = strike_for(ledger, planned.plan, set, hung.worked.assembly);
   add_below(worked.problems, std::move(ledger.problems), "");
   if (!worked.problems.empty()) return worked;
   worked.assembly = set_out_frame(planned.plan);
   worked.assembly.what = "set";
   worked.assumed = std::move(ledger.assumed);
   add_below(worked.assumed, std::move(planned.assumed), kFrameKey);
-  add_below(worked.assumed, of_leaf(hung.front().worked.assumed), kLeafKey);
+  add_below(worked.assumed, of_leaf(std::move(hung.worked.assumed)), kLeafKey);
   worked.rooms = std::move(planned.rooms);
   worked.cautions = std::move(planned.cautions);
   worked.assembly.open = open_beside_leaves(planned.plan);
-  hang_leaves(worked, planned.plan, set, std::move(hung));
+  hang_leaves(worked.assembly, planned.plan, set, std::move(hung.worked.assembly));
   if (!strike) return worked;
   const Across across = across_from_lock(worked.assembly, planned.plan, set);
   if (!let_in_strike(worked.assembly, across,
-                     worked.assembly.hung[set.pair && set.active_right ? 1 : 0], *strike))
+                     worked.assembly.hung[set.pair && set.pair->right_first ? 1 : 0], *strike))
     worked.problems.push_back(
         {values.of("strike.height").stated() ? "/strike/height" : "/strike",
          "at " + in_words(strike->middle, unit) + " the strike reaches beyond the " +
@@ -258,11 +297,13 @@ Worked DoorsetJob::work() const {
 std::vector<Given> DoorsetJob::given_of_leaf() const {
   const PlannedCase planned = plan_case(Length::from_steps(1));
   if (!planned.problems.empty()) return {};
-  const WorkedLeaf one = work_leaf(planned.plan, planned.plan.leaf_width, false);
+  KeyLedger ledger(doorset_keys(), values, unit);
+  const WorkedLeaf one = work_leaf(planned.plan, settle_set(ledger));
   std::vector<Given> of_leaf;
   if (!one.job) return of_leaf;
   for (const Given& it : one.job->given)
-    if (!it.key.starts_with("opening") && !it.key.starts_with("clearance"))
+    if (!it.key.starts_with("opening") && !it.key.starts_with("clearance") &&
+        !it.key.starts_with("meeting"))
       of_leaf.push_back({std::string(kLeafKey) + it.key, it.written, it.length});
   return of_leaf;
 }
@@ -272,10 +313,8 @@ std::vector<Lever> DoorsetJob::levers() const {
   KeyLedger ledger(doorset_keys(), values, unit);
   const SetPlan set = settle_set(ledger);
   const PlannedCase planned = plan_case(Length::from_steps(1));
-  std::vector<WorkedLeaf> hung;
-  for (const Length width : leaf_widths(planned.plan, set))
-    hung.push_back(work_leaf(planned.plan, width, !hung.empty()));
-  strike_for(ledger, planned.plan, set, hung);
+  const WorkedLeaf hung = work_leaf(planned.plan, set);
+  strike_for(ledger, planned.plan, set, hung.worked.assembly);
   const auto add = [&](std::vector<Lever> more, std::string_view before) {
     for (Lever& lever : more) {
       lever.key.insert(0, before);
@@ -284,7 +323,9 @@ std::vector<Lever> DoorsetJob::levers() const {
   };
   add(std::move(ledger.levers), "");
   add(planned.levers, kFrameKey);
-  add(hung.front().job->levers(), kLeafKey);
+  std::vector<Lever> of_leaf = hung.job->levers();
+  std::erase_if(of_leaf, [](const Lever& it) { return it.key.starts_with("meeting"); });
+  add(std::move(of_leaf), kLeafKey);
   return levers;
 }
 
@@ -294,7 +335,7 @@ std::vector<Alternative> DoorsetJob::alternatives() const {
   if (!season || leaf_alternative || !planned.problems.empty()) return all;
   KeyLedger ledger(doorset_keys(), values, unit);
   const SetPlan set = settle_set(ledger);
-  const WorkedLeaf hung = work_leaf(planned.plan, leaf_widths(planned.plan, set).front(), false);
+  const WorkedLeaf hung = work_leaf(planned.plan, set);
   if (!hung.job) return all;
   std::vector<Alternative> of_leaf = hung.job->alternatives();
   for (std::size_t number = 0; number < of_leaf.size(); ++number) {

@@ -3,8 +3,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "marks.h"
-
 namespace haunch {
 namespace {
 
@@ -27,19 +25,19 @@ Value sizes(std::initializer_list<std::pair<const char*, Length>> members) {
   return value;
 }
 
-/// The right leaf of a pair is the left one seen in a mirror: what it says of its sides changes
-/// places.
-void mirror(Value& document) {
-  for (Entry& entry : document.entries) {
-    if (entry.key != "stile_width") continue;
-    for (Entry& side : entry.value.entries)
-      side.key = side.key == "left" ? "right" : side.key == "right" ? "left" : side.key;
-  }
+void add(Value& document, const char* key, Value value) {
+  document.entries.push_back({key, 0, std::move(value)});
 }
 
-void shift(Feature& feature, std::size_t joints) {
-  for (std::size_t& joint : feature.joints)
-    joint += joints;
+void add_pair(Value& document, const PairKeys& pair) {
+  Value leaves;
+  leaves.kind = Value::Kind::number;
+  leaves.text = "2";
+  add(document, "leaves", std::move(leaves));
+  add(document, "meeting_clearance", length(pair.clearance));
+  add(document, "meeting_lap", length(pair.lap));
+  if (pair.lap > Length()) add(document, "meeting_rest", length(pair.rest));
+  add(document, "active", text(pair.right_first ? "right" : "left"));
 }
 
 }  // namespace
@@ -48,17 +46,19 @@ Value leaf_document(const Value* leaf, const LeafRoom& room, const ItemHead& hea
   Value document;
   document.kind = Value::Kind::object;
   if (leaf != nullptr) document = *leaf;
-  if (room.right) mirror(document);
-  const auto add = [&](const char* key, Value value) {
-    document.entries.push_back({key, 0, std::move(value)});
-  };
-  add("kind", text("door"));
-  if (head.units) add("units", text(std::string(unit_word(*head.units))));
-  if (!head.species.empty()) add("species", text(head.species));
-  const bool fitted = document.find("hinges") != nullptr || document.find("lock") != nullptr;
-  if (room.of_pair && fitted) add("hangs", text(room.right ? "right" : "left"));
-  add("opening", sizes({{"width", room.width}, {"height", room.height}}));
-  add("clearance", length(Length()));
+  add(document, "kind", text("door"));
+  if (head.units) add(document, "units", text(std::string(unit_word(*head.units))));
+  if (!head.species.empty()) add(document, "species", text(head.species));
+  if (room.pair) add_pair(document, *room.pair);
+  const Sides& lip = room.lip;
+  if (lip.across() + lip.upright() > Length()) {
+    add(document, "meets", text("rebate"));
+    add(document, "lap",
+        sizes({{"left", lip.left}, {"right", lip.right}, {"head", lip.head}, {"foot", lip.foot}}));
+  }
+  add(document, "opening",
+      sizes({{"width", room.width - lip.across()}, {"height", room.height - lip.upright()}}));
+  add(document, "clearance", length(Length()));
   return document;
 }
 
@@ -75,6 +75,12 @@ bool leaf_speaks_of(const Value& leaf, const Value* shop, std::string_view key) 
 }
 
 Problem of_the_set(Problem problem) {
+  for (const std::string_view key : {"/meeting_clearance", "/meeting_lap", "/meeting_rest"})
+    if (problem.path == key) return problem;
+  if (problem.path.starts_with("/lap")) {
+    problem.path = "/frame/lip" + problem.path.substr(4);
+    return problem;
+  }
   const bool made = problem.path.starts_with("/opening") || problem.path.starts_with("/clearance");
   problem.path = made ? "/frame" : "/leaf" + problem.path;
   if (made) problem.message = "the leaf that it leaves: " + problem.message;
@@ -94,9 +100,10 @@ std::size_t edge_stile(const Assembly& assembly, std::size_t first, std::size_t 
   return static_cast<std::size_t>(outermost - assembly.pieces.begin());
 }
 
-void bevel_lock_edge(Assembly& leaf, bool at_right, Length bevel) {
+void bevel_lock_edge(Assembly& set, const Hanging& hung, Length bevel) {
   if (bevel == Length()) return;
-  Piece& stile = leaf.pieces[edge_stile(leaf, 0, leaf.pieces.size(), at_right)];
+  const bool at_right = !hung.hinged_right;
+  Piece& stile = set.pieces[edge_stile(set, hung.first, hung.count, at_right)];
   const Length none;
   const Length width = stile.blank[1];
   const Length back = stile.blank[2];
@@ -108,29 +115,6 @@ void bevel_lock_edge(Assembly& leaf, bool at_right, Length bevel) {
   Feature feature{"bevel", {}, {}, {{"width", bevel}, {"depth", back}}};
   feature.prisms.push_back(std::move(prism));
   stile.features.push_back(std::move(feature));
-}
-
-void hang(Assembly& set, Assembly leaf, const Triple& place, const std::string& before_names,
-          Hanging hung) {
-  const std::size_t pieces = set.pieces.size();
-  const std::size_t joints = set.joints.size();
-  hung.first = pieces;
-  hung.count = leaf.pieces.size();
-  for (Piece& piece : leaf.pieces) {
-    piece.mark = piece_mark(set.pieces.size());
-    piece.name = before_names + piece.name;
-    for (std::size_t axis = 0; axis < 3; ++axis)
-      piece.place.origin[axis] += place[axis];
-    for (Feature& feature : piece.features)
-      shift(feature, joints);
-    set.pieces.push_back(std::move(piece));
-  }
-  for (Joint& joint : leaf.joints) {
-    joint.receives += pieces;
-    joint.enters += pieces;
-    set.joints.push_back(std::move(joint));
-  }
-  set.hung.push_back(hung);
 }
 
 }  // namespace haunch

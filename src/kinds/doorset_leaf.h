@@ -2,6 +2,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -13,11 +14,17 @@
 
 namespace haunch {
 
-/// What a set's frame leaves to one leaf.
+/// How the leaves of a set's pair meet.
+struct PairKeys {
+  Length clearance, lap, rest;
+  bool right_first = true;
+};
+
+/// What a set's frame leaves to its leaf, or to both of a pair together.
 struct LeafRoom {
-  Length width, height;  // of the leaf
-  bool of_pair = false;
-  bool right = false;  // the right leaf of a pair, which is the left one seen in a mirror
+  Length width, height;
+  std::optional<PairKeys> pair;
+  Sides lip;  // what of that stands over the frame and its clearances
 };
 
 /// Whether a leaf hangs on its right stile: as its keys say, else as the shop file does.
@@ -26,22 +33,19 @@ bool hangs_right(const Value* leaf, const Value* shop);
 /// Whether a leaf's keys, or the shop file, have one of that name.
 bool leaf_speaks_of(const Value& leaf, const Value* shop, std::string_view key);
 
-/// A door's spec for one leaf of a set: `leaf`, an object or null, with what the set says instead.
+/// A door's spec for the leaf of a set, or its pair: `leaf`, an object or null, with what the set
+/// says instead.
 Value leaf_document(const Value* leaf, const LeafRoom& room, const ItemHead& head);
 
 /// Where a problem of that spec stands in the set's.
 Problem of_the_set(Problem problem);
 
-/// Planes the back of a leaf's lock edge off: the stile's wood slopes from nothing at the face to
-/// `bevel` at the back.
-void bevel_lock_edge(Assembly& leaf, bool at_right, Length bevel);
+/// Planes the back of a hung leaf's lock edge off: the stile's wood slopes from nothing at the face
+/// to `bevel` at the back.
+void bevel_lock_edge(Assembly& set, const Hanging& hung, Length bevel);
 
 /// The upright at one edge of a leaf, its number among `first` and the `count` pieces from there.
 std::size_t edge_stile(const Assembly& assembly, std::size_t first, std::size_t count,
                        bool at_right);
-
-/// Adds a leaf's pieces and joints to `set` at a place, and hangs it.
-void hang(Assembly& set, Assembly leaf, const Triple& place, const std::string& before_names,
-          Hanging hung);
 
 }  // namespace haunch

@@ -13,14 +13,6 @@
 
 namespace haunch {
 
-/// Lengths at the sides of a leaf or a frame.
-struct Sides {
-  Length left, right, head, foot;
-
-  Length across() const { return left + right; }
-  Length upright() const { return head + foot; }
-};
-
 struct StopPlan {
   StopKind kind = StopKind::planted;
   Length depth;   // into the opening, or of the rebate

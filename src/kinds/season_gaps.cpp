@@ -26,6 +26,7 @@ Length groove_bottom(const Assembly& wood, std::size_t number) {
 
 void take_edge(LeastEdge& least, const Assembly& wood, std::size_t number, double percent) {
   const Joint& joint = wood.joints[number];
+  if (joint.arched) return;  // set out with the larger of the gaps of the other edges
   const auto axis = static_cast<std::size_t>(joint.heading.axis);
   const bool up = joint.heading.upwards;
   const Box panel = placed_blank(wood.pieces[joint.enters]);

@@ -75,12 +75,6 @@ std::optional<FoundLock> lock_of(const Assembly& leaf) {
   return lock && lock->height > Length() ? lock : std::nullopt;
 }
 
-void take_lock_out(Assembly& leaf) {
-  for (Piece& piece : leaf.pieces)
-    std::erase_if(piece.features,
-                  [](const Feature& it) { return it.fitting && it.fitting->name == kLock; });
-}
-
 StrikePlan settle_strike(KeyLedger& ledger, const FoundLock& lock, Length thick) {
   StrikePlan strike;
   strike.from_face = lock.from_face;

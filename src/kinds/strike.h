@@ -21,9 +21,6 @@ struct FoundLock {
 /// The lock in the edge of a leaf that is not hung yet; none where it has none.
 std::optional<FoundLock> lock_of(const Assembly& leaf);
 
-/// Takes the lock out of a leaf again: of a pair only one has it.
-void take_lock_out(Assembly& leaf);
-
 /// What is cut for a lock in the wood across from it: behind a plate a mortise for latch and bolt.
 struct StrikePlan {
   Length middle;     // above the leaf's foot

@@ -178,7 +178,7 @@ TEST_CASE("What the set says, its leaf may not") {
   CHECK(refused_at(set_mm(R"("leaves": 2, "leaf": {"hangs": "left"})")) == "/leaf/hangs");
   CHECK(refused_at(set_mm(R"("leaves": 3)")) == "/leaves");
   CHECK(refused_at(set_mm("", R"("fire_rated": true)")) == "/frame/fire_rated");
-  CHECK(refused_at(set_mm("", R"("lip": 13)")) == "/frame/lip");
+  CHECK(refused_at(set_mm("", R"("lip": 13, "reveal": 2)")) == "/frame/reveal");
   CHECK(refused_at(R"({"kind": "doorset", "units": "mm"})").empty());
   CHECK(refusal(R"({"kind": "doorset", "units": "mm"})").starts_with(": \"frame\" is missing"));
 }

@@ -937,8 +937,12 @@ class Judge {
       size.high[i] = assembly_.size[i].steps();
     if (all != size) report(FaultKind::extent, "the frame does not add up to the size of the leaf");
     if (const auto& opening = assembly_.opening) {
-      const bool fits = opening->width == assembly_.size[0] + opening->left + opening->right &&
-                        opening->height == assembly_.size[1] + opening->head + opening->foot;
+      // What the leaf reaches over its opening's edges, or short of them.
+      const bool inset = opening->meets == Meets::inset;
+      const Length across = inset ? -opening->left - opening->right : opening->lap.across();
+      const Length upright = inset ? -opening->head - opening->foot : opening->lap.upright();
+      const bool fits = opening->width + across == assembly_.size[0] &&
+                        opening->height + upright == assembly_.size[1];
       if (!fits) report(FaultKind::extent, "leaf and clearances do not add up to the opening");
     }
   }

@@ -1,0 +1,119 @@
+// Pairs of leaves: the gap where they meet, before and behind, and how far rebated edges lap.
+#include <algorithm>
+
+#include "family.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kBinds = "leaves hung closer than they were set out bind on each other";
+constexpr Rule kFront{"meeting-front", "between the leaves of a pair, at the face", kBinds};
+constexpr Rule kBack{"meeting-back", "between the leaves of a pair, at the back", kBinds};
+constexpr Rule kRest{"meeting-rest", "between rebated meeting stiles, in the thickness", kBinds};
+constexpr Rule kLap{"meeting-lap", "that rebated meeting stiles cover each other",
+                    "light comes through where they do not; under 6 mm (1/4 in) it soon does "
+                    "(trade practice)"};
+constexpr Rule kSight{"meeting-sight", "that one meeting stile is seen wider than the other",
+                      "the meeting stiles of a pair are seen equally wide (trade practice)"};
+constexpr Rule kMoved{"meeting-gap", "between the leaves of a pair",
+                      "leaves that swell bind on each other"};
+
+Wood wood_of(const Bench& bench, std::size_t first, std::size_t count) {
+  Wood all;
+  for (std::size_t number = first; number < first + count; ++number) {
+    const Wood& more = bench.solids[number].wood;
+    all.boxes.insert(all.boxes.end(), more.boxes.begin(), more.boxes.end());
+    all.sloping.insert(all.sloping.end(), more.sloping.begin(), more.sloping.end());
+  }
+  return all;
+}
+
+/// Both leaves, or a slice of them.
+struct Leaves {
+  Wood left, right;
+
+  Leaves slice(Length from, Length to) const {
+    const auto cut = [&](const Wood& wood) {
+      Box region = room_of(wood);
+      region.low[2] = std::max(region.low[2], from);
+      region.high[2] = std::min(region.high[2], to);
+      return clipped(wood, region);
+    };
+    return {cut(left), cut(right)};
+  }
+};
+
+/// How wide the meeting stile of a leaf is seen, from the edge it meets with to its first edge.
+Length seen_width(const Wood& stile) {
+  return stile.empty() ? Length() : room_of(stile).extent(0);
+}
+
+/// The upright of a leaf that stands farthest to one side.
+std::size_t outermost(const Bench& bench, std::size_t first, std::size_t count, bool at_right) {
+  std::size_t most = first;
+  for (std::size_t number = first; number < first + count; ++number) {
+    const Box& blank = bench.solids[number].blank;
+    const Box& best = bench.solids[most].blank;
+    if (at_right ? blank.high[0] > best.high[0] : blank.low[0] < best.low[0]) most = number;
+  }
+  return most;
+}
+
+void check_sight(Bench& bench, const Meeting& meeting, Length face) {
+  const std::size_t left = outermost(bench, meeting.left, meeting.left_count, true);
+  const std::size_t right = outermost(bench, meeting.right, meeting.right_count, false);
+  const Leaves stiles{bench.solids[left].wood, bench.solids[right].wood};
+  const Leaves front = stiles.slice(face, face + Length::from_steps(1));
+  const Length a = seen_width(front.left);
+  const Length b = seen_width(front.right);
+  report(bench, kSight, {left, right}, {}, std::max(a, b) - std::min(a, b),
+         Bounds{{}, {}, {}, Length()});
+}
+
+void check_meeting(Bench& bench, const Meeting& meeting) {
+  const Leaves leaves{wood_of(bench, meeting.left, meeting.left_count),
+                      wood_of(bench, meeting.right, meeting.right_count)};
+  const std::vector<std::size_t> parts{meeting.left, meeting.right};
+  const Box left = room_of(leaves.left);
+  const Box right = room_of(leaves.right);
+  const Length step = Length::from_steps(1);
+  const auto tell_gap = [&](const Rule& rule, Length from, std::optional<Length> most) {
+    const Leaves at = leaves.slice(from, from + step);
+    report(bench, rule, parts, {}, gap(at.left, at.right, {0, true}),
+           Bounds{meeting.gap, most, {}, {}});
+  };
+  // Square edges may be planed off at the back, so that the leaves swing past each other.
+  const bool square = meeting.lap == Length();
+  tell_gap(kFront, left.low[2], meeting.gap);
+  tell_gap(kBack, left.high[2] - step, square ? std::nullopt : std::optional(meeting.gap));
+  check_sight(bench, meeting, left.low[2]);
+  if (meeting.lap == Length()) return;
+  const Length lap = left.high[0] - right.low[0];
+  const Length design = meeting.lap - meeting.gap;
+  report(bench, kLap, parts, {}, lap, Bounds{design, design, bench.limits.least_lap, {}});
+  const auto [front, back] = meeting.right_first ? std::pair(&leaves.right, &leaves.left)
+                                                 : std::pair(&leaves.left, &leaves.right);
+  report(bench, kRest, parts, {}, gap(*front, *back, {2, true}),
+         Bounds{meeting.rest, meeting.rest, {}, {}});
+}
+
+}  // namespace
+
+void check_meetings(Bench& bench) {
+  for (const Meeting& meeting : bench.assembly.meetings)
+    check_meeting(bench, meeting);
+}
+
+void check_moved_meetings(Bench& bench) {
+  for (const Meeting& meeting : bench.assembly.meetings)
+    report(bench, kMoved, {meeting.left, meeting.right}, {},
+           gap(wood_of(bench, meeting.left, meeting.left_count),
+               wood_of(bench, meeting.right, meeting.right_count), {0, true}),
+           Bounds{Length(), {}, bench.limits.least_at_side, {}});
+}
+
+std::vector<const Rule*> rules_of_meetings() {
+  return {&kFront, &kBack, &kSight, &kLap, &kRest, &kMoved};
+}
+
+}  // namespace haunch

@@ -1,0 +1,163 @@
+#include "leaf_page.h"
+
+#include <algorithm>
+#include <vector>
+
+namespace haunch {
+namespace {
+
+/// "B 23.25 deep from the face side"
+std::string meeting_rebate_text(const Piece& stile, const Box& cut, const LengthPrinter& lengths) {
+  const bool at_back = cut.high[2] == stile.blank[2];
+  return stile.mark + " " + lengths.one(cut.extent(2)) + " deep " +
+         (at_back ? "at the back" : "from the face side");
+}
+
+std::string meeting_text(const Assembly& wood, const Meeting& meeting,
+                         const LengthPrinter& lengths) {
+  const std::string gap = lengths.one(meeting.gap);
+  if (meeting.lap == Length()) return "square edges, " + gap + " apart";
+  std::string rebates;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == "meeting-rebate")
+        rebates += (rebates.empty() ? "" : ", ") +
+                   meeting_rebate_text(piece, feature.cuts.front(), lengths);
+  const std::string first = meeting.right_first ? "right" : "left";
+  return "rebates " + lengths.one(meeting.lap) +
+         " wide along the outer edges, the whole length: " + rebates + ". The " + first +
+         " leaf laps before the other and opens first; " + gap + " between their edges, " +
+         lengths.one(meeting.rest) + " in the thickness";
+}
+
+/// "left edge of A": of a rebate along the outside of a piece.
+std::string edge_text(const Piece& piece, const Box& cut) {
+  const bool upright = piece.place.axes[0] == Axis::y;
+  const bool whole_length = cut.extent(0) == piece.blank[0];
+  const bool low = whole_length ? cut.low[1] == Length() : cut.low[0] == Length();
+  if (upright)
+    return whole_length ? (low ? "left edge" : "right edge") : (low ? "foot" : "top end");
+  return low ? "lower edge" : "upper edge";
+}
+
+/// Rebates of one width, and where.
+struct LipRow {
+  Length width, depth;
+  std::string where;
+};
+
+std::vector<LipRow> lip_rows(const Assembly& wood) {
+  std::vector<LipRow> rows;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "lip-rebate") continue;
+      for (const Box& cut : feature.cuts) {
+        const bool end = cut.extent(0) != piece.blank[0];
+        const Length width = cut.extent(end ? 0 : 1);
+        const std::string where = edge_text(piece, cut) + " of " + piece.mark;
+        const auto same = std::find_if(rows.begin(), rows.end(),
+                                       [&](const LipRow& it) { return it.width == width; });
+        if (same == rows.end())
+          rows.push_back({width, cut.extent(2), where});
+        else
+          same->where += ", " + where;
+      }
+    }
+  return rows;
+}
+
+std::string lip_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const std::vector<LipRow> rows = lip_rows(wood);
+  if (rows.empty()) return {};
+  std::string page = "\nLIP, left by rebates round the back, worked after glue-up\n";
+  for (const LipRow& row : rows)
+    page += "  " +
+            wrapped(lengths.one(row.width) + " wide, " + lengths.one(row.depth) +
+                        " deep from the back: " + row.where,
+                    kPageWidth, 4) +
+            "\n";
+  if (!wood.opening || wood.opening->meets != Meets::rebate) return page;
+  const Sides& lap = wood.opening->lap;
+  std::string over;
+  const auto add = [&](const char* side, Length length) {
+    if (length > Length())
+      over += (over.empty() ? "" : ", ") + std::string(side) + " " + lengths.one(length);
+  };
+  add("left", lap.left);
+  add("right", lap.right);
+  add("head", lap.head);
+  add("foot", lap.foot);
+  return page + "  " +
+         wrapped("the lip is " + lengths.one(wood.opening->lip) +
+                     " thick and lies over the frame " + over,
+                 kPageWidth, 4) +
+         "\n";
+}
+
+Length size_of(const Feature& feature, std::string_view name) {
+  for (const NamedSize& size : feature.sizes)
+    if (size.name == name) return size.size;
+  return {};
+}
+
+/// "radius 863.6, 748.2 along it"
+std::string curve_text(const Feature& feature, const LengthPrinter& lengths) {
+  return "radius " + lengths.one(size_of(feature, "radius")) + ", " +
+         lengths.one(size_of(feature, "along_curve")) + " along the curve";
+}
+
+std::string arch_text(const Piece& rail, const Feature& arch, const LengthPrinter& lengths) {
+  const Length rise = size_of(arch, "rise");
+  return "underside of " + rail.mark + ": rise " + lengths.one(rise) + " over " +
+         lengths.one(size_of(arch, "span")) + " from stile to stile, " + curve_text(arch, lengths) +
+         "; the blank is " + lengths.one(rail.blank[1]) + " wide, " +
+         lengths.one(rail.blank[1] - rise) +
+         " are left at the crown. In chords that leave the "
+         "curve by at most " +
+         lengths.one(size_of(arch, "tolerance"));
+}
+
+std::string groove_text(const Piece& rail, const Feature& groove, const LengthPrinter& lengths) {
+  return "groove along it in " + rail.mark + ": " + lengths.one(size_of(groove, "width")) +
+         " wide, " + lengths.one(size_of(groove, "depth")) + " deep, " +
+         lengths.one(size_of(groove, "from_face")) + " from the face side; its bottom has " +
+         curve_text(groove, lengths);
+}
+
+std::string top_text(const Piece& panel, const Feature& top, const LengthPrinter& lengths) {
+  return "top of " + panel.mark + ": " + curve_text(top, lengths) + "; its sides are " +
+         lengths.one(size_of(top, "side")) + " high";
+}
+
+std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::string page;
+  bool arched = false;
+  const auto add = [&](const std::string& text) {
+    page += "  " + wrapped(text, kPageWidth, 4) + "\n";
+  };
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features) {
+      if (feature.kind == "arch") add(arch_text(piece, feature, lengths));
+      if (feature.kind == "groove" && feature.cuts.empty())
+        add(groove_text(piece, feature, lengths));
+      if (feature.kind == "arched-top") add(top_text(piece, feature, lengths));
+      arched = arched || feature.kind == "arch";
+    }
+  for (const Joint& joint : wood.joints)
+    if (joint.arched)
+      add(wood.pieces[joint.enters].mark + " has a gap of " + lengths.one(*joint.design.bottom) +
+          " below the groove's bottom there, and a bite of " + lengths.one(*joint.design.bite));
+  return arched ? "\nARCHES\n" + page : "";
+}
+
+}  // namespace
+
+std::string leaf_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::string page = arch_page(wood, lengths) + lip_page(wood, lengths);
+  for (const Meeting& meeting : wood.meetings)
+    page += "\nMEETING STILES\n  " + wrapped(meeting_text(wood, meeting, lengths), kPageWidth, 2) +
+            "\n";
+  return page;
+}
+
+}  // namespace haunch

@@ -1,0 +1,194 @@
+#include "arch.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "rounding.h"
+
+namespace haunch {
+namespace {
+
+double steps(Length length) {
+  return static_cast<double>(length.steps());
+}
+
+/// Half the angle that the arch spans.
+double half_angle(const Arch& arch) {
+  return std::asin(std::min(steps(arch.span) / 2 / arch.radius(), 1.0));
+}
+
+/// The angle of each chord. It is chosen for a curve 50 mm outside of the arch, so that grooves
+/// keep the tolerance too.
+double chord_angle(const Arch& arch) {
+  const double widest = arch.radius() + steps(Length::from_mm(50));
+  const double most = 2 * std::acos(1 - std::min(steps(arch.tolerance) / widest, 1.0));
+  return half_angle(arch) / std::max(std::ceil(half_angle(arch) / most), 1.0);
+}
+
+struct Point {
+  double x, y;
+};
+
+/// The points of one curve about the crown, as far as the circle goes.
+std::vector<Point> points_of(const Arch& arch, double radius) {
+  const double angle = chord_angle(arch);
+  const double centre_x = steps(arch.left) + steps(arch.span) / 2;
+  const double centre_y = steps(arch.springing + arch.rise) - arch.radius();
+  const auto most = static_cast<int>(std::floor(std::acos(0.0) / angle + 1e-9));
+  std::vector<Point> points;
+  for (int i = -most; i <= most; ++i)
+    points.push_back({centre_x + radius * std::sin(angle * i),
+                      i == 0 ? centre_y + radius : centre_y + radius * std::cos(angle * i)});
+  return points;
+}
+
+Point between(const Point& a, const Point& b, double x) {
+  return {x, a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x)};
+}
+
+/// The part of a line of chords from x to x, level beyond its ends.
+std::vector<Point> clipped(const std::vector<Point>& line, double from, double to) {
+  std::vector<Point> part;
+  if (line.front().x > from) part.push_back({from, line.front().y});
+  for (std::size_t i = 0; i < line.size(); ++i) {
+    if (i > 0 && line[i - 1].x < from && line[i].x > from)
+      part.push_back(between(line[i - 1], line[i], from));
+    if (line[i].x >= from && line[i].x <= to) part.push_back(line[i]);
+    if (i > 0 && line[i - 1].x < to && line[i].x > to)
+      part.push_back(between(line[i - 1], line[i], to));
+  }
+  if (line.back().x < to) part.push_back({to, line.back().y});
+  return part;
+}
+
+/// Corners of the leaf's x and y, in a piece's own axes.
+std::vector<Corner> own_corners(std::vector<Corner> line, const Piece& piece) {
+  const bool upright = piece.place.axes[0] == Axis::y;
+  for (Corner& corner : line) {
+    const Length x = corner.u - piece.place.origin[0];
+    const Length y = corner.v - piece.place.origin[1];
+    corner = upright ? Corner{y, x} : Corner{x, y};
+  }
+  return line;
+}
+
+Prism across_thickness(std::vector<Corner> line, const Piece& piece, Length from, Length to) {
+  return {2, from, to, own_corners(std::move(line), piece)};
+}
+
+/// What stands above a line of chords, to a height that one of them may touch: left and right of
+/// its highest corner.
+std::vector<std::vector<Corner>> above(const std::vector<Corner>& line, Length top) {
+  const auto crown = std::max_element(line.begin(), line.end(),
+                                      [](const Corner& a, const Corner& b) { return a.v < b.v; });
+  std::vector<Corner> left(line.begin(), crown + 1);
+  std::vector<Corner> right(crown, line.end());
+  if (crown->v < top) left.push_back({crown->u, top});
+  left.push_back({line.front().u, top});
+  right.push_back({line.back().u, top});
+  if (crown->v < top) right.push_back({crown->u, top});
+  return {left, right};
+}
+
+}  // namespace
+
+double Arch::radius() const {
+  const double half = steps(span) / 2;
+  const double high = steps(rise);
+  return (half * half + high * high) / (2 * high);
+}
+
+Length Arch::radius_with(Length outward) const {
+  return nearest_step(radius() + steps(outward));
+}
+
+int chords_of(const Arch& arch) {
+  return 2 * static_cast<int>(std::lround(half_angle(arch) / chord_angle(arch)));
+}
+
+std::vector<Corner> arch_line(const Arch& arch, Length outward, Length from, Length to,
+                              Heights heights) {
+  const std::vector<Point> points = points_of(arch, arch.radius() + steps(outward));
+  // What comes to a whole number but for the last places of a double is that number.
+  constexpr double kNoise = 1e-3;
+  std::vector<Corner> line;
+  for (const Point& point : clipped(points, steps(from), steps(to))) {
+    const double height =
+        heights == Heights::up ? std::ceil(point.y - kNoise) : std::floor(point.y + kNoise);
+    const Corner corner{nearest_step(point.x), nearest_step(height)};
+    if (line.empty() || line.back().u != corner.u) line.push_back(corner);
+  }
+  return line;
+}
+
+Length curve_length(const Arch& arch, Length outward, Length from, Length to) {
+  const double radius = arch.radius() + steps(outward);
+  const double centre = steps(arch.left) + steps(arch.span) / 2;
+  const auto angle = [&](Length x) {
+    return std::asin(std::clamp((steps(x) - centre) / radius, -1.0, 1.0));
+  };
+  return nearest_step(radius * (angle(to) - angle(from)));
+}
+
+GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
+                   const GrooveDesign& groove) {
+  Piece& rail = assembly.pieces[number];
+  const Length right = arch.left + arch.span;
+  const std::vector<Corner> under = arch_line(arch, Length(), arch.left, right, Heights::up);
+  Feature cut{"arch",
+              {},
+              {},
+              {{"rise", arch.rise},
+               {"span", arch.span},
+               {"radius", arch.radius_with(Length())},
+               {"along_curve", curve_length(arch, Length(), arch.left, right)},
+               {"tolerance", arch.tolerance}}};
+  cut.prisms.push_back(across_thickness(under, rail, Length(), rail.blank[2]));
+  rail.features.push_back(std::move(cut));
+  std::vector<Corner> ring = arch_line(arch, groove.depth, arch.left, right, Heights::up);
+  ring.insert(ring.end(), under.rbegin(), under.rend());
+  Feature ploughed{"groove",
+                   {},
+                   {},
+                   {{"width", groove.width},
+                    {"depth", groove.depth},
+                    {"from_face", groove.from_face},
+                    {"radius", arch.radius_with(groove.depth)},
+                    {"along_curve", curve_length(arch, groove.depth, arch.left, right)}}};
+  ploughed.prisms.push_back(
+      across_thickness(ring, rail, groove.from_face, groove.from_face + groove.width));
+  rail.features.push_back(std::move(ploughed));
+  return {number, rail.features.size() - 1};
+}
+
+void cut_arched_top(Piece& panel, const Arch& arch, Length outward) {
+  const Box blank = placed_blank(panel);
+  const std::vector<Corner> line =
+      arch_line(arch, outward, blank.low[0], blank.high[0], Heights::down);
+  Feature cut{"arched-top",
+              {},
+              {},
+              {{"radius", arch.radius_with(outward)},
+               {"along_curve", curve_length(arch, outward, blank.low[0], blank.high[0])},
+               {"side", std::min(line.front().v, line.back().v) - blank.low[1]}}};
+  for (std::vector<Corner>& corners : above(line, blank.high[1]))
+    cut.prisms.push_back(across_thickness(std::move(corners), panel, Length(), panel.blank[2]));
+  panel.features.push_back(std::move(cut));
+}
+
+void rebate_round_arch(Piece& panel, const Arch& arch, Length outward, Length width, Length from,
+                       Length to) {
+  rebate_round(panel, width, from, to);
+  Feature& rebate = panel.features.back();
+  // The second box is that of the upper edge where the grain is level, the fourth where it is
+  // upright.
+  rebate.cuts.erase(rebate.cuts.begin() + (panel.place.axes[0] == Axis::y ? 3 : 1));
+  const Box blank = placed_blank(panel);
+  const std::vector<Corner> line =
+      arch_line(arch, outward - width, blank.low[0], blank.high[0], Heights::down);
+  for (std::vector<Corner>& corners : above(line, blank.high[1]))
+    rebate.prisms.push_back(across_thickness(std::move(corners), panel, from, to));
+}
+
+}  // namespace haunch

@@ -1,0 +1,137 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+
+#include "door_plan_steps.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::array<const char*, 4> kLapKeys{"lap.left", "lap.right", "lap.head", "lap.foot"};
+
+struct KeyedSide {
+  std::string_view key;
+  Length* side;
+};
+
+std::array<KeyedSide, 4> sides_of(Sides& sides) {
+  return {{{kLapKeys[0], &sides.left},
+           {kLapKeys[1], &sides.right},
+           {kLapKeys[2], &sides.head},
+           {kLapKeys[3], &sides.foot}}};
+}
+
+bool any_lap(const DoorLedger& ledger) {
+  return std::any_of(kLapKeys.begin(), kLapKeys.end(),
+                     [&](const char* key) { return ledger.stated(key).size.has_value(); });
+}
+
+bool own(const Stated& its) {
+  return its.size && !its.by_shop;
+}
+
+void settle_clearance(DoorLedger& ledger, Opening& opening) {
+  ledger.settle_group("clearance", ledger.defaults.clearance,
+                      {{"clearance.left", &opening.left},
+                       {"clearance.right", &opening.right},
+                       {"clearance.head", &opening.head},
+                       {"clearance.foot", &opening.foot}});
+}
+
+/// A key or group of leaves that meet their opening otherwise, where the spec itself states it.
+void refuse(DoorLedger& ledger, std::string_view group, std::string_view why) {
+  const std::string before = std::string(group) + ".";
+  for (const SizeKey& size : door_size_keys())
+    if ((size.key == group || size.key.starts_with(before)) && own(ledger.stated(size.key)))
+      ledger.problem({std::string(group)}, std::string(why) + ", or take it out");
+}
+
+void settle_overlay(DoorLedger& ledger, FramePlan& frame) {
+  Opening& opening = frame.opening;
+  refuse(ledger, "clearance", "an overlay leaf lies before its opening; give lap instead");
+  refuse(ledger, "lip_thickness", "an overlay leaf has no lip; give \"meets\": \"rebate\"");
+  if (!any_lap(ledger)) {
+    ledger.problem({"meets"},
+                   "\"lap\" is missing; give how far the leaf lies over what is beside "
+                   "its opening, one length or left, right, head and foot");
+    return;
+  }
+  Sides& lip = frame.lip;
+  for (const auto& [key, side] : sides_of(lip))
+    *side = ledger.settle(key, Length(), "it ends with its opening there");
+  opening.lap = lip;
+}
+
+/// The lip of a leaf that comes down to a floor ends with it.
+void settle_rebated(DoorLedger& ledger, FramePlan& frame) {
+  Opening& opening = frame.opening;
+  settle_clearance(ledger, opening);
+  const bool house = ledger.defaults.house;
+  for (const auto& [key, side] : sides_of(frame.lip)) {
+    const bool over_floor = house && side == &frame.lip.foot;
+    *side = ledger.settle(key, any_lap(ledger) || over_floor ? Length() : ledger.defaults.lap,
+                          over_floor        ? "no lip over the floor"
+                          : any_lap(ledger) ? "no lip there"
+                          : house ? "13 mm, 1/2 in (DIN 18101: 860 of leaf, 834 behind it)"
+                                  : ledger.usual());
+  }
+  const std::array<Length, 4> gaps{opening.left, opening.right, opening.head, opening.foot};
+  const auto lips = sides_of(frame.lip);
+  const auto laps = sides_of(opening.lap);
+  for (std::size_t i = 0; i < lips.size(); ++i) {
+    const Length lip = *lips[i].side;
+    *laps[i].side = lip - gaps[i];
+    if (lip > Length() && lip <= gaps[i])
+      ledger.problem({"lap", "clearance"},
+                     fmt::format("a lip of {} does not reach over the gap of {}; make it more",
+                                 ledger.say(lip), ledger.say(gaps[i])));
+  }
+}
+
+void demand_wood_behind_lip(DoorLedger& ledger, const FramePlan& frame) {
+  if (frame.lip_thickness >= frame.thickness)
+    ledger.problem({"lip_thickness", "thickness"},
+                   fmt::format("a lip of {} leaves no rebate in a leaf {} thick; make it less",
+                               ledger.say(frame.lip_thickness), ledger.say(frame.thickness)));
+  for (const bool left : {true, false}) {
+    const Length lip = left ? frame.lip.left : frame.lip.right;
+    const Length stile = left ? frame.stile_left : frame.stile_right;
+    if (lip >= stile)
+      ledger.problem({"lap", "stile_width"},
+                     fmt::format("a rebate of {} takes the whole stile, {} wide; make it less",
+                                 ledger.say(lip), ledger.say(stile)));
+  }
+}
+
+}  // namespace
+
+void settle_meets(DoorLedger& ledger, FramePlan& frame) {
+  const Meets meets = ledger.spec.meets.word.value_or(Meets::inset);
+  frame.opening.meets = meets;
+  if (ledger.spec.meets.by_shop)
+    ledger.note_shop("meets", std::string(meets == Meets::overlay  ? "overlay"
+                                          : meets == Meets::rebate ? "rebate"
+                                                                   : "inset"));
+  if (meets == Meets::overlay) return settle_overlay(ledger, frame);
+  if (meets == Meets::rebate) return settle_rebated(ledger, frame);
+  settle_clearance(ledger, frame.opening);
+  for (const char* key : {"lap", "lip_thickness"})
+    refuse(ledger, key,
+           "an inset leaf stands within its opening; give \"meets\": \"overlay\" or \"rebate\"");
+}
+
+void settle_lip(DoorLedger& ledger, FramePlan& frame) {
+  if (frame.opening.meets != Meets::rebate) return;
+  const Length part =
+      ledger.defaults.house ? floor_divide(frame.thickness * 3, 8) : floor_half(frame.thickness);
+  frame.lip_thickness =
+      ledger.take("lip_thickness", nearest_multiple(part, ledger.defaults.whole),
+                  ledger.defaults.house ? "three eighths of the thickness" : "half the thickness");
+  frame.opening.lip = frame.lip_thickness;
+  demand_wood_behind_lip(ledger, frame);
+  frame.off_left = frame.lip.left;
+  frame.off_right = frame.lip.right;
+}
+
+}  // namespace haunch

@@ -1,0 +1,163 @@
+// Pairs of leaves, square and rebated, by hand.
+#include <algorithm>
+#include <cmath>
+
+#include "checks.h"
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+/// A pair in an opening of 1206 x 2050: both leaves with their gap are 1200 x 2044.
+std::string pair_mm(std::string_view more = {}) {
+  return door_spec(
+      R"("units": "mm", "leaves": 2, "opening": {"width": 1206, "height": 2050}, )"
+      R"("stile_width": {"left": 100, "right": 90}, "rail_widths": [100, {"width": 195, "top": 960}, 230])",
+      more);
+}
+
+Finding finding(const Assembly& wood, std::string_view check) {
+  for (const Finding& it : check_assembly(wood, Unit::mm))
+    if (it.rule->check == check) return it;
+  throw std::invalid_argument("no check: " + std::string(check));
+}
+
+std::vector<std::string> doubted(const Assembly& wood) {
+  std::vector<std::string> checks;
+  for (const Finding& it : check_assembly(wood, Unit::mm))
+    if (it.status != Status::ok) checks.emplace_back(it.rule->check);
+  return checks;
+}
+
+const std::vector<std::string> kNothing;
+
+}  // namespace
+
+TEST_CASE(
+    "A square pair shares its opening evenly, hanging stiles outside, meeting stiles inside") {
+  const Assembly wood = work(pair_mm()).assembly;
+  // (1200 - 3) / 2 = 598.5 each.
+  CHECK(wood.size == Triple{mm(1200), mm(2044), mm(44)});
+  CHECK(piece(wood, "left leaf, left stile").blank[1] == mm(100));
+  CHECK(piece(wood, "left leaf, right stile").blank[1] == mm(90));
+  CHECK(piece(wood, "left leaf, right stile").place.origin[0] == mm(508.5));
+  CHECK(piece(wood, "right leaf, left stile").place.origin[0] == mm(601.5));
+  CHECK(piece(wood, "right leaf, left stile").blank[1] == mm(90));
+  CHECK(piece(wood, "right leaf, right stile").place.origin[0] == mm(1100));
+  CHECK(finding(wood, "meeting-front").value == mm(3));
+  CHECK(finding(wood, "meeting-back").value == mm(3));
+  CHECK(doubted(wood) == kNothing);
+}
+
+TEST_CASE("Rebated meeting stiles are seen equally wide; the one behind goes on by the lap") {
+  const Assembly wood = work(pair_mm(R"("meeting_lap": 13, "meeting_rest": 2)")).assembly;
+  const Piece& behind = piece(wood, "left leaf, right stile");
+  const Piece& before = piece(wood, "right leaf, left stile");
+  // Seen from 508.5 to 598.5, the gap, and on from 601.5; behind as far as 611.5.
+  CHECK(behind.blank[1] == mm(103));
+  CHECK(behind.place.origin[0] == mm(508.5));
+  CHECK(before.blank[1] == mm(90));
+  CHECK(before.place.origin[0] == mm(601.5));
+  // (44 - 2) / 2 = 21 thick in front, 2 apart, 21 thick behind.
+  CHECK(cuts(behind, "meeting-rebate").front() == box(0, 90, 0, 2044, 103, 23));
+  CHECK(cuts(before, "meeting-rebate").front() == box(0, 0, 21, 2044, 13, 44));
+  CHECK(finding(wood, "meeting-front").value == mm(3));
+  CHECK(finding(wood, "meeting-back").value == mm(3));
+  CHECK(finding(wood, "meeting-rest").value == mm(2));
+  CHECK(finding(wood, "meeting-lap").value == mm(10));
+  CHECK(finding(wood, "meeting-sight").value == mm(0));
+  // 598.5 less 100 and 90, in both leaves.
+  CHECK(piece(wood, "left leaf, top rail").blank[0] ==
+        piece(wood, "right leaf, top rail").blank[0]);
+  CHECK(joint(wood, "left leaf, left stile", "left leaf, top rail").tenon->depth == mm(51));
+  CHECK(doubted(wood) == kNothing);
+}
+
+TEST_CASE("The leaf that opens first laps before the other, whichever it is") {
+  const Assembly wood =
+      work(pair_mm(R"("meeting_lap": 13, "meeting_rest": 2, "active": "left")")).assembly;
+  CHECK(piece(wood, "left leaf, right stile").blank[1] == mm(90));
+  CHECK(cuts(piece(wood, "left leaf, right stile"), "meeting-rebate").front() ==
+        box(0, 77, 21, 2044, 90, 44));
+  CHECK(piece(wood, "right leaf, left stile").blank[1] == mm(103));
+  CHECK(piece(wood, "right leaf, left stile").place.origin[0] == mm(588.5));
+  CHECK(cuts(piece(wood, "right leaf, left stile"), "meeting-rebate").front() ==
+        box(0, 0, 0, 2044, 13, 23));
+  CHECK(doubted(wood) == kNothing);
+}
+
+TEST_CASE("The gap of a pair is measured in the wood, before and behind") {
+  Assembly wood = work(pair_mm(R"("meeting_lap": 13)")).assembly;
+  for (Piece& its : wood.pieces)
+    if (its.name == "right leaf, left stile")
+      for (Feature& feature : its.features)
+        if (feature.kind == "meeting-rebate") feature.cuts.clear();
+  // Without its rebate the stile in front stands in the tongue behind it.
+  CHECK(finding(wood, "shared-wood").status == Status::fail);
+  CHECK(finding(wood, "meeting-back").value == mm(-10));
+  CHECK(finding(wood, "meeting-front").value == mm(3));
+}
+
+TEST_CASE("A small lap is told") {
+  CHECK(doubted(work(pair_mm(R"("meeting_lap": 8)")).assembly) ==
+        std::vector<std::string>{"meeting-lap"});
+}
+
+TEST_CASE("Both leaves of a pair hang at the outside; the lock is in the one that opens first") {
+  const Assembly wood =
+      work(pair_mm(R"("hinges": {"number": 3}, "lock": {"case": )"
+                   R"({"height": 150, "depth": 60, "thickness": 15}, "height": 1100})"))
+          .assembly;
+  CHECK(cuts(piece(wood, "left leaf, left stile"), "gain").size() == 3);
+  CHECK(cuts(piece(wood, "right leaf, right stile"), "gain").size() == 3);
+  CHECK(cuts(piece(wood, "right leaf, left stile"), "lock-mortise").size() == 1);
+  CHECK(cuts(piece(wood, "left leaf, right stile"), "lock-mortise").empty());
+}
+
+TEST_CASE("In their frame rebated leaves swing one after the other") {
+  const Assembly wood = work(R"({"kind": "doorset", "units": "mm", "leaves": 2, "meeting_lap": 13,
+              "frame": {"leaf": {"width": 1200, "height": 2044}}})")
+                            .assembly;
+  CHECK(doubted(wood) == std::vector<std::string>{"lock-rail-height", "lock-rail-height"});
+  REQUIRE(wood.hung.size() == 2);
+  CHECK(wood.hung[0].opens_second);
+  // The corner at the back of the right leaf's rebate passes the front of the tongue that it laps:
+  // 22.75 behind the face, 28.75 behind the pin. It is 598.5 + 1.5 - 13 = 587 from the pin and 50
+  // behind it, the tongue 590.
+  const double reach = std::sqrt(587.0 * 587 + 50.0 * 50 - 28.75 * 28.75);
+  const std::vector<Finding> all = check_assembly(wood, Unit::mm);
+  const auto right = std::find_if(all.begin(), all.end(), [&](const Finding& it) {
+    return it.rule->check == "swing-room" && it.parts.front() == wood.hung[1].first;
+  });
+  REQUIRE(right != all.end());
+  const double room = static_cast<double>(right->value.steps()) / Length::kStepsPerMm;
+  CHECK(std::abs(room - (590 - reach)) < 1e-5);
+}
+
+TEST_CASE("What a pair cannot be is told at its key") {
+  CHECK(refused_at(house_mm(R"("meeting_lap": 13)")) == "/meeting_lap");
+  CHECK(refused_at(house_mm(R"("active": "left")")) == "/active");
+  CHECK(refused_at(pair_mm(R"("meeting_lap": 3)")) == "/meeting_lap");
+  CHECK(refused_at(pair_mm(R"("meeting_lap": 90)")) == "/meeting_lap");
+  CHECK(refused_at(pair_mm(R"("meeting_lap": 13, "meeting_rest": 44)")) == "/meeting_rest");
+  CHECK(refused_at(pair_mm(R"("meeting_rest": 2)")) == "/meeting_rest");
+  CHECK(refused_at(pair_mm(R"("meeting_clearance": 1200)")) == "/meeting_clearance");
+  CHECK(refused_at(pair_mm(R"("hangs": "left", "hinges": {"number": 2})")) == "/hangs");
+  CHECK(refused_at(pair_mm(R"("active": "middle")")) == "/active");
+}
+
+TEST_CASE("The gap of a pair closes as its stiles swell") {
+  const std::string wet =
+      R"("species": "European oak", "moisture": {"low": 8, "build": 8, "high": 16})";
+  const auto its = job(pair_mm(wet));
+  bool told = false;
+  for (const Finding& it : check_job(its->work().assembly, *its)) {
+    if (it.rule->check != "meeting-gap") continue;
+    told = true;
+    CHECK(it.value < mm(3));
+    CHECK(it.value > mm(-3));
+  }
+  CHECK(told);
+}
+
+}  // namespace haunch::test

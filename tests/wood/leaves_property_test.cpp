@@ -1,0 +1,302 @@
+// Random doors made pairs, overlay and rebated leaves, and arched ones: each is judged by the
+// second opinion on its wood, and by where blanks, rebates and curves lie.
+#include <array>
+#include <cmath>
+
+#include "catch.h"
+#include "property_runs.h"
+#include "random_spec.h"
+#include "sloping_wood.h"
+#include "wood_oracle.h"
+
+namespace haunch::test {
+namespace {
+
+std::string mm_of(std::int64_t thousandths) {
+  return decimal(Length::from_mm_thousandths(thousandths), Unit::mm) + " mm";
+}
+
+/// A random door with further keys, written before its own.
+std::string with_keys(const DoorSpec& spec, std::uint64_t seed, const std::string& keys) {
+  return "{" + keys + ", " + to_json(spec, {spec.unit, seed, false, true}).substr(1);
+}
+
+/// The pieces from `first` on as a leaf of its own.
+Assembly leaf_of(const Assembly& pair, std::size_t first, std::size_t count) {
+  Assembly leaf;
+  Length low = pair.size[0];
+  Length high;
+  for (std::size_t i = first; i < first + count; ++i) {
+    const Box blank = placed_blank(pair.pieces[i]);
+    low = std::min(low, blank.low[0]);
+    high = std::max(high, blank.high[0]);
+  }
+  std::size_t joints_before = 0;
+  for (const Joint& joint : pair.joints) {
+    if (joint.receives < first) ++joints_before;
+    if (joint.receives < first || joint.receives >= first + count) continue;
+    leaf.joints.push_back(joint);
+    leaf.joints.back().receives -= first;
+    leaf.joints.back().enters -= first;
+  }
+  for (std::size_t i = first; i < first + count; ++i) {
+    Piece piece = pair.pieces[i];
+    piece.place.origin[0] -= low;
+    for (Feature& feature : piece.features)
+      for (std::size_t& joint : feature.joints)
+        joint -= joints_before;
+    leaf.pieces.push_back(std::move(piece));
+  }
+  leaf.size = {high - low, pair.size[1], pair.size[2]};
+  return leaf;
+}
+
+/// Faults of sizes that a spec did not ask for. What a rebate and a mortise do to each other is for
+/// the checks of walls.
+std::string faults_of(const Assembly& leaf) {
+  std::string wrong;
+  for (const Fault& fault : judge(leaf))
+    if (!asked_for(fault.kind)) wrong += fault.what + "\n";
+  return wrong;
+}
+
+/// The outer upright of a leaf at one side, as a block of the pair.
+Block stile_at(const std::vector<Wood>& wood, std::size_t first, std::size_t count, bool right) {
+  Block best = wood[first].blank;
+  for (std::size_t i = first; i < first + count; ++i) {
+    const Block& blank = wood[i].blank;
+    if (right ? blank.high[0] > best.high[0] : blank.low[0] < best.low[0]) best = blank;
+  }
+  return best;
+}
+
+/// How far the wood of a leaf reaches towards the other at one depth.
+std::int64_t reach_at(const std::vector<Wood>& wood, std::size_t first, std::size_t count,
+                      bool right, std::int64_t depth) {
+  std::optional<std::int64_t> most;
+  for (std::size_t i = first; i < first + count; ++i)
+    for (const Block& block : wood[i].blocks)
+      if (block.low[2] <= depth && depth < block.high[2]) {
+        const std::int64_t reach = right ? block.high[0] : block.low[0];
+        if (!most || (right ? reach > *most : reach < *most)) most = reach;
+      }
+  return *most;
+}
+
+std::string faults_where_they_meet(const Assembly& pair) {
+  const Meeting& meeting = pair.meetings.front();
+  const std::vector<Wood> wood = wood_of(pair);
+  const std::int64_t back = pair.size[2].steps() - 1;
+  std::string wrong;
+  std::array<std::int64_t, 2> left{};
+  for (const std::int64_t depth : {std::int64_t{0}, back}) {
+    const auto its = reach_at(wood, meeting.left, meeting.left_count, true, depth);
+    const auto other = reach_at(wood, meeting.right, meeting.right_count, false, depth);
+    if (other - its != meeting.gap.steps()) wrong += "the gap is not as designed\n";
+    left[depth == 0 ? 0 : 1] = its;
+  }
+  const std::int64_t lap = meeting.right_first ? left[1] - left[0] : left[0] - left[1];
+  if (lap != meeting.lap.steps()) wrong += "the lap is not as designed\n";
+  // Seen from the face both leaves are equally wide, but for an odd step.
+  const std::int64_t seen_right = pair.size[0].steps() - left[0] - meeting.gap.steps();
+  if (seen_right - left[0] < 0 || seen_right - left[0] > 1) wrong += "the leaves are not alike\n";
+  const Block one = stile_at(wood, meeting.left, meeting.left_count, true);
+  const Block other = stile_at(wood, meeting.right, meeting.right_count, false);
+  if (left[0] - one.low[0] != other.high[0] - left[0] - meeting.gap.steps())
+    wrong += "the meeting stiles are not seen equally wide\n";
+  return wrong;
+}
+
+/// What of a rebated leaf stands in its opening, against what the spec leaves it there.
+std::string faults_behind_lip(const Assembly& leaf, std::int64_t lip, const DoorSpec& spec) {
+  const std::vector<Wood> wood = wood_of(leaf);
+  const std::int64_t back = leaf.size[2].steps() - 1;
+  std::string wrong;
+  const auto width =
+      reach_at(wood, 0, wood.size(), true, back) - reach_at(wood, 0, wood.size(), false, back);
+  const auto clearance = spec.find("clearance");
+  if (clearance && spec.find("opening.width")->steps() - clearance->steps() * 2 != width)
+    wrong += "what stands in the opening is not as wide as it leaves\n";
+  const auto before = reach_at(wood, 0, wood.size(), true, lip - 1) -
+                      reach_at(wood, 0, wood.size(), false, lip - 1);
+  if (before != leaf.size[0].steps()) wrong += "the lip is not as thick as the spec says\n";
+  return wrong;
+}
+
+// ---- arches
+
+constexpr double kHundredth = Length::kStepsPerMm / 100.0;
+
+/// The circle of an arch, reckoned from the uprights and the spec's rise.
+struct Circle {
+  double x, y, radius, half;  // its middle, and half the span
+
+  Point at(double outward, double angle, double z) const {
+    return {x + (radius + outward) * std::sin(angle), y + (radius + outward) * std::cos(angle), z};
+  }
+};
+
+const Piece& extreme(const Assembly& leaf, std::string_view role, std::size_t axis, bool high) {
+  const Piece* best = nullptr;
+  for (const Piece& piece : leaf.pieces) {
+    if (piece.role != role) continue;
+    const auto key = [&](const Piece& it) {
+      const Box blank = placed_blank(it);
+      return high ? blank.high[axis] : -blank.low[axis];
+    };
+    if (best == nullptr || key(piece) > key(*best)) best = &piece;
+  }
+  return *best;
+}
+
+Circle circle_of(const Assembly& leaf, Length rise) {
+  const double left =
+      static_cast<double>(placed_blank(extreme(leaf, "stile", 0, false)).high[0].steps());
+  const double right =
+      static_cast<double>(placed_blank(extreme(leaf, "stile", 0, true)).low[0].steps());
+  const auto springing =
+      static_cast<double>(placed_blank(extreme(leaf, "rail", 1, true)).low[1].steps());
+  const auto h = static_cast<double>(rise.steps());
+  const double half = (right - left) / 2;
+  const double radius = (half * half + h * h) / (2 * h);
+  return {(left + right) / 2, springing + h - radius, radius, half};
+}
+
+/// Asks of points beside the three curves whether there is wood: of the rail's underside and its
+/// groove, and of the panel's top.
+std::string faults_of_arch(const Assembly& leaf, Length rise, double tolerance) {
+  const Circle circle = circle_of(leaf, rise);
+  const Piece& rail = extreme(leaf, "rail", 1, true);
+  const Joint* joint = nullptr;
+  for (const Joint& it : leaf.joints)
+    if (it.arched) joint = &it;
+  if (joint == nullptr) return "no panel stands under the arch\n";
+  const Piece& panel = leaf.pieces[joint->enters];
+  const auto gap = static_cast<double>(joint->design.bottom->steps());
+  const double groove = gap + static_cast<double>(joint->design.bite->steps());
+  double middle = 0;
+  for (const Feature& feature : rail.features)
+    if (feature.kind == "groove")
+      middle =
+          static_cast<double>((feature.prisms.front().from + feature.prisms.front().to).steps()) /
+          2;
+  std::string wrong;
+  const auto expect = [&](const Piece& piece, const Point& point, bool wood, const char* what) {
+    if (std::abs(point[0] - circle.x) < circle.half - kHundredth && holds(piece, point) != wood)
+      wrong += std::string(what) + "\n";
+  };
+  for (int i = -9; i <= 9; ++i) {
+    const double angle = i * 0.1;
+    expect(rail, circle.at(-tolerance - kHundredth, angle, kHundredth), false,
+           "wood below the arch");
+    if (std::cos(angle) * (circle.radius + groove) >
+        static_cast<double>(placed_blank(rail).high[1].steps()) - circle.y - kHundredth)
+      continue;
+    expect(rail, circle.at(kHundredth, angle, kHundredth), true, "no wood above the arch");
+    expect(rail, circle.at(groove - tolerance - kHundredth, angle, middle), false, "no groove");
+    expect(rail, circle.at(groove + kHundredth, angle, middle), true, "no wood above the groove");
+    expect(panel, circle.at(groove - gap - tolerance - kHundredth, angle, middle), true,
+           "no panel in the groove");
+    expect(panel, circle.at(groove - gap + kHundredth, angle, middle), false,
+           "the panel stands too high");
+  }
+  for (const Piece& piece : leaf.pieces)
+    if (&piece != &panel && share_at_points(panel, piece)) wrong += "the panel shares wood\n";
+  if (share_at_points(rail, extreme(leaf, "stile", 0, false))) wrong += "the rail shares wood\n";
+  return wrong;
+}
+
+/// A random slope may wedge in its groove, which is not what is asked here.
+void leave_panels_flat(DoorSpec& spec) {
+  spec.raised.clear();
+  spec.tiers.clear();
+  std::erase_if(spec.lengths,
+                [](const SpecLength& it) { return it.key.starts_with("panel.raise"); });
+}
+
+}  // namespace
+
+TEST_CASE("a random arch follows its circle, and so do groove and panel", "[wood][property]") {
+  const Seeds seeds = seeds_for(200);
+  const Tally tally = run_over(seeds, [&](std::uint64_t seed, std::string& wrong) {
+    DoorSpec spec = random_door(seed, Keys::some);
+    Dice dice(seed + 3);
+    leave_panels_flat(spec);
+    if (!spec.across.empty()) spec.across.front() = 1;
+    spec.panels_as = spec.rails.empty() ? PanelsAs::left_out : PanelsAs::each_tier;
+    const std::int64_t rise = dice.between(4'000, 120'000);
+    const std::int64_t tolerance = dice.between(50, 400);
+    const std::string json = with_keys(
+        spec, seed,
+        R"("arch": {"rise": ")" + mm_of(rise) + R"(", "tolerance": ")" + mm_of(tolerance) + "\"}");
+    const Trial trial = work(json);
+    if (!trial.assembly) return Outcome::refused;
+    wrong = faults_of_arch(*trial.assembly, Length::from_mm_thousandths(rise),
+                           static_cast<double>(Length::from_mm_thousandths(tolerance).steps()));
+    if (!wrong.empty()) wrong = json + "\n" + wrong;
+    return Outcome::worked;
+  });
+  require_worked_share(tally, 30);
+}
+
+TEST_CASE("a random overlay or rebated leaf goes together", "[wood][property]") {
+  std::uint64_t rebated = 0;
+  const Seeds seeds = seeds_for(2'000);
+  const Tally tally = run_over(seeds, [&](std::uint64_t seed, std::string& wrong) {
+    DoorSpec spec = random_door(seed, Keys::some);
+    leave_panels_flat(spec);
+    Dice dice(seed + 2);
+    const bool overlay = dice.chance(40);
+    const std::string lap = R"("lap": ")" + mm_of(dice.between(4'000, 16'000)) + '"';
+    const std::int64_t lip = dice.between(4'000, 18'000);
+    if (overlay)
+      std::erase_if(spec.lengths,
+                    [](const SpecLength& it) { return it.key.starts_with("clearance"); });
+    const std::string keys =
+        overlay ? R"("meets": "overlay", )" + lap
+                : R"("meets": "rebate", "lip_thickness": ")" + mm_of(lip) + R"(", )" + lap;
+    const std::string json = with_keys(spec, seed, keys);
+    const Trial trial = work(json);
+    if (!trial.assembly) return Outcome::refused;
+    wrong = faults_of(*trial.assembly);
+    if (!overlay)
+      wrong += faults_behind_lip(*trial.assembly, Length::from_mm_thousandths(lip).steps(), spec);
+    rebated += overlay ? 0U : 1U;
+    if (!wrong.empty()) wrong = json + "\n" + wrong;
+    return Outcome::worked;
+  });
+  require_worked_share(tally, 50);
+  if (seeds.count > 1) CHECK(rebated >= seeds.count / 4);
+}
+
+TEST_CASE("a random pair is two leaves that go together and meet as designed", "[wood][property]") {
+  std::uint64_t rebated = 0;
+  const Seeds seeds = seeds_for(2'000);
+  const Tally tally = run_over(seeds, [&](std::uint64_t seed, std::string& wrong) {
+    DoorSpec spec = random_door(seed, Keys::some);
+    leave_panels_flat(spec);
+    Dice dice(seed + 1);
+    for (SpecLength& each : spec.lengths)
+      if (each.key == "opening.width") each.length = each.length * 2;
+    std::string keys =
+        R"("leaves": 2, "meeting_clearance": ")" + mm_of(dice.between(0, 5'000)) + '"';
+    if (dice.chance(60))
+      keys += R"(, "meeting_lap": ")" + mm_of(dice.between(5'001, 15'000)) +
+              R"(", "meeting_rest": ")" + mm_of(dice.between(0, 3'000)) + '"';
+    if (dice.chance(50)) keys += R"(, "active": "left")";
+    const std::string json = with_keys(spec, seed, keys);
+    const Trial trial = work(json);
+    if (!trial.assembly) return Outcome::refused;
+    const Meeting& meeting = trial.assembly->meetings.front();
+    if (meeting.lap > Length()) ++rebated;
+    wrong = faults_of(leaf_of(*trial.assembly, meeting.left, meeting.left_count)) +
+            faults_of(leaf_of(*trial.assembly, meeting.right, meeting.right_count)) +
+            faults_where_they_meet(*trial.assembly);
+    if (!wrong.empty()) wrong = json + "\n" + wrong;
+    return Outcome::worked;
+  });
+  require_worked_share(tally, 60);
+  if (seeds.count > 1) CHECK(rebated >= seeds.count / 4);
+}
+
+}  // namespace haunch::test
