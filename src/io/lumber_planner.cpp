@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 #include <utility>
 
 #include "glue_up.h"
@@ -321,7 +322,10 @@ class Planner {
     std::size_t split_groups = 0;
     double area = 0;
 
-    friend auto operator<=>(const Merit&, const Merit&) = default;
+    friend bool operator<(const Merit& a, const Merit& b) {
+      return std::tie(a.unplaced, a.preferred, a.cost, a.split_groups, a.area) <
+             std::tie(b.unplaced, b.preferred, b.cost, b.split_groups, b.area);
+    }
 
     void add(const MaterialPlan& plan, lumber::Prefer prefer) {
       const lumber::Totals& totals = plan.plan.totals;

@@ -1,12 +1,12 @@
 #include "tidy.h"
 
 #include <algorithm>
-#include <optional>
 #include <tuple>
 #include <utility>
 #include <vector>
 
 #include "cut_order.h"
+#include "shelves.h"
 
 namespace haunch::lumber {
 
@@ -42,64 +42,12 @@ bool is_tidier(const Untidiness& a, const Untidiness& b) {
   return std::tie(a.largeness, a.steps) < std::tie(b.largeness, b.steps);
 }
 
-/// Sections along u, each of items one above the other.
-class Shelves {
- public:
-  Shelves(const Model& model, const BoardKind& board, const Span& span, bool rip_first)
-      : model_(model), view_{rip_first} {
-    left_ = view_.u(board, span);
-    room_ = view_.v(board, span);
-  }
-
-  bool put(const Item& item) {
-    const PartKind& part = model_.parts[item.kind];
-    const std::int64_t size = view_.v(part, item.turned);
-    for (std::size_t i = 0; i < sections_.size(); ++i) {
-      if (used_[i] + size > room_) continue;
-      used_[i] += size;
-      sections_[i].push_back({item});
-      return true;
-    }
-    left_ -= view_.u(part, item.turned);
-    if (left_ < 0 || size > room_) return false;
-    sections_.push_back({{item}});
-    used_.push_back(size);
-    return true;
-  }
-
-  View view() const { return view_; }
-  SpanLayout layout() && { return {view_.rip_first, std::move(sections_)}; }
-
- private:
-  const Model& model_;
-  View view_;
-  std::int64_t left_ = 0;  // along u
-  std::int64_t room_ = 0;  // across v
-  std::vector<Section> sections_;
-  std::vector<std::int64_t> used_;  // of the room of each
-};
-
 std::vector<Item> items_of(const SpanLayout& layout) {
   std::vector<Item> items;
   for (const Section& section : layout.sections)
     for (const Row& row : section)
       items.insert(items.end(), row.begin(), row.end());
   return items;
-}
-
-/// The largest items first, each in the first section that has room for it. Nothing where they do
-/// not fit.
-std::optional<SpanLayout> on_shelves(std::vector<Item> items, Shelves shelves, const Model& model) {
-  const View view = shelves.view();
-  const auto sizes = [&](const Item& item) {
-    const PartKind& part = model.parts[item.kind];
-    return std::tuple(view.u(part, item.turned), view.v(part, item.turned), item.kind);
-  };
-  std::sort(items.begin(), items.end(),
-            [&](const Item& a, const Item& b) { return sizes(a) > sizes(b); });
-  for (const Item& item : items)
-    if (!shelves.put(item)) return {};
-  return std::move(shelves).layout();
 }
 
 }  // namespace
@@ -112,8 +60,7 @@ void tidy(Pattern& pattern, const Model& model, const CuttingOrder& order) {
     const std::vector<Item> items = items_of(pattern.spans[i]);
     for (const bool rip_first : {false, true}) {
       if (items.empty() || !(rip_first ? model.u_across : model.u_along)) continue;
-      const auto layout =
-          on_shelves(items, Shelves(model, board, board.spans[i], rip_first), model);
+      const auto layout = span_on_shelves(items, model, board, board.spans[i], rip_first);
       if (!layout) continue;
       Pattern other = pattern;
       other.spans[i] = *layout;
