@@ -1,6 +1,7 @@
 #include "tidy.h"
 
 #include <algorithm>
+#include <map>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -50,6 +51,42 @@ std::vector<Item> items_of(const SpanLayout& layout) {
   return items;
 }
 
+/// Sections whose rows are as high become one: what lies beside the rows is then one long piece.
+SpanLayout merged(const SpanLayout& layout, const Model& model) {
+  const View view{layout.rip_first};
+  std::map<std::vector<std::int64_t>, std::size_t> place;
+  SpanLayout made{layout.rip_first, {}};
+  for (const Section& section : layout.sections) {
+    std::vector<std::int64_t> heights;
+    for (const Row& row : section)
+      heights.push_back(height(row, model, view));
+    const auto [at, is_new] = place.try_emplace(heights, made.sections.size());
+    if (is_new) {
+      made.sections.push_back(section);
+      continue;
+    }
+    Section& whole = made.sections[at->second];
+    for (std::size_t row = 0; row < section.size(); ++row)
+      whole[row].insert(whole[row].end(), section[row].begin(), section[row].end());
+  }
+  return made;
+}
+
+/// Other layouts of what the span holds.
+std::vector<SpanLayout> others(const SpanLayout& now, const Model& model, const BoardKind& board,
+                               const Span& span) {
+  std::vector<SpanLayout> all = {merged(now, model)};
+  const std::vector<Item> items = items_of(now);
+  for (const bool rip_first : {false, true}) {
+    if (!(rip_first ? model.u_across : model.u_along)) continue;
+    const auto layout = span_on_shelves(items, model, board, span, rip_first);
+    if (!layout) continue;
+    all.push_back(*layout);
+    all.push_back(merged(*layout, model));
+  }
+  return all;
+}
+
 }  // namespace
 
 void tidy(Pattern& pattern, const Model& model, const CuttingOrder& order) {
@@ -57,13 +94,10 @@ void tidy(Pattern& pattern, const Model& model, const CuttingOrder& order) {
   Untidiness best = untidiness_of(pattern, model, order);
   const BoardKind& board = model.boards[pattern.board];
   for (std::size_t i = 0; i < pattern.spans.size(); ++i) {
-    const std::vector<Item> items = items_of(pattern.spans[i]);
-    for (const bool rip_first : {false, true}) {
-      if (items.empty() || !(rip_first ? model.u_across : model.u_along)) continue;
-      const auto layout = span_on_shelves(items, model, board, board.spans[i], rip_first);
-      if (!layout) continue;
+    if (pattern.spans[i].sections.empty()) continue;
+    for (SpanLayout& layout : others(pattern.spans[i], model, board, board.spans[i])) {
       Pattern other = pattern;
-      other.spans[i] = *layout;
+      other.spans[i] = std::move(layout);
       const Untidiness found = untidiness_of(other, model, order);
       if (!is_tidier(found, best)) continue;
       best = found;
