@@ -55,6 +55,7 @@ class Planner {
     try_refused_again();
     try_more_strips();
     try_thicker_in_hand();
+    try_other_seeds();
     keep_what_was_chosen();
   }
 
@@ -388,6 +389,21 @@ class Planner {
       plan = std::move(other);
     else
       chosen_ = before;
+  }
+
+  /// Small orders are searched from other seeds too, unless nothing can be better.
+  void try_other_seeds() {
+    constexpr std::size_t kSmall = 150;
+    constexpr int kMore = 2;
+    for (MaterialPlan& plan : report_.plans) {
+      for (int more = 0; more < kMore && plan.pieces.size() <= kSmall; ++more) {
+        if (plan.plan.bounds.proven && plan.plan.split_groups.empty()) break;
+        MaterialPlan other = plan;
+        other.order.seed += static_cast<std::uint64_t>(more) + 1;
+        other.plan = lumber::plan_cutting(other.order);
+        if (merit_of(other) < merit_of(plan)) plan.plan = std::move(other.plan);
+      }
+    }
   }
 
   bool same_but_strips(const Way& a, const Way& b) const {
