@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 #include <utility>
 
 #include "glue_up.h"
@@ -54,6 +55,7 @@ class Planner {
     try_refused_again();
     try_more_strips();
     try_thicker_in_hand();
+    try_other_seeds();
     keep_what_was_chosen();
   }
 
@@ -321,7 +323,10 @@ class Planner {
     std::size_t split_groups = 0;
     double area = 0;
 
-    friend auto operator<=>(const Merit&, const Merit&) = default;
+    friend bool operator<(const Merit& a, const Merit& b) {
+      return std::tie(a.unplaced, a.preferred, a.cost, a.split_groups, a.area) <
+             std::tie(b.unplaced, b.preferred, b.cost, b.split_groups, b.area);
+    }
 
     void add(const MaterialPlan& plan, lumber::Prefer prefer) {
       const lumber::Totals& totals = plan.plan.totals;
@@ -384,6 +389,21 @@ class Planner {
       plan = std::move(other);
     else
       chosen_ = before;
+  }
+
+  /// Small orders are searched from other seeds too, unless nothing can be better.
+  void try_other_seeds() {
+    constexpr std::size_t kSmall = 150;
+    constexpr int kMore = 2;
+    for (MaterialPlan& plan : report_.plans) {
+      for (int more = 0; more < kMore && plan.pieces.size() <= kSmall; ++more) {
+        if (plan.plan.bounds.proven && plan.plan.split_groups.empty()) break;
+        MaterialPlan other = plan;
+        other.order.seed += static_cast<std::uint64_t>(more) + 1;
+        other.plan = lumber::plan_cutting(other.order);
+        if (merit_of(other) < merit_of(plan)) plan.plan = std::move(other.plan);
+      }
+    }
   }
 
   bool same_but_strips(const Way& a, const Way& b) const {

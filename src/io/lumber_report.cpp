@@ -20,6 +20,13 @@ const StockItem* item_like(const LumberReport& report, const std::string& materi
   return nullptr;
 }
 
+/// "5/4" of an inch yard's usual boards.
+std::string quarters_name(Unit unit, const RoughPart& rough) {
+  if (unit == Unit::mm) return {};
+  const Length quarter = Length::from_inch_parts(1, 4);
+  return std::to_string(rough.stock_thickness.steps() / quarter.steps()) + "/4";
+}
+
 void take_off(LumberReport& report) {
   for (std::size_t i = 0; i < report.parts.size(); ++i) {
     if (!report.rough[i]) continue;
@@ -37,6 +44,7 @@ void take_off(LumberReport& report) {
         fresh.quarters = item->quarters;
         if (rough.sheet) fresh.sheet_area = lumber::area_of(item->length, item->width);
       }
+      if (!report.has_stock && !rough.sheet) fresh.quarters = quarters_name(report.unit, rough);
       row = report.takings.insert(row, fresh);
     }
     for (std::size_t piece = 0; piece < rough.pieces(); ++piece)

@@ -81,7 +81,7 @@ Plan plan_cutting(const CuttingOrder& order) {
   plan.unplaced = unplaced_of(left, model, order);
   if (!left.empty()) plan.shortage = shortage_of(found.solution, model, found.proven_short);
   plan.split_groups = split_groups(plan.boards, order);
-  gather(plan, order);
+  gather(plan, model, order);
   plan.totals = totals_of(plan.boards, order);
   plan.bounds = found.bounds;
   finish_bounds(plan.bounds, model, found.solution);

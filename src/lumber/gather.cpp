@@ -6,133 +6,170 @@
 #include <string>
 #include <utility>
 
+#include "cut_order.h"
 #include "groups.h"
+#include "shelves.h"
+#include "tidy.h"
 
 namespace haunch::lumber {
 
 namespace {
 
-using Wants = std::vector<std::size_t>;  // indices into CuttingOrder::wants
+using Cuts = std::vector<Cut>;
+using Boards = std::vector<std::size_t>;  // indices into Plan::boards
 
-constexpr int kTrials = 150;  // layouts of one board, for one plan
-
-Area area_of(const Wants& wants, const CuttingOrder& order) {
-  Area area;
-  for (const std::size_t want : wants)
-    area += lumber::area_of(order.wants[want].length, order.wants[want].width);
-  return area;
-}
-
-/// The groups, largest first, then one by one what has none.
-std::vector<Wants> units_of(const CuttingOrder& order) {
-  std::map<std::string, Wants> groups;
-  std::vector<Wants> units;
-  for (std::size_t want = 0; want < order.wants.size(); ++want) {
-    const std::string& group = order.wants[want].group;
-    if (group.empty())
-      units.push_back({want});
-    else
-      groups[group].push_back(want);
-  }
-  for (auto& [name, wants] : groups)
-    units.push_back(std::move(wants));
-  std::stable_sort(units.begin(), units.end(), [&order](const Wants& a, const Wants& b) {
-    const auto rank = [&order](const Wants& unit) {
-      return std::pair(order.wants[unit.front()].group.empty() ? 1 : 0,
-                       Area() - area_of(unit, order));
-    };
-    return rank(a) < rank(b);
-  });
-  return units;
-}
-
-/// Fills boards with whole units.
+/// The plan's boards as piles of parts that may be exchanged.
 class Gathering {
  public:
-  Gathering(const Plan& plan, const CuttingOrder& order) : order_(order) {
-    for (const BoardPlan& board : plan.boards)
-      boards_.push_back({board.stock, board.copy, {}, {}, {}});
-    contents_.resize(boards_.size());
-    for (const BoardPlan& board : plan.boards)
-      room_.push_back(room_of(order.stock[board.stock]));
+  Gathering(Plan& plan, const Model& model, const CuttingOrder& order)
+      : plan_(plan), model_(model), order_(order), kind_of_(order.wants.size()) {
+    for (std::size_t kind = 0; kind < model.parts.size(); ++kind)
+      for (const std::size_t want : model.parts[kind].wants)
+        kind_of_[want] = static_cast<std::uint32_t>(kind);
   }
 
-  /// What no board holds as a whole is taken apart; false when a piece of it finds no place.
-  bool put(const Wants& unit) {
-    if (put_on_one(unit)) return true;
-    return unit.size() > 1 && std::all_of(unit.begin(), unit.end(),
-                                          [this](std::size_t want) { return put_on_one({want}); });
+  void run() {
+    for (const std::string& group : std::vector<std::string>(plan_.split_groups)) {
+      const Boards own = boards_of(group);
+      if (own.size() < 2 || own.size() > kMostBoards || exchange(own)) continue;
+      for (std::size_t other = 0; other < plan_.boards.size(); ++other) {
+        if (std::find(own.begin(), own.end(), other) != own.end()) continue;
+        Boards more = own;
+        more.push_back(other);
+        if (exchange(more)) break;
+      }
+    }
   }
-
-  bool has_empty_board() const {
-    return std::any_of(contents_.begin(), contents_.end(),
-                       [](const Wants& wants) { return wants.empty(); });
-  }
-
-  std::vector<BoardPlan> take() && { return std::move(boards_); }
 
  private:
-  static Area room_of(const Stock& stock) {
-    return lumber::area_of(stock.length - stock.end_trim * 2, stock.width - stock.edge_trim * 2);
+  static constexpr std::size_t kMostBoards = 6;
+  static constexpr int kMostExchanges = 2000;
+
+  const std::string& group_of(const Cut& cut) const { return order_.wants[cut.want].group; }
+
+  Boards boards_of(const std::string& group) const {
+    Boards boards;
+    for (std::size_t i = 0; i < plan_.boards.size(); ++i) {
+      const Cuts& cuts = plan_.boards[i].cuts;
+      if (std::any_of(cuts.begin(), cuts.end(),
+                      [&](const Cut& cut) { return group_of(cut) == group; }))
+        boards.push_back(i);
+    }
+    return boards;
   }
 
-  bool put_on_one(const Wants& unit) {
-    for (std::size_t board = 0; board < boards_.size(); ++board) {
-      Wants all = contents_[board];
+  /// Deals the parts of these boards out anew among them, groups whole as far as that goes; false,
+  /// and nothing changed, where no fewer groups are split then.
+  bool exchange(const Boards& boards) {
+    if (++exchanges_ > kMostExchanges) return false;
+    std::vector<Cuts> dealt(boards.size());
+    for (const Cuts& unit : units_of(boards)) {
+      if (put(unit, boards, dealt)) continue;
+      for (const Cut& cut : unit)
+        if (!put({cut}, boards, dealt)) return false;
+    }
+    if (std::any_of(dealt.begin(), dealt.end(), [](const Cuts& cuts) { return cuts.empty(); }))
+      return false;
+    std::vector<BoardPlan> all = plan_.boards;
+    for (std::size_t i = 0; i < boards.size(); ++i)
+      all[boards[i]] = sawn(plan_.boards[boards[i]], dealt[i]);
+    std::vector<std::string> split = split_groups(all, order_);
+    if (split.size() >= plan_.split_groups.size()) return false;
+    plan_.boards = std::move(all);
+    plan_.split_groups = std::move(split);
+    return true;
+  }
+
+  /// The groups of which all parts are on these boards, the largest first; then the other parts.
+  std::vector<Cuts> units_of(const Boards& boards) const {
+    std::map<std::string, Cuts> groups;
+    std::vector<Cuts> singles;
+    for (const std::size_t board : boards)
+      for (const Cut& cut : plan_.boards[board].cuts)
+        groups[group_of(cut)].push_back(cut);
+    std::vector<Cuts> units;
+    for (auto& [group, cuts] : groups) {
+      const Boards own = boards_of(group);
+      const bool whole = !group.empty() && std::all_of(own.begin(), own.end(), [&](std::size_t it) {
+        return std::find(boards.begin(), boards.end(), it) != boards.end();
+      });
+      if (whole) {
+        units.push_back(std::move(cuts));
+        continue;
+      }
+      for (const Cut& cut : cuts)
+        singles.push_back({cut});
+    }
+    by_size(units);
+    by_size(singles);
+    units.insert(units.end(), singles.begin(), singles.end());
+    return units;
+  }
+
+  static void by_size(std::vector<Cuts>& units) {
+    const auto area = [](const Cuts& unit) {
+      Area sum;
+      for (const Cut& cut : unit)
+        sum += area_of(cut.spot.length, cut.spot.width);
+      return sum;
+    };
+    std::stable_sort(units.begin(), units.end(),
+                     [&](const Cuts& a, const Cuts& b) { return area(a) > area(b); });
+  }
+
+  bool put(const Cuts& unit, const Boards& boards, std::vector<Cuts>& dealt) const {
+    for (std::size_t i = 0; i < boards.size(); ++i) {
+      Cuts all = dealt[i];
       all.insert(all.end(), unit.begin(), unit.end());
-      if (area_of(all, order_) > room_[board] || trials_ == kTrials) continue;
-      ++trials_;
-      auto layout = layout_of(all, boards_[board]);
-      if (!layout) continue;
-      contents_[board] = std::move(all);
-      boards_[board] = std::move(*layout);
+      if (!layout_of(all, plan_.boards[boards[i]])) continue;
+      dealt[i] = std::move(all);
       return true;
     }
     return false;
   }
 
-  /// All of them on this board; nothing where the search finds no room.
-  std::optional<BoardPlan> layout_of(const Wants& wants, const BoardPlan& board) const {
-    CuttingOrder one = order_;
-    one.stock = {order_.stock[board.stock]};
-    one.stock.front().count = 1;
-    one.stock.front().bought = true;  // money is the measure, so that it is searched once
-    one.stock.front().cost = 1;
-    one.wants.clear();
-    for (const std::size_t want : wants) {
-      one.wants.push_back(order_.wants[want]);
-      one.wants.back().group.clear();
+  std::optional<Pattern> layout_of(const Cuts& cuts, const BoardPlan& board) const {
+    std::vector<Item> items;
+    for (const Cut& cut : cuts) {
+      items.push_back({kind_of_[cut.want], cut.turned});
+      if (!fits(model_.parts[items.back().kind], cut.turned, model_.boards[kind_of(board)]))
+        return {};
     }
-    Plan plan = plan_cutting(one);
-    if (!plan.unplaced.empty()) return {};
-    BoardPlan layout = std::move(plan.boards.front());
-    layout.stock = board.stock;
-    layout.copy = board.copy;
-    for (Cut& cut : layout.cuts)
-      cut.want = wants[cut.want];
-    return layout;
+    return board_on_shelves(std::move(items), model_, kind_of(board));
   }
 
+  std::size_t kind_of(const BoardPlan& board) const {
+    for (std::size_t kind = 0; kind < model_.boards.size(); ++kind)
+      for (const Source& source : model_.boards[kind].sources)
+        if (source.stock == board.stock) return kind;
+    throw PlanFault("a board of no kind");
+  }
+
+  /// The board cut up into these parts.
+  BoardPlan sawn(const BoardPlan& board, const Cuts& cuts) const {
+    Supply::WantOrder wants(model_.parts.size());
+    for (const Cut& cut : cuts)
+      wants[kind_of_[cut.want]].push_back(cut.want);
+    Pattern pattern = *layout_of(cuts, board);
+    tidy(pattern, model_, order_);
+    Supply supply(model_, std::move(wants));
+    BoardPlan made = cut_up(pattern, model_, order_, supply);
+    made.stock = board.stock;
+    made.copy = board.copy;
+    return made;
+  }
+
+  Plan& plan_;
+  const Model& model_;
   const CuttingOrder& order_;
-  std::vector<BoardPlan> boards_;
-  std::vector<Wants> contents_;
-  std::vector<Area> room_;
-  int trials_ = 0;
+  std::vector<std::uint32_t> kind_of_;  // each want
+  int exchanges_ = 0;
 };
 
 }  // namespace
 
-void gather(Plan& plan, const CuttingOrder& order) {
-  if (plan.split_groups.empty() || !plan.unplaced.empty()) return;
-  Gathering gathering(plan, order);
-  for (const Wants& unit : units_of(order))
-    if (!gathering.put(unit)) return;
-  if (gathering.has_empty_board()) return;
-  std::vector<BoardPlan> boards = std::move(gathering).take();
-  std::vector<std::string> split = split_groups(boards, order);
-  if (split.size() >= plan.split_groups.size()) return;
-  plan.boards = std::move(boards);
-  plan.split_groups = std::move(split);
+void gather(Plan& plan, const Model& model, const CuttingOrder& order) {
+  if (!plan.split_groups.empty() && model.three_stages) Gathering(plan, model, order).run();
 }
 
 }  // namespace haunch::lumber

@@ -2,11 +2,12 @@
 #pragma once
 
 #include "cutting.h"
+#include "model.h"
 
 namespace haunch::lumber {
 
-/// Lays the wants out anew on the boards that the plan uses, group by group, and keeps that where
-/// it splits fewer groups. Sets boards and split_groups; the boards used stay the same.
-void gather(Plan& plan, const CuttingOrder& order);
+/// Lays some boards of the plan out anew, with the same parts among them, as long as that splits
+/// fewer groups. The boards used stay the same.
+void gather(Plan& plan, const Model& model, const CuttingOrder& order);
 
 }  // namespace haunch::lumber

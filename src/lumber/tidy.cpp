@@ -1,12 +1,13 @@
 #include "tidy.h"
 
 #include <algorithm>
-#include <optional>
+#include <map>
 #include <tuple>
 #include <utility>
 #include <vector>
 
 #include "cut_order.h"
+#include "shelves.h"
 
 namespace haunch::lumber {
 
@@ -42,43 +43,6 @@ bool is_tidier(const Untidiness& a, const Untidiness& b) {
   return std::tie(a.largeness, a.steps) < std::tie(b.largeness, b.steps);
 }
 
-/// Sections along u, each of items one above the other.
-class Shelves {
- public:
-  Shelves(const Model& model, const BoardKind& board, const Span& span, bool rip_first)
-      : model_(model), view_{rip_first} {
-    left_ = view_.u(board, span);
-    room_ = view_.v(board, span);
-  }
-
-  bool put(const Item& item) {
-    const PartKind& part = model_.parts[item.kind];
-    const std::int64_t size = view_.v(part, item.turned);
-    for (std::size_t i = 0; i < sections_.size(); ++i) {
-      if (used_[i] + size > room_) continue;
-      used_[i] += size;
-      sections_[i].push_back({item});
-      return true;
-    }
-    left_ -= view_.u(part, item.turned);
-    if (left_ < 0 || size > room_) return false;
-    sections_.push_back({{item}});
-    used_.push_back(size);
-    return true;
-  }
-
-  View view() const { return view_; }
-  SpanLayout layout() && { return {view_.rip_first, std::move(sections_)}; }
-
- private:
-  const Model& model_;
-  View view_;
-  std::int64_t left_ = 0;  // along u
-  std::int64_t room_ = 0;  // across v
-  std::vector<Section> sections_;
-  std::vector<std::int64_t> used_;  // of the room of each
-};
-
 std::vector<Item> items_of(const SpanLayout& layout) {
   std::vector<Item> items;
   for (const Section& section : layout.sections)
@@ -87,19 +51,40 @@ std::vector<Item> items_of(const SpanLayout& layout) {
   return items;
 }
 
-/// The largest items first, each in the first section that has room for it. Nothing where they do
-/// not fit.
-std::optional<SpanLayout> on_shelves(std::vector<Item> items, Shelves shelves, const Model& model) {
-  const View view = shelves.view();
-  const auto sizes = [&](const Item& item) {
-    const PartKind& part = model.parts[item.kind];
-    return std::tuple(view.u(part, item.turned), view.v(part, item.turned), item.kind);
-  };
-  std::sort(items.begin(), items.end(),
-            [&](const Item& a, const Item& b) { return sizes(a) > sizes(b); });
-  for (const Item& item : items)
-    if (!shelves.put(item)) return {};
-  return std::move(shelves).layout();
+/// Sections whose rows are as high become one: what lies beside the rows is then one long piece.
+SpanLayout merged(const SpanLayout& layout, const Model& model) {
+  const View view{layout.rip_first};
+  std::map<std::vector<std::int64_t>, std::size_t> place;
+  SpanLayout made{layout.rip_first, {}};
+  for (const Section& section : layout.sections) {
+    std::vector<std::int64_t> heights;
+    for (const Row& row : section)
+      heights.push_back(height(row, model, view));
+    const auto [at, is_new] = place.try_emplace(heights, made.sections.size());
+    if (is_new) {
+      made.sections.push_back(section);
+      continue;
+    }
+    Section& whole = made.sections[at->second];
+    for (std::size_t row = 0; row < section.size(); ++row)
+      whole[row].insert(whole[row].end(), section[row].begin(), section[row].end());
+  }
+  return made;
+}
+
+/// Other layouts of what the span holds.
+std::vector<SpanLayout> others(const SpanLayout& now, const Model& model, const BoardKind& board,
+                               const Span& span) {
+  std::vector<SpanLayout> all = {merged(now, model)};
+  const std::vector<Item> items = items_of(now);
+  for (const bool rip_first : {false, true}) {
+    if (!(rip_first ? model.u_across : model.u_along)) continue;
+    const auto layout = span_on_shelves(items, model, board, span, rip_first);
+    if (!layout) continue;
+    all.push_back(*layout);
+    all.push_back(merged(*layout, model));
+  }
+  return all;
 }
 
 }  // namespace
@@ -109,14 +94,10 @@ void tidy(Pattern& pattern, const Model& model, const CuttingOrder& order) {
   Untidiness best = untidiness_of(pattern, model, order);
   const BoardKind& board = model.boards[pattern.board];
   for (std::size_t i = 0; i < pattern.spans.size(); ++i) {
-    const std::vector<Item> items = items_of(pattern.spans[i]);
-    for (const bool rip_first : {false, true}) {
-      if (items.empty() || !(rip_first ? model.u_across : model.u_along)) continue;
-      const auto layout =
-          on_shelves(items, Shelves(model, board, board.spans[i], rip_first), model);
-      if (!layout) continue;
+    if (pattern.spans[i].sections.empty()) continue;
+    for (SpanLayout& layout : others(pattern.spans[i], model, board, board.spans[i])) {
       Pattern other = pattern;
-      other.spans[i] = *layout;
+      other.spans[i] = std::move(layout);
       const Untidiness found = untidiness_of(other, model, order);
       if (!is_tidier(found, best)) continue;
       best = found;

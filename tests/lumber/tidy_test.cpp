@@ -35,11 +35,31 @@ TEST_CASE("two equal parts leave one long offcut beside them, not two short ones
   CHECK(plan.boards[0].offcuts[0].width == mm(87));
 }
 
+TEST_CASE("pieces beside parts of one width are kept in one length, beside others in another") {
+  // 1000 and 500 of 140 wide, 400 and 300 of 120: 57 beside the first two over 1503, 77 beside the
+  // others over 703. All wide ones in one strip, narrow ones in another, would not fit across 200.
+  CuttingOrder order = order_of({{"A", mm(1000), mm(140)},
+                                 {"B", mm(400), mm(120)},
+                                 {"C", mm(500), mm(140)},
+                                 {"D", mm(300), mm(120)}},
+                                {board("r", mm(2209), mm(200))});
+  const Plan plan = plan_cutting(order);
+  REQUIRE(plan.boards.size() == 1);
+  REQUIRE(plan.boards[0].offcuts.size() == 2);
+  Length wide, narrow;
+  for (const lumber::Spot& offcut : plan.boards[0].offcuts)
+    (offcut.width == mm(57) ? narrow : wide) = offcut.length;
+  CHECK(narrow == mm(1503));
+  CHECK(wide == mm(703));
+}
+
 TEST_CASE("a saw that crosscuts first keeps to it, whatever the offcuts") {
   CuttingOrder order = order_of({{"A", mm(1000), mm(110)}, {"B", mm(1000), mm(110)}},
                                 {board("r", mm(2010), mm(200))});
   order.stages = Stages::crosscut_rip_crosscut;
-  CHECK(plan_cutting(order).boards[0].offcuts.size() == 2);
+  const Plan plan = plan_cutting(order);
+  for (const lumber::Step& step : plan.boards[0].steps)
+    CHECK((step.reason != StepReason::section || step.kind == StepKind::crosscut));
 }
 
 TEST_CASE("what lies behind a defect is not cut clean when it is too short to keep") {
