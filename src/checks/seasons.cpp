@@ -62,8 +62,8 @@ void tabulate_leaves(SeasonReport& report, const AtEach<State>& states, const As
       leaf.at[i] = hung_state(*states[i].bench, states[i].wood.hung[number]);
     report.leaves.push_back(leaf);
   }
-  if (hung > 0 || !built.opening || built.what != "leaf") return;
-  LeafSeason leaf{"leaf", {}};
+  if (hung > 0 || !built.opening) return;
+  LeafSeason leaf{built.what, {}};
   for (std::size_t i = 0; i < states.size(); ++i)
     leaf.at[i] = leaf_state(*states[i].bench, built);
   report.leaves.push_back(leaf);
