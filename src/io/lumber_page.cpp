@@ -51,6 +51,13 @@ class LumberPage {
  private:
   std::string one(Length length) const { return lengths_.one(length); }
   std::string size(Length length, Length width) const { return one(length) + " x " + one(width); }
+  /// Areas are in square metres, of an inch page in square feet.
+  std::string area_unit() const { return lengths_.unit() == Unit::mm ? "m2" : "ft2"; }
+  double area_figure(double square_mm) const {
+    constexpr double kSquareMetre = 1e6;
+    constexpr double kSquareFoot = 304.8 * 304.8;
+    return square_mm / (lengths_.unit() == Unit::mm ? kSquareMetre : kSquareFoot);
+  }
   const std::string& currency() const { return report_.stock.currency; }
 
   std::string head() const {
@@ -408,12 +415,12 @@ class LumberPage {
     for (const lumber::Area area : areas)
       parts.push_back(lumber::square_mm(area));
     const std::vector<int> tenths = shares(parts);
-    TextTable table({"", "m2", "%"});
+    TextTable table({"", area_unit(), "%"});
     for (std::size_t i = 0; i < areas.size(); ++i)
-      table.add({kNames[i], fmt::format("{:7.3f}", lumber::square_metres(areas[i])),
+      table.add({kNames[i], fmt::format("{:7.3f}", area_figure(lumber::square_mm(areas[i]))),
                  fmt::format("{:3}.{}", tenths[i] / 10, tenths[i] % 10)});
-    table.add({"all stock used", fmt::format("{:7.3f}", lumber::square_metres(totals.area_used)),
-               "100.0"});
+    table.add({"all stock used",
+               fmt::format("{:7.3f}", area_figure(lumber::square_mm(totals.area_used))), "100.0"});
     return "\nWHERE THE STOCK GOES\n" + table.text(lengths_, 2) + bound_lines();
   }
 
@@ -426,8 +433,7 @@ class LumberPage {
       case lumber::Measure::square_mm:
         break;
     }
-    constexpr double kSquareMillimetres = 1e6;
-    return fmt::format("{:.3f} m2", static_cast<double>(figure) / kSquareMillimetres);
+    return fmt::format("{:.3f} {}", area_figure(static_cast<double>(figure)), area_unit());
   }
 
   std::string bound_lines() const {
@@ -492,8 +498,8 @@ class LumberPage {
   std::string takings_off() const {
     if (report_.takings.empty()) return {};
     const lumber::WasteRule& waste = report_.stock.sawing.waste;
-    TextTable table(
-        {"of", "thick", "pieces", "m2", "m3", "board ft", "buy m3", "buy board ft", "sheets"});
+    TextTable table({"of", "thick", "pieces", area_unit(), "m3", "board ft", "buy m3",
+                     "buy board ft", "sheets"});
     for (const TakingRow& row : report_.takings) {
       const double cubic = lumber::cubic_metres(row.taking.area, row.nominal);
       const double feet = lumber::board_feet(row.taking.area, row.nominal);
@@ -508,8 +514,8 @@ class LumberPage {
       table.add({row.material.empty() ? "not told" : row.material,
                  row.quarters.empty() ? one(row.thickness) : row.quarters,
                  std::to_string(row.taking.pieces),
-                 fmt::format("{:.2f}", lumber::square_metres(row.taking.area)), volume(cubic, 4),
-                 volume(feet, 1), volume(lumber::to_buy(cubic, waste), 4),
+                 fmt::format("{:.2f}", area_figure(lumber::square_mm(row.taking.area))),
+                 volume(cubic, 4), volume(feet, 1), volume(lumber::to_buy(cubic, waste), 4),
                  volume(lumber::to_buy(feet, waste), 1), sheets});
     }
     const std::string rule =
