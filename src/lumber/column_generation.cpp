@@ -12,8 +12,8 @@ namespace {
 constexpr double kTiny = 1e-7;
 constexpr double kArtificialCost = 10;  // times the dearest board
 constexpr int kPivots = 3000;
-/// Filling boards finds columns quickly, but the last small gains are the pricer's to find.
-constexpr double kFillGain = 0.01;
+/// Filling boards finds columns quickly, but the small gains are the pricer's to find.
+constexpr double kFillGain = 0.1;
 /// How near to the best prices so far columns are sought.
 constexpr double kCalm = 0.6;
 /// Dual prices as whole numbers: one dearest board is 2^34 of them, so that the values of thousands
@@ -21,9 +21,7 @@ constexpr double kCalm = 0.6;
 constexpr double kWhole = 17179869184.0;
 
 bool within(const Pattern& pattern, const Rest& rest) {
-  return rest.boards[pattern.board] > 0 &&
-         std::all_of(pattern.parts.begin(), pattern.parts.end(),
-                     [&rest](const Count& part) { return rest.parts[part.first] > 0; });
+  return rest.times(pattern) > 0;
 }
 
 /// The rows of a rest: its parts, then the boards in limited number.
@@ -102,13 +100,13 @@ bool ColumnGeneration::add_new(std::vector<Pattern> patterns, const std::vector<
 
 bool ColumnGeneration::fill_by(const std::vector<double>& duals,
                                const std::vector<double>& board_duals, const Rest& rest,
-                               std::vector<std::size_t>& columns) {
+                               double least_gain, std::vector<std::size_t>& columns) {
   std::vector<Pattern> patterns;
   for (std::size_t board = 0; board < model_.boards.size(); ++board) {
     if (rest.boards[board] > 0)
       patterns.push_back(filler_.fill(board, duals, rest.parts, FillCare{}, random_));
   }
-  return add_new(std::move(patterns), duals, board_duals, kFillGain, columns);
+  return add_new(std::move(patterns), duals, board_duals, least_gain, columns);
 }
 
 bool ColumnGeneration::price_by(const std::vector<double>& prices, const std::vector<double>& duals,
@@ -181,6 +179,8 @@ bool ColumnGeneration::price_calmly(const std::vector<double>& duals,
 Relaxation ColumnGeneration::solve(const Rest& rest, int steps, int exact) {
   const Rows rows(rest, model_);
   Simplex simplex(rows.demands, rows.limits, kArtificialCost);
+  // Where the pricer is to come, filling is for the large gains.
+  const double least_gain = exact > 0 ? kFillGain : 0;
   Relaxation relaxation;
   for (std::size_t column = 0; column < pool_.size(); ++column) {
     if (within(pool_[column], rest)) relaxation.columns.push_back(column);
@@ -198,7 +198,10 @@ Relaxation ColumnGeneration::solve(const Rest& rest, int steps, int exact) {
     const std::vector<double> board_duals = rows.by_index(rows.of_board, duals);
     if (steps == 1 && exact == 0) break;
     const bool priced_only = steps == 1 || (model_.single_row && exact > 0);
-    if (!priced_only && fill_by(relaxation.duals, board_duals, rest, relaxation.columns)) continue;
+    if (!priced_only &&
+        fill_by(relaxation.duals, board_duals, rest, least_gain, relaxation.columns)) {
+      continue;
+    }
     if (!price_calmly(relaxation.duals, board_duals, rest, exact, relaxation.columns)) break;
   }
   relaxation.amounts = simplex.values();

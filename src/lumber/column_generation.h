@@ -40,6 +40,8 @@ class ColumnGeneration {
   /// more than `exact` times, from the pricer. At most `steps` times in all.
   Relaxation solve(const Rest& rest, int steps, int exact);
 
+  /// What the board costs, of the dearest.
+  double cost(std::size_t board) const { return model_.boards[board].weight / dearest_; }
   const std::vector<Proof>& proofs() const { return proofs_; }
 
  private:
@@ -47,7 +49,7 @@ class ColumnGeneration {
                const std::vector<double>& board_duals, double least_gain,
                std::vector<std::size_t>& columns);
   bool fill_by(const std::vector<double>& duals, const std::vector<double>& board_duals,
-               const Rest& rest, std::vector<std::size_t>& columns);
+               const Rest& rest, double least_gain, std::vector<std::size_t>& columns);
   bool price_calmly(const std::vector<double>& duals, const std::vector<double>& board_duals,
                     const Rest& rest, int& exact, std::vector<std::size_t>& columns);
   double worth(const Proof& proof, const Rest& rest) const;
@@ -55,7 +57,6 @@ class ColumnGeneration {
   bool price_by(const std::vector<double>& prices, const std::vector<double>& duals,
                 const std::vector<double>& board_duals, const Rest& rest,
                 std::vector<std::size_t>& columns);
-  double cost(std::size_t board) const { return model_.boards[board].weight / dearest_; }
 
   const Model& model_;
   double dearest_ = 1;

@@ -62,7 +62,8 @@ Pricer::Priced Pricer::price_row(std::size_t board, const std::vector<double>& v
     std::vector<RowItem> row_items;
     for (const auto& [row_item, item] : items)
       row_items.push_back(row_item);
-    const RowChoice choice = best_row(row_items, span.length, 0, kNodes);
+    RowSearch search;
+    const RowChoice& choice = search.best(row_items, span.length, 0, kNodes);
     priced.at_most += choice.at_most;
     Row row;
     for (std::size_t index = 0; index < choice.counts.size(); ++index) {
@@ -75,21 +76,35 @@ Pricer::Priced Pricer::price_row(std::size_t board, const std::vector<double>& v
   return priced;
 }
 
-Pattern Pricer::strips(std::size_t board, const Tables& tables) const {
-  Pattern pattern;
-  pattern.board = board;
+/// Patterns of one view: the first takes the best of each span.
+void Pricer::add_strips(std::vector<Pattern>& patterns, std::size_t board,
+                        const Tables& tables) const {
+  constexpr std::size_t kAlternatives = 32;
   const BoardKind& kind = model_.boards[board];
-  for (const Span& span : kind.spans)
-    pattern.spans.push_back(tables.to_cut().layout(kind, span));
-  count_parts(pattern);
-  return pattern;
+  std::vector<std::vector<SpanLayout>> layouts;
+  std::size_t most = 0;
+  for (const Span& span : kind.spans) {
+    layouts.push_back(tables.to_cut().layouts(kind, span, kAlternatives));
+    most = std::max(most, layouts.back().size());
+  }
+  for (std::size_t alternative = 0; alternative < most; ++alternative) {
+    Pattern pattern;
+    pattern.board = board;
+    for (const std::vector<SpanLayout>& span : layouts)
+      pattern.spans.push_back(span[std::min(alternative, span.size() - 1)]);
+    count_parts(pattern);
+    const bool known = std::any_of(patterns.begin(), patterns.end(), [&](const Pattern& other) {
+      return other.parts == pattern.parts;
+    });
+    if (!known) patterns.push_back(std::move(pattern));
+  }
 }
 
 Pricer::Priced Pricer::price_strips(std::size_t board) const {
   const BoardKind& kind = model_.boards[board];
   Priced priced;
   for (const Tables& tables : tables_) {
-    if (tables.grain == kind.grain) priced.patterns.push_back(strips(board, tables));
+    if (tables.grain == kind.grain) add_strips(priced.patterns, board, tables);
   }
   for (const Span& span : kind.spans) {
     double most = 0;

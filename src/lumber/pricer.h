@@ -17,7 +17,7 @@ class Pricer {
   explicit Pricer(const Model& model);
 
   struct Priced {
-    std::vector<Pattern> patterns;  // the best found, one for each view
+    std::vector<Pattern> patterns;  // the best found, a few for each view
     double at_most = 0;             // no pattern of the board has more value
   };
   /// By board kind. `values` are whole numbers >= 0; no more than `demand` of a part matters.
@@ -35,7 +35,7 @@ class Pricer {
   Priced price_row(std::size_t board, const std::vector<double>& values,
                    const std::vector<int>& demand) const;
   Priced price_strips(std::size_t board) const;
-  Pattern strips(std::size_t board, const Tables& tables) const;
+  void add_strips(std::vector<Pattern>& patterns, std::size_t board, const Tables& tables) const;
 
   const Model& model_;
   std::vector<Tables> tables_;

@@ -82,22 +82,67 @@ bool Rounding::round(const Relaxation& relaxation, int most_tries) {
   }
 }
 
-bool Rounding::dive(Relaxation relaxation, int steps) {
-  Partial partial{.rest = rest_of(model_), .solution = {}};
+bool Rounding::dive(const Relaxation& relaxation, int steps) {
+  return dive_from(Partial{.rest = rest_of(model_), .solution = {}}, relaxation, steps);
+}
+
+/// Some more of the boards used in part; false when none is left to take.
+bool Rounding::take_ups(Partial& partial, const Relaxation& relaxation, bool needed) const {
+  constexpr std::size_t kAtATime = 30;
+  const std::vector<std::size_t> order = by_fraction(relaxation);
+  // One more pattern goes up when none was whole; of many, several at a time.
+  std::size_t ups = order.size() / kAtATime + (needed ? 1 : 0);
+  bool any = false;
+  for (auto up = order.begin(); up != order.end() && ups > 0; ++up) {
+    const Pattern& pattern = columns_.pattern(relaxation.columns[*up]);
+    if (partial.rest.times(pattern) <= 0) continue;
+    any = take(partial, pattern, 1) || any;
+    --ups;
+  }
+  return any;
+}
+
+bool Rounding::dive_from(Partial partial, Relaxation relaxation, int steps) {
   while (!partial.rest.done()) {
-    bool any = take_floors(partial, relaxation);
-    const std::vector<std::size_t> order = by_fraction(relaxation);
-    // One more pattern goes up when none was whole; of many, several at a time.
-    const std::size_t ups = any ? order.size() / 30 : 1 + order.size() / 30;
-    for (std::size_t up = 0; up < std::min(ups, order.size()); ++up)
-      any = take(partial, columns_.pattern(relaxation.columns[order[up]]), 1) || any;
-    if (!finish(partial, corrector_.values_by_area())) return false;
+    const bool whole = take_floors(partial, relaxation);
+    const bool any = take_ups(partial, relaxation, !whole) || whole;
     if (!finish(partial, relaxation.duals)) return false;
     if (!any) return true;
     relaxation = columns_.solve(partial.rest, steps, 0);
   }
-  partial.solution.missing = partial.rest.parts;
-  return offer_(std::move(partial.solution));
+  return true;
+}
+
+/// Some boards of the solution: of two drawn the one that loses more.
+std::vector<bool> Rounding::draw(const Solution& solution, const std::vector<double>& duals,
+                                 Random& random) const {
+  constexpr std::size_t kLeast = 5;
+  constexpr std::size_t kSpread = 5;
+  std::vector<double> losses;
+  for (const Pattern& pattern : solution.patterns)
+    losses.push_back(columns_.cost(pattern.board) - value_of(pattern, duals));
+  const std::size_t boards = losses.size();
+  const std::size_t wanted = std::min(boards, kLeast + random.below(kSpread));
+  std::vector<bool> drawn(boards, false);
+  for (std::size_t count = 0; count < wanted; ++count) {
+    const std::size_t one = random.below(boards);
+    const std::size_t other = random.below(boards);
+    drawn[losses[other] > losses[one] ? other : one] = true;
+  }
+  return drawn;
+}
+
+bool Rounding::dive_again(const Solution& solution, const std::vector<double>& duals, int steps,
+                          Random& random) {
+  const std::vector<bool> anew = draw(solution, duals, random);
+  Partial partial{.rest = rest_of(model_), .solution = {}};
+  for (std::size_t board = 0; board < anew.size(); ++board) {
+    if (anew[board]) continue;
+    partial.rest.take(solution.patterns[board]);
+    partial.solution.patterns.push_back(solution.patterns[board]);
+  }
+  Relaxation relaxation = columns_.solve(partial.rest, steps, 0);
+  return dive_from(std::move(partial), std::move(relaxation), steps);
 }
 
 }  // namespace haunch::lumber

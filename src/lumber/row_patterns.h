@@ -1,7 +1,7 @@
 // Parts in a row: the most value that fits a length.
 //
 //   RowItem        what may be taken
-//   best_row       exact by branch and bound, or the best within so many nodes
+//   RowSearch      exact by branch and bound, or the best within so many nodes
 #pragma once
 
 #include <cstdint>
@@ -18,13 +18,27 @@ struct RowItem {
 struct RowChoice {
   double value = 0;         // 0 when nothing came over the threshold
   double at_most = 0;       // no choice is worth more than this
-  std::vector<int> counts;  // by item
+  std::vector<int> counts;  // by item; empty with value 0
 };
 
-/// The choice of most value above `threshold` whose sizes add up to `capacity` at most. `items`
-/// fall in value for size. After `nodes` steps the best so far is taken; `at_most` then says how
-/// much more there might be.
-RowChoice best_row(const std::vector<RowItem>& items, std::int64_t capacity, double threshold,
-                   std::int64_t nodes);
+/// One search after the other, in the same memory: there are very many of them.
+class RowSearch {
+ public:
+  /// The choice of most value above `threshold` whose sizes add up to `capacity` at most. `items`
+  /// fall in value for size. After `nodes` steps the best so far is taken; `at_most` then says how
+  /// much more there might be. What it returns holds until the next search.
+  const RowChoice& best(const std::vector<RowItem>& items, std::int64_t capacity, double threshold,
+                        std::int64_t nodes);
+
+ private:
+  void descend(std::size_t index, std::int64_t room, double value);
+
+  const std::vector<RowItem>* items_ = nullptr;
+  std::int64_t nodes_ = 0;
+  double best_ = 0;
+  std::vector<int> counts_;
+  std::vector<std::int64_t> smallest_;
+  RowChoice choice_;
+};
 
 }  // namespace haunch::lumber

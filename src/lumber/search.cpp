@@ -79,7 +79,7 @@ class Search {
     correct(kFirstFills * effort_);
     bound_by_area(found_.bounds, model_, best_.solution());
     if (!proven() && small_enough()) by_columns();
-    if (!proven()) recut(last_fills());
+    if (!proven() && !small_enough()) recut(last_fills());
     found_.solution = best_.solution();
     bound_by_area(found_.bounds, model_, found_.solution);
     bound_by_duals();
@@ -146,10 +146,21 @@ class Search {
     if (proven()) return;
     Rounding rounding(model_, columns_, corrector_,
                       [this](Solution solution) { return offer(std::move(solution)); });
-    if (!rounding.round(relaxation, 3 * effort_)) return;
-    for (int dive = 0; dive < effort_; ++dive) {
-      if (!rounding.dive(relaxation, 10 + 10 * effort_)) return;
-    }
+    if (rounding.round(relaxation, 3 * effort_)) dive(rounding, relaxation);
+  }
+
+  /// Many dives for few parts, that take no time, few for many.
+  void dive(Rounding& rounding, const Relaxation& relaxation) {
+    constexpr int kSteps = 60;
+    constexpr int kStepsAgain = 10;
+    const auto parts = static_cast<int>(model_.demand());
+    const int dives = std::clamp(1200 / parts, 2, 20) * effort_;
+    const int again = std::min(5 * parts, 18'000 / parts) * effort_;
+    for (int dive = 0; dive < dives; ++dive)
+      if (!rounding.dive(relaxation, kSteps)) return;
+    Random random(seed_ + 3);
+    for (int dive = 0; dive < again; ++dive)
+      if (!rounding.dive_again(best_.solution(), relaxation.duals, kStepsAgain, random)) return;
   }
 
   /// The best that the proofs give for the parts that are placed.

@@ -69,9 +69,19 @@ Simplex::Simplex(std::vector<double> demands, const std::vector<double>& limits,
   basic_ = right_;
 }
 
-void Simplex::add_column(double cost, std::vector<Entry> entries) {
+void Simplex::add_column(double cost, const std::vector<Entry>& entries) {
   costs_.push_back(cost);
-  entries_.push_back(std::move(entries));
+  for (const auto& [row, coefficient] : entries)
+    cells_.push_back({static_cast<std::uint32_t>(row), static_cast<float>(coefficient)});
+  cells_end_.push_back(cells_.size());
+}
+
+double Simplex::reduced_cost(std::size_t column, const std::vector<double>& duals) const {
+  double reduced = costs_[column];
+  for (std::size_t cell = column == 0 ? 0 : cells_end_[column - 1]; cell < cells_end_[column];
+       ++cell)
+    reduced -= duals[cells_[cell].row] * static_cast<double>(cells_[cell].coefficient);
+  return reduced;
 }
 
 double Simplex::cost_of(Variable variable) const {
@@ -81,7 +91,13 @@ double Simplex::cost_of(Variable variable) const {
 
 std::vector<Simplex::Entry> Simplex::entries_of(Variable variable) const {
   if (variable >= kArtificial) return {{variable - kArtificial, 1.0}};
-  if (variable < kSlack) return entries_[variable];
+  if (variable < kSlack) {
+    std::vector<Entry> entries;
+    for (std::size_t cell = variable == 0 ? 0 : cells_end_[variable - 1];
+         cell < cells_end_[variable]; ++cell)
+      entries.emplace_back(cells_[cell].row, cells_[cell].coefficient);
+    return entries;
+  }
   const std::size_t row = variable - kSlack;
   return {{row, row < demands_ ? -1.0 : 1.0}};
 }
@@ -120,12 +136,8 @@ bool Simplex::choose_entering(const std::vector<double>& duals, Variable& enteri
     least = reduced;
     entering = variable;
   };
-  for (std::size_t column = 0; column < costs_.size(); ++column) {
-    double reduced = costs_[column];
-    for (const auto& [row, coefficient] : entries_[column])
-      reduced -= duals[row] * coefficient;
-    consider(reduced, column);
-  }
+  for (std::size_t column = 0; column < costs_.size(); ++column)
+    consider(reduced_cost(column, duals), column);
   for (std::size_t row = 0; row < rows_; ++row)
     consider(row < demands_ ? duals[row] : -duals[row], kSlack + row);
   return least < -kTiny;

@@ -18,7 +18,7 @@ class Simplex {
   /// `artificial_cost` is paid for each unit of a demand that no column reaches.
   Simplex(std::vector<double> demands, const std::vector<double>& limits, double artificial_cost);
 
-  void add_column(double cost, std::vector<Entry> entries);
+  void add_column(double cost, const std::vector<Entry>& entries);
   std::size_t columns() const { return costs_.size(); }
 
   /// To the best over all columns, or until `pivots` are spent.
@@ -37,7 +37,13 @@ class Simplex {
   static constexpr Variable kSlack = std::size_t{1} << 40;
   static constexpr Variable kArtificial = std::size_t{1} << 41;
 
+  struct Cell {
+    std::uint32_t row = 0;
+    float coefficient = 0;
+  };
+
   double cost_of(Variable variable) const;
+  double reduced_cost(std::size_t column, const std::vector<double>& duals) const;
   std::vector<Entry> entries_of(Variable variable) const;
   double& inverse(std::size_t row, std::size_t column) { return inverse_[row * rows_ + column]; }
   double inverse(std::size_t row, std::size_t column) const {
@@ -51,7 +57,8 @@ class Simplex {
   double artificial_cost_;
   std::vector<double> right_;
   std::vector<double> costs_;
-  std::vector<std::vector<Entry>> entries_;
+  std::vector<Cell> cells_;             // of column after column
+  std::vector<std::size_t> cells_end_;  // by column, in cells_
   std::vector<Variable> basis_;
   std::vector<double> inverse_;
   std::vector<double> basic_;  // values of the basis

@@ -1,8 +1,7 @@
 #include "strip_fill.h"
 
 #include <algorithm>
-
-#include "row_patterns.h"
+#include <numeric>
 
 namespace haunch::lumber {
 
@@ -44,8 +43,10 @@ Pattern Filler::fill(std::size_t board, const std::vector<double>& values,
         if (value_of(other) > value_of(best)) best = std::move(other);
       }
     }
-    for (const Section& section : best.sections)
-      take(section, 1);
+    for (const Section& section : best.sections) {
+      for (const Row& row : section)
+        take(row, 1);
+    }
     pattern.spans.push_back(std::move(best));
   }
   count_parts(pattern);
@@ -63,14 +64,9 @@ double Filler::value_of(const SpanLayout& layout) const {
   return value;
 }
 
-void Filler::take(const Row& row, int sign) {
-  for (const Item& item : row)
+void Filler::take(const std::vector<Item>& items, int sign) {
+  for (const Item& item : items)
     left_[item.kind] -= sign;
-}
-
-void Filler::take(const Section& section, int sign) {
-  for (const Row& row : section)
-    take(row, sign);
 }
 
 void Filler::list_choices(const BoardKind& board, View view, std::int64_t u, std::int64_t v) {
@@ -90,15 +86,22 @@ void Filler::list_choices(const BoardKind& board, View view, std::int64_t u, std
   std::stable_sort(choices_.begin(), choices_.end(), [](const Choice& a, const Choice& b) {
     return a.value * static_cast<double>(b.u) > b.value * static_cast<double>(a.u);
   });
+  by_u_.resize(choices_.size());
+  std::iota(by_u_.begin(), by_u_.end(), std::size_t{0});
+  by_v_ = by_u_;
+  std::stable_sort(by_u_.begin(), by_u_.end(),
+                   [this](std::size_t a, std::size_t b) { return choices_[a].u < choices_[b].u; });
+  std::stable_sort(by_v_.begin(), by_v_.end(),
+                   [this](std::size_t a, std::size_t b) { return choices_[a].v < choices_[b].v; });
 }
 
 SpanLayout Filler::fill_single(const BoardKind& board, const Span& span) {
   list_choices(board, View{false}, span.length, board.clear_width);
-  std::vector<RowItem> items;
+  row_items_.clear();
   for (const Choice& choice : choices_) {
-    items.push_back({choice.u, choice.value, left_[choice.item.kind]});
+    row_items_.push_back({choice.u, choice.value, left_[choice.item.kind]});
   }
-  const RowChoice chosen = best_row(items, span.length, 0, care_->single_nodes);
+  const RowChoice& chosen = row_search_.best(row_items_, span.length, 0, care_->single_nodes);
   Row row;
   for (std::size_t index = 0; index < chosen.counts.size(); ++index) {
     row.insert(row.end(), static_cast<std::size_t>(chosen.counts[index]), choices_[index].item);
@@ -116,16 +119,25 @@ void Filler::draw(std::vector<std::int64_t>& among, std::size_t most) {
   std::sort(among.begin(), among.end());
 }
 
+std::int64_t Filler::least_u() const {
+  for (const std::size_t index : by_u_) {
+    if (left_[choices_[index].item.kind] > 0) return choices_[index].u;
+  }
+  return INT64_MAX;
+}
+
 void Filler::draw_extents(std::int64_t room) {
   extents_.clear();
   if (!model_.three_stages) {
     extents_.push_back(room);
     return;
   }
-  for (const Choice& choice : choices_) {
-    if (left_[choice.item.kind] > 0 && choice.u <= room) extents_.push_back(choice.u);
+  for (const std::size_t index : by_u_) {
+    const Choice& choice = choices_[index];
+    if (choice.u > room) break;
+    if (left_[choice.item.kind] > 0 && (extents_.empty() || extents_.back() != choice.u))
+      extents_.push_back(choice.u);
   }
-  sort_unique(extents_);
   if (extents_.empty()) return;
   // The sum of two, and all the room there is, make sections with rows of more than one part.
   const std::size_t singles = extents_.size();
@@ -141,13 +153,13 @@ void Filler::draw_extents(std::int64_t room) {
 
 void Filler::draw_heights(std::int64_t room, std::int64_t extent) {
   heights_.clear();
-  for (const Choice& choice : choices_) {
-    if (left_[choice.item.kind] > 0 && choice.v <= room && choice.u <= extent) {
+  for (const std::size_t index : by_v_) {
+    const Choice& choice = choices_[index];
+    if (choice.v > room) break;
+    if (choice.u <= extent && left_[choice.item.kind] > 0 &&
+        (heights_.empty() || heights_.back() != choice.v))
       heights_.push_back(choice.v);
-    }
   }
-  sort_unique(heights_);
-  draw(heights_, care_->heights);
 }
 
 SpanLayout Filler::fill_span(const BoardKind& board, const Span& span, View view) {
@@ -157,99 +169,109 @@ SpanLayout Filler::fill_span(const BoardKind& board, const Span& span, View view
   const std::int64_t v = view.v(board, span);
   list_choices(board, view, room, v);
   while (room > 0) {
-    std::int64_t least = INT64_MAX;
-    for (const Choice& choice : choices_) {
-      if (left_[choice.item.kind] > 0) least = std::min(least, choice.u);
-    }
+    const std::int64_t least = least_u();
     if (least > room) break;
     draw_extents(room);
-    Filled best;
+    best_draft_.items.clear();
     double best_density = 0;
-    const std::vector<std::int64_t> extents = extents_;
-    for (const std::int64_t extent : extents) {
-      Filled filled = fill_section(extent, v);
-      if (filled.section.empty()) continue;
-      const std::int64_t charged = room - filled.extent < least ? room : filled.extent;
-      const double density = filled.value / static_cast<double>(charged);
-      if (density > best_density) {
-        best_density = density;
-        best = std::move(filled);
-      }
+    for (const std::int64_t extent : extents_) {
+      fill_section(draft_, extent, v);
+      if (draft_.items.empty()) continue;
+      const std::int64_t charged = room - draft_.extent < least ? room : draft_.extent;
+      const double density = draft_.value / static_cast<double>(charged);
+      if (density <= best_density) continue;
+      best_density = density;
+      std::swap(draft_, best_draft_);
     }
-    if (best.section.empty()) break;
-    take(best.section, 1);
-    room -= best.extent;
-    layout.sections.push_back(std::move(best.section));
+    if (best_draft_.items.empty()) break;
+    take(best_draft_.items, 1);
+    room -= best_draft_.extent;
+    layout.sections.push_back(section_of(best_draft_));
     if (!model_.three_stages) break;
   }
-  for (const Section& section : layout.sections)
-    take(section, -1);
+  for (const Section& section : layout.sections) {
+    for (const Row& row : section)
+      take(row, -1);
+  }
   return layout;
 }
 
-Filler::Filled Filler::fill_section(std::int64_t extent, std::int64_t v) {
-  Filled filled;
+Section Filler::section_of(const Draft& draft) {
+  Section section;
+  auto item = draft.items.begin();
+  for (const std::size_t end : draft.ends) {
+    const auto row_end = draft.items.begin() + static_cast<std::ptrdiff_t>(end);
+    section.emplace_back(item, row_end);
+    item = row_end;
+  }
+  return section;
+}
+
+void Filler::fill_section(Draft& draft, std::int64_t extent, std::int64_t v) {
+  draft.items.clear();
+  draft.ends.clear();
+  draft.value = 0;
+  draft.extent = 0;
+  short_enough_.clear();
+  for (std::size_t index = 0; index < choices_.size(); ++index) {
+    if (choices_[index].u <= extent) short_enough_.push_back(index);
+  }
   std::int64_t room = v;
   while (room > 0) {
     draw_heights(room, extent);
     if (heights_.empty()) break;
-    std::int64_t least = INT64_MAX;
-    for (const Choice& choice : choices_) {
-      if (left_[choice.item.kind] > 0 && choice.u <= extent) least = std::min(least, choice.v);
-    }
-    FilledRow best;
+    const std::int64_t least = heights_.front();
+    draw(heights_, care_->heights);
+    best_row_.items.clear();
     double best_density = 0;
     for (const std::int64_t height : heights_) {
-      FilledRow row = fill_row(extent, height);
-      const std::int64_t charged = room - row.height < least ? room : row.height;
-      const double density = row.value / static_cast<double>(charged);
-      if (density > best_density) {
-        best_density = density;
-        best = std::move(row);
-      }
+      fill_row(row_, extent, height);
+      const std::int64_t charged = room - row_.height < least ? room : row_.height;
+      const double density = row_.value / static_cast<double>(charged);
+      if (density <= best_density) continue;
+      best_density = density;
+      std::swap(row_, best_row_);
     }
-    if (best.row.empty()) break;
-    take(best.row, 1);
-    room -= best.height;
-    filled.value += best.value;
-    std::int64_t used = 0;
-    for (const Item& item : best.row) {
-      for (const Choice& choice : choices_) {
-        if (choice.item == item) used += choice.u;
-      }
-    }
-    filled.extent = std::max(filled.extent, used);
-    filled.section.push_back(std::move(best.row));
+    if (best_row_.items.empty()) break;
+    take(best_row_.items, 1);
+    room -= best_row_.height;
+    draft.value += best_row_.value;
+    draft.extent = std::max(draft.extent, best_row_.extent);
+    draft.items.insert(draft.items.end(), best_row_.items.begin(), best_row_.items.end());
+    draft.ends.push_back(draft.items.size());
   }
-  take(filled.section, -1);
-  return filled;
+  take(draft.items, -1);
 }
 
-Filler::FilledRow Filler::fill_row(std::int64_t extent, std::int64_t height) {
+void Filler::fill_row(DraftRow& row, std::int64_t extent, std::int64_t height) {
   constexpr std::size_t kDensest = 24;
-  std::vector<RowItem> items;
-  std::vector<std::size_t> from;
-  for (std::size_t index = 0; index < choices_.size() && items.size() < kDensest; ++index) {
+  row_items_.clear();
+  row_from_.clear();
+  for (const std::size_t index : short_enough_) {
     const Choice& choice = choices_[index];
-    if (choice.v > height || choice.u > extent || left_[choice.item.kind] <= 0) continue;
-    items.push_back({choice.u, choice.value, left_[choice.item.kind]});
-    from.push_back(index);
+    if (choice.v > height || left_[choice.item.kind] <= 0) continue;
+    row_items_.push_back({choice.u, choice.value, left_[choice.item.kind]});
+    row_from_.push_back(index);
+    if (row_items_.size() == kDensest) break;
   }
-  const RowChoice chosen = best_row(items, extent, 0, care_->row_nodes);
-  FilledRow row;
+  row.items.clear();
+  row.value = 0;
+  row.height = 0;
+  row.extent = 0;
+  const RowChoice& chosen = row_search_.best(row_items_, extent, 0, care_->row_nodes);
   for (std::size_t index = 0; index < chosen.counts.size(); ++index) {
-    const Choice& choice = choices_[from[index]];
+    const Choice& choice = choices_[row_from_[index]];
     for (int count = 0; count < chosen.counts[index]; ++count) {
       // Both ways round of one kind draw on the same number left.
       if (left_[choice.item.kind] <= 0) break;
       --left_[choice.item.kind];
-      row.row.push_back(choice.item);
+      row.items.push_back(choice.item);
       row.value += choice.value;
       row.height = std::max(row.height, choice.v);
+      row.extent += choice.u;
     }
   }
-  take(row.row, -1);
-  return row;
+  take(row.items, -1);
 }
 
 }  // namespace haunch::lumber

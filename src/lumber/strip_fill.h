@@ -10,6 +10,7 @@
 
 #include "pattern.h"
 #include "random.h"
+#include "row_patterns.h"
 
 namespace haunch::lumber {
 
@@ -37,27 +38,29 @@ class Filler {
     std::int64_t u = 0, v = 0;
     double value = 0;
   };
-  struct Filled {
-    Section section;
+  struct DraftRow {
+    std::vector<Item> items;
+    double value = 0;
+    std::int64_t height = 0, extent = 0;
+  };
+  struct Draft {
+    std::vector<Item> items;        // row after row
+    std::vector<std::size_t> ends;  // of the rows, in `items`
     double value = 0;
     std::int64_t extent = 0;
-  };
-  struct FilledRow {
-    Row row;
-    double value = 0;
-    std::int64_t height = 0;
   };
 
   SpanLayout fill_span(const BoardKind& board, const Span& span, View view);
   SpanLayout fill_single(const BoardKind& board, const Span& span);
   void list_choices(const BoardKind& board, View view, std::int64_t u, std::int64_t v);
+  std::int64_t least_u() const;
   void draw_extents(std::int64_t room);
   void draw_heights(std::int64_t room, std::int64_t extent);
-  Filled fill_section(std::int64_t extent, std::int64_t v);
-  FilledRow fill_row(std::int64_t extent, std::int64_t height);
+  static Section section_of(const Draft& draft);
+  void fill_section(Draft& draft, std::int64_t extent, std::int64_t v);
+  void fill_row(DraftRow& row, std::int64_t extent, std::int64_t height);
   void draw(std::vector<std::int64_t>& among, std::size_t most);
-  void take(const Row& row, int sign);
-  void take(const Section& section, int sign);
+  void take(const std::vector<Item>& items, int sign);
   double value_of(const SpanLayout& layout) const;
 
   const Model& model_;
@@ -65,8 +68,15 @@ class Filler {
   const std::vector<double>* values_ = nullptr;
   const FillCare* care_ = nullptr;
   Random* random_ = nullptr;
-  std::vector<Choice> choices_;  // falling in value for u
+  std::vector<Choice> choices_;            // falling in value for u
+  std::vector<std::size_t> by_u_, by_v_;   // indices of choices_, by size
+  std::vector<std::size_t> short_enough_;  // indices of choices_ that fit the section's extent
   std::vector<std::int64_t> extents_, heights_;
+  Draft draft_, best_draft_;
+  DraftRow row_, best_row_;
+  std::vector<RowItem> row_items_;
+  std::vector<std::size_t> row_from_;  // indices of choices_ that row_items_ are of
+  RowSearch row_search_;
 };
 
 double value_of(const Pattern& pattern, const std::vector<double>& values);

@@ -8,6 +8,9 @@ namespace haunch::lumber {
 namespace {
 
 constexpr std::int64_t kMostCells = 4000;
+/// Values are whole numbers: what is more is more by one, and doubles err by far less than this
+/// leaves.
+constexpr double kMore = 0.999;
 
 /// The largest cell that all sizes are multiples of, where that leaves few enough cells.
 std::int64_t cell_for(const std::vector<std::int64_t>& sizes, std::int64_t room, bool& exact) {
@@ -18,6 +21,50 @@ std::int64_t cell_for(const std::vector<std::int64_t>& sizes, std::int64_t room,
   exact = false;
   return std::max<std::int64_t>(Length::kStepsPerMm, room / kMostCells + 1);
 }
+
+/// The most value that rows stacked across a section give: depth first.
+class StackSearch {
+  using RowOption = StripTables::RowOption;
+
+ public:
+  void set(std::vector<RowOption> rows) {
+    rows_ = std::move(rows);
+    std::sort(rows_.begin(), rows_.end(), [](const RowOption& a, const RowOption& b) {
+      return a.value * static_cast<double>(b.size) > b.value * static_cast<double>(a.size);
+    });
+  }
+
+  /// `known`, or more where there is more. Values are whole numbers.
+  double most(std::int64_t room, double known) {
+    best_ = known;
+    stack_.clear();
+    descend(0, room, 0);
+    return best_;
+  }
+  /// Levels of the rows that gave more than was known.
+  const std::vector<std::size_t>& levels() const { return best_stack_; }
+
+ private:
+  void descend(std::size_t index, std::int64_t room, double value) {
+    if (value > best_) {
+      best_ = value;
+      best_stack_ = stack_;
+    }
+    for (; index < rows_.size(); ++index) {
+      const RowOption& row = rows_[index];
+      const double filled = row.value * static_cast<double>(room) / static_cast<double>(row.size);
+      if (value + filled < best_ + kMore) return;
+      if (row.size > room) continue;
+      stack_.push_back(row.level);
+      descend(index, room - row.size, value + row.value);
+      stack_.pop_back();
+    }
+  }
+
+  std::vector<RowOption> rows_;
+  std::vector<std::size_t> stack_, best_stack_;
+  double best_ = 0;
+};
 
 }  // namespace
 
@@ -95,7 +142,6 @@ void StripTables::price(const std::vector<double>& values) {
   for (Place& place : places_)
     place.value = values[place.item.kind];
   price_rows();
-  price_sections();
   price_spans();
 }
 
@@ -107,8 +153,8 @@ void StripTables::price_rows() {
   for (std::size_t level = 0; level < level_end_.size(); ++level) {
     for (; index < level_end_[level]; ++index) {
       const Place& place = places_[index];
-      if (place.value <= 0) continue;
       const auto size = static_cast<std::size_t>(place.u);
+      if (place.value <= most[size]) continue;
       for (std::size_t x = size; x < cells; ++x)
         most[x] = std::max(most[x], most[x - size] + place.value);
     }
@@ -116,71 +162,61 @@ void StripTables::price_rows() {
   }
 }
 
-void StripTables::drop_dominated(std::vector<Option>& options) {
-  // Options grow in size; one is of no use when smaller ones, repeated, give as much in its room.
-  std::vector<Option> kept;
-  for (const Option& option : options) {
-    const bool useless = std::any_of(kept.begin(), kept.end(), [&option](const Option& other) {
-      const std::int64_t times = option.size / other.size;
-      return static_cast<double>(times) * other.value >= option.value;
-    });
-    if (!useless) kept.push_back(option);
-  }
-  options = std::move(kept);
-}
-
-std::vector<StripTables::Option> StripTables::row_options(std::int64_t extent) const {
-  std::vector<Option> options;
+/// What a section may be worth for each cell across it, at most, by its extent; 0 where no row has
+/// more than at an extent less by one.
+std::vector<double> StripTables::densities() const {
+  std::vector<double> densest(static_cast<std::size_t>(most_u_) + 1, 0.0);
+  std::vector<bool> more(densest.size(), false);
   for (std::size_t level = 0; level < rows_.size(); ++level) {
-    const double value = rows_[level][static_cast<std::size_t>(extent)];
-    if (value > 0) options.push_back({places_[level_end_[level] - 1].v, value, level});
-  }
-  drop_dominated(options);
-  return options;
-}
-
-std::vector<double> StripTables::knapsack(const std::vector<Option>& options, std::int64_t room) {
-  std::vector<double> most(static_cast<std::size_t>(room) + 1, 0.0);
-  for (const Option& option : options) {
-    const auto size = static_cast<std::size_t>(option.size);
-    for (std::size_t x = size; x < most.size(); ++x)
-      most[x] = std::max(most[x], most[x - size] + option.value);
-  }
-  return most;
-}
-
-void StripTables::price_sections() {
-  const auto cells = static_cast<std::size_t>(most_u_) + 1;
-  sections_.assign(spans_v_.size(), std::vector<double>(cells, 0.0));
-  for (std::size_t extent = 1; extent < cells; ++extent) {
-    const bool same = std::all_of(rows_.begin(), rows_.end(), [extent](const auto& row) {
-      return row[extent] == row[extent - 1];
-    });
-    const std::vector<double> most =
-        same ? std::vector<double>()
-             : knapsack(row_options(static_cast<std::int64_t>(extent)), most_v_);
-    for (std::size_t index = 0; index < spans_v_.size(); ++index) {
-      sections_[index][extent] =
-          same ? sections_[index][extent - 1] : most[static_cast<std::size_t>(spans_v_[index])];
+    const std::vector<double>& row = rows_[level];
+    const double per_cell = 1 / static_cast<double>(places_[level_end_[level] - 1].v);
+    for (std::size_t extent = 1; extent < densest.size(); ++extent) {
+      densest[extent] = std::max(densest[extent], row[extent] * per_cell);
+      if (row[extent] > row[extent - 1]) more[extent] = true;
     }
   }
+  for (std::size_t extent = 0; extent < densest.size(); ++extent)
+    if (!more[extent]) densest[extent] = 0;
+  return densest;
 }
 
+/// Sections from short to long: one is of use when it is worth more than shorter ones in its
+/// place.
 void StripTables::price_spans() {
-  spans_ = sections_;
+  const std::size_t cells = static_cast<std::size_t>(most_u_) + 1;
+  const std::vector<double> densest = densities();
+  spans_.assign(spans_v_.size(), std::vector<double>(cells, 0.0));
   section_options_.assign(spans_v_.size(), {});
-  if (!model_.three_stages) return;
-  for (std::size_t index = 0; index < spans_v_.size(); ++index) {
-    std::vector<Option> options;
-    for (std::size_t extent = 1; extent < sections_[index].size(); ++extent) {
-      const double value = sections_[index][extent];
-      if (value > sections_[index][extent - 1])
-        options.push_back({static_cast<std::int64_t>(extent), value, extent});
+  StackSearch search;
+  for (std::size_t extent = 1; extent < cells; ++extent) {
+    bool set = false;
+    for (std::size_t index = 0; index < spans_v_.size(); ++index) {
+      std::vector<double>& most = spans_[index];
+      if (!model_.three_stages) most[extent] = most[extent - 1];
+      const double known = most[extent];
+      if (densest[extent] * static_cast<double>(spans_v_[index]) < known + kMore) continue;
+      if (!set) search.set(row_options(extent));
+      set = true;
+      const double value = search.most(spans_v_[index], known);
+      if (value <= known) continue;
+      section_options_[index].push_back({extent, value, search.levels()});
+      const std::size_t last = model_.three_stages ? cells - 1 : extent;
+      for (std::size_t x = extent; x <= last; ++x)
+        most[x] = std::max(most[x], most[x - extent] + value);
     }
-    drop_dominated(options);
-    spans_[index] = knapsack(options, most_u_);
-    section_options_[index] = std::move(options);
   }
+}
+
+/// Rows of an extent, those that a lower one is worth as much as left out.
+std::vector<StripTables::RowOption> StripTables::row_options(std::size_t extent) const {
+  std::vector<RowOption> rows;
+  double last = 0;
+  for (std::size_t level = 0; level < rows_.size(); ++level) {
+    const double value = rows_[level][extent];
+    if (value > last) rows.push_back({places_[level_end_[level] - 1].v, value, level});
+    last = value;
+  }
+  return rows;
 }
 
 double StripTables::most(const BoardKind& board, const Span& span) const {
@@ -188,54 +224,54 @@ double StripTables::most(const BoardKind& board, const Span& span) const {
   return spans_[across][static_cast<std::size_t>(span_cells(view_.u(board, span), cell_u_))];
 }
 
-SpanLayout StripTables::layout(const BoardKind& board, const Span& span) const {
-  SpanLayout layout;
-  layout.rip_first = view_.rip_first;
-  const std::int64_t v = span_cells(view_.v(board, span), cell_v_);
-  const std::size_t across = across_index(v);
-  std::int64_t room = span_cells(view_.u(board, span), cell_u_);
-  if (!model_.three_stages) {
-    if (spans_[across][static_cast<std::size_t>(room)] > 0)
-      layout.sections.push_back(section(room, v));
-    return layout;
-  }
+std::vector<SpanLayout> StripTables::layouts(const BoardKind& board, const Span& span,
+                                             std::size_t count) const {
+  const std::size_t across = across_index(span_cells(view_.v(board, span), cell_v_));
+  const auto room = static_cast<std::size_t>(span_cells(view_.u(board, span), cell_u_));
   const std::vector<double>& most = spans_[across];
-  while (most[static_cast<std::size_t>(room)] > 0) {
-    const double value = most[static_cast<std::size_t>(room)];
-    const auto& options = section_options_[across];
-    const auto taken = std::find_if(options.begin(), options.end(), [&](const Option& option) {
-      return option.size <= room &&
-             most[static_cast<std::size_t>(room - option.size)] + option.value == value;
-    });
-    if (taken == options.end()) break;
-    layout.sections.push_back(section(taken->size, v));
-    room -= taken->size;
+  std::vector<std::pair<double, const Option*>> first;
+  for (const Option& option : section_options_[across]) {
+    if (option.extent > room) continue;
+    const double rest = model_.three_stages ? most[room - option.extent] : 0;
+    first.emplace_back(option.value + rest, &option);
   }
-  return layout;
+  std::stable_sort(first.begin(), first.end(),
+                   [](const auto& a, const auto& b) { return a.first > b.first; });
+  first.resize(std::min(count, first.size()));
+  std::vector<SpanLayout> layouts;
+  for (const auto& [value, option] : first) {
+    layouts.push_back({view_.rip_first, {section_of(*option)}});
+    if (model_.three_stages) add_sections(layouts.back(), across, room - option->extent);
+  }
+  if (layouts.empty()) layouts.push_back({view_.rip_first, {}});
+  return layouts;
 }
 
-Section StripTables::section(std::int64_t extent, std::int64_t v) const {
+Section StripTables::section_of(const Option& option) const {
   Section section;
-  const std::vector<Option> options = row_options(extent);
-  const std::vector<double> most = knapsack(options, v);
-  std::int64_t room = v;
-  while (most[static_cast<std::size_t>(room)] > 0) {
-    const double value = most[static_cast<std::size_t>(room)];
-    const auto taken = std::find_if(options.begin(), options.end(), [&](const Option& option) {
-      return option.size <= room &&
-             most[static_cast<std::size_t>(room - option.size)] + option.value == value;
-    });
-    if (taken == options.end()) break;
-    section.push_back(row(taken->from, extent));
-    room -= taken->size;
-  }
+  for (const std::size_t level : option.levels)
+    section.push_back(row(level, option.extent));
   return section;
 }
 
-Row StripTables::row(std::size_t level, std::int64_t extent) const {
+/// The sections that make the room worth what it can be.
+void StripTables::add_sections(SpanLayout& layout, std::size_t across, std::size_t room) const {
+  const std::vector<double>& most = spans_[across];
+  const std::vector<Option>& options = section_options_[across];
+  while (most[room] > 0) {
+    const auto taken = std::find_if(options.begin(), options.end(), [&](const Option& option) {
+      return option.extent <= room && most[room - option.extent] + option.value == most[room];
+    });
+    if (taken == options.end()) break;
+    layout.sections.push_back(section_of(*taken));
+    room -= taken->extent;
+  }
+}
+
+Row StripTables::row(std::size_t level, std::size_t extent) const {
   Row row;
   const std::vector<double>& most = rows_[level];
-  std::int64_t room = extent;
+  auto room = static_cast<std::int64_t>(extent);
   while (most[static_cast<std::size_t>(room)] > 0) {
     const double value = most[static_cast<std::size_t>(room)];
     std::size_t index = level_end_[level];

@@ -19,6 +19,13 @@ enum class GridRound : unsigned char {
 
 class StripTables {
  public:
+  /// A row that may be stacked with others across a section.
+  struct RowOption {
+    std::int64_t size = 0;  // cells along v
+    double value = 0;
+    std::size_t level = 0;
+  };
+
   /// For the boards of the model with or without grain.
   StripTables(const Model& model, View view, bool grain, GridRound round);
 
@@ -28,8 +35,9 @@ class StripTables {
   /// Works the tables out for these values, each >= 0.
   void price(const std::vector<double>& values);
   double most(const BoardKind& board, const Span& span) const;
-  /// What is worth so much.
-  SpanLayout layout(const BoardKind& board, const Span& span) const;
+  /// What is worth so much, then others worth nearly as much, that differ in some section.
+  std::vector<SpanLayout> layouts(const BoardKind& board, const Span& span,
+                                  std::size_t count) const;
 
  private:
   struct Place {
@@ -37,10 +45,11 @@ class StripTables {
     std::int64_t u = 0, v = 0;  // cells
     double value = 0;
   };
+  /// Sections of one extent that are of use, and the rows stacked across them.
   struct Option {
-    std::int64_t size = 0;
+    std::size_t extent = 0;  // cells along u
     double value = 0;
-    std::size_t from = 0;
+    std::vector<std::size_t> levels;
   };
 
   void choose_cells(std::int64_t most_u, std::int64_t most_v);
@@ -48,27 +57,25 @@ class StripTables {
   std::int64_t span_cells(std::int64_t steps, std::int64_t cell) const;
   std::size_t across_index(std::int64_t v) const;
   void price_rows();
-  void price_sections();
+  std::vector<double> densities() const;
   void price_spans();
-  std::vector<Option> row_options(std::int64_t extent) const;
-  static void drop_dominated(std::vector<Option>& options);
-  static std::vector<double> knapsack(const std::vector<Option>& options, std::int64_t room);
-  Section section(std::int64_t extent, std::int64_t v) const;
-  Row row(std::size_t level, std::int64_t extent) const;
+  std::vector<RowOption> row_options(std::size_t extent) const;
+  Section section_of(const Option& option) const;
+  void add_sections(SpanLayout& layout, std::size_t across, std::size_t room) const;
+  Row row(std::size_t level, std::size_t extent) const;
 
   const Model& model_;
   View view_;
   GridRound round_;
   bool exact_ = false;
   std::int64_t cell_u_ = 1, cell_v_ = 1;
-  std::int64_t most_u_ = 0, most_v_ = 0;       // cells
-  std::vector<std::int64_t> spans_v_;          // sizes across that spans have, in cells
-  std::vector<Place> places_;                  // by v
-  std::vector<std::size_t> level_end_;         // of places_, by level: a level is one v
-  std::vector<std::vector<double>> rows_;      // by level and extent along u
-  std::vector<std::vector<double>> sections_;  // by size across and extent along u
-  std::vector<std::vector<Option>> section_options_;
-  std::vector<std::vector<double>> spans_;  // by size across and size along u
+  std::int64_t most_u_ = 0, most_v_ = 0;              // cells
+  std::vector<std::int64_t> spans_v_;                 // sizes across that spans have, in cells
+  std::vector<Place> places_;                         // by v
+  std::vector<std::size_t> level_end_;                // of places_, by level: a level is one v
+  std::vector<std::vector<double>> rows_;             // by level and extent along u
+  std::vector<std::vector<double>> spans_;            // by size across and size along u
+  std::vector<std::vector<Option>> section_options_;  // by size across
 };
 
 }  // namespace haunch::lumber
