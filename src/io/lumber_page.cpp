@@ -484,7 +484,15 @@ class LumberPage {
     for (const Row& row : rows)
       table.add({std::to_string(row.names.size() * row.rough.pieces()), row.rough.length,
                  row.rough.width, row.rough.stock_thickness, row.material, joined(row.names)});
-    return "\nROUGH SIZES\n" + table.text(lengths_, 2);
+    return "\nROUGH SIZES\n" + table.text(lengths_, 2) + thicker();
+  }
+
+  std::string thicker() const {
+    std::vector<std::string> names;
+    for (std::size_t i = 0; i < report_.parts.size(); ++i)
+      if (report_.rough[i] && report_.rough[i]->thicker) names.push_back(report_.parts[i].name);
+    if (names.empty()) return {};
+    return line("thinner stock would do, but lacks or must be bought: " + joined(names));
   }
 
   std::string not_wood() const {

@@ -474,8 +474,9 @@ class Planner {
         const auto way = thicker_in_hand(part);
         const bool is_new = std::find(parts.begin(), parts.end(), part) == parts.end();
         if (!way || tried.contains(part) || !is_new) continue;
-        area += rough_area(ways_[part][*way].rough);
-        if (area > idle(report_.parts[part].material, ways_[part][*way].thickness)) return parts;
+        const lumber::Area with = area + rough_area(ways_[part][*way].rough);
+        if (with > idle(report_.parts[part].material, ways_[part][*way].thickness)) continue;
+        area = with;
         parts.push_back(part);
       }
     }
@@ -563,8 +564,11 @@ class Planner {
   }
 
   void keep_what_was_chosen() {
-    for (std::size_t i = 0; i < report_.parts.size(); ++i)
-      if (chosen_[i] < ways_[i].size()) report_.rough[i] = ways_[i][chosen_[i]].rough;
+    for (std::size_t i = 0; i < report_.parts.size(); ++i) {
+      if (chosen_[i] >= ways_[i].size()) continue;
+      report_.rough[i] = way_of(i).rough;
+      report_.rough[i]->thicker = !same_but_strips(way_of(i), ways_[i].front());
+    }
     std::sort(report_.unplaced.begin(), report_.unplaced.end(),
               [](const UnplacedPart& a, const UnplacedPart& b) { return a.part < b.part; });
   }

@@ -37,6 +37,7 @@ struct RoughPart {
   int layers = 1;
   std::vector<Length> glue_lines;  // from the face side
   std::size_t strips = 1;          // of each layer
+  bool thicker = false;            // thinner stock would do, but lacks or must be bought
 
   std::size_t pieces() const { return strips * static_cast<std::size_t>(layers); }
 };

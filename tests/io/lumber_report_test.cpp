@@ -7,20 +7,11 @@
 
 #include "kind.h"
 #include "lumber_text.h"
+#include "stock_words.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
 namespace {
-
-StockFile stock(const std::string& text) {
-  const Reading json = read_json(text);
-  REQUIRE(json.value.has_value());
-  StockReading read = read_stock(*json.value);
-  for (const Problem& problem : read.problems)
-    UNSCOPED_INFO(problem.path + ": " + problem.message);
-  REQUIRE(read.file.has_value());
-  return *read.file;
-}
 
 LumberPart part(const std::string& name, Length length, Length width, Length thickness) {
   LumberPart made;
@@ -66,6 +57,8 @@ TEST_CASE("a thicker board in the rack, planed down, is cheaper than buying the 
                     Unit::mm, {});
   CHECK(totals_of(planed).cost == 0);
   CHECK(planed.rough[0]->stock_thickness == mm(40));
+  CHECK(planed.rough[0]->thicker);
+  CHECK_FALSE(bought.rough[0]->thicker);
 }
 
 TEST_CASE("a thicker board in the rack that spares no bought one stays there") {

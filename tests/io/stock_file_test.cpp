@@ -4,20 +4,11 @@
 
 #include "csv_table.h"
 #include "lumber_report.h"
+#include "stock_words.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
 namespace {
-
-StockFile stock(const std::string& text) {
-  const Reading json = read_json(text);
-  REQUIRE(json.value.has_value());
-  StockReading read = read_stock(*json.value);
-  for (const Problem& problem : read.problems)
-    UNSCOPED_INFO(problem.path + ": " + problem.message);
-  REQUIRE(read.file.has_value());
-  return *read.file;
-}
 
 StockItem item(const std::string& keys, const std::string& units = "mm") {
   return stock(R"({"units": ")" + units + R"(", "stock": [{"id": "a", )" + keys + "}]}")
