@@ -106,6 +106,7 @@ std::optional<Length> lesser(std::optional<Length> a, std::optional<Length> b) {
 
 /// The middle half of wood along an axis.
 Wood middle_half(const Wood& wood, std::size_t axis) {
+  if (wood.empty()) return {};
   Box region = room_of(wood);
   const Length quarter = floor_divide(region.extent(axis), 4);
   region.low[axis] += quarter;
