@@ -215,6 +215,14 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
   return job;
 }
 
+/// Joints whose wood does not move as a plain tenon's does.
+bool seasons_not_worked(const DoorSpec& spec) {
+  const bool sloping = std::any_of(spec.joints.begin(), spec.joints.end(), [](const auto& chosen) {
+    return chosen.word == JointWord::loose || chosen.word == JointWord::through;
+  });
+  return sloping || spec.ends.word == Ends::tenon_rounded;
+}
+
 }  // namespace
 
 JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
@@ -236,6 +244,12 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
     reading.spec.species = season.species;
     reading.spec.species_by_shop = season.species_by_shop;
     add(problems, std::move(season.problems));
+    if (season.season && seasons_not_worked(reading.spec))
+      problems.push_back({"/moisture",
+                          "seasons are not worked of loose tenons, wedged through tenons and "
+                          "rounded tenons, whose edges slope or are parts of their own; take it "
+                          "out, or choose another joint",
+                          {}});
   }
   SettledTolerances settled;
   const bool speaks_of_them = reading.tolerances || shop_tolerances;
