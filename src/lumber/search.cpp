@@ -1,6 +1,7 @@
 #include "search.h"
 
 #include <algorithm>
+#include <numeric>
 #include <utility>
 
 #include "column_generation.h"
@@ -79,7 +80,10 @@ class Search {
     correct(kFirstFills * effort_);
     bound_by_area(found_.bounds, model_, best_.solution());
     if (!proven() && small_enough()) by_columns();
-    if (!proven() && !small_enough()) recut(last_fills());
+    if (!proven() && !small_enough()) {
+      if (model_.boards.size() <= kMostKinds) by_groups();
+      recut(last_fills());
+    }
     found_.solution = best_.solution();
     bound_by_area(found_.bounds, model_, found_.solution);
     bound_by_duals();
@@ -87,14 +91,16 @@ class Search {
   }
 
  private:
+  static constexpr std::size_t kMostKinds = 300;  // that columns are worked for at once
   static constexpr std::int64_t kFirstFills = 400;
   static constexpr std::int64_t kLastFills = 2000;
   static constexpr std::int64_t kRowsFaster = 20;  // than strips
 
   bool small_enough() const {
-    constexpr std::size_t kMostKinds = 300;
-    return !model_.parts.empty() && model_.parts.size() <= kMostKinds &&
-           model_.boards.size() <= kMostKinds;
+    const auto wanted = static_cast<std::size_t>(
+        std::count_if(model_.parts.begin(), model_.parts.end(),
+                      [](const PartKind& part) { return !part.wants.empty(); }));
+    return wanted > 0 && wanted <= kMostKinds && model_.boards.size() <= kMostKinds;
   }
 
   bool proven() const {
@@ -163,6 +169,10 @@ class Search {
       if (!rounding.dive_again(best_.solution(), relaxation.duals, kStepsAgain, random)) return;
   }
 
+  /// Too many kinds for columns at once: they are dealt out to groups, large and small to each,
+  /// which are planned one after another with what boards are left.
+  void by_groups();
+
   /// The best that the proofs give for the parts that are placed.
   void bound_by_duals() {
     constexpr std::size_t kLast = 6;
@@ -191,6 +201,49 @@ class Search {
   ColumnGeneration columns_;
   Found found_;
 };
+
+std::vector<std::size_t> by_falling_area(const Model& model) {
+  std::vector<std::size_t> kinds(model.parts.size());
+  std::iota(kinds.begin(), kinds.end(), std::size_t{0});
+  std::stable_sort(kinds.begin(), kinds.end(), [&](std::size_t a, std::size_t b) {
+    return part_area(model.parts[a]) > part_area(model.parts[b]);
+  });
+  return kinds;
+}
+
+/// The model with the parts of one group only.
+Model with_parts_of(const Model& model, const std::vector<std::size_t>& kinds) {
+  Model group = model;
+  std::vector<bool> chosen(model.parts.size(), false);
+  for (const std::size_t kind : kinds)
+    chosen[kind] = true;
+  for (std::size_t kind = 0; kind < chosen.size(); ++kind)
+    if (!chosen[kind]) group.parts[kind].wants.clear();
+  return group;
+}
+
+void Search::by_groups() {
+  const std::vector<std::size_t> kinds = by_falling_area(model_);
+  const std::size_t count = (kinds.size() + kMostKinds - 1) / kMostKinds;
+  std::vector<std::vector<std::size_t>> groups(count);
+  for (std::size_t index = 0; index < kinds.size(); ++index)
+    groups[index % count].push_back(kinds[index]);
+  Solution all;
+  all.missing.assign(model_.parts.size(), 0);
+  std::vector<BoardKind> boards = model_.boards;
+  for (const auto& group : groups) {
+    Model part = with_parts_of(model_, group);
+    part.boards = boards;
+    Solution its = Search(part, effort_, seed_).run().solution;
+    for (std::size_t kind = 0; kind < all.missing.size(); ++kind)
+      all.missing[kind] += its.missing[kind];
+    for (Pattern& pattern : its.patterns) {
+      if (auto& limit = boards[pattern.board].limit) --*limit;
+      all.patterns.push_back(std::move(pattern));
+    }
+  }
+  best_.offer(std::move(all));
+}
 
 }  // namespace
 
