@@ -92,7 +92,7 @@ StripTables::StripTables(const Model& model, View view, bool grain, GridRound ro
   for (const BoardKind& board : model.boards) {
     if (board.grain != grain) continue;
     for (const Span& span : board.spans)
-      spans_v_.push_back(span_cells(view.v(board, span), cell_v_));
+      spans_v_.push_back(span_cells(view.v(board, span), v_));
   }
   std::sort(spans_v_.begin(), spans_v_.end());
   spans_v_.erase(std::unique(spans_v_.begin(), spans_v_.end()), spans_v_.end());
@@ -105,12 +105,11 @@ void StripTables::choose_cells(std::int64_t most_u, std::int64_t most_v) {
     sizes_u.push_back(place.u);
     sizes_v.push_back(place.v);
   }
-  exact_ = true;
-  cell_u_ = cell_for(sizes_u, most_u, exact_);
-  cell_v_ = cell_for(sizes_v, most_v, exact_);
+  u_.cell = cell_for(sizes_u, most_u, u_.exact);
+  v_.cell = cell_for(sizes_v, most_v, v_.exact);
   for (Place& place : places_) {
-    place.u = part_cells(place.u, cell_u_);
-    place.v = part_cells(place.v, cell_v_);
+    place.u = part_cells(place.u, u_);
+    place.v = part_cells(place.v, v_);
   }
   std::stable_sort(places_.begin(), places_.end(),
                    [](const Place& a, const Place& b) { return a.v < b.v; });
@@ -118,19 +117,19 @@ void StripTables::choose_cells(std::int64_t most_u, std::int64_t most_v) {
     if (index + 1 == places_.size() || places_[index + 1].v != places_[index].v)
       level_end_.push_back(index + 1);
   }
-  most_u_ = span_cells(most_u, cell_u_);
-  most_v_ = span_cells(most_v, cell_v_);
+  most_u_ = span_cells(most_u, u_);
+  most_v_ = span_cells(most_v, v_);
 }
 
-std::int64_t StripTables::part_cells(std::int64_t steps, std::int64_t cell) const {
-  if (round_ == GridRound::up) return (steps + cell - 1) / cell;
-  return std::max<std::int64_t>(1, steps / cell);
+std::int64_t StripTables::part_cells(std::int64_t steps, const Grid& grid) const {
+  if (round_ == GridRound::up) return (steps + grid.cell - 1) / grid.cell;
+  return std::max<std::int64_t>(1, steps / grid.cell);
 }
 
 /// Where all sizes are whole cells, what is left over of a span is of no use to the bound either.
-std::int64_t StripTables::span_cells(std::int64_t steps, std::int64_t cell) const {
-  if (round_ == GridRound::up || exact_) return steps / cell;
-  return (steps + cell - 1) / cell;
+std::int64_t StripTables::span_cells(std::int64_t steps, const Grid& grid) const {
+  if (round_ == GridRound::up || grid.exact) return steps / grid.cell;
+  return (steps + grid.cell - 1) / grid.cell;
 }
 
 std::size_t StripTables::across_index(std::int64_t v) const {
@@ -220,14 +219,14 @@ std::vector<StripTables::RowOption> StripTables::row_options(std::size_t extent)
 }
 
 double StripTables::most(const BoardKind& board, const Span& span) const {
-  const std::size_t across = across_index(span_cells(view_.v(board, span), cell_v_));
-  return spans_[across][static_cast<std::size_t>(span_cells(view_.u(board, span), cell_u_))];
+  const std::size_t across = across_index(span_cells(view_.v(board, span), v_));
+  return spans_[across][static_cast<std::size_t>(span_cells(view_.u(board, span), u_))];
 }
 
 std::vector<SpanLayout> StripTables::layouts(const BoardKind& board, const Span& span,
                                              std::size_t count) const {
-  const std::size_t across = across_index(span_cells(view_.v(board, span), cell_v_));
-  const auto room = static_cast<std::size_t>(span_cells(view_.u(board, span), cell_u_));
+  const std::size_t across = across_index(span_cells(view_.v(board, span), v_));
+  const auto room = static_cast<std::size_t>(span_cells(view_.u(board, span), u_));
   const std::vector<double>& most = spans_[across];
   std::vector<std::pair<double, const Option*>> first;
   for (const Option& option : section_options_[across]) {

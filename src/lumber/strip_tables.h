@@ -30,7 +30,7 @@ class StripTables {
   StripTables(const Model& model, View view, bool grain, GridRound round);
 
   /// All sizes are whole cells: rounding either way gives the same.
-  bool exact() const { return exact_; }
+  bool exact() const { return u_.exact && v_.exact; }
 
   /// Works the tables out for these values, each >= 0.
   void price(const std::vector<double>& values);
@@ -40,6 +40,11 @@ class StripTables {
                                   std::size_t count) const;
 
  private:
+  /// How sizes along one axis go into cells; exact: all of them are whole cells.
+  struct Grid {
+    std::int64_t cell = 1;  // steps
+    bool exact = true;
+  };
   struct Place {
     Item item;
     std::int64_t u = 0, v = 0;  // cells
@@ -53,8 +58,8 @@ class StripTables {
   };
 
   void choose_cells(std::int64_t most_u, std::int64_t most_v);
-  std::int64_t part_cells(std::int64_t steps, std::int64_t cell) const;
-  std::int64_t span_cells(std::int64_t steps, std::int64_t cell) const;
+  std::int64_t part_cells(std::int64_t steps, const Grid& grid) const;
+  std::int64_t span_cells(std::int64_t steps, const Grid& grid) const;
   std::size_t across_index(std::int64_t v) const;
   void price_rows();
   std::vector<double> densities() const;
@@ -67,8 +72,7 @@ class StripTables {
   const Model& model_;
   View view_;
   GridRound round_;
-  bool exact_ = false;
-  std::int64_t cell_u_ = 1, cell_v_ = 1;
+  Grid u_, v_;
   std::int64_t most_u_ = 0, most_v_ = 0;              // cells
   std::vector<std::int64_t> spans_v_;                 // sizes across that spans have, in cells
   std::vector<Place> places_;                         // by v
