@@ -18,7 +18,7 @@ struct DoorsetReading {
   FrameReading frame;  // its head names the set
   KeyedValues values;
   int leaves = 1;
-  SeasonSpec season;  // without species
+  SeasonSpec season;            // without species
   const Value* leaf = nullptr;  // the leaf's keys, an object of the item; none where it is silent
   std::vector<Problem> problems;
 };
