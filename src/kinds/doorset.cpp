@@ -53,6 +53,7 @@ class DoorsetJob : public Job {
   PairKeys settle_pair(KeyLedger& ledger) const;
   WorkedLeaf work_leaf(const CasePlan& plan, const SetPlan& set) const;
   PlannedCase plan_case(Length leaf_thickness) const;
+  void doubt_edges(std::vector<Problem>& problems, const SetPlan& set, const Assembly& hung) const;
   void hang_leaves(Assembly& wood, const CasePlan& plan, const SetPlan& set, Assembly its) const;
   std::optional<StrikePlan> strike_for(KeyLedger& ledger, const CasePlan& plan, const SetPlan& set,
                                        const Assembly& its) const;
@@ -69,6 +70,15 @@ void add_below(std::vector<Problem>& all, std::vector<Problem> more, std::string
   for (Problem& it : more) {
     it.path.insert(0, before);
     all.push_back(std::move(it));
+  }
+}
+
+/// What the frame has told of is not told of the leaf again.
+void add_untold(std::vector<Caution>& all, std::vector<Caution> more) {
+  for (Caution& its : more) {
+    const bool told = std::any_of(all.begin(), all.end(),
+                                  [&](const Caution& it) { return it.about == its.about; });
+    if (!told) all.push_back(std::move(its));
   }
 }
 
@@ -240,6 +250,26 @@ Across across_from_lock(const Assembly& wood, const CasePlan& plan, const SetPla
   return {stile, set.pair->right_first ? blank.high[0] : blank.low[0], set.pair->right_first};
 }
 
+/// What cannot be of the leaf's edges, and of seasons beside them.
+void DoorsetJob::doubt_edges(std::vector<Problem>& problems, const SetPlan& set,
+                             const Assembly& hung) const {
+  const Length thickness = hung.size[2];
+  const Length lip = hung.opening->lip;
+  if (set.bevel >= thickness)
+    problems.push_back({"/lock_bevel",
+                        in_words(set.bevel, unit) + " is not less than the leaf's thickness of " +
+                            in_words(thickness, unit) + "; make it less",
+                        {}});
+  if (lip > Length() && set.bevel > Length())
+    problems.push_back(
+        {"/lock_bevel", "a rebated leaf is set out with square edges; take it out", {}});
+  if (season && (lip > Length() || (set.pair && set.pair->lap > Length())))
+    problems.push_back({"/moisture",
+                        "seasons of leaves that lap their frame or each other are worked of "
+                        "the leaves alone: \"kind\": \"door\"; take it out",
+                        {}});
+}
+
 Worked DoorsetJob::work() const {
   Worked worked;
   KeyLedger ledger(doorset_keys(), values, unit);
@@ -254,20 +284,7 @@ Worked DoorsetJob::work() const {
   if (!worked.problems.empty()) return worked;
   const Length thickness = hung.worked.assembly.size[2];
   const Length lip = hung.worked.assembly.opening->lip;
-  if (set.bevel >= thickness)
-    worked.problems.push_back({"/lock_bevel",
-                               in_words(set.bevel, unit) +
-                                   " is not less than the leaf's thickness of " +
-                                   in_words(thickness, unit) + "; make it less",
-                               {}});
-  if (lip > Length() && set.bevel > Length())
-    worked.problems.push_back(
-        {"/lock_bevel", "a rebated leaf is set out with square edges; take it out", {}});
-  if (season && (lip > Length() || (set.pair && set.pair->lap > Length())))
-    worked.problems.push_back({"/moisture",
-                               "seasons of leaves that lap their frame or each other are worked of "
-                               "the leaves alone: \"kind\": \"door\"; take it out",
-                               {}});
+  doubt_edges(worked.problems, set, hung.worked.assembly);
   planned = plan_case(thickness - lip);
   add_below(worked.problems, std::move(planned.problems), "/frame");
   const auto strike = strike_for(ledger, planned.plan, set, hung.worked.assembly);
@@ -280,6 +297,7 @@ Worked DoorsetJob::work() const {
   add_below(worked.assumed, of_leaf(std::move(hung.worked.assumed)), kLeafKey);
   worked.rooms = std::move(planned.rooms);
   worked.cautions = std::move(planned.cautions);
+  add_untold(worked.cautions, std::move(hung.worked.cautions));
   worked.assembly.open = open_beside_leaves(planned.plan);
   hang_leaves(worked.assembly, planned.plan, set, std::move(hung.worked.assembly));
   if (!strike) return worked;

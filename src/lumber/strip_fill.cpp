@@ -33,15 +33,13 @@ Pattern Filler::fill(std::size_t board, const std::vector<double>& values,
   Pattern pattern;
   pattern.board = board;
   for (const Span& span : kind.spans) {
-    SpanLayout best;
-    if (model_.single_row) {
-      best = fill_single(kind, span);
-    } else {
-      if (model_.u_along) best = fill_span(kind, span, View{false});
-      if (model_.u_across) {
-        SpanLayout other = fill_span(kind, span, View{true});
-        if (value_of(other) > value_of(best)) best = std::move(other);
-      }
+    SpanLayout best = model_.single_row ? fill_single(kind, span) : fill_either_way(kind, span);
+    if (!model_.single_row && few_left()) {
+      // The last parts: what room they take is no loss any more, as nothing else wants it.
+      whole_room_free_ = true;
+      SpanLayout other = fill_either_way(kind, span);
+      whole_room_free_ = false;
+      if (value_of(other) > value_of(best)) best = std::move(other);
     }
     for (const Section& section : best.sections) {
       for (const Row& row : section)
@@ -51,6 +49,27 @@ Pattern Filler::fill(std::size_t board, const std::vector<double>& values,
   }
   count_parts(pattern);
   return pattern;
+}
+
+SpanLayout Filler::fill_either_way(const BoardKind& board, const Span& span) {
+  SpanLayout best;
+  if (model_.u_along) best = fill_span(board, span, View{false});
+  if (model_.u_across) {
+    SpanLayout other = fill_span(board, span, View{true});
+    if (value_of(other) > value_of(best)) best = std::move(other);
+  }
+  return best;
+}
+
+bool Filler::few_left() const {
+  constexpr int kFew = 12;
+  return std::accumulate(left_.begin(), left_.end(), 0) <= kFew;
+}
+
+/// The room that a choice of this size is charged with: all of it where no other fits beside it.
+double Filler::charged(std::int64_t size, std::int64_t room, std::int64_t least) const {
+  if (whole_room_free_) return 1;
+  return static_cast<double>(room - size < least ? room : size);
 }
 
 double Filler::value_of(const SpanLayout& layout) const {
@@ -177,8 +196,7 @@ SpanLayout Filler::fill_span(const BoardKind& board, const Span& span, View view
     for (const std::int64_t extent : extents_) {
       fill_section(draft_, extent, v);
       if (draft_.items.empty()) continue;
-      const std::int64_t charged = room - draft_.extent < least ? room : draft_.extent;
-      const double density = draft_.value / static_cast<double>(charged);
+      const double density = draft_.value / charged(draft_.extent, room, least);
       if (density <= best_density) continue;
       best_density = density;
       std::swap(draft_, best_draft_);
@@ -226,8 +244,7 @@ void Filler::fill_section(Draft& draft, std::int64_t extent, std::int64_t v) {
     double best_density = 0;
     for (const std::int64_t height : heights_) {
       fill_row(row_, extent, height);
-      const std::int64_t charged = room - row_.height < least ? room : row_.height;
-      const double density = row_.value / static_cast<double>(charged);
+      const double density = row_.value / charged(row_.height, room, least);
       if (density <= best_density) continue;
       best_density = density;
       std::swap(row_, best_row_);

@@ -50,6 +50,9 @@ class Filler {
     std::int64_t extent = 0;
   };
 
+  SpanLayout fill_either_way(const BoardKind& board, const Span& span);
+  bool few_left() const;
+  double charged(std::int64_t size, std::int64_t room, std::int64_t least) const;
   SpanLayout fill_span(const BoardKind& board, const Span& span, View view);
   SpanLayout fill_single(const BoardKind& board, const Span& span);
   void list_choices(const BoardKind& board, View view, std::int64_t u, std::int64_t v);
@@ -65,6 +68,7 @@ class Filler {
 
   const Model& model_;
   std::vector<int> left_;
+  bool whole_room_free_ = false;
   const std::vector<double>* values_ = nullptr;
   const FillCare* care_ = nullptr;
   Random* random_ = nullptr;

@@ -50,11 +50,23 @@ void look_at_places(const BoardPlan& board, const CuttingOrder& order, Objection
   }
 }
 
+/// A cut takes the blade's width, or less where the piece ends within the blade.
+bool as_wide_as_the_blade(const Step& step, Length kerf) {
+  const bool across = step.kind == StepKind::crosscut;
+  const Length low = across ? step.piece.x : step.piece.y;
+  const Length high = across ? end_x(step.piece) : end_y(step.piece);
+  const Length taken = step.to - step.from;
+  const bool at_an_end = step.from == low || step.to == high;
+  return taken == kerf || (at_an_end && taken >= Length() && taken < kerf);
+}
+
 /// Saws the board up by its steps and looks for every part among the pieces.
 void saw_up(const BoardPlan& board, const CuttingOrder& order, Objections& objections) {
   const Stock& stock = order.stock.at(board.stock);
   std::vector<Spot> pieces{{.x = {}, .y = {}, .length = stock.length, .width = stock.width}};
   for (const Step& step : board.steps) {
+    if (!as_wide_as_the_blade(step, order.saw.kerf))
+      objections.emplace_back("sawn: a cut is not as wide as the blade");
     const auto found = std::find(pieces.begin(), pieces.end(), step.piece);
     if (found == pieces.end()) {
       objections.emplace_back("sawn: a piece that is not there");

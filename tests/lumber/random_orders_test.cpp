@@ -99,6 +99,50 @@ class FewestBars {
   std::size_t best_;
 };
 
+/// The fewest boards that hold the parts in strips as long as the board, parts end to end in a
+/// strip: each part tried in each strip begun and in a new one, then each strip on each board.
+class FewestBoards {
+ public:
+  struct Part {
+    std::int64_t length, width;
+  };
+
+  FewestBoards(std::vector<Part> parts, std::int64_t long_room, std::int64_t wide_room)
+      : parts_(std::move(parts)), room_(long_room), wide_(wide_room), best_(parts_.size()) {}
+
+  std::size_t run() {
+    std::vector<Part> strips;
+    descend(0, strips);
+    return best_;
+  }
+
+ private:
+  void descend(std::size_t part, std::vector<Part>& strips) {
+    if (part == parts_.size()) {
+      std::vector<std::int64_t> widths;
+      for (const Part& strip : strips)
+        widths.push_back(strip.width);
+      best_ = std::min(best_, FewestBars(widths, wide_).run());
+      return;
+    }
+    const Part& next = parts_[part];
+    for (std::size_t strip = 0; strip < strips.size(); ++strip) {
+      if (strips[strip].length + next.length > room_) continue;
+      const Part before = strips[strip];
+      strips[strip] = {before.length + next.length, std::max(before.width, next.width)};
+      descend(part + 1, strips);
+      strips[strip] = before;
+    }
+    strips.push_back(next);
+    descend(part + 1, strips);
+    strips.pop_back();
+  }
+
+  std::vector<Part> parts_;
+  std::int64_t room_, wide_;
+  std::size_t best_;
+};
+
 int effort() {
   const char* text = std::getenv("HAUNCH_TEST_EFFORT");
   return text == nullptr ? 1 : std::max(1, std::atoi(text));
@@ -108,7 +152,7 @@ int effort() {
 
 TEST_CASE("every plan of a random order is sound, and none comes under its bounds") {
   Random random(20'261);
-  for (int run = 0; run < 300 * effort(); ++run) {
+  for (int run = 0; run < 1000 * effort(); ++run) {
     const CuttingOrder order = random_order(random);
     INFO("order " << run);
     const Plan plan = plan_cutting(order);
@@ -146,4 +190,40 @@ TEST_CASE("up to eight parts in a row take the fewest bars there can be") {
     CHECK(plan.boards.size() == fewest);
     CHECK(plan.bounds.best <= static_cast<std::int64_t>(fewest) * 100);
   }
+}
+
+TEST_CASE("up to seven parts in strips take the fewest boards there can be") {
+  Random random(1866);
+  int as_few = 0;
+  const int runs = 300 * effort();
+  for (int run = 0; run < runs; ++run) {
+    CuttingOrder order;
+    order.stages = Stages::rip_crosscut;
+    const auto kerf = static_cast<std::int64_t>(random.below(5));
+    order.saw.kerf = Length::from_mm(kerf);
+    std::vector<FewestBoards::Part> enlarged;
+    const std::size_t parts = 2 + random.below(6);
+    for (std::size_t part = 0; part < parts; ++part) {
+      const auto length = static_cast<std::int64_t>(150 + random.below(500));
+      const auto width = static_cast<std::int64_t>(40 + random.below(120));
+      enlarged.push_back({length + kerf, width + kerf});
+      order.wants.push_back(
+          {.name = "part", .length = Length::from_mm(length), .width = Length::from_mm(width)});
+    }
+    Stock board;
+    board.id = "board";
+    board.length = Length::from_mm(1000);
+    board.width = Length::from_mm(200);
+    board.bought = true;
+    board.cost = 100;
+    order.stock = {board};
+    const Plan plan = plan_cutting(order);
+    INFO("order " << run);
+    REQUIRE(objections(plan, order).empty());
+    const std::size_t fewest = FewestBoards(enlarged, 1000 + kerf, 200 + kerf).run();
+    if (plan.boards.size() == fewest) ++as_few;
+    CHECK(plan.boards.size() <= fewest + 1);
+    CHECK(plan.bounds.best <= static_cast<std::int64_t>(fewest) * 100);
+  }
+  CHECK(as_few >= runs - runs / 1000);
 }
