@@ -16,7 +16,9 @@ constexpr std::array<std::int64_t, 3> kProbes{1, 4, 16};
 /// The same of a fitting's place, whose figure may only answer once it has passed what it clashes
 /// with.
 constexpr std::array<std::int64_t, 7> kMoveProbes{1, 4, 16, 64, 128, 256, 512};
-constexpr std::size_t kMostPieces = 300;  // of an item: over it the search would take minutes
+// Of an item: over these the search would take minutes.
+constexpr std::size_t kMostPieces = 300;
+constexpr std::size_t kMostSloping = 150;
 constexpr std::int64_t kFarthest = 4096;  // steps
 
 bool same_place(const Finding& a, const Finding& b) {
@@ -272,6 +274,14 @@ class RemedySearch {
       answered_;  // one finding of each that say the same
 };
 
+bool too_much_to_search(const Assembly& wood) {
+  std::size_t sloping = 0;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      sloping += feature.prisms.size();
+  return wood.pieces.size() > kMostPieces || sloping > kMostSloping;
+}
+
 }  // namespace
 
 std::vector<std::optional<Remedy>> find_remedies(const Job& job,
@@ -280,7 +290,7 @@ std::vector<std::optional<Remedy>> find_remedies(const Job& job,
   std::optional<RemedySearch> search;
   for (std::size_t i = 0; i < findings.size(); ++i) {
     if (findings[i].status == Status::ok) continue;
-    if (!search && job.work().assembly.pieces.size() > kMostPieces) return {};
+    if (!search && too_much_to_search(job.work().assembly)) return {};
     if (!search) search.emplace(job, findings);
     if (const auto answer = search->answer_for(i)) remedies[i] = answer->remedy();
   }

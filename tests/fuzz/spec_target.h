@@ -15,15 +15,24 @@
 
 namespace haunch {
 
-/// More pieces than this only make the fuzzer slow.
+/// More pieces than this, or more that slopes, only make the fuzzer slow.
 inline constexpr std::size_t kMostFuzzedPieces = 300;
+inline constexpr std::size_t kMostFuzzedPrisms = 60;
+
+inline bool is_small(const Assembly& wood) {
+  std::size_t prisms = 0;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      prisms += feature.prisms.size();
+  return wood.pieces.size() <= kMostFuzzedPieces && prisms <= kMostFuzzedPrisms;
+}
 
 inline void spec_target(const std::uint8_t* bytes, std::size_t size) {
   const Reading reading = read_json(std::string(bytes, bytes + size));
   if (!reading.value) return;
   JobReading job = read_job(*reading.value, nullptr, "fuzzed");
   if ((job.job == nullptr) == job.problems.empty()) std::abort();
-  if (!job.job || job.job->work().assembly.pieces.size() > kMostFuzzedPieces) return;
+  if (!job.job || !is_small(job.job->work().assembly)) return;
   const ItemOutcome outcome = report_item(std::move(job.job), {});
   if (outcome.report.has_value() == !outcome.problems.empty()) std::abort();
   if (!outcome.report) return;
