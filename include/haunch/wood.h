@@ -229,6 +229,8 @@ struct Hanging {
   Sides lap;                  // how far that lies over what stands beside the leaf
   bool opens_second = false;  // once the other leaf of its pair stands open
   Length pin_x, pin_z;  // the hinges' pin, in the assembly; it stands before the face: below 0
+
+  bool has(std::size_t piece) const { return piece >= first && piece < first + count; }
 };
 
 /// Pieces and joints that make one thing.
@@ -241,6 +243,9 @@ struct Assembly {
   std::vector<Meeting> meetings;  // of leaves in pairs
   std::vector<Piece> pieces;
   std::vector<Joint> joints;
+
+  /// A leaf or a pair of them, not what they hang in.
+  bool is_leaf() const { return what == "leaf" || what == "pair"; }
 };
 
 /// "J1" for joint 0, and so on.
@@ -267,5 +272,21 @@ Box in_own_axes(const Box& box, const Place& place);
 
 /// The blank of a piece, placed in the assembly.
 Box placed_blank(const Piece& piece);
+
+/// The least box that holds both.
+Box around(const Box& a, const Box& b);
+
+/// The least box that holds the blanks of `count` > 0 pieces from `first` on, as of one leaf.
+Box placed_blanks(const Assembly& assembly, std::size_t first, std::size_t count);
+
+/// Of these pieces the first whose blank reaches farthest to the right, or to the left.
+std::size_t outermost(const Assembly& assembly, std::size_t first, std::size_t count,
+                      bool at_right);
+
+/// How many prisms are cut out of all pieces.
+std::size_t sloping_cuts(const Assembly& assembly);
+
+/// A size that a feature tells by this name, if it does.
+std::optional<Length> size_of(const Feature& feature, std::string_view name);
 
 }  // namespace haunch

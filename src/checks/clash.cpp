@@ -75,14 +75,14 @@ Length apart_by(const Body& a, const Body& b) {
 
 /// All that a feature takes away. Bodies of a sloping cut touch.
 std::vector<Body> bodies_of(const Feature& feature, const Place& place) {
+  Wood wood = taken_away(feature, place);
   std::vector<Body> bodies;
-  for (const Box& cut : feature.cuts)
-    bodies.push_back({placed(cut, place)});
-  for (const Prism& prism : feature.prisms)
-    for (Polyhedron& block : polyhedra_of(placed(prism, place))) {
-      const Box around = bounds_of(block);
-      bodies.push_back({around, std::move(block)});
-    }
+  for (const Box& box : wood.boxes)
+    bodies.push_back({box});
+  for (Polyhedron& block : wood.sloping) {
+    const Box around = bounds_of(block);
+    bodies.push_back({around, std::move(block)});
+  }
   return bodies;
 }
 

@@ -15,15 +15,15 @@ constexpr Rule kLeft{"gap-left", "between leaf and frame, left", kBinds};
 constexpr Rule kRight{"gap-right", "between leaf and frame, right", kBinds};
 constexpr Rule kHead{"gap-head", "between leaf and frame, head", kBinds};
 constexpr Rule kFoot{"gap-foot", "below the leaf", kBinds};
-constexpr Rule kStop{"gap-stop", "between the leaf's back and its stop",
-                     "a leaf that meets its stop before it is shut springs on its hinges"};
+constexpr std::string_view kSprings =
+    "a leaf that meets its stop before it is shut springs on its hinges";
+constexpr Rule kStop{"gap-stop", "between the leaf's back and its stop", kSprings};
 constexpr Rule kSwing{
     "swing-room", "left to the jamb as the leaf's far corner passes it",
     "the far corner of a leaf swings out by about the square of its thickness over twice its width "
     "(the reach about the hinge's pin); a bevelled lock edge or a wider gap lets it pass"};
 
-constexpr Rule kMovedStop{"opening-stop", "between the leaf's back and its stop",
-                          "a leaf that meets its stop before it is shut springs on its hinges"};
+constexpr Rule kMovedStop{"opening-stop", "between the leaf's back and its stop", kSprings};
 constexpr Rule kGain{"gain-across",
                      "between the recesses of a hinge in the leaf and across from it",
                      "a hinge's two leaves are screwed in at one height and depth", true};
@@ -42,19 +42,10 @@ struct TwoSides {
   Wood leaf, rest;
 };
 
-void add(Wood& all, const Wood& more) {
-  all.boxes.insert(all.boxes.end(), more.boxes.begin(), more.boxes.end());
-  all.sloping.insert(all.sloping.end(), more.sloping.begin(), more.sloping.end());
-}
-
-bool is_of(const Hanging& hung, std::size_t piece) {
-  return piece >= hung.first && piece < hung.first + hung.count;
-}
-
 TwoSides sides_of(const std::vector<Solid>& solids, const Hanging& hung) {
   TwoSides sides;
   for (std::size_t number = 0; number < solids.size(); ++number)
-    add(is_of(hung, number) ? sides.leaf : sides.rest, solids[number].wood);
+    add(hung.has(number) ? sides.leaf : sides.rest, solids[number].wood);
   return sides;
 }
 
@@ -64,8 +55,8 @@ Wood standing_as_it_opens(const Bench& bench, const Hanging& hung) {
   for (std::size_t number = 0; number < bench.solids.size(); ++number) {
     const bool opens =
         std::any_of(bench.assembly.hung.begin(), bench.assembly.hung.end(), [&](const Hanging& it) {
-          const bool its = number >= it.first && number < it.first + it.count;
-          return its && (it.first == hung.first || (hung.opens_second && !it.opens_second));
+          return it.has(number) &&
+                 (it.first == hung.first || (hung.opens_second && !it.opens_second));
         });
     if (!opens) add(rest, bench.solids[number].wood);
   }
@@ -220,6 +211,11 @@ Round moved_round_of(const TwoSides& sides) {
   return round;
 }
 
+SideGaps gaps_of(const Round& round) {
+  const auto figure = [](const std::optional<Length>& gap) { return gap.value_or(Length()); };
+  return {figure(round.left), figure(round.right), figure(round.head), figure(round.foot)};
+}
+
 void check_swing(Bench& bench, const Hanging& hung, const TwoSides& sides) {
   // Far less than from any corner of a leaf to its next, and more than wood moves.
   const Length stands_in = bench.moisture ? Length::from_mm(10) : Length();
@@ -258,16 +254,6 @@ struct InEdge {
   Box room;
 };
 
-Wood taken_away(const Feature& feature, const Place& place) {
-  Wood wood;
-  for (const Box& cut : feature.cuts)
-    wood.boxes.push_back(placed(cut, place));
-  for (const Prism& prism : feature.prisms)
-    for (Polyhedron& block : polyhedra_of(placed(prism, place)))
-      wood.sloping.push_back(std::move(block));
-  return wood;
-}
-
 void take_in(std::vector<InEdge>& all, std::size_t number, const Piece& piece,
              const Feature& feature) {
   if (!feature.fitting || piece.place.axes[feature.fitting->into] != Axis::x) return;
@@ -289,7 +275,7 @@ const InEdge* across_from(const std::vector<InEdge>& all, const Hanging& hung, c
     return std::max(it.room.low[0] - its.room.high[0], its.room.low[0] - it.room.high[0]);
   };
   for (const InEdge& it : all)
-    if (!is_of(hung, it.piece) && it.name == name &&
+    if (!hung.has(it.piece) && it.name == name &&
         (nearest == nullptr || apart(it) < apart(*nearest)))
       nearest = &it;
   return nearest;
@@ -305,7 +291,7 @@ Length far_from_middle(const Box& a, const Box& b) {
 
 void check_across(Bench& bench, const Hanging& hung, const std::vector<InEdge>& all) {
   for (const InEdge& its : all) {
-    if (!is_of(hung, its.piece) || (!its.hinge && its.name != "lock")) continue;
+    if (!hung.has(its.piece) || (!its.hinge && its.name != "lock")) continue;
     const InEdge* other = across_from(all, hung, its, its.hinge ? its.name : "strike");
     std::vector<std::size_t> parts{its.piece};
     if (other != nullptr) parts.push_back(other->piece);
@@ -322,6 +308,7 @@ void check_across(Bench& bench, const Hanging& hung, const std::vector<InEdge>& 
 }  // namespace
 
 void check_hanging(Bench& bench) {
+  if (bench.assembly.hung.empty()) return;
   std::vector<InEdge> let_in;
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     for (const Feature& feature : bench.assembly.pieces[number].features)
@@ -334,7 +321,7 @@ void check_hanging(Bench& bench) {
 
 std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece) {
   for (std::size_t number = 0; number < assembly.hung.size(); ++number)
-    if (is_of(assembly.hung[number], piece)) return number;
+    if (assembly.hung[number].has(piece)) return number;
   return {};
 }
 
@@ -356,19 +343,15 @@ void hang_anew(Assembly& moved) {
 
 LeafState hung_state(const Bench& bench, const Hanging& hung) {
   const TwoSides sides = sides_of(bench.solids, hung);
-  const Round round = moved_round_of(sides);
   const Box leaf = room_of(sides.leaf);
-  const auto figure = [](const std::optional<Length>& gap) { return gap.value_or(Length()); };
-  return {leaf.extent(0),
-          leaf.extent(1),
-          {figure(round.left), figure(round.right), figure(round.head), figure(round.foot)}};
+  return {leaf.extent(0), leaf.extent(1), gaps_of(moved_round_of(sides))};
 }
 
 void check_moved_hanging(Bench& bench) {
   for (const Hanging& hung : bench.assembly.hung) {
     const TwoSides sides = sides_of(bench.solids, hung);
     const Round round = moved_round_of(sides);
-    report_moved_sides(bench, hung_state(bench, hung).gaps, hung.first);
+    report_moved_sides(bench, gaps_of(round), hung.first);
     report(bench, kMovedStop, {hung.first}, {}, round.stop, kNotShut);
     check_swing(bench, hung, sides);
   }

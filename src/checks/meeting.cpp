@@ -20,11 +20,8 @@ constexpr Rule kMoved{"meeting-gap", "between the leaves of a pair",
 
 Wood wood_of(const Bench& bench, std::size_t first, std::size_t count) {
   Wood all;
-  for (std::size_t number = first; number < first + count; ++number) {
-    const Wood& more = bench.solids[number].wood;
-    all.boxes.insert(all.boxes.end(), more.boxes.begin(), more.boxes.end());
-    all.sloping.insert(all.sloping.end(), more.sloping.begin(), more.sloping.end());
-  }
+  for (std::size_t number = first; number < first + count; ++number)
+    add(all, bench.solids[number].wood);
   return all;
 }
 
@@ -48,20 +45,9 @@ Length seen_width(const Wood& stile) {
   return stile.empty() ? Length() : room_of(stile).extent(0);
 }
 
-/// The upright of a leaf that stands farthest to one side.
-std::size_t outermost(const Bench& bench, std::size_t first, std::size_t count, bool at_right) {
-  std::size_t most = first;
-  for (std::size_t number = first; number < first + count; ++number) {
-    const Box& blank = bench.solids[number].blank;
-    const Box& best = bench.solids[most].blank;
-    if (at_right ? blank.high[0] > best.high[0] : blank.low[0] < best.low[0]) most = number;
-  }
-  return most;
-}
-
 void check_sight(Bench& bench, const Meeting& meeting, Length face) {
-  const std::size_t left = outermost(bench, meeting.left, meeting.left_count, true);
-  const std::size_t right = outermost(bench, meeting.right, meeting.right_count, false);
+  const std::size_t left = outermost(bench.assembly, meeting.left, meeting.left_count, true);
+  const std::size_t right = outermost(bench.assembly, meeting.right, meeting.right_count, false);
   const Leaves stiles{bench.solids[left].wood, bench.solids[right].wood};
   const Leaves front = stiles.slice(face, face + Length::from_steps(1));
   const Length a = seen_width(front.left);

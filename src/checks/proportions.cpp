@@ -74,14 +74,10 @@ bool is_lock_rail(const Piece& piece) {
 
 /// The foot of the leaf that a piece is of.
 Length foot_below(const Bench& bench, std::size_t piece) {
-  Length foot;
-  for (const Hanging& hung : bench.assembly.hung) {
-    if (piece < hung.first || piece >= hung.first + hung.count) continue;
-    foot = bench.solids[hung.first].blank.low[1];
-    for (std::size_t other = hung.first; other < hung.first + hung.count; ++other)
-      foot = std::min(foot, bench.solids[other].blank.low[1]);
-  }
-  return foot;
+  const auto number = leaf_of(bench.assembly, piece);
+  if (!number) return {};
+  const Hanging& hung = bench.assembly.hung[*number];
+  return placed_blanks(bench.assembly, hung.first, hung.count).low[1];
 }
 
 }  // namespace

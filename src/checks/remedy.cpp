@@ -275,11 +275,7 @@ class RemedySearch {
 };
 
 bool too_much_to_search(const Assembly& wood) {
-  std::size_t sloping = 0;
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features)
-      sloping += feature.prisms.size();
-  return wood.pieces.size() > kMostPieces || sloping > kMostSloping;
+  return wood.pieces.size() > kMostPieces || sloping_cuts(wood) > kMostSloping;
 }
 
 }  // namespace

@@ -196,13 +196,19 @@ std::vector<Box> bounds_of(const Wood& wood) {
   return bounds;
 }
 
-Box around(const Box& a, const Box& b) {
-  Box both;
-  for (std::size_t axis = 0; axis < 3; ++axis) {
-    both.low[axis] = std::min(a.low[axis], b.low[axis]);
-    both.high[axis] = std::max(a.high[axis], b.high[axis]);
-  }
-  return both;
+void add(Wood& all, const Wood& more) {
+  all.boxes.insert(all.boxes.end(), more.boxes.begin(), more.boxes.end());
+  all.sloping.insert(all.sloping.end(), more.sloping.begin(), more.sloping.end());
+}
+
+Wood taken_away(const Feature& feature, const Place& place) {
+  Wood wood;
+  for (const Box& cut : feature.cuts)
+    wood.boxes.push_back(placed(cut, place));
+  for (const Prism& prism : feature.prisms)
+    for (Polyhedron& block : polyhedra_of(placed(prism, place)))
+      wood.sloping.push_back(std::move(block));
+  return wood;
 }
 
 Box room_of(const Wood& wood) {

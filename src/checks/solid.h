@@ -51,8 +51,11 @@ Wood clipped(const Wood& wood, const Box& region);
 /// The box around each part, polyhedra' to the nearest step.
 std::vector<Box> bounds_of(const Wood& wood);
 
-/// The least box that holds both.
-Box around(const Box& a, const Box& b);
+/// What a feature of a piece at `place` takes away. Its parts may overlap.
+Wood taken_away(const Feature& feature, const Place& place);
+
+/// Puts more wood to it, that is apart from it.
+void add(Wood& all, const Wood& more);
 
 /// The least box that holds all of `wood`, which is some.
 Box room_of(const Wood& wood);

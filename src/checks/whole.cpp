@@ -52,7 +52,7 @@ constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, kFrameFlush, kFrameHole
                               kWallWidth,  kWallHeight,  true};
 
 const WholeRules& rules_for(const Assembly& assembly) {
-  return assembly.what == "leaf" || assembly.what == "pair" ? kOfLeaf : kOfFrame;
+  return assembly.is_leaf() ? kOfLeaf : kOfFrame;
 }
 
 constexpr std::string_view kBinds = "a leaf that swells binds in its opening";
@@ -120,14 +120,8 @@ bool reaches_edge(const Box& hole, const Box& face) {
 /// Where light comes through between the two leaves of a pair, as it should: all along where they
 /// meet square; where they lap, at the ends that lips leave open before the frame.
 std::vector<Box> gaps_of_pair(const Bench& bench, const Meeting& meeting) {
-  const auto room = [&](std::size_t first, std::size_t count) {
-    Box all = bench.solids[first].blank;
-    for (std::size_t number = first; number < first + count; ++number)
-      all = around(all, bench.solids[number].blank);
-    return all;
-  };
-  const Box left = room(meeting.left, meeting.left_count);
-  const Box right = room(meeting.right, meeting.right_count);
+  const Box left = placed_blanks(bench.assembly, meeting.left, meeting.left_count);
+  const Box right = placed_blanks(bench.assembly, meeting.right, meeting.right_count);
   Box gap = around(left, right);
   gap.low[0] = std::min(left.high[0], right.low[0] - meeting.gap);
   gap.high[0] = std::max(right.low[0], left.high[0] + meeting.gap);

@@ -70,4 +70,47 @@ Box placed_blank(const Piece& piece) {
   return placed(Box{{}, piece.blank}, piece.place);
 }
 
+Box around(const Box& a, const Box& b) {
+  Box both;
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    both.low[axis] = std::min(a.low[axis], b.low[axis]);
+    both.high[axis] = std::max(a.high[axis], b.high[axis]);
+  }
+  return both;
+}
+
+Box placed_blanks(const Assembly& assembly, std::size_t first, std::size_t count) {
+  Box all = placed_blank(assembly.pieces[first]);
+  for (std::size_t number = first + 1; number < first + count; ++number)
+    all = around(all, placed_blank(assembly.pieces[number]));
+  return all;
+}
+
+std::size_t outermost(const Assembly& assembly, std::size_t first, std::size_t count,
+                      bool at_right) {
+  const auto out = [&](const Piece& piece) {
+    const Box blank = placed_blank(piece);
+    return at_right ? blank.high[0] : -blank.low[0];
+  };
+  const auto begin = assembly.pieces.begin() + static_cast<std::ptrdiff_t>(first);
+  const auto farthest =
+      std::max_element(begin, begin + static_cast<std::ptrdiff_t>(count),
+                       [&](const Piece& a, const Piece& b) { return out(a) < out(b); });
+  return static_cast<std::size_t>(farthest - assembly.pieces.begin());
+}
+
+std::size_t sloping_cuts(const Assembly& assembly) {
+  std::size_t prisms = 0;
+  for (const Piece& piece : assembly.pieces)
+    for (const Feature& feature : piece.features)
+      prisms += feature.prisms.size();
+  return prisms;
+}
+
+std::optional<Length> size_of(const Feature& feature, std::string_view name) {
+  for (const NamedSize& size : feature.sizes)
+    if (size.name == name) return size.size;
+  return {};
+}
+
 }  // namespace haunch

@@ -323,8 +323,7 @@ std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengt
 bool has_long_shoulders(const Assembly& wood) {
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features)
-      for (const NamedSize& size : feature.sizes)
-        if (size.name == "longer_in_front") return true;
+      if (size_of(feature, "longer_in_front")) return true;
   return false;
 }
 
@@ -367,8 +366,7 @@ using LooseKey = std::vector<Length>;
 /// The radius to which a piece's edges are rounded; 0 for square ones.
 Length rounding_of(const Piece& piece) {
   for (const Feature& feature : piece.features)
-    for (const NamedSize& size : feature.sizes)
-      if (feature.kind == "rounding" && size.name == "radius") return size.size;
+    if (feature.kind == "rounding") return size_of(feature, "radius").value_or(Length());
   return {};
 }
 
@@ -573,34 +571,14 @@ Box room_of(const Feature& feature) {
   return box;
 }
 
-Length size_named(const Feature& feature, std::string_view name) {
-  for (const NamedSize& size : feature.sizes)
-    if (size.name == name) return size.size;
-  return {};
-}
-
-bool is_size_of(const Feature& feature, std::string_view name) {
-  return std::any_of(feature.sizes.begin(), feature.sizes.end(),
-                     [&](const NamedSize& it) { return it.name == name; });
-}
-
 /// The least box round what a piece's places are told in: the leaf that it is of, or of a frame's
 /// piece itself.
 Box told_in(const Assembly& wood, const Piece& piece) {
   const auto number = static_cast<std::size_t>(&piece - wood.pieces.data());
   if (wood.what == "leaf") return {{}, wood.size};
-  Box room = placed_blank(piece);
-  for (const Hanging& hung : wood.hung) {
-    if (number < hung.first || number >= hung.first + hung.count) continue;
-    for (std::size_t i = hung.first; i < hung.first + hung.count; ++i) {
-      const Box blank = placed_blank(wood.pieces[i]);
-      for (std::size_t axis = 0; axis < 3; ++axis) {
-        room.low[axis] = std::min(room.low[axis], blank.low[axis]);
-        room.high[axis] = std::max(room.high[axis], blank.high[axis]);
-      }
-    }
-  }
-  return room;
+  for (const Hanging& hung : wood.hung)
+    if (hung.has(number)) return placed_blanks(wood, hung.first, hung.count);
+  return placed_blank(piece);
 }
 
 /// A place along the side from both ends of the leaf; of a round hole its middle.
@@ -640,7 +618,8 @@ std::vector<std::string> fitting_titles(const Piece& piece, std::size_t into) {
 std::vector<Cell> fitting_row(const Assembly& wood, const Piece& piece, const Feature& feature) {
   const FromEnds place = from_ends(wood, piece, feature);
   const auto cell = [&](std::string_view size) {
-    return is_size_of(feature, size) ? Cell(size_named(feature, size)) : Cell(std::string());
+    const auto its = size_of(feature, size);
+    return its ? Cell(*its) : Cell(std::string());
   };
   return {feature.fitting->name,
           std::string(feature.kind),
@@ -650,9 +629,8 @@ std::vector<Cell> fitting_row(const Assembly& wood, const Piece& piece, const Fe
           cell("diameter"),
           cell("length"),
           cell("width"),
-          size_named(feature, "depth"),
-          size_named(feature, piece.place.axes[feature.fitting->into] == Axis::z ? "from_edge"
-                                                                                 : "from_face")};
+          cell("depth"),
+          cell(piece.place.axes[feature.fitting->into] == Axis::z ? "from_edge" : "from_face")};
 }
 
 std::string inner_face(const Piece& jamb) {

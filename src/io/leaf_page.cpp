@@ -94,39 +94,33 @@ std::string lip_page(const Assembly& wood, const LengthPrinter& lengths) {
          "\n";
 }
 
-Length size_of(const Feature& feature, std::string_view name) {
-  for (const NamedSize& size : feature.sizes)
-    if (size.name == name) return size.size;
-  return {};
-}
-
 /// "radius 863.6, 748.2 along it"
 std::string curve_text(const Feature& feature, const LengthPrinter& lengths) {
-  return "radius " + lengths.one(size_of(feature, "radius")) + ", " +
-         lengths.one(size_of(feature, "along_curve")) + " along the curve";
+  return "radius " + lengths.one(*size_of(feature, "radius")) + ", " +
+         lengths.one(*size_of(feature, "along_curve")) + " along the curve";
 }
 
 std::string arch_text(const Piece& rail, const Feature& arch, const LengthPrinter& lengths) {
-  const Length rise = size_of(arch, "rise");
+  const Length rise = *size_of(arch, "rise");
   return "underside of " + rail.mark + ": rise " + lengths.one(rise) + " over " +
-         lengths.one(size_of(arch, "span")) + " from stile to stile, " + curve_text(arch, lengths) +
-         "; the blank is " + lengths.one(rail.blank[1]) + " wide, " +
+         lengths.one(*size_of(arch, "span")) + " from stile to stile, " +
+         curve_text(arch, lengths) + "; the blank is " + lengths.one(rail.blank[1]) + " wide, " +
          lengths.one(rail.blank[1] - rise) +
          " are left at the crown. In chords that leave the "
          "curve by at most " +
-         lengths.one(size_of(arch, "tolerance"));
+         lengths.one(*size_of(arch, "tolerance"));
 }
 
 std::string groove_text(const Piece& rail, const Feature& groove, const LengthPrinter& lengths) {
-  return "groove along it in " + rail.mark + ": " + lengths.one(size_of(groove, "width")) +
-         " wide, " + lengths.one(size_of(groove, "depth")) + " deep, " +
-         lengths.one(size_of(groove, "from_face")) + " from the face side; its bottom has " +
+  return "groove along it in " + rail.mark + ": " + lengths.one(*size_of(groove, "width")) +
+         " wide, " + lengths.one(*size_of(groove, "depth")) + " deep, " +
+         lengths.one(*size_of(groove, "from_face")) + " from the face side; its bottom has " +
          curve_text(groove, lengths);
 }
 
 std::string top_text(const Piece& panel, const Feature& top, const LengthPrinter& lengths) {
   return "top of " + panel.mark + ": " + curve_text(top, lengths) + "; its sides are " +
-         lengths.one(size_of(top, "side")) + " high";
+         lengths.one(*size_of(top, "side")) + " high";
 }
 
 std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {

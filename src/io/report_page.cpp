@@ -29,16 +29,11 @@ std::string verdict(const ItemReport& report) {
   return text;
 }
 
-/// A leaf or a pair of them, not what they hang in.
-bool is_leaf(const Assembly& wood) {
-  return wood.what == "leaf" || wood.what == "pair";
-}
-
 std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
   if (!wood.opening) return {};
   const Opening& opening = *wood.opening;
   const auto& p = lengths;
-  const std::string which = is_leaf(wood) ? "opening " : "wall opening ";
+  const std::string which = wood.is_leaf() ? "opening " : "wall opening ";
   const bool overlay = opening.meets == Meets::overlay;
   const Sides sides =
       overlay ? opening.lap : Sides{opening.left, opening.right, opening.head, opening.foot};
@@ -80,10 +75,11 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
       (lengths.unit() == Unit::mm ? "mm" : "inches") +
       (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
       "\n";
-  page += head_line(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) +
-                    " wide, " + lengths.one(report.wood.size[1]) + " high, " +
-                    lengths.one(report.wood.size[2]) + (is_leaf(report.wood) ? " thick" : " deep") +
-                    species_text(job.species) + materials_text(report.wood));
+  page +=
+      head_line(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) + " wide, " +
+                lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
+                (report.wood.is_leaf() ? " thick" : " deep") + species_text(job.species) +
+                materials_text(report.wood));
   page += head_line(opening_text(report.wood, lengths));
   page += head_line(job.note.empty() ? "" : "note: " + job.note);
   return page + head_line(verdict(report));

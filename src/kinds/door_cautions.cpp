@@ -8,9 +8,6 @@
 namespace haunch {
 namespace {
 
-constexpr std::string_view kDecides =
-    "; the adopted local code, the authority and a licensed professional decide";
-
 /// The leaf as if it were solid, of the wood of its frame at 12 %.
 std::optional<double> kilograms(const DoorSpec& spec, const FramePlan& frame) {
   constexpr double kDry = 12;

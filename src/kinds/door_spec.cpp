@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "key_table.h"
 #include "value_reader.h"
 
 namespace haunch {
@@ -149,17 +150,6 @@ const std::vector<std::string_view> kMeetsWords = {"inset", "overlay", "rebate"}
 const std::vector<std::string_view> kArchWords = {"segmental", "semicircular"};
 const std::vector<std::string_view> kUnitWords = {"mm", "in"};
 const std::vector<std::string_view> kRailLineWords = {"top", "centre", "bottom"};
-
-/// "/rail_widths/1/top" as "rail_widths.1.top".
-std::vector<Given> given_lengths(std::vector<ReadLength> lengths) {
-  std::vector<Given> given;
-  for (ReadLength& length : lengths) {
-    std::string key = length.path.substr(1);
-    std::replace(key.begin(), key.end(), '/', '.');
-    given.push_back({std::move(key), std::move(length.written), length.length});
-  }
-  return given;
-}
 
 /// Reads one door's values, key by key.
 class DoorReader {

@@ -227,8 +227,8 @@ std::optional<StrikePlan> DoorsetJob::strike_for(KeyLedger& ledger, const CasePl
     if (set.pair) {
       const Meeting& meeting = its.meetings.front();
       const std::size_t other = set.pair->right_first
-                                    ? edge_stile(its, meeting.left, meeting.left_count, true)
-                                    : edge_stile(its, meeting.right, meeting.right_count, false);
+                                    ? outermost(its, meeting.left, meeting.left_count, true)
+                                    : outermost(its, meeting.right, meeting.right_count, false);
       thick = its.pieces[other].blank[1];
     }
     return settle_strike(ledger, *lock, thick);
@@ -245,7 +245,7 @@ std::optional<StrikePlan> DoorsetJob::strike_for(KeyLedger& ledger, const CasePl
 Across across_from_lock(const Assembly& wood, const CasePlan& plan, const SetPlan& set) {
   if (!set.pair) return jamb_face(plan, !set.hinged_right);
   const Hanging& other = wood.hung[set.pair->right_first ? 0 : 1];
-  const std::size_t stile = edge_stile(wood, other.first, other.count, set.pair->right_first);
+  const std::size_t stile = outermost(wood, other.first, other.count, set.pair->right_first);
   const Box blank = placed_blank(wood.pieces[stile]);
   return {stile, set.pair->right_first ? blank.high[0] : blank.low[0], set.pair->right_first};
 }
@@ -424,11 +424,6 @@ JobReading read_doorset(const Value& item, const ShopDefaults* shop, std::string
   for (Given& it : job->given_of_leaf())
     job->given.push_back(std::move(it));
   return {std::move(job), {}};
-}
-
-std::vector<Problem> doorset_shop_problems(const Value& shop) {
-  static_cast<void>(shop);
-  return {};
 }
 
 }  // namespace haunch

@@ -87,23 +87,10 @@ Problem of_the_set(Problem problem) {
   return problem;
 }
 
-std::size_t edge_stile(const Assembly& assembly, std::size_t first, std::size_t count,
-                       bool at_right) {
-  const auto out = [&](const Piece& piece) {
-    const Box blank = placed_blank(piece);
-    return at_right ? blank.high[0] : -blank.low[0];
-  };
-  const auto begin = assembly.pieces.begin() + static_cast<std::ptrdiff_t>(first);
-  const auto outermost =
-      std::max_element(begin, begin + static_cast<std::ptrdiff_t>(count),
-                       [&](const Piece& a, const Piece& b) { return out(a) < out(b); });
-  return static_cast<std::size_t>(outermost - assembly.pieces.begin());
-}
-
 void bevel_lock_edge(Assembly& set, const Hanging& hung, Length bevel) {
   if (bevel == Length()) return;
   const bool at_right = !hung.hinged_right;
-  Piece& stile = set.pieces[edge_stile(set, hung.first, hung.count, at_right)];
+  Piece& stile = set.pieces[outermost(set, hung.first, hung.count, at_right)];
   const Length none;
   const Length width = stile.blank[1];
   const Length back = stile.blank[2];

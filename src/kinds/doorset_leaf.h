@@ -44,8 +44,4 @@ Problem of_the_set(Problem problem);
 /// to `bevel` at the back.
 void bevel_lock_edge(Assembly& set, const Hanging& hung, Length bevel);
 
-/// The upright at one edge of a leaf, its number among `first` and the `count` pieces from there.
-std::size_t edge_stile(const Assembly& assembly, std::size_t first, std::size_t count,
-                       bool at_right);
-
 }  // namespace haunch

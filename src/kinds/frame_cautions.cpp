@@ -7,9 +7,6 @@
 namespace haunch {
 namespace {
 
-constexpr std::string_view kDecides =
-    "; the adopted local code, the authority and a licensed professional decide";
-
 /// About what is left between the stop at the lock side, or the other leaf of a pair, and the face
 /// of a leaf open at 90 degrees, which stands by its thickness and its hinges' pin before the
 /// middle of its gap.

@@ -16,14 +16,14 @@ namespace {
 struct Kind {
   std::string_view name;
   JobReading (*read)(const Value& item, const ShopDefaults* shop, std::string_view default_id);
-  std::vector<Problem> (*shop_problems)(const Value& shop);
+  std::vector<Problem> (*shop_problems)(const Value& shop);  // null: a shop file has none of it
 };
 
 /// Every kind of work. A new one is a line here.
 constexpr std::array kKinds = {
     Kind{"door", read_door, door_shop_problems},
     Kind{"frame", read_frame, frame_shop_problems},
-    Kind{"doorset", read_doorset, doorset_shop_problems},
+    Kind{"doorset", read_doorset, nullptr},
 };
 
 const Kind* find_kind(const Value& kind, std::vector<Problem>& problems) {
@@ -71,9 +71,11 @@ ShopReading read_shop(const Value& values) {
   if (const Value* kind = values.find("kind");
       kind != nullptr && find_kind(*kind, problems) == nullptr)
     return {{}, std::move(problems)};
-  for (const Kind& kind : kKinds)
+  for (const Kind& kind : kKinds) {
+    if (kind.shop_problems == nullptr) continue;
     for (Problem& problem : kind.shop_problems(values))
       problems.push_back(std::move(problem));
+  }
   if (!problems.empty()) return {{}, std::move(problems)};
   std::optional<Unit> units;
   if (const Value* word = values.find("units"); word != nullptr)

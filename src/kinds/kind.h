@@ -56,6 +56,10 @@ struct Caution {
   std::string words;
 };
 
+/// What every caution of a code or standard ends with.
+constexpr std::string_view kDecides =
+    "; the adopted local code, the authority and a licensed professional decide";
+
 /// A size that the work leads through, beside those of its pieces: "leaf", "wall opening".
 struct NamedRoom {
   std::string what;

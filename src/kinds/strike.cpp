@@ -9,10 +9,8 @@ namespace {
 
 constexpr std::string_view kLock = "lock";
 
-Length size_of(const Feature& feature, std::string_view name) {
-  const auto found = std::find_if(feature.sizes.begin(), feature.sizes.end(),
-                                  [&](const NamedSize& it) { return it.name == name; });
-  return found == feature.sizes.end() ? Length() : found->size;
+Length told(const Feature& feature, std::string_view name) {
+  return size_of(feature, name).value_or(Length());
 }
 
 /// Whether it is let in to an edge that looks to the left or the right.
@@ -22,10 +20,10 @@ bool is_in_edge(const Piece& piece, const Feature& feature) {
 
 void take_recess(FoundLock& lock, const Piece& stile, const Feature& recess) {
   lock.bored = recess.kind == "bore";
-  lock.height = size_of(recess, lock.bored ? "diameter" : "length");
-  lock.thickness = lock.bored ? lock.height : size_of(recess, "width");
-  const Length foot = stile.place.origin[1] + size_of(recess, "from_foot");
-  const Length face = size_of(recess, "from_face");
+  lock.height = told(recess, lock.bored ? "diameter" : "length");
+  lock.thickness = lock.bored ? lock.height : told(recess, "width");
+  const Length foot = stile.place.origin[1] + told(recess, "from_foot");
+  const Length face = told(recess, "from_face");
   lock.middle = lock.bored ? foot : foot + floor_half(lock.height);
   lock.from_face = lock.bored ? face : face + floor_half(lock.thickness);
 }
@@ -66,8 +64,7 @@ std::optional<FoundLock> lock_of(const Assembly& leaf) {
       if (!is_in_edge(piece, feature) || feature.fitting->name != kLock) continue;
       if (!lock) lock.emplace();
       if (feature.kind == "faceplate")
-        lock->plate = {size_of(feature, "length"), size_of(feature, "width"),
-                       size_of(feature, "depth")};
+        lock->plate = {told(feature, "length"), told(feature, "width"), told(feature, "depth")};
       else if (feature.kind == "bore" || feature.kind == "lock-mortise")
         take_recess(*lock, piece, feature);
     }
@@ -141,7 +138,7 @@ void let_in_hinges(Assembly& set, const Across& across, const Hanging& hung) {
     for (const Feature& feature : piece.features)
       if (feature.kind == "gain" && !feature.cuts.empty())
         cut_across(set.pieces[across.piece], across, feature.fitting->name, "gain",
-                   placed(feature.cuts.front(), piece.place), size_of(feature, "depth"));
+                   placed(feature.cuts.front(), piece.place), told(feature, "depth"));
   }
 }
 

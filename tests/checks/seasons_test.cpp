@@ -5,7 +5,7 @@
 // Built at 8 %: at 6 % everything is 0.9927 as wide, at 13 % 1.01825.
 #include "seasons.h"
 
-#include "checks.h"
+#include "findings.h"
 #include "moisture.h"
 #include "season_remedy.h"
 #include "vocabulary.h"
@@ -47,13 +47,6 @@ bool has_fail(const SeasonReport& report, std::string_view check) {
   return std::any_of(report.findings.begin(), report.findings.end(), [&](const Finding& it) {
     return it.status == Status::fail && it.rule->check == check;
   });
-}
-
-std::vector<std::string> fails(const SeasonReport& report) {
-  std::vector<std::string> names;
-  for (const Finding& finding : report.findings)
-    if (finding.status == Status::fail) names.emplace_back(finding.rule->check);
-  return names;
 }
 
 }  // namespace

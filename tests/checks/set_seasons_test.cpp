@@ -3,7 +3,7 @@
 // White oak, flat-sawn, built at 8 %: at 13 % everything is 1.01825 as wide and 1.009 as thick, at
 // 6 % 0.9927 and 0.9964. The lining: jambs 32 x 115, the head housed 10 deep. The leaf: 826 x 2036
 // x 44, stiles and top rail 118, its tenons 13 to 79 from its lower edge.
-#include "checks.h"
+#include "findings.h"
 #include "seasons.h"
 #include "vocabulary.h"
 
@@ -44,13 +44,6 @@ Finding found(const SeasonReport& report, std::string_view check, double moistur
   for (const Finding& it : report.findings)
     if (it.rule->check == check && it.moisture == moisture && which-- == 0) return it;
   throw std::invalid_argument("no check: " + std::string(check));
-}
-
-std::vector<std::string> fails(const SeasonReport& report) {
-  std::vector<std::string> names;
-  for (const Finding& finding : report.findings)
-    if (finding.status == Status::fail) names.emplace_back(finding.rule->check);
-  return names;
 }
 
 }  // namespace

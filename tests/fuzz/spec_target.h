@@ -20,11 +20,7 @@ inline constexpr std::size_t kMostFuzzedPieces = 300;
 inline constexpr std::size_t kMostFuzzedPrisms = 60;
 
 inline bool is_small(const Assembly& wood) {
-  std::size_t prisms = 0;
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features)
-      prisms += feature.prisms.size();
-  return wood.pieces.size() <= kMostFuzzedPieces && prisms <= kMostFuzzedPrisms;
+  return wood.pieces.size() <= kMostFuzzedPieces && sloping_cuts(wood) <= kMostFuzzedPrisms;
 }
 
 inline void spec_target(const std::uint8_t* bytes, std::size_t size) {

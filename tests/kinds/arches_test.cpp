@@ -2,7 +2,7 @@
 #include <cmath>
 
 #include "arch.h"
-#include "checks.h"
+#include "findings.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -13,22 +13,6 @@ std::string arched_mm(std::string_view more = R"("arch": {"rise": 90})") {
   return house_mm(R"("stile_width": 100, "rail_widths": [110, {"width": 195, "top": 960}, 230], )" +
                   std::string(more));
 }
-
-std::vector<Finding> findings(const Assembly& wood, std::string_view check) {
-  std::vector<Finding> found;
-  for (const Finding& it : check_assembly(wood, Unit::mm))
-    if (it.rule->check == check) found.push_back(it);
-  return found;
-}
-
-std::vector<std::string> doubted(const Assembly& wood) {
-  std::vector<std::string> checks;
-  for (const Finding& it : check_assembly(wood, Unit::mm))
-    if (it.status != Status::ok) checks.emplace_back(it.rule->check);
-  return checks;
-}
-
-const std::vector<std::string> kNothing;
 
 double in_mm(Length length) {
   return static_cast<double>(length.steps()) / Length::kStepsPerMm;

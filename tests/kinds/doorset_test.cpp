@@ -1,7 +1,7 @@
 // Frames with their leaves, set out and checked together, by hand.
 #include <cmath>
 
-#include "checks.h"
+#include "findings.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -13,22 +13,6 @@ std::string set_mm(std::string_view more = {}, std::string_view frame = {}) {
          std::string(frame.empty() ? "" : ", ") + std::string(frame) + "}" +
          std::string(more.empty() ? "" : ", ") + std::string(more) + "}";
 }
-
-/// What a check found, and whether it is well.
-Finding finding(const Assembly& wood, std::string_view check, std::size_t which = 0) {
-  for (const Finding& it : check_assembly(wood, Unit::mm))
-    if (it.rule->check == check && which-- == 0) return it;
-  throw std::invalid_argument("no check: " + std::string(check));
-}
-
-std::vector<std::string> failing(const Assembly& wood) {
-  std::vector<std::string> checks;
-  for (const Finding& it : check_assembly(wood, Unit::mm))
-    if (it.status == Status::fail) checks.emplace_back(it.rule->check);
-  return checks;
-}
-
-const std::vector<std::string> kNothing;
 
 /// Millimetres, from a length.
 double in_mm(Length length) {

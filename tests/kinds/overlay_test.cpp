@@ -1,27 +1,11 @@
 // Overlay and rebated leaves, by hand.
 #include <cmath>
 
-#include "checks.h"
+#include "findings.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
 namespace {
-
-std::vector<Finding> findings(const Assembly& wood, std::string_view check) {
-  std::vector<Finding> found;
-  for (const Finding& it : check_assembly(wood, Unit::mm))
-    if (it.rule->check == check) found.push_back(it);
-  return found;
-}
-
-std::vector<std::string> doubted(const Assembly& wood) {
-  std::vector<std::string> checks;
-  for (const Finding& it : check_assembly(wood, Unit::mm))
-    if (it.status != Status::ok) checks.emplace_back(it.rule->check);
-  return checks;
-}
-
-const std::vector<std::string> kNothing;
 
 /// A rebated house door: 924 x 2054 stand in the opening; 13 of lip left, right and at the head.
 std::string rebated_mm(std::string_view more = {}) {

@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "checks.h"
+#include "findings.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -15,21 +15,6 @@ std::string pair_mm(std::string_view more = {}) {
       R"("stile_width": {"left": 100, "right": 90}, "rail_widths": [100, {"width": 195, "top": 960}, 230])",
       more);
 }
-
-Finding finding(const Assembly& wood, std::string_view check) {
-  for (const Finding& it : check_assembly(wood, Unit::mm))
-    if (it.rule->check == check) return it;
-  throw std::invalid_argument("no check: " + std::string(check));
-}
-
-std::vector<std::string> doubted(const Assembly& wood) {
-  std::vector<std::string> checks;
-  for (const Finding& it : check_assembly(wood, Unit::mm))
-    if (it.status != Status::ok) checks.emplace_back(it.rule->check);
-  return checks;
-}
-
-const std::vector<std::string> kNothing;
 
 }  // namespace
 
