@@ -198,7 +198,10 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const Length outer = whole_edge ? rebate : relish_of(ledger, plan, number);
   TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
   const Length wall_beside = tenon.loose ? plan.join.loose_wall : Length();
-  const Length lower = (top ? groove_at_shoulder(plan) : groove) + wall_beside;
+  // Under an arch up to a size that can be marked.
+  const Length under =
+      plan.frame.arch ? -floor_multiple(-groove_at_shoulder(plan), ledger.defaults.whole) : groove;
+  const Length lower = (top ? under : groove) + wall_beside;
   const Strip across{bottom ? outer : lower, rail.width - (top ? outer : groove + wall_beside)};
   if (across.high <= across.low) {
     const std::string loss = outer > Length()

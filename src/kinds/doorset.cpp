@@ -321,7 +321,7 @@ std::vector<Given> DoorsetJob::given_of_leaf() const {
   if (!one.job) return of_leaf;
   for (const Given& it : one.job->given)
     if (!it.key.starts_with("opening") && !it.key.starts_with("clearance") &&
-        !it.key.starts_with("meeting"))
+        !it.key.starts_with("meeting") && !it.key.starts_with("lap"))
       of_leaf.push_back({std::string(kLeafKey) + it.key, it.written, it.length});
   return of_leaf;
 }

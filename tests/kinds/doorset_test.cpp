@@ -195,4 +195,13 @@ TEST_CASE("A set's levers are those of its frame and its leaf, and each may be s
   CHECK(of_leaf);
 }
 
+TEST_CASE("What the frame makes of its leaf is not told as given") {
+  const auto its = job(set_mm(R"("leaf": {"thickness": 40, "lip_thickness": 14.5})",
+                              R"("rule": "uk-doorset", "lip": 13, "stop": {"kind": "rebate"})"));
+  std::vector<std::string> of_leaf;
+  for (const Given& given : its->given)
+    if (given.key.starts_with("leaf.")) of_leaf.push_back(given.key);
+  CHECK(of_leaf == std::vector<std::string>{"leaf.thickness", "leaf.lip_thickness"});
+}
+
 }  // namespace haunch::test
