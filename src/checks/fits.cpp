@@ -57,6 +57,36 @@ constexpr Rule kMovedSeat{
     "past 0.8 mm (1/32 in) a shoulder opens to be seen, or presses on the piece it stands on (gap "
     "of the Custom grade, ANSI/AWI 0620-2024)"};
 
+// Of dowels, which are round: across and through the thickness they fit alike.
+constexpr std::string_view kDowelTight =
+    "a dowel looser than 0.010 in fails in glue (as tenons do); a tighter one than none will not "
+    "go home";
+constexpr Rule kDowelFit{"dowel-fit", "of play between dowel and hole, through the thickness",
+                         kDowelTight};
+constexpr Rule kDowelFitAcross{"dowel-fit-across", "of play between dowel and hole, across",
+                               kDowelTight};
+constexpr Rule kDowelBottom{
+    "dowel-room", "from the dowel's end to the hole's bottom",
+    "glue needs a place to go: a hole is 1/16 in deeper than its dowel (Fairham 1917)"};
+
+constexpr Rule kLapSeat{"half-lap-seat", "between the two halves of a lap",
+                        "glue holds a lap only where its halves lie on each other"};
+constexpr Rule kLapEdge{"half-lap-shoulder", "between the edge of a lap and the shoulder beside it",
+                        "at a corner both shoulders close"};
+constexpr Rule kLapFit{"half-lap-fit", "of play at the edges of a lap, both together",
+                       "a lap tighter than none will not go in, one looser than 0.010 in shows "
+                       "(trade practice)"};
+
+constexpr Rule kMitre{"mitre-closed", "between the two faces of a mitre",
+                      "a mitre is glued where its faces close"};
+constexpr Rule kSplineFit{"spline-fit", "of play between spline and slot, both sides together",
+                          "a spline looser than 0.010 in fails in glue (as tenons do); a tighter "
+                          "one than none will not go in"};
+constexpr Rule kSplineRoom{"spline-room", "from the spline to its slot's bottom",
+                           "the mitre must close before the spline does"};
+constexpr Rule kSplineEnds{"spline-ends", "from the spline to its slot, both ways along the corner",
+                           "the mitre must close before the spline does"};
+
 constexpr Rule kPanelWedge{
     "panel-wedge", "that a panel edge can go in before its slope meets the groove's mouth",
     "a slope that meets the mouth before the edge meets the bottom wedges the frame apart when the "
@@ -78,6 +108,51 @@ std::optional<Length> near_design(const Bench& bench, const Joint& joint,
                       !bench.solids[joint.enters].wood.sloping.empty();
   if (!slopes || !figure || !design) return figure;
   return std::abs((*figure - *design).steps()) <= kRounding ? design : figure;
+}
+
+void check_dowel(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  const auto fit = [&](std::optional<Length> design) {
+    Bounds bounds = as_designed(design);
+    bounds.caution_max = bench.limits.loosest_fit;
+    return bounds;
+  };
+  report(bench, kDowelFit, parts, number, found.cheeks, fit(joint.design.cheeks));
+  report(bench, kDowelFitAcross, parts, number, found.edges, fit(joint.design.edges));
+  report(bench, kDowelBottom, parts, number, found.bottom, as_designed(joint.design.bottom));
+}
+
+void check_mitre(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  report(bench, kMitre, {joint.receives, joint.enters}, number, bench.measures[number].seat,
+         as_designed(Length()));
+}
+
+void check_spline(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  Bounds fit = as_designed(joint.design.cheeks);
+  fit.caution_max = bench.limits.loosest_fit;
+  report(bench, kSplineFit, parts, number, found.cheeks, fit);
+  report(bench, kSplineRoom, parts, number, found.bottom, as_designed(joint.design.bottom));
+  report(bench, kSplineEnds, parts, number, found.edges, as_designed(joint.design.edges));
+}
+
+void check_lap(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  report(bench, kLapSeat, parts, number, found.bearing, as_designed(joint.design.bearing));
+  report(bench, kSeat, parts, number, found.seat, as_designed(Length()));
+  if (joint.design.edge)
+    report(bench, kLapEdge, parts, number, found.edge, as_designed(joint.design.edge));
+  if (!joint.design.edges) return;
+  Bounds play = as_designed(joint.design.edges);
+  play.caution_max = bench.limits.loosest_fit;
+  report(bench, kLapFit, parts, number, found.edges, play);
 }
 
 void check_tenon(Bench& bench, std::size_t number) {
@@ -155,12 +230,16 @@ void check_moved_tenon(Bench& bench, std::size_t number) {
   const JointMeasure& found = bench.measures[number];
   const std::vector<std::size_t> parts{joint.receives, joint.enters};
   const Bounds not_pressed{{}, {}, Length(), {}};
-  if (joint.design.cheeks)
+  // Dowels are let in to wood that moves along them and across: what that does to their play, drawn
+  // in straight lines, would say nothing.
+  const bool dowel = joint.kind == "dowel";
+  if (joint.design.cheeks && !dowel)
     report(bench, kMovedCheeks, parts, number, settled(found.cheeks), not_pressed);
-  if (joint.design.edges)
+  if (joint.design.edges && !dowel)
     report(bench, kMovedEdges, parts, number, settled(found.edges), not_pressed);
   if (joint.design.bottom)
-    report(bench, kBottom, parts, number, settled(found.bottom), Bounds{Length(), {}, {}, {}});
+    report(bench, dowel ? kDowelBottom : kBottom, parts, number, settled(found.bottom),
+           Bounds{Length(), {}, {}, {}});
   const Length most = bench.limits.shut_shoulder;
   if (joint.has_shoulder)
     report(bench, kMovedSeat, parts, number, settled(found.seat), Bounds{{}, {}, -most, most});
@@ -196,6 +275,14 @@ void check_fits(Bench& bench) {
     const Joint& joint = bench.assembly.joints[number];
     if (joint.design.bite)
       check_panel_edge(bench, number);
+    else if (joint.kind == "dowel")
+      check_dowel(bench, number);
+    else if (joint.kind == "half-lap")
+      check_lap(bench, number);
+    else if (joint.kind == "mitre")
+      check_mitre(bench, number);
+    else if (joint.kind == "mitre-spline")
+      check_spline(bench, number);
     else if (!joint.tenon && joint.design.bottom)
       check_housed(bench, number);
     else
@@ -204,9 +291,11 @@ void check_fits(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_fits() {
-  return {&kCheeks,      &kStubCheeks, &kEdges,       &kEdge,       &kWedge,      &kBottom,
-          &kSeat,        &kHaunch,     &kPanelCheeks, &kPanelRoom,  &kPanelBite,  &kPanelWedge,
-          &kMovedCheeks, &kMovedEdges, &kMovedSeat,   &kHousingFit, &kHousingEnd, &kBearing};
+  return {&kCheeks,      &kStubCheeks, &kEdges,          &kEdge,       &kWedge,      &kBottom,
+          &kSeat,        &kHaunch,     &kPanelCheeks,    &kPanelRoom,  &kPanelBite,  &kPanelWedge,
+          &kMovedCheeks, &kMovedEdges, &kMovedSeat,      &kHousingFit, &kHousingEnd, &kBearing,
+          &kMitre,       &kSplineFit,  &kSplineRoom,     &kSplineEnds, &kLapSeat,    &kLapEdge,
+          &kLapFit,      &kDowelFit,   &kDowelFitAcross, &kDowelBottom};
 }
 
 }  // namespace haunch

@@ -238,7 +238,9 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   found.reach = reach_of(enters.wood, receives, in);
   const Wood inside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, true));
   const Wood outside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, false));
-  found.seat = gap(outside, receives.wood, in);
+  // What has neither shoulder nor room in the other closes on it face to face, wherever that is.
+  const bool face_to_face = !joint.has_shoulder && !joint.design.bottom && !joint.tenon;
+  found.seat = gap(face_to_face ? enters.wood : outside, receives.wood, in);
   if (inside.empty()) return found;
   const Wood ends = clipped(inside, slice_at(enters.blank, receives, in, found.reach));
   found.bearing = gap(ends, receives.wood, {axes.cheek, false});

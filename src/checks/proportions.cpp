@@ -1,5 +1,7 @@
 // Proportions: of tenons, as measured in the wood, and of the leaf.
 #include <algorithm>
+#include <array>
+#include <map>
 
 #include "family.h"
 
@@ -16,6 +18,21 @@ constexpr Rule kTwinThickness{"twin-thickness", "of tenon thickness, of each sid
                               "the two together want to be from a quarter to half of the "
                               "thickness, each about a fifth (trade "
                               "practice)"};
+constexpr Rule kDowelDepth{"dowel-depth", "of dowel in the piece",
+                           "a dowel wants to go 3 times its thickness into each piece (trade "
+                           "practice)"};
+constexpr Rule kDowelThickness{
+    "dowel-thickness", "of dowel thickness",
+    "a dowel wants to be from a third to half of the thickness (trade practice)"};
+constexpr Rule kDowelRow{"dowel-row", "of an end held, over its dowels",
+                         "one dowel alone lets the end turn on it; two at least (trade practice)"};
+constexpr Rule kLapThickness{
+    "half-lap-thickness", "of lap thickness, of what is cut from the face side",
+    "each lap wants to be half of the thickness; under a third one of them is weak (trade "
+    "practice)"};
+constexpr Rule kGluedLap{"glued-half-lap",
+                         "of lap glued across the grain, the lesser of its two ways",
+                         "over 100 mm (4 in) the wood moves more than the glue bears (shop rule)"};
 constexpr Rule kWidth{"tenon-width", "of tenon width",
                       "under 3 mm of tenon there is none (trade practice)"};
 constexpr Rule kTongue{"panel-tongue", "of panel edge thickness",
@@ -26,6 +43,60 @@ constexpr Rule kGlued{
 constexpr Rule kLockRail{
     "lock-rail-height", "from the leaf's foot to the top of the lock rail",
     "a lock rail's top stands 3 ft 2 in above the floor (Building Construction, panelled doors)"};
+
+void check_dowel(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  if (found.widths.empty()) return;
+  const Length thickness = bench.assembly.pieces[joint.receives].blank[2];
+  const Length least = bench.limits.least_wood;
+  // A dowel is thinner than its hole by its fit.
+  const Length fit = joint.design.cheeks.value_or(Length());
+  report(bench, kDowelDepth, {joint.enters}, number, found.reach,
+         Bounds{least, {}, found.thickness * 3, {}});
+  report(bench, kDowelThickness, {joint.enters}, number, found.thickness,
+         Bounds{least, {}, floor_divide(thickness, 3) - fit, floor_half(thickness)});
+}
+
+void check_lap(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  if (found.widths.empty()) return;
+  const Length thickness = bench.assembly.pieces[joint.receives].blank[2];
+  const Length third = floor_divide(thickness, 3);
+  const Bounds bounds{bench.limits.least_wood, thickness - bench.limits.least_wood, third,
+                      thickness - third};
+  report(bench, kLapThickness, {joint.enters}, number, found.thickness, bounds);
+  report(bench, kGluedLap, {joint.receives, joint.enters}, number,
+         std::min(found.widths.front(), found.reach),
+         Bounds{{}, {}, {}, bench.limits.widest_glued});
+}
+
+/// From the first dowel in an end to the last, over both; and how thick each is.
+struct Row {
+  Length low, high, each;
+};
+
+/// The dowels that hold the ends of pieces, end by end.
+void check_dowel_rows(Bench& bench) {
+  using End = std::array<std::size_t, 3>;  // of which piece, along which axis, at its high end
+  std::map<End, Row> rows;
+  for (const Joint& joint : bench.assembly.joints) {
+    const Piece& held = bench.assembly.pieces[joint.receives];
+    if (joint.kind != "dowel" || held.place.axes[0] != joint.heading.axis) continue;
+    const auto across = static_cast<std::size_t>(held.place.axes[1]);
+    const Box room = room_of(bench.solids[joint.enters].wood);
+    const Row one{room.low[across], room.high[across], room.extent(across)};
+    const auto axis = static_cast<std::size_t>(joint.heading.axis);
+    const auto [row, first] =
+        rows.try_emplace({joint.receives, axis, joint.heading.upwards ? 0U : 1U}, one);
+    if (first) continue;
+    row->second.low = std::min(row->second.low, one.low);
+    row->second.high = std::max(row->second.high, one.high);
+  }
+  for (const auto& [end, row] : rows)
+    report(bench, kDowelRow, {end[0]}, {}, row.high - row.low, Bounds{{}, {}, row.each * 2, {}});
+}
 
 void check_tenon(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
@@ -85,9 +156,15 @@ Length foot_below(const Bench& bench, std::size_t piece) {
 void check_proportions(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
     const Joint& joint = bench.assembly.joints[number];
-    if (joint.tenon) check_tenon(bench, number);
+    if (joint.kind == "dowel")
+      check_dowel(bench, number);
+    else if (joint.kind == "half-lap")
+      check_lap(bench, number);
+    else if (joint.tenon)
+      check_tenon(bench, number);
     if (joint.design.bite) check_tongue(bench, number);
   }
+  check_dowel_rows(bench);
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     if (is_lock_rail(bench.assembly.pieces[number]))
       report(bench, kLockRail, {number}, {},
@@ -96,7 +173,8 @@ void check_proportions(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_proportions() {
-  return {&kDepth, &kThickness, &kTwinThickness, &kWidth, &kGlued, &kTongue, &kLockRail};
+  return {&kDepth,    &kThickness,    &kTwinThickness, &kWidth,      &kGlued,          &kTongue,
+          &kLockRail, &kLapThickness, &kGluedLap,      &kDowelDepth, &kDowelThickness, &kDowelRow};
 }
 
 }  // namespace haunch

@@ -192,7 +192,7 @@ Length usual_caliper_error(Unit unit) {
 
 std::optional<JointDesign> joint_design(const Assembly& wood, std::size_t number) {
   const Joint& joint = wood.joints[number];
-  if (!joint.tenon || !joint.has_shoulder) return {};
+  if (!joint.tenon || !joint.has_shoulder || !joint.design.cheeks) return {};
   const Piece& receives = wood.pieces[joint.receives];
   const Piece& enters = wood.pieces[joint.enters];
   const TenonSizes& tenon = *joint.tenon;

@@ -22,6 +22,24 @@ constexpr Rule kEdge{"mortise-edge",
                      "under 5 mm it breaks out (trade practice)"};
 constexpr Rule kBetween{"mortise-between", "of wood between two mortises",
                         "under 5 mm the wood between them breaks out (trade practice)"};
+constexpr Rule kHoleWall{"hole-wall", "of wood beside the dowel hole, face or back",
+                         "under 5 mm the face splits or shows the dowel (trade practice)"};
+constexpr Rule kHoleBehind{"hole-behind", "of wood behind the dowel hole",
+                           "under 5 mm the bottom telegraphs or breaks through (trade practice)"};
+constexpr Rule kHoleEdge{
+    "hole-edge", "of wood from the dowel hole to the edge or end of its piece",
+    "a hole wants as much wood beside it as the dowel is thick (trade practice)"};
+constexpr Rule kHoleGroove{"hole-groove",
+                           "of wood between the dowel hole and what is cut beside it",
+                           "under 5 mm it breaks out as it is bored (trade practice)"};
+constexpr Rule kHoleBetween{"hole-between", "of wood between two dowel holes",
+                            "under 5 mm the wood between them breaks out (trade practice)"};
+constexpr Rule kSlotWall{"slot-wall", "of wood beside the spline's slot, face or back",
+                         "a wall under a quarter of the thickness, or 5 mm, splits (trade "
+                         "practice)"};
+constexpr Rule kSlotEdge{"slot-edge",
+                         "of wood from the spline's slot to the leaf's edge or a groove",
+                         "under 5 mm it breaks out (trade practice)"};
 constexpr Rule kHousingBehind{"housing-behind", "of wood behind the housing",
                               "under 5 mm a jamb bends and splits at its housing (trade practice)"};
 constexpr Rule kHousingEnd{
@@ -68,12 +86,30 @@ std::vector<Void> mortise_voids(const Piece& piece, const Feature& feature) {
   return voids;
 }
 
+/// A round hole is as wide as it is anywhere.
+std::vector<Void> hole_voids(const Piece& piece, const Feature& feature) {
+  std::vector<Void> voids;
+  for (const Prism& prism : feature.prisms) {
+    const std::vector<Polyhedron> blocks = polyhedra_of(placed(prism, piece.place));
+    Box hole = bounds_of(blocks.front());
+    for (const Polyhedron& block : blocks)
+      hole = around(hole, bounds_of(block));
+    voids.push_back({hole, true, false, false, {}, &feature});
+  }
+  return voids;
+}
+
 std::vector<Void> voids_of(const Piece& piece) {
   std::vector<Void> voids;
   for (const Feature& feature : piece.features) {
     if (feature.fitting) continue;
     if (feature.kind == "mortise") {
       for (Void& each : mortise_voids(piece, feature))
+        voids.push_back(std::move(each));
+      continue;
+    }
+    if (feature.kind == "dowel-hole") {
+      for (Void& each : hole_voids(piece, feature))
         voids.push_back(std::move(each));
       continue;
     }
@@ -214,6 +250,56 @@ void check_mortise(Bench& bench, std::size_t number, const Feature& mortise) {
   if (left.between) report(bench, kBetween, parts, number, left.between, bounds(limits.thin_wood));
 }
 
+/// The lesser distance from a hole to the two edges or ends beside it.
+Length to_edge_of_piece(const Box& hole, const Box& blank, std::size_t along) {
+  return std::min(hole.low[along] - blank.low[along], blank.high[along] - hole.high[along]);
+}
+
+void check_hole(Bench& bench, std::size_t number, const Feature& feature) {
+  const Joint& joint = bench.assembly.joints[number];
+  const Piece& piece = bench.assembly.pieces[joint.receives];
+  const Limits& limits = bench.limits;
+  const Box& blank = bench.solids[joint.receives].blank;
+  const WoodLeft left = wood_left(joint, piece, blank, feature);
+  const Box hole = hole_voids(piece, feature).front().box;
+  const bool in_end = piece.place.axes[0] == joint.heading.axis;
+  const auto along = static_cast<std::size_t>(piece.place.axes[in_end ? 1 : 0]);
+  const std::vector<std::size_t> parts{joint.receives};
+  const Bounds thin{limits.least_wood, {}, limits.thin_wood, {}};
+  report(bench, kHoleWall, parts, number, left.beside, thin);
+  if (left.behind) report(bench, kHoleBehind, parts, number, left.behind, thin);
+  const Length to_edge = to_edge_of_piece(hole, blank, along);
+  report(bench, kHoleEdge, parts, number, to_edge,
+         Bounds{limits.least_wood, {}, bench.measures[number].thickness, {}});
+  if (left.end && *left.end < to_edge) report(bench, kHoleGroove, parts, number, left.end, thin);
+  if (left.between) report(bench, kHoleBetween, parts, number, left.between, thin);
+}
+
+/// A slot in a mitre, across the width of its piece: to the outer edge and to the groove.
+void check_slot(Bench& bench, std::size_t number, const Feature& feature) {
+  const Joint& joint = bench.assembly.joints[number];
+  const Piece& piece = bench.assembly.pieces[joint.receives];
+  const Limits& limits = bench.limits;
+  const Box& blank = bench.solids[joint.receives].blank;
+  const auto across = static_cast<std::size_t>(piece.place.axes[1]);
+  const auto through = static_cast<std::size_t>(piece.place.axes[2]);
+  const Box slot = hole_voids(piece, feature).front().box;
+  std::vector<Void> voids = voids_of(piece);
+  std::erase_if(voids, [](const Void& it) { return !it.groove; });
+  const std::size_t none = voids.size();
+  Length beside = blank.extent(through);
+  Length edge = blank.extent(across);
+  for (const bool upwards : {false, true}) {
+    beside = std::min(beside, wood_from(slot, {through, upwards}, blank, voids, none).wood);
+    edge = std::min(edge, wood_from(slot, {across, upwards}, blank, voids, none).wood);
+  }
+  const Length quarter = floor_divide(piece.blank[2], 4);
+  report(bench, kSlotWall, {joint.receives}, number, beside,
+         Bounds{limits.least_wood, {}, std::max(quarter, limits.thin_wood), {}});
+  report(bench, kSlotEdge, {joint.receives}, number, edge,
+         Bounds{limits.least_wood, {}, limits.thin_wood, {}});
+}
+
 /// Whether a feature receives the end of another piece as it is, without a tenon.
 bool houses_an_end(const Bench& bench, const Feature& feature) {
   if (feature.joints.size() != 1 || feature.cuts.empty()) return false;
@@ -281,14 +367,22 @@ void check_walls(Bench& bench) {
       if (feature.kind == "mortise") check_mortise(bench, feature.joints.front(), feature);
   for (const Piece& piece : bench.assembly.pieces)
     for (const Feature& feature : piece.features)
+      if (feature.kind == "dowel-hole" && !feature.fitting)
+        check_hole(bench, feature.joints.front(), feature);
+  for (const Piece& piece : bench.assembly.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == "spline-slot") check_slot(bench, feature.joints.front(), feature);
+  for (const Piece& piece : bench.assembly.pieces)
+    for (const Feature& feature : piece.features)
       if (houses_an_end(bench, feature)) check_housing(bench, feature.joints.front(), feature);
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     check_grooves(bench, number);
 }
 
 std::vector<const Rule*> rules_of_walls() {
-  return {&kWall,    &kTwinWall,      &kEdge,       &kBehind, &kEnd,
-          &kBetween, &kHousingBehind, &kHousingEnd, &kGroove};
+  return {&kWall,          &kTwinWall,   &kEdge,       &kBehind,     &kEnd,      &kBetween,
+          &kHousingBehind, &kHousingEnd, &kGroove,     &kSlotWall,   &kSlotEdge, &kHoleWall,
+          &kHoleBehind,    &kHoleEdge,   &kHoleGroove, &kHoleBetween};
 }
 
 }  // namespace haunch

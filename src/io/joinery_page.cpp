@@ -8,6 +8,7 @@
 #include "frame_page.h"
 #include "leaf_page.h"
 #include "report.h"
+#include "sawn.h"
 
 namespace haunch {
 namespace {
@@ -55,6 +56,14 @@ Rows& rows_for(std::vector<MachineSet<Key, Rows>>& sets, const Key& key) {
     if (set.key == key) return set.rows;
   sets.push_back({key, {}});
   return sets.back().rows;
+}
+
+bool is_lap(const Joint& joint) {
+  return joint.kind == "half-lap";
+}
+
+bool is_dowel(const Joint& joint) {
+  return joint.kind == "dowel";
 }
 
 // ---- stiles as a pair
@@ -141,7 +150,7 @@ void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Join
 MortiseSets mortise_sets(const Assembly& wood) {
   MortiseSets sets;
   for (const Joint& joint : wood.joints) {
-    if (!joint.mortise) continue;
+    if (!joint.mortise || is_dowel(joint) || is_lap(joint)) continue;
     const MortiseSizes& mortise = *joint.mortise;
     for (const MortiseSpan& span : mortise.each) {
       const Length from_face = span.from_face.value_or(mortise.from_face);
@@ -273,7 +282,7 @@ TenonSets tenon_sets(const Assembly& wood) {
   const std::vector<Length> shoulders = shoulder_lengths(wood);
   TenonSets sets;
   for (const Joint& joint : wood.joints) {
-    if (!joint.tenon || !joint.has_shoulder) continue;
+    if (!joint.tenon || !joint.has_shoulder || is_lap(joint)) continue;
     TenonSizes tenon = *joint.tenon;
     TenonSetting setting{tenon.thickness,
                          tenon.depth,
@@ -373,7 +382,7 @@ Length rounding_of(const Piece& piece) {
 std::string loose_tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::vector<MachineSet<LooseKey, Marks>> sets;
   for (const Joint& joint : wood.joints) {
-    if (!joint.tenon || joint.has_shoulder) continue;
+    if (!joint.tenon || joint.has_shoulder || is_dowel(joint)) continue;
     const Piece& piece = wood.pieces[joint.enters];
     add_once(rows_for(sets, LooseKey{piece.blank[0], piece.blank[1], piece.blank[2],
                                      joint.tenon->depth, *joint.design.bottom, rounding_of(piece)}),
@@ -386,6 +395,200 @@ std::string loose_tenon_page(const Assembly& wood, const LengthPrinter& lengths)
     table.add({joined(marks), key[0], key[1], key[2], key[3], key[4],
                key[5] > Length() ? Cell(key[5]) : Cell(std::string())});
   return "\nLOOSE TENONS, grain along their length\n" + table.text(lengths, 2);
+}
+
+// ---- dowels
+
+/// A row of holes in one edge or end, by their middles.
+struct HoleRow {
+  Marks in;
+  std::string edge, from;
+  std::vector<Length> middles;
+  Marks holds;  // what the dowels hold there
+
+  bool alike(const HoleRow& other) const {
+    return edge == other.edge && from == other.from && middles == other.middles;
+  }
+};
+using HoleKey = std::vector<Length>;  // diameter, depth, from the face side to the middle
+using HoleSets = std::vector<MachineSet<HoleKey, std::vector<HoleRow>>>;
+
+/// The mark of the other piece that a dowel is let in to.
+const std::string& other_end_of(const Assembly& wood, const Joint& joint) {
+  for (const Joint& other : wood.joints)
+    if (other.enters == joint.enters && other.receives != joint.receives)
+      return wood.pieces[other.receives].mark;
+  return wood.pieces[joint.receives].mark;
+}
+
+/// Puts a hole to the others in the same edge of the same piece that hold the same.
+void add_hole(std::vector<HoleRow>& rows, HoleRow row) {
+  for (HoleRow& other : rows)
+    if (other.in == row.in && other.edge == row.edge && other.holds == row.holds) {
+      other.middles.push_back(row.middles.front());
+      return;
+    }
+  rows.push_back(std::move(row));
+}
+
+HoleSets hole_sets(const Assembly& wood) {
+  HoleSets sets;
+  for (const Joint& joint : wood.joints) {
+    if (!is_dowel(joint)) continue;
+    const Piece& receives = wood.pieces[joint.receives];
+    const MortiseSizes& hole = *joint.mortise;
+    const MortiseSpan& span = hole.each.front();
+    const bool in_end = span.from_edge.has_value();
+    const Length radius = floor_half(hole.width);
+    HoleRow row{{receives.mark},
+                in_end ? end_name(receives, joint.heading.upwards)
+                       : worked_edge(receives, joint.heading.upwards) + " edge",
+                in_end                 ? edge_name(receives, true) + " edge"
+                : is_upright(receives) ? "foot"
+                                       : "left end",
+                {span.from_edge.value_or(span.from_foot) + radius},
+                {other_end_of(wood, joint)}};
+    add_hole(rows_for(sets, HoleKey{hole.width, hole.depth, hole.from_face + radius}),
+             std::move(row));
+  }
+  return sets;
+}
+
+/// Pieces that are bored alike, together.
+std::vector<HoleRow> merged(const std::vector<HoleRow>& rows) {
+  std::vector<HoleRow> result;
+  for (const HoleRow& row : rows) {
+    const auto same = std::find_if(result.begin(), result.end(),
+                                   [&](const HoleRow& other) { return other.alike(row); });
+    if (same == result.end()) {
+      result.push_back(row);
+      continue;
+    }
+    add_once(same->in, row.in.front());
+    add_once(same->holds, row.holds.front());
+  }
+  return result;
+}
+
+std::string dowel_table(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<MachineSet<std::vector<Length>, Marks>> sets;
+  for (const Joint& joint : wood.joints) {
+    if (!is_dowel(joint)) continue;
+    const Piece& dowel = wood.pieces[joint.enters];
+    add_once(rows_for(sets, {dowel.blank[1], dowel.blank[0], joint.tenon->depth}), dowel.mark);
+  }
+  TextTable table({"thick", "long", "into each piece", "dowels"});
+  for (const auto& [key, marks] : sets)
+    table.add({key[0], key[1], key[2], std::to_string(marks.size())});
+  return "\nDOWELS\n" + table.text(lengths, 2);
+}
+
+std::string hole_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const HoleSets sets = hole_sets(wood);
+  if (sets.empty()) return {};
+  std::string page = "\nHOLES FOR DOWELS\n";
+  for (const auto& [key, rows] : sets) {
+    page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep, middle " +
+            lengths.one(key[2]) + " from the face side\n";
+    TextTable table({"in", "", "from", "middles at", "holds"});
+    for (const HoleRow& row : merged(rows)) {
+      std::string middles;
+      for (const Length middle : row.middles)
+        middles += (middles.empty() ? "" : ", ") + lengths.one(middle);
+      table.add({joined(row.in), row.edge, row.from, middles, joined(row.holds)});
+    }
+    page += table.text(lengths, 4);
+  }
+  return page + dowel_table(wood, lengths);
+}
+
+// ---- half-laps
+
+/// A stretch of a stile's back that is cut away for laps.
+struct LapRow {
+  Marks in;
+  Length near, far;
+  Marks takes;
+};
+
+std::string lap_recess_table(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<LapRow> rows;
+  for (const Joint& joint : wood.joints) {
+    if (!is_lap(joint)) continue;
+    const MortiseSpan& span = joint.mortise->each.front();
+    const Length far = span.from_foot + span.length;
+    const auto same = std::find_if(rows.begin(), rows.end(), [&](const LapRow& row) {
+      return row.near == span.from_foot && row.far == far;
+    });
+    LapRow& row =
+        same == rows.end() ? rows.emplace_back(LapRow{{}, span.from_foot, far, {}}) : *same;
+    add_once(row.in, wood.pieces[joint.receives].mark);
+    add_once(row.takes, wood.pieces[joint.enters].mark);
+  }
+  TextTable table({"back of", "from", "near", "far", "long", "takes"});
+  for (const LapRow& row : rows)
+    table.add({joined(row.in), std::string("foot"), row.near, row.far, row.far - row.near,
+               joined(row.takes)});
+  return table.text(lengths, 4);
+}
+
+std::string lap_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const auto first = std::find_if(wood.joints.begin(), wood.joints.end(), is_lap);
+  if (first == wood.joints.end()) return {};
+  const std::vector<Length> shoulders = shoulder_lengths(wood);
+  TextTable ends({"face side of", "", "shoulder to shoulder", "left end", "right end"});
+  for (const Joint& joint : wood.joints) {
+    if (!is_lap(joint) || joint.heading.upwards) continue;
+    const Piece& piece = wood.pieces[joint.enters];
+    const Length left = joint.tenon->depth;
+    ends.add({piece.mark, piece.name, shoulders[joint.enters], left,
+              piece.blank[0] - shoulders[joint.enters] - left});
+  }
+  const Length meet = first->tenon->from_face;
+  return "\nHALF-LAPS, which meet " + lengths.one(meet) + " from the face side\n  cut away, " +
+         lengths.one(first->tenon->thickness) + " deep:\n" + lap_recess_table(wood, lengths) +
+         "  cut away, " + lengths.one(meet) + " deep:\n" + ends.text(lengths, 4);
+}
+
+// ---- mitres
+
+std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
+  std::string text;
+  Marks splines;
+  for (const Piece& piece : wood.pieces) {
+    if (piece.role == "spline") add_once(splines, piece.mark);
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "spline-slot" || !text.empty()) continue;
+      const auto size = [&](std::size_t number) { return feature.sizes[number].size; };
+      text = "in each face a slot " + lengths.one(size(0)) + " wide, " + lengths.one(size(4)) +
+             " from the face side, " + lengths.one(size(1)) +
+             " deep square to the mitre; along it from " + lengths.one(size(3)) + " to " +
+             lengths.one(size(3) + size(2)) + " from the sight corner";
+    }
+  }
+  if (text.empty()) return {};
+  text = "  " + wrapped(text, kPageWidth, 2) + "\n";
+  const auto first = std::find_if(wood.pieces.begin(), wood.pieces.end(),
+                                  [](const Piece& piece) { return piece.role == "spline"; });
+  const Triple sizes = sawn_sizes(*first);
+  return text + "  " +
+         wrapped("splines " + joined(splines) + ": grain across the mitre, " +
+                     lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
+                     lengths.one(sizes[2]) + " thick",
+                 kPageWidth, 2) +
+         "\n";
+}
+
+std::string mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
+  TextTable table({"both ends of", "", "long points", "short points"});
+  for (const Piece& piece : wood.pieces) {
+    Length off;
+    for (const Feature& feature : piece.features)
+      if (feature.kind == "mitre") off += feature.sizes.front().size;
+    if (off > Length()) table.add({piece.mark, piece.name, piece.blank[0], piece.blank[0] - off});
+  }
+  if (table.empty()) return {};
+  return "\nMITRES, at 45 degrees\n" + table.text(lengths, 2) + spline_text(wood, lengths);
 }
 
 // ---- wedges
@@ -433,7 +636,7 @@ std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
       any_stopped = any_stopped || stopped;
       if (stopped)
         edge += ", stopped: from " + lengths.one(cut.low[0]) + " to " + lengths.one(cut.high[0]) +
-                " from the foot,";
+                (is_upright(piece) ? " from the foot," : " from the left end,");
       add_once(rows[edge], piece.mark);
     }
   }
@@ -690,6 +893,7 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string pair = pair_text(wood);
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
          mortise_page(wood, lengths) + tenon_page(wood, lengths) + loose_tenon_page(wood, lengths) +
+         lap_page(wood, lengths) + mitre_page(wood, lengths) + hole_page(wood, lengths) +
          wedge_page(wood, lengths) + rebate_page(wood, lengths) + raise_page(wood, lengths) +
          panel_page(wood, lengths) + fittings_page(wood, lengths) + leaf_page(wood, lengths) +
          frame_page(wood, lengths);

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "lumber_planner.h"
+#include "sawn.h"
 #include "season.h"
 
 namespace haunch {
@@ -80,7 +81,8 @@ std::vector<LumberPart> lumber_parts(const ItemReport& item) {
       part.label = piece.name;
       part.face = id + (job.kind == "doorset" ? ", " + side_of(piece) : "");
       part.material = material_of(piece, job);
-      part.finished = {piece.blank[0], piece.blank[1], piece.blank[2], piece.horn};
+      const Triple sizes = sawn_sizes(piece);
+      part.finished = {sizes[0], sizes[1], sizes[2], piece.horn};
       part.is_panel = piece.role == "panel" && piece.matter == Matter::wood;
       part.of_sheet = piece.matter == Matter::board;
       part.quarter_sawn = job.season && job.season->sawn.of(piece.role) == Sawn::quarter;

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "checks.h"
+#include "sawn.h"
 
 namespace haunch {
 namespace {
@@ -20,13 +21,14 @@ std::string_view grain_of(const Piece& piece) {
 }
 
 CutRow row_of(const Piece& piece, const Job& job) {
+  const Triple sizes = sawn_sizes(piece);
   return {piece.role,
           {piece.mark},
           1,
-          piece.blank[0],
-          piece.blank[0] + piece.horn * 2,
-          piece.blank[1],
-          piece.blank[2],
+          sizes[0],
+          sizes[0] + piece.horn * 2,
+          sizes[1],
+          sizes[2],
           grain_of(piece),
           material_of(piece, job)};
 }

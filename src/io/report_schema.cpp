@@ -104,6 +104,8 @@ constexpr std::string_view kReportSchema = R"schema({
         "tongue": {"type": "number"},
         "shoulder": {"type": "number"},
         "radius": {"type": "number"},
+        "diameter": {"type": "number"},
+        "from_corner": {"type": "number"},
         "longer_in_front": {"type": "number"},
         "diameter": {"type": "number"},
         "from_edge": {"type": "number"},
@@ -137,7 +139,7 @@ constexpr std::string_view kReportSchema = R"schema({
       "type": "object",
       "properties": {
         "id": {"$ref": "#/$defs/joint_id"},
-        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "panel-in-groove", "housing", "rebated-corner"]},
+        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "dowel", "half-lap", "mitre", "mitre-spline", "panel-in-groove", "housing", "rebated-corner"]},
         "receives": {"type": "string"},
         "enters": {"type": "string"},
         "tenon": {

@@ -218,7 +218,8 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
 /// Joints whose wood does not move as a plain tenon's does.
 bool seasons_not_worked(const DoorSpec& spec) {
   const bool sloping = std::any_of(spec.joints.begin(), spec.joints.end(), [](const auto& chosen) {
-    return chosen.word == JointWord::loose || chosen.word == JointWord::through;
+    return chosen.word == JointWord::loose || chosen.word == JointWord::through ||
+           chosen.word == JointWord::mitre;
   });
   return sloping || spec.ends.word == Ends::tenon_rounded;
 }
@@ -246,9 +247,9 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
     add(problems, std::move(season.problems));
     if (season.season && seasons_not_worked(reading.spec))
       problems.push_back({"/moisture",
-                          "seasons are not worked of loose tenons, wedged through tenons and "
-                          "rounded tenons, whose edges slope or are parts of their own; take it "
-                          "out, or choose another joint",
+                          "seasons are not worked of loose tenons, wedged through tenons, mitres "
+                          "and rounded tenons, whose edges slope or are parts of their own; take "
+                          "it out, or choose another joint",
                           {}});
   }
   SettledTolerances settled;

@@ -19,6 +19,20 @@ std::vector<Length> inch_cutters() {
   return cutters;
 }
 
+std::vector<Length> metric_dowels() {
+  std::vector<Length> dowels;
+  for (const int mm : {6, 8, 10, 12, 16, 20})
+    dowels.push_back(Length::from_mm(mm));
+  return dowels;
+}
+
+std::vector<Length> inch_dowels() {
+  std::vector<Length> dowels;
+  for (const int sixteenths : {4, 5, 6, 8, 10, 12})
+    dowels.push_back(Length::from_inch_parts(sixteenths, 16));
+  return dowels;
+}
+
 }  // namespace
 
 DoorDefaults door_defaults(Unit unit, Length opening_height) {
@@ -63,6 +77,10 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.house_hinge_from_top = pick(150'000, 6, 1);
   d.house_hinge_from_foot = pick(230'000, 9, 1);
   d.lock_height = pick(965'000, 38, 1);
+  d.dowels = metric ? metric_dowels() : inch_dowels();
+  d.dowel_clearance = pick(2'000, 1, 16);
+  d.dowel_spacing = pick(100'000, 4, 1);
+  d.spline_room = pick(1'000, 1, 32);
   d.cutters = metric ? metric_cutters() : inch_cutters();
   d.size_step = pick(500, 1, 64);
   d.fit_step = pick(10, 5, 10'000);

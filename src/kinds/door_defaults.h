@@ -39,7 +39,10 @@ struct DoorDefaults {
   Length house_hinge_from_top, house_hinge_from_foot;
   Length lock_height;
   std::vector<Length> cutters;  // rising
-  Length size_step, fit_step;   // of remedies
+  std::vector<Length> dowels;   // diameters that are sold, rising
+  Length dowel_clearance, dowel_spacing;
+  Length spline_room;
+  Length size_step, fit_step;  // of remedies
 };
 
 DoorDefaults door_defaults(Unit unit, Length opening_height);

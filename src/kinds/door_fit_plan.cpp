@@ -60,24 +60,12 @@ bool mortises_meet(const FramePlan& frame, std::size_t rail, Length inset, Lengt
   return false;
 }
 
-/// The deepest tenon, up to `wanted`, that a muntin can have in every rail it enters, wood being
-/// left behind the mortise (up to the groove of the rail's other edge) or between two mortises that
-/// meet.
+/// The deepest tenon, up to `wanted`, that a muntin can have in every rail it enters.
 Length deepest_muntin_tenon(const DoorLedger& ledger, const DoorPlan& plan, Length wanted) {
-  const FramePlan& frame = plan.frame;
   const Length bottom =
       ledger.spec.bottom_clearance.size.value_or(ledger.defaults.bottom_clearance);
   const Length edge = ledger.spec.edge_clearance.size.value_or(ledger.defaults.edge_clearance);
-  const Length left = ledger.defaults.left_behind_mortise;
-  Length deepest = wanted;
-  for (std::size_t i = 0; i < frame.rails.size(); ++i) {
-    if (!frame.takes_muntins(i)) continue;
-    const Length width = frame.rails[i].width;
-    const Length behind = frame.is_end_rail(i) ? width : width - plan.groove.depth;
-    const bool meet = mortises_meet(frame, i, plan.groove.depth - edge, left);
-    deepest = std::min(deepest, (meet ? floor_half(width - left) : behind - left) - bottom);
-  }
-  return deepest;
+  return deepest_in_rails(ledger, plan, wanted, {bottom, plan.groove.depth - edge});
 }
 
 std::string_view muntin_depth_reason(Length depth, Length wanted, Length whole) {
@@ -198,6 +186,21 @@ Length settle_from_face(DoorLedger& ledger, const ThicknessPlace& place, Length 
 
 }  // namespace
 
+Length deepest_in_rails(const DoorLedger& ledger, const DoorPlan& plan, Length wanted,
+                        const SunkInRail& sunk) {
+  const FramePlan& frame = plan.frame;
+  const Length left = ledger.defaults.left_behind_mortise;
+  Length deepest = wanted;
+  for (std::size_t i = 0; i < frame.rails.size(); ++i) {
+    if (!frame.takes_muntins(i)) continue;
+    const Length width = frame.rails[i].width;
+    const Length behind = frame.is_end_rail(i) ? width : width - plan.groove.depth;
+    const bool meet = mortises_meet(frame, i, sunk.inset, left);
+    deepest = std::min(deepest, (meet ? floor_half(width - left) : behind - left) - sunk.bottom);
+  }
+  return deepest;
+}
+
 void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
   settle_groove_depth(ledger, plan);
   const Length narrow = plan.frame.narrow_stile();
@@ -212,10 +215,11 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
             "a tenon of {} goes through the stile, {} wide; make tenon_depth less than that",
             ledger.say(join.rail_depth), ledger.say(narrow)));
   const bool muntins = plan.frame.has_muntins();
-  if (muntins) settle_muntin_depth(ledger, plan);
+  if (muntins && has_tenons(join.at(JointPlace::muntin))) settle_muntin_depth(ledger, plan);
   join.rail_stub = join.rail_depth <= plan.groove.depth;
   join.muntin_stub = join.muntin_depth <= plan.groove.depth;
-  join.has_mortises = !join.rail_stub || (muntins && !join.muntin_stub);
+  join.has_mortises = std::any_of(kJointPlaces.begin(), kJointPlaces.end(),
+                                  [&](JointPlace place) { return plan.has_mortises_at(place); });
 }
 
 void settle_fit(DoorLedger& ledger, DoorPlan& plan) {

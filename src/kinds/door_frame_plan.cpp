@@ -58,6 +58,21 @@ void settle_stiles(DoorLedger& ledger, FramePlan& frame) {
                                ledger.say(left + right), ledger.say(width)));
 }
 
+/// A stile that is cut off at 45 degrees has no horns.
+void settle_horn(DoorLedger& ledger, FramePlan& frame) {
+  const auto& corner = ledger.spec.joints[static_cast<std::size_t>(JointPlace::corner)];
+  Stated& stated = ledger.spec.horn;
+  if (corner.word == JointWord::mitre) {
+    if (stated.size && !stated.by_shop && *stated.size > Length())
+      ledger.problem({"horn", "joint"}, "mitred stiles have no horns; take it out, or say 0");
+    return;
+  }
+  frame.horn =
+      ledger.take("horn", ledger.defaults.horn,
+                  ledger.defaults.house ? "left on at each end of a stile, sawn off after glue-up"
+                                        : ledger.usual());
+}
+
 // ---- rails
 
 std::string rail_name(std::size_t rail, std::size_t count, bool house) {
@@ -210,10 +225,7 @@ void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
   settle_opening(ledger, frame);
   settle_pair(ledger, frame, leaf);
   frame.thickness = ledger.take("thickness", ledger.defaults.thickness, ledger.usual());
-  frame.horn =
-      ledger.take("horn", ledger.defaults.horn,
-                  ledger.defaults.house ? "left on at each end of a stile, sawn off after glue-up"
-                                        : ledger.usual());
+  settle_horn(ledger, frame);
   if (ledger.clean()) settle_stiles(ledger, frame);
   if (ledger.clean()) settle_lip(ledger, frame);
   if (ledger.clean()) settle_meeting_stiles(ledger, frame);

@@ -7,14 +7,10 @@
 namespace haunch {
 namespace {
 
-bool is_stub(const DoorPlan& plan, JointPlace place) {
-  return place == JointPlace::muntin ? plan.join.muntin_stub : plan.join.rail_stub;
-}
-
 void refuse_stubs(DoorLedger& ledger, const DoorPlan& plan) {
   for (const JointPlace place : kJointPlaces) {
     const JointWord joint = plan.join.at(place);
-    if (!plan.occurs(place) || joint == JointWord::haunched || !is_stub(plan, place)) continue;
+    if (!plan.occurs(place) || joint == JointWord::haunched || !plan.is_stub(place)) continue;
     const bool muntin = place == JointPlace::muntin;
     ledger.problem({muntin ? "tenon.muntin_depth" : "tenon_depth", "groove_depth", "joint"},
                    fmt::format("a depth of {} is that of a stub in the groove, {} deep; \"{}\" "
@@ -30,10 +26,22 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
     std::string_view key;
     JointWord joint;
   };
-  constexpr Owned kOwned[] = {
-      {"twin.width", JointWord::twin},         {"twin.between", JointWord::twin},
-      {"twin.from_face", JointWord::twin},     {"loose_tenon.wall", JointWord::loose},
-      {"wedge.thickness", JointWord::through}, {"wedge.length", JointWord::through}};
+  constexpr Owned kOwned[] = {{"twin.width", JointWord::twin},
+                              {"twin.between", JointWord::twin},
+                              {"twin.from_face", JointWord::twin},
+                              {"loose_tenon.wall", JointWord::loose},
+                              {"wedge.thickness", JointWord::through},
+                              {"wedge.length", JointWord::through},
+                              {"dowel.diameter", JointWord::dowel},
+                              {"dowel.depth", JointWord::dowel},
+                              {"dowel.edge", JointWord::dowel},
+                              {"dowel.bottom_clearance", JointWord::dowel},
+                              {"dowel.wall", JointWord::dowel},
+                              {"dowel.spacing", JointWord::dowel},
+                              {"half_lap.from_face", JointWord::half_lap},
+                              {"spline.depth", JointWord::mitre},
+                              {"spline.room", JointWord::mitre},
+                              {"spline.wall", JointWord::mitre}};
   for (const auto& [key, joint] : kOwned) {
     const Stated& its = ledger.stated(key);
     if (its.size && !its.by_shop && !plan.has(joint))
@@ -49,6 +57,27 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
                      "is of single tenons, and all here are twins; give twin.width, twin.between "
                      "or twin.from_face");
   }
+}
+
+/// Laps and mitres take up the whole of a corner, so that nothing else can be worked there; and an
+/// arch leaves dowels no straight edge.
+void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
+  const FramePlan& frame = plan.frame;
+  const JointWord corner = plan.join.at(JointPlace::corner);
+  const bool taken_up = corner == JointWord::half_lap || corner == JointWord::mitre;
+  if (frame.arch && (taken_up || corner == JointWord::dowel))
+    ledger.problem({"joint", "arch"},
+                   fmt::format("the ends of an arched top rail are tenons, not \"{}\"; choose "
+                               "another joint for the corners",
+                               joint_word(corner)));
+  const bool lapped = plan.has(JointWord::half_lap) || corner == JointWord::mitre;
+  const bool rebated =
+      frame.opening.meets == Meets::rebate || (frame.pair && frame.pair->lap > Length());
+  if (rebated && lapped)
+    ledger.problem({"joint", "meets"},
+                   fmt::format("a leaf whose edges are rebated has no \"{}\" joints; choose "
+                               "another",
+                               joint_word(taken_up ? corner : JointWord::half_lap)));
 }
 
 /// The cutter nearest to a fifth of the thickness, the larger of two as near.
@@ -114,10 +143,11 @@ void choose_joints(DoorLedger& ledger, DoorPlan& plan) {
 void settle_joints(DoorLedger& ledger, DoorPlan& plan) {
   JoinPlan& join = plan.join;
   for (const JointPlace place : kJointPlaces)
-    if (plan.occurs(place) && !is_stub(plan, place) && join.at(place) != JointWord::twin)
+    if (plan.has_mortises_at(place) && join.at(place) != JointWord::twin)
       join.single_mortises = true;
   refuse_stubs(ledger, plan);
   refuse_unused(ledger, plan);
+  refuse_beside_others(ledger, plan);
 }
 
 void settle_twins(DoorLedger& ledger, DoorPlan& plan) {

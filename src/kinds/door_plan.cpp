@@ -30,6 +30,9 @@ void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& g
   settle_clearances(ledger, plan);
   settle_wedges(ledger, plan);
   settle_tenons(ledger, plan);
+  settle_dowels(ledger, plan);
+  settle_laps(ledger, plan);
+  settle_mitres(ledger, plan);
   settle_panels(ledger, plan, gaps);
   settle_fittings(ledger, plan);
 }
@@ -103,6 +106,15 @@ bool FramePlan::has_muntins() const {
 bool FramePlan::takes_muntins(std::size_t rail) const {
   return (rail > 0 && tiers[rail - 1].has_muntins()) ||
          (rail + 1 < rails.size() && tiers[rail].has_muntins());
+}
+
+bool DoorPlan::is_stub(JointPlace place) const {
+  return has_tenons(join.at(place)) &&
+         (place == JointPlace::muntin ? join.muntin_stub : join.rail_stub);
+}
+
+bool DoorPlan::has_mortises_at(JointPlace place) const {
+  return occurs(place) && has_tenons(join.at(place)) && !is_stub(place);
 }
 
 bool DoorPlan::occurs(JointPlace place) const {

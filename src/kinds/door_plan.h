@@ -10,8 +10,10 @@
 
 #include "arch.h"
 #include "door_spec.h"
+#include "dowel.h"
 #include "groove.h"
 #include "kind.h"
+#include "mitre.h"
 #include "raise.h"
 #include "tenon.h"
 
@@ -182,9 +184,19 @@ struct DoorPlan {
   std::vector<MortiseDesign> rail_mortises;  // of each rail
   TenonDesign muntin_tenon;
   MortiseDesign muntin_mortise;
+  std::vector<DowelDesign> rail_dowels;  // of each rail; none in one that is joined otherwise
+  DowelDesign muntin_dowels;
+  Length lap_from_face;           // of half-laps
+  SplineDesign spline;            // of mitres
   std::vector<PanelPlan> panels;  // of each tier, from the top
   FittingsPlan fittings;
 
+  /// How a rail is joined to its stiles.
+  JointWord joint_of(std::size_t rail) const { return join.at(frame.place_of(rail)); }
+  /// Whether the joints at a place are stubs in the groove, and whether they are tenons in
+  /// mortises.
+  bool is_stub(JointPlace place) const;
+  bool has_mortises_at(JointPlace place) const;
   /// Whether the leaf has joints at a place; whether any that it has are made so.
   bool occurs(JointPlace place) const;
   bool has(JointWord joint) const;

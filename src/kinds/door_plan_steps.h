@@ -31,6 +31,15 @@ void demand_flat_panel_under_arch(DoorLedger& ledger, const DoorPlan& plan);
 
 // door_fit_plan.cpp: depths, and what goes across the thickness.
 void settle_depths(DoorLedger& ledger, DoorPlan& plan);
+/// What muntins sink in rails: so much deeper than what stands there, and so far within their
+/// width.
+struct SunkInRail {
+  Length bottom, inset;
+};
+/// The deepest that muntins can reach, up to `wanted`, in every rail they enter, wood being left
+/// behind (up to the groove of the rail's other edge) or between two that meet.
+Length deepest_in_rails(const DoorLedger& ledger, const DoorPlan& plan, Length wanted,
+                        const SunkInRail& sunk);
 void settle_fit(DoorLedger& ledger, DoorPlan& plan);
 void settle_places(DoorLedger& ledger, DoorPlan& plan);
 
@@ -45,6 +54,15 @@ void settle_loose_tenons(DoorLedger& ledger, DoorPlan& plan);
 // door_tenon_plan.cpp: clearances, and what goes across the width.
 void settle_clearances(DoorLedger& ledger, DoorPlan& plan);
 void settle_tenons(DoorLedger& ledger, DoorPlan& plan);
+
+// door_dowel_plan.cpp
+void settle_dowels(DoorLedger& ledger, DoorPlan& plan);
+
+// door_lap_plan.cpp
+void settle_laps(DoorLedger& ledger, DoorPlan& plan);
+
+// door_mitre_plan.cpp
+void settle_mitres(DoorLedger& ledger, DoorPlan& plan);
 
 // door_fittings_plan.cpp
 void settle_fittings(DoorLedger& ledger, DoorPlan& plan);

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "fittings.h"
+#include "half_lap.h"
 #include "leaves.h"
 #include "loose_tenon.h"
 #include "marks.h"
@@ -60,21 +61,32 @@ class DoorSetter {
     for (std::size_t tier = 0; tier < plan_.frame.tiers.size(); ++tier)
       add_panels(tier);
     add_loose_tenons();
+    add_dowels();
+    add_splines();
     wedge_tenons();
     let_in(wood_, stiles_.low.piece, stiles_.high.piece, plan_.fittings);
     return std::move(wood_);
   }
 
  private:
+  /// Whether the ends of a rail stand flat on the stiles, held by pieces of their own.
+  bool stands_flat(std::size_t rail) const {
+    return plan_.rail_tenons[rail].loose || plan_.joint_of(rail) == JointWord::dowel;
+  }
+  bool is_lapped(std::size_t rail) const { return plan_.joint_of(rail) == JointWord::half_lap; }
+  bool is_mitred(std::size_t rail) const { return plan_.joint_of(rail) == JointWord::mitre; }
+  bool muntins_are_dowelled() const {
+    return plan_.join.at(JointPlace::muntin) == JointWord::dowel;
+  }
   /// How far a rail goes into one of its stiles.
   Length reach(std::size_t rail, Length stile) const {
-    if (plan_.rail_mortises[rail].through) return stile;
-    return plan_.rail_tenons[rail].loose ? Length() : plan_.join.rail_depth;
+    if (plan_.rail_mortises[rail].through || is_lapped(rail) || is_mitred(rail)) return stile;
+    return stands_flat(rail) ? Length() : plan_.join.rail_depth;
   }
   Length left_reach(std::size_t rail) const { return reach(rail, plan_.frame.stile_left); }
   Length right_reach(std::size_t rail) const { return reach(rail, plan_.frame.stile_right); }
   Length muntin_reach() const {
-    return plan_.muntin_tenon.loose ? Length() : plan_.join.muntin_depth;
+    return plan_.muntin_tenon.loose || muntins_are_dowelled() ? Length() : plan_.join.muntin_depth;
   }
   Length inside_width() const {
     return plan_.frame.width - plan_.frame.stile_left - plan_.frame.stile_right;
@@ -88,13 +100,22 @@ class DoorSetter {
   void add_muntins();
   void join_rails();
   void join_muntins();
+  void join_muntin(const GrooveRef& rail, std::size_t muntin, Heading heading,
+                   Length rail_shoulder);
   void add_panels(std::size_t tier);
   void join(const GrooveRef& receives, std::size_t enters, Heading heading,
             const TenonDesign& tenon, const MortiseDesign& mortise,
             std::optional<Length> receiver_shoulder);
+  void dowel(const GrooveRef& receives, std::size_t enters, Heading heading,
+             const DowelDesign& dowels, std::optional<Length> receiver_shoulder);
   void add_loose_tenons();
+  void add_dowels();
+  void lap(std::size_t rail);
+  void mitre_ends(std::size_t rail);
+  void add_splines();
   void wedge_tenons();
   std::optional<Stretch> stile_stretch() const;
+  std::optional<Stretch> rail_stretch(std::size_t rail) const;
   std::string numbered(const std::string& name, std::size_t number, std::size_t count,
                        std::size_t tier) const;
   std::size_t add_panel(std::size_t tier, std::size_t number);
@@ -114,6 +135,13 @@ class DoorSetter {
     std::optional<Length> receiver_shoulder;
   };
   std::vector<LooseEnd> loose_ends_;
+  struct DowelledEnd {
+    std::size_t receives, enters;
+    Heading heading;
+    const DowelDesign& dowels;
+    std::optional<Length> receiver_shoulder;
+  };
+  std::vector<DowelledEnd> dowelled_ends_;
   std::deque<TenonDesign> rail_ends_;  // left and right of each rail, from the top
 };
 
@@ -168,8 +196,8 @@ void DoorSetter::add_rails() {
     if (i == 0 && plan_.frame.arch)
       grooves.low = cut_arch(wood_, piece, *plan_.frame.arch, plan_.groove);
     else if (i + 1 < plan_.frame.rails.size())
-      grooves.low = plough(wood_, piece, Edge::low, plan_.groove);
-    if (i > 0) grooves.high = plough(wood_, piece, Edge::high, plan_.groove);
+      grooves.low = plough(wood_, piece, Edge::low, plan_.groove, rail_stretch(i));
+    if (i > 0) grooves.high = plough(wood_, piece, Edge::high, plan_.groove, rail_stretch(i));
     rails_.push_back(grooves);
   }
 }
@@ -215,14 +243,47 @@ void DoorSetter::add_muntins() {
 /// A groove that comes out at a stile's end is filled there by a haunch; where there is none, it
 /// stops behind the rail, at the depth of the rail's own groove.
 std::optional<Stretch> DoorSetter::stile_stretch() const {
-  const bool open_head = !plan_.rail_tenons.front().loose;
-  const bool open_foot = !plan_.rail_tenons.back().loose;
+  const auto open_at = [&](std::size_t rail) { return !stands_flat(rail) && !is_lapped(rail); };
+  const bool open_head = open_at(0);
+  const bool open_foot = open_at(plan_.frame.rails.size() - 1);
   if (open_head && open_foot) return {};
   const RailPlan& top = plan_.frame.rails.front();
   const RailPlan& bottom = plan_.frame.rails.back();
   const Length into = plan_.groove.depth;
   return Stretch{open_foot ? Length() : bottom.low + bottom.width - into,
                  open_head ? plan_.frame.height : top.low + into};
+}
+
+/// A groove that came out at the end of a lap would show in the stile's edge; it stops behind the
+/// stile's own.
+std::optional<Stretch> DoorSetter::rail_stretch(std::size_t rail) const {
+  if (!is_lapped(rail)) return {};
+  const Length into = plan_.groove.depth;
+  return Stretch{left_reach(rail) - into, left_reach(rail) + inside_width() + into};
+}
+
+void DoorSetter::lap(std::size_t rail) {
+  const std::size_t piece = kFirstRail + rail;
+  // At a corner the edges close up as shoulders do; a rail let in between two has some play.
+  const bool between = !plan_.frame.is_end_rail(rail);
+  const Length edge = between ? floor_half(plan_.join.fit_allowance) : Length();
+  join_by_half_lap(wood_, stiles_.low.piece, piece, {Axis::x, false},
+                   {plan_.frame.stile_left, plan_.lap_from_face, edge, {}});
+  join_by_half_lap(wood_, stiles_.high.piece, piece, {Axis::x, true},
+                   {plan_.frame.stile_right, plan_.lap_from_face, edge, {}});
+}
+
+void DoorSetter::mitre_ends(std::size_t rail) {
+  mitre(wood_, stiles_.low.piece, kFirstRail + rail, {Axis::x, false});
+  mitre(wood_, stiles_.high.piece, kFirstRail + rail, {Axis::x, true});
+}
+
+void DoorSetter::add_splines() {
+  for (std::size_t i = 0; i < rails_.size(); ++i) {
+    if (!is_mitred(i)) continue;
+    spline(wood_, stiles_.low.piece, kFirstRail + i, {Axis::x, false}, plan_.spline);
+    spline(wood_, stiles_.high.piece, kFirstRail + i, {Axis::x, true}, plan_.spline);
+  }
 }
 
 void DoorSetter::join(const GrooveRef& receives, std::size_t enters, Heading heading,
@@ -241,6 +302,17 @@ void DoorSetter::add_loose_tenons() {
                          end.receiver_shoulder);
 }
 
+void DoorSetter::dowel(const GrooveRef& receives, std::size_t enters, Heading heading,
+                       const DowelDesign& dowels, std::optional<Length> receiver_shoulder) {
+  butt(wood_, receives.piece, enters, heading);
+  dowelled_ends_.push_back({receives.piece, enters, heading, dowels, receiver_shoulder});
+}
+
+void DoorSetter::add_dowels() {
+  for (const DowelledEnd& end : dowelled_ends_)
+    join_by_dowels(wood_, end.receives, end.enters, end.heading, end.dowels, end.receiver_shoulder);
+}
+
 void DoorSetter::wedge_tenons() {
   const std::size_t joints = wood_.joints.size();
   for (std::size_t number = 0; number < joints; ++number)
@@ -251,6 +323,15 @@ void DoorSetter::wedge_tenons() {
 void DoorSetter::join_rails() {
   for (std::size_t i = 0; i < rails_.size(); ++i) {
     const std::size_t rail = kFirstRail + i;
+    if (is_lapped(i) || is_mitred(i)) {
+      is_lapped(i) ? lap(i) : mitre_ends(i);
+      continue;
+    }
+    if (plan_.joint_of(i) == JointWord::dowel) {
+      dowel(stiles_.low, rail, {Axis::x, false}, plan_.rail_dowels[i], {});
+      dowel(stiles_.high, rail, {Axis::x, true}, plan_.rail_dowels[i], {});
+      continue;
+    }
     const MortiseDesign& mortise = plan_.rail_mortises[i];
     TenonDesign& left = rail_ends_.emplace_back(plan_.rail_tenons[i]);
     TenonDesign& right = rail_ends_.emplace_back(plan_.rail_tenons[i]);
@@ -264,15 +345,19 @@ void DoorSetter::join_rails() {
 }
 
 void DoorSetter::join_muntins() {
-  for (std::size_t i = 0; i < muntins_.size(); ++i) {
+  for (std::size_t i = 0; i < muntins_.size(); ++i)
     for (const Grooves& muntin : muntins_[i]) {
-      const std::size_t piece = muntin.low.piece;
-      join(rails_[i].low, piece, {Axis::y, true}, plan_.muntin_tenon, plan_.muntin_mortise,
-           left_reach(i));
-      join(rails_[i + 1].high, piece, {Axis::y, false}, plan_.muntin_tenon, plan_.muntin_mortise,
-           left_reach(i + 1));
+      join_muntin(rails_[i].low, muntin.low.piece, {Axis::y, true}, left_reach(i));
+      join_muntin(rails_[i + 1].high, muntin.low.piece, {Axis::y, false}, left_reach(i + 1));
     }
-  }
+}
+
+void DoorSetter::join_muntin(const GrooveRef& rail, std::size_t muntin, Heading heading,
+                             Length rail_shoulder) {
+  if (muntins_are_dowelled())
+    dowel(rail, muntin, heading, plan_.muntin_dowels, rail_shoulder);
+  else
+    join(rail, muntin, heading, plan_.muntin_tenon, plan_.muntin_mortise, rail_shoulder);
 }
 
 void DoorSetter::add_panels(std::size_t tier) {

@@ -135,6 +135,9 @@ struct DoorSpec : PanelSpec {
   Stated twin_width, twin_between, twin_from_face;
   Stated loose_wall;
   Stated wedge_thickness, wedge_length;
+  Stated dowel_diameter, dowel_depth, dowel_bottom, dowel_edge, dowel_wall, dowel_spacing;
+  Stated lap_from_face;
+  Stated spline_depth, spline_room, spline_wall;
   std::vector<PanelSpec> tiers;  // of the panels in each tier, from the top; empty: all alike
   Chosen<Side> hangs;
   std::optional<int> hinges;

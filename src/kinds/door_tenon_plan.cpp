@@ -286,7 +286,7 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
     else
       ledger.add_lever("tenon.gap", *gap, Change::size, true);
   }
-  if (plan.join.rail_stub) return;
+  if (plan.join.rail_stub || !has_tenons(plan.join.at(JointPlace::corner))) return;
   const Length top =
       usual_relish(ledger, plan.frame.rails.front().width, plan.frame.rebate_of_rail(0));
   const Length bottom = usual_relish(ledger, plan.frame.rails.back().width,
@@ -337,12 +337,18 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
 void settle_tenons(DoorLedger& ledger, DoorPlan& plan) {
   const std::optional<Length> limit = settle_width_limit(ledger, plan);
   for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
-    const JointWord joint = plan.join.at(plan.frame.place_of(i));
+    const JointWord joint = plan.joint_of(i);
+    if (!has_tenons(joint)) {
+      plan.rail_mortises.emplace_back();
+      plan.rail_tenons.emplace_back();
+      continue;
+    }
     plan.rail_mortises.push_back(
         mortise_for(plan, joint, plan.join.rail_stub, plan.join.rail_depth));
     plan.rail_tenons.push_back(rail_tenon(ledger, plan, i, limit));
   }
-  if (plan.frame.has_muntins()) settle_muntin_tenon(ledger, plan, limit);
+  if (plan.frame.has_muntins() && has_tenons(plan.join.at(JointPlace::muntin)))
+    settle_muntin_tenon(ledger, plan, limit);
   settle_gap_and_relish(ledger, plan);
 }
 

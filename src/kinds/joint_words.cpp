@@ -7,6 +7,7 @@ struct Kind {
   JointWord joint;
   std::string_view word;
   std::array<bool, 3> can_be;  // at a corner, at a middle rail, at a muntin
+  bool tenons = true;
 };
 
 /// Every joint; in the order of JointWord.
@@ -16,6 +17,9 @@ constexpr std::array kKinds = {
     Kind{JointWord::loose, "loose", {true, true, true}},
     Kind{JointWord::through, "through", {true, true, false}},
     Kind{JointWord::bridle, "bridle", {true, false, false}},
+    Kind{JointWord::dowel, "dowel", {true, true, true}, false},
+    Kind{JointWord::half_lap, "half-lap", {true, true, false}, false},
+    Kind{JointWord::mitre, "mitre", {true, false, false}, false},
 };
 
 }  // namespace
@@ -27,6 +31,10 @@ std::string_view joint_place_word(JointPlace place) {
 
 std::string_view joint_word(JointWord joint) {
   return kKinds.at(static_cast<std::size_t>(joint)).word;
+}
+
+bool has_tenons(JointWord joint) {
+  return kKinds.at(static_cast<std::size_t>(joint)).tenons;
 }
 
 std::vector<JointWord> all_joints() {

@@ -9,7 +9,7 @@
 namespace haunch {
 
 /// How a rail or muntin is joined to the piece it ends on.
-enum class JointWord { haunched, twin, loose, through, bridle };
+enum class JointWord { haunched, twin, loose, through, bridle, dowel, half_lap, mitre };
 
 /// A top or bottom rail at its stiles, a middle rail there, a muntin at its rails.
 enum class JointPlace { corner, middle, muntin };
@@ -22,6 +22,9 @@ std::string_view joint_place_word(JointPlace place);
 
 /// "haunched", "twin" …
 std::string_view joint_word(JointWord joint);
+
+/// Whether the end that is joined so has tenons, on it or let in to it.
+bool has_tenons(JointWord joint);
 
 /// Every joint, or those that can be at a place.
 std::vector<JointWord> all_joints();

@@ -1,5 +1,5 @@
 // Joints beside the haunched tenon: which are chosen, and the wood of both pieces.
-#include "checks.h"
+#include "joint_checks.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -10,29 +10,6 @@ std::string frame(std::string_view more) {
   return house_mm(R"("stile_width": 118, "rail_widths": [118, {"width": 195, "top": 960}, 230],
                      "panels": 4, "tenon_depth": 70, "groove_depth": 12, )" +
                   std::string(more));
-}
-
-/// The checks that are not ok, each once, in lines.
-std::string not_ok(const Assembly& wood, Unit unit = Unit::mm) {
-  std::string text;
-  for (const Finding& finding : check_assembly(wood, unit)) {
-    if (finding.status == Status::ok) continue;
-    const std::string line =
-        std::string(finding.rule->check) + (finding.status == Status::fail ? " fail" : " caution");
-    if (text.find(line) == std::string::npos) text += (text.empty() ? "" : "\n") + line;
-  }
-  return text;
-}
-
-/// The measure of one kind of check, where it is the same wherever it is taken.
-Length measured(const Assembly& wood, std::string_view check) {
-  std::optional<Length> value;
-  for (const Finding& finding : check_assembly(wood, Unit::mm)) {
-    if (finding.rule->check != check) continue;
-    if (value && *value != finding.value) throw std::invalid_argument("not the same everywhere");
-    value = finding.value;
-  }
-  return value.value();
 }
 
 std::vector<std::string_view> joint_kinds(const Assembly& wood) {
@@ -377,7 +354,7 @@ TEST_CASE("A bridle stands at corners only") {
   CHECK(joint(leaf, "left stile", "lock rail").kind == "mortise-and-tenon");
   CHECK(refusal(frame(R"("joint": {"middle": "bridle"})")) ==
         "/joint/middle: \"bridle\" is not known here; write \"haunched\", \"twin\", "
-        "\"loose\" or \"through\"");
+        "\"loose\", \"through\", \"dowel\" or \"half-lap\"");
 }
 
 }  // namespace haunch::test

@@ -1,0 +1,198 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "door_plan_steps.h"
+#include "share.h"
+
+namespace haunch {
+namespace {
+
+/// The end of a piece that dowels hold: how wide it is, and which of its edges have grooves.
+struct DowelledEnd {
+  std::string key;  // of its width
+  std::string name;
+  Length width;
+  bool groove_low, groove_high;
+  Length rebate;  // of an edge without a groove
+};
+
+std::vector<DowelledEnd> dowelled_rails(const DoorPlan& plan) {
+  std::vector<DowelledEnd> ends;
+  const std::size_t count = plan.frame.rails.size();
+  for (std::size_t i = 0; i < count; ++i) {
+    const RailPlan& rail = plan.frame.rails[i];
+    ends.push_back({fmt::format("rail_widths.{}", i), rail.name, rail.width, i + 1 < count, i > 0,
+                    plan.frame.rebate_of_rail(i)});
+  }
+  return ends;
+}
+
+/// The least dowel from a third to half of the thickness, else the one nearest to a third
+/// (the rule of thirds and halves).
+Length usual_diameter(const DoorLedger& ledger, Length thickness) {
+  const std::vector<Length>& dowels = ledger.defaults.dowels;
+  for (const Length dowel : dowels)
+    if (dowel * 3 >= thickness && dowel * 2 <= thickness) return dowel;
+  const auto off = [&](Length dowel) {
+    return std::max(dowel * 3 - thickness, thickness - dowel * 3);
+  };
+  return *std::min_element(dowels.begin(), dowels.end(),
+                           [&](Length a, Length b) { return off(a) < off(b); });
+}
+
+/// What all dowels of a leaf have in common, and how they are spread over an end.
+struct Spread {
+  Length edge, wall, spacing;
+
+  Length inset(bool groove, Length groove_depth) const {
+    return groove ? std::max(edge, groove_depth + wall) : edge;
+  }
+};
+
+/// How many holes go on a stretch: two where there is room, one more wherever they would stand too
+/// far apart.
+std::size_t holes_on(Length stretch, Length bore, const Spread& spread) {
+  if (stretch < bore * 2 + spread.wall) return 1;
+  std::size_t count = 2;
+  const auto apart = [&] {
+    return floor_divide(stretch - bore, static_cast<std::int64_t>(count) - 1);
+  };
+  while (apart() > spread.spacing && stretch >= bore * static_cast<std::int64_t>(count + 1) +
+                                                    spread.wall * static_cast<std::int64_t>(count))
+    ++count;
+  return count;
+}
+
+std::vector<Length> spread_over(Length low, Length stretch, Length bore, std::size_t count) {
+  if (count == 1) return {low + floor_half(stretch - bore)};
+  std::vector<Length> places{low};
+  const Length wood = stretch - bore * static_cast<std::int64_t>(count);
+  for (const Length between : share_evenly(wood, count - 1))
+    places.push_back(places.back() + bore + between);
+  return places;
+}
+
+std::vector<Length> holes_in(DoorLedger& ledger, const DoorPlan& plan, const DowelledEnd& end,
+                             Length bore, const Spread& spread) {
+  const auto inset = [&](bool groove) {
+    return spread.inset(groove, plan.groove.depth) + (groove ? Length() : end.rebate);
+  };
+  const Length low = inset(end.groove_low);
+  const Length stretch = end.width - low - inset(end.groove_high);
+  if (stretch < bore) {
+    ledger.problem(
+        {"dowel.edge", "dowel.wall", "dowel.diameter", end.key, "groove_depth"},
+        fmt::format("the {} is too narrow for a dowel of {}: its grooves, dowel.edge {} and "
+                    "dowel.wall {} leave {} of {}; make it wider, or the others less",
+                    end.name, ledger.say(bore), ledger.say(spread.edge), ledger.say(spread.wall),
+                    ledger.say(std::max(stretch, Length())), ledger.say(end.width)));
+    return {};
+  }
+  return spread_over(low, stretch, bore, holes_on(stretch, bore, spread));
+}
+
+/// The shortest piece that has holes in both ends, between its shoulders.
+Length shortest(const DoorPlan& plan) {
+  const FramePlan& frame = plan.frame;
+  Length least = frame.width - frame.stile_left - frame.stile_right;
+  if (frame.has_muntins() && plan.join.at(JointPlace::muntin) == JointWord::dowel)
+    for (const TierPlan& tier : frame.tiers)
+      if (tier.has_muntins()) least = std::min(least, tier.height.high - tier.height.low);
+  return least;
+}
+
+bool any_rail_is_dowelled(const DoorPlan& plan) {
+  return plan.join.at(JointPlace::corner) == JointWord::dowel ||
+         (plan.occurs(JointPlace::middle) && plan.join.at(JointPlace::middle) == JointWord::dowel);
+}
+
+bool muntins_are_dowelled(const DoorPlan& plan) {
+  return plan.frame.has_muntins() && plan.join.at(JointPlace::muntin) == JointWord::dowel;
+}
+
+/// Three diameters, or as much as leaves wood behind every hole.
+Length usual_depth(const DoorLedger& ledger, const DoorPlan& plan, Length bore, Length bottom,
+                   const Spread& spread) {
+  const Length left = ledger.defaults.left_behind_mortise;
+  Length deepest = floor_half(shortest(plan) - left) - bottom;
+  if (any_rail_is_dowelled(plan))
+    deepest = std::min(deepest, plan.frame.narrow_stile() - left - bottom);
+  if (muntins_are_dowelled(plan))
+    deepest =
+        deepest_in_rails(ledger, plan, deepest, {bottom, spread.inset(true, plan.groove.depth)});
+  return std::min(bore * 3, floor_multiple(deepest, ledger.defaults.whole));
+}
+
+void refuse_depth(DoorLedger& ledger, const DoorPlan& plan, const DowelDesign& dowels) {
+  const Length hole = dowels.depth + dowels.bottom;
+  const auto refuse = [&](Length room, const std::string& what) {
+    if (hole < room) return;
+    ledger.problem({"dowel.depth", "dowel.bottom_clearance", "dowel.diameter"},
+                   fmt::format("a hole of {} {}, {}; make dowel.depth less", ledger.say(hole), what,
+                               ledger.say(room)));
+  };
+  if (any_rail_is_dowelled(plan)) refuse(plan.frame.narrow_stile(), "goes through the stile");
+  if (muntins_are_dowelled(plan))
+    for (std::size_t i = 0; i < plan.frame.rails.size(); ++i)
+      if (plan.frame.takes_muntins(i))
+        refuse(plan.frame.rails[i].width,
+               fmt::format("goes through the {}", plan.frame.rails[i].name));
+  refuse(floor_half(shortest(plan)), "from each end meets the other: half of the piece is");
+  if (dowels.depth <= plan.groove.depth)
+    ledger.problem({"dowel.depth", "dowel.diameter", "groove_depth"},
+                   fmt::format("a dowel {} deep ends in the groove, {} deep; make dowel.depth more",
+                               ledger.say(dowels.depth), ledger.say(plan.groove.depth)));
+}
+
+void settle_diameter(DoorLedger& ledger, const DoorPlan& plan, DowelDesign& dowels) {
+  const Length thickness = plan.frame.thickness;
+  dowels.bore = ledger.take("dowel.diameter", usual_diameter(ledger, thickness),
+                            "the least dowel from a third to half of the thickness");
+  dowels.diameter = dowels.bore - plan.join.fit_allowance;
+  dowels.from_face = floor_half(thickness - dowels.bore);
+  if (dowels.bore >= thickness)
+    ledger.problem(
+        {"dowel.diameter", "thickness"},
+        fmt::format("a dowel of {} does not lie within the thickness of {}; make it less",
+                    ledger.say(dowels.bore), ledger.say(thickness)));
+  if (dowels.diameter <= Length())
+    ledger.problem({"fit_allowance", "dowel.diameter"},
+                   fmt::format("a fit allowance of {} leaves nothing of a dowel in a hole of {}; "
+                               "make it less than that",
+                               ledger.say(plan.join.fit_allowance), ledger.say(dowels.bore)));
+}
+
+}  // namespace
+
+void settle_dowels(DoorLedger& ledger, DoorPlan& plan) {
+  plan.rail_dowels.resize(plan.frame.rails.size());
+  if (!plan.has(JointWord::dowel)) return;
+  DowelDesign dowels;
+  settle_diameter(ledger, plan, dowels);
+  const Spread spread{ledger.take("dowel.edge", dowels.bore, "as much wood as the dowel is thick"),
+                      ledger.take("dowel.wall", ledger.defaults.loose_wall,
+                                  "so that the groove does not break into the hole"),
+                      ledger.take("dowel.spacing", ledger.defaults.dowel_spacing,
+                                  "as wide as is glued across the grain (shop rule)")};
+  dowels.bottom = ledger.take("dowel.bottom_clearance", ledger.defaults.dowel_clearance,
+                              "room for glue below the dowel");
+  const Length usual = usual_depth(ledger, plan, dowels.bore, dowels.bottom, spread);
+  dowels.depth = ledger.take("dowel.depth", std::max(usual, Length::from_steps(1)),
+                             usual == dowels.bore * 3 ? "three times the dowel's thickness"
+                                                      : "as deep as leaves wood behind the holes");
+  refuse_depth(ledger, plan, dowels);
+  const std::vector<DowelledEnd> ends = dowelled_rails(plan);
+  for (std::size_t i = 0; i < ends.size(); ++i) {
+    plan.rail_dowels[i] = dowels;
+    if (plan.joint_of(i) == JointWord::dowel)
+      plan.rail_dowels[i].from_edge = holes_in(ledger, plan, ends[i], dowels.bore, spread);
+  }
+  plan.muntin_dowels = dowels;
+  if (muntins_are_dowelled(plan))
+    plan.muntin_dowels.from_edge =
+        holes_in(ledger, plan, {"muntin_width", "muntin", plan.frame.muntin_width, true, true, {}},
+                 dowels.bore, spread);
+}
+
+}  // namespace haunch
