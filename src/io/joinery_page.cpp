@@ -932,10 +932,10 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string pair = pair_text(wood);
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
          edge_rebate_page(wood, lengths) + moulding_page(wood, lengths) +
-         mortise_page(wood, lengths) + haunching_page(wood, lengths) + tenon_page(wood, lengths) +
-         loose_tenon_page(wood, lengths) + wedge_page(wood, lengths) + rebate_page(wood, lengths) +
-         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
-         frame_page(wood, lengths);
+         mitre_page(wood, lengths) + mortise_page(wood, lengths) + haunching_page(wood, lengths) +
+         tenon_page(wood, lengths) + loose_tenon_page(wood, lengths) + wedge_page(wood, lengths) +
+         rebate_page(wood, lengths) + raise_page(wood, lengths) + panel_page(wood, lengths) +
+         fittings_page(wood, lengths) + frame_page(wood, lengths);
 }
 
 }  // namespace haunch
