@@ -24,14 +24,6 @@ Assembly coped(double lip = 2) {
                  R"(}, "edge": {"kind": "coped", "profile": "bevel", "width": 6, "depth": 4})"));
 }
 
-/// Bevels 6 wide and 4 deep at the face side; the groove begins `lip` behind them.
-Assembly coped(double lip = 2) {
-  return wood(
-      cabinet_mm(R"("thickness": 22, "mortise": {"width": 8}, "groove": {"from_face": )" +
-                 std::to_string(4 + lip) +
-                 R"(}, "edge": {"kind": "coped", "profile": "bevel", "width": 6, "depth": 4})"));
-}
-
 Assembly but(Assembly leaf, const std::function<void(Assembly&)>& change) {
   change(leaf);
   return leaf;
