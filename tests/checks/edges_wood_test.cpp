@@ -70,14 +70,14 @@ std::vector<Breakage> breakages_of_edges() {
           "a cope is closed", coped(),
           [](Assembly& a) {
             for (Corner& corner : outline_of(a, "top rail", "tenon"))
-              corner.u += kStep;
+              corner.u -= kStep;
           },
           "long-shoulder-seat fail"),
       breaks(
           "and does not stand in its moulding", coped(),
           [](Assembly& a) {
             for (Corner& corner : outline_of(a, "top rail", "tenon"))
-              corner.u -= kStep;
+              corner.u += kStep;
           },
           "long-shoulder-seat fail, shared-wood fail"),
       breaks(

@@ -165,7 +165,7 @@ TEST_CASE("Keys of a groove have no place in a rebated frame") {
   CHECK(refused_at(rebated(kTwelve, R"("panel": {"tiers": [{"flush": "front"}]})")) ==
         "/panel/tiers/0/flush");
   CHECK(refusal(rebated(R"({"kind": "square", "width": 12})")) ==
-        "/edge/width: a square edge has no such size; take it out, or write another kind");
+        "/edge/width: a square edge has no such thing; take it out, or write another kind");
 }
 
 TEST_CASE("The groove of a shop file gives way to a spec's rebate, and the other way round") {
@@ -303,7 +303,7 @@ TEST_CASE("A moulding that has no room is refused") {
       refusal(cabinet_mm(R"("edge": {"kind": "coped", "width": 3, "depth": 5})")) ==
       "/edge/depth: a quarter round 3 mm wide under a fillet of 1 mm is 4 mm deep, not 5 mm; give "
       "width or depth");
-  CHECK(refusal(cabinet_mm(R"("edge": {"kind": "coped", "profile": "bevel", "width": 12},
+  CHECK(refusal(cabinet_mm(R"("edge": {"kind": "coped", "profile": "bevel", "width": 12, "depth": 4},
                               "tenon_depth": 9)")) ==
         "/edge/width: a shoulder coped over a moulding 12 mm wide reaches further than its tenon, "
         "9 mm deep; make the moulding narrower");
