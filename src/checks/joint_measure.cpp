@@ -81,7 +81,7 @@ std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
   if (groups.size() == 1) return {wood};
   std::vector<Wood> parts;
   for (const Box& group : groups)
-    parts.push_back(clipped(wood, group));
+    if (Wood part = clipped(wood, group); !part.empty()) parts.push_back(std::move(part));
   return parts;
 }
 

@@ -405,14 +405,15 @@ std::vector<Block> put_together(std::vector<Block> blocks) {
 /// The entering wood's end, as one block one step deep for each tenon.
 std::vector<Block> ends(const View& view) {
   std::vector<Block> slices;
+  std::vector<Block> at_faces;  // beside a tenon: a cope that is as long
   for (const Block& block : view.entering) {
     if (block.high[0] != view.end) continue;
     const bool at_a_face =
         block.low[2] == view.entering_blank.low[2] || block.high[2] == view.entering_blank.high[2];
-    if (view.moulded && at_a_face) continue;  // a cope as long as the tenon
-    slices.push_back({{view.end - 1, block.low[1], block.low[2]}, block.high});
+    (view.moulded && at_a_face ? at_faces : slices)
+        .push_back({{view.end - 1, block.low[1], block.low[2]}, block.high});
   }
-  return put_together(std::move(slices));
+  return put_together(slices.empty() ? std::move(at_faces) : std::move(slices));
 }
 
 /// True when `cut` reaches into another cut or a face of its piece, other than by the edge that is
@@ -798,7 +799,8 @@ class Judge {
     where.high[in] = joint.heading.upwards ? edge.low[in] + deep : edge.high[in];
     Steps front = view.receiving_blank.high[2];
     for (const Block& cut : view.sockets)
-      front = std::min(front, cut.low[2]);
+      if (!empty(common(seen_along(cut, 0), seen_along(view.entering_blank, 0))))
+        front = std::min(front, cut.low[2]);
     where.low[2] = Length::from_steps(view.moulded_front);
     where.high[2] = Length::from_steps(front);
     if (!just_one_holds(receives, assembly_.pieces[joint.enters], where))
@@ -842,7 +844,10 @@ class Judge {
     const std::vector<Block> tenons = ends(view);
     for (Block block : view.entering) {
       if (block.high[0] <= view.line || block.high[0] >= view.end) continue;
-      if (!view.rebates.empty() || view.moulded) {
+      const bool at_a_face = block.low[2] == view.entering_blank.low[2] ||
+                             block.high[2] == view.entering_blank.high[2];
+      if (view.moulded && at_a_face) continue;
+      if (!view.rebates.empty()) {
         block.low[2] = std::max(block.low[2], tenons.front().low[2]);
         block.high[2] = std::min(block.high[2], tenons.front().high[2]);
         if (block.low[2] >= block.high[2]) continue;
