@@ -70,7 +70,12 @@ void settle_moulding(DoorLedger& ledger, EdgeDesign& edge) {
       "edge.width", depth && *depth > edge.fillet ? *depth - edge.fillet : ledger.defaults.moulding,
       depth ? "its depth less its fillet" : ledger.usual());
   edge.depth = ledger.take("edge.depth", edge.width + edge.fillet, "its width and its fillet");
-  if (edge.fillet >= edge.depth)
+  constexpr Length kLeast = Length::from_mm_thousandths(100);
+  if (edge.width < kLeast)
+    ledger.problem({"edge.width", "edge.depth"},
+                   fmt::format("a moulding {} wide is none; make it at least {}",
+                               ledger.say(edge.width), ledger.say(kLeast)));
+  else if (edge.fillet >= edge.depth)
     ledger.problem({"edge.fillet", "edge.depth"},
                    fmt::format("a fillet of {} leaves nothing of a moulding {} deep; make it less",
                                ledger.say(edge.fillet), ledger.say(edge.depth)));

@@ -846,7 +846,7 @@ class Judge {
       if (block.high[0] <= view.line || block.high[0] >= view.end) continue;
       const bool at_a_face = block.low[2] == view.entering_blank.low[2] ||
                              block.high[2] == view.entering_blank.high[2];
-      if (view.moulded && at_a_face) continue;
+      if (view.moulded && !view.cut_away && at_a_face) continue;
       if (!view.rebates.empty()) {
         block.low[2] = std::max(block.low[2], tenons.front().low[2]);
         block.high[2] = std::min(block.high[2], tenons.front().high[2]);
@@ -888,6 +888,10 @@ class Judge {
     Block in_wood = haunch;
     for (const Block& rebate : view.rebates)  // where its own long shoulder is behind it
       in_wood.low[0] = std::max(in_wood.low[0], rebate.high[0]);
+    for (const Block& mouth : view.mouths)  // or a wider groove beside a seat of its own
+      if (view.cut_away && mouth.low[1] <= view.receiving_blank.low[1] &&
+          mouth.high[1] >= view.receiving_blank.high[1])
+        in_wood.low[0] = std::max(in_wood.low[0], mouth.high[0]);
     if (!has_volume(in_wood)) return;
     const Play cheeks = play(view.receiving, in_wood, 2);
     const auto& fit = assembly_.joints[index].design.cheeks;
