@@ -120,7 +120,7 @@ struct Clearances {
   std::optional<Length> edges;   // both edges together
   std::optional<Length> bottom;
   std::optional<Length> bite;          // how deep a panel's edge stands in its groove
-  std::optional<Length> bearing = {};  // to the ledge that the entering piece rests on
+  std::optional<Length> bearing = {};  // to the ledge or rebate that the entering piece rests on
   std::optional<Length> edge = {};     // of what has wood at one edge only: there
 };
 
@@ -143,6 +143,9 @@ struct TenonSizes {
   std::vector<TenonSpan> haunches;
   Length haunch_depth, haunch_thickness;
   Length edge_radius = {};  // to which its edges are rounded; 0: square
+  // How far a shoulder stands on past the line that depth is from: into a rebate, over a moulding.
+  Length longer_at_face = {}, longer_at_back = {};
+  Length set_back = {};  // that line, past the sight edge, where a mitred moulding is cut away
 };
 
 /// How a mortise is opened for wedges at each of its ends, towards the edge where it comes out.
@@ -166,6 +169,7 @@ struct MortiseSizes {
       {};                // of the first, to a square-edged tenon as thick as this one
   bool through = false;  // right through its piece
   std::optional<Flare> flare = {};
+  std::string_view shoulder = {};  // a literal: which one, "face" or "back", where they differ
 };
 
 /// Which way the entering piece goes in: along this assembly axis, towards higher or lower figures.

@@ -26,6 +26,8 @@ constexpr Rule kBottom{"bottom-clearance", "from the tenon's end to the mortise'
                        "glue and air need a place to go, and the shoulder must close first"};
 constexpr Rule kSeat{"shoulder-seat", "between shoulder and sight edge",
                      "the joint is home when its shoulder closes"};
+constexpr Rule kLongSeat{"long-shoulder-seat", "between the long shoulder and what it stands on",
+                         "of a long and a short shoulder both must close together"};
 constexpr Rule kHaunch{"haunch-room", "between haunch and groove bottom",
                        "the shoulder must seat before the haunch does"};
 constexpr Rule kPanelCheeks{
@@ -33,6 +35,8 @@ constexpr Rule kPanelCheeks{
     "a tongue that pinches cannot move; one with over 1/32 in rattles (trade practice)"};
 constexpr Rule kPanelRoom{"panel-room", "between panel edge and groove bottom",
                           "a panel that bottoms when it swells forces the frame apart"};
+constexpr Rule kPanelBed{"panel-bed", "between panel and the rebate it lies in",
+                         "a panel rests on its rebate all round, or light and draught come in"};
 constexpr Rule kPanelBite{
     "panel-bite", "of panel edge in its groove",
     "with less than 3 mm (1/8 in) a panel drops out when it shrinks (trade practice)"};
@@ -86,6 +90,10 @@ constexpr Rule kSplineRoom{"spline-room", "from the spline to its slot's bottom"
                            "the mitre must close before the spline does"};
 constexpr Rule kSplineEnds{"spline-ends", "from the spline to its slot, both ways along the corner",
                            "the mitre must close before the spline does"};
+constexpr Rule kMovedLongSeat{
+    "long-shoulder-move", "between the long shoulder and what it stands on",
+    "past 0.8 mm (1/32 in) a shoulder opens to be seen, or presses on the piece it stands on (gap "
+    "of the Custom grade, ANSI/AWI 0620-2024)"};
 
 constexpr Rule kPanelWedge{
     "panel-wedge", "that a panel edge can go in before its slope meets the groove's mouth",
@@ -176,6 +184,8 @@ void check_tenon(Bench& bench, std::size_t number) {
   if (joint.design.bottom)
     report(bench, kBottom, parts, number, found.bottom, as_designed(joint.design.bottom));
   if (joint.has_shoulder) report(bench, kSeat, parts, number, found.seat, as_designed(Length()));
+  if (joint.has_shoulder && found.long_seat)
+    report(bench, kLongSeat, parts, number, found.long_seat, as_designed(Length()));
   if (joint.tenon && !joint.tenon->haunches.empty())
     report(bench, kHaunch, parts, number, found.haunch, Bounds{Length(), {}, {}, {}});
 }
@@ -211,7 +221,9 @@ void check_panel_edge(Bench& bench, std::size_t number) {
     return;  // the edge is out of its groove: there is no play and no room
   Bounds play = as_designed(joint.design.cheeks);
   play.caution_max = bench.limits.loosest_panel;
-  report(bench, kPanelCheeks, parts, number, found.cheeks, play);
+  if (joint.design.cheeks) report(bench, kPanelCheeks, parts, number, found.cheeks, play);
+  if (joint.design.bearing)
+    report(bench, kPanelBed, parts, number, found.bearing, as_designed(joint.design.bearing));
   report(bench, kPanelRoom, parts, number, found.bottom, as_designed(joint.design.bottom));
   const bool slopes = !bench.solids[joint.enters].wood.sloping.empty();
   if (const auto free = free_of_slope(found); slopes && free && found.bottom)
@@ -243,6 +255,9 @@ void check_moved_tenon(Bench& bench, std::size_t number) {
   const Length most = bench.limits.shut_shoulder;
   if (joint.has_shoulder)
     report(bench, kMovedSeat, parts, number, settled(found.seat), Bounds{{}, {}, -most, most});
+  if (joint.has_shoulder && found.long_seat)
+    report(bench, kMovedLongSeat, parts, number, settled(found.long_seat),
+           Bounds{{}, {}, -most, most});
 }
 
 void check_moved_panel_edge(Bench& bench, std::size_t number) {
@@ -256,7 +271,7 @@ void check_moved_panel_edge(Bench& bench, std::size_t number) {
   const auto room = settled(found.bottom);
   report(bench, kPanelRoom, parts, number, room, some);
   if (room && *room < Length()) return;  // past the groove's bottom there is no play to speak of
-  report(bench, kPanelCheeks, parts, number, settled(found.cheeks), some);
+  if (joint.design.cheeks) report(bench, kPanelCheeks, parts, number, settled(found.cheeks), some);
 }
 
 }  // namespace
@@ -291,11 +306,13 @@ void check_fits(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_fits() {
-  return {&kCheeks,      &kStubCheeks, &kEdges,          &kEdge,       &kWedge,      &kBottom,
-          &kSeat,        &kHaunch,     &kPanelCheeks,    &kPanelRoom,  &kPanelBite,  &kPanelWedge,
-          &kMovedCheeks, &kMovedEdges, &kMovedSeat,      &kHousingFit, &kHousingEnd, &kBearing,
-          &kMitre,       &kSplineFit,  &kSplineRoom,     &kSplineEnds, &kLapSeat,    &kLapEdge,
-          &kLapFit,      &kDowelFit,   &kDowelFitAcross, &kDowelBottom};
+  return {&kCheeks,     &kStubCheeks,    &kEdges,       &kEdge,        &kWedge,
+          &kBottom,     &kSeat,          &kHaunch,      &kPanelCheeks, &kPanelRoom,
+          &kPanelBite,  &kPanelWedge,    &kMovedCheeks, &kMovedEdges,  &kMovedSeat,
+          &kLongSeat,   &kMovedLongSeat, &kPanelBed,    &kHousingFit,  &kHousingEnd,
+          &kBearing,    &kMitre,         &kSplineFit,   &kSplineRoom,  &kSplineEnds,
+          &kLapSeat,    &kLapEdge,       &kLapFit,      &kDowelFit,    &kDowelFitAcross,
+          &kDowelBottom};
 }
 
 }  // namespace haunch

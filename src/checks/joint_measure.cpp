@@ -81,7 +81,7 @@ std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
   if (groups.size() == 1) return {wood};
   std::vector<Wood> parts;
   for (const Box& group : groups)
-    parts.push_back(clipped(wood, group));
+    if (Wood part = clipped(wood, group); !part.empty()) parts.push_back(std::move(part));
   return parts;
 }
 
@@ -112,6 +112,23 @@ Wood middle_half(const Wood& wood, std::size_t axis) {
   region.low[axis] += quarter;
   region.high[axis] -= quarter;
   return clipped(wood, region);
+}
+
+/// The ends without what only reaches as far as they do at a face of its piece: a shoulder scribed
+/// over a moulding. Where nothing else does, all of them.
+Wood without_scribed(const Wood& ends, const Solid& enters, std::size_t cheek) {
+  std::vector<Wood> groups = groups_along(ends, cheek);
+  if (groups.size() < 2) return ends;
+  Wood kept;
+  for (const Wood& group : groups) {
+    const Box room = room_of(group);
+    const bool at_a_face =
+        room.low[cheek] == enters.blank.low[cheek] || room.high[cheek] == enters.blank.high[cheek];
+    if (at_a_face) continue;
+    kept.boxes.insert(kept.boxes.end(), group.boxes.begin(), group.boxes.end());
+    kept.sloping.insert(kept.sloping.end(), group.sloping.begin(), group.sloping.end());
+  }
+  return kept.empty() ? ends : kept;
 }
 
 /// What is measured at the entering end, tenon by tenon; the least counts.
@@ -226,6 +243,62 @@ JointMeasure measure_arched(const JointAxes& axes, const Solid& receives, const 
   return found;
 }
 
+/// The entering wood on one side of a tenon's cheeks, as wide as the tenon.
+Wood beside(const Solid& enters, const Box& tenon, const JointAxes& axes, bool beyond) {
+  Box region = enters.blank;
+  region.low[axes.across] = tenon.low[axes.across];
+  region.high[axes.across] = tenon.high[axes.across];
+  if (beyond)
+    region.low[axes.cheek] = tenon.high[axes.cheek];
+  else
+    region.high[axes.cheek] = tenon.low[axes.cheek];
+  return clipped(enters.wood, region);
+}
+
+/// The part of a region that lies further in than `reach`.
+Box past(Box region, const Solid& receives, Way in, Length reach) {
+  if (in.upwards)
+    region.low[in.axis] = receives.blank.low[in.axis] + reach;
+  else
+    region.high[in.axis] = receives.blank.high[in.axis] - reach;
+  return region;
+}
+
+std::optional<Length> further_from_zero(std::optional<Length> a, std::optional<Length> b) {
+  if (!a || !b) return a ? a : b;
+  return std::max(*a, -*a) < std::max(*b, -*b) ? b : a;
+}
+
+/// The shoulders on both sides of one tenon, each on what it stands on. Beside haunches there may
+/// be other wood.
+void measure_shoulders(JointMeasure& found, const Box& tenon, const Solid& receives,
+                       const Solid& enters, const JointAxes& axes) {
+  const Wood face = beside(enters, tenon, axes, false);
+  const Wood back = beside(enters, tenon, axes, true);
+  const auto face_seat = gap(face, receives.wood, axes.in);
+  const auto back_seat = gap(back, receives.wood, axes.in);
+  const Length face_reach = face.empty() ? Length() : reach_of(face, receives, axes.in);
+  const Length back_reach = back.empty() ? face_reach : reach_of(back, receives, axes.in);
+  found.line = std::min(face_reach, back_reach);
+  if (!face_seat || !back_seat || face_reach == back_reach) {
+    found.seat = further_from_zero(found.seat, further_from_zero(face_seat, back_seat));
+    return;
+  }
+  const bool long_face = face_reach > back_reach;
+  const Box on = past(enters.blank, receives, axes.in, std::min(face_reach, back_reach));
+  found.seat = further_from_zero(found.seat, long_face ? back_seat : face_seat);
+  found.long_seat = further_from_zero(
+      found.long_seat, gap(clipped(long_face ? face : back, on), receives.wood, axes.in));
+}
+
+/// The part of wood between a tenon's cheeks, or all of it where there is none.
+Wood between_cheeks(const Wood& wood, Box region, const Box& tenon, std::size_t cheek) {
+  region.low[cheek] = tenon.low[cheek];
+  region.high[cheek] = tenon.high[cheek];
+  Wood between = clipped(wood, region);
+  return between.empty() ? wood : between;
+}
+
 }  // namespace
 
 JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& receives,
@@ -242,11 +315,23 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   const bool face_to_face = !joint.has_shoulder && !joint.design.bottom && !joint.tenon;
   found.seat = gap(face_to_face ? enters.wood : outside, receives.wood, in);
   if (inside.empty()) return found;
-  const Wood ends = clipped(inside, slice_at(enters.blank, receives, in, found.reach));
+  Wood ends = clipped(inside, slice_at(enters.blank, receives, in, found.reach));
+  if (joint.tenon && !ends.empty()) ends = without_scribed(ends, enters, axes.cheek);
   found.bearing = gap(ends, receives.wood, {axes.cheek, false});
+  if (!found.bearing) found.bearing = gap(ends, receives.wood, {axes.cheek, true});
   for (const Wood& across : groups_along(ends, axes.across))
     found.side_by_side = std::max(found.side_by_side, groups_along(across, axes.cheek).size());
-  found.haunch = gap(shallower(inside, receives, in, found.reach), receives.wood, in);
+  Wood haunches = shallower(inside, receives, in, found.reach);
+  if (joint.tenon && !ends.empty()) {
+    const auto anywhere = found.seat;
+    found.seat.reset();
+    for (const Wood& tenon : groups_along(ends, axes.across))
+      measure_shoulders(found, room_of(tenon), receives, enters, axes);
+    if (!found.seat) found.seat = anywhere;
+    haunches = between_cheeks(haunches, past(enters.blank, receives, in, found.line), room_of(ends),
+                              axes.cheek);
+  }
+  found.haunch = gap(haunches, receives.wood, in);
   if (where == Where::all_over) {
     measure_ends(found, ends, receives, axes);
     measure_along(found, joint, inside, ends, receives, axes);

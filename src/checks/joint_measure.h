@@ -16,13 +16,17 @@ struct JointMeasure {
   std::optional<Length> edges;   // at the entering end, both edges together
   std::optional<Length>
       edge;  // the lesser of the two edges, or the only one that has wood beside it
-  std::optional<Length> bottom;   // from the entering end on
-  std::optional<Length> seat;     // between shoulder and sight edge
-  std::optional<Length> haunch;   // from what goes in less deep, the haunches, on
-  std::optional<Length> bearing;  // from the entering end down or left, to what it rests on
-  Length thickness;               // of what enters, at its end
-  std::vector<Length> widths;     // of each tenon, at its end, lowest first
-  std::size_t side_by_side = 0;   // tenons in the thickness, at the end
+  std::optional<Length> bottom;  // from the entering end on
+  // Between shoulder and what it stands on: of a tenon's two the one further off, or, where one is
+  // longer, the short one.
+  std::optional<Length> seat;
+  std::optional<Length> long_seat;  // of the longer one
+  Length line;                      // of the short shoulder, past the receiver's sight edge
+  std::optional<Length> haunch;     // from what goes in less deep, the haunches, on
+  std::optional<Length> bearing;    // from the entering end across, to what it rests on
+  Length thickness;                 // of what enters, at its end
+  std::vector<Length> widths;       // of each tenon, at its end, lowest first
+  std::size_t side_by_side = 0;     // tenons in the thickness, at the end
 };
 
 /// Where along a tenon's cheeks, edges and end its clearances are measured: all over, or over the

@@ -8,6 +8,8 @@ namespace haunch {
 /// Sources are named with each rule in the files that use it.
 struct Limits {
   Length least_wood;     // less will not last: fail
+  Length least_lip;      // between a moulding and a groove; less is a feather edge: fail
+  Length thin_lip;       // less is thin: caution
   Length thin_wood;      // less is a thin wall: caution
   Length thin_at_hole;   // less from a hole through a piece to its groove: caution
   Length least_bite;     // of a panel's edge in its groove: fail
@@ -29,7 +31,9 @@ constexpr Limits limits_in(Unit unit) {
   const bool mm = unit == Unit::mm;
   Limits limits;
   limits.least_wood = Length::from_mm(3);
-  limits.thin_wood = Length::from_mm(5);  // the larger of 5 mm and 3/16 in
+  limits.least_lip = Length::from_mm_thousandths(500);
+  limits.thin_lip = Length::from_mm_thousandths(1500);  // 1/16 in is more
+  limits.thin_wood = Length::from_mm(5);                // the larger of 5 mm and 3/16 in
   limits.thin_at_hole = mm ? Length::from_mm_thousandths(9'500) : Length::from_inch_parts(3, 8);
   limits.least_bite = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
   limits.loosest_fit = mm ? Length::from_mm_thousandths(250) : Length::from_inch_parts(1, 100);

@@ -48,6 +48,11 @@ constexpr Rule kHousingEnd{
 constexpr Rule kGroove{"groove-wall", "of wood beside and behind the groove",
                        "a thin lip breaks off when the panel is pressed (trade practice)"};
 
+constexpr Rule kMoulding{"moulding-wall", "of wood between moulding and groove",
+                         "a feather edge in front of the panel breaks off (trade practice)"};
+constexpr Rule kRebate{"rebate-wall", "of wood beside and behind the rebate",
+                       "a thin lip breaks off when the panel is pressed (trade practice)"};
+
 /// A void of a piece, in the assembly's axes.
 struct Void {
   Box box;  // of one that slopes the box around it
@@ -359,6 +364,60 @@ void check_grooves(Bench& bench, std::size_t number) {
          Bounds{bench.limits.least_wood, {}, bench.limits.thin_wood, {}});
 }
 
+/// What a moulding leaves at the sight edge between itself and the groove.
+void check_mouldings(Bench& bench, std::size_t number) {
+  const Piece& piece = bench.assembly.pieces[number];
+  const auto through = static_cast<std::size_t>(piece.place.axes[2]);
+  std::vector<Void> mouldings;
+  for (const Feature& feature : piece.features) {
+    if (feature.kind != "moulding") continue;
+    for (const Prism& prism : feature.prisms)
+      for (Polyhedron& block : polyhedra_of(placed(prism, piece.place))) {
+        const Box around = bounds_of(block);
+        mouldings.push_back({around, false, false, false, std::move(block)});
+      }
+  }
+  std::optional<Length> least;
+  for (const Void& groove : voids_of(piece)) {
+    if (!groove.groove) continue;
+    for (const Void& moulding : mouldings)
+      for (const bool upwards : {false, true})
+        if (const auto wood = distance(groove.box, moulding, {through, upwards}))
+          least = least ? std::min(*least, *wood) : wood;
+  }
+  if (least)
+    report(bench, kMoulding, {number}, {}, least,
+           Bounds{bench.limits.least_lip, {}, bench.limits.thin_lip, {}});
+}
+
+/// The lip in front of a rebate that holds panels, and the wood behind it.
+void check_rebates(Bench& bench, std::size_t number) {
+  const Piece& piece = bench.assembly.pieces[number];
+  const auto across = static_cast<std::size_t>(piece.place.axes[1]);
+  const auto through = static_cast<std::size_t>(piece.place.axes[2]);
+  const Box& blank = bench.solids[number].blank;
+  std::vector<Void> rebates;
+  for (const Feature& feature : piece.features) {
+    const bool holds = feature.kind == "rebate" && !feature.joints.empty() &&
+                       bench.assembly.joints[feature.joints.front()].receives == number &&
+                       bench.assembly.joints[feature.joints.front()].design.bite;
+    for (const Box& cut : feature.cuts)
+      if (holds) rebates.push_back({placed(cut, piece.place), false, false, false});
+  }
+  std::optional<Length> least;
+  for (std::size_t i = 0; i < rebates.size(); ++i) {
+    const Way inward{across, rebates[i].box.low[across] == blank.low[across]};
+    const Way to_lip{through, rebates[i].box.low[through] == blank.low[through]};
+    for (const Way way : {to_lip, inward}) {
+      const Length wood = wood_from(rebates[i].box, way, blank, rebates, i).wood;
+      least = least ? std::min(*least, wood) : wood;
+    }
+  }
+  if (least)
+    report(bench, kRebate, {number}, {}, least,
+           Bounds{bench.limits.least_wood, {}, bench.limits.thin_wood, {}});
+}
+
 }  // namespace
 
 void check_walls(Bench& bench) {
@@ -377,12 +436,16 @@ void check_walls(Bench& bench) {
       if (houses_an_end(bench, feature)) check_housing(bench, feature.joints.front(), feature);
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     check_grooves(bench, number);
+  for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
+    check_rebates(bench, number);
+  for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
+    check_mouldings(bench, number);
 }
 
 std::vector<const Rule*> rules_of_walls() {
-  return {&kWall,          &kTwinWall,   &kEdge,       &kBehind,     &kEnd,      &kBetween,
-          &kHousingBehind, &kHousingEnd, &kGroove,     &kSlotWall,   &kSlotEdge, &kHoleWall,
-          &kHoleBehind,    &kHoleEdge,   &kHoleGroove, &kHoleBetween};
+  return {&kWall,          &kTwinWall,   &kEdge,       &kBehind,   &kEnd,        &kBetween,
+          &kHousingBehind, &kHousingEnd, &kGroove,     &kRebate,   &kMoulding,   &kSlotWall,
+          &kSlotEdge,      &kHoleWall,   &kHoleBehind, &kHoleEdge, &kHoleGroove, &kHoleBetween};
 }
 
 }  // namespace haunch

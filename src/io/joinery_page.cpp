@@ -41,6 +41,13 @@ std::string end_name(const Piece& piece, bool low) {
   return low ? "left end" : "right end";
 }
 
+/// From shoulder to shoulder of one piece, at its face side and at its back.
+struct ShoulderLengths {
+  Length face, back;
+
+  friend bool operator==(const ShoulderLengths&, const ShoulderLengths&) = default;
+};
+
 /// One set of figures that a machine is set to, and what is run with it.
 template <typename Key, typename Rows>
 struct MachineSet {
@@ -66,6 +73,19 @@ bool is_dowel(const Joint& joint) {
   return joint.kind == "dowel";
 }
 
+/// A rebate along a piece's edge in which panels lie.
+bool holds_panels(const Assembly& wood, const Feature& feature) {
+  return feature.kind == "rebate" && !feature.joints.empty() &&
+         wood.joints[feature.joints.front()].kind == "panel-in-rebate";
+}
+
+bool has_rebated_edges(const Assembly& wood) {
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (holds_panels(wood, feature)) return true;
+  return false;
+}
+
 // ---- stiles as a pair
 
 std::string pair_text(const Assembly& wood) {
@@ -84,8 +104,9 @@ std::string pair_text(const Assembly& wood) {
          wrapped(text + (two_leaves ? " are pairs" : " are a pair") +
                      ". Put face side up, foot towards you, face edges "
                      "together: the face edge of " +
-                     left + " is its right one, of " + right +
-                     " its left one. Grooves and mortises are all in the face edges. Lengths are "
+                     left + " is its right one, of " + right + " its left one. " +
+                     (has_rebated_edges(wood) ? "Rebates" : "Grooves") +
+                     " and mortises are all in the face edges. Lengths are "
                      "from the foot of the "
                      "finished leaf, horns not counted.",
                  kPageWidth, 2) +
@@ -102,6 +123,7 @@ struct MortiseRow {
   std::optional<Length> near_from_shoulder;
   std::optional<Length> free;  // to a square-edged tenon, where the ends stay round
   Marks takes;
+  std::string_view shoulder = {};  // which one that is, where a piece has a long and a short one
 };
 /// What a machine is set to for a mortise.
 struct MortiseKey {
@@ -132,7 +154,8 @@ void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Join
                  near + span.length,
                  {},
                  {},
-                 {enters}};
+                 {enters},
+                 mortise.shoulder};
   if (mortise.free_width)
     row.free = *mortise.free_width + span.length - mortise.each.front().length;
   if (mortise.from_shoulder)
@@ -145,6 +168,14 @@ void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Join
     return;
   }
   rows.push_back(std::move(row));
+}
+
+void sort_rows(MortiseSets& sets) {
+  for (auto& set : sets)
+    std::stable_sort(
+        set.rows.begin(), set.rows.end(), [](const MortiseRow& a, const MortiseRow& b) {
+          return std::tie(a.from, a.in, a.edge, a.near) < std::tie(b.from, b.in, b.edge, b.near);
+        });
 }
 
 MortiseSets mortise_sets(const Assembly& wood) {
@@ -160,11 +191,7 @@ MortiseSets mortise_sets(const Assembly& wood) {
       add_mortise(rows, wood, joint, span);
     }
   }
-  for (auto& set : sets)
-    std::stable_sort(
-        set.rows.begin(), set.rows.end(), [](const MortiseRow& a, const MortiseRow& b) {
-          return std::tie(a.from, a.in, a.edge, a.near) < std::tie(b.from, b.in, b.edge, b.near);
-        });
+  sort_rows(sets);
   return sets;
 }
 
@@ -184,6 +211,13 @@ std::string mortise_text(const MortiseKey& key, const LengthPrinter& lengths) {
   return text + "  " + wrapped(flare, kPageWidth, 2) + "\n";
 }
 
+/// "from shoulder", or which of two it is from.
+std::string shoulder_heading(const std::vector<MortiseRow>& rows) {
+  for (const MortiseRow& row : rows)
+    if (!row.shoulder.empty()) return "from " + std::string(row.shoulder) + " shoulder";
+  return "from shoulder";
+}
+
 std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
   const MortiseSets sets = mortise_sets(wood);
   if (sets.empty()) return {};
@@ -196,7 +230,7 @@ std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
     any_squared = any_squared || !round;
     page += mortise_text(key, lengths);
     TextTable table({"in", "edge", "from", "near", "far", "long", round ? "free" : "straight",
-                     "from shoulder", "takes"});
+                     shoulder_heading(rows), "takes"});
     for (const MortiseRow& row : rows) {
       const Length straight =
           row.free ? *row.free : std::max(row.far - row.near - key.width, Length());
@@ -223,12 +257,52 @@ std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
   return page;
 }
 
+/// The seats of haunches where no groove receives them.
+std::string haunching_page(const Assembly& wood, const LengthPrinter& lengths) {
+  MortiseSets sets;
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "haunching") continue;
+      const Box& first = feature.cuts.front();
+      auto& rows = rows_for(
+          sets, MortiseKey{first.extent(2), first.extent(1), first.low[2], {}, false, false, {}});
+      for (const Box& cut : feature.cuts) {
+        const auto same = [&](const MortiseRow& it) {
+          return it.near == cut.low[0] && it.far == cut.high[0];
+        };
+        const auto known = std::find_if(rows.begin(), rows.end(), same);
+        if (known != rows.end())
+          add_once(known->in, piece.mark);
+        else
+          rows.push_back({{piece.mark},
+                          worked_edge(piece, cut.low[1] == Length()),
+                          is_upright(piece) ? "foot" : "left end",
+                          cut.low[0],
+                          cut.high[0],
+                          {},
+                          {},
+                          {}});
+      }
+    }
+  }
+  sort_rows(sets);
+  std::string page;
+  for (const auto& [key, rows] : sets) {
+    page += mortise_text(key, lengths);
+    TextTable table({"in", "edge", "from", "near", "far", "long"});
+    for (const MortiseRow& row : rows)
+      table.add({joined(row.in), row.edge, row.from, row.near, row.far, row.far - row.near});
+    page += table.text(lengths, 4);
+  }
+  return page.empty() ? page : "\nHAUNCHINGS, beside the mortises\n" + page;
+}
+
 // ---- tenons
 
 struct TenonRow {
   Marks marks;
   std::string name;
-  Length shoulders;
+  ShoulderLengths shoulders;
   std::vector<TenonSpan> each, haunches;
 };
 /// What a machine is set to for a tenon.
@@ -238,7 +312,10 @@ struct TenonSetting {
   std::optional<Length> left_in_groove;   // of a stub, below its end
   std::optional<Length> twin_from_face;   // of a pair side by side, of the second
   Length edge_radius;                     // 0: square edges
+  Length longer_at_face, longer_at_back;  // of its shoulders
+  Length set_back;                        // past the sight edge
 
+  bool even() const { return longer_at_face == longer_at_back; }
   friend bool operator==(const TenonSetting&, const TenonSetting&) = default;
 };
 
@@ -252,17 +329,21 @@ bool same_spans(const std::vector<TenonSpan>& a, const std::vector<TenonSpan>& b
 }
 
 /// Shoulder to shoulder: a piece less the tenons at both its ends.
-std::vector<Length> shoulder_lengths(const Assembly& wood) {
-  std::vector<Length> shoulders;
+std::vector<ShoulderLengths> shoulder_lengths(const Assembly& wood) {
+  std::vector<ShoulderLengths> shoulders;
   for (const Piece& piece : wood.pieces)
-    shoulders.push_back(piece.blank[0]);
-  for (const Joint& joint : wood.joints)
-    if (joint.tenon && joint.has_shoulder) shoulders[joint.enters] -= joint.tenon->depth;
+    shoulders.push_back({piece.blank[0], piece.blank[0]});
+  for (const Joint& joint : wood.joints) {
+    if (!joint.tenon || !joint.has_shoulder) continue;
+    ShoulderLengths& its = shoulders[joint.enters];
+    its.face -= joint.tenon->depth - joint.tenon->longer_at_face;
+    its.back -= joint.tenon->depth - joint.tenon->longer_at_back;
+  }
   return shoulders;
 }
 
 void add_tenon(std::vector<TenonRow>& rows, const Piece& piece, const TenonSizes& tenon,
-               Length shoulders) {
+               const ShoulderLengths& shoulders) {
   for (TenonRow& row : rows) {
     const bool alike = row.shoulders == shoulders && same_spans(row.each, tenon.each) &&
                        same_spans(row.haunches, tenon.haunches);
@@ -279,7 +360,7 @@ void add_tenon(std::vector<TenonRow>& rows, const Piece& piece, const TenonSizes
 }
 
 TenonSets tenon_sets(const Assembly& wood) {
-  const std::vector<Length> shoulders = shoulder_lengths(wood);
+  const std::vector<ShoulderLengths> shoulders = shoulder_lengths(wood);
   TenonSets sets;
   for (const Joint& joint : wood.joints) {
     if (!joint.tenon || !joint.has_shoulder || is_lap(joint)) continue;
@@ -291,7 +372,10 @@ TenonSets tenon_sets(const Assembly& wood) {
                          tenon.haunch_thickness,
                          {},
                          tenon.each.back().from_face,
-                         tenon.edge_radius};
+                         tenon.edge_radius,
+                         tenon.longer_at_face,
+                         tenon.longer_at_back,
+                         tenon.set_back};
     if (setting.twin_from_face)
       std::erase_if(tenon.each,
                     [&](const TenonSpan& span) { return span.from_face != tenon.from_face; });
@@ -328,6 +412,48 @@ std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengt
   return text;
 }
 
+/// The rows of one set: where the shoulders differ, both lengths.
+std::string tenon_table(const TenonSetting& setting, const std::vector<TenonRow>& rows,
+                        const LengthPrinter& lengths) {
+  std::vector<std::string> heads{"on", ""};
+  if (setting.even())
+    heads.emplace_back("shoulder to shoulder");
+  else
+    heads.insert(heads.end(), {"face shoulders", "back shoulders"});
+  heads.insert(heads.end(), {"tenon", "haunch"});
+  TextTable table(heads);
+  for (const TenonRow& row : rows) {
+    std::vector<Cell> cells{joined(row.marks), row.name, row.shoulders.face};
+    if (!setting.even()) cells.emplace_back(row.shoulders.back);
+    cells.emplace_back(spans_text(row.each, lengths));
+    cells.emplace_back(spans_text(row.haunches, lengths));
+    table.add(cells);
+  }
+  return table.text(lengths, 4);
+}
+
+/// Where a long and a short shoulder stand.
+std::string long_and_short_text(const TenonSetting& setting, const LengthPrinter& lengths) {
+  std::string text;
+  if (setting.set_back > Length())
+    text = "deep from the shoulders, which stand " + lengths.one(setting.set_back) +
+           " past the sight edges, where the moulding is cut away";
+  else if (setting.longer_at_face > setting.longer_at_back)
+    text =
+        "deep from the back shoulder; at each end the face shoulder is coped over the moulding, "
+        "and comes " +
+        lengths.one(setting.longer_at_face) + " nearer to the tenon's end";
+  else if (setting.longer_at_face > Length())
+    text =
+        "deep from the sight edge; at each end both shoulders are coped over the moulding, and "
+        "come " +
+        lengths.one(setting.longer_at_face) + " nearer to the tenon's end";
+  else if (setting.longer_at_back > Length())
+    text = "deep from the face shoulder; at each end the back shoulder stands " +
+           lengths.one(setting.longer_at_back) + " nearer to the tenon's end, and fills the rebate";
+  return text.empty() ? text : "  " + wrapped(text, kPageWidth, 2) + "\n";
+}
+
 /// Whether shoulders stand longer in front of a rebate.
 bool has_long_shoulders(const Assembly& wood) {
   for (const Piece& piece : wood.pieces)
@@ -351,12 +477,8 @@ std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
   if (sets.empty()) return {};
   std::string page = "\nTENONS\n";
   for (const auto& [setting, rows] : sets) {
-    page += setting_text(setting, lengths);
-    TextTable table({"on", "", "shoulder to shoulder", "tenon", "haunch"});
-    for (const TenonRow& row : rows)
-      table.add({joined(row.marks), row.name, row.shoulders, spans_text(row.each, lengths),
-                 spans_text(row.haunches, lengths)});
-    page += table.text(lengths, 4);
+    page += setting_text(setting, lengths) + long_and_short_text(setting, lengths);
+    page += tenon_table(setting, rows, lengths);
   }
   const auto is_turned = [](const Joint& joint) { return joint.tenon && joint.cheek; };
   const auto turned = std::count_if(wood.joints.begin(), wood.joints.end(), is_turned);
@@ -535,14 +657,14 @@ std::string lap_recess_table(const Assembly& wood, const LengthPrinter& lengths)
 std::string lap_page(const Assembly& wood, const LengthPrinter& lengths) {
   const auto first = std::find_if(wood.joints.begin(), wood.joints.end(), is_lap);
   if (first == wood.joints.end()) return {};
-  const std::vector<Length> shoulders = shoulder_lengths(wood);
+  const std::vector<ShoulderLengths> shoulders = shoulder_lengths(wood);
   TextTable ends({"face side of", "", "shoulder to shoulder", "left end", "right end"});
   for (const Joint& joint : wood.joints) {
     if (!is_lap(joint) || joint.heading.upwards) continue;
     const Piece& piece = wood.pieces[joint.enters];
     const Length left = joint.tenon->depth;
-    ends.add({piece.mark, piece.name, shoulders[joint.enters], left,
-              piece.blank[0] - shoulders[joint.enters] - left});
+    const Length between = shoulders[joint.enters].face;
+    ends.add({piece.mark, piece.name, between, left, piece.blank[0] - between - left});
   }
   const Length meet = first->tenon->from_face;
   return "\nHALF-LAPS, which meet " + lengths.one(meet) + " from the face side\n  cut away, " +
@@ -651,6 +773,27 @@ std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
   return page;
 }
 
+/// Rebates along the edges of a frame, at its back.
+std::string edge_rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
+  EdgeSets sets;
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      if (!holds_panels(wood, feature)) continue;
+      const Box& cut = feature.cuts.front();
+      auto& rows = rows_for(sets, CutKey{cut.extent(2), cut.extent(1), cut.low[2]});
+      add_once(rows[worked_edge(piece, cut.low[1] == Length()) + " edge"], piece.mark);
+    }
+  }
+  if (sets.empty()) return {};
+  std::string page = "\nREBATES of the frame, at the back, the whole length\n";
+  for (const auto& [key, rows] : sets) {
+    page += "  " + lengths.one(key[1]) + " deep from the edge, " + lengths.one(key[0]) +
+            " wide from the back, leaving " + lengths.one(key[2]) + " at the face side\n";
+    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
+  }
+  return page;
+}
+
 std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
   EdgeSets sets;
   for (const Piece& piece : wood.pieces) {
@@ -670,8 +813,8 @@ std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
   return page;
 }
 
-/// A raise as its cutter is set: sizes by name, and the face it is on.
-struct RaiseSetting {
+/// A raise or moulding as its cutter is set: sizes by name.
+struct CutterSetting {
   std::vector<NamedSize> sizes;
 
   Length size(std::string_view name) const {
@@ -679,7 +822,7 @@ struct RaiseSetting {
       if (it.name == name) return it.size;
     return {};
   }
-  friend bool operator==(const RaiseSetting& a, const RaiseSetting& b) {
+  friend bool operator==(const CutterSetting& a, const CutterSetting& b) {
     return std::equal(a.sizes.begin(), a.sizes.end(), b.sizes.begin(), b.sizes.end(),
                       [](const NamedSize& x, const NamedSize& y) {
                         return x.name == y.name && x.size == y.size;
@@ -687,7 +830,7 @@ struct RaiseSetting {
   }
 };
 
-std::string raise_text(const RaiseSetting& raise, const LengthPrinter& lengths) {
+std::string raise_text(const CutterSetting& raise, const LengthPrinter& lengths) {
   const Length radius = raise.size("radius");
   const Length tongue = raise.size("tongue");
   const Length shoulder = raise.size("shoulder");
@@ -706,11 +849,11 @@ std::string raise_text(const RaiseSetting& raise, const LengthPrinter& lengths) 
 }
 
 std::string raise_page(const Assembly& wood, const LengthPrinter& lengths) {
-  std::vector<MachineSet<RaiseSetting, EdgeRows>> sets;
+  std::vector<MachineSet<CutterSetting, EdgeRows>> sets;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
       if (feature.kind != "raise") continue;
-      auto& rows = rows_for(sets, RaiseSetting{feature.sizes});
+      auto& rows = rows_for(sets, CutterSetting{feature.sizes});
       const bool front = feature.cuts.front().low[2] == Length();
       add_once(rows[front ? "face side" : "back"], piece.mark);
     }
@@ -729,27 +872,105 @@ std::string raise_page(const Assembly& wood, const LengthPrinter& lengths) {
          "\n";
 }
 
-/// What the panels were set out to have at their sides and ends.
-std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
+/// "ovolo of radius 8, 8 wide and 9 deep, under a fillet of 1"
+std::string moulding_text(const Feature& feature, const LengthPrinter& lengths) {
+  const CutterSetting moulding{feature.sizes};
+  const Length radius = moulding.size("radius");
+  const Length fillet = moulding.size("fillet");
+  const Length hollow = moulding.size("hollow_radius");
+  std::string text = "bevel";
+  if (radius > Length()) text = "ovolo of radius " + lengths.one(radius);
+  if (hollow > Length()) text = "cove of radius " + lengths.one(hollow);
+  text += ", " + lengths.one(moulding.size("width")) + " wide on the face and " +
+          lengths.one(moulding.size("depth")) + " deep";
+  if (fillet > Length()) text += ", with a fillet of " + lengths.one(fillet) + " under the face";
+  return text;
+}
+
+/// Mouldings stuck on the edges of a frame.
+std::string moulding_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<MachineSet<std::string, EdgeRows>> sets;
+  bool mitred = false;
+  for (const Piece& piece : wood.pieces) {
+    for (const Feature& feature : piece.features) {
+      mitred = mitred || feature.kind == "moulding-mitre";
+      if (feature.kind != "moulding") continue;
+      const std::string text =
+          moulding_text(feature, lengths) +
+          (feature.prisms.size() > 1 ? "; on both faces" : "; at the face side");
+      const bool low = feature.prisms.front().outline.back().u == Length();
+      add_once(rows_for(sets, text)[worked_edge(piece, low) + " edge"], piece.mark);
+    }
+  }
+  if (sets.empty()) return {};
+  std::string page = "\nMOULDINGS, the whole length" +
+                     std::string(mitred ? "" : ", after the ends are coped") + "\n";
+  for (const auto& [text, rows] : sets) {
+    page += "  " + wrapped(text, kPageWidth, 2) + "\n";
+    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
+  }
+  return page;
+}
+
+/// Where mouldings are cut away for shoulders, from sight line to sight line or to the end.
+std::string moulding_mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
+  TextTable table({"in", "edge", "from", "near", "far", "deep", "mitred at", "takes"});
+  for (const Joint& joint : wood.joints) {
+    if (!joint.tenon || joint.tenon->set_back == Length()) continue;
+    const Piece& receives = wood.pieces[joint.receives];
+    const Piece& enters = wood.pieces[joint.enters];
+    const auto along = static_cast<std::size_t>(receives.place.axes[0]);
+    const Box end = placed_blank(enters);
+    const Length near = end.low[along] - receives.place.origin[along];
+    const Length far = end.high[along] - receives.place.origin[along];
+    const bool at_foot = near == Length();
+    const bool at_head = far == receives.blank[0];
+    table.add({receives.mark, worked_edge(receives, joint.heading.upwards),
+               is_upright(receives) ? "foot" : "left end", near, far, joint.tenon->set_back,
+               std::string(at_foot   ? "far"
+                           : at_head ? "near"
+                                     : "both"),
+               enters.mark});
+  }
+  if (table.empty()) return {};
+  return "\nMOULDINGS CUT AWAY for the shoulders, mitred from the sight line\n" +
+         table.text(lengths, 2);
+}
+
+/// The panels by what they were set out to have at their sides and ends, in joints of a kind.
+std::vector<MachineSet<CutKey, Marks>> panel_sets(const Assembly& wood, std::string_view kind) {
   std::vector<MachineSet<CutKey, Marks>> sets;
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
-    if (piece.role != "panel") continue;
     CutKey key(5);
+    bool held = false;
     for (const Joint& joint : wood.joints) {
-      if (joint.enters != number || !joint.design.bite || joint.arched) continue;
+      if (joint.enters != number || joint.kind != kind || joint.arched) continue;
       const std::size_t at = joint.heading.axis == piece.place.axes[0] ? 2 : 0;
       key[at] = *joint.design.bottom;
       key[at + 1] = *joint.design.bite;
-      key[4] = *joint.design.cheeks;
+      key[4] = joint.design.cheeks.value_or(Length());
+      held = true;
     }
-    add_once(rows_for(sets, key), piece.mark);
+    if (held) add_once(rows_for(sets, key), piece.mark);
   }
-  if (sets.empty()) return {};
-  TextTable table({"panels", "side gap", "side bite", "end gap", "end bite", "play in thickness"});
-  for (const auto& [key, marks] : sets)
-    table.add({joined(marks), key[0], key[1], key[2], key[3], key[4]});
-  return "\nPANELS in their grooves\n" + table.text(lengths, 2);
+  return sets;
+}
+
+std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::string page;
+  TextTable grooved(
+      {"panels", "side gap", "side bite", "end gap", "end bite", "play in thickness"});
+  for (const auto& [key, marks] : panel_sets(wood, "panel-in-groove"))
+    grooved.add({joined(marks), key[0], key[1], key[2], key[3], key[4]});
+  if (!grooved.empty()) page += "\nPANELS in their grooves\n" + grooved.text(lengths, 2);
+  TextTable bedded({"panels", "side gap", "side bite", "end gap", "end bite"});
+  for (const auto& [key, marks] : panel_sets(wood, "panel-in-rebate"))
+    bedded.add({joined(marks), key[0], key[1], key[2], key[3]});
+  if (!bedded.empty())
+    page +=
+        "\nPANELS in their rebates, against the wood at the face side\n" + bedded.text(lengths, 2);
+  return page;
 }
 
 // ---- fittings
@@ -892,11 +1113,13 @@ std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
 std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string pair = pair_text(wood);
   return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
-         mortise_page(wood, lengths) + tenon_page(wood, lengths) + loose_tenon_page(wood, lengths) +
-         lap_page(wood, lengths) + mitre_page(wood, lengths) + hole_page(wood, lengths) +
-         wedge_page(wood, lengths) + rebate_page(wood, lengths) + raise_page(wood, lengths) +
-         panel_page(wood, lengths) + fittings_page(wood, lengths) + leaf_page(wood, lengths) +
-         frame_page(wood, lengths);
+         edge_rebate_page(wood, lengths) + moulding_page(wood, lengths) +
+         moulding_mitre_page(wood, lengths) + mortise_page(wood, lengths) +
+         haunching_page(wood, lengths) + tenon_page(wood, lengths) +
+         loose_tenon_page(wood, lengths) + lap_page(wood, lengths) + mitre_page(wood, lengths) +
+         hole_page(wood, lengths) + wedge_page(wood, lengths) + rebate_page(wood, lengths) +
+         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
+         leaf_page(wood, lengths) + frame_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -145,6 +145,9 @@ void append_tenon(JsonText& json, const TenonSizes& tenon) {
   json.member("count", std::ssize(tenon.each));
   json.member("from_face", tenon.from_face);
   if (tenon.edge_radius > Length()) json.member("edge_radius", tenon.edge_radius);
+  if (tenon.set_back > Length()) json.member("set_back", tenon.set_back);
+  if (tenon.longer_at_face > Length()) json.member("longer_at_face", tenon.longer_at_face);
+  if (tenon.longer_at_back > Length()) json.member("longer_at_back", tenon.longer_at_back);
   append_spans(json, "each", tenon.each);
   if (!tenon.haunches.empty()) {
     json.member("haunch_depth", tenon.haunch_depth);
@@ -163,6 +166,7 @@ void append_mortise(JsonText& json, const MortiseSizes& mortise) {
   json.member("from_foot", mortise.each.front().from_foot);
   if (mortise.each.front().from_edge) json.member("from_edge", *mortise.each.front().from_edge);
   if (mortise.from_shoulder) json.member("from_shoulder", *mortise.from_shoulder);
+  if (!mortise.shoulder.empty()) json.member("shoulder", mortise.shoulder);
   json.member("from_face", mortise.from_face);
   if (mortise.through) {
     json.key("through");

@@ -106,8 +106,9 @@ constexpr std::string_view kReportSchema = R"schema({
         "radius": {"type": "number"},
         "diameter": {"type": "number"},
         "from_corner": {"type": "number"},
+        "hollow_radius": {"type": "number"},
+        "fillet": {"type": "number"},
         "longer_in_front": {"type": "number"},
-        "diameter": {"type": "number"},
         "from_edge": {"type": "number"},
         "fitting": {"type": "string"},
         "into": {"enum": ["face", "back", "left", "right", "upper", "lower"]},
@@ -139,7 +140,7 @@ constexpr std::string_view kReportSchema = R"schema({
       "type": "object",
       "properties": {
         "id": {"$ref": "#/$defs/joint_id"},
-        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "dowel", "half-lap", "mitre", "mitre-spline", "panel-in-groove", "housing", "rebated-corner"]},
+        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "dowel", "half-lap", "mitre", "mitre-spline", "panel-in-groove", "panel-in-rebate", "housing", "rebated-corner"]},
         "receives": {"type": "string"},
         "enters": {"type": "string"},
         "tenon": {
@@ -150,6 +151,9 @@ constexpr std::string_view kReportSchema = R"schema({
             "depth": {"type": "number"},
             "count": {"type": "integer", "minimum": 1},
             "from_face": {"type": "number"},
+            "set_back": {"type": "number"},
+            "longer_at_face": {"type": "number"},
+            "longer_at_back": {"type": "number"},
             "each": {
               "type": "array",
               "items": {
@@ -184,6 +188,7 @@ constexpr std::string_view kReportSchema = R"schema({
             "from_foot": {"type": "number"},
             "from_edge": {"type": "number"},
             "from_shoulder": {"type": "number"},
+            "shoulder": {"enum": ["face", "back"]},
             "from_face": {"type": "number"},
             "through": {"type": "boolean"},
             "flare": {

@@ -212,6 +212,18 @@ Json joint() {
        "how rails and muntins are joined: one for all the places where it can be, or one each"}};
 }
 
+/// One word, or an object with the kind's sizes.
+void add_edge(Json& properties) {
+  Json& edge = properties["edge"];
+  const Json kinds{{"enum", edge_words()},
+                   {"description", "how the edges that look at the panels are worked"}};
+  edge["properties"]["kind"] = kinds;
+  edge["properties"]["profile"] = {{"enum", moulding_words()}};
+  edge["properties"]["faces"] = {{"enum", moulded_faces_words()}};
+  edge["required"] = {"kind"};
+  edge = Json{{"anyOf", {kinds, edge}}};
+}
+
 void add_muntin_aliases(Json& properties) {
   properties["mullion_width"] = properties["muntin_width"];
   Json& tenon = properties["tenon"]["properties"];
@@ -277,6 +289,7 @@ Json door_properties() {
   all["escape_route"] = flag("on an escape route");
   all["accessible"] = flag("on an accessible route");
   all["fire_rated"] = flag("refused where it is true");
+  add_edge(all);
   add_muntin_aliases(all);
   add_tolerances(all);
   add_seasons(all);

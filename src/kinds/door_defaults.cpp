@@ -64,6 +64,9 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.left_behind_mortise = Length::from_mm(5);  // the larger of 5 mm and 3/16 in
   d.haunch_short_of_groove = pick(500, 1, 64);
   d.board_gap = pick(500, 1, 64);
+  d.moulding = house ? pick(9'000, 3, 8) : pick(3'000, 1, 8);
+  d.fillet = pick(1'000, 1, 32);
+  d.haunch_past_rebate = pick(10'000, 3, 8);
   d.gap_across = pick(3'000, 1, 8);
   d.gap_along = pick(1'000, 1, 32);
   d.least_bite = pick(3'000, 1, 8);

@@ -28,7 +28,8 @@ struct DoorDefaults {
   Length wedge_thickness;      // at the thick end
   Length loose_wall;           // between the mortise in a rail's end and its groove
   Length left_behind_mortise;  // by a muntin's tenon
-  Length haunch_short_of_groove;
+  Length haunch_short_of_groove, haunch_past_rebate;
+  Length moulding, fillet;  // a moulding's width; of a quarter round what is straight
   Length gap_across, gap_along, board_gap, least_bite;
   Length panel_allowance;
   Length raise_run, raise_shoulder;

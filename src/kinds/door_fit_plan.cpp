@@ -29,20 +29,28 @@ std::vector<Grooved> grooved_pieces(const FramePlan& frame) {
   return pieces;
 }
 
+/// What is sunk into the edges of a piece, `size` from each, must leave some of it.
+void demand_wood_behind(DoorLedger& ledger, const Grooved& piece, const std::string& key,
+                        std::string_view what, Length size) {
+  if (size * piece.grooves < piece.width) return;
+  ledger.problem(
+      {key, piece.key},
+      fmt::format("a {} of {} {}goes through the {}, {} wide; make {} less than {}, "
+                  "or the {} wider",
+                  what, ledger.say(size), piece.grooves == 2 ? "from both edges " : "", piece.name,
+                  ledger.say(piece.width), key, ledger.say(piece.room()), piece.name));
+}
+
 void settle_groove_depth(DoorLedger& ledger, DoorPlan& plan) {
   const Length depth = plan.groove.depth =
-      ledger.take("groove_depth", ledger.defaults.groove_depth, ledger.usual());
+      ledger.take(depth_key(plan), ledger.defaults.groove_depth, ledger.usual());
   const std::vector<Grooved> pieces = grooved_pieces(plan.frame);
   const Grooved& least =
       *std::min_element(pieces.begin(), pieces.end(),
                         [](const Grooved& a, const Grooved& b) { return a.room() < b.room(); });
-  if (depth * least.grooves < least.width) return;
-  ledger.problem(
-      {"groove_depth", least.key},
-      fmt::format("a groove of {} {}goes through the {}, {} wide; make groove_depth less than {}, "
-                  "or the {} wider",
-                  ledger.say(depth), least.grooves == 2 ? "from both edges " : "", least.name,
-                  ledger.say(least.width), ledger.say(least.room()), least.name));
+  demand_wood_behind(ledger, least, depth_key(plan), sunk_word(plan), depth);
+  if (plan.edge.moulded() && ledger.clean())
+    demand_wood_behind(ledger, least, "edge.width", "moulding", plan.edge.width);
 }
 
 /// Whether muntins above and below a rail stand so that less than `margin` of wood would be between
@@ -65,12 +73,13 @@ Length deepest_muntin_tenon(const DoorLedger& ledger, const DoorPlan& plan, Leng
   const Length bottom =
       ledger.spec.bottom_clearance.size.value_or(ledger.defaults.bottom_clearance);
   const Length edge = ledger.spec.edge_clearance.size.value_or(ledger.defaults.edge_clearance);
-  return deepest_in_rails(ledger, plan, wanted, {bottom, plan.groove.depth - edge});
+  return deepest_in_rails(ledger, plan, wanted,
+                          {bottom + plan.edge.set_back(), plan.groove.depth - edge});
 }
 
-std::string_view muntin_depth_reason(Length depth, Length wanted, Length whole) {
+std::string muntin_depth_reason(const DoorPlan& plan, Length depth, Length wanted, Length whole) {
   if (depth == wanted) return "as deep as the rails' tenons";
-  return depth > whole ? "never less than the groove"
+  return depth > whole ? fmt::format("never less than the {}", sunk_word(plan))
                        : "as deep as leaves wood behind and between the mortises";
 }
 
@@ -79,18 +88,28 @@ void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
   const Length deepest = deepest_muntin_tenon(ledger, plan, wanted);
   const Length whole = deepest == wanted ? wanted : floor_multiple(deepest, ledger.defaults.whole);
   const Length fallback = std::max(whole, plan.groove.depth);
-  const Length depth =
-      ledger.take("tenon.muntin_depth", fallback, muntin_depth_reason(fallback, wanted, whole));
+  const Length depth = ledger.take("tenon.muntin_depth", fallback,
+                                   muntin_depth_reason(plan, fallback, wanted, whole));
   plan.join.muntin_depth = depth;
   for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
     const RailPlan& rail = plan.frame.rails[i];
-    if (plan.frame.takes_muntins(i) && depth >= rail.width)
+    if (plan.frame.takes_muntins(i) && depth + plan.edge.set_back() >= rail.width)
       ledger.problem(
           {"tenon.muntin_depth", fmt::format("rail_widths.{}", i), "tenon_depth"},
           fmt::format(
               "a muntin's tenon of {} goes through the {}, {} wide; make tenon.muntin_depth less",
               ledger.say(depth), rail.name, ledger.say(rail.width)));
   }
+}
+
+/// No stub stands in a rebate, or beyond a moulding that is cut away.
+void demand_past_sunk(DoorLedger& ledger, const DoorPlan& plan, const std::string& key,
+                      Length depth) {
+  if (!plan.edge.own_haunch() || depth > plan.groove.depth) return;
+  ledger.problem(
+      {key, depth_key(plan)},
+      fmt::format("a tenon of {} does not go past the {}, {} deep; make {} more", ledger.say(depth),
+                  sunk_word(plan), ledger.say(plan.groove.depth), key));
 }
 
 // ---- mortise, tenon and groove across the thickness
@@ -204,11 +223,18 @@ Length deepest_in_rails(const DoorLedger& ledger, const DoorPlan& plan, Length w
 void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
   settle_groove_depth(ledger, plan);
   const Length narrow = plan.frame.narrow_stile();
+  const Length set_back = plan.edge.set_back();
   JoinPlan& join = plan.join;
-  const Length usual = nearest_multiple(floor_divide(narrow * 2, 3), ledger.defaults.whole);
+  const Length usual =
+      nearest_multiple(floor_divide(narrow * 2, 3) - set_back, ledger.defaults.whole);
   const bool counts = plan.has_blind_tenons() || ledger.spec.tenon_depth.size;
-  join.rail_depth = counts ? ledger.take("tenon_depth", usual, "two thirds of the stile") : usual;
-  if (join.rail_depth >= narrow)
+  join.rail_depth =
+      counts ? ledger.take("tenon_depth", usual,
+                           set_back > Length()
+                               ? "two thirds of the stile, less the moulding that is cut away"
+                               : "two thirds of the stile")
+             : usual;
+  if (join.rail_depth + set_back >= narrow)
     ledger.problem(
         {"tenon_depth", "stile_width"},
         fmt::format(
@@ -216,6 +242,8 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
             ledger.say(join.rail_depth), ledger.say(narrow)));
   const bool muntins = plan.frame.has_muntins();
   if (muntins && has_tenons(join.at(JointPlace::muntin))) settle_muntin_depth(ledger, plan);
+  demand_past_sunk(ledger, plan, "tenon_depth", join.rail_depth);
+  if (muntins) demand_past_sunk(ledger, plan, "tenon.muntin_depth", join.muntin_depth);
   join.rail_stub = join.rail_depth <= plan.groove.depth;
   join.muntin_stub = join.muntin_depth <= plan.groove.depth;
   join.has_mortises = std::any_of(kJointPlaces.begin(), kJointPlaces.end(),
@@ -232,10 +260,15 @@ void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
   const Length mortise = join.mortise.width = spec.mortise_width.size.value_or(usual.size);
   if (join.single_mortises) ledger.take("mortise.width", mortise, usual.why);
   const Length fit = join.fit_allowance = settle_allowance(ledger, mortise);
-  const Reasoned groove =
-      groove_for_board(ledger, plan.frame)
-          .value_or(Reasoned{mortise, join.single_mortises ? "as wide as the mortise" : usual.why});
-  plan.groove.width = ledger.take("groove.width", groove.size, groove.why);
+  if (plan.edge.rebated()) {
+    plan.groove.width = mortise;
+  } else {
+    const Reasoned groove =
+        groove_for_board(ledger, plan.frame)
+            .value_or(
+                Reasoned{mortise, join.single_mortises ? "as wide as the mortise" : usual.why});
+    plan.groove.width = ledger.take("groove.width", groove.size, groove.why);
+  }
   if (join.single_mortises)
     ledger.take("tenon.thickness", mortise - fit, "mortise width less fit allowance");
   if (fit < Length())
@@ -260,6 +293,10 @@ void settle_places(DoorLedger& ledger, DoorPlan& plan) {
         ledger, {"mortise", "mortise.from_face", "mortise.width", mortise.width}, thickness);
   else if (!spec.groove_from_face.size)
     spec.groove_from_face = spec.mortise_from_face;  // the groove is the mortise of a stub
+  if (plan.edge.rebated()) {
+    if (ledger.clean()) settle_rebate(ledger, plan);
+    return;
+  }
   // A groove that only goes along with the mortise is at fault with it, and need not be told of.
   if (!ledger.clean() && !spec.groove_from_face.size && !spec.groove_width.size) return;
   plan.groove.from_face = settle_from_face(

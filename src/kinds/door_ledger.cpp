@@ -154,6 +154,10 @@ DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
     return !stated_here ? Source::nobody : by_shop ? Source::shop : Source::spec;
   };
   if (key.starts_with("rail_widths")) return of(!spec.rails.rails.empty(), spec.rails.by_shop);
+  if (key == "edge.profile") return of(spec.moulding.word.has_value(), spec.moulding.by_shop);
+  if (key == "edge.faces")
+    return of(spec.moulded_faces.word.has_value(), spec.moulded_faces.by_shop);
+  if (key == "edge.kind") return of(spec.edge.word.has_value(), spec.edge.by_shop);
   if (key == "panels") return of(spec.panels.index() != 0, spec.panels_by_shop);
   if (key.starts_with("joint")) {
     Source joints = Source::nobody;

@@ -230,12 +230,9 @@ void settle_flat(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   if (panel.rebated) panel.front_waste = share_in_front(panel);
 }
 
-/// The panels of `tiers`, all alike.
-PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const TierPlan> tiers,
-                       const SeasonGaps& gaps) {
-  PanelPlan panel;
+/// What stands in a groove: its tongue, and what lies over it. False where there is no tongue.
+bool settle_grooved_panel(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   const GrooveDesign& groove = plan.groove;
-  settle_kind(ledger, panel);
   panel.allowance = ledger.take("panel.allowance", ledger.defaults.panel_allowance,
                                 "so that the panel slides in its groove");
   panel.tongue = groove.width - panel.allowance;
@@ -245,7 +242,7 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
         fmt::format(
             "a panel allowance of {} leaves nothing of a tongue in a groove of {}; make it less",
             ledger.say(panel.allowance), ledger.say(groove.width)));
-    return panel;
+    return false;
   }
   if (ledger.spec.raised.word)
     settle_raise(ledger, plan, panel);
@@ -253,6 +250,19 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
     settle_flush(ledger, plan, panel);
   else
     settle_flat(ledger, plan, panel);
+  return true;
+}
+
+/// The panels of `tiers`, all alike.
+PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const TierPlan> tiers,
+                       const SeasonGaps& gaps) {
+  PanelPlan panel;
+  const GrooveDesign& groove = plan.groove;
+  settle_kind(ledger, panel);
+  if (plan.edge.rebated())
+    settle_bedded_panel(ledger, plan, panel);
+  else if (!settle_grooved_panel(ledger, plan, panel))
+    return panel;
   panel.grain =
       ledger.choose(ledger.spec.grain, "panel.grain", Grain::upright, {"upright", "level"});
   const bool board = panel.kind == PanelKind::board;
@@ -263,7 +273,7 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
   panel.gap_along = take_gap(ledger, "panel.gap.along_grain",
                              board ? usual.board_gap : usual.gap_along, groove.depth, gaps.along);
   settle_held(ledger, panel);
-  demand_one_meaning(ledger);
+  if (!plan.edge.rebated()) demand_one_meaning(ledger);
   demand_panel_sizes(ledger, plan, panel, tiers);
   return panel;
 }

@@ -18,12 +18,14 @@ void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& g
   if (ledger.clean()) settle_rails(ledger, plan.frame);
   if (ledger.clean()) settle_tiers(ledger, plan.frame);
   if (ledger.clean()) choose_joints(ledger, plan);
+  settle_edge(ledger, plan);
   if (ledger.clean()) settle_depths(ledger, plan);
   if (ledger.clean()) settle_joints(ledger, plan);
   if (ledger.clean()) settle_fit(ledger, plan);
   if (!ledger.clean()) return;
   // What is left can be faulty each for itself.
   settle_places(ledger, plan);
+  demand_room_for_moulding(ledger, plan);
   settle_twins(ledger, plan);
   settle_loose_tenons(ledger, plan);
   settle_ends(ledger, plan);

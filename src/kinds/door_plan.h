@@ -11,6 +11,7 @@
 #include "arch.h"
 #include "door_spec.h"
 #include "dowel.h"
+#include "edge.h"
 #include "groove.h"
 #include "kind.h"
 #include "mitre.h"
@@ -64,6 +65,8 @@ struct FramePlan {
 
   Length narrow_stile() const;  // less its rebates
   Length wide_stile() const;    // as seen from the face
+  /// The edges of a rail that look at panels.
+  MitredEdges moulded_edges(std::size_t rail) const { return {rail + 1 < rails.size(), rail > 0}; }
   bool is_end_rail(std::size_t rail) const { return rail == 0 || rail + 1 == rails.size(); }
   JointPlace place_of(std::size_t rail) const {
     return is_end_rail(rail) ? JointPlace::corner : JointPlace::middle;
@@ -102,6 +105,7 @@ struct JoinPlan {
   Length fit_allowance;
   MortiseDesign mortise;
   Length haunch_depth;
+  Length haunching;  // of rebated edges: depth of the haunch's own seat
 
   JointWord at(JointPlace place) const { return words[static_cast<std::size_t>(place)]; }
 };
@@ -178,7 +182,8 @@ struct FittingsPlan {
 /// Every size of a leaf of grooved frame and panels.
 struct DoorPlan {
   FramePlan frame;
-  GrooveDesign groove;
+  EdgeDesign edge;
+  GrooveDesign groove;  // of rebated edges the rebate
   JoinPlan join;
   std::vector<TenonDesign> rail_tenons;      // of each rail, both ends alike
   std::vector<MortiseDesign> rail_mortises;  // of each rail

@@ -29,6 +29,18 @@ void demand_one_panel_under_arch(DoorLedger& ledger, const FramePlan& frame);
 Length groove_at_shoulder(const DoorPlan& plan);
 void demand_flat_panel_under_arch(DoorLedger& ledger, const DoorPlan& plan);
 
+// door_edge_plan.cpp: how the sight edges are worked.
+/// "groove" or "rebate"; and the key of its depth.
+std::string_view sunk_word(const DoorPlan& plan);
+std::string depth_key(const DoorPlan& plan);
+void settle_edge(DoorLedger& ledger, DoorPlan& plan);
+/// Of rebated edges: where the rebate lies in the thickness.
+void settle_rebate(DoorLedger& ledger, DoorPlan& plan);
+/// Of moulded edges, once groove, mortise and tenons are settled.
+void demand_room_for_moulding(DoorLedger& ledger, const DoorPlan& plan);
+/// A panel that lies in a rebate.
+void settle_bedded_panel(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel);
+
 // door_fit_plan.cpp: depths, and what goes across the thickness.
 void settle_depths(DoorLedger& ledger, DoorPlan& plan);
 /// What muntins sink in rails: so much deeper than what stands there, and so far within their

@@ -81,15 +81,29 @@ class DoorSetter {
   /// How far a rail goes into one of its stiles.
   Length reach(std::size_t rail, Length stile) const {
     if (plan_.rail_mortises[rail].through || is_lapped(rail) || is_mitred(rail)) return stile;
-    return stands_flat(rail) ? Length() : plan_.join.rail_depth;
+    return stands_flat(rail) ? Length() : plan_.join.rail_depth + plan_.edge.set_back();
   }
   Length left_reach(std::size_t rail) const { return reach(rail, plan_.frame.stile_left); }
   Length right_reach(std::size_t rail) const { return reach(rail, plan_.frame.stile_right); }
   Length muntin_reach() const {
-    return plan_.muntin_tenon.loose || muntins_are_dowelled() ? Length() : plan_.join.muntin_depth;
+    return plan_.muntin_tenon.loose || muntins_are_dowelled()
+               ? Length()
+               : plan_.join.muntin_depth + plan_.edge.set_back();
   }
   Length inside_width() const {
     return plan_.frame.width - plan_.frame.stile_left - plan_.frame.stile_right;
+  }
+
+  /// Which of a rail's shoulders its mortises are told from, where the two differ.
+  std::string_view shoulder() const {
+    if (plan_.edge.rebated()) return "face";
+    return plan_.edge.kind == EdgeKind::coped && !plan_.edge.moulded_back() ? "back"
+                                                                            : std::string_view();
+  }
+  GrooveRef work_edge(std::size_t piece, Edge edge, std::optional<Stretch> stretch = {}) {
+    if (plan_.edge.moulded()) stick(wood_, piece, edge, plan_.edge);
+    return plan_.edge.rebated() ? rebate_edge(wood_, piece, edge, plan_.groove)
+                                : plough(wood_, piece, edge, plan_.groove, stretch);
   }
 
   std::size_t add_piece(std::string name, std::string_view role, Triple blank, Place place);
@@ -162,8 +176,8 @@ void DoorSetter::add_stiles() {
       add_piece("right stile", "stile", {plan_.frame.height, plan_.frame.stile_right, thickness},
                 {{plan_.frame.width - plan_.frame.stile_right, none, none}, kUpright});
   wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.frame.horn;
-  stiles_.low = plough(wood_, left, Edge::high, plan_.groove, stile_stretch());
-  stiles_.high = plough(wood_, right, Edge::low, plan_.groove, stile_stretch());
+  stiles_.low = work_edge(left, Edge::high, stile_stretch());
+  stiles_.high = work_edge(right, Edge::low, stile_stretch());
 }
 
 /// The rebate that lets the other leaf lap before this one, or behind it.
@@ -196,8 +210,8 @@ void DoorSetter::add_rails() {
     if (i == 0 && plan_.frame.arch)
       grooves.low = cut_arch(wood_, piece, *plan_.frame.arch, plan_.groove);
     else if (i + 1 < plan_.frame.rails.size())
-      grooves.low = plough(wood_, piece, Edge::low, plan_.groove, rail_stretch(i));
-    if (i > 0) grooves.high = plough(wood_, piece, Edge::high, plan_.groove, rail_stretch(i));
+      grooves.low = work_edge(piece, Edge::low, rail_stretch(i));
+    if (i > 0) grooves.high = work_edge(piece, Edge::high, rail_stretch(i));
     rails_.push_back(grooves);
   }
 }
@@ -234,8 +248,8 @@ void DoorSetter::add_muntins() {
           add_piece(numbered("muntin", n, tier.sights.size() - 1, i), "muntin",
                     {length, plan_.frame.muntin_width, plan_.frame.thickness},
                     {{tier.sights[n].high, tier.height.low - depth, Length()}, kUpright});
-      const GrooveRef low = plough(wood_, piece, Edge::low, plan_.groove);
-      muntins_.back().push_back({low, plough(wood_, piece, Edge::high, plan_.groove)});
+      const GrooveRef low = work_edge(piece, Edge::low);
+      muntins_.back().push_back({low, work_edge(piece, Edge::high)});
     }
   }
 }
@@ -290,7 +304,8 @@ void DoorSetter::join(const GrooveRef& receives, std::size_t enters, Heading hea
                       const TenonDesign& tenon, const MortiseDesign& mortise,
                       std::optional<Length> receiver_shoulder) {
   if (!tenon.loose)
-    return join_by_tenon(wood_, receives, enters, heading, tenon, mortise, receiver_shoulder);
+    return join_by_tenon(wood_, receives, enters, heading, tenon, mortise, receiver_shoulder,
+                         shoulder());
   butt(wood_, receives.piece, enters, heading);
   loose_ends_.push_back({receives.piece, enters, heading, tenon, mortise, receiver_shoulder});
 }
@@ -347,8 +362,10 @@ void DoorSetter::join_rails() {
 void DoorSetter::join_muntins() {
   for (std::size_t i = 0; i < muntins_.size(); ++i)
     for (const Grooves& muntin : muntins_[i]) {
-      join_muntin(rails_[i].low, muntin.low.piece, {Axis::y, true}, left_reach(i));
-      join_muntin(rails_[i + 1].high, muntin.low.piece, {Axis::y, false}, left_reach(i + 1));
+      join_muntin(rails_[i].low, muntin.low.piece, {Axis::y, true},
+                  left_reach(i) - plan_.edge.set_back());
+      join_muntin(rails_[i + 1].high, muntin.low.piece, {Axis::y, false},
+                  left_reach(i + 1) - plan_.edge.set_back());
     }
 }
 
@@ -368,21 +385,25 @@ void DoorSetter::add_panels(std::size_t tier) {
   const Length cheeks =
       panel.thickness < panel.tongue ? panel.allowance : plan_.groove.width - thickness;
   const auto design = [&](Length gap) {
-    return Clearances{cheeks, {}, gap, plan_.groove.depth - gap};
+    const Length bite = plan_.groove.depth - gap;
+    return plan_.edge.rebated() ? Clearances{{}, {}, gap, bite, Length()}
+                                : Clearances{cheeks, {}, gap, bite};
   };
+  const std::string_view kind = plan_.edge.rebated() ? "panel-in-rebate" : "panel-in-groove";
   const Clearances sides = design(panel.gap_at_sides());
   const Clearances ends = design(panel.gap_at_ends());
   for (std::size_t n = 0; n <= muntins.size(); ++n) {
     const std::size_t piece = add_panel(tier, n);
     const std::size_t first_joint = wood_.joints.size();
-    house_panel(wood_, n == 0 ? stiles_.low : muntins[n - 1].high, piece, {Axis::x, false}, sides);
+    house_panel(wood_, n == 0 ? stiles_.low : muntins[n - 1].high, piece, {Axis::x, false}, sides,
+                kind);
     house_panel(wood_, n == muntins.size() ? stiles_.high : muntins[n].low, piece, {Axis::x, true},
-                sides);
+                sides, kind);
     const bool arched = tier == 0 && plan_.frame.arch;
     house_panel(wood_, rails_[tier].low, piece, {Axis::y, true},
-                arched ? design(panel.gap_at_arch()) : ends);
+                arched ? design(panel.gap_at_arch()) : ends, kind);
     wood_.joints.back().arched = arched;
-    house_panel(wood_, rails_[tier + 1].high, piece, {Axis::y, false}, ends);
+    house_panel(wood_, rails_[tier + 1].high, piece, {Axis::y, false}, ends, kind);
     for (Feature& rebate : wood_.pieces[piece].features)
       for (std::size_t joint = first_joint; joint < wood_.joints.size(); ++joint)
         rebate.joints.push_back(joint);
@@ -404,7 +425,9 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Length tongue = panel.has_waste() ? panel.tongue : panel.thickness;
   const Length waste = panel.thickness - tongue;
   const Length front = panel.front_waste;
-  const Length face = plan_.groove.from_face + floor_half(plan_.groove.width - tongue) - front;
+  const Length before_tongue =
+      plan_.edge.rebated() ? Length() : floor_half(plan_.groove.width - tongue);
+  const Length face = plan_.groove.from_face + before_tongue - front;
   const Place place{{wide.low - beyond_x, high.low - beyond_y, face}, upright ? kUpright : kLevel};
   const std::size_t piece = add_piece(
       numbered("panel", number, plan_.frame.tiers[tier].sights.size(), tier), "panel",

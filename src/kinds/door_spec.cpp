@@ -141,6 +141,12 @@ constexpr SizeKey kSizeKeys[] = {
      "of the plate let in to the stile's edge"},
     {"lock.faceplate.width", &D::faceplate_width, kAboveZero, Change::none, "of the plate"},
     {"lock.faceplate.thickness", &D::faceplate_thickness, kAboveZero, Change::none, "of the plate"},
+    {"edge.width", &D::edge_width, kAboveZero, Change::size,
+     "of a rebate, in the frame's thickness from its back; of a moulding, across the piece"},
+    {"edge.depth", &D::edge_depth, kAboveZero, Change::size,
+     "of a rebate, across the piece from its sight edge; of a moulding, into the thickness"},
+    {"edge.fillet", &D::edge_fillet, kFromZero, Change::size,
+     "of a moulding, straight down from the face before its profile begins"},
     {"panel.raise.width", &D::raise_width, kAboveZero, Change::size,
      "of a raised panel, from its edge to its field"},
     {"panel.raise.tongue", &D::raise_tongue, kFromZero, Change::size,
@@ -162,6 +168,9 @@ constexpr std::string_view kOfPanel = "panel.";
 const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
 const std::vector<std::string_view> kEndsWords = {"squared", "tenon-rounded", "tenon-shortened"};
 const std::vector<std::string_view> kPanelKindWords = {"solid", "board"};
+const std::vector<std::string_view> kEdgeWords = {"square", "rebated", "coped", "mitred"};
+const std::vector<std::string_view> kMouldingWords = {"bevel", "ovolo", "cove"};
+const std::vector<std::string_view> kMouldedFacesWords = {"front", "both"};
 const std::vector<std::string_view> kProfileWords = {"bevel", "cove"};
 const std::vector<std::string_view> kGrainWords = {"upright", "level"};
 const std::vector<std::string_view> kHeldWords = {"middle", "left", "right", "foot", "head"};
@@ -269,6 +278,10 @@ class DoorReader {
   void read_ends(const Value& value, const std::string& path);
   void read_panel_kind(const Value& value, const std::string& path);
   void read_material(const Value& value, const std::string& path);
+  void read_edge(const Value& value, const std::string& path);
+  void read_edge_kind(const Value& value, const std::string& path);
+  void read_moulding(const Value& value, const std::string& path);
+  void read_moulded_faces(const Value& value, const std::string& path);
   void read_rebate(const Value& value, const std::string& path);
   void read_raised(const Value& value, const std::string& path);
   void read_flush(const Value& value, const std::string& path);
@@ -314,6 +327,10 @@ const std::vector<DoorReader::SpecialKey> DoorReader::kSpecialKeys = {
     {"mortise.ends", &DoorReader::read_ends, Scope::both},
     {"panel.kind", &DoorReader::read_panel_kind, Scope::both},
     {"panel.material", &DoorReader::read_material, Scope::both},
+    {"edge", &DoorReader::read_edge, Scope::both},
+    {"edge.kind", &DoorReader::read_edge_kind, Scope::both},
+    {"edge.profile", &DoorReader::read_moulding, Scope::both},
+    {"edge.faces", &DoorReader::read_moulded_faces, Scope::both},
     {"panel.rebate", &DoorReader::read_rebate, Scope::both},
     {"panel.raised", &DoorReader::read_raised, Scope::both},
     {"panel.flush", &DoorReader::read_flush, Scope::both},
@@ -631,6 +648,29 @@ void DoorReader::read_joint_at(const Value& value, const std::string& path, Join
     spec_.joints[static_cast<std::size_t>(place)].word = joints[*number];
 }
 
+/// One word for the kind, or an object with its sizes.
+void DoorReader::read_edge(const Value& value, const std::string& path) {
+  if (value.kind != Value::Kind::object) return read_edge_kind(value, path);
+  read_object(value, "edge.", path);
+  if (value.find("kind") == nullptr && !read_.was_meant(path + "/kind"))
+    read_.problem(path, "\"kind\" is missing; write " + quoted_list(kEdgeWords, "or"));
+}
+
+void DoorReader::read_edge_kind(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kEdgeWords))
+    spec_.edge.word = static_cast<EdgeKind>(*word);
+}
+
+void DoorReader::read_moulding(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kMouldingWords))
+    spec_.moulding.word = static_cast<Moulding>(*word);
+}
+
+void DoorReader::read_moulded_faces(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kMouldedFacesWords))
+    spec_.moulded_faces.word = static_cast<MouldedFaces>(*word);
+}
+
 void DoorReader::read_rebate(const Value& value, const std::string& path) {
   if (const auto word = read_.choice(value, path, kRebateWords))
     spec_.rebate.word = static_cast<Rebate>(*word);
@@ -823,6 +863,22 @@ std::string_view ends_word(Ends ends) {
   return kEndsWords[static_cast<std::size_t>(ends)];
 }
 
+std::string_view edge_word(EdgeKind edge) {
+  return kEdgeWords[static_cast<std::size_t>(edge)];
+}
+
+std::span<const std::string_view> edge_words() {
+  return kEdgeWords;
+}
+
+std::span<const std::string_view> moulding_words() {
+  return kMouldingWords;
+}
+
+std::span<const std::string_view> moulded_faces_words() {
+  return kMouldedFacesWords;
+}
+
 std::string_view held_word(HeldAt held) {
   return kHeldWords[static_cast<std::size_t>(held)];
 }
@@ -873,6 +929,18 @@ DoorReading read_door_spec(const Value& document, Reader reader, std::optional<U
   return reading;
 }
 
+namespace {
+
+/// What a shop says of edges of one kind is not of another's.
+void forget_shops_edge(DoorSpec& spec) {
+  for (Stated* size : {&spec.edge_width, &spec.edge_depth, &spec.edge_fillet})
+    if (size->by_shop) *size = {};
+  if (spec.moulding.by_shop) spec.moulding = {};
+  if (spec.moulded_faces.by_shop) spec.moulded_faces = {};
+}
+
+}  // namespace
+
 void overlay(DoorSpec& spec, const DoorSpec& shop) {
   for (const SizeKey& key : kSizeKeys) {
     if (key.key.starts_with(kOfPanel)) continue;
@@ -880,6 +948,10 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
     if (shops.size) take_over(spec.*key.size, shops, !(spec.*key.size).size);
   }
   if (!shop.rails.rails.empty()) take_over(spec.rails, shop.rails, spec.rails.rails.empty());
+  if (shop.edge.word) take_over(spec.edge, shop.edge, !spec.edge.word);
+  if (shop.moulding.word) take_over(spec.moulding, shop.moulding, !spec.moulding.word);
+  if (shop.moulded_faces.word)
+    take_over(spec.moulded_faces, shop.moulded_faces, !spec.moulded_faces.word);
   fill_panel(spec, by_shop(shop));
   for (std::size_t place = 0; place < spec.joints.size(); ++place)
     if (shop.joints[place].word)
@@ -910,6 +982,7 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
   }
   if (spec.name.empty()) spec.name = shop.name;
   spec.cutters = shop.cutters;
+  if (shop.edge.word && spec.edge.word != shop.edge.word) forget_shops_edge(spec);
 }
 
 }  // namespace haunch

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "document.h"
+#include "edge.h"
 #include "fittings_spec.h"
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
@@ -71,6 +72,12 @@ enum class Side { left, right };
 
 /// "squared", "tenon-rounded", "tenon-shortened".
 std::string_view ends_word(Ends ends);
+
+/// "square", "rebated" …
+std::string_view edge_word(EdgeKind edge);
+std::span<const std::string_view> edge_words();
+std::span<const std::string_view> moulding_words();
+std::span<const std::string_view> moulded_faces_words();
 
 /// "middle", "left" …
 std::string_view held_word(HeldAt held);
@@ -138,6 +145,10 @@ struct DoorSpec : PanelSpec {
   Stated dowel_diameter, dowel_depth, dowel_bottom, dowel_edge, dowel_wall, dowel_spacing;
   Stated lap_from_face;
   Stated spline_depth, spline_room, spline_wall;
+  Stated edge_width, edge_depth, edge_fillet;
+  Chosen<Moulding> moulding;
+  Chosen<MouldedFaces> moulded_faces;
+  Chosen<EdgeKind> edge;
   std::vector<PanelSpec> tiers;  // of the panels in each tier, from the top; empty: all alike
   Chosen<Side> hangs;
   std::optional<int> hinges;

@@ -57,7 +57,21 @@ TenonDesign tenon_for(const DoorPlan& plan, JointWord joint, bool stub, Length d
   tenon.haunch_depth = plan.join.haunch_depth;
   tenon.haunch_thickness = plan.groove.width - fit;
   tenon.haunch_from_face = plan.groove.from_face + floor_half(fit);
+  if (plan.edge.kind == EdgeKind::coped) tenon.coped = plan.edge;
+  tenon.set_back = plan.edge.set_back();
+  tenon.mitred = {true, true};
+  if (!plan.edge.own_haunch()) return tenon;
+  tenon.haunch_thickness = tenon.thickness;
+  tenon.haunch_from_face = tenon.from_face;
+  tenon.haunching = plan.join.haunching;
+  if (plan.edge.rebated()) tenon.longer_at_back = plan.groove.depth;
   return tenon;
+}
+
+/// What a tenon loses at an inner edge, over its whole thickness: the groove, the rebate, or the
+/// mitre.
+Length lost_at_edge(const DoorPlan& plan) {
+  return std::max(plan.groove.depth, plan.edge.set_back());
 }
 
 Length usual_relish(const DoorLedger& ledger, Length rail_width, Length rebate) {
@@ -144,7 +158,7 @@ void note_gap(DoorLedger& ledger, Length gap, bool by_thickness, const std::stri
 
 /// Lays tenons out across `across`, with haunches between them.
 void lay_out(DoorLedger& ledger, TenonDesign& tenon, Strip across, std::optional<Length> limit,
-             const std::string& name) {
+             const std::string& name, const std::string& depth_key) {
   const DoorSpec& spec = ledger.spec;
   const Length whole = across.high - across.low;
   const Length quarter = nearest_multiple(floor_divide(whole, 4), ledger.defaults.whole);
@@ -154,8 +168,8 @@ void lay_out(DoorLedger& ledger, TenonDesign& tenon, Strip across, std::optional
     ledger.problem({"tenon.width_limit", "tenon.gap", "rail_widths"},
                    fmt::format("leaves no tenon on the {}: there is {} to divide, with gaps of {}; "
                                "make tenon.width_limit more, or "
-                               "tenon.gap, tenon.relish or groove_depth less",
-                               name, ledger.say(whole), ledger.say(gap)));
+                               "tenon.gap, tenon.relish or {} less",
+                               name, ledger.say(whole), ledger.say(gap), depth_key));
     return;
   }
   for (std::size_t i = 1; i < tenons.size() && gap > Length() && !tenon.loose; ++i)
@@ -188,7 +202,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const RailPlan& rail = plan.frame.rails[number];
   const bool stub = plan.join.rail_stub;
   const JointWord joint = plan.join.at(plan.frame.place_of(number));
-  const Length groove = plan.groove.depth;
+  const Length groove = lost_at_edge(plan);
   const bool top = number == 0;
   const bool bottom = number + 1 == plan.frame.rails.size();
   const bool bridle = joint == JointWord::bridle;
@@ -197,26 +211,29 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const bool whole_edge = stub || bridle || !(top || bottom);
   const Length outer = whole_edge ? rebate : relish_of(ledger, plan, number);
   TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
+  tenon.mitred = plan.frame.moulded_edges(number);
   const Length wall_beside = tenon.loose ? plan.join.loose_wall : Length();
   // Under an arch up to a size that can be marked.
   const Length under =
       plan.frame.arch ? -floor_multiple(-groove_at_shoulder(plan), ledger.defaults.whole) : groove;
-  const Length lower = (top ? under : groove) + wall_beside;
+  const Length lower = (top ? std::max(under, groove) : groove) + wall_beside;
   const Strip across{bottom ? outer : lower, rail.width - (top ? outer : groove + wall_beside)};
   if (across.high <= across.low) {
-    const std::string loss = outer > Length()
-                                 ? fmt::format("less tenon.relish {}", ledger.say(outer))
-                                 : "at each grooved edge";
+    const std::string loss =
+        outer > Length()
+            ? fmt::format("less tenon.relish {}", ledger.say(outer))
+            : fmt::format("at each {} edge", plan.edge.rebated() ? "rebated" : "grooved");
     const std::string wall =
         tenon.loose ? fmt::format("less loose_tenon.wall {} ", ledger.say(plan.join.loose_wall))
                     : std::string();
-    ledger.problem({"tenon.relish", fmt::format("rail_widths.{}", number), "groove_depth"},
-                   fmt::format("the {} is too narrow for a tenon: {} less groove_depth {} {}{}; "
+    ledger.problem({"tenon.relish", fmt::format("rail_widths.{}", number), depth_key(plan)},
+                   fmt::format("the {} is too narrow for a tenon: {} less {} {} {}{}; "
                                "make it wider, or the others less",
-                               rail.name, ledger.say(rail.width), ledger.say(groove), wall, loss));
+                               rail.name, ledger.say(rail.width), depth_key(plan),
+                               ledger.say(groove), wall, loss));
     return tenon;
   }
-  lay_out(ledger, tenon, across, stub || bridle ? std::nullopt : limit, rail.name);
+  lay_out(ledger, tenon, across, stub || bridle ? std::nullopt : limit, rail.name, depth_key(plan));
   if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer, rail.name);
   if (bridle) return tenon;
   if (!stub && !tenon.loose && top)
@@ -225,6 +242,39 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   fit_to_ends(ledger, tenon, plan.rail_mortises[number], plan.join.mortise.edge_clearance,
               rail.name);
   return tenon;
+}
+
+void demand_deeper_than_haunch(DoorLedger& ledger, const DoorPlan& plan, const std::string& key,
+                               Length tenon) {
+  if (plan.join.haunching < tenon) return;
+  ledger.problem({"tenon.haunch_depth", key},
+                 fmt::format("a haunch of {} with {} of room below it comes to the end of a tenon "
+                             "of {}; make it less, or the tenon deeper",
+                             ledger.say(plan.join.haunch_depth),
+                             ledger.say(plan.join.mortise.bottom_clearance), ledger.say(tenon)));
+}
+
+/// Of a haunch that has a seat of its own: past what is sunk into the edge, so that this is filled
+/// at the ends of the stiles.
+void settle_own_haunch(DoorLedger& ledger, DoorPlan& plan) {
+  JoinPlan& join = plan.join;
+  const Length sunk = std::max(plan.groove.depth - plan.edge.set_back(), Length());
+  const Length half = floor_half(join.rail_depth - join.mortise.bottom_clearance - sunk);
+  const Length past = std::clamp(half, Length(), ledger.defaults.haunch_past_rebate);
+  join.haunch_depth = ledger.take(
+      "tenon.haunch_depth", sunk + past,
+      past == ledger.defaults.haunch_past_rebate
+          ? fmt::format("{} past the {}, into solid wood", ledger.say(past),
+                        sunk > Length() ? sunk_word(plan) : "shoulder")
+          : fmt::format("halfway between the {}'s bottom and the tenon's end, with its room",
+                        sunk_word(plan)));
+  join.haunching = join.haunch_depth + join.mortise.bottom_clearance;
+  if (join.haunch_depth < sunk)
+    ledger.problem({"tenon.haunch_depth", depth_key(plan)},
+                   fmt::format("a haunch of {} does not fill the {}, {} deep; make it at least "
+                               "that",
+                               ledger.say(join.haunch_depth), sunk_word(plan), ledger.say(sunk)));
+  demand_deeper_than_haunch(ledger, plan, "tenon_depth", join.rail_depth);
 }
 
 /// The widest a tenon may be before it is divided; of muntins only where the spec states it.
@@ -242,7 +292,7 @@ std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& pla
 
 void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Length> limit) {
   const bool stub = plan.join.muntin_stub;
-  const Length groove = plan.groove.depth;
+  const Length groove = lost_at_edge(plan);
   const JointWord joint = plan.join.at(JointPlace::muntin);
   plan.muntin_tenon = tenon_for(plan, joint, stub, plan.join.muntin_depth);
   plan.muntin_mortise = mortise_for(plan, joint, stub, plan.join.muntin_depth);
@@ -256,9 +306,12 @@ void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Lengt
                     "and loose_tenon.wall {} at each edge leave nothing",
                     ledger.say(plan.frame.muntin_width), ledger.say(groove), ledger.say(wall)));
   else
-    lay_out(ledger, plan.muntin_tenon, across, obeys ? limit : std::nullopt, "muntin");
+    lay_out(ledger, plan.muntin_tenon, across, obeys ? limit : std::nullopt, "muntin",
+            depth_key(plan));
   fit_to_ends(ledger, plan.muntin_tenon, plan.muntin_mortise, plan.join.mortise.edge_clearance,
               "muntin");
+  if (plan.edge.own_haunch() && !plan.muntin_tenon.layout.haunches.empty())
+    demand_deeper_than_haunch(ledger, plan, "tenon.muntin_depth", plan.join.muntin_depth);
 }
 
 /// The wood between the tenons of every piece that has more than one; empty where they differ, or
@@ -300,7 +353,7 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
 }  // namespace
 
 void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
-  const Length groove = plan.groove.depth;
+  const Length groove = lost_at_edge(plan);
   JoinPlan& join = plan.join;
   if (join.has_mortises) {
     const Length edge = join.mortise.edge_clearance =
@@ -311,10 +364,10 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
           ledger.take("tenon.bottom_clearance", ledger.defaults.bottom_clearance,
                       "room for glue below the tenon");
     if (edge >= groove)
-      ledger.problem({"tenon.edge_clearance", "groove_depth"},
-                     fmt::format("an edge clearance of {} must be less than groove_depth, {}, or "
+      ledger.problem({"tenon.edge_clearance", depth_key(plan)},
+                     fmt::format("an edge clearance of {} must be less than {}, {}, or "
                                  "the mortise comes out beside the shoulder",
-                                 ledger.say(edge), ledger.say(groove)));
+                                 ledger.say(edge), depth_key(plan), ledger.say(groove)));
     if (join.loose_wall > Length() && edge >= join.loose_wall)
       ledger.problem({"tenon.edge_clearance", "loose_tenon.wall"},
                      fmt::format("an edge clearance of {} must be less than loose_tenon.wall, {}, "
@@ -325,6 +378,7 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
       join.has_mortises && !join.muntin_stub && ledger.spec.width_limit.size;
   if (join.rail_stub && !muntins_divided) return;
   if (!plan.has_haunches()) return;
+  if (plan.edge.own_haunch()) return settle_own_haunch(ledger, plan);
   join.haunch_depth = ledger.take(
       "tenon.haunch_depth", std::max(groove - ledger.defaults.haunch_short_of_groove, Length()),
       "a little less than the groove, so that the shoulder seats first");

@@ -4,8 +4,11 @@
 
 namespace haunch {
 
-GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
-                 std::optional<Stretch> stretch) {
+namespace {
+
+/// Takes a box out along the whole length of an edge.
+GrooveRef work_along(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
+                     std::string_view kind, std::optional<Stretch> stretch = {}) {
   Piece& grooved = assembly.pieces[piece];
   const Length width = grooved.blank[1];
   Box cut{{Length(), Length(), groove.from_face},
@@ -19,11 +22,23 @@ GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveD
     cut.high[1] = width;
   }
   grooved.features.push_back(
-      {"groove",
+      {kind,
        {},
        {cut},
        {{"width", groove.width}, {"depth", groove.depth}, {"from_face", groove.from_face}}});
   return {piece, grooved.features.size() - 1};
+}
+
+}  // namespace
+
+GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
+                 std::optional<Stretch> stretch) {
+  return work_along(assembly, piece, edge, groove, "groove", stretch);
+}
+
+GrooveRef rebate_edge(Assembly& assembly, std::size_t piece, Edge edge,
+                      const GrooveDesign& groove) {
+  return work_along(assembly, piece, edge, groove, "rebate");
 }
 
 void rebate_round(Piece& panel, Length width, Length from, Length to) {
@@ -40,9 +55,9 @@ void rebate_round(Piece& panel, Length width, Length from, Length to) {
 }
 
 void house_panel(Assembly& assembly, const GrooveRef& groove, std::size_t panel, Heading heading,
-                 const Clearances& design) {
+                 const Clearances& design, std::string_view kind) {
   Joint joint;
-  joint.kind = "panel-in-groove";
+  joint.kind = kind;
   joint.receives = groove.piece;
   joint.enters = panel;
   joint.heading = heading;

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string_view>
 
 #include "haunch/wood.h"
 
@@ -32,12 +33,16 @@ struct Stretch {
 GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
                  std::optional<Stretch> stretch = {});
 
+/// Works a rebate along the whole length of one edge of a piece, at its back: `groove.width` of its
+/// thickness, from `groove.from_face` on.
+GrooveRef rebate_edge(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove);
+
 /// Adds the wood of a rebate round all four edges of a panel: `width` in from each edge, from
 /// `from` to `to` of the thickness.
 void rebate_round(Piece& panel, Length width, Length from, Length to);
 
-/// Stands one edge of a panel in a groove.
+/// Stands one edge of a panel in a groove, or lays it in a rebate, by the joint's `kind`.
 void house_panel(Assembly& assembly, const GrooveRef& groove, std::size_t panel, Heading heading,
-                 const Clearances& design);
+                 const Clearances& design, std::string_view kind = "panel-in-groove");
 
 }  // namespace haunch

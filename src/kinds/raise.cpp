@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "arc.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -34,9 +35,7 @@ std::vector<SlopePoint> slope_of(const RaiseDesign& raise, Length depth) {
   const double rise = steps(foot.deep - head.deep);
   const double radius = cove_radius(run, rise);
   const double turn = std::atan2(run, radius - rise);
-  // A chord over an angle a leaves its arc by radius * (1 - cos(a / 2)).
-  const double most = 2 * std::acos(1 - std::min(steps(kCoveTolerance) / radius, 1.0));
-  const int parts = std::max(static_cast<int>(std::ceil(turn / most)), 1);
+  const int parts = chords_of(radius, turn);
   std::vector<SlopePoint> slope{foot};
   for (int i = 1; i < parts; ++i) {
     const double angle = turn * i / parts;

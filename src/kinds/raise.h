@@ -17,9 +17,6 @@ struct RaiseDesign {
   Length shoulder;  // step down from the field
 };
 
-/// A cove is drawn in straight lines that leave it by no more than this, to the side of more wood.
-inline constexpr Length kCoveTolerance = Length::from_mm_thousandths(20);
-
 /// Whether a cove can rise as high over its run: no higher than it is wide.
 bool cove_can_rise(const RaiseDesign& raise, Length depth);
 

@@ -57,9 +57,25 @@ std::vector<Standing> standing_strips(const TenonDesign& tenon) {
   return strips;
 }
 
+/// The cheek at the face side or the back: square down to the shoulder, or coped over a moulding.
+void cut_cheek(Feature& feature, const Piece& piece, const TenonDesign& tenon, EndCutter& end,
+               Strip cheek, bool at_back) {
+  const Strip whole_width{Length(), piece.blank[1]};
+  const Length thick = cheek.high - cheek.low;
+  const bool coped = tenon.coped && (!at_back || tenon.coped->moulded_back());
+  if (!coped) {
+    end.cut(Length(), tenon.depth - (at_back ? tenon.longer_at_back : Length()), whole_width,
+            cheek);
+    return;
+  }
+  Cope cope = cope_of(piece.blank, *tenon.coped, tenon.depth, thick, end.high_end, at_back);
+  end.cuts.insert(end.cuts.end(), cope.cuts.begin(), cope.cuts.end());
+  feature.prisms.insert(feature.prisms.end(), cope.prisms.begin(), cope.prisms.end());
+}
+
 /// The wood to take off so that only the tenons and haunches stand: the cheeks over the whole width
 /// first, then what single strips need besides.
-std::vector<Box> tenon_cuts(const Piece& piece, const TenonDesign& tenon, bool high_end) {
+void cut_tenon(Feature& feature, const Piece& piece, const TenonDesign& tenon, bool high_end) {
   EndCutter end{piece.blank[0], high_end, {}};
   const Strip whole_width{Length(), piece.blank[1]};
   const Length thickness = piece.blank[2];
@@ -68,8 +84,8 @@ std::vector<Box> tenon_cuts(const Piece& piece, const TenonDesign& tenon, bool h
   for (const Standing& strip : strips)
     outermost = {std::min(outermost.low, strip.cheeks.front().low),
                  std::max(outermost.high, strip.cheeks.back().high)};
-  end.cut(Length(), tenon.depth, whole_width, {Length(), outermost.low});
-  end.cut(Length(), tenon.depth, whole_width, {outermost.high, thickness});
+  cut_cheek(feature, piece, tenon, end, {Length(), outermost.low}, false);
+  cut_cheek(feature, piece, tenon, end, {outermost.high, thickness}, true);
   Length done;
   for (const Standing& strip : strips) {
     end.cut(Length(), tenon.depth, {done, strip.width.low}, outermost);
@@ -83,7 +99,7 @@ std::vector<Box> tenon_cuts(const Piece& piece, const TenonDesign& tenon, bool h
     done = strip.width.high;
   }
   end.cut(Length(), tenon.depth, {done, whole_width.high}, outermost);
-  return std::move(end.cuts);
+  feature.cuts = std::move(end.cuts);
 }
 
 /// Whether a haunch stands beside this edge of a tenon, and the groove that it is in is open over
@@ -177,12 +193,30 @@ void add_mortise(Feature& feature, Box cut, std::size_t along, const TenonDesign
   feature.cuts.push_back(cut);
 }
 
+/// The seats of haunches where no groove receives them.
+void cut_haunchings(Assembly& assembly, const Joint& joint, const TenonDesign& tenon,
+                    MortiseDesign mortise) {
+  if (!tenon.haunching || tenon.layout.haunches.empty()) return;
+  mortise.edge_clearance = Length();
+  Piece& receiver = assembly.pieces[joint.receives];
+  Feature feature{"haunching", {assembly.joints.size()}, {}, {}};
+  const Length depth = tenon.set_back + *tenon.haunching;
+  for (const Strip& strip : tenon.layout.haunches)
+    feature.cuts.push_back(mortise_cut(receiver, assembly.pieces[joint.enters], strip,
+                                       joint.heading, depth, mortise.from_face, mortise));
+  feature.sizes = {{"width", mortise.width}, {"depth", depth}, {"from_face", mortise.from_face}};
+  receiver.features.push_back(std::move(feature));
+}
+
 MortiseSizes cut_mortises(Assembly& assembly, const Joint& joint, const TenonDesign& tenon,
                           const MortiseDesign& mortise, std::optional<Length> receiver_shoulder) {
   Piece& receiver = assembly.pieces[joint.receives];
   const Piece& enterer = assembly.pieces[joint.enters];
-  MortiseSizes sizes{
-      mortise.width, tenon.depth + mortise.bottom_clearance, mortise.from_face, {}, {}};
+  MortiseSizes sizes{mortise.width,
+                     tenon.set_back + tenon.depth + mortise.bottom_clearance,
+                     mortise.from_face,
+                     {},
+                     {}};
   Feature feature{"mortise", {assembly.joints.size()}, {}, {}};
   const bool twins = mortise.twin_from_face.has_value();
   const bool in_end = receiver.place.axes[0] == joint.heading.axis;
@@ -234,6 +268,10 @@ TenonSizes tenon_sizes(const TenonDesign& tenon) {
         pairs.push_back({span.from_edge, span.width, from_face});
     sizes.each = std::move(pairs);
   }
+  sizes.longer_at_back = tenon.longer_at_back;
+  sizes.set_back = tenon.set_back;
+  if (tenon.coped) sizes.longer_at_face = tenon.coped->width;
+  if (tenon.coped && tenon.coped->moulded_back()) sizes.longer_at_back = tenon.coped->width;
   if (tenon.haunch_depth == Length() || tenon.layout.haunches.empty()) return sizes;
   sizes.haunches = spans_of(tenon.layout.haunches);
   sizes.haunch_depth = tenon.haunch_depth;
@@ -306,23 +344,29 @@ void house_tenons(Assembly& assembly, std::string_view kind, std::size_t receive
   joint.tenon = tenon_sizes(tenon);
   joint.tenon->edge_radius = tenon_edge_radius(tenon, mortise);
   joint.mortise = cut_mortises(assembly, joint, tenon, mortise, receiver_shoulder);
+  cut_haunchings(assembly, joint, tenon, mortise);
   joint.has_shoulder = !tenon.loose;
   assembly.joints.push_back(std::move(joint));
 }
 
 void join_by_tenon(Assembly& assembly, const GrooveRef& receives, std::size_t enters,
                    Heading heading, const TenonDesign& tenon, const MortiseDesign& mortise,
-                   std::optional<Length> receiver_shoulder) {
+                   std::optional<Length> receiver_shoulder, std::string_view shoulder) {
   const std::size_t number = assembly.joints.size();
+  if (tenon.set_back > Length())
+    mitre_moulding(assembly, receives.piece, enters, heading, tenon.set_back, tenon.mitred);
   if (tenon.stub)
     stand_in_groove(assembly, receives, enters, heading, tenon, mortise);
   else
     house_tenons(assembly, kind_of(mortise), receives.piece, enters, heading, tenon, mortise,
                  receiver_shoulder);
-  const TenonSizes& sizes = *assembly.joints[number].tenon;
+  Joint& joint = assembly.joints[number];
+  if (receiver_shoulder && joint.mortise) joint.mortise->shoulder = shoulder;
+  const TenonSizes& sizes = *joint.tenon;
   Piece& enterer = assembly.pieces[enters];
-  Feature feature{"tenon", {number}, tenon_cuts(enterer, tenon, heading.upwards), {}};
+  Feature feature{"tenon", {number}, {}, {}};
   feature.prisms = tenon_roundings(enterer, tenon, mortise, heading.upwards);
+  cut_tenon(feature, enterer, tenon, heading.upwards);
   feature.sizes = {{"thickness", sizes.thickness},
                    {"width", sizes.width},
                    {"depth", sizes.depth},

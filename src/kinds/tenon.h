@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "edge.h"
 #include "groove.h"
 #include "haunch/wood.h"
 
@@ -40,6 +41,11 @@ struct TenonDesign {
   Length haunch_depth;
   Length haunch_thickness;
   Length haunch_from_face;
+  std::optional<EdgeDesign> coped = {};  // over which moulding its shoulders are scribed
+  Length set_back = {};                  // its shoulders, past the receiver's sight edge
+  MitredEdges mitred = {};     // where they are set back: which edges of the piece are mitred
+  Length longer_at_back = {};  // how far the back shoulder stands on into a rebate
+  std::optional<Length> haunching = {};  // depth of the haunch's own seat, where no groove is one
 };
 
 /// What is done about the round ends that a cutter leaves.
@@ -71,9 +77,9 @@ void house_tenons(Assembly& assembly, std::string_view kind, std::size_t receive
 
 /// Joins `enters` to the grooved edge of `receives`: cuts the tenons, and the mortises unless they
 /// are stubs. `heading` is the way the tenon goes in. `receiver_shoulder`: where the receiver's own
-/// shoulder stands along its length, if it has one.
+/// shoulder stands along its length, if it has one; of two, `shoulder` says which.
 void join_by_tenon(Assembly& assembly, const GrooveRef& receives, std::size_t enters,
                    Heading heading, const TenonDesign& tenon, const MortiseDesign& mortise,
-                   std::optional<Length> receiver_shoulder);
+                   std::optional<Length> receiver_shoulder, std::string_view shoulder = {});
 
 }  // namespace haunch

@@ -131,7 +131,7 @@ TEST_CASE("Every rule is seen to hold and seen to be broken") {
       "hole-edge",         "hole-groove",      "hole-between",       "half-lap-seat",
       "half-lap-shoulder", "half-lap-fit",     "half-lap-thickness", "glued-half-lap",
       "mitre-closed",      "spline-fit",       "spline-room",        "spline-ends",
-      "slot-wall",         "slot-edge"};
+      "slot-wall",         "slot-edge",        "long-shoulder-move"};
   for (const Rule* rule : all_rules()) {
     if (elsewhere.contains(rule->check)) continue;
     INFO(rule->check);

@@ -188,7 +188,7 @@ bool agrees(const std::string& verdict, const std::string& wanted) {
 std::vector<Breakage> all_breakages() {
   std::vector<Breakage> all;
   for (auto* list : {&breakages_of_the_whole, &breakages_of_fits, &breakages_of_walls,
-                     &breakages_of_proportions})
+                     &breakages_of_proportions, &breakages_of_edges})
     for (Breakage& row : list())
       all.push_back(std::move(row));
   return all;

@@ -83,6 +83,8 @@ std::vector<Breakage> breakages_of_fits();
 std::vector<Breakage> breakages_of_walls();
 std::vector<Breakage> breakages_of_proportions();
 
+std::vector<Breakage> breakages_of_edges();
+
 std::vector<Breakage> all_breakages();
 
 /// Those of frames, and of leaves in them, which have a foot and a face that a leaf does not.

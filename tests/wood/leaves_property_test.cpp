@@ -174,15 +174,20 @@ std::string faults_of_arch(const Assembly& leaf, Length rise, double tolerance) 
   const Piece& panel = leaf.pieces[joint->enters];
   const auto gap = static_cast<double>(joint->design.bottom->steps());
   const double groove = gap + static_cast<double>(joint->design.bite->steps());
-  double middle = 0;
-  for (const Feature& feature : rail.features)
-    if (feature.kind == "groove")
-      middle =
-          static_cast<double>((feature.prisms.front().from + feature.prisms.front().to).steps()) /
-          2;
+  const Feature& ploughed = *std::find_if(rail.features.begin(), rail.features.end(),
+                                          [](const Feature& it) { return it.kind == "groove"; });
+  const Prism& trench = ploughed.prisms.front();
+  const double middle = static_cast<double>((trench.from + trench.to).steps()) / 2;
+  const auto thick = static_cast<double>(rail.blank[2].steps());
+  // A groove may lie at one of the faces.
+  const double solid = trench.from > Length() ? kHundredth : thick - kHundredth;
+  const Box panel_blank = placed_blank(panel);
+  const double panel_half =
+      static_cast<double>((panel_blank.high[0] - panel_blank.low[0]).steps()) / 2;
   std::string wrong;
   const auto expect = [&](const Piece& piece, const Point& point, bool wood, const char* what) {
-    if (std::abs(point[0] - circle.x) < circle.half - kHundredth && holds(piece, point) != wood)
+    const double half = &piece == &panel ? std::min(panel_half, circle.half) : circle.half;
+    if (std::abs(point[0] - circle.x) < half - kHundredth && holds(piece, point) != wood)
       wrong += std::string(what) + "\n";
   };
   for (int i = -9; i <= 9; ++i) {
@@ -192,7 +197,7 @@ std::string faults_of_arch(const Assembly& leaf, Length rise, double tolerance) 
     if (std::cos(angle) * (circle.radius + groove) >
         static_cast<double>(placed_blank(rail).high[1].steps()) - circle.y - kHundredth)
       continue;
-    expect(rail, circle.at(kHundredth, angle, kHundredth), true, "no wood above the arch");
+    expect(rail, circle.at(kHundredth, angle, solid), true, "no wood above the arch");
     expect(rail, circle.at(groove - tolerance - kHundredth, angle, middle), false, "no groove");
     expect(rail, circle.at(groove + kHundredth, angle, middle), true, "no wood above the groove");
     expect(panel, circle.at(groove - gap - tolerance - kHundredth, angle, middle), true,

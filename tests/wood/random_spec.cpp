@@ -74,6 +74,10 @@ class Draughtsman {
     put("horn", dice_.chance(30) ? Length() : shop_.size(mm(5), mm(40)));
     choose_words();
     choose_tiers();
+    if (dice_.chance(15))
+      make_rebated();
+    else if (dice_.chance(20))
+      make_moulded();
     if (keys_ == Keys::some) {
       leave_out();
       if (dice_.chance(9)) be_silly();
@@ -316,6 +320,80 @@ class Draughtsman {
     if (dice_.chance(20)) spec_.quantity = static_cast<int>(dice_.between(1, 12));
   }
 
+  /// The same leaf with rebated edges, which have no groove: the rebate ends at the tenon, and the
+  /// haunch fills it.
+  void make_rebated() {
+    spec_.edge = "rebated";
+    const Length fit = spec_.find("fit_allowance").value_or(Length());
+    const Length wall = get("mortise.from_face") + shop_.size(Length(), mortise_width_ - fit);
+    const Length width = thickness_ - wall;
+    const auto replaced = [](const SpecLength& it) {
+      return it.key.starts_with("groove") || it.key.starts_with("panel.raise") ||
+             it.key == "panel.allowance" || it.key == "panel.thickness" ||
+             it.key == "tenon_depth" || it.key == "tenon.muntin_depth" ||
+             it.key == "tenon.haunch_depth";
+    };
+    const auto flatten = [&](auto& panels) {
+      std::erase_if(panels.lengths, replaced);
+      panels.rebate.clear();
+      panels.raised.clear();
+      panels.profile.clear();
+      panels.lengths.push_back({"panel.thickness", shop_.size(floor_half(width), width)});
+    };
+    flatten(spec_);
+    for (TierPanels& tier : spec_.tiers)
+      flatten(tier);
+    put("edge.depth", groove_depth_);
+    put("edge.width", width);
+    put("tenon_depth", shop_.size(groove_depth_ + mm(3), stile_ - mm(8)));
+    put("tenon.muntin_depth",
+        shop_.size(groove_depth_ + mm(3), floor_half(narrowest_rail()) - mm(4)));
+    const Length past = std::min(get("tenon_depth"), get("tenon.muntin_depth")) -
+                        get("tenon.bottom_clearance") - mm(1);
+    put("tenon.haunch_depth", shop_.fit(groove_depth_, std::max(groove_depth_, past)));
+  }
+
+  /// The same leaf with moulded edges, as deep as there is wood before groove and mortise and no
+  /// wider than the tenons are deep.
+  void make_moulded() {
+    const bool both = dice_.chance(25);
+    const auto room = [&](Length from_face, Length width) {
+      return both ? std::min(from_face, thickness_ - from_face - width) : from_face;
+    };
+    const Length around = std::min(room(get("groove.from_face"), groove_width_),
+                                   room(get("mortise.from_face"), mortise_width_));
+    const Length tenon = std::min(get("tenon_depth"), get("tenon.muntin_depth"));
+    const Length most = std::min({around - mm(1), tenon, floor_divide(muntin_, 3)});
+    if (most < mm(2)) return;
+    spec_.edge = "coped";
+    spec_.moulded_faces = both ? "both" : "front";
+    const std::array<std::string, 3> profiles{"bevel", "ovolo", "cove"};
+    spec_.moulding = profiles[static_cast<std::size_t>(dice_.between(0, 2))];
+    const Length width =
+        dice_.chance(15) && tenon <= most ? tenon : shop_.size(mm(1), most - hundredths(50));
+    const Length fillet = dice_.chance(30) ? Length() : shop_.fit(Length(), most - width);
+    put("edge.fillet", std::min(fillet, most - width));
+    put("edge.width", width);
+    put("edge.depth", width + get("edge.fillet"));
+    if (dice_.chance(50)) make_mitred(width);
+  }
+
+  /// The mouldings mitred: tenons go past the groove from shoulders that are set back.
+  void make_mitred(Length width) {
+    spec_.edge = "mitred";
+    std::erase_if(spec_.lengths, [](const SpecLength& it) {
+      return it.key == "tenon_depth" || it.key == "tenon.muntin_depth" ||
+             it.key == "tenon.haunch_depth";
+    });
+    put("tenon_depth", shop_.size(groove_depth_ + mm(4), stile_ - width - mm(8)));
+    put("tenon.muntin_depth",
+        shop_.size(groove_depth_ + mm(4), floor_half(narrowest_rail()) - width - mm(4)));
+    const Length past = std::min(get("tenon_depth"), get("tenon.muntin_depth")) -
+                        get("tenon.bottom_clearance") - mm(1);
+    const Length least = std::max(groove_depth_ - width, Length());
+    put("tenon.haunch_depth", shop_.fit(least, std::max(least, past)));
+  }
+
   void leave_out() {
     const auto share = static_cast<int>(dice_.between(0, 9)) * 10;
     auto& lengths = spec_.lengths;
@@ -480,6 +558,7 @@ class Scribe {
     if (!spec.rebate.empty() || !spec.raised.empty() || !spec.grain.empty() || !spec.kind.empty() ||
         !spec.tiers.empty())
       add("panel");
+    if (!spec.edge.empty()) add("edge");
     return keys;
   }
 
@@ -497,6 +576,11 @@ class Scribe {
       if (!known) members.push_back({rest, value(spec, stem + rest)});
     }
     if (key == "panel" && !spec.kind.empty()) members.push_back({"kind", quoted(spec.kind)});
+    if (key == "edge") members.push_back({"kind", quoted(spec.edge)});
+    if (key == "edge" && !spec.moulding.empty())
+      members.push_back({"profile", quoted(spec.moulding)});
+    if (key == "edge" && !spec.moulded_faces.empty())
+      members.push_back({"faces", quoted(spec.moulded_faces)});
     if (key == "panel" && !spec.rebate.empty()) members.push_back({"rebate", quoted(spec.rebate)});
     if (key == "panel" && !spec.raised.empty()) members.push_back({"raised", quoted(spec.raised)});
     if (key == "panel.raise" && !spec.profile.empty())

@@ -55,7 +55,9 @@ struct DoorSpec {
   std::vector<SpecRail> rails;  // empty: left out
   PanelsAs panels_as = PanelsAs::left_out;
   std::vector<int> across;  // panels in each tier from the top
-  std::string rebate;       // empty: left out; so the rest
+  std::string edge;         // empty: left out; so the rest
+  std::string moulding, moulded_faces;
+  std::string rebate;
   std::string raised, profile;
   std::string grain;
   std::string kind;               // of panels: "solid", "board"

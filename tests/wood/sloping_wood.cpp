@@ -130,6 +130,18 @@ bool share_at_points(const Piece& a, const Piece& b) {
   return share_beside_slopes(a, b, random) || share_beside_slopes(b, a, random);
 }
 
+bool just_one_holds(const Piece& a, const Piece& b, const Box& where) {
+  constexpr int kPoints = 200;
+  Random random(2);
+  for (int i = 0; i < kPoints; ++i) {
+    Point at{};
+    for (std::size_t axis = 0; axis < 3; ++axis)
+      at[axis] = between(random, steps(where.low[axis]), steps(where.high[axis]));
+    if (holds(a, at) == holds(b, at)) return false;
+  }
+  return true;
+}
+
 double counted_volume(const Piece& piece, int points) {
   const int side = static_cast<int>(std::ceil(std::cbrt(points)));
   long held = 0;

@@ -19,6 +19,10 @@ bool holds(const Piece& piece, const Point& point);
 /// inside the slopes of either, 0.002 mm from their faces.
 bool share_at_points(const Piece& a, const Piece& b);
 
+/// Whether at each of many points of a box of the assembly there is wood of one of the two pieces,
+/// and not of both.
+bool just_one_holds(const Piece& a, const Piece& b, const Box& where);
+
 /// The piece's wood in cubic millimetres, by points in a grid of at least `points`.
 double counted_volume(const Piece& piece, int points);
 

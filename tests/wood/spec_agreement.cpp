@@ -51,7 +51,7 @@ class Comparison {
     tiers();
     grooves();
     for (const Joint& joint : assembly_.joints) {
-      if (joint.kind == "panel-in-groove") {
+      if (joint.design.bite) {
         panel_edge(joint);
       } else {
         tenon(joint);
@@ -164,7 +164,13 @@ class Comparison {
   }
 
   /// Muntin tenons deeper than a rail is wide reach into the next tier; how far they may.
-  Length muntin_depth() const { return given("tenon.muntin_depth").value_or(Length()); }
+  Length muntin_depth() const {
+    return given("tenon.muntin_depth").value_or(Length()) +
+           (spec_.edge == "mitred" ? given("edge.width").value_or(mm_of_default_moulding())
+                                   : Length());
+  }
+  /// The wider of those that are taken where nothing is said.
+  static Length mm_of_default_moulding() { return Length::from_mm_thousandths(9'525); }
 
   void tier(std::size_t index, const std::vector<const Piece*>& uprights) {
     std::vector<Length> sights;
@@ -187,9 +193,15 @@ class Comparison {
   void grooves() {
     for (const Piece& piece : assembly_.pieces) {
       for (const Feature& feature : piece.features) {
-        if (feature.kind != "groove") continue;
-        for (const Box& cut : feature.cuts)
-          groove(piece, cut);
+        const bool rebate = feature.kind == "rebate" && piece.role != "panel";
+        expect_true("a groove in a rebated frame, or a rebate in another",
+                    (feature.kind != "groove" || spec_.edge != "rebated") &&
+                        (!rebate || spec_.edge == "rebated"));
+        if (feature.kind == "moulding") moulding(piece, feature);
+        for (const Box& cut : feature.cuts) {
+          if (feature.kind == "groove") groove(piece, cut);
+          if (rebate) edge_rebate(piece, cut);
+        }
       }
     }
   }
@@ -221,6 +233,32 @@ class Comparison {
     expect("groove width for a board", width, least);
   }
 
+  void edge_rebate(const Piece& piece, const Box& cut) {
+    expect("rebate depth", cut.extent(1), given("edge.depth"));
+    expect("rebate width", cut.extent(2), given("edge.width"));
+    expect("rebate's back", cut.high[2], piece.blank[2]);
+    expect("rebate length", cut.extent(0), piece.blank[0]);
+  }
+
+  /// On as many faces as the spec says, over the whole length, as wide and deep as it says.
+  void moulding(const Piece& piece, const Feature& feature) {
+    expect_true("a moulding on an edge that is not coped",
+                spec_.edge == "coped" || spec_.edge == "mitred");
+    const bool both = spec_.moulded_faces == "both";
+    expect_true("faces moulded",
+                spec_.moulded_faces.empty() || feature.prisms.size() == (both ? 2U : 1U));
+    for (const Prism& prism : feature.prisms) {
+      Length low = prism.outline[0].u;
+      Length high = low;
+      for (const Corner& corner : prism.outline) {
+        low = std::min(low, corner.u);
+        high = std::max(high, corner.u);
+      }
+      expect("moulding width", high - low, given("edge.width"));
+      expect("moulding length", prism.to - prism.from, piece.blank[0]);
+    }
+  }
+
   bool all_stubs() const {
     return std::none_of(assembly_.joints.begin(), assembly_.joints.end(),
                         [](const Joint& joint) { return joint.kind == "mortise-and-tenon"; });
@@ -238,7 +276,19 @@ class Comparison {
   }
 
   /// Depth of the groove that a joint's tenon passes: all grooves of a leaf are alike.
-  MaybeLength groove_depth() const { return given("groove_depth"); }
+  /// Of rebated ones the depth of the rebate.
+  MaybeLength groove_depth() const {
+    return given(spec_.edge == "rebated" ? "edge.depth" : "groove_depth");
+  }
+
+  /// What a tenon loses at an inner edge: the groove, or a mitred moulding if that is wider.
+  MaybeLength lost_at_edge() const {
+    const MaybeLength groove = groove_depth();
+    if (spec_.edge != "mitred") return groove;
+    const MaybeLength moulding = given("edge.width");
+    if (!groove || !moulding) return {};
+    return std::max(*groove, *moulding);
+  }
 
   void tenon(const Joint& joint) {
     const bool muntin = assembly_.pieces[joint.enters].role == "muntin";
@@ -261,7 +311,7 @@ class Comparison {
     expect("tenon thickness", joint.tenon->thickness, given("tenon.thickness"));
     expect("mortise width", joint.mortise->width, given("mortise.width"));
     expect("mortise from the face", joint.mortise->from_face, given("mortise.from_face"));
-    expect("mortise depth", joint.mortise->depth - joint.tenon->depth,
+    expect("mortise depth", joint.mortise->depth - joint.tenon->depth - joint.tenon->set_back,
            given("tenon.bottom_clearance"));
     if (joint.tenon->haunch_depth > Length()) {
       expect("haunch depth", joint.tenon->haunch_depth, given("tenon.haunch_depth"));
@@ -309,8 +359,8 @@ class Comparison {
     const Length last = from + each.back().from_foot + each.back().length - edge;
     const bool top = &piece == rails_.front();
     const bool bottom = &piece == rails_.back();
-    const MaybeLength low_loss = bottom ? given("tenon.relish") : groove_depth();
-    const MaybeLength high_loss = top ? given("tenon.relish") : groove_depth();
+    const MaybeLength low_loss = bottom ? given("tenon.relish") : lost_at_edge();
+    const MaybeLength high_loss = top ? given("tenon.relish") : lost_at_edge();
     if (low_loss) expect("lower edge of the tenon", first, low(piece, across) + *low_loss);
     if (high_loss) expect("upper edge of the tenon", last, high(piece, across) - *high_loss);
     divided(joint, edge, last - first, muntin);

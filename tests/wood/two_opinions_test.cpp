@@ -119,6 +119,10 @@ void spoil(Assembly& door, Dice& dice) {
     return;
   }
   Feature& feature = piece.features[any(piece.features.size())];
+  if (feature.cuts.empty()) {
+    piece.place.origin[axis] += by;
+    return;
+  }
   Box& cut = feature.cuts[any(feature.cuts.size())];
   Length& bound = (dice.chance(50) ? cut.low : cut.high)[axis];
   bound += by;

@@ -293,13 +293,51 @@ std::vector<Block> turned(std::vector<Block> blocks, const Heading& heading) {
 struct View {
   Block receiving_blank, entering_blank;
   std::vector<Block> receiving, entering;
-  std::vector<Block> mouths;    // cuts of the receiving piece from the edge that is entered
-  std::vector<Block> others;    // all its other cuts, and those right through from edge to edge
-  std::vector<Block> grooves;   // those mouths that are grooves
-  std::vector<Block> mortises;  // those cuts that serve this joint as mortises
-  Steps edge = 0;               // where the receiving piece begins
-  Steps end = 0;                // how far the entering piece comes
+  std::vector<Block> mouths;      // cuts of the receiving piece from the edge that is entered
+  std::vector<Block> others;      // all its other cuts, and those right through from edge to edge
+  std::vector<Block> grooves;     // those mouths that are grooves, rebates or seats of haunches
+  std::vector<Block> rebates;     // those that are rebates
+  std::optional<Block> cut_away;  // of the edge, where its moulding makes room for a shoulder
+  bool moulded = false;           // the edge that is entered
+  Steps moulded_front = 0;        // how deep, at the face side
+  Steps moulded_back = 0;         // and at the back
+  std::vector<Block> sockets;     // all mouths that are not
+  std::vector<Block> mortises;    // those cuts that serve this joint as mortises
+  Steps edge = 0;                 // where the receiving piece begins
+  Steps line = 0;                 // where the entering piece's shoulder stands
+  Steps end = 0;                  // how far the entering piece comes
 };
+
+/// The extent of a moulding's prism over its piece's width and thickness.
+struct MouldingExtent {
+  Length low, high, face, back;
+};
+
+MouldingExtent extent_of(const Prism& prism) {
+  MouldingExtent extent{prism.outline[0].u, prism.outline[0].u, prism.outline[0].v,
+                        prism.outline[0].v};
+  for (const Corner& corner : prism.outline) {
+    extent.low = std::min(extent.low, corner.u);
+    extent.high = std::max(extent.high, corner.u);
+    extent.face = std::min(extent.face, corner.v);
+    extent.back = std::max(extent.back, corner.v);
+  }
+  return extent;
+}
+
+void note_moulding(View& view, const Feature& feature, const Piece& piece, const Heading& heading) {
+  if (feature.kind != "moulding") return;
+  for (const Prism& prism : feature.prisms) {
+    const MouldingExtent extent = extent_of(prism);
+    const bool entered = heading.upwards ? extent.low == Length() : extent.high == piece.blank[1];
+    if (!entered) continue;
+    view.moulded = true;
+    if (extent.face == Length())
+      view.moulded_front = extent.back.steps();
+    else
+      view.moulded_back = (piece.blank[2] - extent.face).steps();
+  }
+}
 
 View view_of(const Assembly& assembly, const std::vector<Wood>& wood, std::size_t index) {
   const Joint& joint = assembly.joints[index];
@@ -312,6 +350,7 @@ View view_of(const Assembly& assembly, const std::vector<Wood>& wood, std::size_
   view.end = view.entering_blank.high[0];
   const Piece& piece = assembly.pieces[joint.receives];
   for (const Feature& feature : piece.features) {
+    note_moulding(view, feature, piece, joint.heading);
     const auto& joints = feature.joints;
     const bool serves = std::find(joints.begin(), joints.end(), index) != joints.end();
     for (const Box& box : feature.cuts) {
@@ -321,10 +360,17 @@ View view_of(const Assembly& assembly, const std::vector<Wood>& wood, std::size_
       if (!mouth || (!serves && cut.high[0] == view.receiving_blank.high[0])) {
         view.others.push_back(cut);
       }
-      if (mouth && feature.kind == "groove") view.grooves.push_back(cut);
+      const bool rebate = feature.kind == "rebate" && piece.role != "panel";
+      if (mouth && (feature.kind == "groove" || feature.kind == "haunching" ||
+                    feature.kind == "moulding-mitre" || rebate))
+        view.grooves.push_back(cut);
+      if (mouth && rebate) view.rebates.push_back(cut);
+      if (serves && feature.kind == "moulding-mitre") view.cut_away = cut;
+      if (mouth && !rebate && feature.kind != "moulding-mitre") view.sockets.push_back(cut);
       if (serves && feature.kind == "mortise") view.mortises.push_back(cut);
     }
   }
+  view.line = view.cut_away ? view.cut_away->high[0] : view.edge;
   return view;
 }
 
@@ -359,11 +405,15 @@ std::vector<Block> put_together(std::vector<Block> blocks) {
 /// The entering wood's end, as one block one step deep for each tenon.
 std::vector<Block> ends(const View& view) {
   std::vector<Block> slices;
+  std::vector<Block> at_faces;  // beside a tenon: a cope that is as long
   for (const Block& block : view.entering) {
     if (block.high[0] != view.end) continue;
-    slices.push_back({{view.end - 1, block.low[1], block.low[2]}, block.high});
+    const bool at_a_face =
+        block.low[2] == view.entering_blank.low[2] || block.high[2] == view.entering_blank.high[2];
+    (view.moulded && at_a_face ? at_faces : slices)
+        .push_back({{view.end - 1, block.low[1], block.low[2]}, block.high});
   }
-  return put_together(std::move(slices));
+  return put_together(slices.empty() ? std::move(at_faces) : std::move(slices));
 }
 
 /// True when `cut` reaches into another cut or a face of its piece, other than by the edge that is
@@ -382,8 +432,11 @@ bool breaks_out(const View& view, const Block& cut) {
 bool is_stub(const Joint& joint) {
   return joint.kind == "stub-tenon";
 }
+bool is_bedded(const Joint& joint) {
+  return joint.kind == "panel-in-rebate";
+}
 bool is_panel(const Joint& joint) {
-  return joint.kind == "panel-in-groove";
+  return joint.kind == "panel-in-groove" || is_bedded(joint);
 }
 bool is_tenon(const Joint& joint) {
   return joint.kind == "mortise-and-tenon";
@@ -492,7 +545,8 @@ class Judge {
     const Joint& joint = assembly_.joints[index];
     const Piece& receives = assembly_.pieces[joint.receives];
     const Piece& enters = assembly_.pieces[joint.enters];
-    const bool right = naming(receives, "groove", index) == (is_tenon(joint) ? 0 : 1) &&
+    const std::string_view holds = is_bedded(joint) ? "rebate" : "groove";
+    const bool right = naming(receives, holds, index) == (is_tenon(joint) ? 0 : 1) &&
                        naming(receives, "mortise", index) == (is_tenon(joint) ? 1 : 0) &&
                        naming(enters, "tenon", index) == (is_panel(joint) ? 0 : 1);
     if (!right) {
@@ -565,6 +619,10 @@ class Judge {
     for (const Block& tenon : tenons)
       measure_tenon(index, view, tenon, broken);
     shoulders_seat(index, view);
+    if (view.cut_away)
+      mitre_fits(index, view);
+    else if (view.moulded)
+      cope_fits(index);
     if (undivided(joint)) {
       report(FaultKind::undivided, joint_name(index) + ": tenons with no gap between them");
       return;
@@ -656,39 +714,145 @@ class Judge {
   /// In front of and behind all that is cut into the edge, the shoulder lies on it in its whole
   /// width.
   void shoulders_seat(std::size_t index, const View& view) {
+    if (!view.rebates.empty()) {
+      long_and_short_seat(index, view);
+      return;
+    }
     const Block& blank = view.entering_blank;
     Steps front = blank.high[2];
     Steps back = blank.low[2];
-    for (const Block& cut : view.mouths) {
+    for (const Block& cut : view.sockets) {
       if (empty(common(seen_along(cut, 0), seen_along(blank, 0)))) continue;
       front = std::min(front, cut.low[2]);
       back = std::max(back, cut.high[2]);
     }
-    const Rect whole = seen_along(blank, 0);
-    seat(index, view, {whole.low, {whole.high[0], front}}, "front");
-    seat(index, view, {{whole.low[0], back}, whole.high}, "back");
+    Rect whole = seen_along(blank, 0);
+    if (view.cut_away) {
+      whole.low[0] = view.cut_away->low[1];
+      whole.high[0] = view.cut_away->high[1];
+    } else {
+      whole.low[1] += view.moulded_front;
+      whole.high[1] -= view.moulded_back;
+    }
+    lies_on(index, view, {whole.low, {whole.high[0], front}}, view.line, "front");
+    lies_on(index, view, {{whole.low[0], back}, whole.high}, view.line, "back");
   }
 
-  void seat(std::size_t index, const View& view, const Rect& shoulder, const std::string& name) {
-    std::vector<Rect> contact;
-    for (const Block& mine : view.entering) {
-      if (mine.high[0] != view.edge) continue;
-      for (const Block& theirs : view.receiving) {
-        if (theirs.low[0] != view.edge) continue;
-        const Rect both = common(seen_along(mine, 0), seen_along(theirs, 0));
-        if (!empty(both)) contact.push_back(both);
-      }
+  /// Where the receiving piece is rebated, the front shoulder lies on its edge and the back one on
+  /// the rebate's bottom; its own rebates are taken out of the entering piece.
+  void long_and_short_seat(std::size_t index, const View& view) {
+    const Block& blank = view.entering_blank;
+    const Block& rebate = view.rebates.front();
+    Steps front = blank.high[2];
+    Steps back = blank.low[2];
+    for (const Block& cut : view.sockets) {
+      if (empty(common(seen_along(cut, 0), seen_along(blank, 0)))) continue;
+      front = std::min(front, cut.low[2]);
+      back = std::max(back, cut.high[2]);
     }
+    Rect behind{{blank.low[1], back}, {blank.high[1], blank.high[2]}};
+    const Piece& piece = assembly_.pieces[assembly_.joints[index].enters];
+    const Steps own = rebate.high[0] - rebate.low[0];
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "rebate") continue;
+      const bool low = feature.cuts.front().low[1] == Length();
+      (low ? behind.low[0] : behind.high[0]) += low ? own : -own;
+    }
+    lies_on(index, view, {{blank.low[1], blank.low[2]}, {blank.high[1], front}}, view.edge,
+            "front");
+    lies_on(index, view, behind, rebate.high[0], "back");
+  }
+
+  /// Over the moulding that a piece enters there is wood of just one of the two at every place,
+  /// but where the entering piece is moulded itself.
+  void cope_fits(std::size_t index) {
+    const Joint& joint = assembly_.joints[index];
+    const Piece& receives = assembly_.pieces[joint.receives];
+    const Piece& enters = assembly_.pieces[joint.enters];
+    const auto across = static_cast<std::size_t>(enters.place.axes[1]);
+    Box where = placed_blank(enters);
+    for (const Feature& feature : enters.features) {
+      if (feature.kind != "moulding") continue;
+      const MouldingExtent own = extent_of(feature.prisms.front());
+      if (own.low == Length())
+        where.low[across] += own.high;
+      else
+        where.high[across] -= own.high - own.low;
+    }
+    for (const Feature& feature : receives.features) {
+      if (feature.kind != "moulding") continue;
+      for (const Prism& prism : feature.prisms)
+        cope_fits(index, prism, where);
+    }
+  }
+
+  /// Where a moulding is cut away, between the mouldings' depth and all that is sunk into the edge,
+  /// there is wood of just one of the two at every place.
+  void mitre_fits(std::size_t index, const View& view) {
+    const Joint& joint = assembly_.joints[index];
+    const auto in = static_cast<std::size_t>(joint.heading.axis);
+    const Piece& receives = assembly_.pieces[joint.receives];
+    const Box edge = placed_blank(receives);
+    const Length deep = Length::from_steps(view.line - view.edge);
+    Box where = placed_blank(assembly_.pieces[joint.enters]);
+    where.low[in] = joint.heading.upwards ? edge.low[in] : edge.high[in] - deep;
+    where.high[in] = joint.heading.upwards ? edge.low[in] + deep : edge.high[in];
+    Steps front = view.receiving_blank.high[2];
+    for (const Block& cut : view.sockets)
+      if (!empty(common(seen_along(cut, 0), seen_along(view.entering_blank, 0))))
+        front = std::min(front, cut.low[2]);
+    where.low[2] = Length::from_steps(view.moulded_front);
+    where.high[2] = Length::from_steps(front);
+    if (!just_one_holds(receives, assembly_.pieces[joint.enters], where))
+      report(FaultKind::shoulder, joint_name(index) + ": the mitre does not fit");
+  }
+
+  void cope_fits(std::size_t index, const Prism& prism, Box where) {
+    const Joint& joint = assembly_.joints[index];
+    const Piece& receives = assembly_.pieces[joint.receives];
+    const MouldingExtent extent = extent_of(prism);
+    const bool entered =
+        joint.heading.upwards ? extent.low == Length() : extent.high == receives.blank[1];
+    if (!entered) return;
+    const auto in = static_cast<std::size_t>(joint.heading.axis);
+    where.low[in] = receives.place.origin[in] + extent.low;
+    where.high[in] = receives.place.origin[in] + extent.high;
+    where.low[2] = receives.place.origin[2] + extent.face;
+    where.high[2] = receives.place.origin[2] + extent.back;
+    for (std::size_t axis = 0; axis < 3; ++axis)
+      if (where.low[axis] >= where.high[axis]) return;
+    if (!just_one_holds(receives, assembly_.pieces[joint.enters], where))
+      report(FaultKind::shoulder, joint_name(index) + ": the cope does not fit its moulding");
+  }
+
+  void lies_on(std::size_t index, const View& view, const Rect& shoulder, Steps place,
+               const std::string& name) {
+    std::vector<Rect> contact;
+    for (const Block& mine : view.entering)
+      for (const Block& theirs : view.receiving)
+        if (mine.high[0] == place && theirs.low[0] == place)
+          contact.push_back(common(seen_along(mine, 0), seen_along(theirs, 0)));
     if (covered(shoulder, contact)) return;
     report(FaultKind::shoulder, joint_name(index) + ": the " + name + " shoulder is not seated");
   }
 
   /// Whatever stands beyond the shoulder and stops short of the tenon's end is a haunch.
+  /// In front of a rebate and over a moulding only between the tenon's cheeks; the rest is the long
+  /// shoulder.
   static std::vector<Block> haunches(const View& view) {
     std::vector<Block> found;
+    const std::vector<Block> tenons = ends(view);
     for (Block block : view.entering) {
-      if (block.high[0] <= view.edge || block.high[0] >= view.end) continue;
-      block.low[0] = view.edge;
+      if (block.high[0] <= view.line || block.high[0] >= view.end) continue;
+      const bool at_a_face = block.low[2] == view.entering_blank.low[2] ||
+                             block.high[2] == view.entering_blank.high[2];
+      if (view.moulded && !view.cut_away && at_a_face) continue;
+      if (!view.rebates.empty()) {
+        block.low[2] = std::max(block.low[2], tenons.front().low[2]);
+        block.high[2] = std::min(block.high[2], tenons.front().high[2]);
+        if (block.low[2] >= block.high[2]) continue;
+      }
+      block.low[0] = view.line;
       found.push_back(block);
     }
     return put_together(std::move(found));
@@ -721,7 +885,15 @@ class Judge {
         std::any_of(view.grooves.begin(), view.grooves.end(),
                     [&](const Block& groove) { return common(groove, haunch) == haunch; });
     if (!housed) report(FaultKind::haunch, joint_name(index) + ": a haunch outside the groove");
-    const Play cheeks = play(view.receiving, haunch, 2);
+    Block in_wood = haunch;
+    for (const Block& rebate : view.rebates)  // where its own long shoulder is behind it
+      in_wood.low[0] = std::max(in_wood.low[0], rebate.high[0]);
+    for (const Block& mouth : view.mouths)  // or a wider groove beside a seat of its own
+      if (view.cut_away && mouth.low[1] <= view.receiving_blank.low[1] &&
+          mouth.high[1] >= view.receiving_blank.high[1])
+        in_wood.low[0] = std::max(in_wood.low[0], mouth.high[0]);
+    if (!has_volume(in_wood)) return;
+    const Play cheeks = play(view.receiving, in_wood, 2);
     const auto& fit = assembly_.joints[index].design.cheeks;
     if (fit && cheeks.total() == fit->steps()) return;
     const bool wide = fit && (!cheeks.total() || *cheeks.total() > fit->steps());
@@ -747,7 +919,8 @@ class Judge {
     }
     for (std::size_t i = 0; i < tenons.size(); ++i) {
       const Block& tenon = tenons[i];
-      same(index, "tenon depth", view.end - view.edge, said.depth);
+      same(index, "tenon depth", view.end - view.line, said.depth);
+      same(index, "shoulder set back", view.line - view.edge, said.set_back);
       same(index, "tenon thickness", tenon.high[2] - tenon.low[2], said.thickness);
       same(index, "tenon from face", tenon.low[2] - view.entering_blank.low[2], said.from_face);
       same(index, "tenon from edge", tenon.low[1] - foot, said.each[i].from_edge);
@@ -834,6 +1007,10 @@ class Judge {
           return has_volume(common(groove, seen)) && breaks_out(view, groove);
         });
     const Play cheeks = play(view.receiving, seen, 2);
+    if (is_bedded(joint)) {
+      measure_bed(index, view, seen, tongues.front());
+      return;
+    }
     const bool flat = assembly_.pieces[joint.enters].features.empty();
     if (flat && cheeks.even() && joint.design.cheeks &&
         *cheeks.total() > joint.design.cheeks->steps()) {
@@ -844,6 +1021,16 @@ class Judge {
     const Reach bottom = reach(view.receiving, seen, 0, true);
     compare(index, "bottom", bottom.nearest, bottom.even, joint.design.bottom, broken);
     corners_are_free(index, view, tongues.front());
+  }
+
+  /// A panel lies on its rebate over all that is seen of it, and has room to its bottom.
+  void measure_bed(std::size_t index, const View& view, const Block& seen, const Block& tongue) {
+    const Joint& joint = assembly_.joints[index];
+    const Reach bed = reach(view.receiving, seen, 2, false);
+    compare(index, "bearing", bed.nearest, bed.even, joint.design.bearing, false);
+    const Reach bottom = reach(view.receiving, seen, 0, true);
+    compare(index, "bottom", bottom.nearest, bottom.even, joint.design.bottom, false);
+    corners_are_free(index, view, tongue);
   }
 
   Block within_sight(const Joint& joint, Block tongue) const {

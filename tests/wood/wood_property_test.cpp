@@ -99,9 +99,13 @@ TEST_CASE("a door that can be worked goes together as designed, whatever its spe
   });
   require_worked_share(tally, 70);
   if (seeds.count == 1) return;
-  const std::array<const char*, 12> kinds{"mortise-and-tenon",
+  const std::array<const char*, 16> kinds{"mortise-and-tenon",
                                           "stub-tenon",
                                           "panel-in-groove",
+                                          "panel-in-rebate",
+                                          "haunching",
+                                          "moulding",
+                                          "moulding-mitre",
                                           "divided tenon",
                                           "haunch",
                                           "rebate",

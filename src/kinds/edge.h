@@ -1,0 +1,74 @@
+// How the inner edges of a frame are worked, where they look at the panels.
+#pragma once
+
+#include <vector>
+
+#include "groove.h"
+#include "haunch/wood.h"
+
+namespace haunch {
+
+/// Square edges have a groove; rebated ones a rebate at the back, in which the panel lies. Moulded
+/// ones have a groove too; the ends of rails and muntins are coped over the moulding, or the
+/// moulding is mitred in the corners and cut away beyond.
+enum class EdgeKind { square, rebated, coped, mitred };
+
+/// A moulding stuck on an edge: a plain slope, a quarter round that stands out or one that is
+/// hollow.
+enum class Moulding { bevel, ovolo, cove };
+
+/// The faces that are moulded.
+enum class MouldedFaces { front, both };
+
+struct EdgeDesign {
+  EdgeKind kind = EdgeKind::square;
+  Moulding profile = Moulding::bevel;
+  MouldedFaces faces = MouldedFaces::front;
+  Length width;   // of the moulding, across the piece from its sight edge
+  Length depth;   // of it, into the thickness
+  Length fillet;  // of that, straight down from the face before the profile begins
+
+  bool rebated() const { return kind == EdgeKind::rebated; }
+  bool mitred() const { return kind == EdgeKind::mitred; }
+  bool moulded() const { return kind == EdgeKind::coped || mitred(); }
+  /// How far a shoulder stands past the sight edge, where the moulding is cut away for it.
+  Length set_back() const { return mitred() ? width : Length(); }
+  /// Haunches have seats of their own where no groove goes past the shoulder.
+  bool own_haunch() const { return rebated() || mitred(); }
+  bool moulded_back() const { return moulded() && faces == MouldedFaces::both; }
+};
+
+/// A place on a moulding: how far from the sight edge, and how deep below the face.
+struct MouldingPoint {
+  Length from_edge, deep;
+};
+
+/// The moulding's outline from its border on the face to the sight edge. Stile and cope are cut
+/// from the same, so that they meet exactly.
+std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge);
+
+/// Sticks the moulding along the whole length of one edge of a piece.
+void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& design);
+
+/// What a coped end of a piece loses so that it fits over the moulding: of its cheek at the face
+/// side or the back, from the tenon's tip to its shoulder.
+struct Cope {
+  std::vector<Box> cuts;
+  std::vector<Prism> prisms;
+};
+
+/// `depth` of the tenon, `cheek` from the blank's face (or back) to the tenon.
+Cope cope_of(const Triple& blank, const EdgeDesign& edge, Length depth, Length cheek, bool high_end,
+             bool at_back);
+
+/// Which of an entering piece's two edges are moulded, and so mitred at its ends.
+struct MitredEdges {
+  bool low = false, high = false;
+};
+
+/// Cuts the moulding away on `receives` where `enters` comes through it, mitred at the entering
+/// piece's moulded edges, and the counterpart on the end of that.
+void mitre_moulding(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
+                    Length width, MitredEdges edges);
+
+}  // namespace haunch
