@@ -20,6 +20,27 @@ void refuse_stubs(DoorLedger& ledger, const DoorPlan& plan) {
   }
 }
 
+/// A joint that comes out at the outer edge, where a rebate is worked; and one that the groove
+/// along an arch runs into.
+void refuse_beside_rebates(DoorLedger& ledger, const DoorPlan& plan) {
+  const FramePlan& frame = plan.frame;
+  const bool rebated =
+      frame.opening.meets == Meets::rebate || (frame.pair && frame.pair->lap > Length());
+  for (const JointPlace place : {JointPlace::corner, JointPlace::middle}) {
+    const JointWord joint = plan.join.at(place);
+    const bool comes_out = joint == JointWord::through || joint == JointWord::bridle;
+    if (rebated && comes_out && plan.occurs(place))
+      ledger.problem({"joint"},
+                     fmt::format("\"{}\" joints come out where the stiles are rebated; take "
+                                 "another joint, or square edges",
+                                 joint_word(joint)));
+  }
+  if (frame.arch && plan.join.at(JointPlace::corner) == JointWord::loose)
+    ledger.problem({"joint"},
+                   "\"loose\" joints run into the groove along an arch; take another joint for the "
+                   "corners, or the arch out");
+}
+
 /// Keys that say something of a joint that the leaf does not have.
 void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
   struct Owned {
@@ -146,6 +167,7 @@ void settle_joints(DoorLedger& ledger, DoorPlan& plan) {
     if (plan.has_mortises_at(place) && join.at(place) != JointWord::twin)
       join.single_mortises = true;
   refuse_stubs(ledger, plan);
+  refuse_beside_rebates(ledger, plan);
   refuse_unused(ledger, plan);
   refuse_beside_others(ledger, plan);
 }

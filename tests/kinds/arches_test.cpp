@@ -138,6 +138,7 @@ TEST_CASE("What an arch cannot be is told at its key") {
         "/panels");
   CHECK(refused_at(arched_mm(R"("arch": {"rise": 90}, "panel": {"raised": "front"})")) ==
         "/panel/raised");
+  CHECK(refused_at(arched_mm(R"("arch": {"rise": 90}, "joint": "loose")")) == "/joint");
 }
 
 TEST_CASE("Through its seasons a panel keeps clear of its arch") {

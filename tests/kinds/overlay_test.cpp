@@ -129,6 +129,9 @@ TEST_CASE("What an overlay or rebated leaf cannot be is told at its key") {
   CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "lap": 57)")) == "/lap");
   CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "tenon": {"relish": 10})")) == "/tenon/relish");
   CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "hinges": {"number": 2})")) == "/hinges");
+  CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "joint": "through")")) == "/joint");
+  CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "joint": "bridle")")) == "/joint");
+  CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "joint": "twin", "thickness": 40)")).empty());
 }
 
 TEST_CASE("Through its seasons an overlay leaf keeps its lap, a rebated one its gap and its lap") {

@@ -123,6 +123,7 @@ TEST_CASE("What a pair cannot be is told at its key") {
   CHECK(refused_at(house_mm(R"("meeting_lap": 13)")) == "/meeting_lap");
   CHECK(refused_at(house_mm(R"("active": "left")")) == "/active");
   CHECK(refused_at(pair_mm(R"("meeting_lap": 3)")) == "/meeting_lap");
+  CHECK(refused_at(pair_mm(R"("meeting_lap": 13, "joint": "through")")) == "/joint");
   CHECK(refused_at(pair_mm(R"("meeting_lap": 90)")) == "/meeting_lap");
   CHECK(refused_at(pair_mm(R"("meeting_lap": 13, "meeting_rest": 44)")) == "/meeting_rest");
   CHECK(refused_at(pair_mm(R"("meeting_rest": 2)")) == "/meeting_rest");
