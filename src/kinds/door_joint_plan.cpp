@@ -20,27 +20,6 @@ void refuse_stubs(DoorLedger& ledger, const DoorPlan& plan) {
   }
 }
 
-/// A joint that comes out at the outer edge, where a rebate is worked; and one that the groove
-/// along an arch runs into.
-void refuse_beside_rebates(DoorLedger& ledger, const DoorPlan& plan) {
-  const FramePlan& frame = plan.frame;
-  const bool rebated =
-      frame.opening.meets == Meets::rebate || (frame.pair && frame.pair->lap > Length());
-  for (const JointPlace place : {JointPlace::corner, JointPlace::middle}) {
-    const JointWord joint = plan.join.at(place);
-    const bool comes_out = joint == JointWord::through || joint == JointWord::bridle;
-    if (rebated && comes_out && plan.occurs(place))
-      ledger.problem({"joint"},
-                     fmt::format("\"{}\" joints come out where the stiles are rebated; take "
-                                 "another joint, or square edges",
-                                 joint_word(joint)));
-  }
-  if (frame.arch && plan.join.at(JointPlace::corner) == JointWord::loose)
-    ledger.problem({"joint"},
-                   "\"loose\" joints run into the groove along an arch; take another joint for the "
-                   "corners, or the arch out");
-}
-
 /// Keys that say something of a joint that the leaf does not have.
 void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
   struct Owned {
@@ -80,25 +59,27 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
   }
 }
 
-/// Laps and mitres take up the whole of a corner, so that nothing else can be worked there; and an
-/// arch leaves dowels no straight edge.
+/// Joints that come out at a stile's outer edge leave nothing there for a rebate. Along an arch
+/// there is no straight edge for dowels, and the groove runs into loose tenons.
 void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
   const FramePlan& frame = plan.frame;
-  const JointWord corner = plan.join.at(JointPlace::corner);
-  const bool taken_up = corner == JointWord::half_lap || corner == JointWord::mitre;
-  if (frame.arch && (taken_up || corner == JointWord::dowel))
-    ledger.problem({"joint", "arch"},
-                   fmt::format("the ends of an arched top rail are tenons, not \"{}\"; choose "
-                               "another joint for the corners",
-                               joint_word(corner)));
-  const bool lapped = plan.has(JointWord::half_lap) || corner == JointWord::mitre;
-  const bool rebated =
-      frame.opening.meets == Meets::rebate || (frame.pair && frame.pair->lap > Length());
-  if (rebated && lapped)
-    ledger.problem({"joint", "meets"},
-                   fmt::format("a leaf whose edges are rebated has no \"{}\" joints; choose "
-                               "another",
-                               joint_word(taken_up ? corner : JointWord::half_lap)));
+  for (const JointPlace place : {JointPlace::corner, JointPlace::middle}) {
+    if (!plan.occurs(place)) continue;
+    const JointWord joint = plan.join.at(place);
+    const bool lapped = joint == JointWord::half_lap || joint == JointWord::mitre;
+    const bool comes_out = lapped || joint == JointWord::through || joint == JointWord::bridle;
+    const bool apart = lapped || joint == JointWord::dowel || joint == JointWord::loose;
+    if (frame.rebated_outside() && comes_out)
+      ledger.problem({"joint", "meets"},
+                     fmt::format("a leaf whose edges are rebated has no \"{}\" joints; choose "
+                                 "another",
+                                 joint_word(joint)));
+    if (frame.arch && apart && place == JointPlace::corner)
+      ledger.problem({"joint", "arch"},
+                     fmt::format("the ends of an arched top rail are tenons, not \"{}\"; choose "
+                                 "another joint for the corners",
+                                 joint_word(joint)));
+  }
 }
 
 /// The cutter nearest to a fifth of the thickness, the larger of two as near.
@@ -167,7 +148,6 @@ void settle_joints(DoorLedger& ledger, DoorPlan& plan) {
     if (plan.has_mortises_at(place) && join.at(place) != JointWord::twin)
       join.single_mortises = true;
   refuse_stubs(ledger, plan);
-  refuse_beside_rebates(ledger, plan);
   refuse_unused(ledger, plan);
   refuse_beside_others(ledger, plan);
 }
