@@ -122,6 +122,7 @@ struct Clearances {
   std::optional<Length> bite;          // how deep a panel's edge stands in its groove
   std::optional<Length> bearing = {};  // to the ledge or rebate that the entering piece rests on
   std::optional<Length> edge = {};     // of what has wood at one edge only: there
+  std::optional<Length> draw = {};     // of a pin: how far it pulls a tenon home
 };
 
 /// Where a tenon or haunch stands in its piece's width, from the low edge (foot or left).

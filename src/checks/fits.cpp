@@ -290,6 +290,8 @@ void check_fits(Bench& bench) {
     const Joint& joint = bench.assembly.joints[number];
     if (joint.design.bite)
       check_panel_edge(bench, number);
+    else if (joint.kind == "pin")
+      continue;  // a pin fills its hole, and draws: see check_pins
     else if (joint.kind == "dowel")
       check_dowel(bench, number);
     else if (joint.kind == "half-lap")

@@ -7,6 +7,7 @@
 
 #include "frame_page.h"
 #include "leaf_page.h"
+#include "pin_page.h"
 #include "report.h"
 #include "sawn.h"
 
@@ -1117,8 +1118,8 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
          moulding_mitre_page(wood, lengths) + mortise_page(wood, lengths) +
          haunching_page(wood, lengths) + tenon_page(wood, lengths) +
          loose_tenon_page(wood, lengths) + lap_page(wood, lengths) + mitre_page(wood, lengths) +
-         hole_page(wood, lengths) + wedge_page(wood, lengths) + rebate_page(wood, lengths) +
-         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
+         hole_page(wood, lengths) + pin_page(wood, lengths) + wedge_page(wood, lengths) +
+         rebate_page(wood, lengths) + raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
          leaf_page(wood, lengths) + frame_page(wood, lengths);
 }
 

@@ -215,6 +215,7 @@ void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
   if (joint.design.bite) json.member("bite", *joint.design.bite);
   if (joint.design.bearing) json.member("bearing", *joint.design.bearing);
   if (joint.design.edge) json.member("edge", *joint.design.edge);
+  if (joint.design.draw) json.member("draw", *joint.design.draw);
   json.close_object();
   json.close_object();
 }

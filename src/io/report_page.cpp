@@ -117,7 +117,11 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
       "\n" + table.text(lengths, 2);
   const bool horns = std::any_of(report.cutlist.begin(), report.cutlist.end(),
                                  [](const CutRow& row) { return row.saw_length != row.length; });
-  if (horns) page += "  saw to: with a horn at each end, sawn off after glue-up\n";
+  const bool pins = std::any_of(report.cutlist.begin(), report.cutlist.end(),
+                                [](const CutRow& row) { return row.part == "pin"; });
+  if (horns)
+    page += "  saw to: with a horn at each end, sawn off after glue-up" +
+            std::string(pins ? "; pins with taper and waste" : "") + "\n";
   return page;
 }
 

@@ -140,7 +140,7 @@ constexpr std::string_view kReportSchema = R"schema({
       "type": "object",
       "properties": {
         "id": {"$ref": "#/$defs/joint_id"},
-        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "dowel", "half-lap", "mitre", "mitre-spline", "panel-in-groove", "panel-in-rebate", "housing", "rebated-corner"]},
+        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "pin", "dowel", "half-lap", "mitre", "mitre-spline", "panel-in-groove", "panel-in-rebate", "housing", "rebated-corner"]},
         "receives": {"type": "string"},
         "enters": {"type": "string"},
         "tenon": {
@@ -226,7 +226,8 @@ constexpr std::string_view kReportSchema = R"schema({
             "bottom": {"type": "number"},
             "bite": {"type": "number"},
             "bearing": {"type": "number"},
-            "edge": {"type": "number"}
+            "edge": {"type": "number"},
+            "draw": {"type": "number"}
           },
           "required": [],
           "additionalProperties": false

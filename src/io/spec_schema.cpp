@@ -281,6 +281,10 @@ Json door_properties() {
   all["mortise"]["properties"]["ends"] = {
       {"enum", {"squared", "tenon-rounded", "tenon-shortened"}},
       {"description", "what is done about the round ends that a cutter leaves"}};
+  all["pin"]["properties"]["at"] = {
+      {"enum", {"corner", "middle", "both"}},
+      {"description", "which rails' tenons are pinned; all that can be where it is left out"}};
+  all["pin"]["properties"]["number"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 2}};
   all["hangs"] = {{"enum", {"left", "right"}},
                   {"description", "the stile on the hinges; the other has the lock"}};
   all["hinges"]["properties"]["number"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 12}};

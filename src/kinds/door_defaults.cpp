@@ -83,6 +83,10 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.dowels = metric ? metric_dowels() : inch_dowels();
   d.dowel_clearance = pick(2'000, 1, 16);
   d.dowel_spacing = pick(100'000, 4, 1);
+  d.pin = house ? pick(10'000, 3, 8) : pick(6'000, 1, 4);
+  d.draw_in_hardwood = pick(1'500, 1, 16);
+  d.draw_in_softwood = pick(2'500, 3, 32);
+  d.draw_in_cabinets = pick(1'000, 1, 32);
   d.spline_room = pick(1'000, 1, 32);
   d.cutters = metric ? metric_cutters() : inch_cutters();
   d.size_step = pick(500, 1, 64);

@@ -42,6 +42,8 @@ struct DoorDefaults {
   std::vector<Length> cutters;  // rising
   std::vector<Length> dowels;   // diameters that are sold, rising
   Length dowel_clearance, dowel_spacing;
+  Length pin;  // diameter of those through tenons
+  Length draw_in_hardwood, draw_in_softwood, draw_in_cabinets;
   Length spline_room;
   Length size_step, fit_step;  // of remedies
 };

@@ -166,6 +166,9 @@ DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
     return joints;
   }
   if (key == "mortise.ends") return of(spec.ends.word.has_value(), spec.ends.by_shop);
+  if (key == "pin") return of(spec.of_pins, false);
+  if (key == "pin.at") return of(spec.pin_at.word.has_value(), spec.pin_at.by_shop);
+  if (key == "pin.number") return of(spec.pins_each.has_value(), spec.pins_each_by_shop);
   if (key == "panel.kind") return of(spec.kind.word.has_value(), spec.kind.by_shop);
   if (key == "panel.material") return of(!spec.material.empty(), spec.kind.by_shop);
   if (key == "panel.raised") return of(spec.raised.word.has_value(), spec.raised.by_shop);

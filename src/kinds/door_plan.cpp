@@ -33,6 +33,7 @@ void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& g
   settle_wedges(ledger, plan);
   settle_tenons(ledger, plan);
   settle_dowels(ledger, plan);
+  settle_pins(ledger, plan);
   settle_laps(ledger, plan);
   settle_mitres(ledger, plan);
   settle_panels(ledger, plan, gaps);

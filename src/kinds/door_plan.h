@@ -15,6 +15,7 @@
 #include "groove.h"
 #include "kind.h"
 #include "mitre.h"
+#include "pin.h"
 #include "raise.h"
 #include "tenon.h"
 
@@ -195,6 +196,7 @@ struct DoorPlan {
   MortiseDesign muntin_mortise;
   std::vector<DowelDesign> rail_dowels;  // of each rail; none in one that is joined otherwise
   DowelDesign muntin_dowels;
+  std::vector<PinDesign> rail_pins;  // of each rail; none in one that has no pins
   Length lap_from_face;           // of half-laps
   SplineDesign spline;            // of mitres
   std::vector<PanelPlan> panels;  // of each tier, from the top

@@ -70,6 +70,9 @@ void settle_tenons(DoorLedger& ledger, DoorPlan& plan);
 // door_dowel_plan.cpp
 void settle_dowels(DoorLedger& ledger, DoorPlan& plan);
 
+// door_pin_plan.cpp
+void settle_pins(DoorLedger& ledger, DoorPlan& plan);
+
 // door_lap_plan.cpp
 void settle_laps(DoorLedger& ledger, DoorPlan& plan);
 

@@ -62,6 +62,7 @@ class DoorSetter {
       add_panels(tier);
     add_loose_tenons();
     add_dowels();
+    drive_pins();
     add_splines();
     wedge_tenons();
     let_in(wood_, stiles_.low.piece, stiles_.high.piece, plan_.fittings);
@@ -124,6 +125,7 @@ class DoorSetter {
              const DowelDesign& dowels, std::optional<Length> receiver_shoulder);
   void add_loose_tenons();
   void add_dowels();
+  void drive_pins();
   void lap(std::size_t rail);
   void mitre_ends(std::size_t rail);
   void add_splines();
@@ -326,6 +328,19 @@ void DoorSetter::dowel(const GrooveRef& receives, std::size_t enters, Heading he
 void DoorSetter::add_dowels() {
   for (const DowelledEnd& end : dowelled_ends_)
     join_by_dowels(wood_, end.receives, end.enters, end.heading, end.dowels, end.receiver_shoulder);
+}
+
+/// Through the tenons of rails, each as its rail is pinned.
+void DoorSetter::drive_pins() {
+  const std::size_t joints = wood_.joints.size();
+  for (std::size_t number = 0; number < joints; ++number) {
+    const Joint& joint = wood_.joints[number];
+    if (!joint.tenon || !joint.mortise || !joint.has_shoulder) continue;
+    const std::size_t rail = joint.enters - kFirstRail;
+    if (joint.enters >= kFirstRail && rail < plan_.rail_pins.size() &&
+        !plan_.rail_pins[rail].empty())
+      pin_joint(wood_, number, plan_.rail_pins[rail]);
+  }
 }
 
 void DoorSetter::wedge_tenons() {

@@ -90,6 +90,16 @@ constexpr SizeKey kSizeKeys[] = {
      "wood between a hole and the groove beside it, and between two holes"},
     {"dowel.spacing", &D::dowel_spacing, kAboveZero, Change::size,
      "the most from the middle of one dowel to that of the next"},
+    {"pin.diameter", &D::pin_diameter, kAboveZero, Change::size,
+     "of the pins through tenons, and of their holes"},
+    {"pin.from_shoulder", &D::pin_from_shoulder, kAboveZero, Change::size,
+     "from the shoulder to the middle of the holes through the cheeks of a mortise"},
+    {"pin.offset", &D::pin_offset, kFromZero, Change::size,
+     "how much nearer to its shoulder a tenon's own hole is; 0: pins that do not draw"},
+    {"pin.depth", &D::pin_depth, kAboveZero, Change::size,
+     "of the holes, from the face side; left out: right through"},
+    {"pin.over", &D::pin_over, kFromZero, Change::none,
+     "how much longer a pin is sawn than it stays: its taper, and what is struck"},
     {"half_lap.from_face", &D::lap_from_face, kAboveZero, Change::size,
      "face side to where the two halves of a half-lap meet"},
     {"spline.depth", &D::spline_depth, kAboveZero, Change::size,
@@ -156,6 +166,7 @@ constexpr SizeKey kSizeKeys[] = {
 };
 
 constexpr int kMostHinges = 12;
+constexpr int kMostPins = 2;
 constexpr std::string_view kSpreadKeys[] = {"clearance", "lap", "stile_width", "panel.gap"};
 
 constexpr int kMostRails = 200;
@@ -276,6 +287,8 @@ class DoorReader {
   void read_joint(const Value& value, const std::string& path);
   void read_joint_at(const Value& value, const std::string& path, JointPlace place);
   void read_ends(const Value& value, const std::string& path);
+  void read_pin_places(const Value& value, const std::string& path);
+  void read_pins_each(const Value& value, const std::string& path);
   void read_panel_kind(const Value& value, const std::string& path);
   void read_material(const Value& value, const std::string& path);
   void read_edge(const Value& value, const std::string& path);
@@ -325,6 +338,8 @@ const std::vector<DoorReader::SpecialKey> DoorReader::kSpecialKeys = {
     {"panels", &DoorReader::read_panels, Scope::both},
     {"joint", &DoorReader::read_joint, Scope::both},
     {"mortise.ends", &DoorReader::read_ends, Scope::both},
+    {"pin.at", &DoorReader::read_pin_places, Scope::both},
+    {"pin.number", &DoorReader::read_pins_each, Scope::both},
     {"panel.kind", &DoorReader::read_panel_kind, Scope::both},
     {"panel.material", &DoorReader::read_material, Scope::both},
     {"edge", &DoorReader::read_edge, Scope::both},
@@ -412,6 +427,7 @@ bool DoorReader::read_group(const Value& value, const std::string& key, const st
   const bool spreads =
       std::find(std::begin(kSpreadKeys), std::end(kSpreadKeys), key) != std::end(kSpreadKeys);
   if (value.kind == Value::Kind::object) {
+    spec_.of_pins = spec_.of_pins || key == "pin";
     spec_.of_hinges = spec_.of_hinges || key == "hinges";
     spec_.of_lock = spec_.of_lock || key == "lock";
     spec_.of_bored_lock = spec_.of_bored_lock || key == "lock.bore";
@@ -606,6 +622,15 @@ void DoorReader::read_material(const Value& value, const std::string& path) {
 void DoorReader::read_ends(const Value& value, const std::string& path) {
   if (const auto word = read_.choice(value, path, kEndsWords))
     spec_.ends.word = static_cast<Ends>(*word);
+}
+
+void DoorReader::read_pin_places(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, pin_place_words()))
+    spec_.pin_at.word = static_cast<PinPlaces>(*word);
+}
+
+void DoorReader::read_pins_each(const Value& value, const std::string& path) {
+  spec_.pins_each = read_.whole_number(value, path, 1, kMostPins);
 }
 
 std::vector<std::string_view> words_of(const std::vector<JointWord>& joints) {
@@ -879,6 +904,11 @@ std::span<const std::string_view> moulded_faces_words() {
   return kMouldedFacesWords;
 }
 
+const std::vector<std::string_view>& pin_place_words() {
+  static const std::vector<std::string_view> kWords = {"corner", "middle", "both"};
+  return kWords;
+}
+
 std::string_view held_word(HeldAt held) {
   return kHeldWords[static_cast<std::size_t>(held)];
 }
@@ -957,6 +987,11 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
     if (shop.joints[place].word)
       take_over(spec.joints[place], shop.joints[place], !spec.joints[place].word);
   if (shop.ends.word) take_over(spec.ends, shop.ends, !spec.ends.word);
+  if (shop.pin_at.word) take_over(spec.pin_at, shop.pin_at, !spec.pin_at.word);
+  if (shop.pins_each && !spec.pins_each) {
+    spec.pins_each = shop.pins_each;
+    spec.pins_each_by_shop = true;
+  }
   if (shop.arch_shape.word) take_over(spec.arch_shape, shop.arch_shape, !spec.arch_shape.word);
   if (shop.meets.word) take_over(spec.meets, shop.meets, !spec.meets.word);
   if (shop.active.word) take_over(spec.active, shop.active, !spec.active.word);

@@ -108,6 +108,12 @@ struct PanelSpec {
 /// Of a top rail's underside: a part of a circle with a rise that is said, or half of one.
 enum class ArchShape { segmental, semicircular };
 
+/// Which rails' tenons are pinned.
+enum class PinPlaces { corner, middle, both };
+
+/// "corner", "middle", "both".
+const std::vector<std::string_view>& pin_place_words();
+
 /// Everything that a door's spec states. Empty where it is silent.
 struct DoorSpec : PanelSpec {
   std::optional<Unit> units;
@@ -144,6 +150,10 @@ struct DoorSpec : PanelSpec {
   Stated wedge_thickness, wedge_length;
   Stated dowel_diameter, dowel_depth, dowel_bottom, dowel_edge, dowel_wall, dowel_spacing;
   Stated lap_from_face;
+  Stated pin_diameter, pin_from_shoulder, pin_offset, pin_depth, pin_over;
+  Chosen<PinPlaces> pin_at;
+  std::optional<int> pins_each;  // to a tenon
+  bool pins_each_by_shop = false;
   Stated spline_depth, spline_room, spline_wall;
   Stated edge_width, edge_depth, edge_fillet;
   Chosen<Moulding> moulding;
@@ -161,6 +171,7 @@ struct DoorSpec : PanelSpec {
   Stated lock_case_height, lock_case_depth, lock_case_thickness;
   Stated faceplate_length, faceplate_width, faceplate_thickness;
   FittingsSpec fittings;
+  bool of_pins = false;
   bool of_hinges = false, of_lock = false, of_bored_lock = false;  // it has an object of that name
   bool escape_route = false, accessible = false;
   std::vector<Length> cutters;  // of a shop file only

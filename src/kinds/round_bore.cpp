@@ -65,7 +65,9 @@ std::vector<Corner> bore_outline(Corner low, Length diameter, int corners) {
   return outline;
 }
 
-std::vector<Prism> rounded_to_peg(Length length, Length diameter, int corners) {
+namespace {
+
+std::vector<Prism> rounded(Length length, Length diameter, int corners, Round what) {
   std::vector<Prism> prisms;
   for (const bool high_u : {false, true})
     for (const bool high_v : {false, true}) {
@@ -73,11 +75,21 @@ std::vector<Prism> rounded_to_peg(Length length, Length diameter, int corners) {
         return Corner{high_u ? diameter - in.u : in.u, high_v ? diameter - in.v : in.v};
       };
       Prism prism{0, Length(), length, {placed({Length(), Length()})}};
-      for (const Corner& in : quarter(diameter, corners, Round::peg))
+      for (const Corner& in : quarter(diameter, corners, what))
         prism.outline.push_back(placed(in));
       prisms.push_back(std::move(prism));
     }
   return prisms;
+}
+
+}  // namespace
+
+std::vector<Prism> rounded_to_peg(Length length, Length diameter, int corners) {
+  return rounded(length, diameter, corners, Round::peg);
+}
+
+std::vector<Prism> rounded_to_fill(Length length, Length diameter, int corners) {
+  return rounded(length, diameter, corners, Round::hole);
 }
 
 }  // namespace haunch

@@ -26,4 +26,7 @@ std::vector<Corner> bore_outline(Corner low, Length diameter, int corners);
 /// What is taken off the four edges of a square piece, along all its length, to make it round.
 std::vector<Prism> rounded_to_peg(Length length, Length diameter, int corners);
 
+/// The same of a peg that is driven into its hole and fills it.
+std::vector<Prism> rounded_to_fill(Length length, Length diameter, int corners);
+
 }  // namespace haunch

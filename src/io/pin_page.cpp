@@ -1,0 +1,122 @@
+#include "pin_page.h"
+
+#include <algorithm>
+#include <vector>
+
+#include "report.h"
+
+namespace haunch {
+namespace {
+
+/// The holes of one piece.
+struct BoredPiece {
+  std::string mark, from;
+  std::vector<Length> middles;
+
+  bool alike(const BoredPiece& other) const {
+    return from == other.from && middles == other.middles;
+  }
+};
+
+/// Holes of one setting: in cheeks, by where they stand along a stile; in tenons, across a rail.
+struct Bored {
+  Length diameter, from_shoulder;
+  std::optional<Length> depth;  // in cheeks
+  std::vector<BoredPiece> pieces;
+
+  bool alike(const Feature& hole) const {
+    return diameter == size_of(hole, "diameter") &&
+           from_shoulder == size_of(hole, "from_shoulder") && depth == size_of(hole, "depth");
+  }
+};
+
+void add_hole(std::vector<Bored>& settings, const Piece& piece, const Feature& hole) {
+  auto setting = std::find_if(settings.begin(), settings.end(),
+                              [&](const Bored& it) { return it.alike(hole); });
+  if (setting == settings.end())
+    setting = settings.insert(settings.end(),
+                              {*size_of(hole, "diameter"), *size_of(hole, "from_shoulder"),
+                               size_of(hole, "depth"),
+                               {}});
+  const auto from_foot = size_of(hole, "from_foot");
+  const Length middle = from_foot ? *from_foot : *size_of(hole, "from_edge");
+  auto& pieces = setting->pieces;
+  if (pieces.empty() || pieces.back().mark != piece.mark)
+    pieces.push_back({piece.mark, from_foot ? "foot" : "lower edge", {}});
+  auto& middles = pieces.back().middles;  // both ends of a rail are alike
+  if (std::find(middles.begin(), middles.end(), middle) == middles.end()) middles.push_back(middle);
+}
+
+std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& lengths) {
+  TextTable table({"in", "from", "middles at"});
+  for (BoredPiece& piece : pieces)
+    std::sort(piece.middles.begin(), piece.middles.end());
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    const auto is_like = [&](const BoredPiece& it) { return it.alike(pieces[i]); };
+    const auto begin = pieces.begin();
+    const auto here = begin + static_cast<std::ptrdiff_t>(i);
+    if (std::any_of(begin, here, is_like)) continue;
+    std::vector<std::string> marks;
+    for (const BoredPiece& piece : pieces)
+      if (is_like(piece)) marks.push_back(piece.mark);
+    std::string middles;
+    for (const Length middle : pieces[i].middles)
+      middles += (middles.empty() ? "" : ", ") + lengths.one(middle);
+    table.add({joined(marks), pieces[i].from, middles});
+  }
+  return table.text(lengths, 4);
+}
+
+std::string holes_text(const std::vector<Bored>& settings, const LengthPrinter& lengths) {
+  std::string page;
+  for (const Bored& bored : settings) {
+    std::string text = bored.depth ? "in the cheeks of mortises, first: " : "in tenons: ";
+    text += lengths.one(bored.diameter) + " wide, middle " + lengths.one(bored.from_shoulder) +
+            (bored.depth ? " from the face edge, " + lengths.one(*bored.depth) +
+                               " deep from the face side"
+                         : " from the shoulder");
+    page += "  " + wrapped(text, kPageWidth, 2) + "\n" + hole_table(bored.pieces, lengths);
+  }
+  return page;
+}
+
+/// "1.5": how much nearer to the shoulder the tenons' holes are; of all pins the same.
+Length draw_of(const Assembly& wood) {
+  Length draw;
+  for (const Joint& joint : wood.joints)
+    if (joint.design.draw) draw = *joint.design.draw;
+  return draw;
+}
+
+}  // namespace
+
+std::string pin_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<Bored> settings;
+  std::vector<std::string> pins;
+  const Piece* pin = nullptr;
+  for (const Piece& piece : wood.pieces) {
+    if (piece.role == "pin") {
+      pin = &piece;
+      pins.push_back(piece.mark);
+    }
+    for (const Feature& feature : piece.features)
+      if (feature.kind == "pin-hole") add_hole(settings, piece, feature);
+  }
+  if (pin == nullptr) return {};
+  const Length draw = draw_of(wood);
+  const std::string way =
+      draw > Length() ? "The tenons' holes are " + lengths.one(draw) +
+                            " nearer to the shoulder, so that a pin draws it home; further off, "
+                            "it would push it open. Bored with the joint apart."
+                      : "The tenons' holes are in line with the others: the pins hold, and do not "
+                        "draw. Bored through both with the joint home.";
+  const std::string over = lengths.one(pin->horn * 2) + " longer for taper and waste";
+  return "\nPINS through tenons\n" + holes_text(settings, lengths) + "  " +
+         wrapped(way, kPageWidth, 2) + "\n  " +
+         wrapped("pins " + joined(pins) + ": " + lengths.one(pin->blank[1]) + " thick, " +
+                     lengths.one(pin->blank[0]) + " long where they stand, sawn " + over,
+                 kPageWidth, 2) +
+         "\n";
+}
+
+}  // namespace haunch

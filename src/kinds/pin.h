@@ -1,0 +1,28 @@
+// Drawbored pins: a tenon held by round pegs right through both cheeks of its mortise. The tenon's
+// holes stand nearer to its shoulder than the mortise's, by the draw, so that a pin driven in pulls
+// the joint home.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "haunch/wood.h"
+
+namespace haunch {
+
+struct PinDesign {
+  Length diameter;              // of the holes, and of the pins that are driven into them
+  Length from_shoulder;         // sight edge to the middle of the holes through the cheeks
+  Length draw;                  // the tenon's holes are so much nearer to its shoulder
+  std::optional<Length> depth;  // from the face side; none: right through
+  Length over;                  // sawn so much longer: its taper, and what is struck
+  std::vector<Length> middles;  // across the width of the piece with the tenon, lowest first
+
+  bool empty() const { return middles.empty(); }
+};
+
+/// Bores the cheeks and the tenons of a joint that is cut already, and drives its pins in: a piece
+/// each, and a joint each with both.
+void pin_joint(Assembly& assembly, std::size_t joint, const PinDesign& pins);
+
+}  // namespace haunch
