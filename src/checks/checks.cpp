@@ -83,9 +83,9 @@ std::vector<Finding> check_job(const Assembly& assembly, const Job& job) {
 
 std::vector<const Rule*> all_rules() {
   std::vector<const Rule*> rules;
-  for (const auto& family :
-       {rules_of_whole(), rules_of_fits(), rules_of_walls(), rules_of_proportions(),
-        rules_of_pins(), rules_of_clashes(), rules_of_hanging(), rules_of_meetings(), rules_of_laps()})
+  for (const auto& family : {rules_of_whole(), rules_of_fits(), rules_of_walls(),
+                             rules_of_proportions(), rules_of_pins(), rules_of_clashes(),
+                             rules_of_hanging(), rules_of_meetings(), rules_of_laps()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

@@ -11,8 +11,7 @@ constexpr Rule kDraw{"pin-draw", "of the tenon's hole nearer to its shoulder tha
                      "a pin pulls the joint home where the tenon's hole stands nearer to its "
                      "shoulder, and pushes it open where it stands further off; over a third of "
                      "the pin it splits the tenon (1/8 in with a pin of 3/8 in: Fairham 1917)",
-                     false,
-                     "of the tenon's hole further from its shoulder than the mortise's"};
+                     false, "of the tenon's hole further from its shoulder than the mortise's"};
 constexpr Rule kShear{"pin-shear", "of tenon between its pin's hole and its end",
                       "with less than the pin is thick the pin tears it out (trade practice)"};
 constexpr Rule kRoot{"pin-root", "of tenon between its pin's hole and its shoulder",
@@ -58,10 +57,12 @@ std::optional<Hole> hole_of(const Assembly& wood, std::size_t joint) {
 struct Pinned {
   std::size_t joint;  // of the pin and the tenon
   Hole tenon, cheeks;
-  Way in;  // the way the tenon goes into its mortise
+  Way in;       // the way the tenon goes into its mortise
+  Length line;  // of its shoulder, past the sight edge
 };
 
-std::optional<Pinned> pinned(const Assembly& wood, std::size_t number) {
+std::optional<Pinned> pinned(const Bench& bench, std::size_t number) {
+  const Assembly& wood = bench.assembly;
   const Joint& of_tenon = wood.joints[number];
   for (std::size_t other = 0; other < wood.joints.size(); ++other) {
     const Joint& of_cheeks = wood.joints[other];
@@ -72,8 +73,12 @@ std::optional<Pinned> pinned(const Assembly& wood, std::size_t number) {
     const auto tenon = hole_of(wood, number);
     const auto cheeks = hole_of(wood, other);
     if (main == wood.joints.end() || !tenon || !cheeks) return {};
-    return Pinned{number, *tenon, *cheeks,
-                  {static_cast<std::size_t>(main->heading.axis), main->heading.upwards}};
+    const auto held = static_cast<std::size_t>(main - wood.joints.begin());
+    return Pinned{number,
+                  *tenon,
+                  *cheeks,
+                  {static_cast<std::size_t>(main->heading.axis), main->heading.upwards},
+                  bench.measures[held].line};
   }
   return {};
 }
@@ -120,12 +125,11 @@ void check_tenon_wood(Bench& bench, const Pinned& pin, Length diameter) {
   const std::vector<std::size_t> parts{pin.tenon.piece};
   report(bench, kShear, parts, pin.joint, runs.wood(pin.in),
          Bounds{limits.least_wood, {}, diameter, {}});
-  // The shoulder is where the wood of the mortise begins.
   const Box& mortised = bench.solids[pin.cheeks.piece].blank;
   const Box& hole = pin.tenon.layers.front();
   const Length root = pin.in.upwards ? hole.low[pin.in.axis] - mortised.low[pin.in.axis]
                                      : mortised.high[pin.in.axis] - hole.high[pin.in.axis];
-  report(bench, kRoot, parts, pin.joint, root, Bounds{limits.least_wood, {}, {}, {}});
+  report(bench, kRoot, parts, pin.joint, root - pin.line, Bounds{limits.least_wood, {}, {}, {}});
   report(bench, kBeside, parts, pin.joint,
          std::min(runs.wood({across, false}), runs.wood({across, true})),
          Bounds{limits.least_wood, {}, diameter + floor_half(diameter), {}});
@@ -140,19 +144,19 @@ void check_cheek_wood(Bench& bench, const Pinned& pin, Length diameter) {
   report(bench, kCheek, parts, pin.joint, runs.wood({pin.in.axis, !pin.in.upwards}),
          Bounds{limits.least_wood, {}, diameter, {}});
   report(bench, kWall, parts, pin.joint,
-         std::min({runs.wood(pin.in), runs.wood({across, false}), runs.wood({across, true})}), thin);
+         std::min({runs.wood(pin.in), runs.wood({across, false}), runs.wood({across, true})}),
+         thin);
   const Length behind = runs.blank.high[2] - pin.cheeks.layers.back().high[2];
   if (behind > Length()) report(bench, kBehind, parts, pin.joint, behind, thin);
 }
 
 void check_pin(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
-  const auto pin = pinned(bench.assembly, number);
+  const auto pin = pinned(bench, number);
   const std::vector<std::size_t> parts{joint.receives, joint.enters};
   if (!pin) return report(bench, kDraw, parts, number, {}, {});
   const Length diameter = pin->cheeks.layers.front().extent(0);
-  const Length further =
-      pin->cheeks.middle(pin->in.axis) - pin->tenon.middle(pin->in.axis);
+  const Length further = pin->cheeks.middle(pin->in.axis) - pin->tenon.middle(pin->in.axis);
   report(bench, kDraw, parts, number, pin->in.upwards ? further : -further,
          Bounds{joint.design.draw, joint.design.draw, {}, floor_divide(diameter, 3)});
   check_tenon_wood(bench, *pin, diameter);

@@ -1003,6 +1003,11 @@ Box told_in(const Assembly& wood, const Piece& piece) {
   if (wood.what == "leaf") return {{}, wood.size};
   for (const Hanging& hung : wood.hung)
     if (hung.has(number)) return placed_blanks(wood, hung.first, hung.count);
+  for (const Meeting& pair : wood.meetings) {
+    const bool is_right = number >= pair.right && number < pair.right + pair.right_count;
+    return is_right ? placed_blanks(wood, pair.right, pair.right_count)
+                    : placed_blanks(wood, pair.left, pair.left_count);
+  }
   return placed_blank(piece);
 }
 
@@ -1119,8 +1124,8 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
          haunching_page(wood, lengths) + tenon_page(wood, lengths) +
          loose_tenon_page(wood, lengths) + lap_page(wood, lengths) + mitre_page(wood, lengths) +
          hole_page(wood, lengths) + pin_page(wood, lengths) + wedge_page(wood, lengths) +
-         rebate_page(wood, lengths) + raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
-         leaf_page(wood, lengths) + frame_page(wood, lengths);
+         rebate_page(wood, lengths) + raise_page(wood, lengths) + panel_page(wood, lengths) +
+         fittings_page(wood, lengths) + leaf_page(wood, lengths) + frame_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -34,10 +34,9 @@ void add_hole(std::vector<Bored>& settings, const Piece& piece, const Feature& h
   auto setting = std::find_if(settings.begin(), settings.end(),
                               [&](const Bored& it) { return it.alike(hole); });
   if (setting == settings.end())
-    setting = settings.insert(settings.end(),
-                              {*size_of(hole, "diameter"), *size_of(hole, "from_shoulder"),
-                               size_of(hole, "depth"),
-                               {}});
+    setting = settings.insert(
+        settings.end(),
+        {*size_of(hole, "diameter"), *size_of(hole, "from_shoulder"), size_of(hole, "depth"), {}});
   const auto from_foot = size_of(hole, "from_foot");
   const Length middle = from_foot ? *from_foot : *size_of(hole, "from_edge");
   auto& pieces = setting->pieces;
@@ -67,14 +66,24 @@ std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& leng
   return table.text(lengths, 4);
 }
 
-std::string holes_text(const std::vector<Bored>& settings, const LengthPrinter& lengths) {
+/// How far shoulders stand past the face edge, where mouldings are cut away for them.
+Length set_back_of(const Assembly& wood) {
+  Length most;
+  for (const Joint& joint : wood.joints)
+    if (joint.tenon) most = std::max(most, joint.tenon->set_back);
+  return most;
+}
+
+std::string holes_text(const std::vector<Bored>& settings, Length set_back,
+                       const LengthPrinter& lengths) {
   std::string page;
   for (const Bored& bored : settings) {
     std::string text = bored.depth ? "in the cheeks of mortises, first: " : "in tenons: ";
-    text += lengths.one(bored.diameter) + " wide, middle " + lengths.one(bored.from_shoulder) +
-            (bored.depth ? " from the face edge, " + lengths.one(*bored.depth) +
-                               " deep from the face side"
-                         : " from the shoulder");
+    const Length middle = bored.from_shoulder + (bored.depth ? set_back : Length());
+    text += lengths.one(bored.diameter) + " wide, middle " + lengths.one(middle) +
+            (bored.depth
+                 ? " from the face edge, " + lengths.one(*bored.depth) + " deep from the face side"
+                 : " from the shoulder");
     page += "  " + wrapped(text, kPageWidth, 2) + "\n" + hole_table(bored.pieces, lengths);
   }
   return page;
@@ -111,7 +120,7 @@ std::string pin_page(const Assembly& wood, const LengthPrinter& lengths) {
                       : "The tenons' holes are in line with the others: the pins hold, and do not "
                         "draw. Bored through both with the joint home.";
   const std::string over = lengths.one(pin->horn * 2) + " longer for taper and waste";
-  return "\nPINS through tenons\n" + holes_text(settings, lengths) + "  " +
+  return "\nPINS through tenons\n" + holes_text(settings, set_back_of(wood), lengths) + "  " +
          wrapped(way, kPageWidth, 2) + "\n  " +
          wrapped("pins " + joined(pins) + ": " + lengths.one(pin->blank[1]) + " thick, " +
                      lengths.one(pin->blank[0]) + " long where they stand, sawn " + over,

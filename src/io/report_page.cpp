@@ -100,6 +100,24 @@ std::string several_of(std::string_view role) {
   return text + "s";
 }
 
+/// Why some pieces are sawn longer than they stay.
+std::string saw_text(const ItemReport& report) {
+  std::string reasons;
+  const auto add = [&](auto is_it, std::string_view reason) {
+    const bool any = std::any_of(
+        report.cutlist.begin(), report.cutlist.end(),
+        [&](const CutRow& row) { return row.saw_length != row.length && is_it(row.part); });
+    if (any) reasons += (reasons.empty() ? "" : "; ") + std::string(reason);
+  };
+  add([](std::string_view part) { return part != "rail" && part != "pin"; },
+      "with a horn at each end, sawn off after glue-up");
+  add([](std::string_view part) { return part == "rail"; },
+      "rails with wood at the ends of their tenons, planed off after glue-up");
+  add([](std::string_view part) { return part == "pin"; }, "pins with taper and waste");
+  if (reasons.empty()) return {};
+  return "  " + wrapped("saw to: " + reasons, kPageWidth, 2) + "\n";
+}
+
 std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
   for (const CutRow& row : report.cutlist) {
@@ -115,13 +133,7 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
       std::string(report.job->quantity > 1 ? ", for all " + std::to_string(report.job->quantity)
                                            : "") +
       "\n" + table.text(lengths, 2);
-  const bool horns = std::any_of(report.cutlist.begin(), report.cutlist.end(),
-                                 [](const CutRow& row) { return row.saw_length != row.length; });
-  const bool pins = std::any_of(report.cutlist.begin(), report.cutlist.end(),
-                                [](const CutRow& row) { return row.part == "pin"; });
-  if (horns)
-    page += "  saw to: with a horn at each end, sawn off after glue-up" +
-            std::string(pins ? "; pins with taper and waste" : "") + "\n";
+  page += saw_text(report);
   return page;
 }
 

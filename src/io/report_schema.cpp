@@ -100,6 +100,7 @@ constexpr std::string_view kReportSchema = R"schema({
         "thickness": {"type": "number"},
         "from_face": {"type": "number"},
         "from_foot": {"type": "number"},
+        "from_shoulder": {"type": "number"},
         "length": {"type": "number"},
         "tongue": {"type": "number"},
         "shoulder": {"type": "number"},

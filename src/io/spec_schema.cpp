@@ -292,6 +292,7 @@ Json door_properties() {
   all["fittings"] = fittings();
   all["escape_route"] = flag("on an escape route");
   all["accessible"] = flag("on an accessible route");
+  all["existing_opening"] = flag("in a building that stands, whose paint may be old");
   all["fire_rated"] = flag("refused where it is true");
   add_edge(all);
   add_muntin_aliases(all);
@@ -313,9 +314,9 @@ Json without_head(Json properties) {
   const Json head = head_properties("");
   for (const auto& one : head.items())
     properties.erase(one.key());
-  for (const char* key : {"species", "opening", "clearance", "moisture", "grain", "work",
-                          "tolerance", "fit", "leaves", "meets", "lap", "lip_thickness",
-                          "meeting_clearance", "meeting_lap", "meeting_rest", "active"})
+  for (const char* key :
+       {"species", "opening", "clearance", "moisture", "grain", "work", "tolerance", "fit",
+        "leaves", "meets", "lap", "meeting_clearance", "meeting_lap", "meeting_rest", "active"})
     properties.erase(key);
   return properties;
 }
@@ -331,6 +332,7 @@ Json doorset_properties() {
   frame = without_head(std::move(frame));
   frame["clearance"] = clearance;
   frame["leaf"]["properties"].erase("thickness");
+  frame["leaf"]["properties"].erase("lip_thickness");
   all["frame"] = object(std::move(frame));
   all["leaf"] = object(without_head(door_properties()));
   return all;

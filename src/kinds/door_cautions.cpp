@@ -2,11 +2,15 @@
 
 #include <fmt/format.h>
 
+#include "cautions.h"
 #include "moisture.h"
 #include "species.h"
 
 namespace haunch {
 namespace {
+
+/// As much as one person should lift at most under the best conditions: 51 lb (23 kg), NIOSH.
+constexpr double kOnePersonLifts = 23;
 
 /// The leaf as if it were solid, of the wood of its frame at 12 %.
 std::optional<double> kilograms(const DoorSpec& spec, const FramePlan& frame) {
@@ -43,6 +47,15 @@ std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan, b
          fmt::format("the leaf comes to some {}, reckoned as solid {} at 12 %; see that the load "
                      "table of the hinges' maker carries it",
                      in_unit(*weight, unit), spec.species.all)});
+  if (const auto weight = kilograms(spec, plan.frame); weight && !weighed)
+    if (*weight > kOnePersonLifts)
+      cautions.push_back(
+          {"lifting",
+           fmt::format(
+               "reckoned as solid {} at 12 % the leaf comes to some {}; above 23 kg (51 lb, "
+               "NIOSH's limit for one person under the best conditions) lift it with two",
+               spec.species.all, in_unit(*weight, unit))});
+  if (spec.existing_opening) cautions.push_back(old_paint());
   if (!plan.fittings.lock) return cautions;
   if (spec.escape_route)
     cautions.push_back(

@@ -87,11 +87,18 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.draw_in_hardwood = pick(1'500, 1, 16);
   d.draw_in_softwood = pick(2'500, 3, 32);
   d.draw_in_cabinets = pick(1'000, 1, 32);
+  d.tenon_over = pick(2'000, 1, 16);
   d.spline_room = pick(1'000, 1, 32);
   d.cutters = metric ? metric_cutters() : inch_cutters();
   d.size_step = pick(500, 1, 64);
   d.fit_step = pick(10, 5, 10'000);
   return d;
+}
+
+Length usual_lip(Length leaf_thickness, const DoorDefaults& defaults) {
+  const Length part =
+      defaults.house ? floor_divide(leaf_thickness * 3, 8) : floor_half(leaf_thickness);
+  return nearest_multiple(part, defaults.whole);
 }
 
 }  // namespace haunch

@@ -44,10 +44,14 @@ struct DoorDefaults {
   Length dowel_clearance, dowel_spacing;
   Length pin;  // diameter of those through tenons
   Length draw_in_hardwood, draw_in_softwood, draw_in_cabinets;
+  Length tenon_over;
   Length spline_room;
   Length size_step, fit_step;  // of remedies
 };
 
 DoorDefaults door_defaults(Unit unit, Length opening_height);
+
+/// The thickness of a rebated leaf's lip.
+Length usual_lip(Length leaf_thickness, const DoorDefaults& defaults);
 
 }  // namespace haunch

@@ -50,6 +50,11 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
                                  "it out",
                                  joint_word(joint)));
   }
+  const Stated& over = ledger.spec.tenon_over;
+  if (over.size && !over.by_shop && !plan.has(JointWord::through) && !plan.has(JointWord::bridle))
+    ledger.problem({"tenon.over"},
+                   "no tenons come out here; say \"joint\": \"through\" or \"bridle\", or take it "
+                   "out");
   for (const std::string_view key : {"mortise.width", "mortise.from_face", "tenon.thickness"}) {
     const Stated& its = ledger.stated(key);
     if (its.size && !its.by_shop && !plan.join.single_mortises && plan.has(JointWord::twin))
@@ -181,6 +186,12 @@ void settle_loose_tenons(DoorLedger& ledger, DoorPlan& plan) {
   if (!plan.has(JointWord::loose)) return;
   plan.join.loose_wall = ledger.take("loose_tenon.wall", ledger.defaults.loose_wall,
                                      "so that the groove does not break into the mortise");
+}
+
+void settle_over(DoorLedger& ledger, DoorPlan& plan) {
+  if (plan.has(JointWord::through) || plan.has(JointWord::bridle))
+    plan.join.over = ledger.take("tenon.over", ledger.defaults.tenon_over,
+                                 "at each end that comes out, planed off after glue-up");
 }
 
 /// The figures of a joint manual: about 3 mm at the thick end, and three quarters of the tenon.

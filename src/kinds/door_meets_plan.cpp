@@ -123,10 +123,8 @@ void settle_meets(DoorLedger& ledger, FramePlan& frame) {
 
 void settle_lip(DoorLedger& ledger, FramePlan& frame) {
   if (frame.opening.meets != Meets::rebate) return;
-  const Length part =
-      ledger.defaults.house ? floor_divide(frame.thickness * 3, 8) : floor_half(frame.thickness);
   frame.lip_thickness =
-      ledger.take("lip_thickness", nearest_multiple(part, ledger.defaults.whole),
+      ledger.take("lip_thickness", usual_lip(frame.thickness, ledger.defaults),
                   ledger.defaults.house ? "three eighths of the thickness" : "half the thickness");
   frame.opening.lip = frame.lip_thickness;
   demand_wood_behind_lip(ledger, frame);

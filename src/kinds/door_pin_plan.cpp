@@ -20,9 +20,10 @@ void refuse_place(DoorLedger& ledger, const DoorPlan& plan, JointPlace place) {
       !plan.occurs(place) ? fmt::format("there are no {} here", where)
       : plan.is_stub(place)
           ? fmt::format("the {} are stub tenons in the groove, too short for a pin", where)
-          : fmt::format("the {} are \"{}\" joints, which have no tenon of the rail's own in a "
-                        "mortise",
-                        where, joint_word(plan.join.at(place)));
+          : fmt::format(
+                "the {} are \"{}\" joints, which have no tenon of the rail's own in a "
+                "mortise",
+                where, joint_word(plan.join.at(place)));
   ledger.problem({"pin.at", "pin"},
                  what + "; choose another joint, say another \"at\", or take it out");
 }
@@ -32,8 +33,7 @@ std::vector<JointPlace> pinned_places(DoorLedger& ledger, const DoorPlan& plan) 
   std::vector<JointPlace> places;
   const PinPlaces asked = ledger.spec.pin_at.word.value_or(PinPlaces::both);
   for (const JointPlace place : {JointPlace::corner, JointPlace::middle})
-    if (asked == PinPlaces::both ||
-        (asked == PinPlaces::corner) == (place == JointPlace::corner)) {
+    if (asked == PinPlaces::both || (asked == PinPlaces::corner) == (place == JointPlace::corner)) {
       if (can_be_pinned(plan, place))
         places.push_back(place);
       else if (asked != PinPlaces::both)
@@ -65,8 +65,8 @@ std::vector<Length> middles_in(const DoorLedger& ledger, const Strip& tenon, Len
   const int count = ledger.spec.pins_each.value_or(width >= diameter * 8 ? 2 : 1);
   std::vector<Length> middles;
   for (int i = 1; i <= count * 2; i += 2)
-    middles.push_back(nearest_multiple(tenon.low + floor_divide(width * i, count * 2),
-                                       ledger.defaults.whole));
+    middles.push_back(
+        nearest_multiple(tenon.low + floor_divide(width * i, count * 2), ledger.defaults.whole));
   return middles;
 }
 
@@ -75,10 +75,11 @@ void refuse_narrow_tenon(DoorLedger& ledger, const PinDesign& pins, const Strip&
   const Length radius = floor_half(pins.diameter);
   const bool apart = middles.size() < 2 || middles[1] - middles[0] > pins.diameter;
   if (apart && middles.front() - radius > tenon.low && middles.back() + radius < tenon.high) return;
-  ledger.problem({"pin.number", "pin.diameter", "pin"},
-                 fmt::format("the {}'s tenon of {} is too narrow for {} of {}; make it less",
-                             name, ledger.say(tenon.high - tenon.low),
-                             middles.size() == 1 ? "a pin" : "two pins", ledger.say(pins.diameter)));
+  ledger.problem(
+      {"pin.number", "pin.diameter", "pin"},
+      fmt::format("the {}'s tenon of {} is too narrow for {} of {}; make it less", name,
+                  ledger.say(tenon.high - tenon.low), middles.size() == 1 ? "a pin" : "two pins",
+                  ledger.say(pins.diameter)));
 }
 
 /// The holes must lie in the tenon, and in the cheeks.
@@ -120,16 +121,25 @@ void refuse_depth(DoorLedger& ledger, const DoorPlan& plan, const PinDesign& pin
                                ledger.say(*pins.depth), ledger.say(back)));
 }
 
+/// How far a longer shoulder stands on past the one that pins are told from.
+Length longer_shoulder(const DoorPlan& plan) {
+  if (plan.edge.rebated()) return plan.groove.depth;
+  return plan.edge.kind == EdgeKind::coped ? plan.edge.width : Length();
+}
+
 PinDesign settle_sizes(DoorLedger& ledger, const DoorPlan& plan) {
   PinDesign pins;
   pins.diameter = ledger.take("pin.diameter", ledger.defaults.pin,
                               ledger.defaults.house ? "3/8 in, usual in doors (shop rule)"
                                                     : "1/4 in, usual in cabinets (shop rule)");
   const Length middle = floor_multiple(floor_half(plan.join.rail_depth), ledger.defaults.whole);
-  pins.from_shoulder =
-      ledger.take("pin.from_shoulder", std::min(pins.diameter * 2, middle),
-                  pins.diameter * 2 <= middle ? "two pins (trade practice)"
-                                              : "in the middle of the tenon, less than two pins");
+  const Length longer = longer_shoulder(plan);
+  const Length two = pins.diameter * 2 + longer;
+  pins.from_shoulder = ledger.take(
+      "pin.from_shoulder", std::min(two, middle),
+      two > middle         ? "in the middle of the tenon, less than two pins"
+      : longer == Length() ? "two pins (trade practice)"
+                           : "two pins from the shoulder that stands on past it (trade practice)");
   pins.draw = ledger.take("pin.offset", usual_draw(ledger, pins.diameter),
                           is_softwood(ledger) ? "usual in softwood, at most a quarter of the pin"
                                               : "usual in hardwood, at most a quarter of the pin");
@@ -142,8 +152,9 @@ PinDesign settle_sizes(DoorLedger& ledger, const DoorPlan& plan) {
 
 void note_words(DoorLedger& ledger, const DoorPlan& plan) {
   if (ledger.spec.pin_at.by_shop)
-    ledger.note_shop("pin.at", std::string(pin_place_words()[static_cast<std::size_t>(
-                                   *ledger.spec.pin_at.word)]));
+    ledger.note_shop(
+        "pin.at",
+        std::string(pin_place_words()[static_cast<std::size_t>(*ledger.spec.pin_at.word)]));
   else if (!ledger.spec.pin_at.word && plan.occurs(JointPlace::middle))
     ledger.assume("pin.at", std::string("both"), "all tenons of rails that can be pinned");
   if (ledger.spec.pins_each_by_shop) ledger.note_shop("pin.number", *ledger.spec.pins_each);
@@ -164,8 +175,9 @@ void settle_pins(DoorLedger& ledger, DoorPlan& plan) {
   for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
     if (std::find(places.begin(), places.end(), plan.frame.place_of(i)) == places.end()) continue;
     const MortiseDesign& mortise = plan.rail_mortises[i];
-    refuse_lengthwise(ledger, pins,
-                      mortise.through ? plan.frame.narrow_stile() : plan.join.rail_depth);
+    refuse_lengthwise(
+        ledger, pins,
+        mortise.through ? plan.frame.narrow_stile() - plan.edge.set_back() : plan.join.rail_depth);
     refuse_depth(ledger, plan, pins, mortise);
     PinDesign& its = plan.rail_pins[i] = pins;
     for (const Strip& tenon : plan.rail_tenons[i].layout.tenons) {

@@ -30,6 +30,7 @@ void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& g
   settle_loose_tenons(ledger, plan);
   settle_ends(ledger, plan);
   settle_clearances(ledger, plan);
+  settle_over(ledger, plan);
   settle_wedges(ledger, plan);
   settle_tenons(ledger, plan);
   settle_dowels(ledger, plan);

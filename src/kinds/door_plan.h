@@ -107,6 +107,7 @@ struct JoinPlan {
   std::optional<Length> cutter;     // that leaves ends round; none: as wide as the mortise
   Length loose_wall;
   std::optional<Flare> flare;  // of through mortises that are wedged
+  Length over;                 // left on at the ends of tenons that come out
   Length fit_allowance;
   MortiseDesign mortise;
   Length haunch_depth;
@@ -197,9 +198,9 @@ struct DoorPlan {
   std::vector<DowelDesign> rail_dowels;  // of each rail; none in one that is joined otherwise
   DowelDesign muntin_dowels;
   std::vector<PinDesign> rail_pins;  // of each rail; none in one that has no pins
-  Length lap_from_face;           // of half-laps
-  SplineDesign spline;            // of mitres
-  std::vector<PanelPlan> panels;  // of each tier, from the top
+  Length lap_from_face;              // of half-laps
+  SplineDesign spline;               // of mitres
+  std::vector<PanelPlan> panels;     // of each tier, from the top
   FittingsPlan fittings;
 
   /// How a rail is joined to its stiles.

@@ -60,6 +60,7 @@ void choose_joints(DoorLedger& ledger, DoorPlan& plan);
 void settle_joints(DoorLedger& ledger, DoorPlan& plan);
 void settle_ends(DoorLedger& ledger, DoorPlan& plan);
 void settle_twins(DoorLedger& ledger, DoorPlan& plan);
+void settle_over(DoorLedger& ledger, DoorPlan& plan);
 void settle_wedges(DoorLedger& ledger, DoorPlan& plan);
 void settle_loose_tenons(DoorLedger& ledger, DoorPlan& plan);
 

@@ -208,6 +208,7 @@ void DoorSetter::add_rails() {
     const std::size_t piece =
         add_piece(rail.name, "rail", {length, rail.width, plan_.frame.thickness},
                   {{plan_.frame.stile_left - left_reach(i), rail.low, Length()}, kLevel});
+    if (plan_.rail_mortises[i].through) wood_.pieces[piece].horn = plan_.join.over;
     Grooves grooves;
     if (i == 0 && plan_.frame.arch)
       grooves.low = cut_arch(wood_, piece, *plan_.frame.arch, plan_.groove);

@@ -49,6 +49,8 @@ constexpr SizeKey kSizeKeys[] = {
      "mortise width minus tenon thickness, both cheeks together"},
     {"horn", &D::horn, kFromZero, Change::none, "left on at each end of a stile for sawing off"},
     {"tenon.thickness", &D::tenon_thickness, kAboveZero, Change::fit, "thickness of every tenon"},
+    {"tenon.over", &D::tenon_over, kFromZero, Change::none,
+     "left on at each end of a rail whose tenons come out, planed off after glue-up"},
     {"tenon.relish", &D::relish, kFromZero, Change::size,
      "what a tenon loses at its rail's outer edge, at the ends of the stiles"},
     {"tenon.edge_clearance", &D::edge_clearance, kFromZero, Change::fit,
@@ -309,6 +311,7 @@ class DoorReader {
   void read_described(const Value& value, const std::string& path);
   bool read_flag(const Value& value, const std::string& path);
   void read_escape_route(const Value& value, const std::string& path);
+  void read_existing_opening(const Value& value, const std::string& path);
   void read_accessible(const Value& value, const std::string& path);
   void read_fire_rated(const Value& value, const std::string& path);
   void read_cutters(const Value& value, const std::string& path);
@@ -359,6 +362,7 @@ const std::vector<DoorReader::SpecialKey> DoorReader::kSpecialKeys = {
     {"fittings", &DoorReader::read_described, Scope::both},
     {"escape_route", &DoorReader::read_escape_route, Scope::spec_only},
     {"accessible", &DoorReader::read_accessible, Scope::spec_only},
+    {"existing_opening", &DoorReader::read_existing_opening, Scope::spec_only},
     {"fire_rated", &DoorReader::read_fire_rated, Scope::spec_only},
     {"work", &DoorReader::skip,
      Scope::both},  // these three are read together, see tolerance_spec.h
@@ -786,6 +790,10 @@ void DoorReader::read_escape_route(const Value& value, const std::string& path) 
 
 void DoorReader::read_accessible(const Value& value, const std::string& path) {
   spec_.accessible = read_flag(value, path);
+}
+
+void DoorReader::read_existing_opening(const Value& value, const std::string& path) {
+  spec_.existing_opening = read_flag(value, path);
 }
 
 void DoorReader::read_fire_rated(const Value& value, const std::string& path) {

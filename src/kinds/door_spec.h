@@ -138,6 +138,7 @@ struct DoorSpec : PanelSpec {
   PanelsSpec panels;
   bool panels_by_shop = false;
   Stated muntin_width, tenon_depth, groove_depth, fit_allowance, horn;
+  Stated tenon_over;
   Stated tenon_thickness, relish, edge_clearance, bottom_clearance, width_limit, gap, muntin_depth,
       haunch_depth;
   Stated mortise_width, mortise_from_face;
@@ -173,7 +174,7 @@ struct DoorSpec : PanelSpec {
   FittingsSpec fittings;
   bool of_pins = false;
   bool of_hinges = false, of_lock = false, of_bored_lock = false;  // it has an object of that name
-  bool escape_route = false, accessible = false;
+  bool escape_route = false, accessible = false, existing_opening = false;
   std::vector<Length> cutters;  // of a shop file only
   std::vector<std::string>
       mullions;                 // keys, dotted and with muntin_, that were written with mullion_

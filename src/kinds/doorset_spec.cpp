@@ -96,12 +96,27 @@ void read_frame_part(ValueReader& read, const Value& item, DoorsetReading& readi
   if (reading.frame.values.of("leaf.thickness").stated())
     read.problem("/frame/leaf/thickness",
                  "is the leaf's own; write it as \"leaf\": {\"thickness\": …}");
+  if (reading.frame.values.of("leaf.lip_thickness").stated())
+    read.problem("/frame/leaf/lip_thickness",
+                 "is the leaf's own; write it as \"leaf\": {\"lip_thickness\": …}");
 }
 
 std::vector<std::string_view> other_keys() {
   std::vector<std::string_view> keys = item_head_keys();
-  keys.insert(keys.end(), {"frame", "leaf", "leaves", "moisture", "grain"});
+  keys.insert(keys.end(),
+              {"frame", "leaf", "leaves", "moisture", "grain", "work", "tolerance", "fit"});
   return keys;
+}
+
+/// Of its joints some are of a leaf and some of a frame, whose cuts are not known to be alike.
+void refuse_fits(ValueReader& read, const Value& item) {
+  for (const Entry& entry : item.entries)
+    if (entry.key == "work" || entry.key == "tolerance" || entry.key == "fit")
+      read.problem(child_path("", entry.key),
+                   "fits are forecast of a leaf by itself, not of a set and its frame; work the "
+                   "leaf as \"kind\": \"door\", in the size that the set gives it, and take this "
+                   "out here",
+                   entry.offset);
 }
 
 /// What its season is read from: its species, one for all, is read with its name.
@@ -133,6 +148,7 @@ DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
   if (const Value* leaves = item.find("leaves"); leaves != nullptr)
     reading.leaves = read.whole_number(*leaves, "/leaves", 1, 2).value_or(1);
   reading.season = read_season_spec(read, without_species(item));
+  refuse_fits(read, item);
   read_frame_part(read, item, reading);
   read_leaf(read, item, reading);
   reading.frame.given = given_lengths(read.take_lengths());

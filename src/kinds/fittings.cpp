@@ -187,7 +187,18 @@ std::optional<std::size_t> piece_called(const Assembly& assembly, const std::str
   return {};
 }
 
+/// The low corner of the leaf that a piece is of: of a pair each has its own.
+Triple leaf_corner(const Assembly& assembly, std::size_t piece) {
+  for (const Meeting& pair : assembly.meetings)
+    if (piece >= pair.right && piece < pair.right + pair.right_count)
+      return placed_blanks(assembly, pair.right, pair.right_count).low;
+  return {};
+}
+
 std::string unknown_piece(const Assembly& assembly, const std::string& name) {
+  if (!assembly.meetings.empty() && piece_called(assembly, "left leaf, " + name))
+    return "both leaves of the pair have a \"" + name + "\"; write \"left leaf, " + name +
+           "\" or \"right leaf, " + name + "\"";
   constexpr std::size_t kFew = 12;
   std::vector<std::string_view> names;
   for (const Piece& piece : assembly.pieces)
@@ -207,6 +218,7 @@ class Describer {
             Unit unit)
       : spec_(spec),
         piece_(assembly.pieces[piece]),
+        corner_(leaf_corner(assembly, piece)),
         letter_(assembly, piece, spec.into, spec.name),
         path_(std::move(path)),
         unit_(unit) {}
@@ -223,7 +235,7 @@ class Describer {
     const auto leaf_axis = static_cast<std::size_t>(piece_.place.axes[side.along]);
     Recess recess;
     recess.kind = spec.is_hole() ? "bore" : "recess";
-    recess.along = spec_.at + spec.start - piece_.place.origin[leaf_axis];
+    recess.along = spec_.at + spec.start - begins(leaf_axis);
     recess.length = spec.length;
     recess.width = spec.width;
     recess.diameter = spec.diameter;
@@ -233,13 +245,15 @@ class Describer {
     letter_.let_in(recess);
   }
 
+  /// Where the piece begins in its leaf.
+  Length begins(std::size_t axis) const { return piece_.place.origin[axis] - corner_[axis]; }
+
   bool is_on_piece(const Recess& recess, const std::string& path) {
     const Side& side = letter_.side();
     const Length radius = floor_half(recess.diameter);
     const auto leaf_axis = static_cast<std::size_t>(piece_.place.axes[side.along]);
-    const Length begins = piece_.place.origin[leaf_axis];
     check_run(path_ + "/at", recess.along - radius, recess.along + recess.length + radius,
-              letter_.extent(side.along), begins);
+              letter_.extent(side.along), begins(leaf_axis));
     check_run(path + "/from", recess.across - radius, recess.across + recess.width + radius,
               letter_.extent(side.across), {});
     const Length thick = letter_.extent(side.into);
@@ -267,6 +281,7 @@ class Describer {
 
   const FittingSpec& spec_;
   const Piece& piece_;
+  Triple corner_;  // of its leaf
   Letter letter_;
   std::string path_;
   Unit unit_;

@@ -2,6 +2,7 @@
 // figures come from.
 #include <fmt/format.h>
 
+#include "cautions.h"
 #include "frame_plan_steps.h"
 
 namespace haunch {
@@ -50,14 +51,7 @@ std::vector<Caution> frame_cautions(const KeyedValues& values, const CasePlan& p
                      "stops and closers) and a threshold of at most 1/2 in (12.7 mm), bevelled "
                      "above 1/4 in: {}{}",
                      clear_room(plan, unit), kDecides)});
-  if (values.says("existing_opening"))
-    cautions.push_back(
-        {"old paint",
-         fmt::format(
-             "paint from before 1978 may hold lead: in US housing from 6 sq ft inside or 20 "
-             "sq ft outside, about one door, the EPA's RRP rule wants a certified firm; "
-             "elsewhere have it tested before it is sanded or burnt{}",
-             kDecides)});
+  if (values.says("existing_opening")) cautions.push_back(old_paint());
   if (values.says("exterior") && plan.stop.kind == StopKind::planted)
     cautions.push_back(
         {"outside frame",

@@ -203,6 +203,28 @@ void refuse_idle_keys(KeyLedger& ledger, const CasePlan& plan) {
 
 // ---- what must hold of the whole
 
+/// The lip of a rebated leaf lies on the face; what is left behind it goes into the frame.
+void settle_lip(KeyLedger& ledger, CasePlan& plan, const DoorDefaults& usual_leaf) {
+  if (plan.lip.across() + plan.lip.head == Length()) {
+    if (ledger.values.of("leaf.lip_thickness").size)
+      ledger.problem(
+          {"leaf.lip_thickness"},
+          "this leaf has no lip; give \"lip\", how far it laps its frame, or take it out");
+    return;
+  }
+  const Length thickness = plan.leaf_thickness;
+  const Length lip =
+      ledger.take("leaf.lip_thickness", usual_lip(thickness, usual_leaf),
+                  usual_leaf.house ? "three eighths of the thickness" : "half the thickness");
+  if (lip >= thickness)
+    ledger.problem({"leaf.lip_thickness", "leaf.thickness"},
+                   fmt::format("a lip of {} leaves no rebate in a leaf {} thick; make it less",
+                               ledger.say(lip), ledger.say(thickness)));
+  if (plan.stop.reveal > Length())
+    ledger.problem({"reveal"}, "the lip of a rebated leaf lies on the frame's face; take it out");
+  plan.leaf_thickness = thickness - lip;
+}
+
 void settle_leaf(KeyLedger& ledger, CasePlan& plan, const std::optional<HungLeaves>& hung) {
   if (hung) {
     plan.leaf_thickness = hung->thickness;
@@ -213,6 +235,7 @@ void settle_leaf(KeyLedger& ledger, CasePlan& plan, const std::optional<HungLeav
   plan.leaf_thickness =
       ledger.take("leaf.thickness", usual_leaf.thickness,
                   usual_leaf.house ? "usual for a house door" : "usual for a cabinet door");
+  settle_lip(ledger, plan, usual_leaf);
 }
 
 void doubt_whole(KeyLedger& ledger, const CasePlan& plan) {

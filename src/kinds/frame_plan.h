@@ -42,7 +42,7 @@ struct CasePlan {
   Length wall_width, wall_height;
   Length width, height;            // over all its wood but the horns of a tenoned head
   Length leaf_width, leaf_height;  // with its lips
-  Length leaf_thickness;
+  Length leaf_thickness;           // of a rebated leaf what stands behind its lip
   int leaves = 1;
   Sides fitting, clearance, lip;
 

@@ -35,6 +35,7 @@ const KeyRow kRows[] = {
     item_size("leaf.width", "width of the leaf, its lips with it"),
     item_size("leaf.height", "height of the leaf, its lip with it"),
     size("leaf.thickness", Change::none, "thickness of the leaf"),
+    size("leaf.lip_thickness", Change::none, "of a rebated leaf's lip, which lies on the face"),
     {"rule", Holds::word, Change::none, "a published rule from the wall's opening to the leaf",
      &frame_rule_words()},
     gap("fitting_allowance.left", Change::none, "between frame and wall, left"),

@@ -33,7 +33,8 @@ class Pinner {
     const Length across = wood_.pieces[joint_.enters].place.origin[across_] + middle;
     const Length edge = sight_edge(wood_, joint_);
     const auto from_edge = [&](Length distance) {
-      return joint_.heading.upwards ? edge + distance : edge - distance;
+      const Length past = joint_.tenon->set_back + distance;
+      return joint_.heading.upwards ? edge + past : edge - past;
     };
     const Length in_cheeks = from_edge(pins_.from_shoulder);
     const Length in_tenon = from_edge(pins_.from_shoulder - pins_.draw);
@@ -102,8 +103,8 @@ class Pinner {
     const Box own = in_own_axes(square, bored.place);
     Feature feature{"pin-hole", {wood_.joints.size()}, {}, {{"diameter", pins_.diameter}}};
     for (const Layer& layer : layers)
-      feature.prisms.push_back(
-          {2, layer.from, layer.to, bore_outline({own.low[0], own.low[1]}, pins_.diameter, corners_)});
+      feature.prisms.push_back({2, layer.from, layer.to,
+                                bore_outline({own.low[0], own.low[1]}, pins_.diameter, corners_)});
     const bool of_tenon = draw.has_value();
     feature.sizes.push_back({"from_shoulder", pins_.from_shoulder - draw.value_or(Length())});
     if (!of_tenon) feature.sizes.push_back({"depth", depth_});

@@ -12,7 +12,7 @@ namespace haunch {
 
 struct PinDesign {
   Length diameter;              // of the holes, and of the pins that are driven into them
-  Length from_shoulder;         // sight edge to the middle of the holes through the cheeks
+  Length from_shoulder;         // to the middle of the holes through the cheeks
   Length draw;                  // the tenon's holes are so much nearer to its shoulder
   std::optional<Length> depth;  // from the face side; none: right through
   Length over;                  // sawn so much longer: its taper, and what is struck

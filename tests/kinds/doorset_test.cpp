@@ -34,6 +34,27 @@ TEST_CASE("The leaf hangs in its frame with the gaps that the frame leaves it") 
   CHECK(failing(wood) == kNothing);
 }
 
+TEST_CASE("Fits are not forecast of a set, and why is said") {
+  const std::string why =
+      "fits are forecast of a leaf by itself, not of a set and its frame; work the leaf as "
+      "\"kind\": \"door\", in the size that the set gives it, and take this out here";
+  CHECK(refusal(set_mm(R"("work": "router")")) == "/work: " + why);
+  CHECK(refusal(set_mm(R"("fit": {"max": 0.3})")) == "/fit: " + why);
+  CHECK(refused_at(set_mm(R"("tolerance": {"mortise_width": 0.05})")) == "/tolerance");
+}
+
+TEST_CASE("A set in an old opening tells of its paint once") {
+  const auto told = [](const std::string& spec) {
+    std::size_t number = 0;
+    for (const Caution& caution : work(spec).cautions)
+      number += caution.about == "old paint" ? 1U : 0U;
+    return number;
+  };
+  CHECK(told(set_mm()) == 0);
+  CHECK(told(set_mm({}, R"("existing_opening": true)")) == 1);
+  CHECK(told(set_mm(R"("leaf": {"existing_opening": true})", R"("existing_opening": true)")) == 1);
+}
+
 TEST_CASE("Gaps are measured in the wood: a leaf that is moved has others") {
   Assembly wood = work(set_mm()).assembly;
   for (std::size_t i = wood.hung.front().first; i < wood.pieces.size(); ++i)

@@ -191,6 +191,76 @@ TEST_CASE("The US rough opening is 2 in wider than the leaf, and 2 1/2 or 2 in h
   CHECK(room(prehung, "wall opening").height == inch(82));
 }
 
+TEST_CASE("The stop of a rebated leaf stands behind what is left of it behind its lip") {
+  const std::string keys = R"("leaf": {"width": 860, "height": 1985, "thickness": 40)";
+  const auto stop = [](const Assembly& wood) { return piece(wood, "left stop").place.origin[2]; };
+  const auto lipped = [&](std::string_view lip_thickness) {
+    return frame_mm(keys + std::string(lip_thickness) + R"(}, "lip": 13)");
+  };
+  // 40 and 1.5 of play behind a square edge; of a rebated leaf 3/8 of 40 is 15 of lip: 25 and 1.5.
+  CHECK(stop(wood(frame_mm(keys + "}"))) == mm(41.5));
+  CHECK(stop(wood(lipped(""))) == mm(26.5));
+  CHECK(stop(wood(lipped(R"(, "lip_thickness": 14.5)"))) == mm(27));
+  // The same as in a set, which has the leaf itself.
+  const Assembly set = wood(R"({"kind": "doorset", "units": "mm",
+      "frame": {"leaf": {"width": 860, "height": 1985}, "lip": 13}, "leaf": {"thickness": 40}})");
+  CHECK(stop(set) == mm(26.5));
+  CHECK(refused_at(frame_mm(keys + R"(, "lip_thickness": 14})")) == "/leaf/lip_thickness");
+  CHECK(refused_at(lipped(R"(, "lip_thickness": 40)")) == "/leaf/lip_thickness");
+  CHECK(refused_at(frame_mm(keys + R"(}, "lip": 13, "reveal": 2)")) == "/reveal");
+}
+
+// The German advice page: the wall's opening is at least the rebated leaf and 15 each way; better
+// 10 more in width and 5 in height.
+TEST_CASE("The rule for rebated leaves is the least opening of DIN 18101 and what is advised") {
+  struct Row {
+    double leaf_width, leaf_height;
+  };
+  for (const Row& leaf : {Row{610, 1985}, Row{735, 1985}, Row{860, 1985}, Row{985, 1985}}) {
+    const Worked worked = work(frame_mm(fmt::format(
+        R"("rule": "din-18101-rebated", "jamb_thickness": 20, "horn": 0, "leaf": {{"width": {}, "height": {}}})",
+        leaf.leaf_width, leaf.leaf_height)));
+    CHECK(room(worked, "wall opening").width == mm(leaf.leaf_width + 15 + 10));
+    CHECK(room(worked, "wall opening").height == mm(leaf.leaf_height + 15 + 5));
+  }
+}
+
+TEST_CASE("The US rules lie in the bands that the guides give") {
+  struct Row {
+    std::int64_t leaf_width, leaf_height;
+  };
+  for (const Row& leaf : {Row{30, 80}, Row{32, 80}, Row{36, 80}, Row{36, 96}}) {
+    const auto opening = [&](std::string_view rule) {
+      return room(
+          work(frame_in(fmt::format(R"("rule": "{}", "leaf": {{"width": {}, "height": {}}})", rule,
+                                    leaf.leaf_width, leaf.leaf_height))),
+          "wall opening");
+    };
+    const NamedRoom rough = opening("us-rough-opening");
+    CHECK(rough.width == inch(leaf.leaf_width + 2));
+    // From 2 to 2 5/8 in over the leaf, 2 1/2 usual.
+    CHECK(rough.height - inch(leaf.leaf_height) == inch(2, 1, 2));
+    CHECK(rough.height >= inch(leaf.leaf_height + 2));
+    CHECK(rough.height <= inch(leaf.leaf_height + 2, 5, 8));
+    // A pre-hung 32 x 80 goes into 33 3/4 to 35 by 81 1/2 to 83: 34 x 82.
+    const NamedRoom prehung = opening("us-prehung");
+    CHECK(prehung.width >= inch(leaf.leaf_width + 1, 3, 4));
+    CHECK(prehung.width <= inch(leaf.leaf_width + 3));
+    CHECK(prehung.height >= inch(leaf.leaf_height + 1, 1, 2));
+    CHECK(prehung.height <= inch(leaf.leaf_height + 3));
+    CHECK(prehung.width == inch(leaf.leaf_width + 2));
+    CHECK(prehung.height == inch(leaf.leaf_height + 2));
+  }
+}
+
+TEST_CASE("2 in of rough opening are two jambs of 3/4 in and 1/2 in to shim and close") {
+  const Worked worked = work(frame_in(
+      R"("rule": "us-rough-opening", "jamb_thickness": "3/4", "leaf": {"width": 32, "height": 80})"));
+  const Opening& wall = *worked.assembly.opening;
+  // 1/4 of shims, and 1/8 beside the leaf at each side.
+  CHECK(wall.left + wall.right + inch(0, 1, 4) == inch(0, 1, 2));
+}
+
 TEST_CASE("UK doorsets leave 7 mm to the wall and 3 mm beside the leaf") {
   const Worked set =
       work(frame_in(R"("rule": "uk-doorset", "leaf": {"width": "838 mm", "height": "1981 mm"})"));

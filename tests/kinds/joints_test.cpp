@@ -333,6 +333,28 @@ TEST_CASE("Wedges leave their relish at the end of the stile") {
 
 // ---- bridles
 
+TEST_CASE("Tenons that come out are left on by a little, to be planed off") {
+  // (a bridle is cut 1/16 to 1/8 in long: trade practice)
+  const auto over = [](const Assembly& leaf) { return piece(leaf, "top rail").horn; };
+  for (const std::string_view word : {"through", "bridle"}) {
+    const std::string joint = R"("joint": ")" + std::string(word) + "\"";
+    CHECK(over(wood(house_mm(R"("rail_widths": [100, 200], )" + joint))) == mm(2));
+    CHECK(over(wood(house_in(R"("rail_widths": [4, 9], )" + joint))) == inch(0, 1, 16));
+    const Assembly stated =
+        wood(house_mm(R"("rail_widths": [100, 200], "tenon": {"over": 3}, )" + joint));
+    CHECK(over(stated) == mm(3));
+    CHECK(piece(stated, "top rail").blank[0] == mm(924));  // where they stand, flush
+  }
+  // Of a rail whose tenons end in the stiles there is nothing to plane.
+  const Assembly both =
+      wood(house_mm(R"("rail_widths": [100, 195, 230], "joint": {"corner": "through"})"));
+  CHECK(over(both) == mm(2));
+  CHECK(piece(both, "lock rail").horn == Length());
+  CHECK(refusal(house_mm(R"("tenon": {"over": 3})")) ==
+        "/tenon/over: no tenons come out here; say \"joint\": \"through\" or \"bridle\", or take "
+        "it out");
+}
+
 TEST_CASE("A bridle's mortise is open at the end of the stile") {
   // (the mortise as long as the rail is wide, as deep as the stile is wide; a third of the stock)
   const Assembly leaf =

@@ -58,6 +58,29 @@ TEST_CASE("Rebated meeting stiles are seen equally wide; the one behind goes on 
   CHECK(doubted(wood) == kNothing);
 }
 
+TEST_CASE("A fitting of a pair is on the leaf that it names, and told from that leaf's left edge") {
+  // The right leaf begins at 598.5 + 3 = 601.5.
+  const auto plate = [](std::string_view on) {
+    return pair_mm(
+        R"("fittings": [{"name": "plate", "on": ")" + std::string(on) +
+        R"(", "into": "face", "at": 250, "cuts": [{"length": 60, "width": 40, "depth": 3}]}])");
+  };
+  const auto recess_in = [&](std::string_view on) {
+    const Assembly wood = work(plate(on)).assembly;
+    std::size_t number = 0;
+    for (const Piece& its : wood.pieces)
+      for (const Feature& feature : its.features)
+        number += feature.fitting ? 1U : 0U;
+    CHECK(number == 1);
+    return placed(cuts(piece(wood, on), "recess").front(), piece(wood, on).place).low[0];
+  };
+  CHECK(recess_in("left leaf, lock rail") == mm(250));
+  CHECK(recess_in("right leaf, lock rail") == mm(601.5 + 250));
+  CHECK(refusal(plate("lock rail")) ==
+        "/fittings/0/on: both leaves of the pair have a \"lock rail\"; write \"left leaf, lock "
+        "rail\" or \"right leaf, lock rail\"");
+}
+
 TEST_CASE("The leaf that opens first laps before the other, whichever it is") {
   const Assembly wood =
       work(pair_mm(R"("meeting_lap": 13, "meeting_rest": 2, "active": "left")")).assembly;
