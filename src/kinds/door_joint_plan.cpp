@@ -194,16 +194,23 @@ void settle_over(DoorLedger& ledger, DoorPlan& plan) {
                                  "at each end that comes out, planed off after glue-up");
 }
 
-/// The figures of a joint manual: about 3 mm at the thick end, and three quarters of the tenon.
+/// Three quarters of the tenon (a joint manual), but not into the groove, where a panel may stand.
+Length usual_wedge(const DoorLedger& ledger, const DoorPlan& plan) {
+  const Length stile = plan.frame.narrow_stile();
+  return std::min(nearest_multiple(floor_divide(stile * 3, 4), ledger.defaults.whole),
+                  floor_multiple(stile - plan.groove.depth, ledger.defaults.whole));
+}
+
+/// About 3 mm at the thick end (a joint manual).
 void settle_wedges(DoorLedger& ledger, DoorPlan& plan) {
   if (!plan.has(JointWord::through)) return;
   const Length thickness = ledger.take("wedge.thickness", ledger.defaults.wedge_thickness,
                                        "at the thick end (a joint manual)");
   if (thickness == Length()) return;
   const Length stile = plan.frame.narrow_stile();
-  const Length length = ledger.take(
-      "wedge.length", nearest_multiple(floor_divide(stile * 3, 4), ledger.defaults.whole),
-      "three quarters of the tenon (a joint manual)");
+  const Length length = ledger.take("wedge.length", usual_wedge(ledger, plan),
+                                    "three quarters of the tenon (a joint manual), at most to the "
+                                    "groove");
   const Length edge = plan.join.mortise.edge_clearance;
   if (thickness <= edge)
     ledger.problem({"wedge.thickness", "tenon.edge_clearance"},

@@ -291,6 +291,15 @@ TEST_CASE("A wedge is a piece of its own, as wide as the tenon is thick") {
   }
 }
 
+TEST_CASE("Wedges end before the groove, where a panel may stand") {
+  // Three quarters of 48 are 36; behind a groove of 13 there are 35.
+  const Assembly leaf = wood(cabinet_mm(
+      R"("stile_width": 48, "groove_depth": 13, "thickness": 28, "joint": {"middle": "through"},
+         "rail_widths": [50, 60, 50], "panel": {"gap": 0})"));
+  CHECK(piece(leaf, "wedge of middle rail").blank[0] == mm(35));
+  CHECK(not_ok(leaf).find("shared-wood") == std::string::npos);
+}
+
 TEST_CASE("Stiles of two widths have tenons of two lengths through them") {
   const Assembly leaf = wood(house_mm(
       R"("stile_width": {"left": 100, "right": 120}, "rail_widths": [100, 200], "joint": "through")"));

@@ -1,4 +1,4 @@
-#include "corner_oracle.h"
+#include "joint_oracle.h"
 
 #include <algorithm>
 #include <array>
@@ -42,19 +42,20 @@ Room common(const Room& a, const Room& b) {
   return both;
 }
 
-class CornerJudge {
+class PointJudge {
  public:
-  CornerJudge(const Assembly& assembly, std::uint64_t seed) : wood_(assembly), random_(seed) {}
+  PointJudge(const Assembly& assembly, std::uint64_t seed) : wood_(assembly), random_(seed) {}
 
-  std::vector<std::string> faults() {
+  std::vector<PointFault> faults() {
     slopes_lie_in_blanks();
     for (std::size_t i = 0; i < wood_.joints.size(); ++i) {
       const Joint& joint = wood_.joints[i];
       if (joint.kind == "dowel") dowel(i);
-      if (joint.kind == "butt") butt(i);
+      if (joint.kind == "butt") butt(i, room_of(enterer(joint)));
       if (joint.kind == "half-lap") half_lap(i);
       if (joint.kind == "mitre") mitre(i);
       if (joint.kind == "mitre-spline") spline(i);
+      if (joint.tenon && joint.mortise && joint.kind != "half-lap") tenons(i);
     }
     nothing_is_shared();
     no_light_comes_through();
@@ -76,7 +77,7 @@ class CornerJudge {
   }
 
   void expect(bool good, std::size_t joint, const std::string& what) {
-    if (!good) faults_.push_back(joint_id(joint) + ": " + what);
+    if (!good) faults_.push_back({joint, "", joint_id(joint) + ": " + what});
   }
 
   /// From a point of one piece's surface on, this way: free as far as designed, and no further.
@@ -94,7 +95,8 @@ class CornerJudge {
     for (const Piece& piece : wood_.pieces)
       for (const Feature& feature : piece.features)
         for (const Prism& prism : feature.prisms)
-          if (!lies_within(prism, piece)) faults_.push_back(piece.mark + ": a slope lies outside");
+          if (!lies_within(prism, piece))
+            faults_.push_back({{}, "", piece.mark + ": a slope lies outside"});
   }
 
   void dowel(std::size_t number) {
@@ -128,11 +130,10 @@ class CornerJudge {
   }
 
   /// The end lies on the other's edge in front of all that is cut there, and behind.
-  void butt(std::size_t number) {
+  void butt(std::size_t number, const Room& room) {
     const Joint& joint = wood_.joints[number];
     const auto in = static_cast<std::size_t>(joint.heading.axis);
     const double way = joint.heading.upwards ? 1 : -1;
-    const Room room = room_of(enterer(joint));
     for (int i = 0; i < kPoints; ++i)
       for (const double share : {0.02, 0.98}) {
         Point at = within(room);
@@ -142,6 +143,92 @@ class CornerJudge {
         at[in] += 2 * way * kBeside;
         expect(holds(receiver(joint), at), number, "an end is not closed");
       }
+  }
+
+  /// Where one tenon of a joint stands by its figures; along the way in, its last tenth before
+  /// wedges reach it, past all that is sunk into the edge.
+  Room stand_of(const Joint& joint, const TenonSpan& span) const {
+    const Piece& piece = enterer(joint);
+    const auto in = static_cast<std::size_t>(joint.heading.axis);
+    const std::size_t across = 1 - in;
+    Room room = room_of(piece);
+    const double depth = steps(joint.tenon->depth);
+    const bool flared = joint.mortise->flare.has_value();
+    const double last = flared ? steps(joint.mortise->flare->depth) + kBeside : 0.0;
+    if (joint.heading.upwards)
+      room.high[in] -= last, room.low[in] = room.high[in] - (depth - last) / 10;
+    else
+      room.low[in] += last, room.high[in] = room.low[in] + (depth - last) / 10;
+    room.low[across] += steps(span.from_edge);
+    room.high[across] = room.low[across] + steps(span.width);
+    room.low[2] += steps(span.from_face.value_or(joint.tenon->from_face));
+    room.high[2] = room.low[2] + steps(joint.tenon->thickness);
+    return room;
+  }
+
+  void tenons(std::size_t number) {
+    const Joint& joint = wood_.joints[number];
+    const auto in = static_cast<std::size_t>(joint.heading.axis);
+    const Room into = room_of(receiver(joint));
+    if (joint.has_shoulder) {
+      Room shoulder = room_of(enterer(joint));
+      if (joint.heading.upwards)
+        shoulder.high[in] = into.low[in];
+      else
+        shoulder.low[in] = into.high[in];
+      butt(number, shoulder);
+    }
+    for (const TenonSpan& span : joint.tenon->each) {
+      const Room stand = stand_of(joint, span);
+      const double past =
+          joint.heading.upwards ? stand.low[in] - into.low[in] : into.high[in] - stand.high[in];
+      if (past > grooves_depth(number)) tenon(number, stand);
+    }
+  }
+
+  void tenon(std::size_t number, const Room& stand) {
+    const Joint& joint = wood_.joints[number];
+    const auto in = static_cast<std::size_t>(joint.heading.axis);
+    const std::size_t across = 1 - in;
+    const double way = joint.heading.upwards ? 1 : -1;
+    for (int i = 0; i < kPoints; ++i)
+      expect(holds(enterer(joint), within(stand)) || joint.tenon->edge_radius > Length(), number,
+             "a tenon is not whole");
+    const auto side_of = [&](std::size_t axis, double sign) {
+      Point side{};
+      for (std::size_t each = 0; each < 3; ++each)
+        side[each] = (stand.low[each] + stand.high[each]) / 2;
+      side[axis] = sign > 0 ? stand.high[axis] : stand.low[axis];
+      return side;
+    };
+    const auto expect_end = [&](Point at, std::size_t axis, double sign, const std::string& what) {
+      at[axis] += sign * kBeside;
+      expect(!holds(enterer(joint), at), number, what);
+    };
+    for (const double sign : {-1.0, 1.0}) {
+      expect_end(side_of(2, sign), 2, sign, "a tenon is thicker than told");
+      expect_end(side_of(across, sign), across, sign, "a tenon is wider than told");
+      const Length thin = floor_half(*joint.design.cheeks);
+      expect_room(number, receiver(joint), side_of(2, sign), 2, sign,
+                  sign < 0 ? thin : *joint.design.cheeks - thin, "play beside a tenon's cheek");
+      const bool fits_ends =
+          joint.mortise->end_radius == Length() || joint.tenon->edge_radius > Length();
+      if (joint.design.edges && fits_ends)
+        expect_room(number, receiver(joint), side_of(across, sign), across, sign,
+                    floor_half(*joint.design.edges), "play at a tenon's edge");
+    }
+    if (joint.design.edge) {
+      const Room into = room_of(receiver(joint));
+      const double inner =
+          into.high[across] - stand.high[across] > stand.low[across] - into.low[across] ? 1 : -1;
+      expect_room(number, receiver(joint), side_of(across, inner), across, inner,
+                  *joint.design.edge, "play at a bridle's edge");
+    }
+    if (joint.design.bottom)
+      expect_room(number, receiver(joint), side_of(in, way), in, way, *joint.design.bottom,
+                  "room below a tenon");
+    else if (!joint.mortise->flare)
+      expect_end(side_of(in, way), in, way, "a tenon is longer than told");
   }
 
   void half_lap(std::size_t number) {
@@ -273,7 +360,10 @@ class CornerJudge {
         for (int i = 0; i < kAsked; ++i) {
           const Point at = within(both);
           if (!holds(wood_.pieces[a], at) || !holds(wood_.pieces[b], at)) continue;
-          faults_.push_back(wood_.pieces[a].mark + " and " + wood_.pieces[b].mark + " share wood");
+          faults_.push_back(
+              {{},
+               "shared-wood",
+               wood_.pieces[a].mark + " and " + wood_.pieces[b].mark + " share wood"});
           break;
         }
       }
@@ -292,13 +382,13 @@ class CornerJudge {
             }
             return false;
           });
-      if (!closed) faults_.push_back("light comes through");
+      if (!closed) faults_.push_back({{}, "face-closed", "light comes through"});
     }
   }
 
   const Assembly& wood_;
   std::mt19937_64 random_;
-  std::vector<std::string> faults_;
+  std::vector<PointFault> faults_;
 };
 
 }  // namespace
@@ -324,8 +414,8 @@ bool dowels_meet_others(const Assembly& assembly) {
   return false;
 }
 
-std::vector<std::string> corner_faults(const Assembly& assembly, std::uint64_t seed) {
-  return CornerJudge(assembly, seed).faults();
+std::vector<PointFault> joint_faults(const Assembly& assembly, std::uint64_t seed) {
+  return PointJudge(assembly, seed).faults();
 }
 
 }  // namespace haunch::test
