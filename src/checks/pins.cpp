@@ -7,11 +7,12 @@
 namespace haunch {
 namespace {
 
-constexpr Rule kDraw{"pin-draw", "of the tenon's hole nearer to its shoulder than the mortise's",
-                     "a pin pulls the joint home where the tenon's hole stands nearer to its "
-                     "shoulder, and pushes it open where it stands further off; over a third of "
-                     "the pin it splits the tenon (1/8 in with a pin of 3/8 in: Fairham 1917)",
-                     false, "of the tenon's hole further from its shoulder than the mortise's"};
+constexpr Rule kDraw{
+    "pin-draw", "that the tenon's hole stands nearer to its shoulder than the mortise's",
+    "a pin pulls the joint home where the tenon's hole stands nearer to its "
+    "shoulder, and pushes it open where it stands further off; over a third of "
+    "the pin it splits the tenon (1/8 in with a pin of 3/8 in: Fairham 1917)",
+    false, "that the tenon's hole stands further from its shoulder than the mortise's"};
 constexpr Rule kShear{"pin-shear", "of tenon between its pin's hole and its end",
                       "with less than the pin is thick the pin tears it out (trade practice)"};
 constexpr Rule kRoot{"pin-root", "of tenon between its pin's hole and its shoulder",

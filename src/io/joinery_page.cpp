@@ -1004,9 +1004,10 @@ Box told_in(const Assembly& wood, const Piece& piece) {
   for (const Hanging& hung : wood.hung)
     if (hung.has(number)) return placed_blanks(wood, hung.first, hung.count);
   for (const Meeting& pair : wood.meetings) {
-    const bool is_right = number >= pair.right && number < pair.right + pair.right_count;
-    return is_right ? placed_blanks(wood, pair.right, pair.right_count)
-                    : placed_blanks(wood, pair.left, pair.left_count);
+    if (number >= pair.left && number < pair.left + pair.left_count)
+      return placed_blanks(wood, pair.left, pair.left_count);
+    if (number >= pair.right && number < pair.right + pair.right_count)
+      return placed_blanks(wood, pair.right, pair.right_count);
   }
   return placed_blank(piece);
 }

@@ -22,7 +22,8 @@ struct BoredPiece {
 struct Bored {
   Length diameter, from_shoulder;
   std::optional<Length> depth;  // in cheeks
-  std::vector<BoredPiece> pieces;
+  bool through = false;         // right through them
+  std::vector<BoredPiece> pieces = {};
 
   bool alike(const Feature& hole) const {
     return diameter == size_of(hole, "diameter") &&
@@ -81,9 +82,10 @@ std::string holes_text(const std::vector<Bored>& settings, Length set_back,
     std::string text = bored.depth ? "in the cheeks of mortises, first: " : "in tenons: ";
     const Length middle = bored.from_shoulder + (bored.depth ? set_back : Length());
     text += lengths.one(bored.diameter) + " wide, middle " + lengths.one(middle) +
-            (bored.depth
-                 ? " from the face edge, " + lengths.one(*bored.depth) + " deep from the face side"
-                 : " from the shoulder");
+            (bored.depth ? " from the face edge, " : " from the shoulder");
+    if (bored.depth)
+      text +=
+          bored.through ? "right through" : lengths.one(*bored.depth) + " deep from the face side";
     page += "  " + wrapped(text, kPageWidth, 2) + "\n" + hole_table(bored.pieces, lengths);
   }
   return page;

@@ -52,7 +52,7 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
   }
   const Stated& over = ledger.spec.tenon_over;
   if (over.size && !over.by_shop && !plan.has(JointWord::through) && !plan.has(JointWord::bridle))
-    ledger.problem({"tenon.over"},
+    ledger.problem({"tenon_over"},
                    "no tenons come out here; say \"joint\": \"through\" or \"bridle\", or take it "
                    "out");
   for (const std::string_view key : {"mortise.width", "mortise.from_face", "tenon.thickness"}) {
@@ -190,7 +190,7 @@ void settle_loose_tenons(DoorLedger& ledger, DoorPlan& plan) {
 
 void settle_over(DoorLedger& ledger, DoorPlan& plan) {
   if (plan.has(JointWord::through) || plan.has(JointWord::bridle))
-    plan.join.over = ledger.take("tenon.over", ledger.defaults.tenon_over,
+    plan.join.over = ledger.take("tenon_over", ledger.defaults.tenon_over,
                                  "at each end that comes out, planed off after glue-up");
 }
 

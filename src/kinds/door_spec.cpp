@@ -49,7 +49,7 @@ constexpr SizeKey kSizeKeys[] = {
      "mortise width minus tenon thickness, both cheeks together"},
     {"horn", &D::horn, kFromZero, Change::none, "left on at each end of a stile for sawing off"},
     {"tenon.thickness", &D::tenon_thickness, kAboveZero, Change::fit, "thickness of every tenon"},
-    {"tenon.over", &D::tenon_over, kFromZero, Change::none,
+    {"tenon_over", &D::tenon_over, kFromZero, Change::none,
      "left on at each end of a rail whose tenons come out, planed off after glue-up"},
     {"tenon.relish", &D::relish, kFromZero, Change::size,
      "what a tenon loses at its rail's outer edge, at the ends of the stiles"},

@@ -350,7 +350,7 @@ TEST_CASE("Tenons that come out are left on by a little, to be planed off") {
     CHECK(over(wood(house_mm(R"("rail_widths": [100, 200], )" + joint))) == mm(2));
     CHECK(over(wood(house_in(R"("rail_widths": [4, 9], )" + joint))) == inch(0, 1, 16));
     const Assembly stated =
-        wood(house_mm(R"("rail_widths": [100, 200], "tenon": {"over": 3}, )" + joint));
+        wood(house_mm(R"("rail_widths": [100, 200], "tenon_over": 3, )" + joint));
     CHECK(over(stated) == mm(3));
     CHECK(piece(stated, "top rail").blank[0] == mm(924));  // where they stand, flush
   }
@@ -359,8 +359,8 @@ TEST_CASE("Tenons that come out are left on by a little, to be planed off") {
       wood(house_mm(R"("rail_widths": [100, 195, 230], "joint": {"corner": "through"})"));
   CHECK(over(both) == mm(2));
   CHECK(piece(both, "lock rail").horn == Length());
-  CHECK(refusal(house_mm(R"("tenon": {"over": 3})")) ==
-        "/tenon/over: no tenons come out here; say \"joint\": \"through\" or \"bridle\", or take "
+  CHECK(refusal(house_mm(R"("tenon_over": 3)")) ==
+        "/tenon_over: no tenons come out here; say \"joint\": \"through\" or \"bridle\", or take "
         "it out");
 }
 

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "catch.h"
+#include "checks.h"
 #include "property_runs.h"
 #include "random_spec.h"
 #include "sloping_wood.h"
@@ -100,6 +101,15 @@ class PinJudge {
   std::string faults_;
 };
 
+/// Whether the checks find too little wood beside a pin's hole, so that a point there says nothing.
+bool comes_out(const Assembly& wood) {
+  for (const Finding& finding : check_assembly(wood, Unit::mm))
+    if (finding.rule->check.starts_with("pin-") && finding.rule->check != "pin-draw" &&
+        finding.status == Status::fail)
+      return true;
+  return false;
+}
+
 /// Pins share wood with nothing but the tenon that they draw.
 std::string shared_with_others(const Assembly& wood) {
   std::set<std::array<std::size_t, 2>> drawn;
@@ -118,24 +128,28 @@ std::string shared_with_others(const Assembly& wood) {
 }  // namespace
 
 TEST_CASE("pins draw their tenons home, and fill their holes in the cheeks", "[wood][property]") {
-  const Seeds seeds = seeds_for(120);
+  const Seeds seeds = seeds_for(250);
   const Tally tally = run_over(seeds, [&](std::uint64_t seed, std::string& wrong) {
     Dice dice(seed);
     DoorSpec spec = random_door(seed, Keys::all);
     spec.edge.clear();
+    spec.moulding.clear();
+    spec.moulded_faces.clear();
+    std::erase_if(spec.lengths, [](const SpecLength& it) { return it.key.starts_with("edge."); });
     const std::string_view joint = one_of(dice, {"haunched", "through", "bridle", "haunched"});
     std::string json = to_json(spec, {spec.unit, seed, false, true});
     json.insert(1, R"("joint": ")" + std::string(joint) + "\", " + random_pins(dice) + ", ");
     const Trial trial = work(json);
     if (!trial.assembly) return Outcome::refused;
     const Assembly& wood = *trial.assembly;
+    if (comes_out(wood)) return Outcome::aside;
     for (std::size_t number = 0; number < wood.joints.size(); ++number)
       if (wood.joints[number].design.draw) wrong += PinJudge(wood, number).faults();
     wrong += shared_with_others(wood);
     if (!wrong.empty()) wrong = json + "\n" + wrong;
     return Outcome::worked;
   });
-  require_worked_share(tally, 25);
+  require_worked_share(tally, 12);
 }
 
 }  // namespace haunch::test
