@@ -26,7 +26,7 @@ Length rise_of(DoorLedger& ledger, const Arch& arch) {
     return floor_half(arch.span);
   }
   if (!stated.size)
-    ledger.problem({"arch.tolerance", "arch.at", "arch.rise"},
+    ledger.problem({ledger.spec.arch_at.word ? "arch.at" : "arch.tolerance", "arch.rise"},
                    "the arch's \"rise\" is missing; give \"arch\": {\"rise\": …}, or {\"shape\": "
                    "\"semicircular\"}");
   return ledger.take("arch.rise", Length::from_steps(1), "");
@@ -56,7 +56,7 @@ void refuse_leaf_of_head(DoorLedger& ledger, const FramePlan& frame) {
                    "the leaves of a pair have straight tops" + otherwise + "have one leaf");
   else if (frame.opening.meets != Meets::inset)
     ledger.problem({"arch.at"}, "a leaf that laps over its opening has a straight top" + otherwise +
-                                    "set it in");
+                                    "let it stand in it");
   else if (frame.opening.left != frame.opening.right)
     ledger.problem({"clearance.left", "clearance", "arch.at"},
                    fmt::format("{} left and {} right put the leaf beside the middle of its arched "

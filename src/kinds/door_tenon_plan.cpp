@@ -208,6 +208,12 @@ Length haunch_end(const DoorPlan& plan) {
   return head ? std::max(head->left_length, head->right_length) - rail.low : rail.width;
 }
 
+/// "less tenon.relish 39 mm"
+std::string loss_at_edge(const DoorLedger& ledger, Length outer, Length curve) {
+  const std::string relish = "less tenon.relish " + ledger.say(outer - curve);
+  return curve > Length() ? relish + " under the curve, which takes " + ledger.say(curve) : relish;
+}
+
 TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t number,
                        std::optional<Length> limit) {
   const RailPlan& rail = plan.frame.rails[number];
@@ -221,6 +227,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const Length rebate = plan.frame.rebate_of_rail(number);
   const bool whole_edge = stub || bridle || !(top || bottom);
   const Length outer = whole_edge ? rebate : relish_of(ledger, plan, number);
+  const Length curve = top ? head_over_tenons(ledger, plan) : Length();
   TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
   tenon.mitred = plan.frame.moulded_edges(number);
   const Length wall_beside = tenon.loose ? plan.join.loose_wall : Length();
@@ -232,7 +239,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   if (across.high <= across.low) {
     const std::string loss =
         outer > Length()
-            ? fmt::format("less tenon.relish {}", ledger.say(outer))
+            ? loss_at_edge(ledger, outer, curve)
             : fmt::format("at each {} edge", plan.edge.rebated() ? "rebated" : "grooved");
     const std::string wall =
         tenon.loose ? fmt::format("less loose_tenon.wall {} ", ledger.say(plan.join.loose_wall))
@@ -245,7 +252,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
     return tenon;
   }
   lay_out(ledger, tenon, across, stub || bridle ? std::nullopt : limit, rail.name, depth_key(plan));
-  if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer, rail.name);
+  if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer - curve, rail.name);
   if (bridle) return tenon;
   if (!stub && !tenon.loose && top)
     tenon.layout.haunches.push_back({across.high, haunch_end(plan) - rebate});
