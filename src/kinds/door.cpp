@@ -245,6 +245,11 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
     reading.spec.species = season.species;
     reading.spec.species_by_shop = season.species_by_shop;
     add(problems, std::move(season.problems));
+    if (season.season && reading.spec.arch_at.word.value_or(ArchAt::underside) != ArchAt::underside)
+      problems.push_back({"/moisture",
+                          "seasons are not worked of a leaf whose top is arched; take it out, or "
+                          "say \"arch\": {\"at\": \"underside\"}",
+                          {}});
     if (season.season && seasons_not_worked(reading.spec))
       problems.push_back({"/moisture",
                           "seasons are not worked of loose tenons, wedged through tenons, mitres "

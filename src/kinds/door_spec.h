@@ -107,6 +107,8 @@ struct PanelSpec {
 
 /// Of a top rail's underside: a part of a circle with a rise that is said, or half of one.
 enum class ArchShape { segmental, semicircular };
+/// Which edges of the top rail are arched: the one over the panel, the leaf's top, or both.
+enum class ArchAt { underside, top, both };
 
 /// Which rails' tenons are pinned.
 enum class PinPlaces { corner, middle, both };
@@ -128,6 +130,7 @@ struct DoorSpec : PanelSpec {
   std::optional<int> leaves;
   Stated arch_rise, arch_tolerance;
   Chosen<ArchShape> arch_shape;
+  Chosen<ArchAt> arch_at;
   Chosen<Meets> meets;
   Stated lap_left, lap_right, lap_head, lap_foot, lip_thickness;
   Stated meeting_clearance, meeting_lap, meeting_rest;
