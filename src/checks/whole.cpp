@@ -197,7 +197,10 @@ void check_moved_shared(Bench& bench) {
   for (const Joint& joint : bench.assembly.joints)
     planted[joint.receives] = planted[joint.enters] = false;
   for (const auto& pair : meeting_pairs(bench.solids)) {
-    if (joined.contains(pair) || planted[pair[0]] || planted[pair[1]] ||
+    const bool bead = std::any_of(pair.begin(), pair.end(), [&](std::size_t piece) {
+      return bench.assembly.pieces[piece].role == "bead";  // sprung in: it gives
+    });
+    if (bead || joined.contains(pair) || planted[pair[0]] || planted[pair[1]] ||
         leaf_of(bench.assembly, pair[0]) != leaf_of(bench.assembly, pair[1]))
       continue;
     const Length shared = shared_wood(bench.solids[pair[0]], bench.solids[pair[1]]);
