@@ -83,14 +83,15 @@ const Motion& Swell::motion(std::size_t piece, std::size_t axis) {
   return *known;
 }
 
-/// Of a piece that is held by none: about the edge where others enter it.
+/// Of a piece that is held by none: about the edge where others enter it. Wedges hold tenons, and
+/// are driven in from the other edge.
 Motion Swell::free_motion(std::size_t piece, std::size_t axis) const {
   const Box blank = placed_blank(built(piece));
   std::optional<Length> low;
   std::optional<Length> high;
   for (const std::size_t number : receiving_[piece]) {
     const Joint& joint = built_.joints[number];
-    if (static_cast<std::size_t>(joint.heading.axis) != axis) continue;
+    if (static_cast<std::size_t>(joint.heading.axis) != axis || joint.kind == "wedge") continue;
     (joint.heading.upwards ? low : high) = home_of(joint);
   }
   const Length place = low && high ? middle(*low, *high)

@@ -215,13 +215,9 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
   return job;
 }
 
-/// Joints whose wood does not move as a plain tenon's does.
-bool seasons_not_worked(const DoorSpec& spec) {
-  const bool sloping = std::any_of(spec.joints.begin(), spec.joints.end(), [](const auto& chosen) {
-    return chosen.word == JointWord::loose || chosen.word == JointWord::through ||
-           chosen.word == JointWord::mitre;
-  });
-  return sloping || spec.ends.word == Ends::tenon_rounded;
+bool has_mitres(const DoorSpec& spec) {
+  return std::any_of(spec.joints.begin(), spec.joints.end(),
+                     [](const auto& chosen) { return chosen.word == JointWord::mitre; });
 }
 
 }  // namespace
@@ -245,12 +241,8 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
     reading.spec.species = season.species;
     reading.spec.species_by_shop = season.species_by_shop;
     add(problems, std::move(season.problems));
-    if (season.season && seasons_not_worked(reading.spec))
-      problems.push_back({"/moisture",
-                          "seasons are not worked of loose tenons, wedged through tenons, mitres "
-                          "and rounded tenons, whose edges slope or are parts of their own; take "
-                          "it out, or choose another joint",
-                          {}});
+    if (season.season && has_mitres(reading.spec))
+      problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
   }
   SettledTolerances settled;
   const bool speaks_of_them = reading.tolerances || shop_tolerances;
