@@ -211,6 +211,7 @@ struct Opening {
   Meets meets = Meets::inset;
   Sides lap = {};   // how far the leaf, or its lip, lies over what is beside the opening
   Length lip = {};  // thickness of a rebated leaf's lip
+  std::vector<Corner> arch = {};  // of an arched head its curve from left to right, x and y
 };
 
 /// Two leaves of an assembly that meet edge to edge, and the room they were designed to have there.
@@ -243,6 +244,7 @@ struct Assembly {
   Triple size;                     // width (x), height (y), thickness (z)
   std::optional<Opening> opening;
   std::vector<Box> open;          // where nothing closes its face, as it should be
+  std::vector<Prism> beyond;      // what an arched top leaves of its size, in its own axes
   std::vector<Hanging> hung;      // its leaves, if it is what they hang in
   std::vector<Meeting> meetings;  // of leaves in pairs
   std::vector<Piece> pieces;

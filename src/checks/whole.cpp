@@ -27,6 +27,10 @@ constexpr Rule kOpeningWidth{"opening-width", "between leaf and opening, both si
 constexpr Rule kOpeningHeight{"opening-height", "between leaf and opening, head and foot together",
                               "a leaf larger than its opening cannot be hung"};
 
+constexpr Rule kArchedHead{"opening-arch",
+                           "between leaf and opening along the arch, measured upright",
+                           "a leaf larger than its opening cannot be hung"};
+
 // Of what leaves hang in.
 constexpr Rule kFrameWidth{"frame-width", "over the jambs", "the pieces must add up to the frame"};
 constexpr Rule kFrameHeight{"frame-height", "from the frame's foot to its top",
@@ -155,6 +159,9 @@ Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const B
     way.high[2] = deep;
     take_out(open, way);
   }
+  for (const Prism& prism : bench.assembly.beyond)
+    for (const Polyhedron& air : polyhedra_of({prism.along, none, deep, prism.outline}))
+      take_out(open, air);
   for (const Solid& solid : solids) {
     for (Box shadow : solid.wood.boxes) {
       shadow.low[2] = none;
@@ -205,6 +212,22 @@ void check_way(Bench& bench) {
   report(bench, kWay, {}, {}, most, Bounds{{}, Length(), {}, {}});
 }
 
+/// From the leaf's wood up to the arch over its opening, where it is least.
+void check_arched_head(Bench& bench, const Opening& opening) {
+  std::vector<Corner> outline = opening.arch;
+  Length top;
+  for (const Corner& corner : outline)
+    top = std::max(top, corner.v + Length::from_mm(1));
+  outline.push_back({outline.back().u, top});
+  outline.push_back({outline.front().u, top});
+  const Wood above{{}, polyhedra_of({2, Length(), bench.assembly.size[2], outline})};
+  std::optional<Length> least;
+  for (const Solid& solid : bench.solids)
+    if (const auto room = gap(solid.wood, above, {1, true}); room && (!least || *room < *least))
+      least = room;
+  report(bench, kArchedHead, {}, {}, least, Bounds{opening.head, {}, {}, {}});
+}
+
 void check_opening(Bench& bench) {
   const Opening& opening = *bench.assembly.opening;
   if (opening.meets == Meets::overlay) return;
@@ -214,6 +237,7 @@ void check_opening(Bench& bench) {
          Bounds{opening.left + opening.right, {}, {}, {}});
   report(bench, rules.opening_height, {}, {}, opening.height - wood.extent(1),
          Bounds{opening.head + opening.foot, {}, {}, {}});
+  if (!opening.arch.empty()) check_arched_head(bench, opening);
 }
 
 /// Holes in the leaf, or in each of those that hang; not those beside them.
@@ -284,9 +308,10 @@ void check_whole(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_whole() {
-  return {&kShared,        &kWidth,      &kHeight,    &kFlush,    &kHole,      &kOpeningWidth,
-          &kOpeningHeight, &kSideLeft,   &kSideRight, &kSideHead, &kSideFoot,  &kFrameWidth,
-          &kFrameHeight,   &kFrameFlush, &kFrameHole, &kWay,      &kWallWidth, &kWallHeight};
+  return {&kShared,       &kWidth,         &kHeight,     &kFlush,       &kHole,
+          &kOpeningWidth, &kOpeningHeight, &kArchedHead, &kSideLeft,    &kSideRight,
+          &kSideHead,     &kSideFoot,      &kFrameWidth, &kFrameHeight, &kFrameFlush,
+          &kFrameHole,    &kWay,           &kWallWidth,  &kWallHeight};
 }
 
 }  // namespace haunch

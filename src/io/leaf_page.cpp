@@ -105,7 +105,7 @@ std::string arch_text(const Piece& rail, const Feature& arch, const LengthPrinte
   return "underside of " + rail.mark + ": rise " + lengths.one(rise) + " over " +
          lengths.one(*size_of(arch, "span")) + " from stile to stile, " +
          curve_text(arch, lengths) + "; the blank is " + lengths.one(rail.blank[1]) + " wide, " +
-         lengths.one(rail.blank[1] - rise) +
+         lengths.one(*size_of(arch, "at_crown")) +
          " are left at the crown. In chords that leave the "
          "curve by at most " +
          lengths.one(*size_of(arch, "tolerance"));
@@ -123,6 +123,42 @@ std::string top_text(const Piece& panel, const Feature& top, const LengthPrinter
          lengths.one(*size_of(top, "side")) + " high";
 }
 
+/// How the curve of a leaf's top is struck.
+std::string head_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
+  const Length centre = *size_of(head, "centre_from_foot");
+  std::string marks;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == head.kind) marks += (marks.empty() ? "" : " ") + piece.mark;
+  return "top of " + marks + ": " + curve_text(head, lengths) +
+         ", struck from the middle of the leaf " +
+         lengths.one(centre < Length() ? -centre : centre) +
+         (centre < Length() ? " below" : " above") + " its foot; it rises " +
+         lengths.one(*size_of(head, "rise")) + " over " + lengths.one(*size_of(head, "span")) +
+         ". In chords that leave the curve by at most " + lengths.one(*size_of(head, "tolerance"));
+}
+
+/// The opening above it, and what is left square until after glue-up.
+std::string sawing_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
+  std::string stiles;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (const auto side = size_of(feature, "side"); side && feature.kind == head.kind)
+        stiles += (stiles.empty() ? "" : ", ") + piece.mark + " " + lengths.one(piece.blank[0]) +
+                  " long, " + lengths.one(*side) + " at its outer edge";
+  return "blanks stay square until the frame is glued up, then rail, haunches and stiles are sawn "
+         "to "
+         "the curve in one: " +
+         stiles;
+}
+
+std::string opening_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
+  return "opening above it: rise " + lengths.one(*size_of(head, "opening_rise")) + " over " +
+         lengths.one(*size_of(head, "opening_span")) + ", radius " +
+         lengths.one(*size_of(head, "opening_radius")) + " about the same middle; " +
+         lengths.one(wood.opening->head) + " of gap square to the curve, and so no less upright";
+}
+
 std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::string page;
   bool arched = false;
@@ -131,6 +167,12 @@ std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
   };
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
+      if (feature.kind == "arched-head" && size_of(feature, "span")) {
+        add(head_text(wood, feature, lengths));
+        add(sawing_text(wood, feature, lengths));
+        add(opening_text(wood, feature, lengths));
+        arched = true;
+      }
       if (feature.kind == "arch") add(arch_text(piece, feature, lengths));
       if (feature.kind == "groove" && feature.cuts.empty())
         add(groove_text(piece, feature, lengths));

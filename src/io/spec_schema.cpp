@@ -270,6 +270,7 @@ Json door_properties() {
   allow_spread(all, door_spread_keys());
   all["leaves"] = {{"type", "integer"}, {"minimum", 1}, {"maximum", 2}};
   all["arch"]["properties"]["shape"] = {{"enum", {"segmental", "semicircular"}}};
+  all["arch"]["properties"]["at"] = {{"enum", {"underside", "top", "both"}}};
   all["meets"] = {{"enum", {"inset", "overlay", "rebate"}},
                   {"description", "how the leaf meets its opening"}};
   all["active"] = {{"enum", {"left", "right"}},

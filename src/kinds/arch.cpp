@@ -88,12 +88,45 @@ std::vector<std::vector<Corner>> above(const std::vector<Corner>& line, Length t
   left.push_back({line.front().u, top});
   right.push_back({line.back().u, top});
   if (crown->v < top) right.push_back({crown->u, top});
-  return {left, right};
+  std::vector<std::vector<Corner>> parts;
+  if (crown != line.begin()) parts.push_back(std::move(left));
+  if (crown + 1 != line.end()) parts.push_back(std::move(right));
+  return parts;
+}
+
+/// A leaf's top from x to x, with a corner at the sight edges of its stiles between.
+std::vector<Corner> head_line(const ArchedHead& head, Length from, Length to) {
+  std::vector<Corner> line;
+  Length low = from;
+  for (const Length high : {head.left_sight, head.right_sight, to}) {
+    if (high <= low || high > to) continue;
+    const auto part = arch_line(head.opening, -head.clearance, low, high, Heights::down);
+    line.insert(line.end(), part.begin() + (line.empty() ? 0 : 1), part.end());
+    low = high;
+  }
+  return line;
+}
+
+/// Takes off what of a piece stands above its leaf's top.
+Feature& saw_to_head(Piece& piece, const ArchedHead& head) {
+  const Box blank = placed_blank(piece);
+  Feature sawn{
+      "arched-head",
+      {},
+      {},
+      {{"radius", head.radius()},
+       {"along_curve", curve_length(head.opening, -head.clearance, blank.low[0], blank.high[0])}}};
+  for (std::vector<Corner>& corners :
+       above(head_line(head, blank.low[0], blank.high[0]), blank.high[1]))
+    sawn.prisms.push_back(across_thickness(std::move(corners), piece, Length(), piece.blank[2]));
+  piece.features.push_back(std::move(sawn));
+  return piece.features.back();
 }
 
 }  // namespace
 
 double Arch::radius() const {
+  if (struck > Length()) return steps(struck);
   const double half = steps(span) / 2;
   const double high = steps(rise);
   return (half * half + high * high) / (2 * high);
@@ -101,6 +134,14 @@ double Arch::radius() const {
 
 Length Arch::radius_with(Length outward) const {
   return nearest_step(radius() + steps(outward));
+}
+
+Length ArchedHead::height_at(Length x) const {
+  return arch_line(opening, -clearance, x, x, Heights::down).front().v;
+}
+
+Length ArchedHead::lowest(Length from, Length to) const {
+  return std::min(height_at(from), height_at(to));
 }
 
 int chords_of(const Arch& arch) {
@@ -143,8 +184,15 @@ GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
                {"span", arch.span},
                {"radius", arch.radius_with(Length())},
                {"along_curve", curve_length(arch, Length(), arch.left, right)},
+               {"at_crown", rail.blank[1] - arch.rise - arch.below},
                {"tolerance", arch.tolerance}}};
-  cut.prisms.push_back(across_thickness(under, rail, Length(), rail.blank[2]));
+  std::vector<Corner> sawn = under;
+  if (arch.below > Length()) {
+    const Length foot = arch.springing - arch.below;
+    sawn.push_back({right, foot});
+    sawn.push_back({arch.left, foot});
+  }
+  cut.prisms.push_back(across_thickness(std::move(sawn), rail, Length(), rail.blank[2]));
   rail.features.push_back(std::move(cut));
   std::vector<Corner> ring = arch_line(arch, groove.depth, arch.left, right, Heights::up);
   ring.insert(ring.end(), under.rbegin(), under.rend());
@@ -160,6 +208,30 @@ GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
       across_thickness(ring, rail, groove.from_face, groove.from_face + groove.width));
   rail.features.push_back(std::move(ploughed));
   return {number, rail.features.size() - 1};
+}
+
+void saw_head(Assembly& leaf, std::size_t left, std::size_t right, std::size_t number,
+              const ArchedHead& head) {
+  const Arch& opening = head.opening;
+  const Length none;
+  for (const std::size_t stile : {left, right})
+    saw_to_head(leaf.pieces[stile], head)
+        .sizes.push_back({"side", head.height_at(stile == left ? none : head.width)});
+  Feature& sawn = saw_to_head(leaf.pieces[number], head);
+  sawn.sizes[1].size = curve_length(opening, -head.clearance, none, head.width);
+  const Length crown = opening.springing + opening.rise - head.clearance;
+  for (const NamedSize& size : {NamedSize{"rise", crown - head.lowest(none, head.width)},
+                                {"span", head.width},
+                                {"centre_from_foot", head.centre()},
+                                {"tolerance", opening.tolerance},
+                                {"opening_rise", opening.rise},
+                                {"opening_span", opening.span},
+                                {"opening_radius", opening.radius_with(none)}})
+    sawn.sizes.push_back(size);
+  for (std::vector<Corner>& corners : above(head_line(head, none, head.width), leaf.size[1]))
+    leaf.beyond.push_back({2, none, leaf.size[2], std::move(corners)});
+  leaf.opening->arch =
+      arch_line(opening, none, opening.left, opening.left + opening.span, Heights::up);
 }
 
 void cut_arched_top(Piece& panel, const Arch& arch, Length outward) {

@@ -11,14 +11,35 @@ namespace haunch {
 
 /// An arch between two uprights, in the axes of its leaf.
 struct Arch {
-  Length left, span;  // from the left upright's sight edge to the right one's
-  Length springing;   // the height of its ends
-  Length rise;        // from there to its crown
-  Length tolerance;   // the most that a chord leaves its curve
+  Length left, span;   // from the left upright's sight edge to the right one's
+  Length springing;    // the height of its ends
+  Length rise;         // from there to its crown
+  Length tolerance;    // the most that a chord leaves its curve
+  Length struck = {};  // its radius, where that is settled first and the rise rounded
+  Length below = {};   // what its rail's blank has below its ends, to be of a size that can be sawn
 
-  /// From span and rise: r = (s^2 / 4 + h^2) / 2h. In steps.
+  /// Unless it is settled, from span and rise: r = (s^2 / 4 + h^2) / 2h. In steps.
   double radius() const;
   Length radius_with(Length outward) const;
+};
+
+/// The curved top of a leaf, concentric with the arch over its opening and so nowhere nearer to it
+/// than at the crown, where the clearance at the head is left.
+struct ArchedHead {
+  Arch opening;
+  Length clearance;
+  Length width;                      // of the leaf
+  Length left_sight, right_sight;    // where its stiles end
+  Length left_length, right_length;  // of their blanks, up to the curve
+  Length edge;                       // of the leaf's outer edges, down to a size that can be marked
+
+  /// Of the wood over a place, down to the step.
+  Length height_at(Length x) const;
+  /// The lowest of it between two places.
+  Length lowest(Length from, Length to) const;
+  Length radius() const { return opening.radius_with(-clearance); }
+  /// The height of the curve's middle, which may lie below the leaf's foot.
+  Length centre() const { return opening.springing + opening.rise - opening.radius_with(Length()); }
 };
 
 /// Which way heights are rounded to the step: a void is never less, wood never more.
@@ -36,6 +57,11 @@ int chords_of(const Arch& arch);
 /// Cuts an arch into the lower edge of a level rail, and the groove along it.
 GrooveRef cut_arch(Assembly& assembly, std::size_t rail, const Arch& arch,
                    const GrooveDesign& groove);
+
+/// Saws a leaf's stiles and its top rail to the curve of their top, and says what that leaves of
+/// the leaf's size and of its opening.
+void saw_head(Assembly& leaf, std::size_t left, std::size_t right, std::size_t rail,
+              const ArchedHead& head);
 
 /// Takes off what of a panel stands above the curve `outward` from the arch.
 void cut_arched_top(Piece& panel, const Arch& arch, Length outward);

@@ -215,9 +215,17 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
   return job;
 }
 
-bool has_mitres(const DoorSpec& spec) {
-  return std::any_of(spec.joints.begin(), spec.joints.end(),
-                     [](const auto& chosen) { return chosen.word == JointWord::mitre; });
+/// Seasons of what slopes where it is joined or meets its opening.
+void refuse_unworked_seasons(const DoorSpec& spec, std::vector<Problem>& problems) {
+  if (spec.arch_at.word.value_or(ArchAt::underside) != ArchAt::underside)
+    problems.push_back({"/moisture",
+                        "seasons are not worked of a leaf whose top is arched; take it out, or "
+                        "say \"arch\": {\"at\": \"underside\"}",
+                        {}});
+  const bool mitred = std::any_of(spec.joints.begin(), spec.joints.end(), [](const auto& chosen) {
+    return chosen.word == JointWord::mitre;
+  });
+  if (mitred) problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
 }
 
 }  // namespace
@@ -241,8 +249,7 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
     reading.spec.species = season.species;
     reading.spec.species_by_shop = season.species_by_shop;
     add(problems, std::move(season.problems));
-    if (season.season && has_mitres(reading.spec))
-      problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
+    if (season.season) refuse_unworked_seasons(reading.spec, problems);
   }
   SettledTolerances settled;
   const bool speaks_of_them = reading.tolerances || shop_tolerances;

@@ -1,11 +1,19 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
+
 #include "door_plan_steps.h"
+#include "rounding.h"
 
 namespace haunch {
 namespace {
 
 constexpr int kMostChords = 400;
+
+ArchAt place_of_arch(const DoorLedger& ledger) {
+  return ledger.spec.arch_at.word.value_or(ArchAt::underside);
+}
 
 /// The rise that the spec says, or that its shape makes.
 Length rise_of(DoorLedger& ledger, const Arch& arch) {
@@ -18,21 +26,14 @@ Length rise_of(DoorLedger& ledger, const Arch& arch) {
     return floor_half(arch.span);
   }
   if (!stated.size)
-    ledger.problem({"arch.tolerance", "arch.rise"},
+    ledger.problem({ledger.spec.arch_at.word ? "arch.at" : "arch.tolerance", "arch.rise"},
                    "the arch's \"rise\" is missing; give \"arch\": {\"rise\": …}, or {\"shape\": "
                    "\"semicircular\"}");
   return ledger.take("arch.rise", Length::from_steps(1), "");
 }
 
-}  // namespace
-
-void settle_arch(DoorLedger& ledger, FramePlan& frame) {
-  const bool asked = ledger.stated("arch.rise").size || ledger.stated("arch.tolerance").size ||
-                     ledger.spec.arch_shape.word;
-  if (!asked) return;
-  Arch arch;
-  arch.left = frame.stile_left;
-  arch.span = frame.width - frame.stile_left - frame.stile_right;
+/// Rise and tolerance of an arch whose span is known.
+void settle_curve(DoorLedger& ledger, Arch& arch) {
   arch.rise = rise_of(ledger, arch);
   arch.tolerance =
       ledger.take("arch.tolerance", ledger.defaults.arch_tolerance, "closer than a saw follows");
@@ -45,7 +46,144 @@ void settle_arch(DoorLedger& ledger, FramePlan& frame) {
     ledger.problem({"arch.tolerance", "arch.rise"},
                    fmt::format("makes {} chords of the arch; the most is {}: make it more",
                                chords_of(arch), kMostChords));
+}
+
+/// Leaves that cannot have an arched top.
+void refuse_leaf_of_head(DoorLedger& ledger, const FramePlan& frame) {
+  const std::string otherwise = "; say \"underside\", or ";
+  if (frame.pair)
+    ledger.problem({"arch.at"},
+                   "the leaves of a pair have straight tops" + otherwise + "have one leaf");
+  else if (frame.opening.meets != Meets::inset)
+    ledger.problem({"arch.at"}, "a leaf that laps over its opening has a straight top" + otherwise +
+                                    "let it stand in it");
+  else if (frame.opening.left != frame.opening.right)
+    ledger.problem({"clearance.left", "clearance", "arch.at"},
+                   fmt::format("{} left and {} right put the leaf beside the middle of its arched "
+                               "opening; make them alike",
+                               ledger.say(frame.opening.left), ledger.say(frame.opening.right)));
+}
+
+/// The leaf's top, from that of its opening.
+void settle_head(DoorLedger& ledger, FramePlan& frame) {
+  ArchedHead head;
+  head.clearance = frame.opening.head;
+  head.width = frame.width;
+  head.left_sight = frame.stile_left;
+  head.right_sight = frame.width - frame.stile_right;
+  Arch& opening = head.opening;
+  opening.left = -frame.opening.left;
+  opening.span = frame.opening.width;
+  settle_curve(ledger, opening);
+  if (!ledger.clean()) return;
+  opening.springing = frame.height + head.clearance - opening.rise;
+  const Length whole = ledger.defaults.whole;
+  const auto up = [&](Length length) {
+    return std::min(-floor_multiple(-length, whole), frame.height);
+  };
+  if (head.radius() * 2 < frame.width)
+    ledger.problem({"clearance.head", "clearance", "arch.rise", "arch.shape"},
+                   fmt::format("a head clearance of {} leaves the leaf a radius of {}, less than "
+                               "half its width of {}; make it at most what is left at the sides",
+                               ledger.say(head.clearance), ledger.say(head.radius()),
+                               ledger.say(frame.width)));
+  head.left_length = up(head.height_at(head.left_sight));
+  head.right_length = up(head.height_at(head.right_sight));
+  head.edge = floor_multiple(head.lowest(Length(), frame.width), whole);
+  if (head.edge <= Length())
+    ledger.problem(
+        {"arch.rise", "arch.shape", "opening.height"},
+        fmt::format("an arch that rises {} over {} leaves a leaf of {} no edges; make "
+                    "it less",
+                    ledger.say(opening.rise), ledger.say(opening.span), ledger.say(frame.height)));
+  frame.head = head;
+}
+
+/// The underside that runs as far below the leaf's top everywhere, from stile to stile.
+void settle_even_rail(DoorLedger& ledger, FramePlan& frame, Length crown_width) {
+  const ArchedHead& head = *frame.head;
+  if (frame.stile_left != frame.stile_right) {
+    ledger.problem(
+        {"stile_width.left", "stile_width", "arch.at"},
+        "an even rail runs between stiles of one width; make them alike, or say \"top\"");
+    return;
+  }
+  Arch arch;
+  arch.left = head.left_sight;
+  arch.span = head.right_sight - head.left_sight;
+  arch.tolerance = head.opening.tolerance;
+  const auto in_steps = [](Length length) { return static_cast<double>(length.steps()); };
+  const double half = in_steps(arch.span) / 2;
+  arch.struck = head.radius() - crown_width;
+  const double radius = in_steps(arch.struck);
+  if (radius < half) {
+    ledger.problem({"rail_widths.0", "arch.rise", "arch.shape"},
+                   fmt::format("an even rail of {} under a radius of {} does not reach from stile "
+                               "to stile; make it at most {}",
+                               ledger.say(crown_width), ledger.say(head.radius()),
+                               ledger.say(head.radius() - floor_half(arch.span))));
+    return;
+  }
+  arch.rise = nearest_step(radius - std::sqrt(radius * radius - half * half));
+  arch.below = -floor_multiple(-arch.rise, ledger.defaults.whole) - arch.rise;
   frame.arch = arch;
+}
+
+}  // namespace
+
+void settle_arch(DoorLedger& ledger, FramePlan& frame, Length crown_width) {
+  const bool asked = ledger.stated("arch.rise").size || ledger.stated("arch.tolerance").size ||
+                     ledger.spec.arch_shape.word || ledger.spec.arch_at.word;
+  if (!asked) return;
+  if (place_of_arch(ledger) != ArchAt::underside) {
+    refuse_leaf_of_head(ledger, frame);
+    if (ledger.clean()) settle_head(ledger, frame);
+    if (ledger.clean() && place_of_arch(ledger) == ArchAt::both)
+      settle_even_rail(ledger, frame, crown_width);
+    return;
+  }
+  Arch arch;
+  arch.left = frame.stile_left;
+  arch.span = frame.width - frame.stile_left - frame.stile_right;
+  settle_curve(ledger, arch);
+  frame.arch = arch;
+}
+
+void demand_wood_under_head(DoorLedger& ledger, const FramePlan& frame) {
+  if (!frame.head) return;
+  const RailPlan& rail = frame.rails.front();
+  const Length lowest = frame.head->lowest(frame.head->left_sight, frame.head->right_sight);
+  if (lowest > rail.low) return;
+  ledger.problem({"rail_widths.0", "arch.rise", "arch.shape"},
+                 fmt::format("the curve of the top is {} below its crown at the stiles, and leaves "
+                             "nothing there of the {}, {} wide; make it wider, or the rise less",
+                             ledger.say(frame.height - lowest), rail.name, ledger.say(rail.width)));
+}
+
+Length head_over_tenons(const DoorLedger& ledger, const DoorPlan& plan) {
+  const FramePlan& frame = plan.frame;
+  if (!frame.head) return {};
+  const bool through = plan.join.at(JointPlace::corner) == JointWord::through;
+  const Length depth = plan.join.rail_depth + plan.join.mortise.bottom_clearance;
+  const Length left = through ? Length() : frame.stile_left - depth;
+  const Length right = through ? frame.width : frame.width - frame.stile_right + depth;
+  return -floor_multiple(frame.head->lowest(left, right) - frame.height, ledger.defaults.whole);
+}
+
+void refuse_beside_head(DoorLedger& ledger, const DoorPlan& plan) {
+  if (!plan.frame.head) return;
+  const JointWord corner = plan.join.at(JointPlace::corner);
+  const bool tenons = has_tenons(corner) && corner != JointWord::bridle;
+  if (!tenons)
+    ledger.problem({"joint", "arch.at"},
+                   fmt::format("under an arched top the ends of the top rail are tenons in "
+                               "mortises, not \"{}\"; choose another joint for the corners",
+                               joint_word(corner)));
+  else if (plan.join.rail_stub)
+    ledger.problem({"tenon_depth", "groove_depth", "arch.at"},
+                   fmt::format("a depth of {} is that of a stub in the groove, {} deep, which does "
+                               "not hold an arched top; make tenon_depth more",
+                               ledger.say(plan.join.rail_depth), ledger.say(plan.groove.depth)));
 }
 
 void demand_one_panel_under_arch(DoorLedger& ledger, const FramePlan& frame) {
@@ -59,7 +197,7 @@ Length groove_at_shoulder(const DoorPlan& plan) {
   const Arch& arch = *plan.frame.arch;
   const auto line =
       arch_line(arch, plan.groove.depth, arch.left, arch.left + arch.span, Heights::up);
-  return std::max(line.front().v, line.back().v) - arch.springing;
+  return std::max(line.front().v, line.back().v) - arch.springing + arch.below;
 }
 
 void demand_flat_panel_under_arch(DoorLedger& ledger, const DoorPlan& plan) {

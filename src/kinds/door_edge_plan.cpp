@@ -90,7 +90,7 @@ void settle_moulding(DoorLedger& ledger, EdgeDesign& edge) {
 /// Leaves whose other edges are worked too are set out with square sight edges.
 void refuse_other_leaves(DoorLedger& ledger, const DoorPlan& plan) {
   const FramePlan& frame = plan.frame;
-  if (!frame.arch && !frame.rebated_outside()) return;
+  if (!frame.arch && !frame.head && !frame.rebated_outside()) return;
   ledger.problem(
       {"edge.kind", "arch.rise", "meets", "meeting_lap"},
       fmt::format("{} edges go with straight heads and with leaves that do not lap; take "

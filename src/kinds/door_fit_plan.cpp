@@ -93,12 +93,13 @@ void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
   plan.join.muntin_depth = depth;
   for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
     const RailPlan& rail = plan.frame.rails[i];
-    if (plan.frame.takes_muntins(i) && depth + plan.edge.set_back() >= rail.width)
+    const Length width = plan.frame.width_over_muntins(i);
+    if (plan.frame.takes_muntins(i) && depth + plan.edge.set_back() >= width)
       ledger.problem(
           {"tenon.muntin_depth", fmt::format("rail_widths.{}", i), "tenon_depth"},
           fmt::format(
               "a muntin's tenon of {} goes through the {}, {} wide; make tenon.muntin_depth less",
-              ledger.say(depth), rail.name, ledger.say(rail.width)));
+              ledger.say(depth), rail.name, ledger.say(width)));
   }
 }
 
@@ -212,7 +213,7 @@ Length deepest_in_rails(const DoorLedger& ledger, const DoorPlan& plan, Length w
   Length deepest = wanted;
   for (std::size_t i = 0; i < frame.rails.size(); ++i) {
     if (!frame.takes_muntins(i)) continue;
-    const Length width = frame.rails[i].width;
+    const Length width = frame.width_over_muntins(i);
     const Length behind = frame.is_end_rail(i) ? width : width - plan.groove.depth;
     const bool meet = mortises_meet(frame, i, sunk.inset, left);
     deepest = std::min(deepest, (meet ? floor_half(width - left) : behind - left) - sunk.bottom);

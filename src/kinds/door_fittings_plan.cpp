@@ -74,11 +74,11 @@ void demand_narrow_hinges(DoorLedger& ledger, const DoorPlan& plan, const HingeP
 
 void demand_hinges_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const HingePlan& hinges) {
   const Length top = hinges.feet.back() + hinges.length;
-  if (top > plan.frame.height || hinges.feet.front() > hinges.feet.back())
+  if (top > plan.frame.edge_height() || hinges.feet.front() > hinges.feet.back())
     ledger.problem({"hinges.from_top", "hinges.from_foot", "hinges.length"},
                    fmt::format("the hinges reach from {} to {} of a leaf {} high; move them",
                                ledger.say(hinges.feet.front()), ledger.say(top),
-                               ledger.say(plan.frame.height)));
+                               ledger.say(plan.frame.edge_height())));
   for (std::size_t i = 1; i < hinges.feet.size(); ++i)
     if (hinges.feet[i] < hinges.feet[i - 1] + hinges.length) {
       ledger.problem({"hinges.from_foot", "hinges.from_top", "hinges.length"},
@@ -86,6 +86,11 @@ void demand_hinges_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const Hinge
                                  hinges.feet.size(), ledger.say(hinges.length)));
       return;
     }
+}
+
+/// From the top of the leaf's edge to the top rail's inner edge.
+Length line_of_top_rail(const FramePlan& frame) {
+  return std::max(frame.edge_height() - frame.rails.front().low, Length());
 }
 
 /// Hinges as they are shared out from the foot to the top.
@@ -101,13 +106,13 @@ void share_hinges_out(DoorLedger& ledger, DoorPlan& plan, HingePlan& hinges) {
   const std::string_view in_line = "in line with the rail's inner edge (Fairham, Noyes)";
   const Length from_top =
       take_place(ledger, "hinges.from_top",
-                 house ? ledger.defaults.house_hinge_from_top : frame.rails.front().width,
+                 house ? ledger.defaults.house_hinge_from_top : line_of_top_rail(frame),
                  house ? "6 in below the top (trade practice)" : in_line, Moves::down);
   const Length from_foot =
       take_place(ledger, "hinges.from_foot",
                  house ? ledger.defaults.house_hinge_from_foot : frame.rails.back().width,
                  house ? "9 in above the foot (trade practice)" : in_line, Moves::up);
-  hinges.feet = hinge_feet(from_foot, frame.height - from_top - hinges.length, number);
+  hinges.feet = hinge_feet(from_foot, frame.edge_height() - from_top - hinges.length, number);
   demand_hinges_on_leaf(ledger, plan, hinges);
 }
 
@@ -126,9 +131,9 @@ void demand_placed_on_leaf(DoorLedger& ledger, const DoorPlan& plan, Length leng
   };
   for (std::size_t i = 0; i < placed.size(); ++i) {
     const PlacedHinge& it = placed[i];
-    if (it.foot < Length() || it.foot + length > plan.frame.height)
+    if (it.foot < Length() || it.foot + length > plan.frame.edge_height())
       ledger.problem({it.key()}, fmt::format("the hinge reaches {}, beyond a leaf {} high; move it",
-                                             reach(it), ledger.say(plan.frame.height)));
+                                             reach(it), ledger.say(plan.frame.edge_height())));
     else if (i > 0 && it.foot < placed[i - 1].foot + length)
       ledger.problem({it.key()}, fmt::format("the hinge {} stands in the one {}; move one of them",
                                              reach(it), reach(placed[i - 1])));
@@ -154,8 +159,9 @@ void place_hinges(DoorLedger& ledger, DoorPlan& plan, HingePlan& hinges) {
   demand_one_way_of_placing(ledger);
   std::vector<PlacedHinge> placed;
   for (std::size_t i = 0; i < places.size(); ++i)
-    placed.push_back({i, places[i].from_top ? plan.frame.height - places[i].distance - hinges.length
-                                            : places[i].distance});
+    placed.push_back({i, places[i].from_top
+                             ? plan.frame.edge_height() - places[i].distance - hinges.length
+                             : places[i].distance});
   std::stable_sort(placed.begin(), placed.end(),
                    [](const PlacedHinge& a, const PlacedHinge& b) { return a.foot < b.foot; });
   demand_placed_on_leaf(ledger, plan, hinges.length, placed);
@@ -296,10 +302,10 @@ void demand_lock_on_leaf(DoorLedger& ledger, const DoorPlan& plan, const LockPla
                                "take a lock of less backset, or a wider stile",
                                ledger.say(lock.backset), ledger.say(stile)));
   const auto [up, down] = reach_of(lock);
-  if (lock.height < down || lock.height + up > frame.height)
+  if (lock.height < down || lock.height + up > frame.edge_height())
     ledger.problem({"lock.height"},
                    fmt::format("at {} the lock reaches beyond a leaf {} high; move it",
-                               ledger.say(lock.height), ledger.say(frame.height)));
+                               ledger.say(lock.height), ledger.say(frame.edge_height())));
   const Length thick = lock.body ? lock.body->thickness : lock.bore->latch;
   if (std::max(thick, lock.plate ? lock.plate->width : Length()) >= frame.thickness)
     ledger.problem({"lock.case.thickness", "lock.faceplate.width", "lock.bore.latch"},

@@ -233,7 +233,7 @@ void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
 
 void settle_rails(DoorLedger& ledger, FramePlan& frame) {
   const std::vector<RailSpec> specs = rails_of(ledger, frame);
-  settle_arch(ledger, frame);
+  settle_arch(ledger, frame, specs.front().width);
   if (!ledger.clean()) return;
   Length sum;
   for (std::size_t i = 0; i < specs.size(); ++i) {
@@ -251,7 +251,8 @@ void settle_rails(DoorLedger& ledger, FramePlan& frame) {
     return;
   }
   place_rails(specs, frame);
-  if (frame.arch) frame.arch->springing = frame.rails.front().low;
+  if (frame.arch) frame.arch->springing = frame.rails.front().low + frame.arch->below;
+  demand_wood_under_head(ledger, frame);
   demand_sights(ledger, frame);
   add_rail_levers(ledger, frame, specs);
   for (std::size_t i = 1; i + 1 < specs.size(); ++i)

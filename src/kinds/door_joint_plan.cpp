@@ -80,6 +80,7 @@ void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
                                  "another joint for the corners",
                                  joint_word(joint)));
   }
+  if (ledger.clean()) refuse_beside_head(ledger, plan);
 }
 
 /// The cutter nearest to a fifth of the thickness, the larger of two as near.

@@ -110,6 +110,13 @@ bool FramePlan::takes_muntins(std::size_t rail) const {
          (rail + 1 < rails.size() && tiers[rail].has_muntins());
 }
 
+Length FramePlan::width_over_muntins(std::size_t rail) const {
+  const Length its = rails[rail].width;
+  if (rail > 0 || !head || !tiers.front().has_muntins()) return its;
+  const auto& sights = tiers.front().sights;
+  return its - (height - head->lowest(sights.front().high, sights.back().low));
+}
+
 bool DoorPlan::is_stub(JointPlace place) const {
   return has_tenons(join.at(place)) &&
          (place == JointPlace::muntin ? join.muntin_stub : join.rail_stub);

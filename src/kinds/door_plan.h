@@ -55,7 +55,8 @@ struct FramePlan {
   Sides lip;             // what stands of this leaf over its own body, which is in the opening
   Length lip_thickness;  // of a rebated leaf
   std::optional<PairPlan> pair;
-  std::optional<Arch> arch;  // of the top rail's underside
+  std::optional<Arch> arch;        // of the top rail's underside
+  std::optional<ArchedHead> head;  // of the leaf's top
   Length horn;
   Length stile_left, stile_right;
   Length off_left, off_right;   // what rebates take of a stile, of one leaf of a pair or the other
@@ -67,8 +68,9 @@ struct FramePlan {
   bool rebated_outside() const {
     return opening.meets == Meets::rebate || (pair && pair->lap > Length());
   }
-  Length narrow_stile() const;  // less its rebates
-  Length wide_stile() const;    // as seen from the face
+  Length narrow_stile() const;                                       // less its rebates
+  Length edge_height() const { return head ? head->edge : height; }  // at the outer edges
+  Length wide_stile() const;                                         // as seen from the face
   /// The edges of a rail that look at panels.
   MitredEdges moulded_edges(std::size_t rail) const { return {rail + 1 < rails.size(), rail > 0}; }
   bool is_end_rail(std::size_t rail) const { return rail == 0 || rail + 1 == rails.size(); }
@@ -77,11 +79,15 @@ struct FramePlan {
   }
   bool has_muntins() const;
   /// What the arch adds to a rail's width at its ends.
-  Length arched(std::size_t rail) const { return rail == 0 && arch ? arch->rise : Length(); }
+  Length arched(std::size_t rail) const {
+    return rail == 0 && arch ? arch->rise + arch->below : Length();
+  }
   /// What a lip's rebate takes of a rail's outer edge.
   Length rebate_of_rail(std::size_t rail) const;
   /// Whether a rail receives muntins from above or below.
   bool takes_muntins(std::size_t rail) const;
+  /// How wide a rail is where muntins enter it, less what an arched top takes there.
+  Length width_over_muntins(std::size_t rail) const;
 };
 
 /// Twin tenons: two mortises side by side in the thickness.

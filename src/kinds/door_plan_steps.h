@@ -23,11 +23,17 @@ void settle_pair(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf);
 void settle_meeting_stiles(DoorLedger& ledger, FramePlan& frame);
 
 // door_arch_plan.cpp: before the rails are placed, and when tiers are known.
-void settle_arch(DoorLedger& ledger, FramePlan& frame);
+void settle_arch(DoorLedger& ledger, FramePlan& frame, Length crown_width);
+/// Of rails that are placed.
+void demand_wood_under_head(DoorLedger& ledger, const FramePlan& frame);
 void demand_one_panel_under_arch(DoorLedger& ledger, const FramePlan& frame);
 /// How far the groove along the arch stands above the arch's ends, at the shoulders.
 Length groove_at_shoulder(const DoorPlan& plan);
 void demand_flat_panel_under_arch(DoorLedger& ledger, const DoorPlan& plan);
+/// What an arched top takes of the top rail above its tenons, where their mortises are deepest; up
+/// to a size that can be marked.
+Length head_over_tenons(const DoorLedger& ledger, const DoorPlan& plan);
+void refuse_beside_head(DoorLedger& ledger, const DoorPlan& plan);
 
 // door_edge_plan.cpp: how the sight edges are worked.
 /// "groove" or "rebate"; and the key of its depth.

@@ -55,6 +55,8 @@ class DoorSetter {
     if (plan_.frame.pair) rebate_meeting_stile(*plan_.frame.pair);
     add_rails();
     rebate_for_lip();
+    if (plan_.frame.head)
+      saw_head(wood_, stiles_.low.piece, stiles_.high.piece, kFirstRail, *plan_.frame.head);
     add_muntins();
     join_rails();
     join_muntins();
@@ -89,6 +91,11 @@ class DoorSetter {
     return plan_.muntin_tenon.loose || muntins_are_dowelled()
                ? Length()
                : plan_.join.muntin_depth + plan_.edge.set_back();
+  }
+  Length stile_length(bool right) const {
+    const auto& head = plan_.frame.head;
+    if (!head) return plan_.frame.height;
+    return right ? head->right_length : head->left_length;
   }
   Length inside_width() const {
     return plan_.frame.width - plan_.frame.stile_left - plan_.frame.stile_right;
@@ -170,10 +177,10 @@ void DoorSetter::add_stiles() {
   const Length none;
   const Length thickness = plan_.frame.thickness;
   const std::size_t left =
-      add_piece("left stile", "stile", {plan_.frame.height, plan_.frame.stile_left, thickness},
+      add_piece("left stile", "stile", {stile_length(false), plan_.frame.stile_left, thickness},
                 {{none, none, none}, kUpright});
   const std::size_t right =
-      add_piece("right stile", "stile", {plan_.frame.height, plan_.frame.stile_right, thickness},
+      add_piece("right stile", "stile", {stile_length(true), plan_.frame.stile_right, thickness},
                 {{plan_.frame.width - plan_.frame.stile_right, none, none}, kUpright});
   wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.frame.horn;
   stiles_.low = work_edge(left, Edge::high, stile_stretch());
@@ -421,7 +428,8 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Arch* arch = tier == 0 && plan_.frame.arch ? &*plan_.frame.arch : nullptr;
   const Length up_to_arch = plan_.groove.depth - panel.gap_at_arch();
   const Length height =
-      high.high - high.low + beyond_y + (arch != nullptr ? arch->rise + up_to_arch : beyond_y);
+      high.high - high.low + beyond_y +
+      (arch != nullptr ? plan_.frame.arched(0) + up_to_arch : beyond_y);
   const Length tongue = panel.has_waste() ? panel.tongue : panel.thickness;
   const Length waste = panel.thickness - tongue;
   const Length front = panel.front_waste;

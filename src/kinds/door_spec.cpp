@@ -22,7 +22,8 @@ constexpr SizeKey kSizeKeys[] = {
     {"clearance.head", &D::clearance_head, kFromZero, Change::none, "gap above the leaf"},
     {"clearance.foot", &D::clearance_foot, kFromZero, Change::none, "gap below the leaf"},
     {"arch.rise", &D::arch_rise, kAboveZero, Change::size,
-     "of the top rail's underside, from its ends to its crown"},
+     "of the top rail's underside from stile to stile, or of the head of the opening of a leaf "
+     "whose top is arched: from its ends to its crown"},
     {"arch.tolerance", &D::arch_tolerance, kAboveZero, Change::none,
      "the most that the chords of its polygon leave the curve"},
     {"lap.left", &D::lap_left, kFromZero, Change::none,
@@ -177,6 +178,7 @@ const std::vector<std::string_view> kHeldWords = {"middle", "left", "right", "fo
 const std::vector<std::string_view> kSideWords = {"left", "right"};
 const std::vector<std::string_view> kMeetsWords = {"inset", "overlay", "rebate"};
 const std::vector<std::string_view> kArchWords = {"segmental", "semicircular"};
+const std::vector<std::string_view> kArchAtWords = {"underside", "top", "both"};
 const std::vector<std::string_view> kUnitWords = {"mm", "in"};
 const std::vector<std::string_view> kRailLineWords = {"top", "centre", "bottom"};
 
@@ -267,6 +269,7 @@ class DoorReader {
   void read_active(const Value& value, const std::string& path);
   void read_meets(const Value& value, const std::string& path);
   void read_arch_shape(const Value& value, const std::string& path);
+  void read_arch_at(const Value& value, const std::string& path);
   void read_rails(const Value& value, const std::string& path);
   std::optional<RailSpec> read_rail(const Value& value, const std::string& path);
   void read_rail_entry(RailSpec& rail, bool& has_width, const Entry& entry,
@@ -321,6 +324,7 @@ const std::vector<DoorReader::SpecialKey> DoorReader::kSpecialKeys = {
     {"active", &DoorReader::read_active, Scope::both},
     {"meets", &DoorReader::read_meets, Scope::both},
     {"arch.shape", &DoorReader::read_arch_shape, Scope::both},
+    {"arch.at", &DoorReader::read_arch_at, Scope::both},
     {"rail_widths", &DoorReader::read_rails, Scope::both},
     {"panels", &DoorReader::read_panels, Scope::both},
     {"joint", &DoorReader::read_joint, Scope::both},
@@ -496,6 +500,11 @@ void DoorReader::read_meets(const Value& value, const std::string& path) {
 void DoorReader::read_arch_shape(const Value& value, const std::string& path) {
   if (const auto word = read_.choice(value, path, kArchWords))
     spec_.arch_shape.word = static_cast<ArchShape>(*word);
+}
+
+void DoorReader::read_arch_at(const Value& value, const std::string& path) {
+  if (const auto word = read_.choice(value, path, kArchAtWords))
+    spec_.arch_at.word = static_cast<ArchAt>(*word);
 }
 
 void DoorReader::read_rails(const Value& value, const std::string& path) {
@@ -958,6 +967,7 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
       take_over(spec.joints[place], shop.joints[place], !spec.joints[place].word);
   if (shop.ends.word) take_over(spec.ends, shop.ends, !spec.ends.word);
   if (shop.arch_shape.word) take_over(spec.arch_shape, shop.arch_shape, !spec.arch_shape.word);
+  if (shop.arch_at.word) take_over(spec.arch_at, shop.arch_at, !spec.arch_at.word);
   if (shop.meets.word) take_over(spec.meets, shop.meets, !spec.meets.word);
   if (shop.active.word) take_over(spec.active, shop.active, !spec.active.word);
   if (shop.hangs.word) take_over(spec.hangs, shop.hangs, !spec.hangs.word);

@@ -107,6 +107,8 @@ struct PanelSpec {
 
 /// Of a top rail's underside: a part of a circle with a rise that is said, or half of one.
 enum class ArchShape { segmental, semicircular };
+/// Which edges of the top rail are arched: the one over the panel, the leaf's top, or both.
+enum class ArchAt { underside, top, both };
 
 /// Everything that a door's spec states. Empty where it is silent.
 struct DoorSpec : PanelSpec {
@@ -122,6 +124,7 @@ struct DoorSpec : PanelSpec {
   std::optional<int> leaves;
   Stated arch_rise, arch_tolerance;
   Chosen<ArchShape> arch_shape;
+  Chosen<ArchAt> arch_at;
   Chosen<Meets> meets;
   Stated lap_left, lap_right, lap_head, lap_foot, lip_thickness;
   Stated meeting_clearance, meeting_lap, meeting_rest;

@@ -80,11 +80,13 @@ Length usual_relish(const DoorLedger& ledger, Length rail_width, Length rebate) 
                   ledger.defaults.least_relish);
 }
 
-/// What a tenon loses at its rail's outer edge, at the end of a stile.
+/// What a tenon loses at its rail's outer edge, at the end of a stile: its relish, and what an
+/// arched top takes above that.
 Length relish_of(DoorLedger& ledger, const DoorPlan& plan, std::size_t number) {
   const RailPlan& rail = plan.frame.rails[number];
   const Length rebate = plan.frame.rebate_of_rail(number);
-  const Length usual = usual_relish(ledger, rail.width, rebate);
+  const Length curve = number == 0 ? head_over_tenons(ledger, plan) : Length();
+  const Length usual = usual_relish(ledger, rail.width - curve, rebate);
   const Length relish = ledger.spec.relish.size.value_or(usual);
   if (!ledger.spec.relish.size)
     ledger.assume("tenon.relish", relish,
@@ -92,6 +94,7 @@ Length relish_of(DoorLedger& ledger, const DoorPlan& plan, std::size_t number) {
                               usual == rebate + ledger.defaults.least_relish
                                   ? "the least that keeps the stile's end whole"
                                   : "a third of the rail") +
+                      (curve > Length() ? "'s end, under the curve" : "") +
                       (rebate > Length() ? ", beyond the rebate" : ""));
   const Length edge = plan.join.mortise.edge_clearance;
   if (edge + rebate >= relish && ledger.clean())
@@ -102,7 +105,7 @@ Length relish_of(DoorLedger& ledger, const DoorPlan& plan, std::size_t number) {
                     "the stile",
                     rail.name, ledger.say(relish), rebate > Length() ? " and the rebate" : "",
                     ledger.say(edge + rebate)));
-  return relish;
+  return relish + curve;
 }
 
 /// Makes tenons with square edges narrower, so that they go between the round ends of mortises as
@@ -197,6 +200,20 @@ void keep_wedges_in(DoorLedger& ledger, const TenonDesign& tenon, const DoorPlan
                                ledger.say(thick), ledger.say(gap), name));
 }
 
+/// How far up the top rail's haunch goes: under an arched top as far as the stiles, to be sawn with
+/// them.
+Length haunch_end(const DoorPlan& plan) {
+  const RailPlan& rail = plan.frame.rails.front();
+  const auto& head = plan.frame.head;
+  return head ? std::max(head->left_length, head->right_length) - rail.low : rail.width;
+}
+
+/// "less tenon.relish 39 mm"
+std::string loss_at_edge(const DoorLedger& ledger, Length outer, Length curve) {
+  const std::string relish = "less tenon.relish " + ledger.say(outer - curve);
+  return curve > Length() ? relish + " under the curve, which takes " + ledger.say(curve) : relish;
+}
+
 TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t number,
                        std::optional<Length> limit) {
   const RailPlan& rail = plan.frame.rails[number];
@@ -210,6 +227,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const Length rebate = plan.frame.rebate_of_rail(number);
   const bool whole_edge = stub || bridle || !(top || bottom);
   const Length outer = whole_edge ? rebate : relish_of(ledger, plan, number);
+  const Length curve = top ? head_over_tenons(ledger, plan) : Length();
   TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
   tenon.mitred = plan.frame.moulded_edges(number);
   const Length wall_beside = tenon.loose ? plan.join.loose_wall : Length();
@@ -221,7 +239,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   if (across.high <= across.low) {
     const std::string loss =
         outer > Length()
-            ? fmt::format("less tenon.relish {}", ledger.say(outer))
+            ? loss_at_edge(ledger, outer, curve)
             : fmt::format("at each {} edge", plan.edge.rebated() ? "rebated" : "grooved");
     const std::string wall =
         tenon.loose ? fmt::format("less loose_tenon.wall {} ", ledger.say(plan.join.loose_wall))
@@ -234,10 +252,10 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
     return tenon;
   }
   lay_out(ledger, tenon, across, stub || bridle ? std::nullopt : limit, rail.name, depth_key(plan));
-  if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer, rail.name);
+  if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer - curve, rail.name);
   if (bridle) return tenon;
   if (!stub && !tenon.loose && top)
-    tenon.layout.haunches.push_back({across.high, rail.width - rebate});
+    tenon.layout.haunches.push_back({across.high, haunch_end(plan) - rebate});
   if (!stub && !tenon.loose && bottom) tenon.layout.haunches.push_back({rebate, across.low});
   fit_to_ends(ledger, tenon, plan.rail_mortises[number], plan.join.mortise.edge_clearance,
               rail.name);
@@ -341,7 +359,8 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
   }
   if (plan.join.rail_stub || !has_tenons(plan.join.at(JointPlace::corner))) return;
   const Length top =
-      usual_relish(ledger, plan.frame.rails.front().width, plan.frame.rebate_of_rail(0));
+      usual_relish(ledger, plan.frame.rails.front().width - head_over_tenons(ledger, plan),
+                   plan.frame.rebate_of_rail(0));
   const Length bottom = usual_relish(ledger, plan.frame.rails.back().width,
                                      plan.frame.rebate_of_rail(plan.frame.rails.size() - 1));
   if (ledger.spec.relish.size)

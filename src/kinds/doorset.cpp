@@ -263,6 +263,11 @@ void DoorsetJob::doubt_edges(std::vector<Problem>& problems, const SetPlan& set,
   if (lip > Length() && set.bevel > Length())
     problems.push_back(
         {"/lock_bevel", "a rebated leaf is set out with square edges; take it out", {}});
+  if (!hung.beyond.empty())
+    problems.push_back({"/leaf/arch/at",
+                        "the frame's head is straight, and a leaf with an arched top would not "
+                        "fill it; say \"underside\", or work the leaf alone: \"kind\": \"door\"",
+                        {}});
   const bool mitred = std::any_of(hung.joints.begin(), hung.joints.end(),
                                   [](const Joint& joint) { return joint.kind == "mitre"; });
   if (season && mitred)

@@ -1,4 +1,4 @@
-// Top rails arched below, by hand.
+// Top rails arched below, and leaves whose top is arched, by hand.
 #include <cmath>
 
 #include "arch.h"
@@ -23,6 +23,30 @@ Length size(const Piece& its, std::string_view kind, std::string_view name) {
     for (const NamedSize& one : feature.sizes)
       if (feature.kind == kind && one.name == name) return one.size;
   throw std::invalid_argument("no such size");
+}
+
+/// The same leaf in an opening whose head rises 120 over its 930: r = (465^2 + 120^2) / 240.
+constexpr double kOpening = 960.9375;
+
+std::string topped_mm(std::string_view more = R"("arch": {"rise": 120, "at": "both"})") {
+  return arched_mm(more);
+}
+
+/// Height above the foot of a curve of that radius, so far from the middle of the leaf. Its crown
+/// would stand 2057 high were it the opening's.
+double height(double radius, double off) {
+  return 2057 - kOpening + std::sqrt(radius * radius - off * off);
+}
+
+/// A stile's feature of a kind, moved up but for what is at the blank's end.
+Assembly moved_up(Assembly wood, std::string_view name, std::string_view kind, Length by) {
+  for (Piece& its : wood.pieces)
+    for (Feature& feature : its.features)
+      for (Prism& prism : feature.prisms)
+        for (Corner& corner : prism.outline)
+          if (its.name == name && feature.kind == kind && corner.u < its.blank[0])
+            (its.place.axes[0] == Axis::y ? corner.u : corner.v) += by;
+  return wood;
 }
 
 }  // namespace
@@ -152,6 +176,192 @@ TEST_CASE("Through its seasons a panel keeps clear of its arch") {
     CHECK(it.status == Status::ok);
   }
   CHECK(told == 2);
+}
+
+TEST_CASE("An arched top is concentric with its opening, nearer by the clearance") {
+  const Assembly wood = work(topped_mm()).assembly;
+  const Piece& rail = piece(wood, "top rail");
+  CHECK(in_mm(size(rail, "arched-head", "opening_radius")) == kOpening);
+  CHECK(in_mm(size(rail, "arched-head", "radius")) == kOpening - 3);
+  CHECK(in_mm(size(rail, "arched-head", "centre_from_foot")) == 2057 - kOpening);
+  // The rail is even, 110: 957.9375 less that; groove and panel go with it.
+  CHECK(in_mm(size(rail, "arch", "radius")) == kOpening - 113);
+  CHECK(in_mm(size(rail, "groove", "radius")) == kOpening - 101);
+  CHECK(in_mm(size(piece(wood, "panel, tier 1"), "arched-top", "radius")) == kOpening - 104);
+  // sqrt(847.9375^2 - 362^2) is 766.782, 81.156 less than the radius.
+  CHECK(std::abs(in_mm(size(rail, "arch", "rise")) - 81.156) < 0.001);
+  const double turn = std::asin(462 / (kOpening - 3));
+  CHECK(std::abs(in_mm(size(rail, "arched-head", "along_curve")) - 2 * turn * (kOpening - 3)) <
+        1e-5);
+  CHECK(doubted(wood) == kNothing);
+}
+
+TEST_CASE("The blanks of an arched top hold its curves, up to whole millimetres") {
+  const Assembly wood = work(topped_mm()).assembly;
+  const Piece& stile = piece(wood, "left stile");
+  // 1096.0625 + sqrt(957.9375^2 - 362^2) = 1982.97 at the sight edge
+  CHECK(stile.blank[0] == mm(1983));
+  CHECK(piece(wood, "right stile").blank[0] == mm(1983));
+  const Piece& rail = piece(wood, "top rail");
+  CHECK(rail.blank[1] == mm(110 + 82));
+  CHECK(rail.place.origin[1] + rail.blank[1] == mm(2054));
+  CHECK(size(rail, "arch", "at_crown") == mm(110));
+  // Chords leave the curve by at most a tenth, downwards.
+  const double edge = height(kOpening - 3, 462);
+  CHECK(in_mm(size(stile, "arched-head", "side")) <= edge);
+  CHECK(in_mm(size(stile, "arched-head", "side")) > edge - 0.11);
+}
+
+TEST_CASE("Under an arched top the tenon keeps its relish where the mortise is deepest") {
+  const Assembly wood = work(topped_mm()).assembly;
+  const Joint& its = joint(wood, "left stile", "top rail");
+  // 67 + 2 deep, so 31 from the leaf's edge: 102.44 below the crown, or a chord's tenth more: 103
+  // to mark. A third of the other 89 is 30 of relish.
+  CHECK(std::abs(2054 - height(kOpening - 3, 431) - 102.44) < 0.01);
+  const TenonSpan& tenon = its.tenon->each.front();
+  CHECK(tenon.from_edge + tenon.width == mm(192 - 103 - 30));
+  // The haunch goes as far as the stile's blank, 121 above the rail's, and is sawn with it.
+  const TenonSpan& haunch = its.tenon->haunches.back();
+  CHECK(haunch.from_edge == mm(59));
+  CHECK(haunch.from_edge + haunch.width == mm(1983 - 1862));
+  // What is left above the mortise, in the wood: less 0.4 of play, more what was marked down.
+  const Length left = finding(wood, "mortise-end").value;
+  CHECK(left >= mm(29.6));
+  CHECK(left < mm(29.6 + 0.6));
+}
+
+TEST_CASE("The gap to an arched opening is measured upright in the wood, and least at the crown") {
+  const Assembly wood = work(topped_mm()).assembly;
+  CHECK(finding(wood, "opening-arch").value == mm(3));
+  CHECK(wood.opening->arch.front() == Corner{mm(-3), mm(2057 - 120)});
+  CHECK(wood.opening->arch.back() == Corner{mm(927), mm(2057 - 120)});
+  // Of a stile that is left a millimetre too high, and of one that is sawn as much too low.
+  const Assembly high = moved_up(wood, "left stile", "arched-head", mm(1));
+  CHECK(failing(high) == std::vector<std::string>{"opening-arch"});
+  const Assembly low = moved_up(wood, "left stile", "arched-head", mm(-1));
+  CHECK(failing(low) == std::vector<std::string>{"face-closed"});
+}
+
+TEST_CASE("What an arched top leaves of the leaf's box is no hole in it") {
+  Assembly wood = work(topped_mm()).assembly;
+  CHECK(finding(wood, "face-closed").value == mm(0));
+  wood.beyond.pop_back();
+  CHECK(failing(wood) == std::vector<std::string>{"face-closed"});
+}
+
+TEST_CASE("Only the top is arched: a straight rail below it has muntins and raised panels") {
+  const Assembly wood =
+      work(house_mm(R"("stile_width": 100, "rail_widths": [200, {"width": 195, "top": 960}, 230], )"
+                    R"("panels": {"across": 3}, "arch": {"rise": 100, "at": "top"}, )"
+                    R"("panel": {"thickness": 22, "raised": "front"})"))
+          .assembly;
+  CHECK(doubted(wood) == kNothing);
+  CHECK(piece(wood, "top rail").blank[1] == mm(200));
+  CHECK(finding(wood, "opening-arch").value == mm(3));
+}
+
+TEST_CASE("Muntins leave wood behind their mortises under the curve") {
+  const auto deep = [](const char* arch) {
+    const Assembly wood =
+        work(house_mm(R"("rail_widths": [100, {"width": 195, "top": 960}, 230], )"
+                      R"("panels": {"across": 3}, "tenon_depth": 92, "stile_width": 140)" +
+                      std::string(arch)))
+            .assembly;
+    CHECK(failing(wood) == kNothing);
+    return joint(wood, "top rail", "muntin 1, tier 1").tenon->depth;
+  };
+  // 100 less 5 and 2 of bottom clearance.
+  CHECK(deep("") == mm(92));
+  // (465^2 + 40^2) / 80 = 2722.8, less 3: the muntins' outer edges stand 167.3 from the middle,
+  // where the curve takes 5.2 of the 100.
+  CHECK(deep(R"(, "arch": {"rise": 40, "at": "top"})") == mm(87));
+}
+
+TEST_CASE("Half a circle over a leaf, and half of one below it") {
+  const Assembly wood =
+      work(house_mm(R"("stile_width": 100, "rail_widths": [100, {"width": 195, "top": 960}, 230], )"
+                    R"("arch": {"shape": "semicircular", "at": "both"})"))
+          .assembly;
+  const Piece& rail = piece(wood, "top rail");
+  CHECK(size(rail, "arched-head", "radius") == mm(462));
+  CHECK(size(rail, "arch", "radius") == mm(362));
+  CHECK(size(rail, "arch", "rise") == mm(362));
+  CHECK(rail.blank[1] == mm(462));
+  // The stiles' outer edges end where the half circle begins.
+  CHECK(size(piece(wood, "left stile"), "arched-head", "side") == mm(2054 - 462));
+  CHECK(failing(wood) == kNothing);
+}
+
+TEST_CASE("Hinges count from the corner of the leaf's edge, not from its crown") {
+  const auto top_hinge = [](const char* arch) {
+    const Assembly wood =
+        work(arched_mm(R"("hinges": {"from_top": 150, "length": 100})" + std::string(arch)))
+            .assembly;
+    CHECK(failing(wood) == kNothing);
+    Length high;
+    for (const Feature& feature : piece(wood, "left stile").features)
+      if (feature.fitting)
+        for (const Box& cut : feature.cuts)
+          high = std::max(high, cut.high[0]);
+    return high;
+  };
+  CHECK(top_hinge("") == mm(2054 - 150));
+  // The edge is 1935.2 high, 1935 to be marked.
+  CHECK(top_hinge(R"(, "arch": {"rise": 120, "at": "both"})") == mm(1935 - 150));
+}
+
+TEST_CASE("What an arched top cannot be is told at its key") {
+  const auto told = [](const std::string& more, const char* rise = "120") {
+    return refused_at(arched_mm(R"("arch": {"at": "both", "rise": )" + std::string(rise) + "}" +
+                                (more.empty() ? "" : ", ") + more));
+  };
+  CHECK(told("").empty());
+  CHECK(refused_at(arched_mm(R"("arch": {"at": "top"})")) == "/arch/at");
+  CHECK(refused_at(arched_mm(R"("arch": {"at": "crown", "rise": 9})")) == "/arch/at");
+  CHECK(told("", "466") == "/arch/rise");
+  CHECK(told(R"("leaves": 2)") == "/arch/at");
+  CHECK(told(R"("meets": "overlay", "lap": 10)") == "/arch/at");
+  CHECK(told(R"("meets": "rebate", "lap": 10)") == "/arch/at");
+  CHECK(told(R"("clearance": {"left": 2})") == "/clearance/left");
+  CHECK(told(R"("joint": "dowel")") == "/joint");
+  CHECK(told(R"("joint": "bridle")") == "/joint");
+  CHECK(told(R"("joint": "mitre")") == "/joint");
+  CHECK(told(R"("joint": "half-lap")") == "/joint");
+  CHECK(told(R"("tenon_depth": 12)") == "/tenon_depth");
+  CHECK(told(R"("panels": {"across": [2, 1]})") == "/panels");
+  CHECK(told(R"("edge": "rebated")") == "/edge/kind");
+  CHECK(told(R"("moisture": {"low": 7, "build": 9, "high": 12}, "species": "European oak")") ==
+        "/moisture");
+  // Uneven stiles, a rail too wide for its radius, and a gap that half a circle has no room for.
+  CHECK(refused_at(house_mm(
+            R"("stile_width": {"left": 90, "right": 100}, "arch": {"at": "both", "rise": 120})")) ==
+        "/stile_width/left");
+  CHECK(refused_at(house_mm(R"("stile_width": 100, "rail_widths": [101, 195, 230], )"
+                            R"("arch": {"at": "both", "shape": "semicircular"})")) ==
+        "/rail_widths/0");
+  CHECK(refused_at(house_mm(
+            R"("clearance": {"head": 5}, "arch": {"at": "top", "shape": "semicircular"})")) ==
+        "/clearance/head");
+  // A straight rail of 100 is gone at the stiles where the curve is 119 lower.
+  CHECK(refused_at(house_mm(R"("arch": {"at": "top", "rise": 300})")) == "/arch/rise");
+  CHECK(refused_at(
+            house_mm(R"("rail_widths": [60, 195, 230], "arch": {"at": "top", "rise": 120})")) ==
+        "/rail_widths/0");
+}
+
+TEST_CASE("Through tenons, twins and round ends stand under an arched top") {
+  for (const char* joint :
+       {"\"through\"", "\"twin\"", R"({"corner": "twin", "middle": "loose"})"}) {
+    const Assembly wood =
+        work(arched_mm(R"("arch": {"rise": 90, "at": "both"}, "joint": )" + std::string(joint)))
+            .assembly;
+    CHECK(failing(wood) == kNothing);
+  }
+  const Assembly round =
+      work(
+          arched_mm(R"("arch": {"rise": 120, "at": "both"}, "mortise": {"ends": "tenon-rounded"})"))
+          .assembly;
+  CHECK(failing(round) == kNothing);
 }
 
 }  // namespace haunch::test
