@@ -69,6 +69,7 @@ std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
   check_hanging(bench);
   check_meetings(bench);
   check_laps(bench, assembly);
+  check_glazing(bench);
   return std::move(bench.findings);
 }
 
@@ -84,7 +85,8 @@ std::vector<const Rule*> all_rules() {
   std::vector<const Rule*> rules;
   for (const auto& family :
        {rules_of_whole(), rules_of_fits(), rules_of_walls(), rules_of_proportions(),
-        rules_of_clashes(), rules_of_hanging(), rules_of_meetings(), rules_of_laps()})
+        rules_of_clashes(), rules_of_hanging(), rules_of_meetings(), rules_of_laps(),
+        rules_of_glazing()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

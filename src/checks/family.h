@@ -54,6 +54,10 @@ void check_hanging(Bench& bench);
 void check_meetings(Bench& bench);
 /// Of a leaf, moved or not, that lies over the edges of the opening it was built for.
 void check_laps(Bench& bench, const Assembly& built);
+void check_glazing(Bench& bench);
+
+/// Whether a joint is of glass or of a bead, which have checks of their own.
+bool is_glazing(const Bench& bench, const Joint& joint);
 
 // The same of wood that has moved: nothing is as designed any more, but must still have room.
 void check_moved_whole(Bench& bench, const Assembly& built);
@@ -62,6 +66,7 @@ void check_moved_hanging(Bench& bench);
 /// Tells what a leaf that has moved leaves on each side; `leaf`: its first piece where it hangs.
 void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf);
 void check_moved_meetings(Bench& bench);
+void check_moved_glazing(Bench& bench);
 
 std::vector<const Rule*> rules_of_whole();
 std::vector<const Rule*> rules_of_fits();
@@ -71,5 +76,6 @@ std::vector<const Rule*> rules_of_clashes();
 std::vector<const Rule*> rules_of_hanging();
 std::vector<const Rule*> rules_of_meetings();
 std::vector<const Rule*> rules_of_laps();
+std::vector<const Rule*> rules_of_glazing();
 
 }  // namespace haunch

@@ -278,6 +278,7 @@ void check_moved_panel_edge(Bench& bench, std::size_t number) {
 
 void check_moved_fits(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
+    if (is_glazing(bench, bench.assembly.joints[number])) continue;
     if (bench.assembly.joints[number].design.bite)
       check_moved_panel_edge(bench, number);
     else
@@ -288,6 +289,7 @@ void check_moved_fits(Bench& bench) {
 void check_fits(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
     const Joint& joint = bench.assembly.joints[number];
+    if (is_glazing(bench, joint)) continue;
     if (joint.design.bite)
       check_panel_edge(bench, number);
     else if (joint.kind == "dowel")

@@ -162,7 +162,7 @@ void check_proportions(Bench& bench) {
       check_lap(bench, number);
     else if (joint.tenon)
       check_tenon(bench, number);
-    if (joint.design.bite) check_tongue(bench, number);
+    if (joint.design.bite && !is_glazing(bench, joint)) check_tongue(bench, number);
   }
   check_dowel_rows(bench);
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)

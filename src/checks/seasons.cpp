@@ -86,17 +86,30 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
   tabulate_leaves(report, states, built);
 }
 
+/// Kilograms in a cubic metre of glass (EN 572-1).
+constexpr std::optional<double> kGlassDensity = 2500;
+
+/// Much of a sealed unit is gas; its weight is not that of so much glass.
+bool is_sealed_unit(const Bench& bench, std::size_t piece) {
+  return std::any_of(bench.assembly.joints.begin(), bench.assembly.joints.end(),
+                     [&](const Joint& joint) {
+                       return joint.enters == piece && joint.kind == "sealed-unit-in-rebate";
+                     });
+}
+
 void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
   constexpr double kCubicMmInCubicMetre = 1e9;
   report.weighed = true;
   for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
-    if (bench.assembly.pieces[piece].matter == Matter::board) {
+    if (bench.assembly.pieces[piece].matter == Matter::board || is_sealed_unit(bench, piece)) {
       report.not_weighed.push_back(piece);
       report.weights.push_back(0);
       continue;
     }
-    const auto density =
-        density_kg_m3(season.species.of(bench.assembly.pieces[piece].role), season.moisture.build);
+    const auto density = bench.assembly.pieces[piece].matter == Matter::glass
+                             ? kGlassDensity
+                             : density_kg_m3(season.species.of(bench.assembly.pieces[piece].role),
+                                             season.moisture.build);
     report.weighed = report.weighed && density.has_value();
     report.weights.push_back(density.value_or(0) *
                              volume_of(solid_of(bench.assembly.pieces[piece], Fittings::let_in)) /
@@ -135,6 +148,7 @@ SeasonReport check_seasons(const Assembly& built, const Season& season, Unit uni
     check_moved_hanging(*state.bench);
     check_moved_meetings(*state.bench);
     check_laps(*state.bench, built);
+    check_moved_glazing(*state.bench);
     report.findings.insert(report.findings.end(), state.bench->findings.begin(),
                            state.bench->findings.end());
   }

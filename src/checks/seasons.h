@@ -63,7 +63,7 @@ struct SeasonReport {
   Length widest_glued;                   // the limit of their widths
   std::vector<double> weights;           // kilograms at build moisture, of each piece
   bool weighed = false;                  // every wood's specific gravity is known
-  std::vector<std::size_t> not_weighed;  // pieces of board, of which no density is known
+  std::vector<std::size_t> not_weighed;  // board and sealed units, whose density is not known
   std::vector<double> leaf_weights;      // of each of its leaves; of a leaf by itself, its own
 };
 

@@ -7,22 +7,24 @@ namespace haunch {
 
 /// Sources are named with each rule in the files that use it.
 struct Limits {
-  Length least_wood;     // less will not last: fail
-  Length least_lip;      // between a moulding and a groove; less is a feather edge: fail
-  Length thin_lip;       // less is thin: caution
-  Length thin_wood;      // less is a thin wall: caution
-  Length thin_at_hole;   // less from a hole through a piece to its groove: caution
-  Length least_bite;     // of a panel's edge in its groove: fail
-  Length loosest_fit;    // both cheeks together: caution
-  Length loosest_edges;  // of a tenon in its mortise, both together: caution
-  Length loosest_panel;  // groove less tongue: caution
-  Length widest_glued;   // across the grain: caution
-  Length least_to_end;   // of relish, from a tenon to the end of the piece it enters: caution
-  Length least_at_side;  // between leaf and opening, of wood that has swollen: caution
-  Length shut_shoulder;  // a shoulder that opens or presses more, as wood moves: caution
-  Length least_lap;      // of rebated meeting stiles over each other: caution
-  Length least_over;     // of a leaf or its lip over what is beside its opening: caution
-  Length least_swing;    // between a leaf's far corner and what it passes: caution
+  Length least_wood;         // less will not last: fail
+  Length least_lip;          // between a moulding and a groove; less is a feather edge: fail
+  Length thin_lip;           // less is thin: caution
+  Length thin_wood;          // less is a thin wall: caution
+  Length thin_at_hole;       // less from a hole through a piece to its groove: caution
+  Length least_bite;         // of a panel's edge in its groove, of glass in its rebate: fail
+  Length least_bead;         // thick, behind glass: caution
+  Length least_unit_rebate;  // deep, for a sealed unit: caution
+  Length loosest_fit;        // both cheeks together: caution
+  Length loosest_edges;      // of a tenon in its mortise, both together: caution
+  Length loosest_panel;      // groove less tongue: caution
+  Length widest_glued;       // across the grain: caution
+  Length least_to_end;       // of relish, from a tenon to the end of the piece it enters: caution
+  Length least_at_side;      // between leaf and opening, of wood that has swollen: caution
+  Length shut_shoulder;      // a shoulder that opens or presses more, as wood moves: caution
+  Length least_lap;          // of rebated meeting stiles over each other: caution
+  Length least_over;         // of a leaf or its lip over what is beside its opening: caution
+  Length least_swing;        // between a leaf's far corner and what it passes: caution
   Length least_beyond_housing;  // to the end of the housed piece: caution
   Length highest_lock_rail;     // its top above the leaf's foot: caution
 };
@@ -36,6 +38,8 @@ constexpr Limits limits_in(Unit unit) {
   limits.thin_wood = Length::from_mm(5);                // the larger of 5 mm and 3/16 in
   limits.thin_at_hole = mm ? Length::from_mm_thousandths(9'500) : Length::from_inch_parts(3, 8);
   limits.least_bite = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
+  limits.least_bead = mm ? Length::from_mm(6) : Length::from_inch_parts(1, 4);
+  limits.least_unit_rebate = Length::from_mm(15);
   limits.loosest_fit = mm ? Length::from_mm_thousandths(250) : Length::from_inch_parts(1, 100);
   limits.loosest_edges = mm ? Length::from_mm_thousandths(3'200) : Length::from_inch_parts(1, 8);
   limits.loosest_panel = mm ? Length::from_mm_thousandths(800) : Length::from_inch_parts(1, 32);

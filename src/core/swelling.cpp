@@ -83,8 +83,9 @@ const Motion& Swell::motion(std::size_t piece, std::size_t axis) {
   return *known;
 }
 
-/// Of a piece that is held by none: about the edge where others enter it. Wedges hold tenons, and
-/// are driven in from the other edge.
+/// Of a piece that is held by none: about the edge where others enter it, and first of all those
+/// that are joined first, as its frame is before beads and panels. Wedges are driven in from the
+/// other edge.
 Motion Swell::free_motion(std::size_t piece, std::size_t axis) const {
   const Box blank = placed_blank(built(piece));
   std::optional<Length> low;
@@ -92,7 +93,8 @@ Motion Swell::free_motion(std::size_t piece, std::size_t axis) const {
   for (const std::size_t number : receiving_[piece]) {
     const Joint& joint = built_.joints[number];
     if (static_cast<std::size_t>(joint.heading.axis) != axis || joint.kind == "wedge") continue;
-    (joint.heading.upwards ? low : high) = home_of(joint);
+    std::optional<Length>& side = joint.heading.upwards ? low : high;
+    if (!side) side = home_of(joint);
   }
   const Length place = low && high ? middle(*low, *high)
                        : high      ? *high

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "frame_page.h"
+#include "glass_page.h"
 #include "leaf_page.h"
 #include "report.h"
 #include "sawn.h"
@@ -704,6 +705,7 @@ std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
 std::string mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
   TextTable table({"both ends of", "", "long points", "short points"});
   for (const Piece& piece : wood.pieces) {
+    if (piece.role == "bead") continue;  // told with the glass
     Length off;
     for (const Feature& feature : piece.features)
       if (feature.kind == "mitre") off += feature.sizes.front().size;
@@ -1118,8 +1120,8 @@ std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
          haunching_page(wood, lengths) + tenon_page(wood, lengths) +
          loose_tenon_page(wood, lengths) + lap_page(wood, lengths) + mitre_page(wood, lengths) +
          hole_page(wood, lengths) + wedge_page(wood, lengths) + rebate_page(wood, lengths) +
-         raise_page(wood, lengths) + panel_page(wood, lengths) + fittings_page(wood, lengths) +
-         leaf_page(wood, lengths) + frame_page(wood, lengths);
+         raise_page(wood, lengths) + panel_page(wood, lengths) + glass_page(wood, lengths) +
+         fittings_page(wood, lengths) + leaf_page(wood, lengths) + frame_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -16,6 +16,7 @@ bool agree(Length a, Length b) {
 }
 
 std::string_view grain_of(const Piece& piece) {
+  if (piece.matter == Matter::glass) return "none";
   if (piece.role != "panel") return "along";
   return piece.place.axes[0] == Axis::y ? "upright" : "level";
 }

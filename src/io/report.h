@@ -21,7 +21,7 @@ struct CutRow {
   std::vector<std::string> marks;  // in one item
   std::int64_t quantity = 0;
   Length length, saw_length, width, thickness;
-  std::string_view grain;  // of panels: "upright" or "level"; else "along"
+  std::string_view grain;  // of panels: "upright" or "level"; of glass "none"; else "along"
   std::string material;    // the species, or what it is else; empty: not told
 };
 

@@ -56,7 +56,9 @@ std::string materials_text(const Assembly& wood) {
   std::string text;
   for (const Piece& piece : wood.pieces) {
     if (piece.material.empty()) continue;
-    const std::string one = std::string(piece.role) + "s of " + piece.material;
+    const std::string one = piece.matter == Matter::glass
+                                ? piece.material
+                                : std::string(piece.role) + "s of " + piece.material;
     if (text.find(one) == std::string::npos) text += "; " + one;
   }
   return text;
@@ -97,7 +99,7 @@ std::string name_of(const Assembly& wood, const std::string& mark) {
 std::string several_of(std::string_view role) {
   std::string text(role);
   std::replace(text.begin(), text.end(), '-', ' ');
-  return text + "s";
+  return text + (role == "glass" ? "" : "s");
 }
 
 std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
@@ -108,7 +110,7 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
         {row.marks.size() == 1 ? name_of(report.wood, row.marks.front()) : several_of(row.part),
          std::to_string(row.quantity), row.length,
          horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
-         std::string(row.grain == "along" ? "" : row.grain), joined(row.marks)});
+         std::string(row.grain == "along" || row.grain == "none" ? "" : row.grain), joined(row.marks)});
   }
   std::string page =
       "\nCUT LIST" +
@@ -117,6 +119,9 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
       "\n" + table.text(lengths, 2);
   const bool horns = std::any_of(report.cutlist.begin(), report.cutlist.end(),
                                  [](const CutRow& row) { return row.saw_length != row.length; });
+  if (std::any_of(report.wood.pieces.begin(), report.wood.pieces.end(),
+                  [](const Piece& piece) { return piece.role == "bead"; }))
+    page += "  beads: to the long points of their mitres\n";
   if (horns) page += "  saw to: with a horn at each end, sawn off after glue-up\n";
   return page;
 }

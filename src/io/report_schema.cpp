@@ -109,6 +109,16 @@ constexpr std::string_view kReportSchema = R"schema({
         "hollow_radius": {"type": "number"},
         "fillet": {"type": "number"},
         "longer_in_front": {"type": "number"},
+        "rise": {"type": "number"},
+        "span": {"type": "number"},
+        "along_curve": {"type": "number"},
+        "at_crown": {"type": "number"},
+        "side": {"type": "number"},
+        "centre_from_foot": {"type": "number"},
+        "opening_rise": {"type": "number"},
+        "opening_span": {"type": "number"},
+        "opening_radius": {"type": "number"},
+        "tolerance": {"type": "number"},
         "from_edge": {"type": "number"},
         "fitting": {"type": "string"},
         "into": {"enum": ["face", "back", "left", "right", "upper", "lower"]},
@@ -140,7 +150,7 @@ constexpr std::string_view kReportSchema = R"schema({
       "type": "object",
       "properties": {
         "id": {"$ref": "#/$defs/joint_id"},
-        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "dowel", "half-lap", "mitre", "mitre-spline", "panel-in-groove", "panel-in-rebate", "housing", "rebated-corner"]},
+        "kind": {"enum": ["mortise-and-tenon", "stub-tenon", "twin-tenon", "loose-tenon", "butt", "through-tenon", "wedge", "bridle", "dowel", "half-lap", "mitre", "mitre-spline", "panel-in-groove", "panel-in-rebate", "glass-in-rebate", "sealed-unit-in-rebate", "bead-in-rebate", "housing", "rebated-corner"]},
         "receives": {"type": "string"},
         "enters": {"type": "string"},
         "tenon": {
@@ -246,7 +256,7 @@ constexpr std::string_view kReportSchema = R"schema({
         "width": {"type": "number"},
         "thickness": {"type": "number"},
         "material": {"type": "string"},
-        "grain": {"enum": ["along", "upright", "level"]}
+        "grain": {"enum": ["along", "upright", "level", "none"]}
       },
       "required": ["part", "marks", "quantity", "length", "saw_length", "width", "thickness", "material", "grain"],
       "additionalProperties": false

@@ -68,15 +68,16 @@ std::vector<std::string> marks_of(const ItemReport& report,
   return marks;
 }
 
-/// What of the work does not move: panels of board.
-std::string boards_text(const ItemReport& report) {
-  std::vector<std::size_t> boards;
+/// What of the work does not move: panels of board, and glass.
+std::string still_text(const ItemReport& report, Matter matter) {
+  std::vector<std::size_t> still;
   for (std::size_t piece = 0; piece < report.wood.pieces.size(); ++piece)
-    if (report.wood.pieces[piece].matter == Matter::board) boards.push_back(piece);
-  if (boards.empty()) return {};
+    if (report.wood.pieces[piece].matter == matter) still.push_back(piece);
+  if (still.empty()) return {};
   return "  " +
-         wrapped(joined(marks_of(report, boards)) +
-                     ": board, which does not move to matter; only the frame about it does",
+         wrapped(joined(marks_of(report, still)) + ": " +
+                     (matter == Matter::board ? "board" : "glass") +
+                     ", which does not move to matter; only the frame about it does",
                  kPageWidth, 4) +
          "\n";
 }
@@ -88,7 +89,7 @@ std::string head_text(const ItemReport& report) {
       "\nSEASONS: built at {}, from {} at its driest to {} at its wettest\n",
       percent_words(moisture.build), percent_words(moisture.low), percent_words(moisture.high));
   text += "  " + wrapped(woods_text(report), kPageWidth, 4) + "\n";
-  text += boards_text(report);
+  text += still_text(report, Matter::board) + still_text(report, Matter::glass);
   if (any_mixed(season))
     text += "  mixed: the larger movement of flat- and quarter-sawn wood is taken\n";
   if (any_derived(season))
@@ -274,7 +275,7 @@ std::string weights_text(const ItemReport& report, Unit unit) {
     for (std::size_t i = 0; i < seasons.leaf_weights.size(); ++i)
       text += fmt::format("; the {} {}", seasons.leaves[i].name, shown(seasons.leaf_weights[i]));
   if (!seasons.not_weighed.empty())
-    text += "; not in it, as the density of the board is not known: " +
+    text += "; not in it, as their density is not known: " +
             joined(marks_of(report, seasons.not_weighed));
   std::string page = "  " + wrapped(text, kPageWidth, 4) + "\n";
   if (*std::max_element(seasons.leaf_weights.begin(), seasons.leaf_weights.end()) > kOnePersonLifts)

@@ -243,9 +243,9 @@ Json head_properties(std::string_view kind) {
 
 /// What of a panel is no length; and, for each tier, all that is of a panel.
 void add_panel_words(Json& panel) {
-  panel["kind"] = {{"enum", {"solid", "board"}},
-                   {"description", "boards of its species, or plywood and the like"}};
-  panel["material"] = text("what a board is, such as birch plywood");
+  panel["kind"] = {{"enum", {"solid", "board", "glass", "sealed-unit"}},
+                   {"description", "boards of its species, plywood and the like, or glass"}};
+  panel["material"] = text("what a board or glass is, such as birch plywood");
   panel["rebate"] = {{"enum", {"back", "front", "both"}}};
   panel["raised"] = {
       {"enum", {"back", "front", "both"}},

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "moisture.h"
 #include "species.h"
 
@@ -26,6 +28,27 @@ std::string in_unit(double kilograms, Unit unit) {
                           : fmt::format("{:.0f} lb", kilograms * kPounds);
 }
 
+/// The widest pane of a leaf.
+Length widest_pane(const DoorPlan& plan) {
+  Length widest;
+  for (std::size_t tier = 0; tier < plan.panels.size(); ++tier)
+    if (const auto& glass = plan.panels[tier].glass)
+      for (const Strip& sight : plan.frame.tiers[tier].sights)
+        widest = std::max(widest, sight.high - sight.low + glass->bite() * 2);
+  return widest;
+}
+
+Caution safety_glazing(const DoorPlan& plan, Unit unit) {
+  return {"safety glazing",
+          fmt::format("glass in a door, and beside one, breaks where people fall: IRC R308.4 and "
+                      "IBC 2406 (US) ask for safety glazing to 16 CFR 1201 or ANSI Z97.1, "
+                      "permanently marked, in doors and within 24 in (610 mm) of them; Approved "
+                      "Document K section 5 (England) for EN 12600 class 3 below 1500 mm in doors "
+                      "and within 300 mm of them, class 2 where a pane is wider than 900 mm; the "
+                      "widest here is {}{}",
+                      in_words(widest_pane(plan), unit), kDecides)};
+}
+
 /// Where the lock is worked, above the floor: its spindle, or its middle where it has none.
 Length lock_above_floor(const DoorPlan& plan) {
   const LockPlan& lock = *plan.fittings.lock;
@@ -43,6 +66,7 @@ std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan, b
          fmt::format("the leaf comes to some {}, reckoned as solid {} at 12 %; see that the load "
                      "table of the hinges' maker carries it",
                      in_unit(*weight, unit), spec.species.all)});
+  if (plan.has_glass()) cautions.push_back(safety_glazing(plan, unit));
   if (!plan.fittings.lock) return cautions;
   if (spec.escape_route)
     cautions.push_back(

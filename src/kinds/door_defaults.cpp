@@ -71,6 +71,10 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.gap_along = pick(1'000, 1, 32);
   d.least_bite = pick(3'000, 1, 8);
   d.panel_allowance = pick(400, 1, 64);
+  d.glass_clearance = pick(3'000, 1, 8);
+  d.unit_clearance = pick(5'000, 1, 4);
+  d.unit_rebate = pick(18'000, 3, 4);
+  d.bedding = pick(1'500, 1, 16);
   d.raise_run = pick(26'000, 1, 1);
   d.raise_shoulder = pick(2'000, 1, 16);
   d.horn = house ? pick(25'000, 1, 1) : Length();

@@ -32,6 +32,7 @@ struct DoorDefaults {
   Length moulding, fillet;  // a moulding's width; of a quarter round what is straight
   Length gap_across, gap_along, board_gap, least_bite;
   Length panel_allowance;
+  Length glass_clearance, unit_clearance, unit_rebate, bedding;
   Length raise_run, raise_shoulder;
   Length horn;
   Length cabinet_hinge;    // its length; of house doors it goes by the leaf

@@ -8,13 +8,14 @@
 namespace haunch {
 namespace {
 
-/// The end of a piece that dowels hold: how wide it is, and which of its edges have grooves.
+/// The end of a piece that dowels hold: how wide it is, and how deep its edges' grooves or rebates
+/// for glass are, where they have any.
 struct DowelledEnd {
   std::string key;  // of its width
   std::string name;
   Length width;
-  bool groove_low, groove_high;
-  Length rebate;  // of an edge without a groove
+  std::optional<Length> low, high;
+  Length lip;  // rebate of an edge without a groove
 };
 
 std::vector<DowelledEnd> dowelled_rails(const DoorPlan& plan) {
@@ -22,8 +23,11 @@ std::vector<DowelledEnd> dowelled_rails(const DoorPlan& plan) {
   const std::size_t count = plan.frame.rails.size();
   for (std::size_t i = 0; i < count; ++i) {
     const RailPlan& rail = plan.frame.rails[i];
-    ends.push_back({fmt::format("rail_widths.{}", i), rail.name, rail.width, i + 1 < count, i > 0,
-                    plan.frame.rebate_of_rail(i)});
+    DowelledEnd& end = ends.emplace_back();
+    end = {fmt::format("rail_widths.{}", i), rail.name, rail.width, {}, {},
+           plan.frame.rebate_of_rail(i)};
+    if (i + 1 < count) end.low = plan.edge_depth(i);
+    if (i > 0) end.high = plan.edge_depth(i - 1);
   }
   return ends;
 }
@@ -45,9 +49,7 @@ Length usual_diameter(const DoorLedger& ledger, Length thickness) {
 struct Spread {
   Length edge, wall, spacing;
 
-  Length inset(bool groove, Length groove_depth) const {
-    return groove ? std::max(edge, groove_depth + wall) : edge;
-  }
+  Length inset(Length worked) const { return std::max(edge, worked + wall); }
 };
 
 /// How many holes go on a stretch: two where there is room, one more wherever they would stand too
@@ -75,17 +77,19 @@ std::vector<Length> spread_over(Length low, Length stretch, Length bore, std::si
 
 std::vector<Length> holes_in(DoorLedger& ledger, const DoorPlan& plan, const DowelledEnd& end,
                              Length bore, const Spread& spread) {
-  const auto inset = [&](bool groove) {
-    return spread.inset(groove, plan.groove.depth) + (groove ? Length() : end.rebate);
+  const auto inset = [&](const std::optional<Length>& worked) {
+    return worked ? spread.inset(*worked) : spread.edge + end.lip;
   };
-  const Length low = inset(end.groove_low);
-  const Length stretch = end.width - low - inset(end.groove_high);
+  const Length low = inset(end.low);
+  const Length stretch = end.width - low - inset(end.high);
   if (stretch < bore) {
     ledger.problem(
         {"dowel.edge", "dowel.wall", "dowel.diameter", end.key, "groove_depth"},
-        fmt::format("the {} is too narrow for a dowel of {}: its grooves, dowel.edge {} and "
+        fmt::format("the {} is too narrow for a dowel of {}: its {}, dowel.edge {} and "
                     "dowel.wall {} leave {} of {}; make it wider, or the others less",
-                    end.name, ledger.say(bore), ledger.say(spread.edge), ledger.say(spread.wall),
+                    end.name, ledger.say(bore),
+                    plan.deepest_edge() > plan.groove.depth ? "grooves and glass" : "grooves",
+                    ledger.say(spread.edge), ledger.say(spread.wall),
                     ledger.say(std::max(stretch, Length())), ledger.say(end.width)));
     return {};
   }
@@ -119,8 +123,7 @@ Length usual_depth(const DoorLedger& ledger, const DoorPlan& plan, Length bore, 
   if (any_rail_is_dowelled(plan))
     deepest = std::min(deepest, plan.frame.narrow_stile() - left - bottom);
   if (muntins_are_dowelled(plan))
-    deepest =
-        deepest_in_rails(ledger, plan, deepest, {bottom, spread.inset(true, plan.groove.depth)});
+    deepest = deepest_in_rails(ledger, plan, deepest, {bottom, spread.inset(plan.muntin_edge())});
   return std::min(bore * 3, floor_multiple(deepest, ledger.defaults.whole));
 }
 
@@ -190,9 +193,14 @@ void settle_dowels(DoorLedger& ledger, DoorPlan& plan) {
   }
   plan.muntin_dowels = dowels;
   if (muntins_are_dowelled(plan))
-    plan.muntin_dowels.from_edge =
-        holes_in(ledger, plan, {"muntin_width", "muntin", plan.frame.muntin_width, true, true, {}},
-                 dowels.bore, spread);
+    plan.muntin_dowels.from_edge = holes_in(ledger, plan,
+                                            {"muntin_width",
+                                             "muntin",
+                                             plan.frame.muntin_width,
+                                             plan.muntin_edge(),
+                                             plan.muntin_edge(),
+                                             {}},
+                                            dowels.bore, spread);
 }
 
 }  // namespace haunch

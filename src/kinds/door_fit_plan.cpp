@@ -74,7 +74,7 @@ Length deepest_muntin_tenon(const DoorLedger& ledger, const DoorPlan& plan, Leng
       ledger.spec.bottom_clearance.size.value_or(ledger.defaults.bottom_clearance);
   const Length edge = ledger.spec.edge_clearance.size.value_or(ledger.defaults.edge_clearance);
   return deepest_in_rails(ledger, plan, wanted,
-                          {bottom + plan.edge.set_back(), plan.groove.depth - edge});
+                          {bottom + plan.edge.set_back(), plan.muntin_edge() - edge});
 }
 
 std::string muntin_depth_reason(const DoorPlan& plan, Length depth, Length wanted, Length whole) {
@@ -83,13 +83,46 @@ std::string muntin_depth_reason(const DoorPlan& plan, Length depth, Length wante
                        : "as deep as leaves wood behind and between the mortises";
 }
 
+/// Whether a tenon so deep goes deeper than the groove, but no deeper than the rebates for glass at
+/// its edges: their corners would open its mortise.
+bool ends_in_corner(const DoorPlan& plan, Length depth, Length rebate) {
+  return depth > plan.groove.depth && depth <= rebate;
+}
+
+void demand_past_corner(DoorLedger& ledger, const DoorPlan& plan, std::string_view key,
+                        Length depth, Length rebate) {
+  if (!ends_in_corner(plan, depth, rebate)) return;
+  ledger.problem(
+      {std::string(key), "panel.glass.rebate"},
+      fmt::format("a tenon of {} ends beside the rebate for glass, {} deep, whose "
+                  "corner opens its mortise; make {} more than that, or at most "
+                  "groove_depth, {}",
+                  ledger.say(depth), ledger.say(rebate), key, ledger.say(plan.groove.depth)));
+}
+
+/// Of blind tenons that begin where the edges' work ends; loose ones stand farther in.
+void demand_past_corners(DoorLedger& ledger, const DoorPlan& plan) {
+  for (const JointPlace place : kJointPlaces) {
+    const JointWord joint = plan.join.at(place);
+    if (!plan.occurs(place) || (joint != JointWord::haunched && joint != JointWord::twin)) continue;
+    if (place == JointPlace::muntin)
+      demand_past_corner(ledger, plan, "tenon.muntin_depth", plan.join.muntin_depth,
+                         plan.muntin_edge());
+    else if (ledger.clean())
+      demand_past_corner(ledger, plan, "tenon_depth", plan.join.rail_depth, plan.deepest_edge());
+  }
+}
+
 void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
   const Length wanted = plan.join.rail_depth;
   const Length deepest = deepest_muntin_tenon(ledger, plan, wanted);
   const Length whole = deepest == wanted ? wanted : floor_multiple(deepest, ledger.defaults.whole);
-  const Length fallback = std::max(whole, plan.groove.depth);
-  const Length depth = ledger.take("tenon.muntin_depth", fallback,
-                                   muntin_depth_reason(plan, fallback, wanted, whole));
+  const bool into_corner = ends_in_corner(plan, whole, plan.muntin_edge());
+  const Length fallback = into_corner ? plan.groove.depth : std::max(whole, plan.groove.depth);
+  const Length depth = ledger.take(
+      "tenon.muntin_depth", fallback,
+      into_corner ? std::string("a stub in the groove: deeper, it ends beside the glass")
+                  : muntin_depth_reason(plan, fallback, wanted, whole));
   plan.join.muntin_depth = depth;
   for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
     const RailPlan& rail = plan.frame.rails[i];
@@ -214,7 +247,7 @@ Length deepest_in_rails(const DoorLedger& ledger, const DoorPlan& plan, Length w
   for (std::size_t i = 0; i < frame.rails.size(); ++i) {
     if (!frame.takes_muntins(i)) continue;
     const Length width = frame.width_over_muntins(i);
-    const Length behind = frame.is_end_rail(i) ? width : width - plan.groove.depth;
+    const Length behind = frame.is_end_rail(i) ? width : width - plan.deepest_edge();
     const bool meet = mortises_meet(frame, i, sunk.inset, left);
     deepest = std::min(deepest, (meet ? floor_half(width - left) : behind - left) - sunk.bottom);
   }
@@ -223,6 +256,7 @@ Length deepest_in_rails(const DoorLedger& ledger, const DoorPlan& plan, Length w
 
 void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
   settle_groove_depth(ledger, plan);
+  settle_glass_rebates(ledger, plan);
   const Length narrow = plan.frame.narrow_stile();
   const Length set_back = plan.edge.set_back();
   JoinPlan& join = plan.join;
@@ -245,6 +279,7 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
   if (muntins && has_tenons(join.at(JointPlace::muntin))) settle_muntin_depth(ledger, plan);
   demand_past_sunk(ledger, plan, "tenon_depth", join.rail_depth);
   if (muntins) demand_past_sunk(ledger, plan, "tenon.muntin_depth", join.muntin_depth);
+  demand_past_corners(ledger, plan);
   join.rail_stub = join.rail_depth <= plan.groove.depth;
   join.muntin_stub = join.muntin_depth <= plan.groove.depth;
   join.has_mortises = std::any_of(kJointPlaces.begin(), kJointPlaces.end(),

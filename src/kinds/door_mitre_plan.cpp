@@ -41,7 +41,7 @@ void settle_mitres(DoorLedger& ledger, DoorPlan& plan) {
   spline.slot_width = plan.groove.width;
   spline.from_face = plan.groove.from_face;
   spline.thickness = plan.groove.width - plan.join.fit_allowance;
-  spline.from = plan.groove.depth + wall + spline.room;
+  spline.from = plan.deepest_edge() + wall + spline.room;
   spline.run = plan.frame.stile_left - wall - spline.beyond() - spline.from;
   if (spline.run <= Length())
     ledger.problem({"spline.depth", "spline.wall", "spline.room", "stile_width", "joint"},

@@ -214,6 +214,8 @@ void settle_kind(DoorLedger& ledger, PanelPlan& panel) {
   panel.kind = spec.its_kind();
   if (spec.kind.by_shop) ledger.note_shop("panel.kind", std::string(panel_kind_word(panel.kind)));
   panel.material = spec.material;
+  if (ledger.spec.is_glass() && spec.material.empty())
+    panel.material = panel.kind == PanelKind::glass ? "glass" : "sealed unit";
   if (panel.kind == PanelKind::board && spec.material.empty()) {
     panel.material = "board";
     ledger.assume("panel.material", panel.material, "not told which");
@@ -259,6 +261,12 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
   PanelPlan panel;
   const GrooveDesign& groove = plan.groove;
   settle_kind(ledger, panel);
+  demand_glass_keys(ledger, panel);
+  if (ledger.spec.is_glass()) {
+    const auto tier = static_cast<std::size_t>(tiers.data() - plan.frame.tiers.data());
+    settle_glass(ledger, plan, panel, plan.glass_rebates[tier]);
+    return panel;
+  }
   if (plan.edge.rebated())
     settle_bedded_panel(ledger, plan, panel);
   else if (!settle_grooved_panel(ledger, plan, panel))

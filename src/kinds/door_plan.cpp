@@ -144,6 +144,25 @@ bool DoorPlan::has_haunches() const {
   return has(JointWord::haunched) || has(JointWord::twin) || has(JointWord::through);
 }
 
+bool DoorPlan::has_glass() const {
+  return std::any_of(glass_rebates.begin(), glass_rebates.end(),
+                     [](Length rebate) { return rebate > Length(); });
+}
+
+Length DoorPlan::deepest_edge() const {
+  Length deepest = groove.depth;
+  for (const Length rebate : glass_rebates)
+    deepest = std::max(deepest, rebate);
+  return deepest;
+}
+
+Length DoorPlan::muntin_edge() const {
+  Length deepest = groove.depth;
+  for (std::size_t tier = 0; tier < frame.tiers.size(); ++tier)
+    if (frame.tiers[tier].has_muntins()) deepest = std::max(deepest, edge_depth(tier));
+  return deepest;
+}
+
 std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Problem>& reading) {
   for (const std::string_view path : {"/rail_widths", "/panels", "/opening", "/panel/tiers"})
     if (!is_clean(reading, path)) return {};

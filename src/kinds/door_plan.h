@@ -12,6 +12,7 @@
 #include "door_spec.h"
 #include "dowel.h"
 #include "edge.h"
+#include "glazing.h"
 #include "groove.h"
 #include "kind.h"
 #include "mitre.h"
@@ -131,6 +132,7 @@ struct PanelPlan {
   bool rebated = false;
   Length front_waste;  // off over the tongue at the face side; the rest of it comes off the back
   std::optional<RaiseDesign> raise;
+  std::optional<GlassDesign> glass;  // then nothing else but its kind is of account
   Grain grain = Grain::upright;
   Held held = Held::middle;
 
@@ -201,9 +203,17 @@ struct DoorPlan {
   MortiseDesign muntin_mortise;
   std::vector<DowelDesign> rail_dowels;  // of each rail; none in one that is joined otherwise
   DowelDesign muntin_dowels;
-  Length lap_from_face;           // of half-laps
-  SplineDesign spline;            // of mitres
-  std::vector<PanelPlan> panels;  // of each tier, from the top
+  Length lap_from_face;               // of half-laps
+  SplineDesign spline;                // of mitres
+  std::vector<PanelPlan> panels;      // of each tier, from the top
+  std::vector<Length> glass_rebates;  // of each tier, from the top; 0: no glass
+
+  /// How deep the edges about a tier are worked: the groove, or a deeper rebate.
+  Length edge_depth(std::size_t tier) const { return std::max(groove.depth, glass_rebates[tier]); }
+  bool has_glass() const;
+  Length deepest_edge() const;
+  /// The deepest of the edges that muntins have: their tenons lose so much at each.
+  Length muntin_edge() const;
   FittingsPlan fittings;
 
   /// How a rail is joined to its stiles.

@@ -85,6 +85,12 @@ void settle_mitres(DoorLedger& ledger, DoorPlan& plan);
 // door_fittings_plan.cpp
 void settle_fittings(DoorLedger& ledger, DoorPlan& plan);
 
+// door_glass_plan.cpp: how deep rebates for glass are, and what lies in them.
+void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan);
+/// What is said of glass where there is none, or of wood where there is glass.
+void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel);
+void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel, Length rebate);
+
 // door_panel_plan.cpp: the groove that panels of board ask for, and the panels.
 struct Reasoned {
   Length size;

@@ -124,6 +124,7 @@ class DoorSetter {
   void join_muntin(const GrooveRef& rail, std::size_t muntin, Heading heading,
                    Length rail_shoulder);
   void add_panels(std::size_t tier);
+  void add_glass(std::size_t tier);
   void join(const GrooveRef& receives, std::size_t enters, Heading heading,
             const TenonDesign& tenon, const MortiseDesign& mortise,
             std::optional<Length> receiver_shoulder);
@@ -384,7 +385,39 @@ void DoorSetter::join_muntin(const GrooveRef& rail, std::size_t muntin, Heading 
     join(rail, muntin, heading, plan_.muntin_tenon, plan_.muntin_mortise, rail_shoulder);
 }
 
+/// Opens the groove about a tier at the back for glass, light by light, and puts it in.
+void DoorSetter::add_glass(std::size_t tier) {
+  const GlassDesign& glass = *plan_.panels[tier].glass;
+  const TierPlan& its = plan_.frame.tiers[tier];
+  const std::vector<Grooves>& muntins = muntins_[tier];
+  const Length beyond = glass.rebate;
+  const auto rebate = [&](std::size_t piece, Edge edge, Strip along) {
+    return rebate_for_glass(wood_, piece, edge, along, glass);
+  };
+  // Corners are the stiles' beside them, and the rails' where a muntin stands or where the rail
+  // itself runs on over the stile.
+  const Strip up{its.height.low - beyond, its.height.high + beyond};
+  for (std::size_t n = 0; n < its.sights.size(); ++n) {
+    const bool first = n == 0;
+    const bool last = n + 1 == its.sights.size();
+    const Strip wide = its.sights[n];
+    const auto level = [&](std::size_t rail) {
+      const bool runs_on = is_lapped(rail) || is_mitred(rail);
+      return Strip{wide.low - (first && !runs_on ? Length() : beyond),
+                   wide.high + (last && !runs_on ? Length() : beyond)};
+    };
+    const LightSides sides{first ? rebate(stiles_.low.piece, Edge::high, up)
+                                 : rebate(muntins[n - 1].high.piece, Edge::high, its.height),
+                           last ? rebate(stiles_.high.piece, Edge::low, up)
+                                : rebate(muntins[n].low.piece, Edge::low, its.height),
+                           rebate(rails_[tier].low.piece, Edge::low, level(tier)),
+                           rebate(rails_[tier + 1].high.piece, Edge::high, level(tier + 1))};
+    glaze(wood_, sides, wide, its.height, glass, numbered("", n, its.sights.size(), tier));
+  }
+}
+
 void DoorSetter::add_panels(std::size_t tier) {
+  if (plan_.panels[tier].glass) return add_glass(tier);
   const std::vector<Grooves>& muntins = muntins_[tier];
   const PanelPlan& panel = plan_.panels[tier];
   const Length thickness = panel.has_waste() ? panel.tongue : panel.thickness;

@@ -154,6 +154,12 @@ constexpr SizeKey kSizeKeys[] = {
      "of that, flat at the edge before the slope begins"},
     {"panel.raise.shoulder", &D::raise_shoulder, kFromZero, Change::size,
      "step from the field down to the slope"},
+    {"panel.glass.rebate", &D::glass_rebate, kAboveZero, Change::size,
+     "depth of the rebate that glass lies in, from the sight edge"},
+    {"panel.glass.edge_clearance", &D::glass_edge_clearance, kFromZero, Change::size,
+     "from the glass's edge to the rebate's bottom"},
+    {"panel.glass.bedding", &D::glass_bedding, kFromZero, Change::size,
+     "tape or compound at each face of the glass"},
 };
 
 constexpr int kMostHinges = 12;
@@ -168,7 +174,7 @@ constexpr std::string_view kOfPanel = "panel.";
 
 const std::vector<std::string_view> kRebateWords = {"back", "front", "both"};
 const std::vector<std::string_view> kEndsWords = {"squared", "tenon-rounded", "tenon-shortened"};
-const std::vector<std::string_view> kPanelKindWords = {"solid", "board"};
+const std::vector<std::string_view> kPanelKindWords = {"solid", "board", "glass", "sealed-unit"};
 const std::vector<std::string_view> kEdgeWords = {"square", "rebated", "coped", "mitred"};
 const std::vector<std::string_view> kMouldingWords = {"bevel", "ovolo", "cove"};
 const std::vector<std::string_view> kMouldedFacesWords = {"front", "both"};

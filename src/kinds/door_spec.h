@@ -61,8 +61,8 @@ using PanelsSpec = std::variant<std::monostate, PanelCount, PanelsAcross>;
 
 enum class Rebate { back, front, both };  // and the faces that are raised or flush
 enum class Grain { upright, level };
-/// What a panel is made of: boards of its species, or a sheet of board.
-enum class PanelKind { solid, board };
+/// What a panel is: boards of its species, a sheet of board, a pane of glass, a sealed unit.
+enum class PanelKind { solid, board, glass, sealed_unit };
 /// Where a panel is held: by a pin or a spot of glue at one of its long-grain edges, or in the
 /// middle.
 enum class HeldAt { middle, left, right, foot, head };
@@ -93,6 +93,7 @@ struct Chosen {
 struct PanelSpec {
   Stated panel_thickness, panel_gap_across, panel_gap_along, panel_allowance;
   Stated raise_width, raise_tongue, raise_shoulder;
+  Stated glass_rebate, glass_edge_clearance, glass_bedding;
   Chosen<Rebate> rebate;
   Chosen<Rebate> raised, flush;
   Chosen<Profile> profile;
@@ -102,6 +103,7 @@ struct PanelSpec {
   std::string material;  // what the shop calls it
 
   PanelKind its_kind() const { return kind.word.value_or(PanelKind::solid); }
+  bool is_glass() const { return its_kind() >= PanelKind::glass; }
   bool chooses_face() const { return rebate.word || raised.word || flush.word; }
 };
 
@@ -193,7 +195,7 @@ Stated& panel_size(PanelSpec& panel, const SizeKey& key);
 /// What is said of the panels of one tier, and for want of that of all panels.
 PanelSpec panels_of_tier(const DoorSpec& spec, std::size_t tier);
 
-/// "solid", "board".
+/// "solid", "board" …
 std::string_view panel_kind_word(PanelKind kind);
 
 /// Whether a dotted key of a panel, "panel." before it, is stated.

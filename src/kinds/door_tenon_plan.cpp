@@ -214,12 +214,17 @@ std::string loss_at_edge(const DoorLedger& ledger, Length outer, Length curve) {
   return curve > Length() ? relish + " under the curve, which takes " + ledger.say(curve) : relish;
 }
 
+/// "groove_depth 12 mm", or of edges that are rebated deeper: "panel.glass.rebate 18 mm".
+std::string depth_words(const DoorLedger& ledger, const DoorPlan& plan, Length depth) {
+  const bool glass = plan.deepest_edge() > plan.groove.depth;
+  return (glass ? "panel.glass.rebate" : depth_key(plan)) + " " + ledger.say(depth);
+}
+
 TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t number,
                        std::optional<Length> limit) {
   const RailPlan& rail = plan.frame.rails[number];
   const bool stub = plan.join.rail_stub;
   const JointWord joint = plan.join.at(plan.frame.place_of(number));
-  const Length groove = lost_at_edge(plan);
   const bool top = number == 0;
   const bool bottom = number + 1 == plan.frame.rails.size();
   const bool bridle = joint == JointWord::bridle;
@@ -231,11 +236,14 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
   tenon.mitred = plan.frame.moulded_edges(number);
   const Length wall_beside = tenon.loose ? plan.join.loose_wall : Length();
-  // Under an arch up to a size that can be marked.
-  const Length under =
-      plan.frame.arch ? -floor_multiple(-groove_at_shoulder(plan), ledger.defaults.whole) : groove;
-  const Length lower = (top ? std::max(under, groove) : groove) + wall_beside;
-  const Strip across{bottom ? outer : lower, rail.width - (top ? outer : groove + wall_beside)};
+  const auto edge = [&](std::size_t tier) {
+    const Length lost = std::max(lost_at_edge(plan), plan.edge_depth(tier));
+    if (!top || !plan.frame.arch) return lost;
+    // Under an arch up to a size that can be marked.
+    return std::max(-floor_multiple(-groove_at_shoulder(plan), ledger.defaults.whole), lost);
+  };
+  const Strip across{bottom ? outer : edge(number) + wall_beside,
+                     rail.width - (top ? outer : edge(number - 1) + wall_beside)};
   if (across.high <= across.low) {
     const std::string loss =
         outer > Length()
@@ -244,11 +252,12 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
     const std::string wall =
         tenon.loose ? fmt::format("less loose_tenon.wall {} ", ledger.say(plan.join.loose_wall))
                     : std::string();
+    const Length edges = std::max(lost_at_edge(plan), plan.deepest_edge());
     ledger.problem({"tenon.relish", fmt::format("rail_widths.{}", number), depth_key(plan)},
-                   fmt::format("the {} is too narrow for a tenon: {} less {} {} {}{}; "
+                   fmt::format("the {} is too narrow for a tenon: {} less {} {}{}; "
                                "make it wider, or the others less",
-                               rail.name, ledger.say(rail.width), depth_key(plan),
-                               ledger.say(groove), wall, loss));
+                               rail.name, ledger.say(rail.width), depth_words(ledger, plan, edges),
+                               wall, loss));
     return tenon;
   }
   lay_out(ledger, tenon, across, stub || bridle ? std::nullopt : limit, rail.name, depth_key(plan));
@@ -310,19 +319,19 @@ std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& pla
 
 void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Length> limit) {
   const bool stub = plan.join.muntin_stub;
-  const Length groove = lost_at_edge(plan);
+  const Length edge = std::max(lost_at_edge(plan), plan.muntin_edge());
   const JointWord joint = plan.join.at(JointPlace::muntin);
   plan.muntin_tenon = tenon_for(plan, joint, stub, plan.join.muntin_depth);
   plan.muntin_mortise = mortise_for(plan, joint, stub, plan.join.muntin_depth);
   const bool obeys = !stub && ledger.spec.width_limit.size;
   const Length wall = plan.muntin_tenon.loose ? plan.join.loose_wall : Length();
-  const Strip across{groove + wall, plan.frame.muntin_width - groove - wall};
+  const Strip across{edge + wall, plan.frame.muntin_width - edge - wall};
   if (across.high <= across.low)
-    ledger.problem(
-        {"muntin_width", "loose_tenon.wall", "groove_depth"},
-        fmt::format("a muntin of {} is too narrow for a loose tenon: groove_depth {} "
-                    "and loose_tenon.wall {} at each edge leave nothing",
-                    ledger.say(plan.frame.muntin_width), ledger.say(groove), ledger.say(wall)));
+    ledger.problem({"muntin_width", "loose_tenon.wall", "groove_depth"},
+                   fmt::format("a muntin of {} is too narrow for a loose tenon: {} "
+                               "and loose_tenon.wall {} at each edge leave nothing",
+                               ledger.say(plan.frame.muntin_width), depth_words(ledger, plan, edge),
+                               ledger.say(wall)));
   else
     lay_out(ledger, plan.muntin_tenon, across, obeys ? limit : std::nullopt, "muntin",
             depth_key(plan));

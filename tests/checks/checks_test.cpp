@@ -116,8 +116,8 @@ TEST_CASE("Every rule is seen to hold and seen to be broken") {
   }
   // Those of moved wood have their turn with the seasons, those of fittings with the clashes and
   // strikes; those of other joints than tenons, of pairs and of laps with these (kinds/joints_test,
-  // dowel_test, half_lap_test, mitre_test, pairs_test, overlay_test), of arched tops with those
-  // (arches_test).
+  // dowel_test, half_lap_test, mitre_test, pairs_test, overlay_test), of arched tops and of glass
+  // with those (arches_test, glass_test).
   const std::set<std::string_view> elsewhere{
       "fitting-clash",     "fitting-wall",     "fitting-through",    "gain-across",
       "strike-across",     "opening-left",     "opening-right",      "opening-head",
@@ -132,7 +132,9 @@ TEST_CASE("Every rule is seen to hold and seen to be broken") {
       "hole-edge",         "hole-groove",      "hole-between",       "half-lap-seat",
       "half-lap-shoulder", "half-lap-fit",     "half-lap-thickness", "glued-half-lap",
       "mitre-closed",      "spline-fit",       "spline-room",        "spline-ends",
-      "slot-wall",         "slot-edge",        "long-shoulder-move", "opening-arch"};
+      "slot-wall",         "slot-edge",        "long-shoulder-move", "opening-arch",
+      "glass-bite",        "glass-clearance",  "glass-bedding",      "unit-rebate",
+      "bead-home",         "bead-thickness",   "glass-machining"};
   for (const Rule* rule : all_rules()) {
     if (elsewhere.contains(rule->check)) continue;
     INFO(rule->check);

@@ -134,9 +134,12 @@ class PointJudge {
     const Joint& joint = wood_.joints[number];
     const auto in = static_cast<std::size_t>(joint.heading.axis);
     const double way = joint.heading.upwards ? 1 : -1;
+    Room behind = room;  // less what rebates for glass take off the back
+    behind.low[1 - in] += depth_of("glass-rebate", number);
+    behind.high[1 - in] -= depth_of("glass-rebate", number);
     for (int i = 0; i < kPoints; ++i)
       for (const double share : {0.02, 0.98}) {
-        Point at = within(room);
+        Point at = within(share > 0.5 ? behind : room);
         at[2] = room.low[2] + share * (room.high[2] - room.low[2]);
         at[in] = (way > 0 ? room.high[in] : room.low[in]) - way * kBeside;
         expect(holds(enterer(joint), at), number, "an end is not whole");
@@ -182,7 +185,8 @@ class PointJudge {
       const Room stand = stand_of(joint, span);
       const double past =
           joint.heading.upwards ? stand.low[in] - into.low[in] : into.high[in] - stand.high[in];
-      if (past > grooves_depth(number)) tenon(number, stand);
+      if (past > std::max(depth_of("groove", number), depth_of("glass-rebate", number)))
+        tenon(number, stand);
     }
   }
 
@@ -240,8 +244,13 @@ class PointJudge {
     const double meet = room.low[2] + steps(joint.tenon->from_face);
     const double front = room.low[2] + 0.02 * (room.high[2] - room.low[2]);
     const double back = room.high[2] - 0.02 * (room.high[2] - room.low[2]);
-    Room halves = room;  // within the grooves' depth of the edges something may be missing
-    const double inset = grooves_depth(number) + kBeside;
+    // Within the depth of grooves, or of rebates for glass, of the edges something may be missing.
+    Room halves = room;
+    const double rebates = depth_of("glass-rebate", number);
+    const double inset = std::max(depth_of("groove", number), rebates) + kBeside;
+    Room behind = room;
+    behind.low[in] += rebates;
+    behind.high[in] -= rebates;
     for (const std::size_t axis : {in, across}) {
       halves.low[axis] += inset;
       halves.high[axis] -= inset;
@@ -262,7 +271,7 @@ class PointJudge {
       shoulder[in] -= 2 * way * kBeside;
       expect(holds(enterer(joint), shoulder), number, "there is no front shoulder");
       for (const double sign : {-1.0, 1.0})
-        lap_edge(number, room, across, sign, back);
+        lap_edge(number, behind, across, sign, back);
     }
   }
 
@@ -280,11 +289,11 @@ class PointJudge {
     expect_room(number, receiver(joint), edge, across, sign, play, "play at the edge of a lap");
   }
 
-  double grooves_depth(std::size_t number) const {
+  double depth_of(std::string_view kind, std::size_t number) const {
     double deepest = 0;
     for (const std::size_t piece : {wood_.joints[number].receives, wood_.joints[number].enters})
       for (const Feature& feature : wood_.pieces[piece].features)
-        if (feature.kind == "groove")
+        if (feature.kind == kind)
           for (const Box& cut : feature.cuts)
             deepest = std::max(deepest, steps(cut.extent(1)));
     return deepest;
@@ -300,7 +309,9 @@ class PointJudge {
     expect(width == square.high[1] - square.low[1], number, "a mitre is not at 45 degrees");
     for (int i = 0; i < kPoints; ++i)
       for (const double share : {0.02, 0.98}) {
-        const double out = between(0.01, 0.99) * width;
+        const double least =
+            share > 0.5 ? depth_of("glass-rebate", number) + kBeside : 0.01 * width;
+        const double out = between(least, 0.99 * width);
         Point at{(outwards > 0 ? square.low[0] : square.high[0]) + outwards * out,
                  (upwards > 0 ? square.low[1] : square.high[1]) + upwards * out,
                  square.low[2] + share * (square.high[2] - square.low[2])};

@@ -1,5 +1,5 @@
-// Random doors made pairs, overlay and rebated leaves, and arched ones: each is judged by the
-// second opinion on its wood, and by where blanks, rebates and curves lie.
+// Random doors made pairs, overlay and rebated leaves, and arched ones below and at the top: each
+// is judged by the second opinion on its wood, and by where blanks, rebates and curves lie.
 #include <array>
 #include <cmath>
 
@@ -164,8 +164,7 @@ Circle circle_of(const Assembly& leaf, Length rise) {
 
 /// Asks of points beside the three curves whether there is wood: of the rail's underside and its
 /// groove, and of the panel's top.
-std::string faults_of_arch(const Assembly& leaf, Length rise, double tolerance) {
-  const Circle circle = circle_of(leaf, rise);
+std::string faults_of_arch(const Assembly& leaf, const Circle& circle, double tolerance) {
   const Piece& rail = extreme(leaf, "rail", 1, true);
   const Joint* joint = nullptr;
   for (const Joint& it : leaf.joints)
@@ -211,6 +210,133 @@ std::string faults_of_arch(const Assembly& leaf, Length rise, double tolerance) 
   return wrong;
 }
 
+// ---- arched tops
+
+double steps(Length length) {
+  return static_cast<double>(length.steps());
+}
+
+/// The circle of a leaf's top, reckoned from its opening's span and rise and the gap at its head.
+Circle circle_of_top(const Assembly& leaf, Length span, Length rise) {
+  const double half = steps(span) / 2;
+  const double radius = (half * half + steps(rise) * steps(rise)) / (2 * steps(rise));
+  const double gap = steps(leaf.opening->head);
+  return {steps(leaf.size[0]) / 2, steps(leaf.size[1]) + gap - radius, radius - gap,
+          steps(leaf.size[0]) / 2};
+}
+
+double top_over(const Circle& circle, double x) {
+  return circle.y +
+         std::sqrt(std::max(circle.radius * circle.radius - (x - circle.x) * (x - circle.x), 0.0));
+}
+
+/// Whether there is wood at a place of the face, however deep.
+bool is_closed(const Assembly& leaf, double x, double y) {
+  constexpr int kDepths = 9;
+  const double last = steps(leaf.size[2]) - 2 * kHundredth;
+  for (int i = 0; i < kDepths; ++i)
+    for (const Piece& piece : leaf.pieces)
+      if (holds(piece, {x, y, kHundredth + last * i / (kDepths - 1)})) return true;
+  return false;
+}
+
+/// Asks of places beside the curve, and anywhere below it, whether there is wood.
+std::string faults_of_outline(const Assembly& leaf, const Circle& circle, double tolerance,
+                              Dice& dice) {
+  std::string wrong;
+  const double widest = std::asin(std::min(circle.half / circle.radius, 1.0));
+  for (int i = -20; i <= 20; ++i) {
+    const double angle = widest * i / 20;
+    const Point in = circle.at(-tolerance - kHundredth, angle, 0);
+    const Point out = circle.at(kHundredth, angle, 0);
+    if (std::abs(in[0] - circle.x) < circle.half && !is_closed(leaf, in[0], in[1]))
+      wrong += "no wood below the curve\n";
+    if (is_closed(leaf, out[0], out[1])) wrong += "wood above the curve\n";
+  }
+  for (int i = 0; i < 60; ++i) {
+    const double x = steps(leaf.size[0]) * static_cast<double>(dice.between(1, 9'999)) / 10'000;
+    const double y = top_over(circle, x) * static_cast<double>(dice.between(1, 9'999)) / 10'000;
+    const bool beside = y > circle.y && std::hypot(x - circle.x, y - circle.y) >
+                                            circle.radius - tolerance - kHundredth;
+    if (!beside && !is_closed(leaf, x, y)) wrong += "one can see through the leaf\n";
+  }
+  return wrong;
+}
+
+/// The relish over the highest mortises in the stiles: as said or more, by what is marked down.
+std::string faults_of_relish(const Assembly& leaf, const Circle& circle, double relish,
+                             double tolerance) {
+  const Piece& rail = extreme(leaf, "rail", 1, true);
+  std::string wrong;
+  for (std::size_t number = 0; number < leaf.joints.size(); ++number) {
+    const Joint& joint = leaf.joints[number];
+    if (&leaf.pieces[joint.enters] != &rail || !joint.mortise) continue;
+    const Piece& stile = leaf.pieces[joint.receives];
+    double least = circle.radius;
+    double upright = 0;  // what a chord may leave the curve there
+    for (const Feature& feature : stile.features)
+      for (const Box& cut : feature.cuts) {
+        if (feature.kind != "mortise" || feature.joints.front() != number) continue;
+        const Box hole = placed(cut, stile.place);
+        for (const Length x : {hole.low[0], hole.high[0]}) {
+          const double top = top_over(circle, steps(x));
+          least = std::min(least, top - steps(hole.high[1]));
+          upright = std::max(upright, tolerance * circle.radius / (top - circle.y));
+        }
+      }
+    const double design = relish - steps(*joint.design.edges) / 2;
+    if (least < design - 2) wrong += "less relish than said\n";
+    if (least > design + Length::kStepsPerInch / 16.0 + upright + 2)
+      wrong += "more relish than said\n";
+  }
+  return wrong;
+}
+
+/// The opening's arch, from corner to corner of it.
+std::string faults_of_opening(const Assembly& leaf, const Circle& circle) {
+  const Opening& opening = *leaf.opening;
+  std::string wrong;
+  for (const Corner& corner : opening.arch) {
+    const double off = std::hypot(steps(corner.u) - circle.x, steps(corner.v) - circle.y) -
+                       circle.radius - steps(opening.head);
+    if (std::abs(off) > 2) wrong += "the opening's arch is off its circle\n";
+  }
+  if (opening.arch.front().u != -opening.left ||
+      opening.arch.back().u != leaf.size[0] + opening.right)
+    wrong += "the opening's arch does not span it\n";
+  return wrong;
+}
+
+std::string faults_of_sharing(const Assembly& leaf) {
+  std::string wrong;
+  const Piece& rail = extreme(leaf, "rail", 1, true);
+  for (const bool high : {false, true})
+    if (share_at_points(rail, extreme(leaf, "stile", 0, high)))
+      wrong += "rail and stile share wood\n";
+  return wrong;
+}
+
+void set_length(DoorSpec& spec, std::string_view key, Length length) {
+  std::erase_if(spec.lengths, [&](const SpecLength& it) { return it.key == key; });
+  spec.lengths.push_back({key, length});
+}
+
+/// Alike at both sides, as an arched top asks, and with square sight edges.
+void stand_in_middle(DoorSpec& spec) {
+  const auto gap = spec.find("clearance") ? spec.find("clearance") : spec.find("clearance.left");
+  const auto stile =
+      spec.find("stile_width") ? spec.find("stile_width") : spec.find("stile_width.left");
+  std::erase_if(spec.lengths, [](const SpecLength& it) {
+    return it.key.starts_with("clearance") || it.key.starts_with("stile_width") ||
+           it.key.starts_with("edge.");
+  });
+  set_length(spec, "clearance", *gap);
+  set_length(spec, "stile_width", *stile);
+  spec.edge.clear();
+  spec.moulding.clear();
+  spec.moulded_faces.clear();
+}
+
 /// A random slope may wedge in its groove, which is not what is asked here.
 void leave_panels_flat(DoorSpec& spec) {
   spec.raised.clear();
@@ -236,12 +362,62 @@ TEST_CASE("a random arch follows its circle, and so do groove and panel", "[wood
         R"("arch": {"rise": ")" + mm_of(rise) + R"(", "tolerance": ")" + mm_of(tolerance) + "\"}");
     const Trial trial = work(json);
     if (!trial.assembly) return Outcome::refused;
-    wrong = faults_of_arch(*trial.assembly, Length::from_mm_thousandths(rise),
+    wrong = faults_of_arch(*trial.assembly,
+                           circle_of(*trial.assembly, Length::from_mm_thousandths(rise)),
                            static_cast<double>(Length::from_mm_thousandths(tolerance).steps()));
     if (!wrong.empty()) wrong = json + "\n" + wrong;
     return Outcome::worked;
   });
   require_worked_share(tally, 30);
+}
+
+TEST_CASE("a random arched top follows the circle of its opening over rail and stiles",
+          "[wood][property]") {
+  std::uint64_t even = 0;
+  std::uint64_t round = 0;
+  const Seeds seeds = seeds_for(200);
+  const Tally tally = run_over(seeds, [&](std::uint64_t seed, std::string& wrong) {
+    DoorSpec spec = random_door(seed, Keys::all);
+    Dice dice(seed + 4);
+    leave_panels_flat(spec);
+    stand_in_middle(spec);
+    const bool both = dice.chance(50);
+    const bool half = dice.chance(15);
+    const Length span = *spec.find("opening.width");
+    const Length rise =
+        half ? floor_half(span) : Length::from_mm_thousandths(dice.between(4'000, 60'000));
+    const Length tolerance = Length::from_mm_thousandths(dice.between(50, 400));
+    if (both) spec.across.front() = 1;
+    if (both) spec.panels_as = PanelsAs::each_tier;
+    if (half) spec.rails.front().width = both ? *spec.find("stile_width") : floor_half(span);
+    const std::string json =
+        with_keys(spec, seed,
+                  R"("arch": {"at": ")" + std::string(both ? "both" : "top") +
+                      (half ? R"(", "shape": "semicircular")"
+                            : R"(", "rise": ")" + decimal(rise, Unit::mm) + R"( mm")") +
+                      R"(, "tolerance": ")" + decimal(tolerance, Unit::mm) + R"( mm"})");
+    const Trial trial = work(json);
+    if (!trial.assembly) return Outcome::refused;
+    const Assembly& leaf = *trial.assembly;
+    const Circle circle = circle_of_top(leaf, span, rise);
+    wrong = faults_of_outline(leaf, circle, steps(tolerance), dice) +
+            faults_of_relish(leaf, circle, steps(*spec.find("tenon.relish")), steps(tolerance)) +
+            faults_of_opening(leaf, circle) + faults_of_sharing(leaf);
+    const double width = steps(spec.rails.front().width);
+    if (both)
+      wrong += faults_of_arch(leaf,
+                              {circle.x, circle.y, circle.radius - width,
+                               circle.half - steps(*spec.find("stile_width"))},
+                              steps(tolerance));
+    even += both ? 1U : 0U;
+    round += half ? 1U : 0U;
+    if (!wrong.empty()) wrong = json + "\n" + wrong;
+    return Outcome::worked;
+  });
+  require_worked_share(tally, 40);
+  if (seeds.count == 1) return;
+  CHECK(even >= seeds.count / 10);
+  CHECK(round >= seeds.count / 50);
 }
 
 TEST_CASE("a random overlay or rebated leaf goes together", "[wood][property]") {

@@ -74,9 +74,10 @@ class Draughtsman {
     put("horn", dice_.chance(30) ? Length() : shop_.size(mm(5), mm(40)));
     choose_words();
     choose_tiers();
-    if (dice_.chance(15))
+    // Glass goes with square edges.
+    if (!has_glass() && dice_.chance(15))
       make_rebated();
-    else if (dice_.chance(20))
+    else if (!has_glass() && dice_.chance(20))
       make_moulded();
     if (keys_ == Keys::some) {
       leave_out();
@@ -211,7 +212,8 @@ class Draughtsman {
     mortise_width_ = shop_.size(low, high);
     groove_width_ = dice_.chance(60) ? mortise_width_ : shop_.size(low, high);
     put("groove.width", groove_width_);
-    put("groove.from_face", wall(groove_width_));
+    groove_front_ = wall(groove_width_);
+    put("groove.from_face", groove_front_);
     put("mortise.from_face", wall(mortise_width_));
   }
 
@@ -266,6 +268,7 @@ class Draughtsman {
     if (kind > 96 && keys_ == Keys::some) thickness = tongue - shop_.fit(hundredths(1), mm(1));
     put("panel.thickness", thickness);
     spec_.kind = dice_.chance(15) ? "board" : "solid";
+    if (dice_.chance(15)) return choose_glass();
     if (kind > 45 && thickness > groove_width_ + mm(3)) choose_raise(thickness - tongue);
     const Length bite = std::min(mm(3), groove_depth_);
     if (dice_.chance(50)) {
@@ -274,6 +277,19 @@ class Draughtsman {
       put("panel.gap.across_grain", shop_.size(Length(), groove_depth_ - bite));
       put("panel.gap.along_grain", shop_.size(Length(), groove_depth_ - bite));
     }
+  }
+
+  /// Instead of a panel.
+  void choose_glass() {
+    std::erase_if(spec_.lengths, [](const SpecLength& it) { return it.key.starts_with("panel."); });
+    spec_.kind = dice_.chance(50) ? "glass" : "sealed-unit";
+    const Length behind = thickness_ - groove_front_;
+    put("panel.thickness", shop_.size(mm(3), std::max(floor_half(behind), mm(4))));
+    const Length rebate =
+        dice_.chance(50) ? groove_depth_ : shop_.size(groove_depth_, groove_depth_ + mm(6));
+    put("panel.glass.rebate", rebate);
+    put("panel.glass.edge_clearance", shop_.size(Length(), std::min(mm(5), floor_half(rebate))));
+    put("panel.glass.bedding", dice_.chance(15) ? Length() : shop_.size(Length(), mm(2)));
   }
 
   /// One in two of the panels that are thick enough. The tongue is as long as the groove is deep,
@@ -291,7 +307,15 @@ class Draughtsman {
         dice_.chance(20) ? Length() : shop_.fit(hundredths(50), floor_half(waste) - mm(1)));
   }
 
+  static bool is_glass(const std::string& kind) { return kind == "glass" || kind == "sealed-unit"; }
+  bool has_glass() const {
+    return is_glass(spec_.kind) ||
+           std::any_of(spec_.tiers.begin(), spec_.tiers.end(),
+                       [](const TierPanels& tier) { return is_glass(tier.kind); });
+  }
+
   void choose_panel_words() {
+    if (is_glass(spec_.kind)) return;
     const std::array<std::string, 3> rebates{"back", "front", "both"};
     if (spec_.raised.empty()) spec_.rebate = rebates[static_cast<std::size_t>(dice_.between(0, 2))];
     spec_.grain = dice_.chance(75) ? "upright" : "level";
@@ -404,9 +428,10 @@ class Draughtsman {
         return !kept && dice_.chance(share);
       });
     };
-    drop(lengths, spec_.kind == "board");
+    const auto measured = [](const std::string& kind) { return !kind.empty() && kind != "solid"; };
+    drop(lengths, measured(spec_.kind));
     for (TierPanels& tier : spec_.tiers)
-      drop(tier.lengths, tier.kind == "board");
+      drop(tier.lengths, measured(tier.kind));
     if (spec_.kind == "solid" && dice_.chance(share)) spec_.kind.clear();
     complete("stile_width.left", "stile_width.right");
     // A tongue shorter than the groove that is then taken would wedge.
@@ -480,7 +505,7 @@ class Draughtsman {
   DoorSpec spec_;
   bool house_ = false;
   Length width_, height_, thickness_, stile_, inner_, muntin_;
-  Length groove_depth_, groove_width_, mortise_width_;
+  Length groove_depth_, groove_width_, groove_front_, mortise_width_;
 };
 
 /// A decimal without trailing zeros; `billionths` >= 0.

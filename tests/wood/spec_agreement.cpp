@@ -51,9 +51,11 @@ class Comparison {
     tiers();
     grooves();
     for (const Joint& joint : assembly_.joints) {
-      if (joint.design.bite) {
+      if (assembly_.pieces[joint.enters].role == "glass") {
+        pane_edge(joint);
+      } else if (joint.design.bite) {
         panel_edge(joint);
-      } else {
+      } else if (joint.kind != "bead-in-rebate") {
         tenon(joint);
       }
     }
@@ -348,6 +350,11 @@ class Comparison {
                            tenon.haunches.end(), same));
   }
 
+  bool any_glass() const {
+    return std::any_of(assembly_.pieces.begin(), assembly_.pieces.end(),
+                       [](const Piece& piece) { return piece.role == "glass"; });
+  }
+
   /// The row of tenons: where it begins and ends in the entering piece, and how it is divided.
   void tenon_row(const Joint& joint, Length edge, bool muntin) {
     const Piece& piece = assembly_.pieces[joint.enters];
@@ -359,8 +366,15 @@ class Comparison {
     const Length last = from + each.back().from_foot + each.back().length - edge;
     const bool top = &piece == rails_.front();
     const bool bottom = &piece == rails_.back();
-    const MaybeLength low_loss = bottom ? given("tenon.relish") : lost_at_edge();
-    const MaybeLength high_loss = top ? given("tenon.relish") : lost_at_edge();
+    if (muntin && any_glass()) return divided(joint, edge, last - first, muntin);
+    const auto rail =
+        static_cast<std::size_t>(std::find(rails_.begin(), rails_.end(), &piece) - rails_.begin());
+    const MaybeLength below = muntin ? lost_at_edge() : bottom ? MaybeLength() : edge_of_tier(rail);
+    const MaybeLength above = muntin ? lost_at_edge()
+                              : top  ? MaybeLength()
+                                     : edge_of_tier(rail - 1);
+    const MaybeLength low_loss = bottom ? given("tenon.relish") : below;
+    const MaybeLength high_loss = top ? given("tenon.relish") : above;
     if (low_loss) expect("lower edge of the tenon", first, low(piece, across) + *low_loss);
     if (high_loss) expect("upper edge of the tenon", last, high(piece, across) - *high_loss);
     divided(joint, edge, last - first, muntin);
@@ -437,6 +451,31 @@ class Comparison {
     words.rebate = spec_.rebate;
     words.raised = spec_.raised;
     return words;
+  }
+
+  void pane_edge(const Joint& joint) {
+    const Piece& pane = assembly_.pieces[joint.enters];
+    const TierPanels* tier = tier_of(pane);
+    const MaybeLength rebate = given_of(tier, "panel.glass.rebate");
+    const MaybeLength clearance = given_of(tier, "panel.glass.edge_clearance");
+    expect("glass thickness", pane.blank[2], given_of(tier, "panel.thickness"));
+    expect("edge clearance", joint.design.bottom.value_or(-kStep), clearance);
+    expect("bedding", joint.design.bearing.value_or(-kStep), given_of(tier, "panel.glass.bedding"));
+    if (rebate && clearance)
+      expect("bite of glass", joint.design.bite.value_or(-kStep), *rebate - *clearance);
+    expect_true("a sealed unit is joined as one",
+                (joint.kind == "sealed-unit-in-rebate") == (kind_of(tier) == "sealed-unit"));
+  }
+
+  /// What a tenon loses at its piece's edge that looks at the tier above or below: the groove, or a
+  /// deeper rebate for glass. Unknown where it is left to a default.
+  MaybeLength edge_of_tier(std::size_t index) const {
+    const MaybeLength groove = lost_at_edge();
+    const TierPanels* tier = spec_.tiers.empty() ? nullptr : &spec_.tiers[index];
+    if (!groove || kind_of(tier) == "solid" || kind_of(tier) == "board") return groove;
+    const MaybeLength rebate = given_of(tier, "panel.glass.rebate");
+    if (!rebate && kind_of(tier) == "glass") return groove;
+    return rebate ? MaybeLength(std::max(*groove, *rebate)) : rebate;
   }
 
   void panel_edge(const Joint& joint) {

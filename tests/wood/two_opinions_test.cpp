@@ -114,15 +114,17 @@ void spoil(Assembly& door, Dice& dice) {
   if (dice.chance(50)) by = -by;
   Piece& piece = door.pieces[any(door.pieces.size())];
   const std::size_t axis = any(3);
-  if (piece.features.empty() || dice.chance(40)) {
+  // Of what only slopes, as a mitred bead, the piece itself.
+  const bool boxes = std::any_of(piece.features.begin(), piece.features.end(),
+                                 [](const Feature& feature) { return !feature.cuts.empty(); });
+  if (!boxes || dice.chance(40)) {
     (dice.chance(50) ? piece.place.origin : piece.blank)[axis] += by;
     return;
   }
-  Feature& feature = piece.features[any(piece.features.size())];
-  if (feature.cuts.empty()) {
-    piece.place.origin[axis] += by;
-    return;
-  }
+  std::size_t which = any(piece.features.size());
+  while (piece.features[which].cuts.empty())
+    which = any(piece.features.size());
+  Feature& feature = piece.features[which];
   Box& cut = feature.cuts[any(feature.cuts.size())];
   Length& bound = (dice.chance(50) ? cut.low : cut.high)[axis];
   bound += by;

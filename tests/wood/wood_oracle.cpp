@@ -441,6 +441,12 @@ bool is_panel(const Joint& joint) {
 bool is_tenon(const Joint& joint) {
   return joint.kind == "mortise-and-tenon";
 }
+bool is_pane(const Joint& joint) {
+  return joint.kind == "glass-in-rebate" || joint.kind == "sealed-unit-in-rebate";
+}
+bool is_bead(const Joint& joint) {
+  return joint.kind == "bead-in-rebate";
+}
 
 class Judge {
  public:
@@ -520,6 +526,13 @@ class Judge {
     const Joint& joint = assembly_.joints[index];
     const std::string_view receives = assembly_.pieces[joint.receives].role;
     const std::string_view enters = assembly_.pieces[joint.enters].role;
+    if (is_pane(joint) || is_bead(joint)) {
+      const bool right = enters == (is_pane(joint) ? "glass" : "bead") &&
+                         (receives == "stile" || receives == "rail" || receives == "muntin") &&
+                         naming(assembly_.pieces[joint.receives], "glass-rebate", index) == 1;
+      if (!right) report(FaultKind::role, joint_name(index) + ": these two are not joined so");
+      return;
+    }
     const bool known = is_stub(joint) || is_panel(joint) || is_tenon(joint);
     const bool frame = is_panel(joint) ? enters == "panel" && receives != "panel"
                                        : (enters == "rail" && receives == "stile") ||
@@ -545,6 +558,7 @@ class Judge {
     const Joint& joint = assembly_.joints[index];
     const Piece& receives = assembly_.pieces[joint.receives];
     const Piece& enters = assembly_.pieces[joint.enters];
+    if (is_pane(joint) || is_bead(joint)) return;
     const std::string_view holds = is_bedded(joint) ? "rebate" : "groove";
     const bool right = naming(receives, holds, index) == (is_tenon(joint) ? 0 : 1) &&
                        naming(receives, "mortise", index) == (is_tenon(joint) ? 1 : 0) &&
@@ -566,7 +580,8 @@ class Judge {
   void check_ends(std::size_t piece) {
     const std::string_view role = assembly_.pieces[piece].role;
     const auto joints = joints_entering_with(piece);
-    const std::size_t wanted = role == "stile" ? 0 : role == "panel" ? 4 : 2;
+    const bool four = role == "panel" || role == "glass";
+    const std::size_t wanted = role == "stile" ? 0 : four ? 4 : role == "bead" ? 1 : 2;
     std::vector<int> ways;
     for (const std::size_t i : joints) {
       const Heading& heading = assembly_.joints[i].heading;
@@ -605,7 +620,15 @@ class Judge {
   void measure(std::size_t index) {
     const Joint& joint = assembly_.joints[index];
     const View view = view_of(assembly_, wood_, index);
+    if (is_bead(joint)) {
+      measure_bead(index, view);
+      return;
+    }
     const std::vector<Block> tenons = ends(view);
+    if (is_pane(joint)) {
+      measure_pane(index, view);
+      return;
+    }
     if (tenons.empty()) {
       report(FaultKind::clearance, joint_name(index) + ": no wood at the entering end");
       return;
@@ -629,6 +652,42 @@ class Judge {
     }
     measure_haunches(index, view, broken);
     compare_sizes(index, view, tenons);
+  }
+
+  /// A pane's blank is all of it. Its edge stands off the rebate by its clearance, its cover is the
+  /// bite, and it is bedded on the wall before it by as much as the beads behind it leave.
+  void measure_pane(std::size_t index, const View& view) {
+    const Joint& joint = assembly_.joints[index];
+    const Block& pane = view.entering_blank;
+    compare(index, "bite", view.end - view.edge, true, joint.design.bite, false);
+    if (view.end <= view.edge) report(FaultKind::no_bite, joint_name(index) + ": no cover");
+    Block edge = pane;
+    edge.low[0] = view.end - 1;
+    const Reach bottom = reach(view.receiving, edge, 0, true);
+    compare(index, "edge clearance", bottom.nearest, true, joint.design.bottom, false);
+    const Reach wall = reach(view.receiving, edge, 2, false);
+    compare(index, "bedding in front", wall.nearest, true, joint.design.bearing, false);
+    const Reach back = reach(view.receiving, edge, 2, true);
+    if (back.nearest) report(FaultKind::outside, joint_name(index) + ": wood behind the glass");
+    for (const Wood& piece : wood_) {
+      if (piece.role != "bead") continue;
+      const Steps apart = piece.blank.low[2] - wood_[joint.enters].blank.high[2];
+      const bool before =
+          !empty(common(seen_along(piece.blank, 2), seen_along(wood_[joint.enters].blank, 2)));
+      if (before) compare(index, "bedding behind", apart, true, joint.design.bearing, false);
+    }
+  }
+
+  /// A bead lies on the rebate's bottom, ends at the sight edge, and comes to the back of its
+  /// piece.
+  void measure_bead(std::size_t index, const View& view) {
+    const Block& bead = view.entering_blank;
+    Block edge = bead;
+    edge.low[0] = view.end - 1;
+    const Reach bottom = reach(view.receiving, edge, 0, true);
+    compare(index, "bead's bottom", bottom.nearest, true, Length(), false);
+    if (bead.low[0] != view.edge || bead.high[2] != view.receiving_blank.high[2])
+      report(FaultKind::proud, joint_name(index) + ": not flush with the sight edge and the back");
   }
 
   static bool undivided(const Joint& joint) {
@@ -1112,7 +1171,7 @@ class Judge {
     std::optional<Block> all;
     for (std::size_t i = 0; i < wood_.size(); ++i) {
       if (comes_out(i)) continue;
-      if (wood_[i].role == "panel") {
+      if (wood_[i].role == "panel" || wood_[i].role == "glass") {
         panel_stays_inside(i);
         continue;
       }

@@ -1,0 +1,134 @@
+// Glass: its cover, its clearance, its bedding, and the beads that hold it.
+#include <algorithm>
+
+#include "family.h"
+
+namespace haunch {
+namespace {
+
+constexpr Rule kBite{"glass-bite", "of glass behind the sight edge",
+                     "with less than 3 mm (1/8 in) glass is not held (trade practice)"};
+constexpr Rule kClearance{"glass-clearance", "from the glass's edge to the rebate's bottom",
+                          "glass that touches the wood breaks when the wood moves"};
+constexpr Rule kBedding{"glass-bedding", "of bedding between the glass and its rebate or bead",
+                        "glass is bedded on both faces"};
+constexpr Rule kUnitRebate{"unit-rebate", "of rebate for a sealed unit",
+                           "NHBC Standards 6.7 (UK) ask for rebates at least 15 mm deep for "
+                           "sealed units in timber, so that their edge seal is covered"};
+constexpr Rule kBeadHome{"bead-home", "between the bead and the rebate's bottom",
+                         "a bead that stands off shows, and does not lie in its mitres"};
+constexpr Rule kBeadThick{"bead-thickness", "of bead behind the glass",
+                          "under 6 mm (1/4 in) a bead splits at its pins (trade practice)"};
+constexpr Rule kMachining{
+    "glass-machining", "of wood between what is let in and the glass's rebate",
+    "AWS 1st ed. 4.4.6.10.1.8 asks for 3/8 in (9.5 mm) between any machining for hardware and a "
+    "cut-out for glass"};
+
+bool is_glass(const Bench& bench, const Joint& joint) {
+  return bench.assembly.pieces[joint.enters].matter == Matter::glass;
+}
+
+bool is_bead(const Joint& joint) {
+  return joint.kind == "bead-in-rebate";
+}
+
+Bounds exactly(std::optional<Length> design) {
+  return {design, design, {}, {}};
+}
+
+void check_edge(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  report(bench, kBite, parts, number, found.reach, {bench.limits.least_bite, {}, {}, {}});
+  report(bench, kClearance, parts, number, found.bottom, exactly(joint.design.bottom));
+  report(bench, kBedding, parts, number, found.bearing, exactly(joint.design.bearing));
+  if (joint.kind == "sealed-unit-in-rebate" && found.bottom)
+    report(bench, kUnitRebate, parts, number, found.reach + *found.bottom,
+           {{}, {}, bench.limits.least_unit_rebate, {}});
+}
+
+void check_bead(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const std::vector<std::size_t> parts{joint.receives, joint.enters};
+  report(bench, kBeadHome, parts, number, bench.measures[number].bottom,
+         exactly(joint.design.bottom));
+  report(bench, kBeadThick, {joint.enters}, {}, bench.measures[number].thickness,
+         {{}, {}, bench.limits.least_bead, {}});
+}
+
+/// From the back of the glass to the beads behind it.
+void check_behind(Bench& bench, std::size_t pane, std::size_t number) {
+  constexpr std::size_t kThrough = 2;
+  std::optional<Length> least;
+  std::vector<std::size_t> parts{pane};
+  for (const Joint& joint : bench.assembly.joints) {
+    if (!is_bead(joint)) continue;
+    const auto room =
+        gap(bench.solids[pane].wood, bench.solids[joint.enters].wood, Way{kThrough, true});
+    if (!room) continue;
+    parts.push_back(joint.enters);
+    least = least ? std::min(*least, *room) : *room;
+  }
+  report(bench, kBedding, parts, {}, least, exactly(bench.assembly.joints[number].design.bearing));
+}
+
+Length apart(const Box& a, const Box& b) {
+  Length most = a.low[0] - b.high[0];
+  for (std::size_t axis = 0; axis < 3; ++axis)
+    most = std::max({most, a.low[axis] - b.high[axis], b.low[axis] - a.high[axis]});
+  return most;
+}
+
+/// What is let in near a rebate for glass. What stands in it is a clash, and told as one.
+void check_machining(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const Piece& piece = bench.assembly.pieces[joint.receives];
+  const Box* rebate = cut_for(bench.assembly, number);
+  std::optional<Length> least;
+  for (const Feature& feature : piece.features) {
+    if (!feature.fitting || rebate == nullptr) continue;
+    for (const Box& cut : feature.cuts)
+      least = least ? std::min(*least, apart(cut, *rebate)) : apart(cut, *rebate);
+  }
+  if (least && *least >= bench.limits.thin_wood)
+    report(bench, kMachining, {joint.receives, joint.enters}, number, least,
+           {{}, {}, bench.limits.thin_at_hole, {}});
+}
+
+}  // namespace
+
+bool is_glazing(const Bench& bench, const Joint& joint) {
+  return is_glass(bench, joint) || is_bead(joint);
+}
+
+void check_glazing(Bench& bench) {
+  std::vector<std::size_t> seen;
+  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
+    const Joint& joint = bench.assembly.joints[number];
+    if (is_bead(joint)) check_bead(bench, number);
+    if (!is_glass(bench, joint)) continue;
+    check_edge(bench, number);
+    check_machining(bench, number);
+    if (std::find(seen.begin(), seen.end(), joint.enters) != seen.end()) continue;
+    seen.push_back(joint.enters);
+    check_behind(bench, joint.enters, number);
+  }
+}
+
+void check_moved_glazing(Bench& bench) {
+  for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
+    const Joint& joint = bench.assembly.joints[number];
+    if (!is_glass(bench, joint)) continue;
+    const JointMeasure& found = bench.measures[number];
+    const std::vector<std::size_t> parts{joint.receives, joint.enters};
+    report(bench, kBite, parts, number, found.reach, {bench.limits.least_bite, {}, {}, {}});
+    report(bench, kClearance, parts, number, found.bottom, {Length(), {}, {}, {}});
+  }
+}
+
+std::vector<const Rule*> rules_of_glazing() {
+  return {&kBite, &kClearance, &kBedding, &kUnitRebate, &kBeadHome, &kBeadThick, &kMachining};
+}
+
+}  // namespace haunch

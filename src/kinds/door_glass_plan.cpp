@@ -1,0 +1,154 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "door_plan_steps.h"
+
+namespace haunch {
+namespace {
+
+/// A piece that a rebate for glass is worked on, and what its other edge has.
+struct Rebated {
+  std::string key;
+  std::string name;
+  Length width, other_edge;
+};
+
+/// How far an arched top comes down over a light and its rebates.
+Length taken_by_head(const FramePlan& frame, Length rebate) {
+  const ArchedHead& head = *frame.head;
+  return frame.height - head.lowest(std::max(head.left_sight - rebate, Length()),
+                                    std::min(head.right_sight + rebate, frame.width));
+}
+
+/// What a rail's other edge is worked to: that towards another tier, or its outer one.
+Length other_edge(const DoorPlan& plan, std::size_t rail, std::size_t tier, Length rebate) {
+  if (rail == 0 && plan.frame.head) return taken_by_head(plan.frame, rebate);
+  if (plan.frame.is_end_rail(rail)) return plan.frame.rebate_of_rail(rail);
+  return plan.edge_depth(rail == tier ? tier - 1 : rail);
+}
+
+/// The pieces about a tier.
+std::vector<Rebated> pieces_about(const DoorPlan& plan, std::size_t tier, Length rebate) {
+  const FramePlan& frame = plan.frame;
+  std::vector<Rebated> pieces{{"stile_width", "stile", frame.narrow_stile(), Length()}};
+  for (const std::size_t rail : {tier, tier + 1})
+    pieces.push_back({fmt::format("rail_widths.{}", rail), frame.rails[rail].name,
+                      frame.rails[rail].width, other_edge(plan, rail, tier, rebate)});
+  if (frame.tiers[tier].has_muntins())
+    pieces.push_back({"muntin_width", "muntin", frame.muntin_width, rebate});
+  return pieces;
+}
+
+void demand_rebate(DoorLedger& ledger, const DoorPlan& plan, std::size_t tier) {
+  const Length rebate = plan.glass_rebates[tier];
+  if (rebate < plan.groove.depth) {
+    ledger.problem({"panel.glass.rebate", "groove_depth"},
+                   fmt::format("a rebate of {} does not take in the groove of {}, which runs the "
+                               "whole length; make it at least as deep",
+                               ledger.say(rebate), ledger.say(plan.groove.depth)));
+    return;
+  }
+  for (const Rebated& piece : pieces_about(plan, tier, rebate))
+    if (rebate + piece.other_edge >= piece.width)
+      ledger.problem(
+          {"panel.glass.rebate", piece.key},
+          fmt::format("a rebate of {} leaves nothing of the {}, {} wide; make it less "
+                      "deep, or the {} wider",
+                      ledger.say(rebate), piece.name, ledger.say(piece.width), piece.name));
+}
+
+Length take_rebate(DoorLedger& ledger, const DoorPlan& plan) {
+  const Length groove = plan.groove.depth;
+  if (ledger.spec.its_kind() == PanelKind::glass)
+    return ledger.take("panel.glass.rebate", groove, "as deep as the groove");
+  const Length least = ledger.defaults.unit_rebate;
+  return ledger.take("panel.glass.rebate", std::max(groove, least),
+                     groove >= least ? "as deep as the groove"
+                                     : "room for a sealed unit's edge and its setting blocks");
+}
+
+}  // namespace
+
+void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan) {
+  const std::size_t tiers = plan.frame.tiers.size();
+  plan.glass_rebates.assign(tiers, Length());
+  if (ledger.spec.tiers.empty()) {
+    if (ledger.spec.is_glass()) plan.glass_rebates.assign(tiers, take_rebate(ledger, plan));
+  } else {
+    for (std::size_t i = 0; i < tiers; ++i) {
+      ledger.enter_tier(i);
+      if (ledger.spec.is_glass()) plan.glass_rebates[i] = take_rebate(ledger, plan);
+    }
+    ledger.leave_tiers();
+  }
+  if (plan.frame.arch && plan.glass_rebates.front() > Length())
+    ledger.problem({"arch.rise", "arch.tolerance", "panel.kind"},
+                   "glass under an arch is not set out; take the arch out, or write a panel of "
+                   "wood or board for the top tier");
+  if (plan.edge.kind != EdgeKind::square && plan.has_glass())
+    ledger.problem({"edge.kind", "panel.kind"},
+                   fmt::format("glass goes with square edges, and has a rebate of its own; take {} "
+                               "edges out",
+                               edge_word(plan.edge.kind)));
+  for (std::size_t i = 0; i < tiers; ++i)
+    if (plan.glass_rebates[i] > Length()) demand_rebate(ledger, plan, i);
+}
+
+void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel) {
+  const bool glass = ledger.spec.is_glass();
+  const std::vector<const char*> of_glass{"panel.glass.rebate", "panel.glass.edge_clearance",
+                                          "panel.glass.bedding"};
+  const std::vector<const char*> of_wood{
+      "panel.gap.across_grain", "panel.gap.along_grain", "panel.allowance",   "panel.rebate",
+      "panel.raised",           "panel.flush",           "panel.raise.width", "panel.raise.tongue",
+      "panel.raise.shoulder",   "panel.raise.profile",   "panel.grain",       "panel.held"};
+  for (const char* key : glass ? of_wood : of_glass) {
+    if (!ledger.is_own(key)) continue;
+    ledger.problem({key}, glass ? fmt::format("is not of glass; take this out, or say it of "
+                                              "another tier")
+                                : fmt::format("is of glass, and this panel is {}; write \"kind\": "
+                                              "\"glass\" or \"sealed-unit\"",
+                                              panel_kind_word(panel.kind)));
+    return;
+  }
+}
+
+void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel, Length rebate) {
+  const bool sealed = panel.kind == PanelKind::sealed_unit;
+  if (!ledger.stated("panel.thickness").size) {
+    ledger.problem({"panel.thickness"}, sealed ? "is missing; write how thick the sealed unit is"
+                                               : "is missing; write how thick the glass is");
+    return;
+  }
+  GlassDesign glass;
+  glass.sealed = sealed;
+  glass.material = panel.material;
+  glass.front = plan.groove.from_face;
+  glass.rebate = rebate;
+  glass.thickness = panel.thickness = ledger.settle("panel.thickness", Length(), {});
+  glass.edge_clearance = ledger.take(
+      "panel.glass.edge_clearance",
+      sealed ? ledger.defaults.unit_clearance : ledger.defaults.glass_clearance,
+      sealed ? "room for setting blocks" : "room at the glass's edge, as glaziers leave it");
+  glass.bedding = ledger.take("panel.glass.bedding", ledger.defaults.bedding,
+                              "tape or compound at each face of the glass");
+  panel.glass = glass;
+  if (glass.front <= Length())
+    ledger.problem({"groove.from_face", "panel.kind"},
+                   "0 leaves no wood at the face side to bed the glass on; make it more");
+  if (glass.bite() <= Length())
+    ledger.problem({"panel.glass.edge_clearance", "panel.glass.rebate"},
+                   fmt::format("{} of a rebate of {} leaves no glass behind the sight edge; make "
+                               "it less",
+                               ledger.say(glass.edge_clearance), ledger.say(rebate)));
+  if (glass.bead(plan.frame.thickness) <= Length())
+    ledger.problem(
+        {"panel.thickness", "panel.glass.bedding", "groove.from_face"},
+        fmt::format("glass of {}, bedded {} from the face side, leaves no bead in a frame of {}; "
+                    "make groove.from_face or panel.glass.bedding less, or the frame thicker",
+                    ledger.say(glass.thickness), ledger.say(glass.front),
+                    ledger.say(plan.frame.thickness)));
+}
+
+}  // namespace haunch

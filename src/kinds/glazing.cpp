@@ -1,0 +1,118 @@
+#include "glazing.h"
+
+#include <array>
+#include <utility>
+
+#include "marks.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::array<Axis, 3> kUpright{Axis::y, Axis::x, Axis::z};
+constexpr std::array<Axis, 3> kLevel{Axis::x, Axis::y, Axis::z};
+
+/// One side of a light: what it is called, its rebate, and the way glass and bead go in to it.
+struct Side {
+  std::string_view name;
+  const GrooveRef& rebate;
+  Heading heading;
+};
+
+std::array<Side, 4> sides_of(const LightSides& sides) {
+  return {Side{"left bead", sides.left, {Axis::x, false}},
+          Side{"right bead", sides.right, {Axis::x, true}},
+          Side{"head bead", sides.head, {Axis::y, true}},
+          Side{"foot bead", sides.foot, {Axis::y, false}}};
+}
+
+std::size_t add_piece(Assembly& assembly, std::string name, std::string_view role,
+                      const Triple& blank, const Place& place) {
+  const std::size_t number = assembly.pieces.size();
+  assembly.pieces.push_back({piece_mark(number), std::move(name), role, blank, place, {}, {}});
+  return number;
+}
+
+void join(Assembly& assembly, std::string_view kind, const Side& side, std::size_t enters,
+          const Clearances& design) {
+  Joint joint;
+  joint.kind = kind;
+  joint.receives = side.rebate.piece;
+  joint.enters = enters;
+  joint.heading = side.heading;
+  joint.has_shoulder = false;
+  joint.design = design;
+  assembly.pieces[side.rebate.piece].features[side.rebate.feature].joints.push_back(
+      assembly.joints.size());
+  assembly.joints.push_back(std::move(joint));
+}
+
+/// Both ends of a bead at 45 degrees; its long side lies on the rebate's bottom.
+Feature mitres(const Triple& blank, bool long_side_low) {
+  const Length none;
+  const Length length = blank[0];
+  const Length wide = blank[1];
+  const Length sharp = long_side_low ? none : wide;
+  const Length blunt = long_side_low ? wide : none;
+  Feature feature{"mitre", {}, {}, {{"width", wide}}};
+  feature.prisms = {
+      {2, none, blank[2], {{none, sharp}, {none, blunt}, {wide, blunt}}},
+      {2, none, blank[2], {{length, sharp}, {length, blunt}, {length - wide, blunt}}}};
+  return feature;
+}
+
+void add_bead(Assembly& assembly, const Side& side, Strip wide, Strip high,
+              const GlassDesign& glass, const std::string& which) {
+  const bool upright = side.heading.axis == Axis::x;
+  const Length reach = glass.rebate;
+  const Length thickness = glass.bead(assembly.size[2]);
+  const Strip along = upright ? high : wide;
+  const Strip across = upright ? wide : high;
+  const Length low = side.heading.upwards ? across.high : across.low - reach;
+  const Length from = along.low - reach;
+  const Place place{{upright ? low : from, upright ? from : low, assembly.size[2] - thickness},
+                    upright ? kUpright : kLevel};
+  const Triple blank{along.high - along.low + reach * 2, reach, thickness};
+  const std::size_t piece =
+      add_piece(assembly, std::string(side.name) + which, "bead", blank, place);
+  Piece& bead = assembly.pieces[piece];
+  bead.features.push_back(mitres(blank, !side.heading.upwards));
+  bead.held = side.heading.upwards ? Held::low_edge : Held::high_edge;  // at the sight edge
+  join(assembly, "bead-in-rebate", side, piece, {{}, {}, Length(), {}});
+}
+
+}  // namespace
+
+GrooveRef rebate_for_glass(Assembly& assembly, std::size_t piece, Edge edge, Strip along,
+                           const GlassDesign& glass) {
+  Piece& its = assembly.pieces[piece];
+  const Length origin = its.place.origin[static_cast<std::size_t>(its.place.axes[0])];
+  const bool at_high = edge == Edge::high;
+  const Length width = its.blank[1];
+  const Box cut{{along.low - origin, at_high ? width - glass.rebate : Length(), glass.front},
+                {along.high - origin, at_high ? width : glass.rebate, its.blank[2]}};
+  its.features.push_back(
+      {"glass-rebate",
+       {},
+       {cut},
+       {{"width", cut.extent(2)}, {"depth", glass.rebate}, {"from_face", glass.front}}});
+  return {piece, its.features.size() - 1};
+}
+
+void glaze(Assembly& assembly, const LightSides& sides, Strip wide, Strip high,
+           const GlassDesign& glass, const std::string& which) {
+  const Length bite = glass.bite();
+  const Place place{{wide.low - bite, high.low - bite, glass.front + glass.bedding}, kUpright};
+  const Triple blank{high.high - high.low + bite * 2, wide.high - wide.low + bite * 2,
+                     glass.thickness};
+  const std::size_t pane =
+      add_piece(assembly, (glass.sealed ? "sealed unit" : "glass") + which, "glass", blank, place);
+  assembly.pieces[pane].matter = Matter::glass;
+  assembly.pieces[pane].material = glass.material;
+  const Clearances design{{}, {}, glass.edge_clearance, bite, glass.bedding};
+  for (const Side& side : sides_of(sides))
+    join(assembly, glass.sealed ? "sealed-unit-in-rebate" : "glass-in-rebate", side, pane, design);
+  for (const Side& side : sides_of(sides))
+    add_bead(assembly, side, wide, high, glass, which);
+}
+
+}  // namespace haunch
