@@ -86,9 +86,6 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
   tabulate_leaves(report, states, built);
 }
 
-/// Kilograms in a cubic metre of glass (EN 572-1).
-constexpr std::optional<double> kGlassDensity = 2500;
-
 /// Much of a sealed unit is gas; its weight is not that of so much glass.
 bool is_sealed_unit(const Bench& bench, std::size_t piece) {
   return std::any_of(bench.assembly.joints.begin(), bench.assembly.joints.end(),
@@ -107,7 +104,7 @@ void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
       continue;
     }
     const auto density = bench.assembly.pieces[piece].matter == Matter::glass
-                             ? kGlassDensity
+                             ? std::optional(kGlassDensity)
                              : density_kg_m3(season.species.of(bench.assembly.pieces[piece].role),
                                              season.moisture.build);
     report.weighed = report.weighed && density.has_value();

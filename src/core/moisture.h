@@ -62,4 +62,7 @@ double wide_range_ratio(double shrinkage_percent, double from, double to);
 /// green, brought there by equation 4-11. Nothing when none is printed.
 std::optional<double> density_kg_m3(const Species& species, double moisture_percent);
 
+/// Kilograms in a cubic metre of glass (EN 572-1).
+constexpr double kGlassDensity = 2500;
+
 }  // namespace haunch

@@ -144,7 +144,11 @@ std::string panels_table(const ItemReport& report, const LengthPrinter& lengths)
   const Unit unit = lengths.unit();
   for (const auto& [marks, panel] : panel_groups(report)) {
     add_row(table, marks, "width", panel->at, &PanelState::width, unit);
-    add_row(table, "", "gap each side, to the groove's bottom", panel->at, &PanelState::gap, unit);
+    const bool glass = report.wood.pieces[panel->piece].matter == Matter::glass;
+    add_row(
+        table, "",
+        glass ? "gap each side, to the rebate's bottom" : "gap each side, to the groove's bottom",
+        panel->at, &PanelState::gap, unit);
     add_row(table, "", "bite each side", panel->at, &PanelState::bite, unit);
   }
   return table.empty() ? "" : table.text(decimals(lengths), 2);
@@ -210,10 +214,15 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
   std::string text = fmt::format("at the bench today, with the wood at {}:",
                                  percent_words(seasons.moisture.build));
   const LengthPrinter figures = decimals(lengths);
-  for (const auto& [marks, panel] : panel_groups(report))
+  for (const auto& [marks, panel] : panel_groups(report)) {
+    const bool glass = report.wood.pieces[panel->piece].matter == Matter::glass;
+    const bool one = marks.find(' ') == std::string::npos;
     text += fmt::format(" leave {} {} a gap of {} at each side;",
-                        marks.find(' ') == std::string::npos ? "panel" : "panels", marks,
-                        figures.one(for_page(panel->at[kBuild].gap, lengths.unit())));
+                        glass ? "glass"
+                        : one ? "panel"
+                              : "panels",
+                        marks, figures.one(for_page(panel->at[kBuild].gap, lengths.unit())));
+  }
   const bool overlay = hangs_before_opening(report);
   for (const LeafSeason& leaf : overlay ? std::vector<LeafSeason>{} : seasons.leaves) {
     const SideGaps& gaps = leaf.at[kBuild].gaps;

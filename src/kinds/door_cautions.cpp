@@ -10,16 +10,43 @@
 namespace haunch {
 namespace {
 
-/// The leaf as if it were solid, of the wood of its frame at 12 %.
-std::optional<double> kilograms(const DoorSpec& spec, const FramePlan& frame) {
+double metres(Length length) {
+  return static_cast<double>(length.steps()) / (1000.0 * Length::kStepsPerMm);
+}
+
+double square_metres(const Strip& wide, const Strip& high) {
+  return metres(wide.high - wide.low) * metres(high.high - high.low);
+}
+
+/// The leaf as if it were solid, of the wood of its frame at 12 %, but for its lights. Much of a
+/// sealed unit is gas: it is left out.
+std::optional<double> kilograms(const DoorSpec& spec, const DoorPlan& plan) {
   constexpr double kDry = 12;
   const Species* species = find_species(spec.species.all);
   const auto density = species != nullptr ? density_kg_m3(*species, kDry) : std::nullopt;
   if (!density) return {};
-  const auto metres = [](Length length) {
-    return static_cast<double>(length.steps()) / (1000.0 * Length::kStepsPerMm);
+  const FramePlan& frame = plan.frame;
+  const double thickness = metres(frame.thickness);
+  double weight = *density * metres(frame.width) * metres(frame.height) * thickness;
+  for (std::size_t tier = 0; tier < plan.panels.size(); ++tier) {
+    const auto& glass = plan.panels[tier].glass;
+    if (!glass) continue;
+    const double pane = glass->sealed ? 0 : kGlassDensity * metres(glass->thickness);
+    for (const Strip& sight : frame.tiers[tier].sights)
+      weight += (pane - *density * thickness) * square_metres(sight, frame.tiers[tier].height);
+  }
+  return weight;
+}
+
+/// " and glass at 2500 kg/m3, without its sealed units, …"; empty where there is no glass.
+std::string glass_in_weight(const DoorPlan& plan) {
+  const auto any = [&](bool sealed) {
+    return std::any_of(plan.panels.begin(), plan.panels.end(), [&](const PanelPlan& panel) {
+      return panel.glass && panel.glass->sealed == sealed;
+    });
   };
-  return *density * metres(frame.width) * metres(frame.height) * metres(frame.thickness);
+  return std::string(any(false) ? " and glass at 2500 kg/m3" : "") +
+         (any(true) ? ", without its sealed units, whose weight their maker gives" : "");
 }
 
 std::string in_unit(double kilograms, Unit unit) {
@@ -60,12 +87,12 @@ Length lock_above_floor(const DoorPlan& plan) {
 std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan, bool weighed) {
   const Unit unit = spec.units.value_or(Unit::mm);
   std::vector<Caution> cautions;
-  if (const auto weight = kilograms(spec, plan.frame); plan.fittings.hinges && weight && !weighed)
+  if (const auto weight = kilograms(spec, plan); plan.fittings.hinges && weight && !weighed)
     cautions.push_back(
         {"weight on the hinges",
-         fmt::format("the leaf comes to some {}, reckoned as solid {} at 12 %; see that the load "
+         fmt::format("the leaf comes to some {}, reckoned as solid {} at 12 %{}; see that the load "
                      "table of the hinges' maker carries it",
-                     in_unit(*weight, unit), spec.species.all)});
+                     in_unit(*weight, unit), spec.species.all, glass_in_weight(plan))});
   if (plan.has_glass()) cautions.push_back(safety_glazing(plan, unit));
   if (!plan.fittings.lock) return cautions;
   if (spec.escape_route)

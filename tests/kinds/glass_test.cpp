@@ -1,6 +1,8 @@
 // Glass in a grooved frame: sizes, rebates, beads, what is refused, and what the wood shows.
 #include "checks.h"
 #include "door_cautions.h"
+#include "remedy.h"
+#include "season.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -16,6 +18,13 @@ std::string glazed(std::string_view panel, std::string_view more = {}) {
 }
 
 constexpr std::string_view kPane = R"("kind": "glass", "thickness": 6)";
+/// Glass over a lock rail, 964 to 1936 high.
+const std::string kAtLockRail =
+    R"({"kind": "door", "id": "d", "units": "mm", "opening": {"width": 930, "height": 2060},
+        "clearance": 3, "thickness": 44, "stile_width": 118,
+        "rail_widths": [118, {"width": 195, "top": 964}, 230], "groove_depth": 13,
+        "groove": {"width": 15, "from_face": 10},
+        "panel": {"tiers": [{"kind": "glass", "thickness": 6}, {}]})";
 constexpr std::string_view kUnit = R"("kind": "sealed-unit", "thickness": 16)";
 
 bool passes(const Assembly& wood, std::string_view check) {
@@ -33,6 +42,12 @@ std::vector<Finding> not_ok(const Assembly& wood) {
   for (const Finding& finding : check_assembly(wood, Unit::mm))
     if (finding.status != Status::ok) found.push_back(finding);
   return found;
+}
+
+bool nothing_fails(const Assembly& wood) {
+  const std::vector<Finding> found = check_assembly(wood, Unit::mm);
+  return std::none_of(found.begin(), found.end(),
+                      [](const Finding& it) { return it.status == Status::fail; });
 }
 
 }  // namespace
@@ -162,6 +177,35 @@ TEST_CASE("A lock let in as far as the glass clashes with it, and one near it is
   CHECK(passes(leaf("95.5"), "glass-machining"));
 }
 
+TEST_CASE(
+    "A lock that clashes with a light wants a wider stile, a bolt by its corner another place") {
+  const auto remedy_of = [](const std::string& spec) {
+    const auto its = job(spec);
+    const std::vector<Finding> found = check_assembly(work(*its).assembly, its->unit);
+    const auto remedies = find_remedies(*its, found);
+    for (std::size_t i = 0; i < found.size(); ++i)
+      if (found[i].rule->check == "fitting-clash" && found[i].status == Status::fail)
+        return remedies[i];
+    return std::optional<Remedy>();
+  };
+  // Beside a light no height helps: a case 110 deep wants a stile of 110, the rebate's 13,
+  // and 9.5 between them.
+  const auto lock = remedy_of(kAtLockRail + R"(, "lock": {"height": 1200, "case": {"height": 150,
+                              "thickness": 14, "depth": 110}}})");
+  REQUIRE(lock);
+  CHECK(lock->key == "stile_width");
+  CHECK(lock->to == mm(132.5));
+  // The rebate's corner goes 13 below the light, to 951.
+  // A recess 60 long from 895 comes to 955; 9.5 below
+  // the corner it begins at 881.5.
+  const auto bolt = remedy_of(kAtLockRail + R"(, "fittings": [{"name": "bolt", "on": "A",
+                              "into": "back", "at": 895, "cuts": [{"start": 0, "length": 60,
+                              "width": 20, "from": 90, "depth": 6}]}]})");
+  REQUIRE(bolt);
+  CHECK(bolt->key == "fittings.0.at");
+  CHECK(bolt->to == mm(881.5));
+}
+
 TEST_CASE("Whoever glazes a door is told once of safety glazing") {
   const auto about = [](const Worked& worked) {
     std::size_t count = 0;
@@ -171,6 +215,120 @@ TEST_CASE("Whoever glazes a door is told once of safety glazing") {
   };
   CHECK(about(work(glazed(kPane))) == 1);
   CHECK(about(work(glazed(""))) == 0);
+}
+
+TEST_CASE(
+    "A muntin's tenon that ends beside a deeper rebate is refused; a stub in the groove is not") {
+  // The rebate is 18 deep, the groove 13.
+  const auto leaf = [](std::string_view depth) {
+    return glazed(kUnit, R"("panels": 2, "muntin_width": 60, "tenon": {"muntin_depth": )" +
+                             std::string(depth) + "}");
+  };
+  CHECK(refused_at(leaf("13.1")) == "/tenon/muntin_depth");
+  CHECK(refused_at(leaf("18")) == "/tenon/muntin_depth");
+  CHECK(nothing_fails(wood(leaf("18.1"))));
+  const Assembly stub = wood(leaf("13"));
+  CHECK(joint(stub, "top rail", "muntin").kind == "stub-tenon");
+  CHECK(passes(stub, "shared-wood"));
+  CHECK(passes(stub, "face-closed"));
+}
+
+TEST_CASE("A rail's tenon that ends beside a deeper rebate is refused") {
+  const std::string spec = house_mm(R"("thickness": 44, "stile_width": 118, "tenon_depth": 18,
+      "rail_widths": [118, 230], "groove_depth": 13, "groove": {"width": 15, "from_face": 10},
+      "panel": {"kind": "sealed-unit", "thickness": 16})");
+  CHECK(refused_at(spec) == "/tenon_depth");
+}
+
+TEST_CASE("Rails that run on over the stiles have the rebate's corners too") {
+  // Lapped rails are 924 long: the rebate begins 13 before the sight at 118 and ends as far past
+  // it.
+  const Assembly lapped = wood(glazed(kPane, R"("joint": "half-lap")"));
+  const std::vector<Box> rail = cuts(piece(lapped, "top rail"), "glass-rebate");
+  REQUIRE(rail.size() == 1);
+  CHECK(rail[0].low[0] == mm(105));
+  CHECK(rail[0].high[0] == mm(819));
+  CHECK(nothing_fails(lapped));
+  const Assembly mitred = wood(
+      house_mm(R"("thickness": 44, "stile_width": 118, "rail_widths": [118, 118], "joint": "mitre",
+                  "horn": 0, "groove": {"from_face": 10}, "panel": {"kind": "glass", "thickness": 6})"));
+  CHECK(nothing_fails(mitred));
+}
+
+TEST_CASE("Glass goes with dowels, loose and through tenons and bridles") {
+  for (const std::string word : {"dowel", "loose", "through", "bridle"}) {
+    INFO(word);
+    const Assembly leaf = wood(house_mm(
+        R"("thickness": 44, "stile_width": 118, "rail_widths": [118, {"width": 195, "top": 960}, 230],
+           "horn": 0, "groove": {"from_face": 10}, "panels": {"across": [2, 1]}, "muntin_width": 70,
+           "joint": {"corner": ")" +
+        word + R"("}, "panel": {"tiers": [{"kind": "sealed-unit",
+           "thickness": 14}, {"kind": "glass", "thickness": 6}]})"));
+    CHECK(nothing_fails(leaf));
+  }
+}
+
+TEST_CASE("Both leaves of a pair are glazed, each with its own beads") {
+  const Assembly pair = wood(glazed(kPane, R"("leaves": 2, "meeting_lap": 13)"));
+  std::size_t panes = 0;
+  std::size_t beads = 0;
+  for (const Piece& it : pair.pieces) {
+    panes += it.role == "glass" ? 1U : 0U;
+    beads += it.role == "bead" ? 1U : 0U;
+  }
+  CHECK(panes == 2);
+  CHECK(beads == 8);
+  CHECK(passes(pair, "glass-clearance"));
+  CHECK(passes(pair, "shared-wood"));
+}
+
+TEST_CASE("A rebate for glass and that of a lip leave wood between them, or are refused") {
+  const auto leaf = [](std::string_view rebate) {
+    return glazed(
+        R"("kind": "glass", "thickness": 6, "glass": {"rebate": )" + std::string(rebate) + "}",
+        R"("meets": "rebate", "lap": 10, "lip_thickness": 15)");
+  };
+  // The lip takes 10 of the stile's 118.
+  CHECK(refused_at(leaf("108")) == "/panel/glass/rebate");
+  CHECK(passes(wood(leaf("40")), "shared-wood"));
+}
+
+TEST_CASE("Glass is refused under an arched underside, and beside edges that are not square") {
+  CHECK(refused_at(glazed(kPane, R"("arch": {"rise": 60})")) == "/arch/rise");
+  CHECK(refused_at(glazed(kPane, R"("edge": "coped")")).starts_with("/edge"));
+  CHECK(refused_at(glazed(kPane, R"("edge": "mitred")")).starts_with("/edge"));
+}
+
+TEST_CASE("Glass stands still while its frame moves") {
+  // 18 of rebate, 5 of them clearance. Oak that gains 4 % swells across by some 1.5 %: the rebate
+  // becomes 18.26 deep; the rails' shoulders, along the grain, stay where they are.
+  const auto its = job(house_mm(R"("species": "oak, European", "moisture": {"low": 7, "build": 9,
+      "high": 13}, "thickness": 44, "stile_width": 118, "rail_widths": [118, 230],
+      "groove": {"from_face": 10}, "panel": {"kind": "sealed-unit", "thickness": 14})"));
+  const Assembly built = work(*its).assembly;
+  const Assembly moved = at_moisture(built, *its->season, 13);
+  const Piece& pane = piece(moved, "sealed unit");
+  CHECK(pane.blank == piece(built, "sealed unit").blank);
+  CHECK(pane.place.origin[0] == piece(built, "sealed unit").place.origin[0]);
+  const Piece& stile = piece(moved, "left stile");
+  const Box rebate = placed(cuts(stile, "glass-rebate").front(), stile.place);
+  const Length room = pane.place.origin[0] - rebate.low[0];
+  CHECK(room > mm(5.2));
+  CHECK(room < mm(5.35));
+  CHECK(rebate.high[0] == pane.place.origin[0] + mm(13));
+}
+
+TEST_CASE("A glazed leaf is weighed with its glass") {
+  const auto weight = [](std::string_view panel) {
+    for (const Caution& caution :
+         work(glazed(panel, R"("species": "oak, European", "hinges": {"number": 3})")).cautions)
+      if (caution.about == "weight on the hinges") return caution.words;
+    return std::string();
+  };
+  // 924 x 2054 x 44 of oak less the light of 688 x 1706, and 688 x 1706 x 6 of glass: 17.6 kg.
+  CHECK(weight(kPane).find("and glass at 2500 kg/m3") != std::string::npos);
+  CHECK(weight(kUnit).find("without its sealed units") != std::string::npos);
+  CHECK(weight(kPane) != weight(kUnit));
 }
 
 TEST_CASE("What can't be of glass is refused at its key") {
