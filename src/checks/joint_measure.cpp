@@ -104,14 +104,26 @@ std::optional<Length> lesser(std::optional<Length> a, std::optional<Length> b) {
   return a && b ? std::optional(std::min(*a, *b)) : std::nullopt;
 }
 
-/// The middle half of wood along an axis.
-Wood middle_half(const Wood& wood, std::size_t axis) {
+/// One of so many equal parts of wood along an axis, in its middle.
+Wood middle_of(const Wood& wood, std::size_t axis, std::int64_t parts) {
   if (wood.empty()) return {};
   Box region = room_of(wood);
-  const Length quarter = floor_divide(region.extent(axis), 4);
-  region.low[axis] += quarter;
-  region.high[axis] -= quarter;
+  const Length off = floor_half(region.extent(axis) - floor_divide(region.extent(axis), parts));
+  region.low[axis] += off;
+  region.high[axis] -= off;
   return clipped(wood, region);
+}
+
+Wood middle_half(const Wood& wood, std::size_t axis) {
+  return middle_of(wood, axis, 2);
+}
+
+/// Of one tenon, what is between its cheeks. Where it is rounded, a sliver in its middle taken for
+/// a block: its parts, swollen into what is at its edges, would each lie beside some of that.
+Wood far_from_cheeks(const Wood& tenon, std::size_t cheek) {
+  constexpr std::int64_t kSliver = 4096;
+  if (tenon.sloping.empty()) return middle_half(tenon, cheek);
+  return {{room_of(middle_of(tenon, cheek, kSliver))}, {}};
 }
 
 /// The ends without what only reaches as far as they do at a face of its piece: a shoulder scribed
@@ -185,9 +197,8 @@ void measure_middles(JointMeasure& found, const Wood& short_of_end, const Wood& 
                      const Solid& receives, const JointAxes& axes) {
   for (const Wood& tenon : tenons_of(short_of_end, axes)) {
     const Wood between_edges = middle_half(tenon, axes.across);
-    const Wood between_cheeks = middle_half(tenon, axes.cheek);
     const auto cheeks = both_sides(between_edges, receives.wood, axes.cheek);
-    const auto edges = both_sides(between_cheeks, receives.wood, axes.across);
+    const auto edges = both_sides(far_from_cheeks(tenon, axes.cheek), receives.wood, axes.across);
     const bool first = found.widths.empty();
     found.cheeks = first ? cheeks : lesser(found.cheeks, cheeks);
     found.edges = first ? edges : lesser(found.edges, edges);
@@ -317,8 +328,10 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
   if (inside.empty()) return found;
   Wood ends = clipped(inside, slice_at(enters.blank, receives, in, found.reach));
   if (joint.tenon && !ends.empty()) ends = without_scribed(ends, enters, axes.cheek);
-  found.bearing = gap(ends, receives.wood, {axes.cheek, false});
-  if (!found.bearing) found.bearing = gap(ends, receives.wood, {axes.cheek, true});
+  if (joint.design.bearing) {
+    found.bearing = gap(ends, receives.wood, {axes.cheek, false});
+    if (!found.bearing) found.bearing = gap(ends, receives.wood, {axes.cheek, true});
+  }
   for (const Wood& across : groups_along(ends, axes.across))
     found.side_by_side = std::max(found.side_by_side, groups_along(across, axes.cheek).size());
   Wood haunches = shallower(inside, receives, in, found.reach);

@@ -274,11 +274,13 @@ class RemedySearch {
       answered_;  // one finding of each that say the same
 };
 
-bool too_much_to_search(const Assembly& wood) {
-  return wood.pieces.size() > kMostPieces || sloping_cuts(wood) > kMostSloping;
-}
-
 }  // namespace
+
+bool too_much_to_search(const Job& job) {
+  const Assembly wood = job.work().assembly;
+  const std::size_t measured = job.season ? 3 : 1;  // as built, at its driest and wettest
+  return wood.pieces.size() > kMostPieces || sloping_cuts(wood) * measured > kMostSloping;
+}
 
 std::vector<std::optional<Remedy>> find_remedies(const Job& job,
                                                  const std::vector<Finding>& findings) {
@@ -286,7 +288,7 @@ std::vector<std::optional<Remedy>> find_remedies(const Job& job,
   std::optional<RemedySearch> search;
   for (std::size_t i = 0; i < findings.size(); ++i) {
     if (findings[i].status == Status::ok) continue;
-    if (!search && too_much_to_search(job.work().assembly)) return {};
+    if (!search && too_much_to_search(job)) return {};
     if (!search) search.emplace(job, findings);
     if (const auto answer = search->answer_for(i)) remedies[i] = answer->remedy();
   }

@@ -19,6 +19,10 @@ struct Remedy {
   Moves moves = Moves::nothing;  // as of the lever
 };
 
+/// Whether so many pieces or slopes are to be measured that no remedies are sought: it would take
+/// minutes.
+bool too_much_to_search(const Job& job);
+
 /// For each of `findings` that is not ok: the smallest change of one size of `job` that makes it ok
 /// and no other check worse, found by working and checking the job again at every step of the way;
 /// or none.

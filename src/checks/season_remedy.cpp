@@ -4,12 +4,12 @@
 #include <utility>
 
 #include "checks.h"
+#include "remedy.h"
 
 namespace haunch {
 namespace {
 
-constexpr std::size_t kMostPieces = 300;  // as of other remedies
-constexpr int kDeepest = 60;              // steps of the groove's depth
+constexpr int kDeepest = 60;  // steps of the groove's depth
 
 /// What fails of joints and panels at other moistures, which these remedies are for, and all else.
 struct Fails {
@@ -51,7 +51,7 @@ std::vector<SeasonRemedy> deeper_groove(const Job& job, const Fails& before) {
 std::vector<SeasonRemedy> find_season_remedies(const Job& job,
                                                const std::vector<Finding>& findings) {
   const Fails before = fails_of(findings);
-  if (before.in_season == 0 || job.work().assembly.pieces.size() > kMostPieces) return {};
+  if (before.in_season == 0 || too_much_to_search(job)) return {};
   std::vector<SeasonRemedy> remedies = deeper_groove(job, before);
   for (Alternative& alternative : job.alternatives()) {
     const auto same = std::find_if(remedies.begin(), remedies.end(), [&](const SeasonRemedy& it) {

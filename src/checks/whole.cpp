@@ -188,19 +188,20 @@ Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const B
 
 /// Wood in two places at once, but for pieces that are joined: what they leave each other is
 /// measured joint by joint; so is what leaves leave each other and their frame. Planted ones give
-/// way.
+/// way, as do beads, which are sprung in; wedges are driven in so that they press.
 void check_moved_shared(Bench& bench) {
   std::set<std::array<std::size_t, 2>> joined;
   for (const Joint& joint : bench.assembly.joints)
     joined.insert({std::min(joint.receives, joint.enters), std::max(joint.receives, joint.enters)});
-  std::vector<bool> planted(bench.solids.size(), true);
+  std::vector<bool> gives_way(bench.solids.size(), true);
   for (const Joint& joint : bench.assembly.joints)
-    planted[joint.receives] = planted[joint.enters] = false;
+    gives_way[joint.receives] = gives_way[joint.enters] = false;
+  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+    const std::string_view role = bench.assembly.pieces[piece].role;
+    if (role == "wedge" || role == "bead") gives_way[piece] = true;
+  }
   for (const auto& pair : meeting_pairs(bench.solids)) {
-    const bool bead = std::any_of(pair.begin(), pair.end(), [&](std::size_t piece) {
-      return bench.assembly.pieces[piece].role == "bead";  // sprung in: it gives
-    });
-    if (bead || joined.contains(pair) || planted[pair[0]] || planted[pair[1]] ||
+    if (joined.contains(pair) || gives_way[pair[0]] || gives_way[pair[1]] ||
         leaf_of(bench.assembly, pair[0]) != leaf_of(bench.assembly, pair[1]))
       continue;
     const Length shared = shared_wood(bench.solids[pair[0]], bench.solids[pair[1]]);

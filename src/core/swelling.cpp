@@ -84,14 +84,15 @@ const Motion& Swell::motion(std::size_t piece, std::size_t axis) {
 }
 
 /// Of a piece that is held by none: about the edge where others enter it, and first of all those
-/// that are joined first, as its frame is before beads and panels.
+/// that are joined first, as its frame is before beads and panels. Wedges are driven in from the
+/// other edge.
 Motion Swell::free_motion(std::size_t piece, std::size_t axis) const {
   const Box blank = placed_blank(built(piece));
   std::optional<Length> low;
   std::optional<Length> high;
   for (const std::size_t number : receiving_[piece]) {
     const Joint& joint = built_.joints[number];
-    if (static_cast<std::size_t>(joint.heading.axis) != axis) continue;
+    if (static_cast<std::size_t>(joint.heading.axis) != axis || joint.kind == "wedge") continue;
     std::optional<Length>& side = joint.heading.upwards ? low : high;
     if (!side) side = home_of(joint);
   }

@@ -215,13 +215,17 @@ std::unique_ptr<Job> make_job(DoorSpec spec, std::vector<Given> given,
   return job;
 }
 
-/// Joints whose wood does not move as a plain tenon's does.
-bool seasons_not_worked(const DoorSpec& spec) {
-  const bool sloping = std::any_of(spec.joints.begin(), spec.joints.end(), [](const auto& chosen) {
-    return chosen.word == JointWord::loose || chosen.word == JointWord::through ||
-           chosen.word == JointWord::mitre;
+/// Seasons of what slopes where it is joined or meets its opening.
+void refuse_unworked_seasons(const DoorSpec& spec, std::vector<Problem>& problems) {
+  if (spec.arch_at.word.value_or(ArchAt::underside) != ArchAt::underside)
+    problems.push_back({"/moisture",
+                        "seasons are not worked of a leaf whose top is arched; take it out, or "
+                        "say \"arch\": {\"at\": \"underside\"}",
+                        {}});
+  const bool mitred = std::any_of(spec.joints.begin(), spec.joints.end(), [](const auto& chosen) {
+    return chosen.word == JointWord::mitre;
   });
-  return sloping || spec.ends.word == Ends::tenon_rounded;
+  if (mitred) problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
 }
 
 }  // namespace
@@ -245,17 +249,7 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
     reading.spec.species = season.species;
     reading.spec.species_by_shop = season.species_by_shop;
     add(problems, std::move(season.problems));
-    if (season.season && reading.spec.arch_at.word.value_or(ArchAt::underside) != ArchAt::underside)
-      problems.push_back({"/moisture",
-                          "seasons are not worked of a leaf whose top is arched; take it out, or "
-                          "say \"arch\": {\"at\": \"underside\"}",
-                          {}});
-    if (season.season && seasons_not_worked(reading.spec))
-      problems.push_back({"/moisture",
-                          "seasons are not worked of loose tenons, wedged through tenons, mitres "
-                          "and rounded tenons, whose edges slope or are parts of their own; take "
-                          "it out, or choose another joint",
-                          {}});
+    if (season.season) refuse_unworked_seasons(reading.spec, problems);
   }
   SettledTolerances settled;
   const bool speaks_of_them = reading.tolerances || shop_tolerances;

@@ -26,6 +26,11 @@ std::string_view joint_word(JointWord joint);
 /// Whether the end that is joined so has tenons, on it or let in to it.
 bool has_tenons(JointWord joint);
 
+/// Why a spec of seasons with mitres is refused.
+inline constexpr std::string_view kNoSeasonsOfMitres =
+    "seasons are not worked of mitres, which open as their members swell; take it out, or choose "
+    "another joint";
+
 /// Every joint, or those that can be at a place.
 std::vector<JointWord> all_joints();
 std::vector<JointWord> joints_at(JointPlace place);
