@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cstdint>
 
 #include "door_plan_steps.h"
 #include "species.h"
@@ -62,9 +63,9 @@ Length usual_draw(const DoorLedger& ledger, Length diameter) {
 /// half of the tenon is four pins wide (a pin up to a quarter of its tenon: shop rule).
 std::vector<Length> middles_in(const DoorLedger& ledger, const Strip& tenon, Length diameter) {
   const Length width = tenon.high - tenon.low;
-  const int count = ledger.spec.pins_each.value_or(width >= diameter * 8 ? 2 : 1);
+  const std::int64_t count = ledger.spec.pins_each.value_or(width >= diameter * 8 ? 2 : 1);
   std::vector<Length> middles;
-  for (int i = 1; i <= count * 2; i += 2)
+  for (std::int64_t i = 1; i <= count * 2; i += 2)
     middles.push_back(
         nearest_multiple(tenon.low + floor_divide(width * i, count * 2), ledger.defaults.whole));
   return middles;

@@ -476,9 +476,8 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Length width = wide.high - wide.low + beyond_x * 2;
   const Arch* arch = tier == 0 && plan_.frame.arch ? &*plan_.frame.arch : nullptr;
   const Length up_to_arch = plan_.groove.depth - panel.gap_at_arch();
-  const Length height =
-      high.high - high.low + beyond_y +
-      (arch != nullptr ? plan_.frame.arched(0) + up_to_arch : beyond_y);
+  const Length height = high.high - high.low + beyond_y +
+                        (arch != nullptr ? plan_.frame.arched(0) + up_to_arch : beyond_y);
   const Length tongue = panel.has_waste() ? panel.tongue : panel.thickness;
   const Length waste = panel.thickness - tongue;
   const Length front = panel.front_waste;

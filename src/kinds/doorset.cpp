@@ -270,8 +270,7 @@ void DoorsetJob::doubt_edges(std::vector<Problem>& problems, const SetPlan& set,
                         {}});
   const bool mitred = std::any_of(hung.joints.begin(), hung.joints.end(),
                                   [](const Joint& joint) { return joint.kind == "mitre"; });
-  if (season && mitred)
-    problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
+  if (season && mitred) problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
   if (season && (lip > Length() || (set.pair && set.pair->lap > Length())))
     problems.push_back({"/moisture",
                         "seasons of leaves that lap their frame or each other are worked of "

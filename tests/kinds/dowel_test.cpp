@@ -22,21 +22,6 @@ Prism hole(const Piece& piece, std::size_t number) {
   throw std::out_of_range("no such hole");
 }
 
-/// From the low to the high end of an outline, u then v.
-std::array<Length, 4> room(const Prism& prism) {
-  std::array<Length, 4> room{prism.outline[0].u, prism.outline[0].u, prism.outline[0].v,
-                             prism.outline[0].v};
-  for (const Corner& corner : prism.outline) {
-    room[0] = std::min(room[0], corner.u);
-    room[1] = std::max(room[1], corner.u);
-    room[2] = std::min(room[2], corner.v);
-    room[3] = std::max(room[3], corner.v);
-  }
-  return room;
-}
-
-using Room = std::array<Length, 4>;
-
 }  // namespace
 
 TEST_CASE("Dowelled rails stand between the stiles, and are no longer than what is seen of them") {

@@ -1,6 +1,8 @@
 // What the checks say of joints, in short.
 #pragma once
 
+#include <algorithm>
+#include <array>
 #include <optional>
 #include <stdexcept>
 #include <string>
@@ -41,6 +43,19 @@ inline Length least(const Assembly& wood, std::string_view check, Unit unit = Un
     if (finding.rule->check == check)
       value = value ? std::min(*value, finding.value) : finding.value;
   return value.value();
+}
+
+/// From the low to the high end of an outline: u, then v.
+using Room = std::array<Length, 4>;
+inline Room room(const Prism& prism) {
+  Room room{prism.outline[0].u, prism.outline[0].u, prism.outline[0].v, prism.outline[0].v};
+  for (const Corner& corner : prism.outline) {
+    room[0] = std::min(room[0], corner.u);
+    room[1] = std::max(room[1], corner.u);
+    room[2] = std::min(room[2], corner.v);
+    room[3] = std::max(room[3], corner.v);
+  }
+  return room;
 }
 
 }  // namespace haunch::test

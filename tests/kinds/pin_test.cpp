@@ -18,19 +18,6 @@ Feature hole(const Piece& piece, std::size_t number) {
   throw std::out_of_range("no such hole");
 }
 
-/// From the low to the high end of an outline: u, then v.
-using Room = std::array<Length, 4>;
-Room room(const Prism& prism) {
-  Room room{prism.outline[0].u, prism.outline[0].u, prism.outline[0].v, prism.outline[0].v};
-  for (const Corner& corner : prism.outline) {
-    room[0] = std::min(room[0], corner.u);
-    room[1] = std::max(room[1], corner.u);
-    room[2] = std::min(room[2], corner.v);
-    room[3] = std::max(room[3], corner.v);
-  }
-  return room;
-}
-
 /// The joint of the first pin with its tenon.
 std::size_t first_draw(const Assembly& leaf) {
   for (std::size_t i = 0; i < leaf.joints.size(); ++i)
