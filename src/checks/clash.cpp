@@ -132,13 +132,15 @@ bool covers(const Box& cut, const Box& recess, std::size_t seen_along) {
 }
 
 /// Whether a cut makes the surface that a fitting is let in to, as a rebate or a bevelled edge
-/// does: it takes the piece's own face away all over each recess that opens there.
+/// does: it takes the piece's own face away all over each recess that opens there, and leaves wood
+/// behind it.
 bool makes_surface(const Box& cut, const Recesses& fitting, const Box& blank) {
   bool any = false;
   for (std::size_t i = 0; i < fitting.each.size(); ++i) {
     const Box recess = around_all(fitting.each[i]);
     const Mouth& mouth = fitting.mouths[i];
     if (!opens_face(cut, mouth, blank) || !in_shadow(cut, recess, mouth.axis)) continue;
+    if (cut.extent(mouth.axis) >= blank.extent(mouth.axis)) return false;
     if (!covers(cut, recess, mouth.axis)) return false;
     any = true;
   }

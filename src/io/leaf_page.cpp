@@ -1,6 +1,7 @@
 #include "leaf_page.h"
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 namespace haunch {
@@ -138,18 +139,26 @@ std::string head_text(const Assembly& wood, const Feature& head, const LengthPri
          ". In chords that leave the curve by at most " + lengths.one(*size_of(head, "tolerance"));
 }
 
-/// The opening above it, and what is left square until after glue-up.
+/// What is left square until after glue-up; stiles that are alike together.
 std::string sawing_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
-  std::string stiles;
+  std::vector<std::pair<std::string, std::string>> stiles;
   for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features)
-      if (const auto side = size_of(feature, "side"); side && feature.kind == head.kind)
-        stiles += (stiles.empty() ? "" : ", ") + piece.mark + " " + lengths.one(piece.blank[0]) +
-                  " long, " + lengths.one(*side) + " at its outer edge";
-  return "blanks stay square until the frame is glued up, then rail, haunches and stiles are sawn "
-         "to "
-         "the curve in one: " +
-         stiles;
+    for (const Feature& feature : piece.features) {
+      const auto side = size_of(feature, "side");
+      if (!side || feature.kind != head.kind) continue;
+      const std::string sizes =
+          " " + lengths.one(piece.blank[0]) + " long, " + lengths.one(*side) + " at the outer edge";
+      if (!stiles.empty() && stiles.back().second == sizes)
+        stiles.back().first += " " + piece.mark;
+      else
+        stiles.emplace_back(piece.mark, sizes);
+    }
+  std::string told;
+  for (const auto& [marks, sizes] : stiles)
+    told += (told.empty() ? "" : "; ") + marks + sizes;
+  return "tops stay square until the frame is glued up, then rail, haunches and stiles are sawn "
+         "to the curve in one: " +
+         told;
 }
 
 std::string opening_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {

@@ -984,6 +984,16 @@ DoorReading read_door_spec(const Value& document, Reader reader, std::optional<U
 
 namespace {
 
+void take_words(DoorSpec& spec, const DoorSpec& shop) {
+  if (shop.ends.word) take_over(spec.ends, shop.ends, !spec.ends.word);
+  if (shop.pin_at.word) take_over(spec.pin_at, shop.pin_at, !spec.pin_at.word);
+  if (shop.arch_shape.word) take_over(spec.arch_shape, shop.arch_shape, !spec.arch_shape.word);
+  if (shop.arch_at.word) take_over(spec.arch_at, shop.arch_at, !spec.arch_at.word);
+  if (shop.meets.word) take_over(spec.meets, shop.meets, !spec.meets.word);
+  if (shop.active.word) take_over(spec.active, shop.active, !spec.active.word);
+  if (shop.hangs.word) take_over(spec.hangs, shop.hangs, !spec.hangs.word);
+}
+
 /// What a shop says of edges of one kind is not of another's.
 void forget_shops_edge(DoorSpec& spec) {
   for (Stated* size : {&spec.edge_width, &spec.edge_depth, &spec.edge_fillet})
@@ -1009,17 +1019,11 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
   for (std::size_t place = 0; place < spec.joints.size(); ++place)
     if (shop.joints[place].word)
       take_over(spec.joints[place], shop.joints[place], !spec.joints[place].word);
-  if (shop.ends.word) take_over(spec.ends, shop.ends, !spec.ends.word);
-  if (shop.pin_at.word) take_over(spec.pin_at, shop.pin_at, !spec.pin_at.word);
+  take_words(spec, shop);
   if (shop.pins_each && !spec.pins_each) {
     spec.pins_each = shop.pins_each;
     spec.pins_each_by_shop = true;
   }
-  if (shop.arch_shape.word) take_over(spec.arch_shape, shop.arch_shape, !spec.arch_shape.word);
-  if (shop.arch_at.word) take_over(spec.arch_at, shop.arch_at, !spec.arch_at.word);
-  if (shop.meets.word) take_over(spec.meets, shop.meets, !spec.meets.word);
-  if (shop.active.word) take_over(spec.active, shop.active, !spec.active.word);
-  if (shop.hangs.word) take_over(spec.hangs, shop.hangs, !spec.hangs.word);
   if (shop.hinges && !spec.hinges) {
     spec.hinges = shop.hinges;
     spec.hinges_by_shop = true;

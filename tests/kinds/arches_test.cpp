@@ -310,6 +310,23 @@ TEST_CASE("Hinges count from the corner of the leaf's edge, not from its crown")
   CHECK(top_hinge(R"(, "arch": {"rise": 120, "at": "both"})") == mm(1935 - 150));
 }
 
+TEST_CASE("A fitting above the curve, or too near below it, stands in no wood") {
+  const auto bolt = [](const char* at) {
+    return failing(
+        work(topped_mm(
+                 R"("arch": {"rise": 120, "at": "both"}, "fittings": [{"name": "bolt", "on": "A", )"
+                 R"("into": "left", "at": )" +
+                 std::string(at) +
+                 R"(, "cuts": [{"length": 20, "width": 10, "from": 17, "depth": 10}]}])"))
+            .assembly);
+  };
+  const std::vector<std::string> clash{"fitting-clash"};
+  // The edge is 1935.2 high: 20 from 1910 on leave 5.2 of it, from 1913 on 2.2.
+  CHECK(bolt("1910") == kNothing);
+  CHECK(bolt("1913") == clash);
+  CHECK(bolt("1950") == clash);
+}
+
 TEST_CASE("What an arched top cannot be is told at its key") {
   const auto told = [](const std::string& more, const char* rise = "120") {
     return refused_at(arched_mm(R"("arch": {"at": "both", "rise": )" + std::string(rise) + "}" +

@@ -2,6 +2,7 @@
 // is judged by the second opinion on its wood, and by where blanks, rebates and curves lie.
 #include <array>
 #include <cmath>
+#include <stdexcept>
 
 #include "catch.h"
 #include "property_runs.h"
@@ -146,6 +147,7 @@ const Piece& extreme(const Assembly& leaf, std::string_view role, std::size_t ax
     };
     if (best == nullptr || key(piece) > key(*best)) best = &piece;
   }
+  if (best == nullptr) throw std::invalid_argument("no such piece");
   return *best;
 }
 
