@@ -105,11 +105,15 @@ void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel) {
       "panel.raise.shoulder",   "panel.raise.profile",   "panel.grain",       "panel.held"};
   for (const char* key : glass ? of_wood : of_glass) {
     if (!ledger.is_own(key)) continue;
-    ledger.problem({key}, glass ? fmt::format("is not of glass; take this out, or say it of "
-                                              "another tier")
-                                : fmt::format("is of glass, and this panel is {}; write \"kind\": "
-                                              "\"glass\" or \"sealed-unit\"",
-                                              panel_kind_word(panel.kind)));
+    const std::string kind(panel_kind_word(panel.kind));
+    ledger.problem(
+        {key}, glass
+                   ? fmt::format("this panel is {}, which has no such thing; take it out, or "
+                                 "write another kind",
+                                 kind)
+                   : fmt::format("is of glass, and this panel is {}; write \"kind\": \"glass\" or "
+                                 "\"sealed-unit\"",
+                                 kind));
     return;
   }
 }

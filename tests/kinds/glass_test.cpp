@@ -1,6 +1,6 @@
 // Glass in a grooved frame: sizes, rebates, beads, what is refused, and what the wood shows.
-#include "checks.h"
 #include "door_cautions.h"
+#include "findings.h"
 #include "remedy.h"
 #include "season.h"
 #include "vocabulary.h"
@@ -27,27 +27,11 @@ const std::string kAtLockRail =
         "panel": {"tiers": [{"kind": "glass", "thickness": 6}, {}]})";
 constexpr std::string_view kUnit = R"("kind": "sealed-unit", "thickness": 16)";
 
+/// Checked at all, and everywhere well.
 bool passes(const Assembly& wood, std::string_view check) {
-  bool found = false;
-  for (const Finding& finding : check_assembly(wood, Unit::mm)) {
-    if (finding.rule->check != check) continue;
-    found = true;
-    if (finding.status != Status::ok) return false;
-  }
-  return found;
-}
-
-std::vector<Finding> not_ok(const Assembly& wood) {
-  std::vector<Finding> found;
-  for (const Finding& finding : check_assembly(wood, Unit::mm))
-    if (finding.status != Status::ok) found.push_back(finding);
-  return found;
-}
-
-bool nothing_fails(const Assembly& wood) {
-  const std::vector<Finding> found = check_assembly(wood, Unit::mm);
-  return std::none_of(found.begin(), found.end(),
-                      [](const Finding& it) { return it.status == Status::fail; });
+  const std::vector<Finding> found = findings(wood, check);
+  return !found.empty() && std::all_of(found.begin(), found.end(),
+                                       [](const Finding& it) { return it.status == Status::ok; });
 }
 
 }  // namespace
@@ -109,7 +93,7 @@ TEST_CASE("Two lights side by side have a muntin rebated at both edges") {
   const std::vector<Box> rail = cuts(piece(leaf, "top rail"), "glass-rebate");
   REQUIRE(rail.size() == 2);
   CHECK(rail[0].extent(0) == mm(333));  // 13 under the muntin's foot
-  CHECK(not_ok(leaf).empty());
+  CHECK(doubted(leaf) == kNothing);
 }
 
 TEST_CASE("A sealed unit has a rebate of 18 and 5 of edge clearance, and tenons make way for it") {
@@ -119,7 +103,7 @@ TEST_CASE("A sealed unit has a rebate of 18 and 5 of edge clearance, and tenons 
   // The top rail's tenon begins 18 above the rail's lower edge, not 13.
   CHECK(joint(leaf, "left stile", "top rail").tenon->each.front().from_edge == mm(18));
   CHECK(passes(leaf, "unit-rebate"));
-  CHECK(not_ok(leaf).empty());
+  CHECK(doubted(leaf) == kNothing);
 }
 
 TEST_CASE("A shallow rebate for a sealed unit is doubted, as NHBC asks for 15 mm") {
@@ -226,7 +210,7 @@ TEST_CASE(
   };
   CHECK(refused_at(leaf("13.1")) == "/tenon/muntin_depth");
   CHECK(refused_at(leaf("18")) == "/tenon/muntin_depth");
-  CHECK(nothing_fails(wood(leaf("18.1"))));
+  CHECK(failing(wood(leaf("18.1"))) == kNothing);
   const Assembly stub = wood(leaf("13"));
   CHECK(joint(stub, "top rail", "muntin").kind == "stub-tenon");
   CHECK(passes(stub, "shared-wood"));
@@ -248,11 +232,11 @@ TEST_CASE("Rails that run on over the stiles have the rebate's corners too") {
   REQUIRE(rail.size() == 1);
   CHECK(rail[0].low[0] == mm(105));
   CHECK(rail[0].high[0] == mm(819));
-  CHECK(nothing_fails(lapped));
+  CHECK(failing(lapped) == kNothing);
   const Assembly mitred = wood(
       house_mm(R"("thickness": 44, "stile_width": 118, "rail_widths": [118, 118], "joint": "mitre",
                   "horn": 0, "groove": {"from_face": 10}, "panel": {"kind": "glass", "thickness": 6})"));
-  CHECK(nothing_fails(mitred));
+  CHECK(failing(mitred) == kNothing);
 }
 
 TEST_CASE("Glass goes with dowels, loose and through tenons and bridles") {
@@ -264,7 +248,7 @@ TEST_CASE("Glass goes with dowels, loose and through tenons and bridles") {
            "joint": {"corner": ")" +
         word + R"("}, "panel": {"tiers": [{"kind": "sealed-unit",
            "thickness": 14}, {"kind": "glass", "thickness": 6}]})"));
-    CHECK(nothing_fails(leaf));
+    CHECK(failing(leaf) == kNothing);
   }
 }
 
