@@ -283,6 +283,24 @@ TEST_CASE("Glass is refused under an arched underside, and beside edges that are
   CHECK(refused_at(glazed(kPane, R"("edge": "mitred")")).starts_with("/edge"));
 }
 
+TEST_CASE(
+    "A light under a top that is arched outside alone has wood over its rebate, or is refused") {
+  const auto leaf = [](std::string_view top) {
+    return door_spec(R"("units": "mm", "opening": {"width": 900, "height": 2100})",
+                     R"("arch": {"rise": 80, "at": "top"}, "groove": {"from_face": 10},
+                        "panel": {"kind": "glass", "thickness": 6, "glass": {"rebate": 22}},
+                        "rail_widths": [)" +
+                         std::string(top) + ", 220]");
+  };
+  CHECK(failing(wood(leaf("200"))) == kNothing);
+  // The rebate's corner is 22 within the stile of 100, so 447 - 78 = 369 from the middle. A rise of
+  // 80 over 900 is of a radius of 1305.6, the leaf's is 1302.6: there it is 53.4 below its crown.
+  // With 22 of rebate that leaves nothing of a rail of 75, and 0.6 of one of 76, which then has no
+  // room for its tenon.
+  CHECK(refused_at(leaf("75")) == "/panel/glass/rebate");
+  CHECK(refused_at(leaf("76")) == "/rail_widths/0");
+}
+
 TEST_CASE("Glass stands still while its frame moves") {
   // 18 of rebate, 5 of them clearance. Oak that gains 4 % swells across by some 1.5 %: the rebate
   // becomes 18.26 deep; the rails' shoulders, along the grain, stay where they are.
