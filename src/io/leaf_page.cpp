@@ -155,7 +155,7 @@ std::string sawing_text(const Assembly& wood, const Feature& head, const LengthP
     }
   std::string told;
   for (const auto& [marks, sizes] : stiles)
-    told += (told.empty() ? "" : "; ") + marks + sizes;
+    told.append(told.empty() ? "" : "; ").append(marks).append(sizes);
   return "tops stay square until the frame is glued up, then rail, haunches and stiles are sawn "
          "to the curve in one: " +
          told;
