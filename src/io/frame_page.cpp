@@ -3,18 +3,11 @@
 #include <algorithm>
 #include <vector>
 
+#include "machine_sets.h"
 #include "report.h"
 
 namespace haunch {
 namespace {
-
-void add_once(std::vector<std::string>& marks, const std::string& mark) {
-  if (std::find(marks.begin(), marks.end(), mark) == marks.end()) marks.push_back(mark);
-}
-
-bool is_upright(const Piece& piece) {
-  return piece.place.axes[0] == Axis::y;
-}
 
 /// A housing, or the rebate at a piece's end, as it is marked out.
 struct HousingRow {

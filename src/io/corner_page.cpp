@@ -1,0 +1,231 @@
+#include "corner_page.h"
+
+#include <algorithm>
+#include <tuple>
+#include <vector>
+
+#include "machine_sets.h"
+#include "report.h"
+#include "sawn.h"
+#include "tenon_page.h"
+
+namespace haunch {
+namespace {
+
+// ---- dowels
+
+/// A row of holes in one edge or end, by their middles.
+struct HoleRow {
+  Marks in;
+  std::string edge, from;
+  std::vector<Length> middles;
+  Marks holds;  // what the dowels hold there
+
+  bool alike(const HoleRow& other) const {
+    return edge == other.edge && from == other.from && middles == other.middles;
+  }
+};
+using HoleKey = std::vector<Length>;  // diameter, depth, from the face side to the middle
+using HoleSets = std::vector<MachineSet<HoleKey, std::vector<HoleRow>>>;
+
+/// The mark of the other piece that a dowel is let in to.
+const std::string& other_end_of(const Assembly& wood, const Joint& joint) {
+  for (const Joint& other : wood.joints)
+    if (other.enters == joint.enters && other.receives != joint.receives)
+      return wood.pieces[other.receives].mark;
+  return wood.pieces[joint.receives].mark;
+}
+
+/// Puts a hole to the others in the same edge of the same piece that hold the same.
+void add_hole(std::vector<HoleRow>& rows, HoleRow row) {
+  for (HoleRow& other : rows)
+    if (other.in == row.in && other.edge == row.edge && other.holds == row.holds) {
+      other.middles.push_back(row.middles.front());
+      return;
+    }
+  rows.push_back(std::move(row));
+}
+
+HoleSets hole_sets(const Assembly& wood) {
+  HoleSets sets;
+  for (const Joint& joint : wood.joints) {
+    if (!is_dowel(joint)) continue;
+    const Piece& receives = wood.pieces[joint.receives];
+    const MortiseSizes& hole = *joint.mortise;
+    const MortiseSpan& span = hole.each.front();
+    const bool in_end = span.from_edge.has_value();
+    const Length radius = floor_half(hole.width);
+    HoleRow row{{receives.mark},
+                in_end ? end_name(receives, joint.heading.upwards)
+                       : worked_edge(receives, joint.heading.upwards) + " edge",
+                in_end                 ? edge_name(receives, true) + " edge"
+                : is_upright(receives) ? "foot"
+                                       : "left end",
+                {span.from_edge.value_or(span.from_foot) + radius},
+                {other_end_of(wood, joint)}};
+    add_hole(rows_for(sets, HoleKey{hole.width, hole.depth, hole.from_face + radius}),
+             std::move(row));
+  }
+  return sets;
+}
+
+/// Pieces that are bored alike, together.
+std::vector<HoleRow> merged(const std::vector<HoleRow>& rows) {
+  std::vector<HoleRow> result;
+  for (const HoleRow& row : rows) {
+    const auto same = std::find_if(result.begin(), result.end(),
+                                   [&](const HoleRow& other) { return other.alike(row); });
+    if (same == result.end()) {
+      result.push_back(row);
+      continue;
+    }
+    add_once(same->in, row.in.front());
+    add_once(same->holds, row.holds.front());
+  }
+  return result;
+}
+
+std::string dowel_table(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<MachineSet<std::vector<Length>, Marks>> sets;
+  for (const Joint& joint : wood.joints) {
+    if (!is_dowel(joint)) continue;
+    const Piece& dowel = wood.pieces[joint.enters];
+    add_once(rows_for(sets, {dowel.blank[1], dowel.blank[0], joint.tenon->depth}), dowel.mark);
+  }
+  TextTable table({"thick", "long", "into each piece", "dowels"});
+  for (const auto& [key, marks] : sets)
+    table.add({key[0], key[1], key[2], std::to_string(marks.size())});
+  return "\nDOWELS\n" + table.text(lengths, 2);
+}
+
+// ---- half-laps
+
+/// A stretch of a stile's back that is cut away for laps.
+struct LapRow {
+  Marks in;
+  Length near, far;
+  Marks takes;
+};
+
+std::string lap_recess_table(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<LapRow> rows;
+  for (const Joint& joint : wood.joints) {
+    if (!is_lap(joint)) continue;
+    const MortiseSpan& span = joint.mortise->each.front();
+    const Length far = span.from_foot + span.length;
+    const auto same = std::find_if(rows.begin(), rows.end(), [&](const LapRow& row) {
+      return row.near == span.from_foot && row.far == far;
+    });
+    LapRow& row =
+        same == rows.end() ? rows.emplace_back(LapRow{{}, span.from_foot, far, {}}) : *same;
+    add_once(row.in, wood.pieces[joint.receives].mark);
+    add_once(row.takes, wood.pieces[joint.enters].mark);
+  }
+  TextTable table({"back of", "from", "near", "far", "long", "takes"});
+  for (const LapRow& row : rows)
+    table.add({joined(row.in), std::string("foot"), row.near, row.far, row.far - row.near,
+               joined(row.takes)});
+  return table.text(lengths, 4);
+}
+
+// ---- mitres
+
+std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
+  std::string text;
+  Marks splines;
+  for (const Piece& piece : wood.pieces) {
+    if (piece.role == "spline") add_once(splines, piece.mark);
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "spline-slot" || !text.empty()) continue;
+      const auto size = [&](std::size_t number) { return feature.sizes[number].size; };
+      text = "in each face a slot " + lengths.one(size(0)) + " wide, " + lengths.one(size(4)) +
+             " from the face side, " + lengths.one(size(1)) +
+             " deep square to the mitre; along it from " + lengths.one(size(3)) + " to " +
+             lengths.one(size(3) + size(2)) + " from the sight corner";
+    }
+  }
+  if (text.empty()) return {};
+  text = "  " + wrapped(text, kPageWidth, 2) + "\n";
+  const auto first = std::find_if(wood.pieces.begin(), wood.pieces.end(),
+                                  [](const Piece& piece) { return piece.role == "spline"; });
+  const Triple sizes = sawn_sizes(*first);
+  return text + "  " +
+         wrapped("splines " + joined(splines) + ": grain across the mitre, " +
+                     lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
+                     lengths.one(sizes[2]) + " thick",
+                 kPageWidth, 2) +
+         "\n";
+}
+
+// ---- wedges
+
+}  // namespace
+
+std::string hole_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const HoleSets sets = hole_sets(wood);
+  if (sets.empty()) return {};
+  std::string page = "\nHOLES FOR DOWELS\n";
+  for (const auto& [key, rows] : sets) {
+    page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep, middle " +
+            lengths.one(key[2]) + " from the face side\n";
+    TextTable table({"in", "", "from", "middles at", "holds"});
+    for (const HoleRow& row : merged(rows)) {
+      std::string middles;
+      for (const Length middle : row.middles)
+        middles += (middles.empty() ? "" : ", ") + lengths.one(middle);
+      table.add({joined(row.in), row.edge, row.from, middles, joined(row.holds)});
+    }
+    page += table.text(lengths, 4);
+  }
+  return page + dowel_table(wood, lengths);
+}
+
+std::string lap_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const auto first = std::find_if(wood.joints.begin(), wood.joints.end(), is_lap);
+  if (first == wood.joints.end()) return {};
+  const std::vector<ShoulderLengths> shoulders = shoulder_lengths(wood);
+  TextTable ends({"face side of", "", "shoulder to shoulder", "left end", "right end"});
+  for (const Joint& joint : wood.joints) {
+    if (!is_lap(joint) || joint.heading.upwards) continue;
+    const Piece& piece = wood.pieces[joint.enters];
+    const Length left = joint.tenon->depth;
+    const Length between = shoulders[joint.enters].face;
+    ends.add({piece.mark, piece.name, between, left, piece.blank[0] - between - left});
+  }
+  const Length meet = first->tenon->from_face;
+  return "\nHALF-LAPS, which meet " + lengths.one(meet) + " from the face side\n  cut away, " +
+         lengths.one(first->tenon->thickness) + " deep:\n" + lap_recess_table(wood, lengths) +
+         "  cut away, " + lengths.one(meet) + " deep:\n" + ends.text(lengths, 4);
+}
+
+std::string mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
+  TextTable table({"both ends of", "", "long points", "short points"});
+  for (const Piece& piece : wood.pieces) {
+    if (piece.role == "bead") continue;  // told with the glass
+    Length off;
+    for (const Feature& feature : piece.features)
+      if (feature.kind == "mitre") off += feature.sizes.front().size;
+    if (off > Length()) table.add({piece.mark, piece.name, piece.blank[0], piece.blank[0] - off});
+  }
+  if (table.empty()) return {};
+  return "\nMITRES, at 45 degrees\n" + table.text(lengths, 2) + spline_text(wood, lengths);
+}
+
+std::string wedge_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<MachineSet<std::vector<Length>, Marks>> sets;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != "taper") continue;
+      const std::vector<Length> key{piece.blank[0], piece.blank[1], piece.blank[2],
+                                    feature.sizes.front().size};
+      add_once(rows_for(sets, key), piece.mark);
+    }
+  if (sets.empty()) return {};
+  TextTable table({"long", "wide", "thick end", "thin end", "wedges"});
+  for (const auto& [key, marks] : sets)
+    table.add({key[0], key[1], key[2], key[3], joined(marks)});
+  return "\nWEDGES, grain along their length, one at each edge of a tenon\n" +
+         table.text(lengths, 2);
+}
+
+}  // namespace haunch
