@@ -99,12 +99,13 @@ std::size_t outermost(const Assembly& assembly, std::size_t first, std::size_t c
   return static_cast<std::size_t>(farthest - assembly.pieces.begin());
 }
 
-std::size_t sloping_cuts(const Assembly& assembly) {
-  std::size_t prisms = 0;
+std::size_t sloping_sides(const Assembly& assembly) {
+  std::size_t sides = 0;
   for (const Piece& piece : assembly.pieces)
     for (const Feature& feature : piece.features)
-      prisms += feature.prisms.size();
-  return prisms;
+      for (const Prism& prism : feature.prisms)
+        sides += prism.outline.size();
+  return sides;
 }
 
 std::optional<Length> size_of(const Feature& feature, std::string_view name) {
