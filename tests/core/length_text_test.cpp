@@ -10,6 +10,7 @@
 #include <nlohmann/json.hpp>
 
 #include "catch.h"
+#include "effort.h"
 #include "random_length_text.h"
 #include "second_length_reader.h"
 
@@ -32,10 +33,8 @@ Length mm_thousandths(std::int64_t thousandths) {
   return Length::from_mm_thousandths(thousandths);
 }
 
-/// 100,000, or as many times that as the environment's HAUNCH_TEST_EFFORT says.
 std::int64_t texts_to_try() {
-  const char* effort = std::getenv("HAUNCH_TEST_EFFORT");
-  return 100'000 * (effort == nullptr ? 1 : std::max(1L, std::strtol(effort, nullptr, 10)));
+  return test::times_effort(100'000);
 }
 
 std::int64_t nearest_steps(const std::string& exact_mm) {

@@ -4,6 +4,7 @@
 #include <cstdlib>
 
 #include "catch.h"
+#include "effort.h"
 #include "plan_oracle.h"
 #include "random.h"
 
@@ -143,16 +144,11 @@ class FewestBoards {
   std::size_t best_;
 };
 
-int effort() {
-  const char* text = std::getenv("HAUNCH_TEST_EFFORT");
-  return text == nullptr ? 1 : std::max(1, std::atoi(text));
-}
-
 }  // namespace
 
 TEST_CASE("every plan of a random order is sound, and none comes under its bounds") {
   Random random(20'261);
-  for (int run = 0; run < 1000 * effort(); ++run) {
+  for (std::int64_t run = 0; run < test::times_effort(1000); ++run) {
     const CuttingOrder order = random_order(random);
     INFO("order " << run);
     const Plan plan = plan_cutting(order);
@@ -164,7 +160,7 @@ TEST_CASE("every plan of a random order is sound, and none comes under its bound
 
 TEST_CASE("up to eight parts in a row take the fewest bars there can be") {
   Random random(4711);
-  for (int run = 0; run < 300 * effort(); ++run) {
+  for (std::int64_t run = 0; run < test::times_effort(300); ++run) {
     CuttingOrder order;
     const std::int64_t kerf = static_cast<std::int64_t>(random.below(5));
     order.saw.kerf = Length::from_mm(kerf);
@@ -195,8 +191,8 @@ TEST_CASE("up to eight parts in a row take the fewest bars there can be") {
 TEST_CASE("up to seven parts in strips take the fewest boards there can be") {
   Random random(1866);
   int as_few = 0;
-  const int runs = 300 * effort();
-  for (int run = 0; run < runs; ++run) {
+  const std::int64_t runs = test::times_effort(300);
+  for (std::int64_t run = 0; run < runs; ++run) {
     CuttingOrder order;
     order.stages = Stages::rip_crosscut;
     const auto kerf = static_cast<std::int64_t>(random.below(5));

@@ -3,6 +3,7 @@
 #include <cstdlib>
 
 #include "catch.h"
+#include "effort.h"
 #include "json_reader.h"
 #include "kind.h"
 
@@ -34,7 +35,7 @@ Trial work(const std::string& json) {
 
 Seeds seeds_for(std::uint64_t usual) {
   if (const auto seed = number_from_environment("HAUNCH_TEST_SEED")) return {*seed, 1};
-  return {1, usual * number_from_environment("HAUNCH_TEST_EFFORT").value_or(1)};
+  return {1, static_cast<std::uint64_t>(times_effort(static_cast<std::int64_t>(usual)))};
 }
 
 Tally run_over(const Seeds& seeds,
