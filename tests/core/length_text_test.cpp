@@ -34,7 +34,7 @@ Length mm_thousandths(std::int64_t thousandths) {
 }
 
 std::int64_t texts_to_try() {
-  return test::times_effort(100'000);
+  return haunch::test::times_effort(100'000);
 }
 
 std::int64_t nearest_steps(const std::string& exact_mm) {
