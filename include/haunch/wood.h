@@ -290,8 +290,9 @@ Box placed_blanks(const Assembly& assembly, std::size_t first, std::size_t count
 std::size_t outermost(const Assembly& assembly, std::size_t first, std::size_t count,
                       bool at_right);
 
-/// How many sides all prisms have that are cut out of all pieces.
-std::size_t sloping_sides(const Assembly& assembly);
+/// About how much there is to do where slopes are measured: for each piece the sides of all prisms
+/// that are cut out of it, squared.
+std::size_t sloping_effort(const Assembly& assembly);
 
 /// A size that a feature tells by this name, if it does.
 std::optional<Length> size_of(const Feature& feature, std::string_view name);

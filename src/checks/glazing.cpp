@@ -88,7 +88,7 @@ void check_machining(Bench& bench, std::size_t number) {
   std::optional<Length> least;
   for (const Feature& feature : piece.features) {
     if (!feature.fitting || rebate == nullptr) continue;
-    for (const Box& cut : feature.cuts)
+    for (const Box& cut : bounds_of(taken_away(feature, Place())))
       least = least ? std::min(*least, apart(cut, *rebate)) : apart(cut, *rebate);
   }
   if (least && *least >= bench.limits.thin_wood)

@@ -18,7 +18,7 @@ constexpr std::array<std::int64_t, 3> kProbes{1, 4, 16};
 constexpr std::array<std::int64_t, 7> kMoveProbes{1, 4, 16, 64, 128, 256, 512};
 // Of an item: over these the search would take minutes.
 constexpr std::size_t kMostPieces = 300;
-constexpr std::size_t kMostSides = 600;
+constexpr std::size_t kMostSloping = 100'000;
 constexpr std::int64_t kFarthest = 4096;  // steps
 
 bool same_place(const Finding& a, const Finding& b) {
@@ -278,7 +278,7 @@ class RemedySearch {
 
 bool too_much_to_search(const Job& job) {
   const Assembly wood = job.work().assembly;
-  return wood.pieces.size() > kMostPieces || sloping_sides(wood) > kMostSides;
+  return wood.pieces.size() > kMostPieces || sloping_effort(wood) > kMostSloping;
 }
 
 std::vector<std::optional<Remedy>> find_remedies(const Job& job,

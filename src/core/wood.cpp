@@ -99,13 +99,16 @@ std::size_t outermost(const Assembly& assembly, std::size_t first, std::size_t c
   return static_cast<std::size_t>(farthest - assembly.pieces.begin());
 }
 
-std::size_t sloping_sides(const Assembly& assembly) {
-  std::size_t sides = 0;
-  for (const Piece& piece : assembly.pieces)
+std::size_t sloping_effort(const Assembly& assembly) {
+  std::size_t effort = 0;
+  for (const Piece& piece : assembly.pieces) {
+    std::size_t sides = 0;
     for (const Feature& feature : piece.features)
       for (const Prism& prism : feature.prisms)
         sides += prism.outline.size();
-  return sides;
+    effort += sides * sides;
+  }
+  return effort;
 }
 
 std::optional<Length> size_of(const Feature& feature, std::string_view name) {

@@ -157,8 +157,6 @@ std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
          "\n";
 }
 
-// ---- wedges
-
 }  // namespace
 
 std::string hole_page(const Assembly& wood, const LengthPrinter& lengths) {

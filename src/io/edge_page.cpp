@@ -63,7 +63,7 @@ std::string raise_text(const CutterSetting& raise, const LengthPrinter& lengths)
                      : ", then a shoulder of " + lengths.one(shoulder) + " up to the field");
 }
 
-/// "ovolo of radius 8, 8 wide and 9 deep, under a fillet of 1"
+/// "ovolo of radius 8, 8 wide on the face and 9 deep …"
 std::string moulding_text(const Feature& feature, const LengthPrinter& lengths) {
   const CutterSetting moulding{feature.sizes};
   const Length radius = moulding.size("radius");

@@ -352,21 +352,22 @@ std::string haunching_page(const Assembly& wood, const LengthPrinter& lengths) {
       auto& rows = rows_for(
           sets, MortiseKey{first.extent(2), first.extent(1), first.low[2], {}, false, false, {}});
       for (const Box& cut : feature.cuts) {
-        const auto same = [&](const MortiseRow& it) {
-          return it.near == cut.low[0] && it.far == cut.high[0];
-        };
-        const auto known = std::find_if(rows.begin(), rows.end(), same);
+        const MortiseRow row{{piece.mark},
+                             worked_edge(piece, cut.low[1] == Length()),
+                             is_upright(piece) ? "foot" : "left end",
+                             cut.low[0],
+                             cut.high[0],
+                             {},
+                             {},
+                             {}};
+        const auto known = std::find_if(rows.begin(), rows.end(), [&](const MortiseRow& it) {
+          return std::tie(it.edge, it.from, it.near, it.far) ==
+                 std::tie(row.edge, row.from, row.near, row.far);
+        });
         if (known != rows.end())
           add_once(known->in, piece.mark);
         else
-          rows.push_back({{piece.mark},
-                          worked_edge(piece, cut.low[1] == Length()),
-                          is_upright(piece) ? "foot" : "left end",
-                          cut.low[0],
-                          cut.high[0],
-                          {},
-                          {},
-                          {}});
+          rows.push_back(row);
       }
     }
   }

@@ -129,12 +129,19 @@ void settle_even_rail(DoorLedger& ledger, FramePlan& frame, Length crown_width) 
   frame.arch = arch;
 }
 
+/// A shop says how arches are made, but for their rise not that there are any.
+bool asks_for_arch(const DoorLedger& ledger) {
+  const DoorSpec& spec = ledger.spec;
+  const Stated& tolerance = ledger.stated("arch.tolerance");
+  return ledger.stated("arch.rise").size || (tolerance.size && !tolerance.by_shop) ||
+         (spec.arch_shape.word && !spec.arch_shape.by_shop) ||
+         (spec.arch_at.word && !spec.arch_at.by_shop);
+}
+
 }  // namespace
 
 void settle_arch(DoorLedger& ledger, FramePlan& frame, Length crown_width) {
-  const bool asked = ledger.stated("arch.rise").size || ledger.stated("arch.tolerance").size ||
-                     ledger.spec.arch_shape.word || ledger.spec.arch_at.word;
-  if (!asked) return;
+  if (!asks_for_arch(ledger)) return;
   if (place_of_arch(ledger) != ArchAt::underside) {
     refuse_leaf_of_head(ledger, frame);
     if (ledger.clean()) settle_head(ledger, frame);

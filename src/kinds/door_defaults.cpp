@@ -33,15 +33,46 @@ std::vector<Length> inch_dowels() {
   return dowels;
 }
 
+/// A size in thousandths of a millimetre, or in parts of an inch.
+struct Pick {
+  bool metric;
+
+  Length operator()(std::int64_t thousandths_of_mm, std::int64_t parts, std::int64_t of) const {
+    return metric ? Length::from_mm_thousandths(thousandths_of_mm)
+                  : Length::from_inch_parts(parts, of);
+  }
+};
+
+/// Of other joints than haunched tenons.
+void add_joints(DoorDefaults& d, const Pick& pick) {
+  d.wedge_thickness = pick(3'000, 1, 8);
+  d.loose_wall = pick(6'000, 1, 4);
+  d.dowels = pick.metric ? metric_dowels() : inch_dowels();
+  d.dowel_clearance = pick(2'000, 1, 16);
+  d.dowel_spacing = pick(100'000, 4, 1);
+  d.pin = d.house ? pick(10'000, 3, 8) : pick(6'000, 1, 4);
+  d.draw_in_hardwood = pick(1'500, 1, 16);
+  d.draw_in_softwood = pick(2'500, 3, 32);
+  d.draw_in_cabinets = pick(1'000, 1, 32);
+  d.tenon_over = pick(2'000, 1, 16);
+  d.spline_room = pick(1'000, 1, 32);
+}
+
+void add_fittings(DoorDefaults& d, const Pick& pick) {
+  d.cabinet_hinge = pick(50'000, 2, 1);
+  d.hinge_thickness = pick(3'000, 1, 8);
+  d.behind_hinge = pick(6'000, 1, 4);
+  d.house_hinge_from_top = pick(150'000, 6, 1);
+  d.house_hinge_from_foot = pick(230'000, 9, 1);
+  d.lock_height = pick(965'000, 38, 1);
+}
+
 }  // namespace
 
 DoorDefaults door_defaults(Unit unit, Length opening_height) {
   const bool house = opening_height > kTallestCabinetOpening;
   const bool metric = unit == Unit::mm;
-  const auto pick = [metric](std::int64_t thousandths_of_mm, std::int64_t parts, std::int64_t of) {
-    return metric ? Length::from_mm_thousandths(thousandths_of_mm)
-                  : Length::from_inch_parts(parts, of);
-  };
+  const Pick pick{metric};
   DoorDefaults d;
   d.house = house;
   d.whole = pick(1'000, 1, 16);
@@ -59,8 +90,6 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.edge_clearance = pick(400, 1, 64);
   d.bottom_clearance = pick(2'000, 1, 16);
   d.least_width_limit = pick(75'000, 3, 1);
-  d.wedge_thickness = pick(3'000, 1, 8);
-  d.loose_wall = pick(6'000, 1, 4);
   d.left_behind_mortise = Length::from_mm(5);  // the larger of 5 mm and 3/16 in
   d.haunch_short_of_groove = pick(500, 1, 64);
   d.board_gap = pick(500, 1, 64);
@@ -78,21 +107,8 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.raise_run = pick(26'000, 1, 1);
   d.raise_shoulder = pick(2'000, 1, 16);
   d.horn = house ? pick(25'000, 1, 1) : Length();
-  d.cabinet_hinge = pick(50'000, 2, 1);
-  d.hinge_thickness = pick(3'000, 1, 8);
-  d.behind_hinge = pick(6'000, 1, 4);
-  d.house_hinge_from_top = pick(150'000, 6, 1);
-  d.house_hinge_from_foot = pick(230'000, 9, 1);
-  d.lock_height = pick(965'000, 38, 1);
-  d.dowels = metric ? metric_dowels() : inch_dowels();
-  d.dowel_clearance = pick(2'000, 1, 16);
-  d.dowel_spacing = pick(100'000, 4, 1);
-  d.pin = house ? pick(10'000, 3, 8) : pick(6'000, 1, 4);
-  d.draw_in_hardwood = pick(1'500, 1, 16);
-  d.draw_in_softwood = pick(2'500, 3, 32);
-  d.draw_in_cabinets = pick(1'000, 1, 32);
-  d.tenon_over = pick(2'000, 1, 16);
-  d.spline_room = pick(1'000, 1, 32);
+  add_joints(d, pick);
+  add_fittings(d, pick);
   d.cutters = metric ? metric_cutters() : inch_cutters();
   d.size_step = pick(500, 1, 64);
   d.fit_step = pick(10, 5, 10'000);

@@ -195,11 +195,12 @@ void settle_over(DoorLedger& ledger, DoorPlan& plan) {
                                  "at each end that comes out, planed off after glue-up");
 }
 
-/// Three quarters of the tenon (a joint manual), but not into the groove, where a panel may stand.
+/// Three quarters of the tenon (a joint manual), but not into what is worked along the edge, where
+/// panels and beads stand.
 Length usual_wedge(const DoorLedger& ledger, const DoorPlan& plan) {
   const Length stile = plan.frame.narrow_stile();
   return std::min(nearest_multiple(floor_divide(stile * 3, 4), ledger.defaults.whole),
-                  floor_multiple(stile - plan.groove.depth, ledger.defaults.whole));
+                  floor_multiple(stile - plan.deepest_edge(), ledger.defaults.whole));
 }
 
 /// About 3 mm at the thick end (a joint manual).
@@ -211,7 +212,7 @@ void settle_wedges(DoorLedger& ledger, DoorPlan& plan) {
   const Length stile = plan.frame.narrow_stile();
   const Length length = ledger.take("wedge.length", usual_wedge(ledger, plan),
                                     "three quarters of the tenon (a joint manual), at most to the "
-                                    "groove");
+                                    "groove or rebate");
   const Length edge = plan.join.mortise.edge_clearance;
   if (thickness <= edge)
     ledger.problem({"wedge.thickness", "tenon.edge_clearance"},

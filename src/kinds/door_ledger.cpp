@@ -165,6 +165,8 @@ DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
       joints = std::max(joints, of(chosen.word.has_value(), chosen.by_shop));
     return joints;
   }
+  if (key == "arch.at") return of(spec.arch_at.word.has_value(), spec.arch_at.by_shop);
+  if (key == "arch.shape") return of(spec.arch_shape.word.has_value(), spec.arch_shape.by_shop);
   if (key == "mortise.ends") return of(spec.ends.word.has_value(), spec.ends.by_shop);
   if (key == "pin") return of(spec.of_pins, false);
   if (key == "pin.at") return of(spec.pin_at.word.has_value(), spec.pin_at.by_shop);

@@ -17,10 +17,10 @@ namespace haunch {
 
 /// More pieces than this, or more that slopes, only make the fuzzer slow.
 inline constexpr std::size_t kMostFuzzedPieces = 300;
-inline constexpr std::size_t kMostFuzzedSides = 240;
+inline constexpr std::size_t kMostFuzzedSloping = 20'000;
 
 inline bool is_small(const Assembly& wood) {
-  return wood.pieces.size() <= kMostFuzzedPieces && sloping_sides(wood) <= kMostFuzzedSides;
+  return wood.pieces.size() <= kMostFuzzedPieces && sloping_effort(wood) <= kMostFuzzedSloping;
 }
 
 inline void spec_target(const std::uint8_t* bytes, std::size_t size) {
