@@ -247,17 +247,25 @@ void check_opening(Bench& bench) {
   if (!opening.arch.empty()) check_arched_head(bench, opening);
 }
 
-/// Holes in the leaf, or in each of those that hang; not those beside them.
+/// Holes in the leaf, or in each of those that hang or meet; not those beside them.
 void check_moved_holes(Bench& bench) {
   const Bounds bounds{{}, bench.limits.shut_shoulder, {}, {}};
   const auto tell = [&](const std::vector<Solid>& solids, std::vector<std::size_t> parts) {
     report(bench, kHole, std::move(parts), {}, widest_hole(bench, solids, bounds_of_wood(solids)),
            bounds);
   };
-  if (bench.assembly.hung.empty()) tell(bench.solids, {});
-  for (const Hanging& hung : bench.assembly.hung) {
-    const auto first = bench.solids.begin() + static_cast<std::ptrdiff_t>(hung.first);
-    tell({first, first + static_cast<std::ptrdiff_t>(hung.count)}, {hung.first});
+  const auto tell_leaf = [&](std::size_t first, std::size_t count) {
+    const auto begin = bench.solids.begin() + static_cast<std::ptrdiff_t>(first);
+    tell({begin, begin + static_cast<std::ptrdiff_t>(count)}, {first});
+  };
+  const bool pair = !bench.assembly.meetings.empty();
+  if (bench.assembly.hung.empty() && !pair) tell(bench.solids, {});
+  for (const Hanging& hung : bench.assembly.hung)
+    tell_leaf(hung.first, hung.count);
+  if (!bench.assembly.hung.empty()) return;
+  for (const Meeting& meeting : bench.assembly.meetings) {
+    tell_leaf(meeting.left, meeting.left_count);
+    tell_leaf(meeting.right, meeting.right_count);
   }
 }
 

@@ -80,6 +80,18 @@ TEST_CASE("Tenons that come out stand proud of dry stiles") {
   CHECK(about(width(R"("joint": "haunched")"), 399.124));
 }
 
+TEST_CASE("What a meeting stile shrinks beside ends that come out is no hole in a leaf") {
+  for (const std::string_view joint : {"bridle", "through", "half-lap"}) {
+    const SeasonReport report = seasons(door_spec(
+        std::string(R"("units": "mm", "opening": {"width": 930, "height": 2060}, "leaves": 2,
+           "joint": {"corner": ")") +
+            std::string(joint) + R"("})",
+        {kOak, kYear}));
+    INFO(joint);
+    CHECK_FALSE(has_fail(report, "face-closed"));
+  }
+}
+
 TEST_CASE("A rounded tenon has as much play at its edges as a square one, at any moisture") {
   const auto edges = [](std::string_view keys) {
     std::vector<double> play;

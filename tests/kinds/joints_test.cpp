@@ -300,6 +300,19 @@ TEST_CASE("Wedges end before the groove, where a panel may stand") {
   CHECK(not_ok(leaf).find("shared-wood") == std::string::npos);
 }
 
+TEST_CASE("Wedges end before a rebate for glass, where a bead stands") {
+  // Three quarters of 70 are 52 or 53; behind a rebate of 18 there are 52, behind one of 22 48.
+  const auto wedge = [](std::string_view rebate) {
+    return piece(wood(house_mm(R"("stile_width": 70, "joint": "through", "panel": {"kind":
+        "sealed-unit", "thickness": 14, "glass": {"rebate": )" +
+                               std::string(rebate) + "}}")),
+                 "wedge of top rail")
+        .blank[0];
+  };
+  CHECK(wedge("18") == mm(52));
+  CHECK(wedge("22") == mm(48));
+}
+
 TEST_CASE("Stiles of two widths have tenons of two lengths through them") {
   const Assembly leaf = wood(house_mm(
       R"("stile_width": {"left": 100, "right": 120}, "rail_widths": [100, 200], "joint": "through")"));

@@ -34,6 +34,12 @@ TEST_CASE("The spec's value wins over the shop's, and is not listed") {
   CHECK(reasons(work(house_mm(), &own), "species") == std::vector<std::string>{"the shop file"});
 }
 
+TEST_CASE("A shop says how arches are made, not that there are any") {
+  const ShopDefaults own = shop(R"({"units": "mm", "arch": {"at": "top", "tolerance": 1}})");
+  CHECK(work(house_mm(), &own).assembly.beyond.empty());
+  CHECK_FALSE(work(house_mm(R"("arch": {"rise": 80}, "panels": 2)"), &own).assembly.beyond.empty());
+}
+
 TEST_CASE("Members of a group are overlaid one by one") {
   const ShopDefaults own = shop(R"({"units": "mm", "clearance": {"foot": 8, "head": 4},
                                     "panel": {"gap": 2, "grain": "level"}})");
