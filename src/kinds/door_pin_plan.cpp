@@ -138,6 +138,16 @@ Length longer_shoulder(const DoorPlan& plan) {
   return plan.edge.kind == EdgeKind::coped ? plan.edge.width : Length();
 }
 
+/// Why pins stand where they do; `two`: there is room for two pins' thickness.
+std::string place_of_pins(const DoorPlan& plan, bool two) {
+  const std::string from = has_twins(plan) ? " from the groove between the twins"
+                           : longer_shoulder(plan) > Length()
+                               ? " from the shoulder that stands on past it"
+                               : "";
+  return two ? "two pins" + from + " (trade practice)"
+             : "in the middle of the tenon, less than two pins" + from;
+}
+
 PinDesign settle_sizes(DoorLedger& ledger, const DoorPlan& plan) {
   PinDesign pins;
   pins.diameter = ledger.take("pin.diameter", ledger.defaults.pin,
@@ -146,12 +156,8 @@ PinDesign settle_sizes(DoorLedger& ledger, const DoorPlan& plan) {
   const Length middle = floor_multiple(floor_half(plan.join.rail_depth), ledger.defaults.whole);
   const Length longer = longer_shoulder(plan);
   const Length two = pins.diameter * 2 + longer;
-  pins.from_shoulder = ledger.take(
-      "pin.from_shoulder", std::min(two, middle),
-      two > middle         ? "in the middle of the tenon, less than two pins"
-      : longer == Length() ? "two pins (trade practice)"
-      : has_twins(plan)    ? "two pins from the groove between the twins (trade practice)"
-                           : "two pins from the shoulder that stands on past it (trade practice)");
+  pins.from_shoulder =
+      ledger.take("pin.from_shoulder", std::min(two, middle), place_of_pins(plan, two <= middle));
   pins.draw = ledger.take("pin.offset", usual_draw(ledger, pins.diameter),
                           is_softwood(ledger) ? "usual in softwood, at most a quarter of the pin"
                                               : "usual in hardwood, at most a quarter of the pin");
