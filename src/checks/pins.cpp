@@ -96,6 +96,7 @@ std::vector<Box> voids_beside(const Piece& piece, const Feature& own) {
 }
 
 /// From a hole on, this way, to the first void or the face of the blank; of its layers the least.
+/// A void that the hole runs into leaves none.
 struct Runs {
   const Hole& hole;
   Box blank;
@@ -112,7 +113,7 @@ struct Runs {
       Length run = way.upwards ? blank.high[way.axis] - layer.high[way.axis]
                                : layer.low[way.axis] - blank.low[way.axis];
       for (const Box& other : voids)
-        if (const auto to = gap(layer, other, way)) run = std::min(run, *to);
+        if (const auto to = gap(layer, other, way)) run = std::min(run, std::max(Length(), *to));
       least = least ? std::min(*least, run) : run;
     }
     return least.value_or(Length());

@@ -32,12 +32,13 @@ struct Bored {
 };
 
 void add_hole(std::vector<Bored>& settings, const Piece& piece, const Feature& hole) {
+  const auto depth = size_of(hole, "depth");
   auto setting = std::find_if(settings.begin(), settings.end(),
                               [&](const Bored& it) { return it.alike(hole); });
   if (setting == settings.end())
-    setting = settings.insert(
-        settings.end(),
-        {*size_of(hole, "diameter"), *size_of(hole, "from_shoulder"), size_of(hole, "depth"), {}});
+    setting = settings.insert(settings.end(),
+                              {*size_of(hole, "diameter"), *size_of(hole, "from_shoulder"), depth,
+                               depth == piece.blank[2]});
   const auto from_foot = size_of(hole, "from_foot");
   const Length middle = from_foot ? *from_foot : *size_of(hole, "from_edge");
   auto& pieces = setting->pieces;
@@ -91,6 +92,12 @@ std::string holes_text(const std::vector<Bored>& settings, Length set_back,
   return page;
 }
 
+/// Whether the pins stop in the cheek behind their tenons: such have no taper to be sawn off.
+bool is_blind(const std::vector<Bored>& settings) {
+  return std::any_of(settings.begin(), settings.end(),
+                     [](const Bored& it) { return it.depth && !it.through; });
+}
+
 /// "1.5": how much nearer to the shoulder the tenons' holes are; of all pins the same.
 Length draw_of(const Assembly& wood) {
   Length draw;
@@ -121,7 +128,9 @@ std::string pin_page(const Assembly& wood, const LengthPrinter& lengths) {
                             "it would push it open. Bored with the joint apart."
                       : "The tenons' holes are in line with the others: the pins hold, and do not "
                         "draw. Bored through both with the joint home.";
-  const std::string over = lengths.one(pin->horn * 2) + " longer for taper and waste";
+  const std::string over =
+      lengths.one(pin->horn * 2) +
+      (is_blind(settings) ? " longer to be struck" : " longer for taper and waste");
   return "\nPINS through tenons\n" + holes_text(settings, set_back_of(wood), lengths) + "  " +
          wrapped(way, kPageWidth, 2) + "\n  " +
          wrapped("pins " + joined(pins) + ": " + lengths.one(pin->blank[1]) + " thick, " +

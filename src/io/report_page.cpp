@@ -102,6 +102,17 @@ std::string several_of(std::string_view role) {
   return text + (role == "glass" ? "" : "s");
 }
 
+/// Blind pins are shorter than the stiles are thick that they are driven in to.
+bool has_blind_pins(const Assembly& wood) {
+  const auto of_role = [&](std::string_view role) {
+    return std::find_if(wood.pieces.begin(), wood.pieces.end(),
+                        [&](const Piece& piece) { return piece.role == role; });
+  };
+  const auto pin = of_role("pin");
+  const auto stile = of_role("stile");
+  return pin != wood.pieces.end() && stile != wood.pieces.end() && pin->blank[0] < stile->blank[2];
+}
+
 /// Why some pieces are sawn longer than they stay.
 std::string saw_text(const ItemReport& report) {
   std::string reasons;
@@ -115,7 +126,8 @@ std::string saw_text(const ItemReport& report) {
       "with a horn at each end, sawn off after glue-up");
   add([](std::string_view part) { return part == "rail"; },
       "rails with wood at the ends of their tenons, planed off after glue-up");
-  add([](std::string_view part) { return part == "pin"; }, "pins with taper and waste");
+  add([](std::string_view part) { return part == "pin"; },
+      has_blind_pins(report.wood) ? "pins with what is struck" : "pins with taper and waste");
   if (reasons.empty()) return {};
   return "  " + wrapped("saw to: " + reasons, kPageWidth, 2) + "\n";
 }

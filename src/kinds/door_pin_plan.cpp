@@ -71,16 +71,20 @@ std::vector<Length> middles_in(const DoorLedger& ledger, const Strip& tenon, Len
   return middles;
 }
 
+/// The holes must lie in the flat of the tenon, clear of edges that are `rounded` so far in.
 void refuse_narrow_tenon(DoorLedger& ledger, const PinDesign& pins, const Strip& tenon,
-                         const std::vector<Length>& middles, const std::string& name) {
-  const Length radius = floor_half(pins.diameter);
+                         Length rounded, const std::vector<Length>& middles,
+                         const std::string& name) {
+  const Length radius = floor_half(pins.diameter) + rounded;
   const bool apart = middles.size() < 2 || middles[1] - middles[0] > pins.diameter;
   if (apart && middles.front() - radius > tenon.low && middles.back() + radius < tenon.high) return;
   ledger.problem(
       {"pin.number", "pin.diameter", "pin"},
-      fmt::format("the {}'s tenon of {} is too narrow for {} of {}; make it less", name,
-                  ledger.say(tenon.high - tenon.low), middles.size() == 1 ? "a pin" : "two pins",
-                  ledger.say(pins.diameter)));
+      fmt::format(
+          "the {}'s tenon of {}{} is too narrow for {} of {}; make it less", name,
+          ledger.say(tenon.high - tenon.low),
+          rounded > Length() ? fmt::format(", its edges rounded to {},", ledger.say(rounded)) : "",
+          middles.size() == 1 ? "a pin" : "two pins", ledger.say(pins.diameter)));
 }
 
 /// The holes must lie in the tenon, and in the cheeks.
@@ -122,10 +126,26 @@ void refuse_depth(DoorLedger& ledger, const DoorPlan& plan, const PinDesign& pin
                                ledger.say(*pins.depth), ledger.say(back)));
 }
 
-/// How far a longer shoulder stands on past the one that pins are told from.
+bool has_twins(const DoorPlan& plan) {
+  return std::any_of(plan.rail_mortises.begin(), plan.rail_mortises.end(),
+                     [](const MortiseDesign& it) { return it.twin_from_face.has_value(); });
+}
+
+/// How far a longer shoulder stands on past the one that pins are told from; of twins, how deep the
+/// groove runs in the wood between them, which pins go through too.
 Length longer_shoulder(const DoorPlan& plan) {
-  if (plan.edge.rebated()) return plan.groove.depth;
+  if (plan.edge.rebated() || has_twins(plan)) return plan.groove.depth;
   return plan.edge.kind == EdgeKind::coped ? plan.edge.width : Length();
+}
+
+/// Why pins stand where they do; `two`: there is room for two pins' thickness.
+std::string place_of_pins(const DoorPlan& plan, bool two) {
+  const std::string from = has_twins(plan) ? " from the groove between the twins"
+                           : longer_shoulder(plan) > Length()
+                               ? " from the shoulder that stands on past it"
+                               : "";
+  return two ? "two pins" + from + " (trade practice)"
+             : "in the middle of the tenon, less than two pins" + from;
 }
 
 PinDesign settle_sizes(DoorLedger& ledger, const DoorPlan& plan) {
@@ -136,11 +156,8 @@ PinDesign settle_sizes(DoorLedger& ledger, const DoorPlan& plan) {
   const Length middle = floor_multiple(floor_half(plan.join.rail_depth), ledger.defaults.whole);
   const Length longer = longer_shoulder(plan);
   const Length two = pins.diameter * 2 + longer;
-  pins.from_shoulder = ledger.take(
-      "pin.from_shoulder", std::min(two, middle),
-      two > middle         ? "in the middle of the tenon, less than two pins"
-      : longer == Length() ? "two pins (trade practice)"
-                           : "two pins from the shoulder that stands on past it (trade practice)");
+  pins.from_shoulder =
+      ledger.take("pin.from_shoulder", std::min(two, middle), place_of_pins(plan, two <= middle));
   pins.draw = ledger.take("pin.offset", usual_draw(ledger, pins.diameter),
                           is_softwood(ledger) ? "usual in softwood, at most a quarter of the pin"
                                               : "usual in hardwood, at most a quarter of the pin");
@@ -183,7 +200,8 @@ void settle_pins(DoorLedger& ledger, DoorPlan& plan) {
     PinDesign& its = plan.rail_pins[i] = pins;
     for (const Strip& tenon : plan.rail_tenons[i].layout.tenons) {
       const std::vector<Length> middles = middles_in(ledger, tenon, pins.diameter);
-      refuse_narrow_tenon(ledger, pins, tenon, middles, plan.frame.rails[i].name);
+      refuse_narrow_tenon(ledger, pins, tenon, tenon_edge_radius(plan.rail_tenons[i], mortise),
+                          middles, plan.frame.rails[i].name);
       its.middles.insert(its.middles.end(), middles.begin(), middles.end());
     }
   }

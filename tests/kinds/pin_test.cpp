@@ -170,6 +170,37 @@ TEST_CASE("The wood that pins leave is measured") {
         "pin-beside caution");
 }
 
+TEST_CASE("Where a hole runs into a groove there is no wood, not less than none") {
+  // 10 from the shoulder, between twins, where the groove is 12 deep.
+  const Assembly leaf = wood(pinned(R"("diameter": 6, "from_shoulder": 10)", R"("joint": "twin")"));
+  CHECK(not_ok(leaf).find("pin-cheek fail") != std::string::npos);
+  for (const std::string_view check : {"pin-cheek", "pin-wall", "pin-shear", "pin-beside"}) {
+    INFO(check);
+    CHECK(least(leaf, check) >= Length());
+  }
+}
+
+TEST_CASE("Pins of twin tenons stand two pins from the groove that runs between the twins") {
+  // 12 of groove and two pins of 6.
+  CHECK(assumed(work(pinned(R"("diameter": 6)", R"("joint": "twin")")), "pin.from_shoulder") ==
+        std::vector{mm(24)});
+  const auto pins_not_ok = [](const std::string& spec, Unit unit = Unit::mm) {
+    return not_ok(wood(spec), unit).find("pin") != std::string::npos;
+  };
+  CHECK_FALSE(pins_not_ok(pinned(R"("diameter": 6)", R"("joint": "twin")")));
+  CHECK_FALSE(pins_not_ok(cabinet_mm(R"("thickness": 25, "joint": "twin", "pin": {})")));
+  CHECK_FALSE(pins_not_ok(cabinet_in(R"("thickness": 1, "joint": "twin", "pin": {})"), Unit::inch));
+}
+
+TEST_CASE("A pin's hole in the rounded edge of its tenon is refused") {
+  const std::string round = R"("mortise": {"ends": "tenon-rounded"})";
+  // Of the 55 of the top rail's tenon 7.5 are round at each edge (a mortise of 15): 40 are flat.
+  CHECK(not_ok(wood(pinned(R"("diameter": 30, "from_shoulder": 33)", round))).find("shared-wood") ==
+        std::string::npos);
+  CHECK(refusal(pinned(R"("diameter": 42, "from_shoulder": 33)", round)).find("/pin/diameter: ") ==
+        0);
+}
+
 TEST_CASE("A lock let in to a pin is a clash") {
   // A spindle's hole through the top rail's pin: its middle at 1994 above the foot, 80 from the
   // edge.
