@@ -349,9 +349,9 @@ JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& rec
     measure_ends(found, ends, receives, axes);
     measure_along(found, joint, inside, ends, receives, axes);
   } else {
-    // Of a tenon beyond its haunches; of a panel, which may have swollen past its groove, well
-    // inside of it.
-    const Length most_of_it = found.reach - floor_divide(found.reach, joint.tenon ? 4 : 2);
+    // Of a tenon near its end, beyond its haunches and what is worked along the edge; of a panel,
+    // which may have swollen past its groove, well inside of it.
+    const Length most_of_it = found.reach - floor_divide(found.reach, joint.tenon ? 16 : 2);
     measure_middles(found, clipped(inside, slice_at(enters.blank, receives, in, most_of_it)), ends,
                     receives, axes);
   }

@@ -159,8 +159,12 @@ void check_pin(Bench& bench, std::size_t number) {
   if (!pin) return report(bench, kDraw, parts, number, {}, {});
   const Length diameter = pin->cheeks.layers.front().extent(0);
   const Length further = pin->cheeks.middle(pin->in.axis) - pin->tenon.middle(pin->in.axis);
+  // Past half of the pin, holes that overlap by less do not let it through.
+  const Length half = floor_half(diameter);
+  const std::optional<Length> designed =
+      *joint.design.draw <= half ? joint.design.draw : std::nullopt;
   report(bench, kDraw, parts, number, pin->in.upwards ? further : -further,
-         Bounds{joint.design.draw, joint.design.draw, {}, floor_divide(diameter, 3)});
+         Bounds{designed, designed.value_or(half), {}, floor_divide(diameter, 3)});
   check_tenon_wood(bench, *pin, diameter);
   check_cheek_wood(bench, *pin, diameter);
 }

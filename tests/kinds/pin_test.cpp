@@ -117,6 +117,14 @@ TEST_CASE("Softwood gives more draw, a cabinet less; never over a quarter of the
   CHECK(draw(cabinet_in(R"("pin": {})"), Unit::inch) == inch(0, 1, 32));
 }
 
+TEST_CASE("A draw over half of the pin fails: no pin goes through") {
+  const auto judged = [](std::string_view offset) {
+    return not_ok(wood(house_mm(R"("pin": {"offset": )" + std::string(offset) + "}")));
+  };
+  CHECK(judged("5").find("pin-draw fail") == std::string::npos);
+  CHECK(judged("5.5").find("pin-draw fail") != std::string::npos);
+}
+
 TEST_CASE("1/8 in of draw with a pin of 3/8 in, as Fairham draws it, is the most") {
   const auto judged = [](std::string_view offset) {
     return not_ok(wood(house_in(R"("rail_widths": [4, 9], "pin": {"diameter": "3/8", "offset": )" +
