@@ -149,45 +149,58 @@ void DoorLedger::add_lever(const std::string& key, Length value, Change change, 
       {written, std::move(what), value, step, zero_allowed ? Length() : Length::from_steps(1)});
 }
 
-DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
-  const auto of = [](bool stated_here, bool by_shop) {
-    return !stated_here ? Source::nobody : by_shop ? Source::shop : Source::spec;
+namespace {
+
+using Source = DoorLedger::Source;
+
+Source source(bool stated_here, bool by_shop) {
+  return !stated_here ? Source::nobody : by_shop ? Source::shop : Source::spec;
+}
+
+/// Of a key whose value is a word; nothing of others.
+std::optional<Source> source_of_word(const DoorSpec& spec, std::string_view key) {
+  const auto of = [](const auto& chosen) {
+    return source(chosen.word.has_value(), chosen.by_shop);
   };
-  if (key.starts_with("rail_widths")) return of(!spec.rails.rails.empty(), spec.rails.by_shop);
-  if (key == "edge.profile") return of(spec.moulding.word.has_value(), spec.moulding.by_shop);
-  if (key == "edge.faces")
-    return of(spec.moulded_faces.word.has_value(), spec.moulded_faces.by_shop);
-  if (key == "edge.kind") return of(spec.edge.word.has_value(), spec.edge.by_shop);
-  if (key == "panels") return of(spec.panels.index() != 0, spec.panels_by_shop);
-  if (key.starts_with("joint")) {
-    Source joints = Source::nobody;
-    for (const auto& chosen : spec.joints)
-      joints = std::max(joints, of(chosen.word.has_value(), chosen.by_shop));
-    return joints;
-  }
-  if (key == "arch.at") return of(spec.arch_at.word.has_value(), spec.arch_at.by_shop);
-  if (key == "arch.shape") return of(spec.arch_shape.word.has_value(), spec.arch_shape.by_shop);
-  if (key == "mortise.ends") return of(spec.ends.word.has_value(), spec.ends.by_shop);
-  if (key == "pin") return of(spec.of_pins, false);
-  if (key == "pin.at") return of(spec.pin_at.word.has_value(), spec.pin_at.by_shop);
-  if (key == "pin.number") return of(spec.pins_each.has_value(), spec.pins_each_by_shop);
-  if (key == "panel.kind") return of(spec.kind.word.has_value(), spec.kind.by_shop);
-  if (key == "panel.material") return of(!spec.material.empty(), spec.kind.by_shop);
-  if (key == "panel.raised") return of(spec.raised.word.has_value(), spec.raised.by_shop);
-  if (key == "panel.flush") return of(spec.flush.word.has_value(), spec.flush.by_shop);
-  if (key == "panel.rebate") return of(spec.rebate.word.has_value(), spec.rebate.by_shop);
-  if (key == "panel.raise.profile") return of(spec.profile.word.has_value(), spec.profile.by_shop);
-  if (key == "panel.held") return of(spec.held.word.has_value(), spec.held.by_shop);
-  if (key == "hinges.number") return of(spec.hinges.has_value(), spec.hinges_by_shop);
+  if (key == "edge.profile") return of(spec.moulding);
+  if (key == "edge.faces") return of(spec.moulded_faces);
+  if (key == "edge.kind") return of(spec.edge);
+  if (key == "arch.at") return of(spec.arch_at);
+  if (key == "arch.shape") return of(spec.arch_shape);
+  if (key == "mortise.ends") return of(spec.ends);
+  if (key == "pin.at") return of(spec.pin_at);
+  if (key == "panel.kind") return of(spec.kind);
+  if (key == "panel.raised") return of(spec.raised);
+  if (key == "panel.flush") return of(spec.flush);
+  if (key == "panel.rebate") return of(spec.rebate);
+  if (key == "panel.raise.profile") return of(spec.profile);
+  if (key == "panel.held") return of(spec.held);
+  if (!key.starts_with("joint")) return {};
+  Source joints = Source::nobody;
+  for (const auto& chosen : spec.joints)
+    joints = std::max(joints, of(chosen));
+  return joints;
+}
+
+}  // namespace
+
+DoorLedger::Source DoorLedger::source_of(std::string_view key) const {
+  if (const auto word = source_of_word(spec, key)) return *word;
+  if (key.starts_with("rail_widths")) return source(!spec.rails.rails.empty(), spec.rails.by_shop);
+  if (key == "panels") return source(spec.panels.index() != 0, spec.panels_by_shop);
+  if (key == "pin") return source(spec.of_pins, false);
+  if (key == "pin.number") return source(spec.pins_each.has_value(), spec.pins_each_by_shop);
+  if (key == "panel.material") return source(!spec.material.empty(), spec.kind.by_shop);
+  if (key == "hinges.number") return source(spec.hinges.has_value(), spec.hinges_by_shop);
   if (key.starts_with("hinges.at"))
-    return of(!spec.hinge_places.empty(), spec.hinge_places_by_shop);
-  Source source = Source::nobody;
+    return source(!spec.hinge_places.empty(), spec.hinge_places_by_shop);
+  Source widest = Source::nobody;
   for (const SizeKey& size : door_size_keys()) {
     if (size.key != key && !size.key.starts_with(std::string(key) + ".")) continue;
     const Stated& its = spec.*size.size;
-    source = std::max(source, of(its.size.has_value(), its.by_shop));
+    widest = std::max(widest, source(its.size.has_value(), its.by_shop));
   }
-  return source;
+  return widest;
 }
 
 void DoorLedger::problem(const std::vector<std::string>& keys, std::string message) {

@@ -78,8 +78,10 @@ class DoorLedger {
   /// "usual for a house door"
   std::string usual() const;
 
- private:
+  /// Who stated a value.
   enum class Source { nobody, shop, spec };
+
+ private:
   Source source_of(std::string_view key) const;
   /// The key as the spec has it: of a tier's panels, where it is not one of all panels'.
   std::string key_here(std::string_view key) const;

@@ -985,6 +985,10 @@ DoorReading read_door_spec(const Value& document, Reader reader, std::optional<U
 namespace {
 
 void take_words(DoorSpec& spec, const DoorSpec& shop) {
+  if (shop.edge.word) take_over(spec.edge, shop.edge, !spec.edge.word);
+  if (shop.moulding.word) take_over(spec.moulding, shop.moulding, !spec.moulding.word);
+  if (shop.moulded_faces.word)
+    take_over(spec.moulded_faces, shop.moulded_faces, !spec.moulded_faces.word);
   if (shop.ends.word) take_over(spec.ends, shop.ends, !spec.ends.word);
   if (shop.pin_at.word) take_over(spec.pin_at, shop.pin_at, !spec.pin_at.word);
   if (shop.arch_shape.word) take_over(spec.arch_shape, shop.arch_shape, !spec.arch_shape.word);
@@ -992,6 +996,24 @@ void take_words(DoorSpec& spec, const DoorSpec& shop) {
   if (shop.meets.word) take_over(spec.meets, shop.meets, !spec.meets.word);
   if (shop.active.word) take_over(spec.active, shop.active, !spec.active.word);
   if (shop.hangs.word) take_over(spec.hangs, shop.hangs, !spec.hangs.word);
+}
+
+void take_fittings(DoorSpec& spec, const DoorSpec& shop) {
+  if (shop.hinges && !spec.hinges) {
+    spec.hinges = shop.hinges;
+    spec.hinges_by_shop = true;
+  }
+  spec.of_hinges = spec.of_hinges || shop.of_hinges;
+  spec.of_lock = spec.of_lock || shop.of_lock;
+  spec.of_bored_lock = spec.of_bored_lock || shop.of_bored_lock;
+  if (spec.hinge_places.empty() && !shop.hinge_places.empty()) {
+    spec.hinge_places = shop.hinge_places;
+    spec.hinge_places_by_shop = true;
+  }
+  if (spec.fittings.each.empty() && !shop.fittings.each.empty()) {
+    spec.fittings = shop.fittings;
+    spec.fittings.by_shop = true;
+  }
 }
 
 /// What a shop says of edges of one kind is not of another's.
@@ -1011,10 +1033,6 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
     if (shops.size) take_over(spec.*key.size, shops, !(spec.*key.size).size);
   }
   if (!shop.rails.rails.empty()) take_over(spec.rails, shop.rails, spec.rails.rails.empty());
-  if (shop.edge.word) take_over(spec.edge, shop.edge, !spec.edge.word);
-  if (shop.moulding.word) take_over(spec.moulding, shop.moulding, !spec.moulding.word);
-  if (shop.moulded_faces.word)
-    take_over(spec.moulded_faces, shop.moulded_faces, !spec.moulded_faces.word);
   fill_panel(spec, by_shop(shop));
   for (std::size_t place = 0; place < spec.joints.size(); ++place)
     if (shop.joints[place].word)
@@ -1024,21 +1042,7 @@ void overlay(DoorSpec& spec, const DoorSpec& shop) {
     spec.pins_each = shop.pins_each;
     spec.pins_each_by_shop = true;
   }
-  if (shop.hinges && !spec.hinges) {
-    spec.hinges = shop.hinges;
-    spec.hinges_by_shop = true;
-  }
-  spec.of_hinges = spec.of_hinges || shop.of_hinges;
-  spec.of_lock = spec.of_lock || shop.of_lock;
-  spec.of_bored_lock = spec.of_bored_lock || shop.of_bored_lock;
-  if (spec.hinge_places.empty() && !shop.hinge_places.empty()) {
-    spec.hinge_places = shop.hinge_places;
-    spec.hinge_places_by_shop = true;
-  }
-  if (spec.fittings.each.empty() && !shop.fittings.each.empty()) {
-    spec.fittings = shop.fittings;
-    spec.fittings.by_shop = true;
-  }
+  take_fittings(spec, shop);
   if (spec.panels.index() == 0 && shop.panels.index() != 0) {
     spec.panels = shop.panels;
     spec.panels_by_shop = true;
