@@ -6,10 +6,8 @@ Triple sawn_sizes(const Piece& piece) {
   Triple sizes = piece.blank;
   for (const Feature& feature : piece.features) {
     if (feature.kind != "skew") continue;
-    for (const NamedSize& size : feature.sizes) {
-      if (size.name == "length") sizes[0] = size.size;
-      if (size.name == "width") sizes[1] = size.size;
-    }
+    sizes[0] = size_of(feature, "length").value_or(sizes[0]);
+    sizes[1] = size_of(feature, "width").value_or(sizes[1]);
   }
   return sizes;
 }

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <utility>
 
+#include "own_axes.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -64,12 +65,8 @@ std::vector<Point> clipped(const std::vector<Point>& line, double from, double t
 
 /// Corners of the leaf's x and y, in a piece's own axes.
 std::vector<Corner> own_corners(std::vector<Corner> line, const Piece& piece) {
-  const bool upright = piece.place.axes[0] == Axis::y;
-  for (Corner& corner : line) {
-    const Length x = corner.u - piece.place.origin[0];
-    const Length y = corner.v - piece.place.origin[1];
-    corner = upright ? Corner{y, x} : Corner{x, y};
-  }
+  for (Corner& corner : line)
+    corner = in_own_axes(corner, piece.place);
   return line;
 }
 

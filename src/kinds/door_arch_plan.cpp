@@ -20,7 +20,7 @@ Length rise_of(DoorLedger& ledger, const Arch& arch) {
   const Stated& stated = ledger.stated("arch.rise");
   const ArchShape shape = ledger.spec.arch_shape.word.value_or(ArchShape::segmental);
   if (shape == ArchShape::semicircular) {
-    if (stated.size && !stated.by_shop)
+    if (stated.by_spec())
       ledger.problem({"arch.rise"},
                      "a semicircle rises by half its span; take it out, or the shape");
     return floor_half(arch.span);
@@ -132,10 +132,8 @@ void settle_even_rail(DoorLedger& ledger, FramePlan& frame, Length crown_width) 
 /// A shop says how arches are made, but for their rise not that there are any.
 bool asks_for_arch(const DoorLedger& ledger) {
   const DoorSpec& spec = ledger.spec;
-  const Stated& tolerance = ledger.stated("arch.tolerance");
-  return ledger.stated("arch.rise").size || (tolerance.size && !tolerance.by_shop) ||
-         (spec.arch_shape.word && !spec.arch_shape.by_shop) ||
-         (spec.arch_at.word && !spec.arch_at.by_shop);
+  return ledger.stated("arch.rise").size || ledger.stated("arch.tolerance").by_spec() ||
+         spec.arch_shape.by_spec() || spec.arch_at.by_spec();
 }
 
 }  // namespace

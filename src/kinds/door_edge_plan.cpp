@@ -11,7 +11,7 @@ namespace {
 void refuse_of_groove(DoorLedger& ledger, Stated DoorSpec::*size, const std::string& key,
                       std::string_view instead) {
   Stated& stated = ledger.spec.*size;
-  if (stated.size && !stated.by_shop)
+  if (stated.by_spec())
     ledger.problem({key}, fmt::format("a rebated frame has no groove; {}", instead));
   else
     stated = {};
@@ -27,9 +27,9 @@ void refuse_what_is_of_grooves(DoorLedger& ledger) {
 
 bool states_itself(const DoorLedger& ledger, const std::string& key) {
   const DoorSpec& spec = ledger.spec;
-  if (key == "edge.profile") return spec.moulding.word && !spec.moulding.by_shop;
-  if (key == "edge.faces") return spec.moulded_faces.word && !spec.moulded_faces.by_shop;
-  return ledger.stated(key).size && !ledger.stated(key).by_shop;
+  if (key == "edge.profile") return spec.moulding.by_spec();
+  if (key == "edge.faces") return spec.moulded_faces.by_spec();
+  return ledger.stated(key).by_spec();
 }
 
 /// Keys of `edge` that a kind does not have.

@@ -143,10 +143,9 @@ void demand_placed_on_leaf(DoorLedger& ledger, const DoorPlan& plan, Length leng
 /// What the spec says besides of hinges that it places one by one; of the shop's it makes nothing.
 void demand_one_way_of_placing(DoorLedger& ledger) {
   const DoorSpec& spec = ledger.spec;
-  const auto spec_says = [](const Stated& its) { return its.size && !its.by_shop; };
   for (const auto& [key, its] : {std::pair("hinges.from_top", &spec.hinge_from_top),
                                  std::pair("hinges.from_foot", &spec.hinge_from_foot)})
-    if (spec_says(*its) && !spec.hinge_places_by_shop)
+    if (its->by_spec() && !spec.hinge_places_by_shop)
       ledger.problem({key}, "places hinges that \"at\" places one by one; keep one of the two");
   const auto places = std::ssize(spec.hinge_places);
   if (spec.hinges && !spec.hinges_by_shop && *spec.hinges != places)
@@ -193,10 +192,9 @@ void settle_hinges(DoorLedger& ledger, DoorPlan& plan) {
   demand_narrow_hinges(ledger, plan, hinges);
   // The spec's own number or ends overrule places of the shop's.
   const DoorSpec& spec = ledger.spec;
-  const auto spec_says = [](const Stated& its) { return its.size && !its.by_shop; };
   const bool overruled = spec.hinge_places_by_shop &&
-                         ((spec.hinges && !spec.hinges_by_shop) || spec_says(spec.hinge_from_top) ||
-                          spec_says(spec.hinge_from_foot));
+                         ((spec.hinges && !spec.hinges_by_shop) || spec.hinge_from_top.by_spec() ||
+                          spec.hinge_from_foot.by_spec());
   if (spec.hinge_places.empty() || overruled)
     share_hinges_out(ledger, plan, hinges);
   else
@@ -345,8 +343,7 @@ bool hangs_left(DoorLedger& ledger, const FramePlan& frame) {
   const Chosen<Side>& hangs = ledger.spec.hangs;
   if (!frame.pair)
     return ledger.choose(hangs, "hangs", Side::left, {"left", "right"}) == Side::left;
-  if (hangs.word && !hangs.by_shop)
-    ledger.problem({"hangs"}, "a pair hangs at both sides; take it out");
+  if (hangs.by_spec()) ledger.problem({"hangs"}, "a pair hangs at both sides; take it out");
   return !frame.pair->is_right;
 }
 

@@ -63,7 +63,7 @@ void settle_horn(DoorLedger& ledger, FramePlan& frame) {
   const auto& corner = ledger.spec.joints[static_cast<std::size_t>(JointPlace::corner)];
   Stated& stated = ledger.spec.horn;
   if (corner.word == JointWord::mitre) {
-    if (stated.size && !stated.by_shop && *stated.size > Length())
+    if (stated.by_spec() && *stated.size > Length())
       ledger.problem({"horn", "joint"}, "mitred stiles have no horns; take it out, or say 0");
     return;
   }

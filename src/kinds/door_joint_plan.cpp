@@ -44,7 +44,7 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
                               {"spline.wall", JointWord::mitre}};
   for (const auto& [key, joint] : kOwned) {
     const Stated& its = ledger.stated(key);
-    if (its.size && !its.by_shop && !plan.has(joint))
+    if (its.by_spec() && !plan.has(joint))
       ledger.problem({std::string(key)},
                      fmt::format("there are no such joints here; say \"joint\": \"{}\", or take "
                                  "it out",
@@ -57,7 +57,7 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
                    "out");
   for (const std::string_view key : {"mortise.width", "mortise.from_face", "tenon.thickness"}) {
     const Stated& its = ledger.stated(key);
-    if (its.size && !its.by_shop && !plan.join.single_mortises && plan.has(JointWord::twin))
+    if (its.by_spec() && !plan.join.single_mortises && plan.has(JointWord::twin))
       ledger.problem({std::string(key)},
                      "is of single tenons, and all here are twins; give twin.width, twin.between "
                      "or twin.from_face");

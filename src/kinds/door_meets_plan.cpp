@@ -27,10 +27,6 @@ bool any_lap(const DoorLedger& ledger) {
                      [&](const char* key) { return ledger.stated(key).size.has_value(); });
 }
 
-bool own(const Stated& its) {
-  return its.size && !its.by_shop;
-}
-
 void settle_clearance(DoorLedger& ledger, Opening& opening) {
   ledger.settle_group("clearance", ledger.defaults.clearance,
                       {{"clearance.left", &opening.left},
@@ -43,7 +39,7 @@ void settle_clearance(DoorLedger& ledger, Opening& opening) {
 void refuse(DoorLedger& ledger, std::string_view group, std::string_view why) {
   const std::string before = std::string(group) + ".";
   for (const SizeKey& size : door_size_keys())
-    if ((size.key == group || size.key.starts_with(before)) && own(ledger.stated(size.key)))
+    if ((size.key == group || size.key.starts_with(before)) && ledger.stated(size.key).by_spec())
       ledger.problem({std::string(group)}, std::string(why) + ", or take it out");
 }
 

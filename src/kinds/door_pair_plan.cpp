@@ -19,7 +19,7 @@ std::optional<std::string> own(const DoorLedger& ledger,
 
 void refuse_meeting_of_one(DoorLedger& ledger) {
   auto key = own(ledger, {"meeting_clearance", "meeting_lap", "meeting_rest"});
-  if (!key && ledger.spec.active.word && !ledger.spec.active.by_shop) key = "active";
+  if (!key && ledger.spec.active.by_spec()) key = "active";
   if (key) ledger.problem({*key}, "one leaf meets no other; give \"leaves\": 2, or take it out");
 }
 

@@ -114,7 +114,6 @@ class DoorSetter {
                                 : plough(wood_, piece, edge, plan_.groove, stretch);
   }
 
-  std::size_t add_piece(std::string name, std::string_view role, Triple blank, Place place);
   void add_stiles();
   void rebate_meeting_stile(const PairPlan& pair);
   void rebate_for_lip();
@@ -169,22 +168,15 @@ class DoorSetter {
   std::deque<TenonDesign> rail_ends_;  // left and right of each rail, from the top
 };
 
-std::size_t DoorSetter::add_piece(std::string name, std::string_view role, Triple blank,
-                                  Place place) {
-  const std::size_t number = wood_.pieces.size();
-  wood_.pieces.push_back({piece_mark(number), std::move(name), role, blank, place, {}, {}});
-  return number;
-}
-
 void DoorSetter::add_stiles() {
   const Length none;
   const Length thickness = plan_.frame.thickness;
-  const std::size_t left =
-      add_piece("left stile", "stile", {stile_length(false), plan_.frame.stile_left, thickness},
-                {{none, none, none}, kUpright});
-  const std::size_t right =
-      add_piece("right stile", "stile", {stile_length(true), plan_.frame.stile_right, thickness},
-                {{plan_.frame.width - plan_.frame.stile_right, none, none}, kUpright});
+  const std::size_t left = add_piece(wood_, "left stile", "stile",
+                                     {stile_length(false), plan_.frame.stile_left, thickness},
+                                     {{none, none, none}, kUpright});
+  const std::size_t right = add_piece(
+      wood_, "right stile", "stile", {stile_length(true), plan_.frame.stile_right, thickness},
+      {{plan_.frame.width - plan_.frame.stile_right, none, none}, kUpright});
   wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.frame.horn;
   stiles_.low = work_edge(left, Edge::high, stile_stretch());
   stiles_.high = work_edge(right, Edge::low, stile_stretch());
@@ -214,7 +206,7 @@ void DoorSetter::add_rails() {
     const RailPlan& rail = plan_.frame.rails[i];
     const Length length = left_reach(i) + inside_width() + right_reach(i);
     const std::size_t piece =
-        add_piece(rail.name, "rail", {length, rail.width, plan_.frame.thickness},
+        add_piece(wood_, rail.name, "rail", {length, rail.width, plan_.frame.thickness},
                   {{plan_.frame.stile_left - left_reach(i), rail.low, Length()}, kLevel});
     if (plan_.rail_mortises[i].through) wood_.pieces[piece].horn = plan_.join.over;
     Grooves grooves;
@@ -256,7 +248,7 @@ void DoorSetter::add_muntins() {
     muntins_.emplace_back();
     for (std::size_t n = 0; n + 1 < tier.sights.size(); ++n) {
       const std::size_t piece =
-          add_piece(numbered("muntin", n, tier.sights.size() - 1, i), "muntin",
+          add_piece(wood_, numbered("muntin", n, tier.sights.size() - 1, i), "muntin",
                     {length, plan_.frame.muntin_width, plan_.frame.thickness},
                     {{tier.sights[n].high, tier.height.low - depth, Length()}, kUpright});
       const GrooveRef low = work_edge(piece, Edge::low);
@@ -486,7 +478,7 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Length face = plan_.groove.from_face + before_tongue - front;
   const Place place{{wide.low - beyond_x, high.low - beyond_y, face}, upright ? kUpright : kLevel};
   const std::size_t piece = add_piece(
-      numbered("panel", number, plan_.frame.tiers[tier].sights.size(), tier), "panel",
+      wood_, numbered("panel", number, plan_.frame.tiers[tier].sights.size(), tier), "panel",
       upright ? Triple{height, width, panel.thickness} : Triple{width, height, panel.thickness},
       place);
   Piece& its = wood_.pieces[piece];

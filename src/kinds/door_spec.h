@@ -28,6 +28,9 @@ namespace haunch {
 struct Stated {
   std::optional<Length> size;
   bool by_shop = false;
+
+  /// Whether the spec says it itself.
+  bool by_spec() const { return size && !by_shop; }
 };
 
 /// Which line of a rail its height gives.
@@ -87,6 +90,9 @@ template <typename Word>
 struct Chosen {
   std::optional<Word> word;
   bool by_shop = false;
+
+  /// Whether the spec says it itself.
+  bool by_spec() const { return word && !by_shop; }
 };
 
 /// What is said of panels: of all of them, or of those in one tier.

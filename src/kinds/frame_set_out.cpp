@@ -66,7 +66,6 @@ class FrameSetter {
   bool tenoned() const { return plan_.head_joint == HeadJoint::tenoned; }
   Length right_jamb() const { return plan_.width - plan_.jamb_thickness; }
 
-  std::size_t add_piece(std::string name, std::string_view role, Triple blank, Place place);
   void add_jambs();
   void add_head();
   void add_transom();
@@ -86,25 +85,18 @@ class FrameSetter {
   std::optional<std::size_t> transom_;
 };
 
-std::size_t FrameSetter::add_piece(std::string name, std::string_view role, Triple blank,
-                                   Place place) {
-  const std::size_t number = wood_.pieces.size();
-  wood_.pieces.push_back({piece_mark(number), std::move(name), role, blank, place, {}, {}});
-  return number;
-}
-
 void FrameSetter::add_jambs() {
   const Length low = plan_.sill ? *plan_.sill - plan_.tenon.depth : Length();
   const Length high = tenoned() ? plan_.head_low() + plan_.tenon.depth : plan_.height;
   const Triple blank{high - low, plan_.jamb_width, plan_.jamb_thickness};
-  add_piece("left jamb", "jamb", blank, {{Length(), low, Length()}, kUpright});
-  add_piece("right jamb", "jamb", blank, {{right_jamb(), low, Length()}, kUpright});
+  add_piece(wood_, "left jamb", "jamb", blank, {{Length(), low, Length()}, kUpright});
+  add_piece(wood_, "right jamb", "jamb", blank, {{right_jamb(), low, Length()}, kUpright});
 }
 
 /// A piece between the jambs that is let into both.
 std::size_t FrameSetter::add_let_in(std::string_view role, Length low, Length thickness) {
   const Length depth = plan_.housing_depth;
-  return add_piece(std::string(role), role,
+  return add_piece(wood_, std::string(role), role,
                    {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
                    {{plan_.jamb_thickness - depth, low, Length()}, kLevel});
 }
@@ -112,7 +104,7 @@ std::size_t FrameSetter::add_let_in(std::string_view role, Length low, Length th
 void FrameSetter::add_head() {
   const HousingDesign housing{plan_.housing_depth, plan_.fit_allowance};
   if (tenoned()) {
-    head_ = add_piece("head", "head", {plan_.width, plan_.jamb_width, plan_.head_thickness},
+    head_ = add_piece(wood_, "head", "head", {plan_.width, plan_.jamb_width, plan_.head_thickness},
                       {{Length(), plan_.head_low(), Length()}, kLevel});
     wood_.pieces[head_].horn = plan_.horn;
     for (const std::size_t jamb : {kLeftJamb, kRightJamb})
@@ -140,7 +132,7 @@ void FrameSetter::add_transom() {
     return;
   }
   const Length depth = plan_.tenon.depth;
-  transom_ = add_piece("transom", "transom",
+  transom_ = add_piece(wood_, "transom", "transom",
                        {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
                        {{plan_.jamb_thickness - depth, low, Length()}, kLevel});
   // Behind its rebate the whole transom is tenon: it stands between the jambs, not at their ends.
@@ -150,15 +142,17 @@ void FrameSetter::add_transom() {
 }
 
 void FrameSetter::add_sill() {
-  const std::size_t sill = add_piece("sill", "sill", {plan_.width, plan_.jamb_width, *plan_.sill},
-                                     {{Length(), Length(), Length()}, kLevel});
+  const std::size_t sill =
+      add_piece(wood_, "sill", "sill", {plan_.width, plan_.jamb_width, *plan_.sill},
+                {{Length(), Length(), Length()}, kLevel});
   wood_.pieces[sill].horn = tenoned() ? plan_.horn : Length();
   for (const std::size_t jamb : {kLeftJamb, kRightJamb})
     join_tenon(sill, jamb, {Axis::y, false}, jamb_tenon(jamb), false);
 }
 
 void FrameSetter::add_threshold() {
-  add_piece("threshold", "threshold", {plan_.sight_width(), plan_.jamb_width, *plan_.threshold},
+  add_piece(wood_, "threshold", "threshold",
+            {plan_.sight_width(), plan_.jamb_width, *plan_.threshold},
             {{plan_.jamb_thickness, Length(), Length()}, kLevel});
 }
 
@@ -225,10 +219,10 @@ void FrameSetter::add_stops() {
   const Length high = plan_.lintel_low() - stop.depth;
   const Length left = plan_.jamb_thickness;
   const Triple upright{high - plan_.base(), stop.width, stop.depth};
-  add_piece("left stop", "stop", upright, {{left, plan_.base(), back}, kUpright});
-  add_piece("right stop", "stop", upright,
+  add_piece(wood_, "left stop", "stop", upright, {{left, plan_.base(), back}, kUpright});
+  add_piece(wood_, "right stop", "stop", upright,
             {{right_jamb() - stop.depth, plan_.base(), back}, kUpright});
-  add_piece("head stop", "stop", {plan_.sight_width(), stop.width, stop.depth},
+  add_piece(wood_, "head stop", "stop", {plan_.sight_width(), stop.width, stop.depth},
             {{left, high, back}, kLevel});
 }
 

@@ -25,13 +25,6 @@ std::array<Side, 4> sides_of(const LightSides& sides) {
           Side{"foot bead", sides.foot, {Axis::y, false}}};
 }
 
-std::size_t add_piece(Assembly& assembly, std::string name, std::string_view role,
-                      const Triple& blank, const Place& place) {
-  const std::size_t number = assembly.pieces.size();
-  assembly.pieces.push_back({piece_mark(number), std::move(name), role, blank, place, {}, {}});
-  return number;
-}
-
 void join(Assembly& assembly, std::string_view kind, const Side& side, std::size_t enters,
           const Clearances& design) {
   Joint joint;

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "marks.h"
+#include "own_axes.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -42,13 +43,8 @@ class FrameCorner {
   /// An outline of the corner on a piece, through its thickness from one place to another.
   Prism prism(const std::vector<Spot>& spots, const Piece& piece, Length from, Length to) const {
     Prism prism{2, from, to, {}};
-    const bool upright = piece.place.axes[0] == Axis::y;
-    for (const Spot& spot : spots) {
-      const Corner at = place(spot);
-      const Length x = at.u - piece.place.origin[0];
-      const Length y = at.v - piece.place.origin[1];
-      prism.outline.push_back(upright ? Corner{y, x} : Corner{x, y});
-    }
+    for (const Spot& spot : spots)
+      prism.outline.push_back(in_own_axes(place(spot), piece.place));
     return prism;
   }
 
