@@ -40,12 +40,17 @@ constexpr Rule kLipHead{"lip-head", "of lip over the frame, head", kShows};
 /// The wood of a leaf, and of everything else.
 struct TwoSides {
   Wood leaf, rest;
+  Box room;  // of the leaf, as thick as its stiles: a panel may stand proud of them
 };
 
-TwoSides sides_of(const std::vector<Solid>& solids, const Hanging& hung) {
+TwoSides sides_of(const Assembly& assembly, const std::vector<Solid>& solids, const Hanging& hung) {
   TwoSides sides;
   for (std::size_t number = 0; number < solids.size(); ++number)
     add(hung.has(number) ? sides.leaf : sides.rest, solids[number].wood);
+  const Box stile = room_of(solids[outermost(assembly, hung.first, hung.count, true)].wood);
+  sides.room = room_of(sides.leaf);
+  sides.room.low[2] = stile.low[2];
+  sides.room.high[2] = stile.high[2];
   return sides;
 }
 
@@ -196,7 +201,7 @@ std::optional<Length> room_to(const std::vector<Box>& rest, const Box& leaf, con
 /// within the width that is free.
 Round moved_round_of(const TwoSides& sides) {
   const std::vector<Box> rest = bounds_of(sides.rest);
-  const Box leaf = room_of(sides.leaf);
+  const Box& leaf = sides.room;
   const Box side = window_in(leaf, false, true, true);
   const Box end = window_in(leaf, true, false, true);
   Round round;
@@ -226,7 +231,7 @@ void check_swing(Bench& bench, const Hanging& hung, const TwoSides& sides) {
 }
 
 void check_leaf(Bench& bench, const Hanging& hung) {
-  const TwoSides sides = sides_of(bench.solids, hung);
+  const TwoSides sides = sides_of(bench.assembly, bench.solids, hung);
   const Round round = round_of(sides);
   const auto tell = [&](const Rule& rule, std::optional<Length> found, Length design) {
     report(bench, rule, {hung.first}, {}, found, Bounds{design, design, {}, {}});
@@ -327,7 +332,7 @@ std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece) 
 
 void hang_anew(Assembly& moved) {
   for (Hanging& hung : moved.hung) {
-    const TwoSides sides = sides_of(solids_of(moved), hung);
+    const TwoSides sides = sides_of(moved, solids_of(moved), hung);
     const Round round = moved_round_of(sides);
     const auto& found = hung.hinged_right ? round.right : round.left;
     if (!found) continue;
@@ -335,21 +340,21 @@ void hang_anew(Assembly& moved) {
     const Length by = hung.hinged_right ? -further : further;
     for (std::size_t piece = hung.first; piece < hung.first + hung.count; ++piece)
       moved.pieces[piece].place.origin[0] += by;
-    const Box leaf = room_of(sides.leaf);
+    const Box& leaf = sides.room;
     hung.pin_x = by + (hung.hinged_right ? leaf.high[0] + floor_half(hung.right)
                                          : leaf.low[0] - floor_half(hung.left));
   }
 }
 
 LeafState hung_state(const Bench& bench, const Hanging& hung) {
-  const TwoSides sides = sides_of(bench.solids, hung);
-  const Box leaf = room_of(sides.leaf);
+  const TwoSides sides = sides_of(bench.assembly, bench.solids, hung);
+  const Box& leaf = sides.room;
   return {leaf.extent(0), leaf.extent(1), gaps_of(moved_round_of(sides))};
 }
 
 void check_moved_hanging(Bench& bench) {
   for (const Hanging& hung : bench.assembly.hung) {
-    const TwoSides sides = sides_of(bench.solids, hung);
+    const TwoSides sides = sides_of(bench.assembly, bench.solids, hung);
     const Round round = moved_round_of(sides);
     report_moved_sides(bench, gaps_of(round), hung.first);
     report(bench, kMovedStop, {hung.first}, {}, round.stop, kNotShut);

@@ -25,7 +25,7 @@ Wood wood_of(const Bench& bench, std::size_t first, std::size_t count) {
   return all;
 }
 
-/// Both leaves, or a slice of them.
+/// Wood of both leaves, or a slice of it.
 struct Leaves {
   Wood left, right;
 
@@ -40,25 +40,38 @@ struct Leaves {
   }
 };
 
+/// The stiles that meet. Face and back of a pair are theirs: a panel may stand proud of them.
+struct MeetingStiles {
+  std::size_t left, right;
+  Leaves wood;
+  Length face, back;  // in the thickness
+};
+
+MeetingStiles stiles_of(const Bench& bench, const Meeting& meeting) {
+  const std::size_t left = outermost(bench.assembly, meeting.left, meeting.left_count, true);
+  const std::size_t right = outermost(bench.assembly, meeting.right, meeting.right_count, false);
+  const Leaves wood{bench.solids[left].wood, bench.solids[right].wood};
+  const Box room = room_of(wood.left);
+  return {left, right, wood, room.low[2], room.high[2]};
+}
+
 /// How wide the meeting stile of a leaf is seen, from the edge it meets with to its first edge.
 Length seen_width(const Wood& stile) {
   return stile.empty() ? Length() : room_of(stile).extent(0);
 }
 
-void check_sight(Bench& bench, const Meeting& meeting, Length face) {
-  const std::size_t left = outermost(bench.assembly, meeting.left, meeting.left_count, true);
-  const std::size_t right = outermost(bench.assembly, meeting.right, meeting.right_count, false);
-  const Leaves stiles{bench.solids[left].wood, bench.solids[right].wood};
-  const Leaves front = stiles.slice(face, face + Length::from_steps(1));
+void check_sight(Bench& bench, const MeetingStiles& stiles) {
+  const Leaves front = stiles.wood.slice(stiles.face, stiles.face + Length::from_steps(1));
   const Length a = seen_width(front.left);
   const Length b = seen_width(front.right);
-  report(bench, kSight, {left, right}, {}, std::max(a, b) - std::min(a, b),
+  report(bench, kSight, {stiles.left, stiles.right}, {}, std::max(a, b) - std::min(a, b),
          Bounds{{}, {}, {}, Length()});
 }
 
 void check_meeting(Bench& bench, const Meeting& meeting) {
   const Leaves leaves{wood_of(bench, meeting.left, meeting.left_count),
                       wood_of(bench, meeting.right, meeting.right_count)};
+  const MeetingStiles stiles = stiles_of(bench, meeting);
   const std::vector<std::size_t> parts{meeting.left, meeting.right};
   const Box left = room_of(leaves.left);
   const Box right = room_of(leaves.right);
@@ -70,10 +83,10 @@ void check_meeting(Bench& bench, const Meeting& meeting) {
   };
   // Square edges may be planed off at the back, so that the leaves swing past each other.
   const bool square = meeting.lap == Length();
-  tell_gap(kFront, left.low[2], meeting.gap);
-  tell_gap(kBack, left.high[2] - step, square ? std::nullopt : std::optional(meeting.gap));
-  check_sight(bench, meeting, left.low[2]);
-  if (meeting.lap == Length()) return;
+  tell_gap(kFront, stiles.face, meeting.gap);
+  tell_gap(kBack, stiles.back - step, square ? std::nullopt : std::optional(meeting.gap));
+  check_sight(bench, stiles);
+  if (square) return;
   const Length lap = left.high[0] - right.low[0];
   const Length design = meeting.lap - meeting.gap;
   report(bench, kLap, parts, {}, lap, Bounds{design, design, bench.limits.least_lap, {}});

@@ -84,6 +84,17 @@ TEST_CASE("A stop without play meets the leaf as both dry") {
   CHECK(found(report, "opening-stop", 13).status == Status::ok);
 }
 
+TEST_CASE("A panel proud of a leaf's back goes in between the stops: the stiles' backs meet them") {
+  // The tongue of 14.6 stands 14.7 behind the face, so that the field's back is at 48.7, 4.7 proud.
+  const std::string proud = R"("panel": {"raised": "back", "thickness": 34})";
+  const SeasonReport report = seasons(lining({}, proud));
+  CHECK(finding(work(lining({}, proud)).assembly, "gap-stop").value == mm(1.5));
+  CHECK(about(found(report, "opening-stop", 13).value, 1.5 + 45.5 * 0.01825 - 44 * 0.009));
+  CHECK(about(found(report, "opening-stop", 6).value, 1.5 - 45.5 * 0.0073 + 44 * 0.0036));
+  CHECK(report.leaves.front().at[kHigh].gaps.left ==
+        seasons(lining()).leaves.front().at[kHigh].gaps.left);
+}
+
 TEST_CASE("A leaf that swells into its jamb is found at its wettest, and only there") {
   const SeasonReport report = seasons(lining());
   CHECK(found(report, "opening-right", 13).status == Status::fail);

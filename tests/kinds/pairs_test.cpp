@@ -106,6 +106,24 @@ TEST_CASE("The gap of a pair is measured in the wood, before and behind") {
   CHECK(finding(wood, "meeting-front").value == mm(3));
 }
 
+TEST_CASE("Panels proud of the frame are not where leaves meet") {
+  // 44 thick, the tongue of 14.6 stands 14.7 behind the face: a panel of 40 stands 10.7 proud.
+  for (const std::string raised : {"front", "back", "both"}) {
+    for (const std::string lap : {"0", "13"}) {
+      INFO(raised << ", lap " << lap);
+      const std::string thickness = raised == "both" ? "60" : "40";
+      const Assembly wood = work(pair_mm(R"("meeting_lap": )" + lap + R"(, "panel": {"raised": ")" +
+                                         raised + R"(", "thickness": )" + thickness + "}"))
+                                .assembly;
+      CHECK(finding(wood, "panel-flush").value > mm(7));
+      CHECK(finding(wood, "meeting-front").value == mm(3));
+      CHECK(finding(wood, "meeting-back").value == mm(3));
+      CHECK(finding(wood, "meeting-sight").value == mm(0));
+      CHECK(doubted(wood) == std::vector<std::string>{"panel-flush"});
+    }
+  }
+}
+
 TEST_CASE("A small lap is told") {
   CHECK(doubted(work(pair_mm(R"("meeting_lap": 8)")).assembly) ==
         std::vector<std::string>{"meeting-lap"});
