@@ -42,28 +42,48 @@ void settle_names(KeyLedger& ledger, const ItemHead& head) {
   if (head.species_by_shop) ledger.assume("species", head.species, "the shop file");
 }
 
-void settle_kinds(KeyLedger& ledger, CasePlan& plan) {
+void settle_stop_kind(KeyLedger& ledger, CasePlan& plan) {
   const bool outside = ledger.values.says("exterior");
   plan.stop.kind = static_cast<StopKind>(ledger.choose(
       "stop.kind", static_cast<std::size_t>(outside ? StopKind::rebate : StopKind::planted),
       outside ? "usual for an outside frame" : kUsualLining));
-  const bool rebate = plan.stop.kind == StopKind::rebate;
-  plan.head_joint = static_cast<HeadJoint>(ledger.choose(
-      "head_joint", static_cast<std::size_t>(rebate ? HeadJoint::tenoned : HeadJoint::housed),
-      usual(plan)));
 }
 
 // ---- sections
 
-void settle_sections(KeyLedger& ledger, CasePlan& plan) {
+Length usual_jamb(const KeyLedger& ledger, const CasePlan& plan) {
+  return plan.stop.kind == StopKind::rebate ? ledger.pick(57'000, 9, 4) : ledger.pick(25'000, 3, 4);
+}
+
+/// A usual board, or where a rule has no room for it the thickest that goes in.
+Length within(const KeyLedger& ledger, Length usual_board, Length room) {
+  if (usual_board <= room) return usual_board;
+  const Length most = board_within(ledger, room);
+  return most > Length() ? most : usual_board;
+}
+
+/// Jambs and head are of one thickness where they can be.
+Length ruled_jamb(const KeyLedger& ledger, Length usual_board, const RuledRoom& ruled) {
+  const bool head_stated = ledger.values.of("head_thickness").size.has_value();
+  const Length both = head_stated ? ruled.side : std::min(ruled.side, ruled.top);
+  const bool goes = board_within(ledger, both) > Length();
+  return within(ledger, usual_board, goes ? both : ruled.side);
+}
+
+void settle_sections(KeyLedger& ledger, CasePlan& plan, const std::optional<RuledRoom>& ruled) {
   const bool rebate = plan.stop.kind == StopKind::rebate;
   plan.jamb_width =
       ledger.take("jamb_width", rebate ? ledger.pick(94'000, 15, 4) : ledger.pick(115'000, 73, 16),
                   usual(plan));
+  const std::string left = ruled ? fmt::format("what {} leaves room for", ruled->rule->name) : "";
+  Length jambs = usual_jamb(ledger, plan);
+  if (ruled) jambs = ruled_jamb(ledger, jambs, *ruled);
   plan.jamb_thickness =
-      ledger.take("jamb_thickness", rebate ? ledger.pick(57'000, 9, 4) : ledger.pick(25'000, 3, 4),
-                  usual(plan));
-  plan.head_thickness = ledger.take("head_thickness", plan.jamb_thickness, "as thick as the jambs");
+      ledger.take("jamb_thickness", jambs, jambs == usual_jamb(ledger, plan) ? usual(plan) : left);
+  const Length head = ruled ? within(ledger, plan.jamb_thickness, ruled->top) : plan.jamb_thickness;
+  plan.head_thickness =
+      ledger.take("head_thickness", head,
+                  head == plan.jamb_thickness ? "as thick as the jambs" : std::string_view(left));
 }
 
 void settle_stop(KeyLedger& ledger, CasePlan& plan) {
@@ -201,6 +221,38 @@ void refuse_idle_keys(KeyLedger& ledger, const CasePlan& plan) {
     refuse(key, no_tenons, "it has no tenons");
 }
 
+// ---- rules that fix the whole
+
+/// The room that a rule leaves for jambs and head: found by settling all else, in a book that is
+/// thrown away.
+std::optional<RuledRoom> rehearse(KeyLedger ledger, CasePlan plan) {
+  settle_sections(ledger, plan, {});
+  settle_stop(ledger, plan);
+  settle_crosspieces(ledger, plan);
+  settle_horn(ledger, plan);
+  return ruled_room(ledger, plan);
+}
+
+/// A lining's head is housed below horns, but where a rule leaves no room for them.
+HeadJoint usual_head_joint(const KeyLedger& ledger, CasePlan plan) {
+  if (plan.stop.kind == StopKind::rebate) return HeadJoint::tenoned;
+  const KeyValue& horn = ledger.values.of("horn");
+  if (horn.size && !horn.by_shop) return HeadJoint::housed;
+  plan.head_joint = HeadJoint::housed;
+  const auto ruled = rehearse(ledger, plan);
+  if (!ruled) return HeadJoint::housed;
+  const Length jambs = within(ledger, usual_jamb(ledger, plan), ruled->side);
+  return jambs <= ruled->top ? HeadJoint::housed : HeadJoint::rebated;
+}
+
+void settle_head_joint(KeyLedger& ledger, CasePlan& plan) {
+  const HeadJoint joint = usual_head_joint(ledger, plan);
+  plan.head_joint = static_cast<HeadJoint>(
+      ledger.choose("head_joint", static_cast<std::size_t>(joint),
+                    joint == HeadJoint::rebated ? "the rule leaves no room for horns above a head"
+                                                : usual(plan)));
+}
+
 // ---- what must hold of the whole
 
 /// The lip of a rebated leaf lies on the face; what is left behind it goes into the frame.
@@ -261,8 +313,9 @@ void doubt_whole(KeyLedger& ledger, const CasePlan& plan) {
 void settle(KeyLedger& ledger, CasePlan& plan, const ItemHead& head,
             const std::optional<HungLeaves>& hung) {
   settle_names(ledger, head);
-  settle_kinds(ledger, plan);
-  settle_sections(ledger, plan);
+  settle_stop_kind(ledger, plan);
+  settle_head_joint(ledger, plan);
+  settle_sections(ledger, plan, rehearse(ledger, plan));
   settle_stop(ledger, plan);
   settle_crosspieces(ledger, plan);
   plan.fit_allowance = ledger.take("fit_allowance", ledger.pick(150, 60, 10'000), kUsualJoint);

@@ -2,12 +2,29 @@
 // the plan.
 #pragma once
 
+#include <optional>
+
 #include "frame_plan.h"
+#include "frame_rules.h"
 #include "key_ledger.h"
 
 namespace haunch {
 
+/// What a rule that fixes the wall's opening over the leaf leaves for the frame's wood, and for
+/// what packs it to the wall.
+struct RuledRoom {
+  const FrameRule* rule = nullptr;
+  Length side;  // for a jamb
+  Length top;   // for the head
+};
+
 // frame_size_plan.cpp: from the wall to the leaf and back.
+
+/// The room under the spec's rule beside all else that the plan has; none where no rule fixes it.
+std::optional<RuledRoom> ruled_room(KeyLedger& ledger, CasePlan& plan);
+/// The thickest board of a whole size that goes into a room and leaves something to pack it by;
+/// zero where none does that would hold.
+Length board_within(const KeyLedger& ledger, Length room);
 void settle_sizes(KeyLedger& ledger, CasePlan& plan);
 
 // frame_cautions.cpp

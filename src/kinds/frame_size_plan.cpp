@@ -154,68 +154,6 @@ void settle_lips(KeyLedger& ledger, Sides& lip, const FrameRule* rule) {
       rule != nullptr && rule->lip != Length() ? rule->name : "a leaf with square edges");
 }
 
-/// What a rule leaves between frame and wall in one direction, shared or at one place.
-struct Left {
-  std::string_view near_key, far_key;  // shared by both
-  Length over;                         // the rule's: wall less leaf
-  Length taken;                        // by the frame: frame less leaf
-};
-
-/// Strikes out what the shop says of `key`, which gives way to a rule of the spec.
-void give_way(KeyLedger& ledger, std::string_view key) {
-  if (ledger.values.of(key).by_shop) ledger.values[key] = {};
-}
-
-/// The fitting allowances of one direction under a rule that fixes their sum.
-std::array<Length, 2> fitting_left(KeyLedger& ledger, const FrameRule& rule, const Left& left,
-                                   bool shared) {
-  for (const std::string_view key : {left.near_key, left.far_key})
-    give_way(ledger, key);
-  const auto near = ledger.values.of(left.near_key).size;
-  const auto far = ledger.values.of(left.far_key).size;
-  const Length whole = left.over - left.taken;
-  const std::string sums = fmt::format(
-      "the rule {} makes the wall's opening {} more than the leaf, "
-      "of which frame and clearances take {}",
-      rule.name, ledger.say(left.over), ledger.say(left.taken));
-  const Length first = near ? *near : far ? whole - *far : shared ? floor_half(whole) : whole;
-  // The foot stands on the floor, unless the spec says otherwise.
-  const Length second = far ? *far : shared ? whole - first : Length();
-  if (first < Length() || second < Length() || first + second != whole)
-    ledger.problem({near || !far ? left.near_key : left.far_key, "rule"},
-                   sums + fmt::format("; that leaves {} between frame and wall, {} and {} are "
-                                      "asked for; change the frame's sizes, or leave the rule out",
-                                      ledger.say(whole), ledger.say(first), ledger.say(second)));
-  const std::string why = fmt::format("what {} leaves", rule.name);
-  return {ledger.take(left.near_key, first, why), ledger.take(left.far_key, second, why)};
-}
-
-void settle_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule* rule,
-                    Length frame_less_leaf, Length frame_less_leaf_high) {
-  Sides& fit = plan.fitting;
-  const bool fixed = rule != nullptr && rule->wider;
-  if (fixed) {
-    const auto across = fitting_left(
-        ledger, *rule,
-        {"fitting_allowance.left", "fitting_allowance.right", *rule->wider, frame_less_leaf}, true);
-    const auto upright = fitting_left(
-        ledger, *rule,
-        {"fitting_allowance.head", "fitting_allowance.foot", *rule->higher, frame_less_leaf_high},
-        false);
-    fit = {across[0], across[1], upright[0], upright[1]};
-    return;
-  }
-  const Length usual = ledger.pick(7'000, 1, 4);
-  const Length beside = rule != nullptr ? rule->fitting.value_or(usual) : usual;
-  const std::string_view why =
-      rule != nullptr ? rule->name : "usual between wall and frame, for packing and fixing";
-  fit = {ledger.take("fitting_allowance.left", beside, why),
-         ledger.take("fitting_allowance.right", beside, why),
-         ledger.take("fitting_allowance.head", beside, why),
-         ledger.take("fitting_allowance.foot", plan.sill ? beside : Length(),
-                     plan.sill ? why : "jambs stand on the floor")};
-}
-
 // ---- the two directions
 
 Course across(const CasePlan& plan) {
@@ -252,7 +190,138 @@ Course upright(const CasePlan& plan) {
           {{"fitting", {plan.fitting.head, plan.fitting.foot}}}};
 }
 
+/// What a rule leaves between frame and wall in one direction, shared or at one place.
+struct Left {
+  std::string_view near_key, far_key;  // of the allowances
+  bool shared;                         // by both
+  Length over;                         // the rule's: wall less leaf
+  Length taken;                        // by the frame: frame less leaf
+  std::string_view boards;             // what of the frame can give way
+  Length thickness;                    // of one of them
+  std::vector<std::string_view> keys;  // which have a share in what is taken
+};
+
+/// Strikes out what the shop says of `key`, which gives way to a rule of the spec.
+void give_way(KeyLedger& ledger, std::string_view key) {
+  if (ledger.values.of(key).by_shop) ledger.values[key] = {};
+}
+
+/// The least that a frame is packed by, where nothing else is asked for.
+Length least_packing(const KeyLedger& ledger) {
+  return ledger.pick(2'000, 1, 16);
+}
+
+/// No lining is thinner: it holds a housing and the screws of its hinges.
+Length least_board(const KeyLedger& ledger) {
+  return ledger.pick(12'000, 1, 2);
+}
+
+/// How thick the boards have to be for the allowances that are asked for.
+std::string cure_of(const KeyLedger& ledger, const Left& left) {
+  const auto near = ledger.values.of(left.near_key).size;
+  const auto far = ledger.values.of(left.far_key).size;
+  const Length packing = least_packing(ledger);
+  const Length asked = near.value_or(packing) + far.value_or(left.shared ? packing : Length());
+  const int boards = left.shared ? 2 : 1;
+  const Length room = floor_divide(left.over - left.taken - asked, boards) + left.thickness;
+  const bool settled = near && (far || !left.shared);
+  const Length board = settled ? room : board_within(ledger, room + packing);
+  if (board < least_board(ledger))
+    return fmt::format(
+        "{} of {} or more {} not go in; change what else there is, or leave the rule out",
+        left.shared ? "jambs" : "a head", ledger.say(least_board(ledger)),
+        left.shared ? "do" : "does");
+  return fmt::format("make the {} {}{} thick, or leave the rule out", left.boards,
+                     settled ? "" : "at most ", ledger.say(board));
+}
+
+void refuse_whole(KeyLedger& ledger, const FrameRule& rule, const Left& left) {
+  const auto near = ledger.values.of(left.near_key).size;
+  const auto far = ledger.values.of(left.far_key).size;
+  std::vector<std::string_view> keys = left.keys;
+  if (near || far) keys.insert(keys.begin(), near ? left.near_key : left.far_key);
+  keys.push_back("rule");
+  const std::string asked =
+      near || far ? fmt::format(", and {} more are to be left to the wall",
+                                ledger.say(near.value_or(Length()) + far.value_or(Length())))
+                  : "";
+  ledger.problem(keys, fmt::format("the rule {} makes the wall's opening {} more than the leaf, "
+                                   "of which frame and clearances take {}{}; {}",
+                                   rule.name, ledger.say(left.over), ledger.say(left.taken), asked,
+                                   cure_of(ledger, left)));
+}
+
+/// The fitting allowances of one direction under a rule that fixes their sum.
+std::array<Length, 2> fitting_left(KeyLedger& ledger, const FrameRule& rule, const Left& left) {
+  for (const std::string_view key : {left.near_key, left.far_key})
+    give_way(ledger, key);
+  const auto near = ledger.values.of(left.near_key).size;
+  const auto far = ledger.values.of(left.far_key).size;
+  const Length whole = left.over - left.taken;
+  // The foot stands on the floor, unless the spec says otherwise.
+  const Length first = near ? *near : far ? whole - *far : left.shared ? floor_half(whole) : whole;
+  const Length second = far ? *far : left.shared ? whole - first : Length();
+  if (first < Length() || second < Length() || first + second != whole)
+    refuse_whole(ledger, rule, left);
+  const std::string why = fmt::format("what {} leaves", rule.name);
+  return {ledger.take(left.near_key, first, why), ledger.take(left.far_key, second, why)};
+}
+
+void settle_ruled_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule& rule) {
+  const auto beside = fitting_left(ledger, rule,
+                                   {"fitting_allowance.left",
+                                    "fitting_allowance.right",
+                                    true,
+                                    *rule.wider,
+                                    sum_of(across(plan).leaf_to_frame),
+                                    "jambs",
+                                    plan.jamb_thickness,
+                                    {"jamb_thickness", "stop.depth", "clearance", "lip"}});
+  const auto above = fitting_left(ledger, rule,
+                                  {"fitting_allowance.head",
+                                   "fitting_allowance.foot",
+                                   false,
+                                   *rule.higher,
+                                   sum_of(upright(plan).leaf_to_frame),
+                                   "head",
+                                   plan.head_thickness,
+                                   {"head_thickness", "horn", "threshold", "sill", "transom",
+                                    "stop.depth", "clearance", "lip"}});
+  plan.fitting = {beside[0], beside[1], above[0], above[1]};
+}
+
+void settle_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule* rule) {
+  if (rule != nullptr && rule->wider) {
+    settle_ruled_fitting(ledger, plan, *rule);
+    return;
+  }
+  const Length usual = ledger.pick(7'000, 1, 4);
+  const Length beside = rule != nullptr ? rule->fitting.value_or(usual) : usual;
+  const std::string_view why =
+      rule != nullptr ? rule->name : "usual between wall and frame, for packing and fixing";
+  plan.fitting = {ledger.take("fitting_allowance.left", beside, why),
+                  ledger.take("fitting_allowance.right", beside, why),
+                  ledger.take("fitting_allowance.head", beside, why),
+                  ledger.take("fitting_allowance.foot", plan.sill ? beside : Length(),
+                              plan.sill ? why : "jambs stand on the floor")};
+}
+
 }  // namespace
+
+std::optional<RuledRoom> ruled_room(KeyLedger& ledger, CasePlan& plan) {
+  const FrameRule* rule = rule_of(ledger);
+  if (rule == nullptr || !rule->wider) return {};
+  settle_clearances(ledger, plan.clearance, rule);
+  settle_lips(ledger, plan.lip, rule);
+  return RuledRoom{
+      rule, floor_half(*rule->wider - sum_of(across(plan).leaf_to_frame)) + plan.jamb_thickness,
+      *rule->higher - sum_of(upright(plan).leaf_to_frame) + plan.head_thickness};
+}
+
+Length board_within(const KeyLedger& ledger, Length room) {
+  const Length board = floor_multiple(room - least_packing(ledger), ledger.pick(1'000, 1, 16));
+  return board < least_board(ledger) ? Length() : board;
+}
 
 void settle_sizes(KeyLedger& ledger, CasePlan& plan) {
   demand_sizes(ledger);
@@ -260,8 +329,7 @@ void settle_sizes(KeyLedger& ledger, CasePlan& plan) {
   const FrameRule* rule = rule_of(ledger);
   settle_clearances(ledger, plan.clearance, rule);
   settle_lips(ledger, plan.lip, rule);
-  settle_fitting(ledger, plan, rule, sum_of(across(plan).leaf_to_frame),
-                 sum_of(upright(plan).leaf_to_frame));
+  settle_fitting(ledger, plan, rule);
   if (!ledger.clean()) return;
   const Course wide = across(plan);
   const Course high = upright(plan);

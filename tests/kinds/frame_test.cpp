@@ -269,13 +269,89 @@ TEST_CASE("UK doorsets leave 7 mm to the wall and 3 mm beside the leaf") {
   CHECK(room(set, "room for the leaf").width == mm(844));
 }
 
-TEST_CASE("A rule that the frame's sizes do not fit is refused with the sums") {
-  // 51 - 6 of gaps - 2 x 25 of jambs = -5.
-  CHECK(
-      refusal(frame_mm(R"("rule": "din-18101-square", "leaf": {"width": 834, "height": 1972})"))
-          .starts_with("/rule: the rule din-18101-square makes the wall's opening 51 mm more than "
-                       "the leaf, of which frame and clearances take 56 mm; that leaves -5 mm "
-                       "between frame and wall"));
+// 5 widths in 3 heights of the wall's opening.
+TEST_CASE("Each opening of DIN 18101 is worked with nothing said but the rule") {
+  for (const int width : {635, 760, 885, 1010, 1135})
+    for (const int height : {1880, 2005, 2130}) {
+      INFO(width << " x " << height);
+      const auto with = [&](std::string_view rule) {
+        return work(
+            frame_mm(fmt::format(R"("rule": "{}", "wall_opening": {{"width": {}, "height": {}}})",
+                                 rule, width, height)));
+      };
+      const Worked square = with("din-18101-square");
+      REQUIRE(square.problems.empty());
+      CHECK(room(square, "leaf").width == mm(width - 51));
+      CHECK(room(square, "leaf").height == mm(height - 33));
+      CHECK(not_ok(square.assembly) == kNothing);
+      const Worked lipped = with("din-18101-rebated");
+      REQUIRE(lipped.problems.empty());
+      CHECK(room(lipped, "leaf").width == mm(width - 25));
+      CHECK(room(lipped, "leaf").height == mm(height - 20));
+      CHECK(not_ok(lipped.assembly) == kNothing);
+    }
+}
+
+TEST_CASE("Under DIN 18101 a lining is as thick as its rule has room for, without horns") {
+  const Worked worked = work(
+      frame_mm(R"("rule": "din-18101-square", "wall_opening": {"width": 885, "height": 2005})"));
+  // 33 - 3 - 10 of gaps leave 20 above: 18 of head, and 2 to pack it.
+  CHECK(piece(worked.assembly, "head").blank[2] == mm(18));
+  CHECK(worked.assembly.opening->head == mm(2));
+  // The same boards beside: 51 - 6 of gaps - 36 = 9, half of it at each side.
+  CHECK(piece(worked.assembly, "left jamb").blank[2] == mm(18));
+  CHECK(worked.assembly.opening->left == mm(4.5));
+  // The jambs end with the head.
+  CHECK(piece(worked.assembly, "left jamb").blank[0] == mm(2003));
+}
+
+TEST_CASE("Every rule is worked with nothing said but the leaf, in both units, of both frames") {
+  for (const FrameRule& rule : frame_rules())
+    for (const char* sizes :
+         {R"("units": "mm", "leaf": {"width": 834, "height": 1972})",
+          R"("units": "in", "leaf": {"width": 32, "height": 80})",
+          R"("units": "mm", "exterior": true, "leaf": {"width": 834, "height": 1972})",
+          R"("units": "in", "exterior": true, "leaf": {"width": 32, "height": 80})"}) {
+      INFO(rule.name << ", " << sizes);
+      const std::string spec =
+          fmt::format(R"({{"kind": "frame", "rule": "{}", {}}})", rule.name, sizes);
+      const Worked worked = work(spec);
+      REQUIRE(worked.problems.empty());
+      // The tenons of thin rebated jambs are doubted, and nothing else.
+      for (const std::string& check : not_ok(worked.assembly))
+        CHECK(check == "tenon-depth");
+    }
+}
+
+TEST_CASE(
+    "Boards for which a rule has no room are refused with the sums, and those that fit named") {
+  const auto square = [](std::string_view more) {
+    return frame_mm(R"("rule": "din-18101-square", "leaf": {"width": 834, "height": 1972}, )" +
+                    std::string(more));
+  };
+  // 51 - 6 of gaps - 2 x 25 of jambs = -5; 22.5 for each, 2 of it to pack it: 20 in whole ones.
+  CHECK(refusal(square(R"("jamb_thickness": 25)")) ==
+        "/jamb_thickness: the rule din-18101-square makes the wall's opening 51 mm more than the "
+        "leaf, of which frame and clearances take 56 mm; make the jambs at most 20 mm thick, or "
+        "leave the rule out");
+  CHECK(refusal(square(R"("jamb_thickness": 20)")).empty());
+  CHECK(refusal(square(R"("head_thickness": 25)")) ==
+        "/head_thickness: the rule din-18101-square makes the wall's opening 33 mm more than the "
+        "leaf, of which frame and clearances take 38 mm; make the head at most 18 mm thick, or "
+        "leave the rule out");
+  // 7 to the wall at each side leave 51 - 14 - 6 = 31 for two jambs.
+  CHECK(refusal(square(R"("jamb_thickness": 18, "fitting_allowance": {"left": 7, "right": 7})"))
+            .ends_with("take 42 mm, and 14 mm more are to be left to the wall; make the jambs 15.5 "
+                       "mm thick, or leave the rule out"));
+  CHECK(refusal(square(R"("jamb_thickness": 15.5, "fitting_allowance": {"left": 7, "right": 7})"))
+            .empty());
+  // 33 - 13 of gaps - 12 of horns leave 8 for a head of 20, as thick as the jambs.
+  CHECK(refusal(square(R"("horn": 12)")) ==
+        "/horn: the rule din-18101-square makes the wall's opening 33 mm more than the leaf, of "
+        "which frame and clearances take 45 mm; a head of 12 mm or more does not go in; change "
+        "what else there "
+        "is, or leave the rule out");
+  CHECK(refused_at(square(R"("sill": {"height": 60})")) == "/sill");
   CHECK(refused_at(frame_mm(R"("rule": "us-prehung", "leaf": {"width": 800, "height": 2000},
                               "fitting_allowance": {"left": 40})")) == "/fitting_allowance/left");
 }
