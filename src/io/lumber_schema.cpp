@@ -249,7 +249,7 @@ constexpr std::string_view kStockSchema = R"schema({
     "length": {
       "type": ["number", "string"],
       "minimum": 0,
-      "description": "in units, or a text with its own: \"70 mm\", \"2 3/8 in\""
+      "description": "in units, or a text with its own: \"65 mm\", \"2 9/16 in\""
     },
     "size": {"type": ["number", "string"], "exclusiveMinimum": 0, "description": "more than 0"},
     "range": {

@@ -364,7 +364,7 @@ std::string spec_schema() {
        {{"type", {"number", "string"}},
         {"minimum", 0},
         {"maxLength", 10'000},
-        {"description", "in units, or a text with its own: \"70 mm\", \"2 3/8 in\""}}},
+        {"description", "in units, or a text with its own: \"65 mm\", \"2 9/16 in\""}}},
       {"size",
        {{"type", {"number", "string"}},
         {"exclusiveMinimum", 0},

@@ -114,7 +114,7 @@ std::optional<Length> ValueReader::length(const Value& value, const std::string&
                                           bool zero_allowed) {
   if (value.kind != Value::Kind::number && value.kind != Value::Kind::text) {
     wrong_type(value, path,
-               "a length; write a number, or a text such as \"70 mm\" or \"2 3/4 in\"");
+               "a length; write a number, or a text such as \"65 mm\" or \"2 9/16 in\"");
     return {};
   }
   LengthReading reading = read_length(value.text, unit_of(value, path));

@@ -16,7 +16,7 @@ std::string lining(std::string_view frame = {}, std::string_view leaf = {}) {
   return R"({"kind": "doorset", "units": "mm", "species": "white oak", )" + std::string(kYear) +
          R"(, "frame": {"jamb_thickness": 32, "wall_opening": {"width": 910, "height": 2100})" +
          std::string(frame.empty() ? "" : ", ") + std::string(frame) +
-         R"(}, "leaf": {"thickness": 44, "stile_width": 118, "tenon_depth": 70,
+         R"(}, "leaf": {"thickness": 44, "stile_width": 118, "tenon_depth": 76,
             "groove_depth": 13, "rail_widths": [118, {"width": 195, "top": 900}, 230])" +
          std::string(leaf.empty() ? "" : ", ") + std::string(leaf) + "}}";
 }
@@ -25,7 +25,7 @@ std::string yard_pair() {
   return R"({"kind": "doorset", "units": "mm", "species": "white oak", "leaves": 2, )" +
          std::string(kYear) + R"(, "meeting_clearance": 12,
            "frame": {"leaf": {"width": 1300, "height": 1981}, "exterior": true},
-           "leaf": {"thickness": 44, "stile_width": 118, "tenon_depth": 70, "groove_depth": 13}})";
+           "leaf": {"thickness": 44, "stile_width": 118, "tenon_depth": 76, "groove_depth": 13}})";
 }
 
 SeasonReport seasons(const std::string& spec) {

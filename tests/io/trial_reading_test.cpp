@@ -93,7 +93,7 @@ TEST_CASE("What is wrong with a file of readings is told at its place, all at on
           R"(/calliper: unknown key; did you mean "caliper"?)",
           R"(/rail: 44 is not an object; its keys are "thickness")",
           R"(/tenon/thicknes: unknown key; did you mean "thickness"?)",
-          R"(/stile/thickness/1: true is not a length; write a number, or a text such as "70 mm" or "2 3/4 in")",
+          R"(/stile/thickness/1: true is not a length; write a number, or a text such as "65 mm" or "2 9/16 in")",
           "/mortise/width: holds no reading; leave it out, or write one"});
 }
 

@@ -197,7 +197,7 @@ TEST_CASE("Everything that is assumed is listed, and nothing twice but what is e
 TEST_CASE("Nothing that the spec gives is listed") {
   const Worked worked = work(house_mm(R"(
       "species": "oak", "clearance": 3, "thickness": 44, "stile_width": 118,
-      "rail_widths": [118, {"width": 195, "top": 965}, 230], "panels": 4, "muntin_width": 90, "tenon_depth": 70,
+      "rail_widths": [118, {"width": 195, "top": 965}, 230], "panels": 4, "muntin_width": 90, "tenon_depth": 76,
       "groove_depth": 13, "fit_allowance": 0.15, "horn": 20,
       "tenon": {"thickness": 14.85, "relish": 40, "edge_clearance": 0.5, "bottom_clearance": 2,
                 "width_limit": 75, "gap": 40, "muntin_depth": 60, "haunch_depth": 12},

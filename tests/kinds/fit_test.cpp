@@ -111,11 +111,11 @@ TEST_CASE("A groove narrower than the mortise: the haunch is thinned, the tenon 
   // its grooved edge nothing of it is left, though the groove is narrower.
   // (9 mm groove and 12 mm mortise: tenons thinned there, Goring)
   const Assembly leaf = wood(house_mm(
-      R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 70,
+      R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 76,
          "groove_depth": 13, "mortise": {"width": 15}, "groove": {"width": 10})"));
-  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(70),
-                     {box(0, 13, 14.575, 70, 79, 29.425),
-                      box(57.5, 79, 17.075, 70, 118, 26.925)}) == kNoWood);
+  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(76),
+                     {box(0, 13, 14.575, 76, 79, 29.425),
+                      box(63.5, 79, 17.075, 76, 118, 26.925)}) == kNoWood);
   CHECK(cuts(piece(leaf, "left stile"), "groove") == std::vector{box(0, 105, 17, 2054, 118, 27)});
   CHECK(piece(leaf, "panel, tier 1").blank[2] == mm(9.6));
 }
@@ -123,24 +123,24 @@ TEST_CASE("A groove narrower than the mortise: the haunch is thinned, the tenon 
 TEST_CASE("A groove wider than the mortise: the haunch is thicker than the tenon") {
   // Groove 20: from 12 on; haunch 19.85 from 12.075.
   const Assembly leaf = wood(house_mm(
-      R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 70,
+      R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 76,
          "groove_depth": 13, "mortise": {"width": 15}, "groove": {"width": 20})"));
-  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(70),
-                     {box(0, 13, 14.575, 70, 79, 29.425),
-                      box(57.5, 79, 12.075, 70, 118, 31.925)}) == kNoWood);
+  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(76),
+                     {box(0, 13, 14.575, 76, 79, 29.425),
+                      box(63.5, 79, 12.075, 76, 118, 31.925)}) == kNoWood);
   const Joint top = joint(leaf, "left stile", "top rail");
   CHECK(top.tenon->haunch_thickness == mm(19.85));
 }
 
 TEST_CASE("Mortise and groove may stand off the middle, each at its own place") {
   const Assembly leaf = wood(house_mm(
-      R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 70,
+      R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 76,
          "groove_depth": 13, "mortise": {"width": 15, "from_face": 12},
          "groove": {"width": 9, "from_face": 20})"));
-  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(70),
-                     {box(0, 13, 12.075, 70, 79, 26.925),
-                      box(57.5, 79, 20.075, 70, 118, 28.925)}) == kNoWood);
-  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(1948.6, 46, 12, 2015.4, 118, 27));
+  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(76),
+                     {box(0, 13, 12.075, 76, 79, 26.925),
+                      box(63.5, 79, 20.075, 76, 118, 28.925)}) == kNoWood);
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(1948.6, 40, 12, 2015.4, 118, 27));
   CHECK(cuts(piece(leaf, "left stile"), "groove").front() == box(0, 105, 20, 2054, 118, 29));
   CHECK(piece(leaf, "panel, tier 1").place.origin[2] == mm(20.2));
 }

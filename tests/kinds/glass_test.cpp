@@ -12,7 +12,7 @@ namespace {
 /// 230) between its stiles and rails. Groove 15 x 13, 10 from the face side.
 std::string glazed(std::string_view panel, std::string_view more = {}) {
   return house_mm(R"("thickness": 44, "stile_width": 118, "rail_widths": [118, 230],
-                     "tenon_depth": 70, "groove_depth": 13, "groove": {"width": 15, "from_face": 10},
+                     "tenon_depth": 76, "groove_depth": 13, "groove": {"width": 15, "from_face": 10},
                      "panel": {)" +
                   std::string(panel) + "}" + (more.empty() ? "" : ", ") + std::string(more));
 }

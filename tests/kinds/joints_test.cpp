@@ -8,7 +8,7 @@ namespace {
 /// A house door of 924 x 2054 mm, stiles of 118, rails of 118, 195 and 230, two panels across.
 std::string frame(std::string_view more) {
   return house_mm(R"("stile_width": 118, "rail_widths": [118, {"width": 195, "top": 960}, 230],
-                     "panels": 4, "tenon_depth": 70, "groove_depth": 12, )" +
+                     "panels": 4, "tenon_depth": 76, "groove_depth": 12, )" +
                   std::string(more));
 }
 
@@ -70,15 +70,15 @@ TEST_CASE("Twin tenons stand side by side, a fifth of the thickness each with a 
   const Assembly leaf = wood(frame(R"("joint": "twin", "thickness": 65)"));
   const Joint its = joint(leaf, "left stile", "top rail");
   // 118 less the groove, 12, and the relish, 39; 0.4 of play at each end; from 2054 - 118.
-  CHECK(cuts(piece(leaf, "left stile"), "mortise").at(0) == box(1947.6, 46, 13, 2015.4, 118, 26));
-  CHECK(cuts(piece(leaf, "left stile"), "mortise").at(1) == box(1947.6, 46, 39, 2015.4, 118, 52));
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").at(0) == box(1947.6, 40, 13, 2015.4, 118, 26));
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").at(1) == box(1947.6, 40, 39, 2015.4, 118, 52));
   CHECK(its.tenon->each.size() == 2);
   CHECK(its.tenon->each[1].from_face == mm(39.075));
   CHECK(its.mortise->each[1].from_face == mm(39));
   // The tip of the top rail: two tenons; and the haunch in the groove, 22 wide, behind them.
-  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(70),
-                     {box(0, 12, 13.075, 70, 79, 25.925), box(0, 12, 39.075, 70, 79, 51.925),
-                      box(58.5, 79, 21.575, 70, 118, 43.425)}) == kNoWood);
+  CHECK(wood_differs(piece(leaf, "top rail"), mm(0), mm(76),
+                     {box(0, 12, 13.075, 76, 79, 25.925), box(0, 12, 39.075, 76, 79, 51.925),
+                      box(64.5, 79, 21.575, 76, 118, 43.425)}) == kNoWood);
   CHECK(measured(leaf, "cheek-fit") == mm(0.15));
   CHECK(measured(leaf, "twin-wall") == mm(13));
   CHECK(measured(leaf, "mortise-between") == mm(13));
@@ -89,7 +89,7 @@ TEST_CASE("Twin tenons stand side by side, a fifth of the thickness each with a 
 TEST_CASE("Twin tenons are sized, spaced and placed as the spec says") {
   const Assembly leaf = wood(frame(
       R"("joint": "twin", "thickness": 65, "twin": {"width": 12, "between": 16, "from_face": 11})"));
-  CHECK(cuts(piece(leaf, "left stile"), "mortise").at(1) == box(1947.6, 46, 39, 2015.4, 118, 51));
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").at(1) == box(1947.6, 40, 39, 2015.4, 118, 51));
   CHECK(measured(leaf, "mortise-between") == mm(16));
   CHECK(measured(leaf, "twin-wall") == mm(11));  // 65 - 51 is 14
 }
@@ -135,14 +135,14 @@ TEST_CASE("A loose tenon is a piece of its own, let in to both pieces alike") {
   // The rail ends at the stiles: 924 - 2 x 118.
   const Piece rail = piece(leaf, "top rail");
   CHECK(rail.blank == Triple{mm(688), mm(118), mm(44)});
-  // 70 into each; 118 less the relish, 39, the groove, 12, and 6 of wood beside it; 15 less 0.15.
+  // 76 into each; 118 less the relish, 39, the groove, 12, and 6 of wood beside it; 15 less 0.15.
   const Piece tenon = piece(leaf, "loose tenon of top rail");
   CHECK(tenon.role == "loose-tenon");
-  CHECK(tenon.blank == Triple{mm(140), mm(61), mm(14.85)});
-  CHECK(tenon.place.origin == Triple{mm(48), mm(1954), mm(14.575)});
+  CHECK(tenon.blank == Triple{mm(152), mm(61), mm(14.85)});
+  CHECK(tenon.place.origin == Triple{mm(42), mm(1954), mm(14.575)});
   CHECK(cuts(piece(leaf, "left stile"), "mortise").front() ==
-        box(1953.6, 46, 14.5, 2015.4, 118, 29.5));
-  CHECK(cuts(rail, "mortise").front() == box(0, 17.6, 14.5, 72, 79.4, 29.5));
+        box(1953.6, 40, 14.5, 2015.4, 118, 29.5));
+  CHECK(cuts(rail, "mortise").front() == box(0, 17.6, 14.5, 78, 79.4, 29.5));
   CHECK(measured(leaf, "cheek-fit") == mm(0.15));
   CHECK(measured(leaf, "edge-fit") == mm(0.8));
   CHECK(measured(leaf, "bottom-clearance") == mm(2));

@@ -53,16 +53,16 @@ TEST_CASE("Clearances that leave no leaf are refused") {
 }
 
 TEST_CASE("Stiles run the full height, and rails between them with a tenon at each end") {
-  // Between the stiles 924 - 2 x 118 = 688, with two tenons of 70: 828, from 118 - 70 = 48 on.
-  const Assembly leaf = wood(house_mm(R"("stile_width": 118, "tenon_depth": 70)"));
+  // Between the stiles 924 - 2 x 118 = 688, with two tenons of 76: 840, from 118 - 76 = 42 on.
+  const Assembly leaf = wood(house_mm(R"("stile_width": 118, "tenon_depth": 76)"));
   const Piece left = piece(leaf, "left stile");
   CHECK(left.blank == Triple{mm(2054), mm(118), mm(44)});
   CHECK(left.place.origin == Triple{});
   CHECK(left.place.axes == std::array{Axis::y, Axis::x, Axis::z});
   CHECK(piece(leaf, "right stile").place.origin == Triple{mm(806), Length(), Length()});
   const Piece rail = piece(leaf, "lock rail");
-  CHECK(rail.blank == Triple{mm(828), mm(195), mm(44)});
-  CHECK(rail.place.origin[0] == mm(48));
+  CHECK(rail.blank == Triple{mm(840), mm(195), mm(44)});
+  CHECK(rail.place.origin[0] == mm(42));
   CHECK(rail.place.axes == std::array{Axis::x, Axis::y, Axis::z});
 }
 

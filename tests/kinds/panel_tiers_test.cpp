@@ -9,7 +9,7 @@ namespace {
 std::string two_tiers(std::string_view panel) {
   return house_mm(R"("thickness": 44, "stile_width": 118,
                      "rail_widths": [118, {"width": 195, "top": 964}, 230],
-                     "tenon_depth": 70, "groove_depth": 13, "groove": {"width": 15},
+                     "tenon_depth": 76, "groove_depth": 13, "groove": {"width": 15},
                      "panel": {)" +
                   std::string(panel) + "}");
 }

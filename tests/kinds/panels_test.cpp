@@ -8,7 +8,7 @@ namespace {
 /// A house door of one panel, 44 mm thick, with a groove of 15 x 13 (14.5 to 29.5).
 std::string one_panel(std::string_view panel, std::string_view more = {}) {
   return house_mm(R"("thickness": 44, "stile_width": 118, "rail_widths": [118, 230],
-                     "tenon_depth": 70, "groove_depth": 13, "groove": {"width": 15},
+                     "tenon_depth": 76, "groove_depth": 13, "groove": {"width": 15},
                      "panel": {)" +
                   std::string(panel) + "}" + (more.empty() ? "" : ", ") + std::string(more));
 }

@@ -12,7 +12,7 @@ namespace {
 /// 14.6 thick, from 14.7 to 29.3.
 std::string one_panel(std::string_view panel) {
   return house_mm(R"("thickness": 44, "stile_width": 118, "rail_widths": [118, 230],
-                     "tenon_depth": 70, "groove_depth": 13, "groove": {"width": 15},
+                     "tenon_depth": 76, "groove_depth": 13, "groove": {"width": 15},
                      "panel": {)" +
                   std::string(panel) + "}");
 }

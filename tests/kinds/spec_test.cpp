@@ -84,8 +84,8 @@ TEST_CASE("A size of 0 is too small where there must be wood") {
 
 TEST_CASE("What is no length is told what one looks like") {
   CHECK(refusal(house_mm("\"thickness\": true")) ==
-        "/thickness: true is not a length; write a number, or a text such as \"70 mm\" or \"2 3/4 "
-        "in\"");
+        "/thickness: true is not a length; write a number, or a text such as \"65 mm\" or \"2 "
+        "9/16 in\"");
   CHECK(refusal(house_mm("\"thickness\": \"44,5 mm\""))
             .starts_with("/thickness: \"44,5 mm\" is not a length: "));
   CHECK(refusal(house_mm("\"thickness\": \"101 m\"")) ==

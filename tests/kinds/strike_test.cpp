@@ -8,7 +8,7 @@ namespace {
 
 constexpr std::string_view kLeaf =
     R"("thickness": 44, "stile_width": 118, "rail_widths": [118, {"width": 195, "top": 900}, 230],
-       "tenon_depth": 70, "groove_depth": 13,
+       "tenon_depth": 76, "groove_depth": 13,
        "hinges": {"number": 3, "length": 100, "width": 36, "thickness": 3})";
 constexpr std::string_view kCase =
     R"("lock": {"height": 1050, "case": {"height": 165, "depth": 80, "thickness": 16},

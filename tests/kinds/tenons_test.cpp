@@ -23,7 +23,7 @@ std::vector<Length> tenons(std::string_view spec, std::string_view enters,
 
 /// A house door of the side door's frame.
 std::string framed(std::string_view more) {
-  return house_mm(R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 70,
+  return house_mm(R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 76,
                      "groove_depth": 13, )" +
                   std::string(more));
 }
@@ -121,31 +121,31 @@ TEST_CASE("Muntin tenons are divided only if the spec gives a width limit") {
         std::vector{mm(13), mm(31.5), mm(65.5), mm(31.5)});
   // A haunch in the gap, 12.5 deep, none beside the grooves.
   CHECK(
-      wood_differs(piece(leaf, "muntin, tier 1"), mm(0), mm(70),
-                   {box(0, 13, 14.575, 70, 44.5, 29.425), box(57.5, 44.5, 14.575, 70, 65.5, 29.425),
-                    box(0, 65.5, 14.575, 70, 97, 29.425)}) == kNoWood);
+      wood_differs(piece(leaf, "muntin, tier 1"), mm(0), mm(76),
+                   {box(0, 13, 14.575, 76, 44.5, 29.425), box(63.5, 44.5, 14.575, 76, 65.5, 29.425),
+                    box(0, 65.5, 14.575, 76, 97, 29.425)}) == kNoWood);
 }
 
 TEST_CASE("A haunch may be given its depth, up to the groove's; 0 is none") {
   const Assembly shallow = wood(framed(R"("tenon": {"haunch_depth": 10})"));
-  CHECK(wood_differs(piece(shallow, "top rail"), mm(0), mm(70),
-                     {box(0, 13, 14.575, 70, 79, 29.425), box(60, 79, 14.575, 70, 118, 29.425)}) ==
+  CHECK(wood_differs(piece(shallow, "top rail"), mm(0), mm(76),
+                     {box(0, 13, 14.575, 76, 79, 29.425), box(66, 79, 14.575, 76, 118, 29.425)}) ==
         kNoWood);
   const Assembly full = wood(framed(R"("tenon": {"haunch_depth": 13})"));
-  CHECK(wood_differs(piece(full, "top rail"), mm(0), mm(70),
-                     {box(0, 13, 14.575, 70, 79, 29.425), box(57, 79, 14.575, 70, 118, 29.425)}) ==
+  CHECK(wood_differs(piece(full, "top rail"), mm(0), mm(76),
+                     {box(0, 13, 14.575, 76, 79, 29.425), box(63, 79, 14.575, 76, 118, 29.425)}) ==
         kNoWood);
   const Assembly none = wood(framed(R"("tenon": {"haunch_depth": 0})"));
-  CHECK(wood_differs(piece(none, "top rail"), mm(0), mm(70),
-                     {box(0, 13, 14.575, 70, 79, 29.425)}) == kNoWood);
+  CHECK(wood_differs(piece(none, "top rail"), mm(0), mm(76),
+                     {box(0, 13, 14.575, 76, 79, 29.425)}) == kNoWood);
   CHECK(joint(none, "left stile", "top rail").tenon->haunches.empty());
   CHECK(refused_at(framed(R"("tenon": {"haunch_depth": 13.001})")) == "/tenon/haunch_depth");
 }
 
 TEST_CASE("Edge and bottom clearances are the mortise's: the tenon stays") {
   const Assembly leaf = wood(framed(R"("tenon": {"edge_clearance": 1, "bottom_clearance": 5})"));
-  // Tenon 1949..2015 as ever; 70 + 5 deep of 118.
-  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(1948, 43, 14.5, 2016, 118, 29.5));
+  // Tenon 1949..2015 as ever; 76 + 5 deep of 118.
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(1948, 37, 14.5, 2016, 118, 29.5));
   CHECK(joint(leaf, "left stile", "top rail").design.edges == mm(2));
   CHECK(joint(leaf, "left stile", "top rail").design.bottom == mm(5));
   CHECK(tenons(leaf, "top rail") == std::vector{mm(13), mm(66)});
@@ -155,7 +155,7 @@ TEST_CASE("Clearances may be 0") {
   const Assembly leaf = wood(framed(
       R"("fit_allowance": 0, "tenon": {"edge_clearance": 0, "bottom_clearance": 0},
          "panel": {"gap": 0, "allowance": 0})"));
-  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(1949, 48, 14.5, 2015, 118, 29.5));
+  CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(1949, 42, 14.5, 2015, 118, 29.5));
   CHECK(joint(leaf, "left stile", "top rail").tenon->thickness == mm(15));
 }
 

@@ -13,7 +13,7 @@ std::vector<Length> muntin_edges(const Assembly& leaf) {
 }
 
 std::string tiered(std::string_view panels, std::string_view more = {}) {
-  return house_mm(R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 70,
+  return house_mm(R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 76,
                      "groove_depth": 13, "panels": )" +
                   std::string(panels) + (more.empty() ? "" : ", ") + std::string(more));
 }
@@ -55,27 +55,27 @@ TEST_CASE("A single number across is meant for every tier") {
 }
 
 TEST_CASE("A muntin runs between its rails, with a tenon at each end") {
-  // The sight height is 755.5 (see the rails), with two tenons of 70: 895.5.
-  // The lower tier begins at 230: the muntin's end is at 230 - 70 = 160.
+  // The sight height is 755.5 (see the rails), with two tenons of 76: 907.5.
+  // The lower tier begins at 230: the muntin's end is at 230 - 76 = 154.
   const Piece muntin = piece(wood(tiered("4")), "muntin, tier 2");
-  CHECK(muntin.blank == Triple{mm(895.5), mm(90), mm(44)});
-  CHECK(muntin.place.origin == Triple{mm(417), mm(160), Length()});
+  CHECK(muntin.blank == Triple{mm(907.5), mm(90), mm(44)});
+  CHECK(muntin.place.origin == Triple{mm(417), mm(154), Length()});
   CHECK(muntin.place.axes == std::array{Axis::y, Axis::x, Axis::z});
 }
 
 TEST_CASE("A muntin's mortise in a rail is measured from the rail's end and from its shoulder") {
   // The muntin stands at 417..507; 13 off each grooved edge: tenon 430..494, mortise 429.6..494.4.
-  // The rail begins at 118 - 70 = 48: 381.6 from its end, and 70 less from its shoulder.
+  // The rail begins at 118 - 76 = 42: 387.6 from its end, and 76 less from its shoulder.
   const Assembly leaf = wood(tiered("4"));
   const Joint joint = test::joint(leaf, "lock rail", "muntin, tier 1");
   REQUIRE(joint.mortise);
-  CHECK(joint.mortise->each.front().from_foot == mm(381.6));
+  CHECK(joint.mortise->each.front().from_foot == mm(387.6));
   CHECK(joint.mortise->each.front().length == mm(64.8));
   CHECK(joint.mortise->from_shoulder == mm(311.6));
   CHECK_FALSE(test::joint(leaf, "left stile", "top rail").mortise->from_shoulder);
-  // Sunk 72 from the rail's upper edge, 195.
+  // Sunk 78 from the rail's upper edge, 195.
   CHECK(cuts(piece(leaf, "lock rail"), "mortise") ==
-        std::vector{box(381.6, 123, 14.5, 446.4, 195, 29.5), box(381.6, 0, 14.5, 446.4, 72, 29.5)});
+        std::vector{box(387.6, 117, 14.5, 452.4, 195, 29.5), box(387.6, 0, 14.5, 452.4, 78, 29.5)});
 }
 
 TEST_CASE("Panels that do not share evenly are refused, with what would do") {

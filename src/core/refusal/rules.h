@@ -19,7 +19,7 @@ struct Advice {
 
 using Ruling = std::optional<Advice>;  // nothing when the rule does not fit
 
-inline constexpr const char* kExamples = "write one such as 70 mm, 2 3/8 in or 6 ft 8 in";
+inline constexpr const char* kExamples = "write one such as 65 mm, 2 9/16 in or 6 ft 6 in";
 
 // characters.cpp: characters that no length has
 Ruling nothing_readable(const Written& written);
