@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "exit_status.h"
@@ -32,7 +33,8 @@ ExitStatus run(const std::vector<std::string>& arguments, const Streams& streams
 ExitStatus write_result(const std::string& text, const Invocation& invocation,
                         const Streams& streams);
 
-/// Writes lines to standard error, as far as that can be done.
-void complain(const std::string& lines, const Streams& streams);
+/// Writes one line to standard error, as far as that can be done, so that a terminal shows whatever
+/// stands in it and acts on nothing. All messages go this way.
+void complain(std::string_view line, const Streams& streams);
 
 }  // namespace haunch

@@ -26,7 +26,7 @@ bool Complaints::note(const std::vector<PlacedProblem>& problems) {
 
 ExitStatus Complaints::refuse(const std::string& message) {
   raise(kBadSpec);
-  complain("haunch: error: " + one_line(message) + "\n", streams_);
+  complain("haunch: error: " + message, streams_);
   return status_;
 }
 

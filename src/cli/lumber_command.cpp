@@ -136,7 +136,7 @@ class LumberRun {
     if (item.worst() == Status::fail) {
       complaints_.raise(kCheckFailed);
       if (!invocation_.quiet)
-        complain(item.job->id + ": a check fails; 'haunch check' shows it\n", streams_);
+        complain(item.job->id + ": a check fails; 'haunch check' shows it", streams_);
     }
     if (!ids_.insert(item.job->id).second) {
       complaints_.refuse("two items are called \"" + item.job->id +
@@ -172,7 +172,7 @@ class LumberRun {
       if (!is_well(*left, left->settle())) return;
     }
     OutputFile plan(invocation_.output, streams_.out, inputs());
-    plan.append(plan_text(report, unit));
+    plan.append(plan_text(report, unit), content_of(invocation_.view.format));
     if (!is_well(plan, plan.settle())) return;
     if (left && !is_well(*left, left->finish())) return;
     is_well(plan, plan.finish());

@@ -8,12 +8,9 @@
 
 namespace haunch {
 
-/// Text from a file as one line of a terminal: its control characters become spaces.
-std::string one_line(std::string text);
-
-/// `FILE:LINE:COLUMN: error: /path: what is wrong; what is right`, with its newline.
+/// `FILE:LINE:COLUMN: error: /path: what is wrong; what is right`
 std::string error_line(const PlacedProblem& problem);
-/// `FILE: error: what is wrong`, with its newline.
+/// `FILE: error: what is wrong`
 std::string error_line(const FileFault& fault);
 
 }  // namespace haunch

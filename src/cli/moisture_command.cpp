@@ -93,7 +93,7 @@ std::string text_of(const Air& air, const Invocation& invocation) {
 ExitStatus run_moisture(const Invocation& invocation, const Streams& streams) {
   const auto air = air_of(invocation);
   if (const auto* error = std::get_if<UsageError>(&air)) {
-    complain("haunch: error: " + error->message + "\n", streams);
+    complain("haunch: error: " + error->message, streams);
     return kBadSpec;
   }
   return write_result(text_of(std::get<Air>(air), invocation), invocation, streams);

@@ -28,7 +28,7 @@ class ReportRun {
     while (file.state() == OutputFile::State::open && complaints_.status() < kFileFault) {
       auto record = source_.next();
       if (!record) {
-        file.append(pages_.end(errors_));
+        file.append(pages_.end(errors_), content_of(invocation_.view.format));
         file.finish();
         break;
       }
@@ -80,11 +80,11 @@ class ReportRun {
         report_item(std::move(job), {shows_checks, shows_checks || section == Section::season});
     add(problems, record.place(outcome.problems));
     if (!outcome.report) return;
-    file.append(pages_.item(*outcome.report));
+    file.append(pages_.item(*outcome.report), content_of(invocation_.view.format));
     if (outcome.report->worst() != Status::fail) return;
     complaints_.raise(kCheckFailed);
     if (!shows_checks && !invocation_.quiet)
-      complain(outcome.report->job->id + ": a check fails; 'haunch check' shows it\n", streams_);
+      complain(outcome.report->job->id + ": a check fails; 'haunch check' shows it", streams_);
   }
 
   static Problem no_season() {

@@ -5,7 +5,9 @@
 #include <new>
 
 #include "commands.h"
+#include "complaints.h"
 #include "output_file.h"
+#include "shown_text.h"
 
 namespace haunch {
 namespace {
@@ -31,46 +33,45 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
   }
 }
 
-}  // namespace
-
-void complain(const std::string& lines, const Streams& streams) {
-  std::string_view left = lines;
-  while (!left.empty()) {
-    const ssize_t written = ::write(streams.err, left.data(), left.size());
+void write_all(std::string_view bytes, const Streams& streams) {
+  while (!bytes.empty()) {
+    const ssize_t written = ::write(streams.err, bytes.data(), bytes.size());
     if (written < 0 && errno == EINTR) continue;
     if (written <= 0) return;
-    left.remove_prefix(static_cast<std::size_t>(written));
+    bytes.remove_prefix(static_cast<std::size_t>(written));
   }
+}
+
+}  // namespace
+
+void complain(std::string_view line, const Streams& streams) {
+  write_all(shown_text(line, Newlines::shown) + "\n", streams);
 }
 
 ExitStatus write_result(const std::string& text, const Invocation& invocation,
                         const Streams& streams) {
-  OutputFile file(invocation.output, streams.out);
-  file.append(text);
+  Complaints complaints(streams);
+  OutputFile file(invocation.output, streams.out, identities_of({invocation.shop}, streams));
+  file.append(text, content_of(invocation.view.format));
   file.finish();
-  if (!file.fault()) return kDone;
-  complain(file.fault()->file + ": error: " + file.fault()->words + "\n", streams);
-  return kFileFault;
+  if (file.fault()) complaints.note(*file.fault());
+  return complaints.status();
 }
 
 ExitStatus run(const std::vector<std::string>& arguments, const Streams& streams) {
   try {
-    if (arguments.empty() && isatty(streams.out) == 0) {
-      complain("haunch: error: no spec is named; give a file, a folder, or - for standard input\n",
-               streams);
-      return kBadSpec;
-    }
+    if (arguments.empty() && isatty(streams.out) == 0)
+      return Complaints(streams).refuse(
+          "no spec is named; give a file, a folder, or - for standard input");
     const auto read = read_command_line(arguments);
-    if (const auto* error = std::get_if<UsageError>(&read)) {
-      complain("haunch: error: " + error->message + "\n", streams);
-      return kBadSpec;
-    }
+    if (const auto* error = std::get_if<UsageError>(&read))
+      return Complaints(streams).refuse(error->message);
     return dispatch(std::get<Invocation>(read), streams);
   } catch (const std::bad_alloc&) {
-    complain("haunch: fault: out of memory\n", streams);
+    complain("haunch: fault: out of memory", streams);
   } catch (const std::exception& fault) {
     complain(std::string("haunch: fault: ") + fault.what() +
-                 "; this is a fault of the program, please report it with the spec\n",
+                 "; this is a fault of the program, please report it with the spec",
              streams);
   }
   return kProgramFault;

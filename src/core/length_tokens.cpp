@@ -4,37 +4,17 @@
 #include <array>
 
 #include "haunch/length.h"
+#include "utf8.h"
 
 namespace haunch {
 namespace {
 
 constexpr char32_t kNotUtf8 = 0xFFFFFFFF;
 
-struct Character {
-  char32_t code = kNotUtf8;
-  std::size_t bytes = 1;
-};
-
-/// The first character of `text`, which is not ASCII (RFC 3629: no overlong forms, no surrogates).
-Character first_wide_character(std::string_view text) {
-  constexpr char32_t kLeast[] = {0, 0, 0x80, 0x800, 0x10000};
-  const auto lead = static_cast<unsigned char>(text[0]);
-  const std::size_t bytes = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
-  if (lead < 0xC0 || lead > 0xF4 || text.size() < bytes) return {};
-  char32_t code = lead & (0x7FU >> bytes);
-  for (std::size_t i = 1; i < bytes; ++i) {
-    const auto next = static_cast<unsigned char>(text[i]);
-    if ((next & 0xC0U) != 0x80) return {};
-    code = code << 6 | (next & 0x3FU);
-  }
-  const bool surrogate = code >= 0xD800 && code <= 0xDFFF;
-  if (code < kLeast[bytes] || code > 0x10FFFF || surrogate) return {};
-  return {code, bytes};
-}
-
-Character first_character(std::string_view text) {
-  const auto lead = static_cast<unsigned char>(text[0]);
-  return lead < 0x80 ? Character{lead, 1} : first_wide_character(text);
+/// The first character of `text`; a byte that is not UTF-8 stands for itself alone.
+Utf8Character first_or_byte(std::string_view text) {
+  const Utf8Character first = first_character(text);
+  return first.size == 0 ? Utf8Character{1, kNotUtf8} : first;
 }
 
 constexpr std::array<TokenKind, 128> ascii_kinds() {
@@ -87,13 +67,13 @@ bool runs_on(TokenKind kind) {
 
 Token first_token(std::string_view text) {
   if (text.empty()) return {};
-  const Character first = first_character(text);
+  const Utf8Character first = first_or_byte(text);
   const TokenKind kind = kind_of(first.code);
-  std::size_t size = first.bytes;
+  std::size_t size = first.size;
   while (runs_on(kind) && size < text.size()) {
-    const Character next = first_character(text.substr(size));
+    const Utf8Character next = first_or_byte(text.substr(size));
     if (kind_of(next.code) != kind) break;
-    size += next.bytes;
+    size += next.size;
   }
   return {kind, text.substr(0, size), first.code};
 }

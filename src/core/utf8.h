@@ -1,11 +1,36 @@
-// Characters in UTF-8, as far as they matter for counting and cutting.
+// Characters in UTF-8.
 #pragma once
+
+#include <cstddef>
+#include <string_view>
 
 namespace haunch {
 
 /// Whether a byte goes on with a character that began before it.
 constexpr bool continues_character(char byte) {
   return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
+}
+
+struct Utf8Character {
+  std::size_t size = 0;  // in bytes; 0: not UTF-8
+  char32_t code = 0;
+};
+
+/// Reads the character that begins `text`, which is not empty, by the table of RFC 3629: no
+/// overlong forms, no surrogates.
+constexpr Utf8Character first_character(std::string_view text) {
+  constexpr char32_t kLeast[] = {0, 0, 0x80, 0x800, 0x10000};
+  const unsigned lead = static_cast<unsigned char>(text[0]);
+  if (lead < 0x80) return {1, lead};
+  const std::size_t size = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
+  if (lead < 0xC2 || lead > 0xF4 || text.size() < size) return {};
+  char32_t code = lead & (0x7FU >> size);
+  for (std::size_t i = 1; i < size; ++i) {
+    if (!continues_character(text[i])) return {};
+    code = code << 6 | (static_cast<unsigned char>(text[i]) & 0x3FU);
+  }
+  if (code < kLeast[size] || code > 0x10FFFF || (code >= 0xD800 && code < 0xE000)) return {};
+  return {size, code};
 }
 
 }  // namespace haunch

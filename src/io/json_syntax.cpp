@@ -6,6 +6,7 @@
 #include <array>
 
 #include "json_reader.h"
+#include "utf8.h"
 
 namespace haunch {
 namespace {
@@ -29,31 +30,10 @@ unsigned byte(char c) {
   return static_cast<unsigned char>(c);
 }
 
-struct Character {
-  std::size_t size = 0;  // in bytes; 0: not UTF-8
-  char32_t code = 0;
-};
-
-/// Reads the character that begins `text`, which is not empty, by the table of RFC 3629.
-Character first_character(std::string_view text) {
-  const unsigned lead = byte(text[0]);
-  if (lead < 0x80) return {1, lead};
-  const std::size_t size = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : 2;
-  if (lead < 0xC2 || lead > 0xF4 || text.size() < size) return {};
-  char32_t code = lead & (0x7FU >> size);
-  for (std::size_t i = 1; i < size; ++i) {
-    if ((byte(text[i]) & 0xC0U) != 0x80) return {};
-    code = code << 6 | (byte(text[i]) & 0x3FU);
-  }
-  constexpr std::array<char32_t, 5> kLeast{0, 0, 0x80, 0x800, 0x10000};
-  if (code < kLeast[size] || code > 0x10FFFF || (code >= 0xD800 && code < 0xE000)) return {};
-  return {size, code};
-}
-
 /// The character at `text[0]` as a message shows it: 'x', or by its number where it may not be
 /// seen.
 std::string shown(std::string_view text) {
-  const Character character = first_character(text);
+  const Utf8Character character = first_character(text);
   const auto code = static_cast<unsigned>(character.code);
   if (code > 0x20 && code < 0x7F) return fmt::format("'{}'", text[0]);
   if (code == 0x20) return "a space";
@@ -227,7 +207,7 @@ class Explainer {
     if (peek() == '#' || rest().starts_with("//") || rest().starts_with("/*"))
       return fault("a comment; JSON has none, leave it out");
     if (peek() == '\'' || peek() == '`') return fault("single quotes; write double quotes");
-    const Character character = first_character(rest());
+    const Utf8Character character = first_character(rest());
     if (character.size == 0) return fault(not_utf8(peek()));
     constexpr std::u32string_view kQuotes = U"\u00AB\u00BB\u2018\u2019\u201A\u201C\u201D\u201E";
     if (kQuotes.find(character.code) != std::u32string_view::npos)

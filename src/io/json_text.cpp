@@ -2,20 +2,25 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <charconv>
 #include <iterator>
+
+#include "shown_text.h"
+#include "utf8.h"
 
 namespace haunch {
 namespace {
 
-bool needs_escape(char character) {
-  const auto byte = static_cast<unsigned char>(character);
-  return byte < 0x20 || character == '"' || character == '\\';
+/// What JSON wants escaped, and what a terminal or a page would act on (RFC 8259 lets all be so).
+bool needs_escape(Utf8Character character) {
+  return character.size == 0 || character.code == '"' || character.code == '\\' ||
+         acts_on_screen(character.code);
 }
 
-void append_escaped(std::string& out, char character) {
-  constexpr std::string_view kHex = "0123456789abcdef";
-  switch (character) {
+/// A byte that is not UTF-8, as of a file's name, becomes U+FFFD: no JSON could hold it.
+void append_escaped(std::string& out, Utf8Character character) {
+  switch (character.size == 0 ? 0xFFFD : character.code) {
     case '"':
       out += "\\\"";
       return;
@@ -31,13 +36,12 @@ void append_escaped(std::string& out, char character) {
     case '\t':
       out += "\\t";
       return;
+    case 0xFFFD:
+      out += "\xEF\xBF\xBD";
+      return;
     default:
-      break;
+      fmt::format_to(std::back_inserter(out), "\\u{:04x}", static_cast<unsigned>(character.code));
   }
-  const auto byte = static_cast<unsigned char>(character);
-  out += "\\u00";
-  out += kHex[byte >> 4U];
-  out += kHex[byte & 0xFU];
 }
 
 }  // namespace
@@ -72,11 +76,15 @@ void JsonText::text(std::string_view value) {
   before_value();
   out_ += '"';
   std::size_t done = 0;
-  for (std::size_t i = 0; i < value.size(); ++i) {
-    if (!needs_escape(value[i])) continue;
-    out_ += value.substr(done, i - done);
-    append_escaped(out_, value[i]);
-    done = i + 1;
+  for (std::size_t i = 0; i < value.size();) {
+    const Utf8Character character = first_character(value.substr(i));
+    const std::size_t next = i + std::max<std::size_t>(character.size, 1);
+    if (needs_escape(character)) {
+      out_ += value.substr(done, i - done);
+      append_escaped(out_, character);
+      done = next;
+    }
+    i = next;
   }
   out_ += value.substr(done);
   out_ += '"';

@@ -14,6 +14,8 @@
 #include <filesystem>
 #include <utility>
 
+#include "shown_text.h"
+
 namespace haunch {
 namespace {
 
@@ -206,7 +208,13 @@ void OutputFile::open_beside(mode_t mode, bool exists) {
   fail("cannot be written", EEXIST);
 }
 
-void OutputFile::append(std::string_view bytes) {
+void OutputFile::append(std::string_view text, Content content) {
+  if (content == Content::data) return hold(text);
+  while (state_ == State::open && !text.empty())
+    hold(take_shown(text, Newlines::kept));
+}
+
+void OutputFile::hold(std::string_view bytes) {
   while (state_ == State::open && !bytes.empty()) {
     const std::size_t count = std::min(kHeldBytes - held_.size(), bytes.size());
     held_.append(bytes.substr(0, count));

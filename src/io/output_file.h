@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "file_fault.h"
+#include "view.h"
 
 namespace haunch {
 
@@ -65,8 +66,9 @@ class OutputFile {
     failed        // see fault()
   };
 
-  /// Bytes are held back up to 64 KiB. After a fault this does nothing.
-  void append(std::string_view bytes);
+  /// Whole characters, held back up to 64 KiB. This is the one place where what is shown is made
+  /// safe for a terminal (shown_text.h). After a fault it does nothing.
+  void append(std::string_view text, Content content = Content::shown);
   /// Writes what is left; a named file is then whole, but still under its other name, so that of
   /// two files both or neither can be put in place. Nothing is appended after it.
   State settle();
@@ -80,6 +82,7 @@ class OutputFile {
   void open_direct(int descriptor);
   void open_named(const std::string& path);
   void open_beside(mode_t mode, bool exists);
+  void hold(std::string_view bytes);
   void flush();
   bool write_piece(std::string_view& bytes);
   bool sync();

@@ -12,6 +12,7 @@
 
 #include "feed.h"
 #include "json_reader.h"
+#include "shown_text.h"
 
 namespace haunch {
 namespace {
@@ -190,7 +191,8 @@ std::optional<Record> SpecSource::next() {
 std::optional<Record> SpecSource::open(const std::string& file) {
   const bool standard = file == "-";
   source_ = standard ? "<stdin>" : file;
-  stem_ = standard ? "item" : std::filesystem::path(file).stem().string();
+  stem_ =
+      standard ? "item" : shown_text(std::filesystem::path(file).stem().string(), Newlines::shown);
   items_ = 0;
   lines_taken_ = 0;
   text_.reset();

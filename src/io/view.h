@@ -12,6 +12,14 @@ enum class Section { sheet, cutlist, joints, check, season };
 
 enum class Format { table, json, csv };
 
+/// What a result is made of: what is shown to people and programs, in which nothing is left that a
+/// terminal could act on, or data (CSV), which go out byte by byte.
+enum class Content { shown, data };
+
+constexpr Content content_of(Format format) {
+  return format == Format::csv ? Content::data : Content::shown;
+}
+
 /// How lengths stand in tables. JSON and CSV are always decimal.
 struct LengthStyle {
   int inch_denominator = 64;  // fractions to this; 0: decimal inches
