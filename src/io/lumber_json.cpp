@@ -2,6 +2,7 @@
 
 #include "csv_row.h"
 #include "json_text.h"
+#include "lumber_bill.h"
 #include "lumber_text.h"
 
 namespace haunch {
@@ -49,9 +50,9 @@ class LumberJson {
     json_.number(square_units(lumber::square_mm(value), unit_), kAreaPlaces);
   }
 
-  void money(std::string_view name, lumber::Money value) {
+  void money(std::string_view name, std::int64_t hundredths) {
     json_.key(name);
-    json_.number(static_cast<double>(value) / kHundredths, kMoneyPlaces);
+    json_.number(static_cast<double>(hundredths) / kHundredths, kMoneyPlaces);
   }
 
   void sizes(const lumber::Spot& spot) {
@@ -71,6 +72,7 @@ class LumberJson {
       for (const lumber::BoardPlan& board : material.plan.boards)
         append_board(material, board);
     json_.close_list();
+    append_bill();
     json_.row();
     json_.key("unplaced");
     json_.open_list();
@@ -82,6 +84,20 @@ class LumberJson {
     json_.row();
     append_bound();
     json_.close_object();
+  }
+
+  void append_bill() {
+    json_.row();
+    json_.key("bill");
+    json_.open_list();
+    for (const BillLine& line : bill_of(report_)) {
+      json_.open_object();
+      json_.member("stock", report_.stock.items[line.item].id);
+      json_.member("boards", static_cast<std::int64_t>(line.count));
+      money("cost", line.cost);
+      json_.close_object();
+    }
+    json_.close_list();
   }
 
   void append_board(const MaterialPlan& material, const lumber::BoardPlan& board) {
@@ -96,7 +112,7 @@ class LumberJson {
     json_.member("material", material.material);
     json_.key("bought");
     json_.truth(item.price.has_value());
-    money("cost", cost_of(item));
+    money("cost", cost_of(item).rounded(1, kMoneyPlaces));
     append_cuts(material, board);
     json_.key("offcuts");
     json_.open_list();

@@ -5,6 +5,7 @@
 #include <map>
 #include <numeric>
 
+#include "lumber_bill.h"
 #include "lumber_text.h"
 
 namespace haunch {
@@ -32,6 +33,17 @@ std::vector<int> shares(const std::vector<double>& parts) {
   for (std::size_t i = 0; given < kWhole && i < rests.size(); ++i, ++given)
     ++tenths[rests[i].second];
   return tenths;
+}
+
+/// "0.0726" of 72600 with 6 places: those that are 0 left out, down to so many.
+std::string decimal_words(std::int64_t figure, int places, int least_places) {
+  while (places > least_places && figure % 10 == 0) {
+    figure /= 10;
+    --places;
+  }
+  std::string digits = fmt::format("{:0{}}", figure, places + 1);
+  if (places > 0) digits.insert(digits.size() - static_cast<std::size_t>(places), ".");
+  return digits;
 }
 
 /// The page of one report.
@@ -89,20 +101,17 @@ class LumberPage {
 
   /// As the yard is asked for it.
   std::string shopping_list() const {
-    std::string list;
-    lumber::Money total = 0;
+    const std::vector<BillLine> bill = bill_of(report_);
+    if (bill.empty()) return "\nBUY nothing\n";
+    std::string page = "\nBUY\n";
     bool random = false;
-    for (const auto& [index, count] : taken()) {
-      const StockItem& item = report_.stock.items[index];
-      if (!item.price) continue;
-      total += cost_of(item) * count;
+    for (const BillLine& each : bill) {
+      const StockItem& item = report_.stock.items[each.item];
       random = random || item.widest;
-      list += line(std::to_string(count) + " of " + yard_words(item) + " (" + item.id +
-                   "): " + price_words(item, count));
+      page += line(std::to_string(each.count) + " of " + yard_words(item) + " (" + item.id +
+                   "): " + price_words(item, each));
     }
-    if (list.empty()) return "\nBUY nothing\n";
-    std::string page = "\nBUY\n" + list;
-    page += line("together " + money_words(total, currency()));
+    page += line("together " + money_words(total_of(bill), currency()));
     if (random)
       page += line(
           "or wider: of random widths the plan counts on the narrowest and the price on the "
@@ -120,18 +129,20 @@ class LumberPage {
   }
 
   /// "0.126 m3 at 2350.00, 296.10 EUR"
-  std::string price_words(const StockItem& item, int count) const {
-    constexpr std::array<std::string_view, 5> kUnits = {"", " board ft", " m3", " m", " m2"};
-    constexpr std::array<int, 5> kPlaces = {0, 1, 3, 2, 2};
-    const auto per = static_cast<std::size_t>(item.price->per);
-    constexpr double kTenThousandths = 10'000;
-    const std::string price =
-        fmt::format("{:.{}f}", static_cast<double>(item.price->ten_thousandths) / kTenThousandths,
-                    item.price->ten_thousandths % 100 == 0 ? 2 : 4);
-    const std::string all = ", " + money_words(cost_of(item) * count, currency());
+  std::string price_words(const StockItem& item, const BillLine& bought) const {
+    constexpr int kPricePlaces = 4;
+    struct Measure {
+      std::string_view unit;
+      int least_places, most_places;
+    };
+    constexpr std::array<Measure, 5> kMeasures = {
+        {{"", 0, 0}, {" board ft", 1, 4}, {" m3", 3, 6}, {" m", 2, 3}, {" m2", 2, 4}}};
+    const std::string price = decimal_words(item.price->ten_thousandths, kPricePlaces, 2);
+    const std::string all = ", " + money_words(bought.cost, currency());
     if (item.price->per == Per::board) return price + " each" + all;
-    return fmt::format("{:.{}f}{} at ", measure_of(item) * count, kPlaces[per], kUnits[per]) +
-           price + all;
+    const auto& [unit, least, most] = kMeasures[static_cast<std::size_t>(item.price->per)];
+    const std::int64_t measure = measure_of(item).rounded(bought.count, most);
+    return decimal_words(measure, most, least) + std::string(unit) + " at " + price + all;
   }
 
   std::string from_the_rack() const {
@@ -439,7 +450,7 @@ class LumberPage {
   std::string bound_lines() const {
     std::string page;
     for (const MaterialPlan& each : report_.plans) {
-      const lumber::Bounds& bounds = each.plan.bounds;
+      const lumber::Bounds bounds = bounds_of(each, report_);
       if (each.plan.boards.empty()) continue;
       constexpr std::array<std::string_view, 4> kBinding = {
           "by area", "by area in whole boards", "by linear programming",
@@ -555,10 +566,8 @@ class LumberPage {
 
 }  // namespace
 
-std::string money_words(lumber::Money money, const std::string& currency) {
-  constexpr lumber::Money kHundred = 100;
-  return fmt::format("{}.{:02}", money / kHundred, money % kHundred) +
-         (currency.empty() ? "" : " " + currency);
+std::string money_words(std::int64_t hundredths, const std::string& currency) {
+  return decimal_words(hundredths, 2, 2) + (currency.empty() ? "" : " " + currency);
 }
 
 std::string piece_name(const LumberReport& report, const LumberPiece& piece) {

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "glue_up.h"
+#include "lumber_bill.h"
 #include "species.h"
 
 namespace haunch {
@@ -223,7 +224,7 @@ class Planner {
     stock.width = item.width;
     if (item.count) stock.count = *item.count;
     stock.bought = item.price.has_value();
-    stock.cost = cost_of(item);
+    stock.cost = cost_in(item, report_.money_unit);
     stock.end_trim = item.end_trim.value_or(sawing().end_trim);
     stock.edge_trim = item.edge_trim.value_or(sawing().edge_trim);
     stock.grain = item.grain;

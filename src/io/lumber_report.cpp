@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "lumber_bill.h"
 #include "lumber_planner.h"
 #include "sawn.h"
 #include "season.h"
@@ -100,6 +101,7 @@ LumberReport report_lumber(std::vector<LumberPart> parts, std::optional<StockFil
   report.stock = stock ? std::move(*stock) : usual_stock_file(unit);
   for (LumberPart& part : parts)
     (part.is_wood ? report.parts : report.not_wood).push_back(std::move(part));
+  report.money_unit = money_unit_of(report.stock);
   make_plans(report, wishes);
   take_off(report);
   return report;
@@ -113,7 +115,6 @@ lumber::Totals totals_of(const LumberReport& report) {
   lumber::Totals sum;
   for (const MaterialPlan& plan : report.plans) {
     const lumber::Totals& each = plan.plan.totals;
-    sum.cost += each.cost;
     sum.boards += each.boards;
     sum.boards_bought += each.boards_bought;
     sum.area_bought += each.area_bought;
@@ -124,28 +125,7 @@ lumber::Totals totals_of(const LumberReport& report) {
     sum.offcuts += each.offcuts;
     sum.scrap += each.scrap;
   }
-  return sum;
-}
-
-lumber::Bounds bounds_of(const LumberReport& report) {
-  lumber::Bounds sum;
-  sum.measure = lumber::Measure::square_mm;
-  for (const MaterialPlan& plan : report.plans)
-    if (plan.plan.bounds.measure != lumber::Measure::square_mm)
-      sum.measure = plan.plan.bounds.measure;
-  sum.linear = 0;
-  for (const MaterialPlan& plan : report.plans) {
-    const lumber::Bounds& each = plan.plan.bounds;
-    if (each.measure != sum.measure) continue;
-    sum.plan += each.plan;
-    sum.area += each.area;
-    sum.whole_boards += each.whole_boards;
-    sum.linear =
-        sum.linear && each.linear ? std::optional(*sum.linear + *each.linear) : std::nullopt;
-    sum.best += each.best;
-    sum.boards_above += each.boards_above;
-  }
-  sum.proven = sum.plan == sum.best;
+  sum.cost = total_of(bill_of(report));
   return sum;
 }
 

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "cutting.h"
+#include "exact.h"
 #include "report.h"
 #include "stock_file.h"
 
@@ -81,6 +82,7 @@ struct LumberReport {
   std::vector<LumberPart> parts;                // of wood, and sheets
   std::vector<LumberPart> not_wood;             // glass and the like: nothing is planned for them
   std::vector<std::optional<RoughPart>> rough;  // of each part; nothing where no stock would do
+  lumber::Exact money_unit = lumber::Exact::of(1);  // what money counts in that plans hold
   std::vector<MaterialPlan> plans;
   std::vector<UnplacedPart> unplaced;
   std::vector<TakingRow> takings;
@@ -100,11 +102,9 @@ LumberReport report_lumber(std::vector<LumberPart> parts, std::optional<StockFil
 /// Which of the boards of its kind it is: 1, 2 …, those that earlier plans took counted.
 std::int64_t number_of(const StockItem& item, const lumber::BoardPlan& board);
 
-/// The sums of all plans. used = parts + kerf + trim + offcuts + scrap.
+/// The sums of all plans. used = parts + kerf + trim + offcuts + scrap. Its cost is that of the
+/// bill (lumber_bill.h).
 lumber::Totals totals_of(const LumberReport& report);
-
-/// All bounds in one measure: money where any plan counts in it (what is in hand costs nothing).
-lumber::Bounds bounds_of(const LumberReport& report);
 
 /// The stock as it is when the plan is carried out: offcuts kept are boards in hand.
 StockFile stock_left(const LumberReport& report);

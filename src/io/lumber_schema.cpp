@@ -29,11 +29,12 @@ constexpr std::string_view kLumberSchema = R"schema({
       "type": "object",
       "properties": {
         "boards": {"type": "array", "items": {"$ref": "#/$defs/board"}},
+        "bill": {"type": "array", "items": {"$ref": "#/$defs/bill_line"}},
         "unplaced": {"type": "array", "items": {"$ref": "#/$defs/unplaced"}},
         "totals": {"$ref": "#/$defs/totals"},
         "bound": {"$ref": "#/$defs/bound"}
       },
-      "required": ["boards", "unplaced", "totals", "bound"],
+      "required": ["boards", "bill", "unplaced", "totals", "bound"],
       "additionalProperties": false
     },
     "board": {
@@ -46,12 +47,22 @@ constexpr std::string_view kLumberSchema = R"schema({
         "thickness": {"$ref": "#/$defs/size"},
         "material": {"type": "string"},
         "bought": {"type": "boolean"},
-        "cost": {"$ref": "#/$defs/figure"},
+        "cost": {"$ref": "#/$defs/figure", "description": "of one, rounded by itself: what is paid is in 'bill'"},
         "cuts": {"type": "array", "minItems": 1, "items": {"$ref": "#/$defs/cut"}},
         "offcuts": {"type": "array", "items": {"$ref": "#/$defs/spot"}},
         "steps": {"type": "array", "items": {"$ref": "#/$defs/step"}}
       },
       "required": ["stock", "copy", "length", "width", "thickness", "material", "bought", "cost", "cuts", "offcuts", "steps"],
+      "additionalProperties": false
+    },
+    "bill_line": {
+      "type": "object",
+      "properties": {
+        "stock": {"type": "string", "minLength": 1},
+        "boards": {"type": "integer", "minimum": 1},
+        "cost": {"$ref": "#/$defs/figure", "description": "of all, exact until it is rounded; the lines add up to the cost in 'totals'"}
+      },
+      "required": ["stock", "boards", "cost"],
       "additionalProperties": false
     },
     "spot": {

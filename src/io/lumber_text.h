@@ -18,7 +18,7 @@ std::string lumber_json(const LumberReport& report, Unit unit);
 std::string lumber_csv(const LumberReport& report, Unit unit, bool for_spreadsheet);
 
 /// "12.50 EUR"
-std::string money_words(lumber::Money money, const std::string& currency);
+std::string money_words(std::int64_t hundredths, const std::string& currency);
 
 /// What a piece is called: "side-door/A", and of several "side-door/H (2 of 3)".
 std::string piece_name(const LumberReport& report, const LumberPiece& piece);

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <charconv>
-#include <cmath>
 #include <set>
 #include <utility>
 
@@ -35,6 +34,15 @@ std::optional<std::int64_t> price_of(const std::string& text) {
   const char* end = digits.data() + digits.size();
   const auto [stop, fault] = std::from_chars(digits.data(), end, price);
   return fault == std::errc() && stop == end ? std::optional(price) : std::nullopt;
+}
+
+/// What one comes to; nothing of what is too dear to be reckoned with. It has a price.
+std::optional<lumber::Exact> reckoned_cost(const StockItem& item) {
+  constexpr std::int64_t kDearest = 1'000'000'000;
+  constexpr lumber::Wide kTenThousandths = 10'000;
+  const auto price = lumber::Exact::of(item.price->ten_thousandths, kTenThousandths);
+  const auto cost = product(measure_of(item), price);
+  return cost && cost->floored(1, 0) < kDearest ? cost : std::nullopt;
 }
 
 /// A word out of a longer text, as a value of its own.
@@ -214,7 +222,14 @@ class StockReader {
     check_trim(path, item);
     if (const Value* defects = value.find("defects"))
       read_defects(*defects, child_path(path, "defects"), item);
+    const std::size_t first = file_.items.size();
     add_lengths(item);
+    // Of a range of lengths the last is the dearest.
+    if (first < file_.items.size() && file_.items.back().price &&
+        !reckoned_cost(file_.items.back()))
+      values_.problem(child_path(path, "price"),
+                      "one of it comes to 1000000000 or more; look at \"price\", \"per\" and the "
+                      "sizes");
   }
 
   /// One board; of a range of lengths one of each, called after it.
@@ -487,31 +502,32 @@ std::string_view per_word(Per per) {
   return kPerWords[static_cast<std::size_t>(per)];
 }
 
-double measure_of(const StockItem& item) {
-  const Length width = item.widest ? floor_half(item.width + *item.widest) : item.width;
-  const lumber::Area area = lumber::area_of(item.length, width);
-  constexpr double kMillimetresInMetre = 1000;
+lumber::Exact measure_of(const StockItem& item) {
+  using lumber::Exact;
+  using lumber::Wide;
+  constexpr Wide kInch = Length::kStepsPerInch;
+  constexpr Wide kMetre = Length::from_mm(1000).steps();
+  constexpr Wide kBoardFoot = 144 * kInch * kInch * kInch;
+  const Wide length = item.length.steps();
+  const Wide both_widths = (item.width + item.widest.value_or(item.width)).steps();
+  const Wide thickness = item.nominal.steps();
   switch (item.price->per) {
-    case Per::board_foot:
-      return lumber::board_feet(area, item.nominal);
+    case Per::board_foot:  // stock under 1 in. counts as 1 in., as the retail trade has it
+      return Exact::of(length * both_widths * std::max(thickness, kInch), 2 * kBoardFoot);
     case Per::cubic_metre:
-      return lumber::cubic_metres(area, item.nominal);
+      return Exact::of(length * both_widths * thickness, 2 * kMetre * kMetre * kMetre);
     case Per::metre:
-      return static_cast<double>(item.length.steps()) / static_cast<double>(Length::kStepsPerMm) /
-             kMillimetresInMetre;
+      return Exact::of(length, kMetre);
     case Per::square_metre:
-      return lumber::square_metres(area);
+      return Exact::of(length * both_widths, 2 * kMetre * kMetre);
     case Per::board:
       break;
   }
-  return 1;
+  return Exact::of(1);
 }
 
-std::int64_t cost_of(const StockItem& item) {
-  constexpr double kTenThousandthsInHundredth = 100;
-  if (!item.price) return 0;
-  return std::llround(static_cast<double>(item.price->ten_thousandths) * measure_of(item) /
-                      kTenThousandthsInHundredth);
+lumber::Exact cost_of(const StockItem& item) {
+  return item.price ? reckoned_cost(item).value() : lumber::Exact();
 }
 
 StockFile usual_stock_file(Unit unit) {

@@ -26,6 +26,7 @@
 
 #include "cutting.h"
 #include "document.h"
+#include "exact.h"
 #include "kind.h"
 #include "rough.h"
 #include "takings_off.h"
@@ -61,10 +62,10 @@ struct StockItem {
 };
 
 /// How much one is in the unit of its price; of random widths at the middle one. It has a price.
-double measure_of(const StockItem& item);
+lumber::Exact measure_of(const StockItem& item);
 
-/// What one comes to, in hundredths; of random widths at the middle one. In hand it is nothing.
-std::int64_t cost_of(const StockItem& item);
+/// What one comes to; of random widths at the middle one. In hand it is nothing.
+lumber::Exact cost_of(const StockItem& item);
 
 /// How the shop saws.
 struct Sawing {

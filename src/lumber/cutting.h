@@ -24,7 +24,8 @@ namespace haunch::lumber {
 
 // ---- what is asked ------------------------------------------------------------------------------
 
-/// Money in the smallest unit that the prices of an order are whole in (a cent, say).
+/// Money in a unit that the costs of an order's boards are whole in: not a cent, as a board of
+/// 6 2/3 board feet at 6.50 comes to 43 1/3.
 using Money = std::int64_t;
 
 /// One piece wanted. Pieces of equal size are the caller's to list one by one.

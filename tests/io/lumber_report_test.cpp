@@ -6,6 +6,7 @@
 #include <set>
 
 #include "kind.h"
+#include "lumber_bill.h"
 #include "lumber_text.h"
 #include "stock_words.h"
 #include "vocabulary.h"
@@ -249,6 +250,50 @@ TEST_CASE("a raised panel is sawn as thick and as large as its whole blank") {
   CHECK(raised->finished.thickness == mm(16));
   const LumberReport report = report_lumber({*raised}, {}, Unit::mm, {});
   CHECK(report.rough[0]->length == -floor_multiple(-(raised->finished.length + mm(25)), mm(1)));
+}
+
+/// Twelve parts, one from each board, and the boards at 0.0149 and 0.0051 a piece.
+LumberReport twelve_cheap_boards() {
+  std::vector<LumberPart> parts;
+  for (int i = 0; i < 12; ++i)
+    parts.push_back(part(std::string(1, static_cast<char>('A' + i)), mm(900), mm(60), mm(22)));
+  return report_lumber(parts, stock(R"({"units": "mm", "kerf": 3, "stock": [
+      {"id": "a", "length": 1000, "width": 70, "thickness": 27, "species": "beech", "count": 5,
+       "price": 0.0051, "per": "board"},
+      {"id": "b", "length": 1100, "width": 70, "thickness": 27, "species": "beech",
+       "price": 0.0149, "per": "board"}]})"),
+                       Unit::mm, {});
+}
+
+TEST_CASE("each line of the bill is rounded once, and they add up to what is paid") {
+  const LumberReport report = twelve_cheap_boards();
+  const std::vector<BillLine> bill = bill_of(report);
+  REQUIRE(bill.size() == 2);
+  CHECK(bill[0].cost == 3);   // 5 at 0.0051 are 0.0255
+  CHECK(bill[1].cost == 10);  // 7 at 0.0149 are 0.1043
+  CHECK(total_of(bill) == 13);
+  CHECK(totals_of(report).cost == 13);
+}
+
+TEST_CASE("bounds are told in the money of the bill and never above it") {
+  const lumber::Bounds bounds = bounds_of(twelve_cheap_boards());
+  CHECK(bounds.measure == lumber::Measure::money);
+  CHECK(bounds.plan == 13);
+  CHECK(bounds.best <= bounds.plan);
+  CHECK(bounds.proven);  // every part takes a board
+}
+
+TEST_CASE("plans reckon in money that all costs are whole in, or else in millionths") {
+  const StockFile round = stock(R"({"units": "mm", "stock": [
+      {"id": "a", "length": {"from": 1800, "to": 2400}, "width": 70, "thickness": 27,
+       "price": 3.35, "per": "metre"}]})");
+  CHECK(money_unit_of(round) == lumber::Exact::of(1005, 1000));
+  CHECK(cost_in(round.items[1], money_unit_of(round)) == 7);
+  const StockFile odd = stock(R"({"units": "mm", "stock": [
+      {"id": "a", "length": 1801, "width": 71, "thickness": 27, "price": 1234.5679, "per": "cubic_metre"},
+      {"id": "b", "length": 96, "width": "7 1/512 in", "thickness": "5/4", "price": 6.49, "per": "board_foot"}]})");
+  CHECK(money_unit_of(odd) == lumber::Exact::of(1, 1'000'000));
+  CHECK(cost_in(odd.items[0], money_unit_of(odd)) == 4'262'366);  // 4.2623666...: rounded down
 }
 
 }  // namespace

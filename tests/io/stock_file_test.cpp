@@ -10,6 +10,11 @@
 namespace haunch::test {
 namespace {
 
+/// What so many come to, in hundredths.
+std::int64_t cost(const StockItem& item, int count = 1) {
+  return cost_of(item).rounded(count, 2);
+}
+
 StockItem item(const std::string& keys, const std::string& units = "mm") {
   return stock(R"({"units": ")" + units + R"(", "stock": [{"id": "a", )" + keys + "}]}")
       .items.front();
@@ -46,11 +51,36 @@ TEST_CASE("quarters are thicknesses, in a metric file too") {
 
 TEST_CASE("a board costs what its unit makes of it") {
   const std::string board = R"("length": 2000, "width": 250, "thickness": 40, )";
-  CHECK(cost_of(item(board + R"("price": 12.5, "per": "board")")) == 1250);
-  CHECK(cost_of(item(board + R"("price": 12.5, "per": "metre")")) == 2500);
-  CHECK(cost_of(item(board + R"("price": 12.5, "per": "square_metre")")) == 625);  // 0.5 m2
-  CHECK(cost_of(item(board + R"("price": 1250, "per": "cubic_metre")")) == 2500);  // 0.02 m3
-  CHECK(cost_of(item(board + R"("count": 3)")) == 0);
+  CHECK(cost(item(board + R"("price": 12.5, "per": "board")")) == 1250);
+  CHECK(cost(item(board + R"("price": 12.5, "per": "metre")")) == 2500);
+  CHECK(cost(item(board + R"("price": 12.5, "per": "square_metre")")) == 625);  // 0.5 m2
+  CHECK(cost(item(board + R"("price": 1250, "per": "cubic_metre")")) == 2500);  // 0.02 m3
+  CHECK(cost(item(board + R"("count": 3)")) == 0);
+}
+
+TEST_CASE("boards are reckoned together and rounded once") {
+  // 120 x 8 in. of 4/4 are 6 2/3 board feet, 43 1/3 at 6.50; three are 20 board feet.
+  const StockItem board = item(
+      R"("length": 120, "width": 8, "thickness": "4/4", "price": 6.5, "per": "board_foot")", "in");
+  CHECK(cost(board) == 4333);
+  CHECK(cost(board, 3) == 13'000);
+  CHECK(measure_of(board) == lumber::Exact::of(20, 3));
+}
+
+TEST_CASE("the middle of two widths is exact where it falls between two steps") {
+  // 200 and 200.000000625 mm are a step apart.
+  const StockItem board = item(
+      R"("length": 2000, "width": {"from": 200, "to": "200.000000625 mm"}, "thickness": 40, "price": 1, "per": "square_metre")");
+  CHECK(*board.widest - board.width == kStep);
+  CHECK(measure_of(board) == lumber::Exact::of(lumber::Wide{2} * (640'000'000 + 1), 3'200'000'000));
+}
+
+TEST_CASE("what no board can cost is refused") {
+  const Reading json = read_json(R"({"units": "mm", "stock": [{"id": "a", "length": 99999.99999,
+      "width": 99999.99999, "thickness": 9999.99999, "price": 9999999.9999, "per": "cubic_metre"}]})");
+  const StockReading reading = read_stock(*json.value);
+  REQUIRE(reading.problems.size() == 1);
+  CHECK(reading.problems.front().path == "/stock/0/price");
 }
 
 TEST_CASE("board feet count the rough thickness of a surfaced board") {
@@ -58,7 +88,7 @@ TEST_CASE("board feet count the rough thickness of a surfaced board") {
   const StockItem board = item(
       R"("length": 96, "width": 12, "thickness": "5/4", "surface": "surfaced", "price": 6, "per": "board_foot")",
       "in");
-  CHECK(cost_of(board) == 6000);
+  CHECK(cost(board) == 6000);
 }
 
 TEST_CASE("random widths are planned at the least and priced at the middle one") {
@@ -66,7 +96,7 @@ TEST_CASE("random widths are planned at the least and priced at the middle one")
       R"("length": 2000, "width": {"from": 200, "to": 300}, "thickness": 40, "price": 10, "per": "square_metre")");
   CHECK(board.width == mm(200));
   CHECK(board.widest == mm(300));
-  CHECK(cost_of(board) == 500);  // 2 m x 0.25 m
+  CHECK(cost(board) == 500);  // 2 m x 0.25 m
 }
 
 TEST_CASE("CSV says the same as JSON") {
@@ -108,7 +138,7 @@ TEST_CASE("a range of lengths is a board of each, in steps of 300") {
   REQUIRE(file.items.size() == 3);  // 1800, 2100, 2400
   CHECK(file.items[0].id == "y 1800");
   CHECK(file.items[2].length == mm(2400));
-  CHECK(cost_of(file.items[2]) == 2400);
+  CHECK(cost(file.items[2]) == 2400);
 }
 
 TEST_CASE("of a range of lengths the shortest that does is bought") {
