@@ -31,16 +31,28 @@ struct Point {
   double x, y;
 };
 
-/// The points of one curve about the crown, as far as the circle goes.
-std::vector<Point> points_of(const Arch& arch, double radius) {
+double centre_x(const Arch& arch) {
+  return steps(arch.left) + steps(arch.span) / 2;
+}
+
+double centre_y(const Arch& arch) {
+  return steps(arch.springing + arch.rise) - arch.radius();
+}
+
+/// The points of one curve, as far as the circle goes: at equal angles about the crown, at the
+/// circle's ends, and at those that are `more`.
+std::vector<Point> points_of(const Arch& arch, double radius, const std::vector<double>& more) {
+  const double right = std::acos(0.0);
   const double angle = chord_angle(arch);
-  const double centre_x = steps(arch.left) + steps(arch.span) / 2;
-  const double centre_y = steps(arch.springing + arch.rise) - arch.radius();
-  const auto most = static_cast<int>(std::floor(std::acos(0.0) / angle + 1e-9));
+  std::vector<double> angles{-right, right};
+  angles.insert(angles.end(), more.begin(), more.end());
+  for (int i = 0; angle * i < right; ++i)
+    angles.insert(angles.end(), {angle * i, -angle * i});
+  std::sort(angles.begin(), angles.end());
   std::vector<Point> points;
-  for (int i = -most; i <= most; ++i)
-    points.push_back({centre_x + radius * std::sin(angle * i),
-                      i == 0 ? centre_y + radius : centre_y + radius * std::cos(angle * i)});
+  for (const double its : angles)
+    points.push_back({centre_x(arch) + radius * std::sin(its),
+                      centre_y(arch) + (its == 0 ? radius : radius * std::cos(its))});
   return points;
 }
 
@@ -74,6 +86,13 @@ Prism across_thickness(std::vector<Corner> line, const Piece& piece, Length from
   return {2, from, to, own_corners(std::move(line), piece)};
 }
 
+/// With its first and its last corner on the curve itself, wherever it ends.
+std::vector<Corner> line_to_ends(const Arch& arch, Length outward, Length from, Length to,
+                                 Heights heights) {
+  return arch_line(arch, outward, from, to, heights,
+                   {arch.angle_at(outward, from), arch.angle_at(outward, to)});
+}
+
 /// What stands above a line of chords, to a height that one of them may touch: left and right of
 /// its highest corner.
 std::vector<std::vector<Corner>> above(const std::vector<Corner>& line, Length top) {
@@ -97,7 +116,8 @@ std::vector<Corner> head_line(const ArchedHead& head, Length from, Length to) {
   Length low = from;
   for (const Length high : {head.left_sight, head.right_sight, to}) {
     if (high <= low || high > to) continue;
-    const auto part = arch_line(head.opening, -head.clearance, low, high, Heights::down);
+    const auto part =
+        arch_line(head.opening, -head.clearance, low, high, Heights::down, head.corners());
     line.insert(line.end(), part.begin() + (line.empty() ? 0 : 1), part.end());
     low = high;
   }
@@ -133,12 +153,37 @@ Length Arch::radius_with(Length outward) const {
   return nearest_step(radius() + steps(outward));
 }
 
+double Arch::angle_at(Length outward, Length x) const {
+  const double out = (steps(x) - centre_x(*this)) / (radius() + steps(outward));
+  return std::asin(std::clamp(out, -1.0, 1.0));
+}
+
+Length Arch::height_at(Length outward, Length x) const {
+  const double its = radius() + steps(outward);
+  const double out = steps(x) - centre_x(*this);
+  return nearest_step(centre_y(*this) + std::sqrt(std::max(its * its - out * out, 0.0)));
+}
+
 Length ArchedHead::height_at(Length x) const {
-  return arch_line(opening, -clearance, x, x, Heights::down).front().v;
+  return opening.height_at(-clearance, x);
 }
 
 Length ArchedHead::lowest(Length from, Length to) const {
   return std::min(height_at(from), height_at(to));
+}
+
+std::vector<double> ArchedHead::corners() const {
+  std::vector<double> angles;
+  for (const Length x : {Length(), left_sight, right_sight, width})
+    angles.push_back(opening.angle_at(-clearance, x));
+  return angles;
+}
+
+Length ArchedHead::lowest_wood(Length from, Length to) const {
+  const auto over = [&](Length x) {
+    return arch_line(opening, -clearance, x, x, Heights::down, corners()).front().v;
+  };
+  return std::min(over(from), over(to));
 }
 
 int chords_of(const Arch& arch) {
@@ -146,8 +191,8 @@ int chords_of(const Arch& arch) {
 }
 
 std::vector<Corner> arch_line(const Arch& arch, Length outward, Length from, Length to,
-                              Heights heights) {
-  const std::vector<Point> points = points_of(arch, arch.radius() + steps(outward));
+                              Heights heights, const std::vector<double>& more) {
+  const std::vector<Point> points = points_of(arch, arch.radius() + steps(outward), more);
   // What comes to a whole number but for the last places of a double is that number.
   constexpr double kNoise = 1e-3;
   std::vector<Corner> line;
@@ -161,12 +206,8 @@ std::vector<Corner> arch_line(const Arch& arch, Length outward, Length from, Len
 }
 
 Length curve_length(const Arch& arch, Length outward, Length from, Length to) {
-  const double radius = arch.radius() + steps(outward);
-  const double centre = steps(arch.left) + steps(arch.span) / 2;
-  const auto angle = [&](Length x) {
-    return std::asin(std::clamp((steps(x) - centre) / radius, -1.0, 1.0));
-  };
-  return nearest_step(radius * (angle(to) - angle(from)));
+  return nearest_step((arch.radius() + steps(outward)) *
+                      (arch.angle_at(outward, to) - arch.angle_at(outward, from)));
 }
 
 GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
@@ -191,7 +232,7 @@ GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
   }
   cut.prisms.push_back(across_thickness(std::move(sawn), rail, Length(), rail.blank[2]));
   rail.features.push_back(std::move(cut));
-  std::vector<Corner> ring = arch_line(arch, groove.depth, arch.left, right, Heights::up);
+  std::vector<Corner> ring = line_to_ends(arch, groove.depth, arch.left, right, Heights::up);
   ring.insert(ring.end(), under.rbegin(), under.rend());
   Feature ploughed{"groove",
                    {},
@@ -227,20 +268,20 @@ void saw_head(Assembly& leaf, std::size_t left, std::size_t right, std::size_t n
     sawn.sizes.push_back(size);
   for (std::vector<Corner>& corners : above(head_line(head, none, head.width), leaf.size[1]))
     leaf.beyond.push_back({2, none, leaf.size[2], std::move(corners)});
-  leaf.opening->arch =
-      arch_line(opening, none, opening.left, opening.left + opening.span, Heights::up);
+  leaf.opening->arch = arch_line(opening, none, opening.left, opening.left + opening.span,
+                                 Heights::up, head.corners());
 }
 
 void cut_arched_top(Piece& panel, const Arch& arch, Length outward) {
   const Box blank = placed_blank(panel);
   const std::vector<Corner> line =
-      arch_line(arch, outward, blank.low[0], blank.high[0], Heights::down);
+      line_to_ends(arch, outward, blank.low[0], blank.high[0], Heights::down);
   Feature cut{"arched-top",
               {},
               {},
               {{"radius", arch.radius_with(outward)},
                {"along_curve", curve_length(arch, outward, blank.low[0], blank.high[0])},
-               {"side", std::min(line.front().v, line.back().v) - blank.low[1]}}};
+               {"side", arch.height_at(outward, blank.low[0]) - blank.low[1]}}};
   for (std::vector<Corner>& corners : above(line, blank.high[1]))
     cut.prisms.push_back(across_thickness(std::move(corners), panel, Length(), panel.blank[2]));
   panel.features.push_back(std::move(cut));
@@ -255,7 +296,7 @@ void rebate_round_arch(Piece& panel, const Arch& arch, Length outward, Length wi
   rebate.cuts.erase(rebate.cuts.begin() + (panel.place.axes[0] == Axis::y ? 3 : 1));
   const Box blank = placed_blank(panel);
   const std::vector<Corner> line =
-      arch_line(arch, outward - width, blank.low[0], blank.high[0], Heights::down);
+      line_to_ends(arch, outward - width, blank.low[0], blank.high[0], Heights::down);
   for (std::vector<Corner>& corners : above(line, blank.high[1]))
     rebate.prisms.push_back(across_thickness(std::move(corners), panel, from, to));
 }

@@ -21,6 +21,10 @@ struct Arch {
   /// Unless it is settled, from span and rise: r = (s^2 / 4 + h^2) / 2h. In steps.
   double radius() const;
   Length radius_with(Length outward) const;
+  /// Of the curve `outward` from the arch and concentric with it: how high it stands at x, and at
+  /// which angle from its crown. Where it does not reach it is level with its middle.
+  Length height_at(Length outward, Length x) const;
+  double angle_at(Length outward, Length x) const;
 };
 
 /// The curved top of a leaf, concentric with the arch over its opening and so nowhere nearer to it
@@ -33,10 +37,15 @@ struct ArchedHead {
   Length left_length, right_length;  // of their blanks, up to the curve
   Length edge;                       // of the leaf's outer edges, down to a size that can be marked
 
-  /// Of the wood over a place, down to the step.
+  /// Of its curve over a place.
   Length height_at(Length x) const;
   /// The lowest of it between two places.
   Length lowest(Length from, Length to) const;
+  /// The lowest of the wood between two places, which chords leave below the curve. What a joint
+  /// must leave under it is reckoned from here.
+  Length lowest_wood(Length from, Length to) const;
+  /// The angles of the leaf's edges and of its sight edges. Leaf and opening have corners there.
+  std::vector<double> corners() const;
   Length radius() const { return opening.radius_with(-clearance); }
   /// The height of the curve's middle, which may lie below the leaf's foot.
   Length centre() const { return opening.springing + opening.rise - opening.radius_with(Length()); }
@@ -45,11 +54,13 @@ struct ArchedHead {
 /// Which way heights are rounded to the step: a void is never less, wood never more.
 enum class Heights { up, down };
 
-/// The curve `outward` from the arch and concentric with it, from x to x: chords between places at
-/// the same angles on all curves of an arch, so that two of them are nowhere nearer than they were
-/// set out. Where the curve does not reach, a level line goes on.
+/// The curve `outward` from the arch and concentric with it, from x to x: chords between places on
+/// it that are at the same angles on all curves of an arch, so that two of them are nowhere nearer
+/// than they were set out, and at those that are `more`. Measured square to the curve they leave it
+/// by at most the arch's tolerance. Where the curve does not reach, a level line goes on. For the
+/// wood alone: what is marked out comes from the curve.
 std::vector<Corner> arch_line(const Arch& arch, Length outward, Length from, Length to,
-                              Heights heights);
+                              Heights heights, const std::vector<double>& more = {});
 
 /// How many chords the arch itself has from end to end.
 int chords_of(const Arch& arch);

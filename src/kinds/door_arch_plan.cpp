@@ -172,7 +172,8 @@ Length head_over_tenons(const DoorLedger& ledger, const DoorPlan& plan) {
   const Length depth = plan.join.rail_depth + plan.join.mortise.bottom_clearance;
   const Length left = through ? Length() : frame.stile_left - depth;
   const Length right = through ? frame.width : frame.width - frame.stile_right + depth;
-  return -floor_multiple(frame.head->lowest(left, right) - frame.height, ledger.defaults.whole);
+  return -floor_multiple(frame.head->lowest_wood(left, right) - frame.height,
+                         ledger.defaults.whole);
 }
 
 void refuse_beside_head(DoorLedger& ledger, const DoorPlan& plan) {
@@ -200,9 +201,7 @@ void demand_one_panel_under_arch(DoorLedger& ledger, const FramePlan& frame) {
 Length groove_at_shoulder(const DoorPlan& plan) {
   if (!plan.frame.arch) return plan.groove.depth;
   const Arch& arch = *plan.frame.arch;
-  const auto line =
-      arch_line(arch, plan.groove.depth, arch.left, arch.left + arch.span, Heights::up);
-  return std::max(line.front().v, line.back().v) - arch.springing + arch.below;
+  return arch.height_at(plan.groove.depth, arch.left) - arch.springing + arch.below;
 }
 
 void demand_flat_panel_under_arch(DoorLedger& ledger, const DoorPlan& plan) {

@@ -17,7 +17,7 @@ struct Rebated {
 /// How far an arched top comes down over a light and its rebates.
 Length taken_by_head(const FramePlan& frame, Length rebate) {
   const ArchedHead& head = *frame.head;
-  return frame.height - head.lowest(std::max(head.left_sight - rebate, Length()),
+  return frame.height - head.lowest_wood(std::max(head.left_sight - rebate, Length()),
                                     std::min(head.right_sight + rebate, frame.width));
 }
 

@@ -116,7 +116,7 @@ Length FramePlan::width_over_muntins(std::size_t rail) const {
   const Length its = rails[rail].width;
   if (rail > 0 || !head || !tiers.front().has_muntins()) return its;
   const auto& sights = tiers.front().sights;
-  return its - (height - head->lowest(sights.front().high, sights.back().low));
+  return its - (height - head->lowest_wood(sights.front().high, sights.back().low));
 }
 
 bool DoorPlan::is_stub(JointPlace place) const {
