@@ -30,10 +30,10 @@ std::optional<std::int64_t> price_of(const std::string& text) {
   const std::string places = point < text.size() ? text.substr(point + 1) : "";
   if (digits.empty() || digits.size() > kMostDigits || places.size() > kPricePlaces) return {};
   digits += places + std::string(kPricePlaces - places.size(), '0');
+  if (digits.find_first_not_of("0123456789") != std::string::npos) return {};
   std::int64_t price = 0;
-  const char* end = digits.data() + digits.size();
-  const auto [stop, fault] = std::from_chars(digits.data(), end, price);
-  return fault == std::errc() && stop == end ? std::optional(price) : std::nullopt;
+  std::from_chars(digits.data(), digits.data() + digits.size(), price);
+  return price;
 }
 
 /// What one comes to; nothing of what is too dear to be reckoned with. It has a price.
@@ -395,13 +395,16 @@ class StockReader {
 
   std::optional<std::int64_t> amount_of(const Value& price, const std::string& path) {
     const bool number = price.kind == Value::Kind::number;
-    const auto amount = number ? price_of(price.text) : std::nullopt;
-    if (amount) return amount;
+    const bool text = price.kind == Value::Kind::text;
+    const auto amount = number || text ? price_of(price.text) : std::nullopt;
+    if (number && amount) return amount;
     std::string comma = price.text;
     std::replace(comma.begin(), comma.end(), ',', '.');
-    if (!number && price.kind == Value::Kind::text && price_of(comma))
+    if (amount)
+      values_.problem(path, as_written(price) + " is a text; write the number without quotes");
+    else if (text && price_of(comma))
       values_.problem(path, as_written(price) + " has a decimal comma; write " + comma);
-    else if (number && price.text.starts_with('-'))
+    else if (price.text.starts_with('-') && price_of(price.text.substr(1)))
       values_.problem(path, as_written(price) + " is negative; a price is 0 or more");
     else
       values_.wrong_type(price, path,
