@@ -92,9 +92,6 @@ class LumberRun {
       return {};
     }
     std::string text = feed.take_all();
-    const std::string_view foreign = foreign_encoding(text);
-    if (!foreign.empty())
-      complaints_.note({{file, 1, 1, "", "is in " + std::string(foreign) + "; save it as UTF-8"}});
     if (text.size() > kMaxDocumentBytes)
       complaints_.note({{file, 1, 1, "", "is over 64 MiB; no rack is that long"}});
     return complaints_.status() < kBadSpec ? std::optional(std::move(text)) : std::nullopt;

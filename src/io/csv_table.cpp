@@ -5,7 +5,7 @@
 #include <string>
 #include <utility>
 
-#include "json_reader.h"
+#include "encoding.h"
 
 namespace haunch {
 namespace {

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "encoding.h"
 #include "json_syntax.h"
 #include "utf8.h"
 
@@ -12,8 +13,6 @@ namespace haunch {
 namespace {
 
 using nlohmann::json;
-
-constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
 
 std::size_t characters_in(std::string_view text) {
   return text.size() -
@@ -309,8 +308,7 @@ std::optional<Problem> endless_stretch(std::string_view text, std::size_t at) {
 
 /// What is wrong with the text as a whole, before any of it is read.
 std::optional<Problem> whole_problem(std::string_view text, std::size_t start) {
-  if (const std::string_view encoding = foreign_encoding(text); !encoding.empty())
-    return Problem{"", fmt::format("the text is {}; save it as UTF-8", encoding), 0};
+  if (auto problem = foreign_problem(text)) return problem;
   if (text.size() > kMaxDocumentBytes)
     return Problem{"", fmt::format("more than {} MiB in one document", kMaxDocumentBytes >> 20), 0};
   if (after_blanks(text, start) == text.size())
@@ -349,21 +347,6 @@ std::size_t after_blanks(std::string_view text, std::size_t at) {
   while (at < text.size() && is_blank(text[at]))
     ++at;
   return at;
-}
-
-std::size_t start_of(std::string_view text) {
-  return text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0;
-}
-
-std::string_view foreign_encoding(std::string_view text) {
-  const auto is = [&](std::size_t i, char c) { return i < text.size() && text[i] == c; };
-  const auto some = [&](std::size_t i) { return i < text.size() && text[i] != '\0'; };
-  if (is(0, '\0') && is(1, '\0')) return "UTF-32";
-  if (is(0, '\xFF') && is(1, '\xFE')) return is(2, '\0') && is(3, '\0') ? "UTF-32" : "UTF-16";
-  if (is(0, '\xFE') && is(1, '\xFF')) return "UTF-16";
-  if (some(0) && is(1, '\0')) return is(2, '\0') && is(3, '\0') ? "UTF-32" : "UTF-16";
-  if (is(0, '\0') && some(1)) return "UTF-16";
-  return "";
 }
 
 TextPlace place_in(std::string_view text, std::size_t offset) {

@@ -33,9 +33,6 @@ struct Reading {
 /// Reads one document. A byte order mark before it is skipped. Never throws but for want of memory.
 Reading read_json(std::string_view text);
 
-/// "UTF-16" or "UTF-32" when `text` begins as those do, else empty. The first four bytes decide.
-std::string_view foreign_encoding(std::string_view text);
-
 /// A place as an editor shows it, counted from 1.
 struct TextPlace {
   std::size_t line = 1;
@@ -51,8 +48,4 @@ bool is_blank(char c);
 
 /// Where the next byte of `text` stands, from `at` on, that is no blank, or its end.
 std::size_t after_blanks(std::string_view text, std::size_t at);
-
-/// Where the first byte of `text` stands that belongs to no byte order mark: 0 or 3.
-std::size_t start_of(std::string_view text);
-
 }  // namespace haunch

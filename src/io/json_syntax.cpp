@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 
+#include "encoding.h"
 #include "json_reader.h"
 #include "utf8.h"
 
@@ -39,10 +40,6 @@ std::string shown(std::string_view text) {
   if (code == 0x20) return "a space";
   if (code == '\t') return "a tab";
   return fmt::format("the character U+{:04X}", code);
-}
-
-std::string not_utf8(char c) {
-  return fmt::format("the byte 0x{:02X} is not UTF-8; save the text as UTF-8", byte(c));
 }
 
 /// The word at the start of `text`: letters, digits and what keys are joined with, whole characters
@@ -208,7 +205,7 @@ class Explainer {
       return fault("a comment; JSON has none, leave it out");
     if (peek() == '\'' || peek() == '`') return fault("single quotes; write double quotes");
     const Utf8Character character = first_character(rest());
-    if (character.size == 0) return fault(not_utf8(peek()));
+    if (character.size == 0) return fault(not_utf8(rest()));
     constexpr std::u32string_view kQuotes = U"\u00AB\u00BB\u2018\u2019\u201A\u201C\u201D\u201E";
     if (kQuotes.find(character.code) != std::u32string_view::npos)
       return fault("typographic quotes; write plain double quotes");
@@ -365,7 +362,7 @@ class Explainer {
         return {i, fmt::format("{} within a text; write {}", shown(text_.substr(i)), escape_of(c)),
                 of};
       const std::size_t size = c == '\\' ? escape_size(i) : first_character(text_.substr(i)).size;
-      if (size == 0) return {i, c == '\\' ? wrong_escape(i) : not_utf8(c), of};
+      if (size == 0) return {i, c == '\\' ? wrong_escape(i) : not_utf8(text_.substr(i)), of};
       i += size;
     }
     return {at_, "the text is not closed; '\"' is missing", of};

@@ -10,6 +10,7 @@
 #include <filesystem>
 #include <utility>
 
+#include "encoding.h"
 #include "feed.h"
 #include "json_reader.h"
 #include "shown_text.h"
@@ -68,7 +69,7 @@ bool find_lines(Feed& feed) {
   while (feed.waiting().size() <= kMaxDocumentBytes) {
     while (feed.waiting().size() < wanted && feed.fill()) {
     }
-    if (!foreign_encoding(feed.waiting()).empty()) return false;
+    if (foreign_problem(feed.waiting())) return false;
     if (const auto lines = holds_lines(feed.waiting(), feed.ended())) return *lines;
     wanted = std::min(2 * feed.waiting().size(), kMaxDocumentBytes + 1);
   }
@@ -204,7 +205,7 @@ std::optional<Record> SpecSource::open(const std::string& file) {
   auto feed = std::make_unique<Feed>(descriptor, !standard);
   while (feed->waiting().size() < kEncodingBytes && feed->fill()) {
   }
-  const bool foreign = !foreign_encoding(feed->waiting()).empty();
+  const bool foreign = foreign_problem(feed->waiting()).has_value();
   if (foreign || !(named_as_lines(file) || find_lines(*feed))) return read_document(*feed);
   lines_ = std::move(feed);
   return std::nullopt;

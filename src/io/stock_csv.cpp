@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "csv_table.h"
+#include "encoding.h"
 #include "stock_file.h"
 #include "value_reader.h"
 
@@ -185,6 +186,7 @@ StockReading read_table(CsvReading csv, std::optional<Unit> units) {
 }  // namespace
 
 StockReading read_stock_csv(std::string_view text) {
+  if (auto problem = encoding_problem(text)) return {{}, {std::move(*problem)}};
   CsvReading csv = read_csv(text, "id");
   Names names;
   names.take_settings(csv.settings);

@@ -243,8 +243,11 @@ TEST_CASE("other encodings than UTF-8 are named", "[json_reader]") {
 
 TEST_CASE("bytes that are no UTF-8 are named, wherever they stand", "[json_reader]") {
   CHECK(problem("{\"note\": \"caf\xE9\"}") ==
-        "1:14: /note: the byte 0xE9 is not UTF-8; save the text as UTF-8");
-  CHECK(problem("{\"a\": \xE9}") == "1:7: : the byte 0xE9 is not UTF-8; save the text as UTF-8");
+        "1:14: /note: the byte 0xE9 is not UTF-8 but é of Latin-1 or Windows-1252; save the text "
+        "as UTF-8");
+  CHECK(
+      problem("{\"a\": \xE9}") ==
+      "1:7: : the byte 0xE9 is not UTF-8 but é of Latin-1 or Windows-1252; save the text as UTF-8");
   CHECK(problem("[\"\xC0\xAF\"]") ==
         "1:3: /0: the byte 0xC0 is not UTF-8; save the text as UTF-8");  // overlong
   CHECK(problem("[\"\xED\xA0\x80\"]") ==
