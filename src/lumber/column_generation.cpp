@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "cover.h"
 
@@ -24,23 +26,38 @@ bool within(const Pattern& pattern, const Rest& rest) {
   return rest.times(pattern) > 0;
 }
 
-/// The rows of a rest: its parts, then the boards in limited number.
+/// The rows of a rest: its parts, choices, then the boards in limited number.
 struct Rows {
   std::vector<std::size_t> of_part, of_board;
   std::vector<double> demands, limits;
+  std::vector<std::vector<Simplex::Entry>> ways;  // a column each that costs nothing
 
-  Rows(const Rest& rest, const Model& model)
+  Rows(const Rest& rest, const Model& model, const std::vector<Choice>& choices)
       : of_part(rest.parts.size(), SIZE_MAX), of_board(rest.boards.size(), SIZE_MAX) {
     for (std::size_t kind = 0; kind < rest.parts.size(); ++kind) {
       if (rest.parts[kind] <= 0) continue;
       of_part[kind] = demands.size();
-      demands.push_back(rest.parts[kind]);
+      demands.push_back(choices.empty() ? rest.parts[kind] : 0);
     }
+    for (const Choice& choice : choices)
+      add(choice);
     for (std::size_t board = 0; board < rest.boards.size(); ++board) {
       if (!model.boards[board].limit) continue;
       of_board[board] = demands.size() + limits.size();
       limits.push_back(static_cast<double>(rest.boards[board]));
     }
+  }
+
+  /// The part is made at all; and each way of making it uses up pieces. One way needs no row.
+  void add(const Choice& choice) {
+    if (choice.ways.size() == 1) {
+      const Choice::Way& way = choice.ways.front();
+      demands[of_part[way.kind]] += choice.parts * way.pieces;
+      return;
+    }
+    for (const Choice::Way& way : choice.ways)
+      ways.push_back({{demands.size(), 1.0}, {of_part[way.kind], -way.pieces}});
+    demands.push_back(choice.parts);
   }
 
   std::vector<Simplex::Entry> entries(const Pattern& pattern) const {
@@ -64,16 +81,44 @@ struct Rows {
 
 }  // namespace
 
+double least_need(const std::vector<Choice>& choices, const std::vector<double>& values) {
+  double need = 0;
+  for (const Choice& choice : choices) {
+    double least = 1e300;
+    for (const Choice::Way& way : choice.ways)
+      least = std::min(least, way.pieces * values[way.kind]);
+    need += choice.parts * least;
+  }
+  return need;
+}
+
 ColumnGeneration::ColumnGeneration(const Model& model, std::uint64_t seed)
-    : model_(model), pricer_(model), filler_(model), random_(seed) {
+    : ColumnGeneration(model, seed, {}) {}
+
+ColumnGeneration::ColumnGeneration(const Model& model, std::uint64_t seed,
+                                   std::vector<Choice> choices)
+    : model_(model), choices_(std::move(choices)), pricer_(model), filler_(model), random_(seed) {
   dearest_ = 0;
   for (const BoardKind& board : model.boards)
     dearest_ = std::max(dearest_, board.weight);
-  double least = 1e300;
-  for (std::size_t board = 0; board < model.boards.size(); ++board)
-    least = std::min(least, cost(board) / board_area(model.boards[board]));
+  std::map<std::size_t, double> least;  // cost for its area, by thickness
+  for (std::size_t board = 0; board < model.boards.size(); ++board) {
+    const BoardKind& kind = model.boards[board];
+    const double dear = cost(board) / board_area(kind);
+    const auto [known, is_new] = least.try_emplace(kind.thickness, dear);
+    if (!is_new) known->second = std::min(known->second, dear);
+  }
   for (const PartKind& part : model.parts)
-    centre_.push_back(part_area(part) * least);
+    centre_.push_back(part_area(part) * least[part.thickness]);
+}
+
+double ColumnGeneration::need(const std::vector<double>& values,
+                              const std::vector<int>& parts) const {
+  if (!choices_.empty()) return least_need(choices_, values);
+  double need = 0;
+  for (std::size_t kind = 0; kind < values.size(); ++kind)
+    need += values[kind] * parts[kind];
+  return need;
 }
 
 void ColumnGeneration::add(const Pattern& pattern) {
@@ -139,9 +184,7 @@ double ColumnGeneration::worth(const Proof& proof, const Rest& rest) const {
     if (!model_.boards[board].limit && proof.at_most[board] > 0)
       theta = std::min(theta, cost(board) * kWhole / proof.at_most[board]);
   }
-  double worth = 0;
-  for (std::size_t kind = 0; kind < proof.values.size(); ++kind)
-    worth += theta * proof.values[kind] * rest.parts[kind];
+  double worth = theta * need(proof.values, rest.parts);
   for (std::size_t board = 0; board < proof.at_most.size(); ++board) {
     if (!model_.boards[board].limit) continue;
     const double over = theta * proof.at_most[board] - cost(board) * kWhole;
@@ -177,8 +220,10 @@ bool ColumnGeneration::price_calmly(const std::vector<double>& duals,
 }
 
 Relaxation ColumnGeneration::solve(const Rest& rest, int steps, int exact) {
-  const Rows rows(rest, model_);
+  const Rows rows(rest, model_, choices_);
   Simplex simplex(rows.demands, rows.limits, kArtificialCost);
+  for (const std::vector<Simplex::Entry>& way : rows.ways)
+    simplex.add_column(0, way);
   // Where the pricer is to come, filling is for the large gains.
   const double least_gain = exact > 0 ? kFillGain : 0;
   Relaxation relaxation;
@@ -186,7 +231,8 @@ Relaxation ColumnGeneration::solve(const Rest& rest, int steps, int exact) {
     if (within(pool_[column], rest)) relaxation.columns.push_back(column);
   }
   for (; steps > 0; --steps) {
-    for (std::size_t column = simplex.columns(); column < relaxation.columns.size(); ++column) {
+    for (std::size_t column = simplex.columns() - rows.ways.size();
+         column < relaxation.columns.size(); ++column) {
       const Pattern& pattern = pool_[relaxation.columns[column]];
       simplex.add_column(cost(pattern.board), rows.entries(pattern));
     }
@@ -202,9 +248,15 @@ Relaxation ColumnGeneration::solve(const Rest& rest, int steps, int exact) {
         fill_by(relaxation.duals, board_duals, rest, least_gain, relaxation.columns)) {
       continue;
     }
-    if (!price_calmly(relaxation.duals, board_duals, rest, exact, relaxation.columns)) break;
+    if (!price_calmly(relaxation.duals, board_duals, rest, exact, relaxation.columns)) {
+      relaxation.finished = exact >= 0;
+      break;
+    }
   }
   relaxation.amounts = simplex.values();
+  relaxation.amounts.erase(
+      relaxation.amounts.begin(),
+      relaxation.amounts.begin() + static_cast<std::ptrdiff_t>(rows.ways.size()));
   relaxation.amounts.resize(relaxation.columns.size(), 0.0);
   relaxation.lacking = simplex.lacking();
   return relaxation;

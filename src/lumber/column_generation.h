@@ -21,6 +21,17 @@ struct Relaxation {
   std::vector<double> amounts;       // of each of them
   std::vector<double> duals;         // by part kind, >= 0
   double lacking = 0;                // parts that no mixture reaches
+  bool finished = false;             // no other column makes it cheaper
+};
+
+/// Parts each of which is made in one of several ways: of so many pieces of a kind.
+struct Choice {
+  struct Way {
+    std::size_t kind = 0;
+    double pieces = 1;
+  };
+  double parts = 0;
+  std::vector<Way> ways;
 };
 
 /// Prices proven against: duals as whole numbers, and what boards carry by them.
@@ -29,9 +40,14 @@ struct Proof {
   std::vector<double> at_most;
 };
 
+/// What the parts are worth at least, however they are made, by values of the kinds.
+double least_need(const std::vector<Choice>& choices, const std::vector<double>& values);
+
 class ColumnGeneration {
  public:
   ColumnGeneration(const Model& model, std::uint64_t seed);
+  /// For these alone, whichever way they are made.
+  ColumnGeneration(const Model& model, std::uint64_t seed, std::vector<Choice> choices);
 
   void add(const Pattern& pattern);
   const Pattern& pattern(std::size_t column) const { return pool_[column]; }
@@ -43,6 +59,8 @@ class ColumnGeneration {
   /// What the board costs, of the dearest.
   double cost(std::size_t board) const { return model_.boards[board].weight / dearest_; }
   const std::vector<Proof>& proofs() const { return proofs_; }
+  /// What these parts, or the choices, are worth at least.
+  double need(const std::vector<double>& values, const std::vector<int>& parts) const;
 
  private:
   bool add_new(std::vector<Pattern> patterns, const std::vector<double>& duals,
@@ -59,6 +77,7 @@ class ColumnGeneration {
                 std::vector<std::size_t>& columns);
 
   const Model& model_;
+  std::vector<Choice> choices_;  // empty: each kind is wanted as it is
   double dearest_ = 1;
   std::vector<Pattern> pool_;
   std::vector<Proof> proofs_;

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "cut_order.h"
+#include "every_way.h"
 #include "gather.h"
 #include "groups.h"
 #include "search.h"
@@ -15,19 +16,30 @@ namespace haunch::lumber {
 
 namespace {
 
-/// The best plan by money may need nothing bought: then it is the wood in hand that counts.
+/// The model of the boards that cost nothing, measured by area.
+Model free_boards(const Model& model, Solution& solution) {
+  Model free = model;
+  std::vector<std::size_t> place(model.boards.size(), 0);
+  free.boards.clear();
+  for (std::size_t board = 0; board < model.boards.size(); ++board) {
+    place[board] = free.boards.size();
+    if (model.boards[board].cost == 0) free.boards.push_back(model.boards[board]);
+  }
+  for (Pattern& pattern : solution.patterns)
+    pattern.board = place[pattern.board];
+  set_prices(free, Measure::square_mm);
+  return free;
+}
+
+/// The best plan by money may cost nothing: then it is the wood it uses that counts.
 Found found_for(Model& model, const CuttingOrder& order) {
-  Found found = find(model, order.effort, order.seed);
-  const bool free =
-      std::all_of(found.solution.patterns.begin(), found.solution.patterns.end(),
-                  [&model](const Pattern& pattern) { return !model.boards[pattern.board].bought; });
+  Found found = find(model, order.effort, order.seed, {});
+  const bool free = std::all_of(
+      found.solution.patterns.begin(), found.solution.patterns.end(),
+      [&model](const Pattern& pattern) { return model.boards[pattern.board].cost == 0; });
   if (order.prefer != Prefer::cost || !free || found.solution.patterns.empty()) return found;
-  Model in_hand = model;
-  std::erase_if(in_hand.boards, [](const BoardKind& board) { return board.bought; });
-  set_prices(in_hand, Measure::square_mm);
-  model = std::move(in_hand);
-  Found again = find(model, order.effort, order.seed);
-  return again;
+  model = free_boards(model, found.solution);
+  return find(model, order.effort, order.seed, std::move(found.solution));
 }
 
 void finish_bounds(Bounds& bounds, const Model& model, const Solution& solution) {
@@ -37,15 +49,7 @@ void finish_bounds(Bounds& bounds, const Model& model, const Solution& solution)
     bounds.plan += model.boards[pattern.board].price;
     dearest = std::max(dearest, model.boards[pattern.board].price);
   }
-  const auto take = [&bounds](std::int64_t value, BoundKind kind) {
-    if (value <= bounds.best) return;
-    bounds.best = value;
-    bounds.binding = kind;
-  };
-  take(bounds.area, BoundKind::area);
-  take(bounds.whole_boards, BoundKind::whole_boards);
-  if (bounds.linear) take(*bounds.linear, BoundKind::linear);
-  if (bounds.dual_whole) take(*bounds.dual_whole, BoundKind::dual_whole);
+  settle_best(bounds);
   bounds.proven = bounds.plan == bounds.best;
   if (dearest > 0) {
     bounds.boards_above =

@@ -179,15 +179,15 @@ struct Totals {
 /// What `plan` and the bounds of a plan count in.
 enum class Measure : unsigned char {
   money,
-  square_mm,  // of stock used, each board to the whole square mm; also for Prefer::cost when all
-              // the stock that the plan uses is in hand
+  square_mm,  // of stock used, each board to the whole square mm; also for Prefer::cost when the
+              // plan costs nothing
   boards,
 };
 
 enum class BoundKind : unsigned char { area, whole_boards, linear, dual_whole };
 
-/// How far from the best possible a plan can be. No way of cutting all the placed parts in the
-/// stages allowed comes under `best`.
+/// How far from the best possible a plan can be. No way of cutting all the placed parts, at these
+/// sizes and in the stages allowed, comes under `best`.
 struct Bounds {
   Measure measure = Measure::money;
   std::int64_t plan = 0;                   // what the plan comes to

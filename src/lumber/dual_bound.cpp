@@ -23,11 +23,7 @@ double proven(const Model& model, const std::vector<double>& at_most, double nee
 
 }  // namespace
 
-DualBound dual_bound(const Model& model, const std::vector<double>& values,
-                     const std::vector<double>& at_most, const std::vector<int>& placed) {
-  double need = 0;
-  for (std::size_t kind = 0; kind < values.size(); ++kind)
-    need += values[kind] * placed[kind];
+DualBound dual_bound(const Model& model, double need, const std::vector<double>& at_most) {
   // Boards without limit must not carry more than their price: a shade less, for the doubles.
   constexpr double kShade = 1 - 1e-13;
   double most_theta = 1e300;

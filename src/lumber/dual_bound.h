@@ -16,9 +16,8 @@ struct DualBound {
   std::int64_t dual_whole = 0;
 };
 
-/// `values` of the parts and `at_most` by board are whole numbers, their sums below 2^53: no
-/// pattern of a board carries more. `placed` are the parts that a plan places.
-DualBound dual_bound(const Model& model, const std::vector<double>& values,
-                     const std::vector<double>& at_most, const std::vector<int>& placed);
+/// `need` and `at_most` by board are sums of whole-numbered values of parts, below 2^53: no
+/// pattern of a board carries more. `need` is the least value of all that a plan cuts.
+DualBound dual_bound(const Model& model, double need, const std::vector<double>& at_most);
 
 }  // namespace haunch::lumber

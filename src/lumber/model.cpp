@@ -83,7 +83,8 @@ BoardKind board_kind(const Stock& stock, std::size_t index, Length kerf) {
 
 bool alike(const BoardKind& a, const BoardKind& b) {
   return a.length == b.length && a.width == b.width && a.start_y == b.start_y &&
-         a.spans == b.spans && a.grain == b.grain && a.bought == b.bought && a.cost == b.cost;
+         a.spans == b.spans && a.grain == b.grain && a.bought == b.bought && a.cost == b.cost &&
+         a.thickness == b.thickness;
 }
 
 void merge_board(std::vector<BoardKind>& boards, BoardKind&& board) {
@@ -135,11 +136,6 @@ void leave_out_misfits(Model& model) {
   }
   std::sort(model.too_big.begin(), model.too_big.end());
   model.parts = std::move(placeable);
-  std::erase_if(model.boards, [&model](const BoardKind& board) {
-    return board.limit == 0 ||
-           std::none_of(model.parts.begin(), model.parts.end(),
-                        [&board](const PartKind& part) { return fits_some_way(part, board); });
-  });
 }
 
 bool all_in_a_row(const Model& model) {
@@ -201,6 +197,7 @@ std::int64_t across(const PartKind& part, bool turned) {
 }
 
 bool fits(const PartKind& part, bool turned, const BoardKind& board) {
+  if (part.thickness != board.thickness) return false;
   if (turned && board.grain && !part.turnable) return false;
   if (across(part, turned) > board.clear_width) return false;
   return std::any_of(board.spans.begin(), board.spans.end(), [&part, turned](const Span& span) {
@@ -238,11 +235,11 @@ Model model_of(const CuttingOrder& order) {
     merge_board(model.boards, board_kind(order.stock[index], index, order.saw.kerf));
   }
   leave_out_misfits(model);
+  fit_boards(model);
   const std::int64_t most = model.demand();
   for (BoardKind& board : model.boards) {
     if (board.limit && *board.limit > most) board.limit = most;
   }
-  model.single_row = all_in_a_row(model);
   set_stages(model, order.stages);
   switch (order.prefer) {
     case Prefer::cost:
@@ -256,6 +253,32 @@ Model model_of(const CuttingOrder& order) {
       break;
   }
   return model;
+}
+
+Model yard_of(const std::vector<std::vector<Stock>>& stock, Length kerf, Stages stages,
+              Measure measure) {
+  Model model;
+  model.kerf = kerf.steps();
+  for (std::size_t thickness = 0; thickness < stock.size(); ++thickness) {
+    for (const Stock& each : stock[thickness]) {
+      require_good(each);
+      BoardKind board = board_kind(each, 0, kerf);
+      board.thickness = thickness;
+      merge_board(model.boards, std::move(board));
+    }
+  }
+  set_stages(model, stages);
+  set_prices(model, measure);
+  return model;
+}
+
+void fit_boards(Model& model) {
+  std::erase_if(model.boards, [&model](const BoardKind& board) {
+    return board.limit == 0 ||
+           std::none_of(model.parts.begin(), model.parts.end(),
+                        [&board](const PartKind& part) { return fits_some_way(part, board); });
+  });
+  model.single_row = all_in_a_row(model);
 }
 
 }  // namespace haunch::lumber

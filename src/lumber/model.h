@@ -2,6 +2,7 @@
 //
 //   PartKind, Span, BoardKind, Model
 //   model_of        an order's model
+//   yard_of         boards alone, of several thicknesses, to which parts are added
 //   fits            whether a part lies within a board's clear spans
 //
 // Kerf and trim vanish here: a part is a kerf longer and wider than it is, a span too, and parts so
@@ -20,6 +21,7 @@ namespace haunch::lumber {
 struct PartKind {
   std::int64_t length = 0, width = 0;
   bool turnable = false;
+  std::size_t thickness = 0;       // it comes from boards of this one alone
   std::vector<std::size_t> wants;  // indices, in their order
 
   std::int64_t demand() const { return static_cast<std::int64_t>(wants.size()); }
@@ -59,6 +61,7 @@ struct BoardKind {
   Money cost = 0;                     // 0 in hand
   std::optional<std::int64_t> limit;  // all sources together; never more than there are parts
   std::vector<Source> sources;        // in the order of the stock
+  std::size_t thickness = 0;          // an order of one thickness has 0 only
   std::int64_t price = 0;             // in the measure of the plan
   double weight = 0;  // > 0: the price with the tie-breakers mixed in, for searching
 
@@ -82,6 +85,12 @@ struct Model {
 
 /// The model. Throws std::invalid_argument when the order breaks a rule of its fields.
 Model model_of(const CuttingOrder& order);
+
+/// The boards of several thicknesses, with no parts yet.
+Model yard_of(const std::vector<std::vector<Stock>>& stock, Length kerf, Stages stages,
+              Measure measure);
+/// Leaves out the boards that no part fits, and sees whether all lies in rows.
+void fit_boards(Model& model);
 
 /// A part of the order's, kerf included, along and across a board.
 std::int64_t along(const PartKind& part, bool turned);

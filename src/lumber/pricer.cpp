@@ -9,22 +9,24 @@ namespace haunch::lumber {
 
 Pricer::Pricer(const Model& model) : model_(model) {
   if (model.single_row) return;
-  for (const bool grain : {true, false}) {
-    if (std::none_of(model.boards.begin(), model.boards.end(),
-                     [grain](const BoardKind& board) { return board.grain == grain; })) {
-      continue;
-    }
-    for (const bool rip_first : {false, true}) {
-      if (rip_first ? !model.u_across : !model.u_along) continue;
-      const View view{rip_first};
-      Tables tables;
-      tables.grain = grain;
-      tables.bound = std::make_unique<StripTables>(model, view, grain, GridRound::down);
-      if (!tables.bound->exact())
-        tables.layout = std::make_unique<StripTables>(model, view, grain, GridRound::up);
-      tables_.push_back(std::move(tables));
-    }
+  std::vector<StripTables::Boards> known;
+  for (const BoardKind& board : model.boards) {
+    const bool is_new = std::none_of(known.begin(), known.end(),
+                                     [&](const auto& boards) { return boards.hold(board); });
+    if (!is_new) continue;
+    known.push_back({board.thickness, board.grain});
+    for (const bool rip_first : {false, true})
+      if (rip_first ? model.u_across : model.u_along) add_tables(View{rip_first}, known.back());
   }
+}
+
+void Pricer::add_tables(View view, StripTables::Boards boards) {
+  Tables tables;
+  tables.boards = boards;
+  tables.bound = std::make_unique<StripTables>(model_, view, boards, GridRound::down);
+  if (!tables.bound->exact())
+    tables.layout = std::make_unique<StripTables>(model_, view, boards, GridRound::up);
+  tables_.push_back(std::move(tables));
 }
 
 std::vector<Pricer::Priced> Pricer::price(const std::vector<double>& values,
@@ -52,7 +54,9 @@ Pricer::Priced Pricer::price_row(std::size_t board, const std::vector<double>& v
     for (std::uint32_t part = 0; part < model_.parts.size(); ++part) {
       const PartKind& wanted = model_.parts[part];
       if (values[part] <= 0 || demand[part] <= 0) continue;
-      if (wanted.length > span.length || wanted.width > kind.clear_width) continue;
+      if (wanted.thickness != kind.thickness || wanted.length > span.length ||
+          wanted.width > kind.clear_width)
+        continue;
       items.push_back({{wanted.length, values[part], demand[part]}, {part, false}});
     }
     std::stable_sort(items.begin(), items.end(), [](const auto& a, const auto& b) {
@@ -104,12 +108,12 @@ Pricer::Priced Pricer::price_strips(std::size_t board) const {
   const BoardKind& kind = model_.boards[board];
   Priced priced;
   for (const Tables& tables : tables_) {
-    if (tables.grain == kind.grain) add_strips(priced.patterns, board, tables);
+    if (tables.boards.hold(kind)) add_strips(priced.patterns, board, tables);
   }
   for (const Span& span : kind.spans) {
     double most = 0;
     for (const Tables& tables : tables_) {
-      if (tables.grain == kind.grain) most = std::max(most, tables.bound->most(kind, span));
+      if (tables.boards.hold(kind)) most = std::max(most, tables.bound->most(kind, span));
     }
     priced.at_most += most;
   }

@@ -24,14 +24,15 @@ class Pricer {
   std::vector<Priced> price(const std::vector<double>& values, const std::vector<int>& demand);
 
  private:
-  /// The tables of one view for boards with or without grain.
+  /// The tables of one view.
   struct Tables {
-    bool grain = true;
+    StripTables::Boards boards;
     std::unique_ptr<StripTables> bound;
     std::unique_ptr<StripTables> layout;  // empty: as `bound`
     const StripTables& to_cut() const { return layout ? *layout : *bound; }
   };
 
+  void add_tables(View view, StripTables::Boards boards);
   Priced price_row(std::size_t board, const std::vector<double>& values,
                    const std::vector<int>& demand) const;
   Priced price_strips(std::size_t board) const;

@@ -6,6 +6,7 @@
 
 #include "column_generation.h"
 #include "cover.h"
+#include "every_way.h"
 #include "recut.h"
 #include "rounding.h"
 #include "value_correction.h"
@@ -76,17 +77,23 @@ class Search {
         corrector_(model, seed),
         columns_(model, seed + 1) {}
 
+  void start_from(Solution solution) { best_.offer(std::move(solution)); }
+
   Found run() {
     correct(kFirstFills * effort_);
     bound_by_area(found_.bounds, model_, best_.solution());
     if (!proven() && small_enough()) by_columns();
     if (!proven() && !small_enough()) {
       if (model_.boards.size() <= kMostKinds) by_groups();
+      if (best_.score().missing_area == 0) bound_by_few_sizes();
       recut(last_fills());
     }
     found_.solution = best_.solution();
     bound_by_area(found_.bounds, model_, found_.solution);
-    bound_by_duals();
+    if (small_enough())
+      bound_by_duals();
+    else if (best_.score().missing_area > 0)
+      bound_by_few_sizes();
     return std::move(found_);
   }
 
@@ -185,12 +192,26 @@ class Search {
     for (std::size_t index = proofs.size() - std::min(kLast, proofs.size()); index < proofs.size();
          ++index) {
       const Proof& proof = proofs[index];
-      const DualBound bound = dual_bound(model_, proof.values, proof.at_most, placed);
+      const DualBound bound =
+          dual_bound(model_, columns_.need(proof.values, placed), proof.at_most);
       found_.bounds.linear = std::max(found_.bounds.linear.value_or(0), bound.linear);
       found_.bounds.dual_whole = std::max(found_.bounds.dual_whole.value_or(0), bound.dual_whole);
-      const DualBound all = dual_bound(model_, proof.values, proof.at_most, rest_of(model_).parts);
-      found_.proven_short = found_.proven_short || !all.possible;
+      const double all = columns_.need(proof.values, rest_of(model_).parts);
+      found_.proven_short = found_.proven_short || !dual_bound(model_, all, proof.at_most).possible;
     }
+  }
+
+  /// Too many kinds for columns at once: fewer that are no larger, the placed parts alone.
+  void bound_by_few_sizes() {
+    std::vector<PartWays> parts;
+    for (std::size_t kind = 0; kind < model_.parts.size(); ++kind) {
+      const PartKind& part = model_.parts[kind];
+      parts.push_back({part.demand() - best_.solution().missing[kind],
+                       {{.length = part.length, .width = part.width, .turnable = part.turnable}}});
+    }
+    const Bounds bounds = bound_by_sizes(model_, std::move(parts), effort_);
+    found_.bounds.linear = bounds.linear;
+    found_.bounds.dual_whole = bounds.dual_whole;
   }
 
   const Model& model_;
@@ -247,8 +268,10 @@ void Search::by_groups() {
 
 }  // namespace
 
-Found find(const Model& model, int effort, std::uint64_t seed) {
-  return Search(model, effort, seed).run();
+Found find(const Model& model, int effort, std::uint64_t seed, std::optional<Solution> known) {
+  Search search(model, effort, seed);
+  if (known) search.start_from(std::move(*known));
+  return search.run();
 }
 
 }  // namespace haunch::lumber

@@ -4,6 +4,8 @@
 //   find        searches
 #pragma once
 
+#include <optional>
+
 #include "pattern.h"
 
 namespace haunch::lumber {
@@ -14,7 +16,8 @@ struct Found {
   bool proven_short = false;  // dual prices show that the stock cannot hold all
 };
 
-/// Work grows with `effort`; it is counted, never timed.
-Found find(const Model& model, int effort, std::uint64_t seed);
+/// Work grows with `effort`; it is counted, never timed. A solution that is known may be given:
+/// what is found is as good at least.
+Found find(const Model& model, int effort, std::uint64_t seed, std::optional<Solution> known);
 
 }  // namespace haunch::lumber

@@ -93,6 +93,7 @@ void Filler::list_choices(const BoardKind& board, View view, std::int64_t u, std
   for (std::uint32_t kind = 0; kind < model_.parts.size(); ++kind) {
     if (left_[kind] <= 0) continue;
     const PartKind& part = model_.parts[kind];
+    if (part.thickness != board.thickness) continue;
     for (const bool turned : {false, true}) {
       if (turned && ((board.grain && !part.turnable) || part.length == part.width)) continue;
       const Choice choice{.item = {kind, turned},

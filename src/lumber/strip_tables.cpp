@@ -68,12 +68,12 @@ class StackSearch {
 
 }  // namespace
 
-StripTables::StripTables(const Model& model, View view, bool grain, GridRound round)
+StripTables::StripTables(const Model& model, View view, Boards boards, GridRound round)
     : model_(model), view_(view), round_(round) {
   std::int64_t most_u = 0;
   std::int64_t most_v = 0;
   for (const BoardKind& board : model.boards) {
-    if (board.grain != grain) continue;
+    if (!boards.hold(board)) continue;
     for (const Span& span : board.spans) {
       most_u = std::max(most_u, view.u(board, span));
       most_v = std::max(most_v, view.v(board, span));
@@ -81,8 +81,9 @@ StripTables::StripTables(const Model& model, View view, bool grain, GridRound ro
   }
   for (std::uint32_t kind = 0; kind < model.parts.size(); ++kind) {
     const PartKind& part = model.parts[kind];
+    if (part.thickness != boards.thickness) continue;
     for (const bool turned : {false, true}) {
-      if (turned && ((grain && !part.turnable) || part.length == part.width)) continue;
+      if (turned && ((boards.grain && !part.turnable) || part.length == part.width)) continue;
       const Place place{
           .item = {kind, turned}, .u = view.u(part, turned), .v = view.v(part, turned), .value = 0};
       if (place.u <= most_u && place.v <= most_v) places_.push_back(place);
@@ -90,7 +91,7 @@ StripTables::StripTables(const Model& model, View view, bool grain, GridRound ro
   }
   choose_cells(most_u, most_v);
   for (const BoardKind& board : model.boards) {
-    if (board.grain != grain) continue;
+    if (!boards.hold(board)) continue;
     for (const Span& span : board.spans)
       spans_v_.push_back(span_cells(view.v(board, span), v_));
   }

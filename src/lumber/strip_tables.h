@@ -26,8 +26,17 @@ class StripTables {
     std::size_t level = 0;
   };
 
-  /// For the boards of the model with or without grain.
-  StripTables(const Model& model, View view, bool grain, GridRound round);
+  /// Which boards of the model the tables are for.
+  struct Boards {
+    std::size_t thickness = 0;
+    bool grain = true;
+
+    bool hold(const BoardKind& board) const {
+      return board.thickness == thickness && board.grain == grain;
+    }
+  };
+
+  StripTables(const Model& model, View view, Boards boards, GridRound round);
 
   /// All sizes are whole cells: rounding either way gives the same.
   bool exact() const { return u_.exact && v_.exact; }

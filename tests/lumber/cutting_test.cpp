@@ -1,6 +1,7 @@
 #include "cutting.h"
 
 #include "catch.h"
+#include "every_way.h"
 #include "plan_oracle.h"
 
 using namespace haunch;
@@ -179,4 +180,55 @@ TEST_CASE("orders that break a rule are refused") {
   CHECK_THROWS_AS(
       plan_cutting(order_of({part(10, 10)}, {yard("a", 50, 50, 1), yard("a", 60, 60, 1)}, 3)),
       std::invalid_argument);
+}
+
+TEST_CASE("310 sizes, each longer than half a board: a board each, and the bound knows it") {
+  // By length alone 206 boards would do.
+  std::vector<Want> wants;
+  for (std::int64_t index = 0; index < 310; ++index)
+    wants.push_back(part(510 + index, 100));
+  const Plan plan = sound_plan(order_of(wants, {yard("board", 1000, 100, 900)}, 3));
+  CHECK(plan.boards.size() == 310);
+  CHECK(plan.bounds.proven);
+  CHECK(plan.bounds.whole_boards == 900 * 207);
+}
+
+TEST_CASE("sizes put together are no larger, no fewer, and those nearest to each other") {
+  std::vector<PartWays> parts;
+  for (const std::int64_t length : {100, 101, 300, 302, 303})
+    parts.push_back(
+        {2, {{.length = length, .width = 50}, {.length = length, .width = 20, .pieces = 3}}});
+  parts.push_back({1, {{.length = 90, .width = 10}}});
+  const std::vector<PartWays> fewer = fewer_sizes(parts, 5);
+  REQUIRE(fewer.size() == 3);
+  CHECK(fewer[0].parts == 1);
+  CHECK(fewer[0].ways.size() == 1);
+  CHECK(fewer[1].parts == 4);
+  CHECK(fewer[1].ways[0].length == 100);
+  CHECK(fewer[1].ways[1].length == 100);
+  CHECK(fewer[2].parts == 6);
+  CHECK(fewer[2].ways[0].length == 300);
+  CHECK(fewer_sizes(parts, 2).empty());
+}
+
+TEST_CASE("a panel of two wide strips or three narrow ones: the bound holds for both") {
+  // Wide ones: one from each board of 100; narrow ones: two abreast, so two boards for three strips
+  // and three boards for two such panels.
+  WaysOrder order;
+  order.stock = {{yard("board", 1000, 100, 900)}};
+  order.parts = {{2, {{0, mm(1000), mm(60), 2}, {0, mm(1000), mm(48), 3}}}};
+  order.saw.kerf = mm(4);
+  CHECK(bounds_of_every_way(order).best == 3 * 900);
+  order.parts.front().ways.pop_back();
+  CHECK(bounds_of_every_way(order).best == 4 * 900);
+}
+
+TEST_CASE(
+    "a part from either of two thicknesses costs what the cheaper one does, as far as it goes") {
+  Stock thin = yard("thin", 1000, 100, 900);
+  thin.count = 2;
+  WaysOrder order;
+  order.stock = {{thin}, {yard("thick", 1000, 100, 1500)}};
+  order.parts = {{3, {{0, mm(1000), mm(60), 1}, {1, mm(1000), mm(60), 1}}}};
+  CHECK(bounds_of_every_way(order).best == 2 * 900 + 1500);
 }
