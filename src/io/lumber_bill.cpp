@@ -55,11 +55,14 @@ std::int64_t total_of(const std::vector<BillLine>& bill) {
   return total;
 }
 
-lumber::Bounds bounds_of(const MaterialPlan& plan, const LumberReport& report) {
-  lumber::Bounds bounds = plan.plan.bounds;
-  if (bounds.measure != lumber::Measure::money) return bounds;
+PlansBound as_billed(const PlansBound& bound, const LumberReport& report) {
+  PlansBound billed = bound;
+  lumber::Bounds& bounds = billed.bounds;
+  if (bounds.measure != lumber::Measure::money) return billed;
   const std::int64_t exact = bounds.plan;
-  bounds.plan = total_of(bill_of(plan, report.stock));
+  bounds.plan = 0;
+  for (const std::size_t plan : bound.plans)
+    bounds.plan += total_of(bill_of(report.plans[plan], report.stock));
   // Lines that are rounded down may come to less than the bound: no bound is told above the plan.
   const auto in_hundredths = [&](std::int64_t figure) {
     if (figure == exact) return bounds.plan;
@@ -71,29 +74,33 @@ lumber::Bounds bounds_of(const MaterialPlan& plan, const LumberReport& report) {
   if (bounds.dual_whole) bounds.dual_whole = in_hundredths(*bounds.dual_whole);
   bounds.best = in_hundredths(bounds.best);
   bounds.proven = bounds.best == bounds.plan;  // to the hundredth
-  return bounds;
+  billed.as_made = in_hundredths(billed.as_made);
+  return billed;
 }
 
-lumber::Bounds bounds_of(const LumberReport& report) {
-  lumber::Bounds sum;
+PlansBound bound_of(const LumberReport& report) {
+  PlansBound all;
+  lumber::Bounds& sum = all.bounds;
   sum.measure = lumber::Measure::square_mm;
-  for (const MaterialPlan& plan : report.plans)
-    if (plan.plan.bounds.measure != lumber::Measure::square_mm)
-      sum.measure = plan.plan.bounds.measure;
+  for (const PlansBound& each : report.bounds)
+    if (each.bounds.measure != lumber::Measure::square_mm) sum.measure = each.bounds.measure;
   sum.linear = 0;
-  for (const MaterialPlan& plan : report.plans) {
-    const lumber::Bounds each = bounds_of(plan, report);
-    if (each.measure != sum.measure) continue;
-    sum.plan += each.plan;
-    sum.area += each.area;
-    sum.whole_boards += each.whole_boards;
+  for (const PlansBound& exact : report.bounds) {
+    const PlansBound each = as_billed(exact, report);
+    const lumber::Bounds& bounds = each.bounds;
+    if (bounds.measure != sum.measure) continue;
+    all.any_choice = all.any_choice || each.any_choice;
+    all.as_made += each.as_made;
+    sum.plan += bounds.plan;
+    sum.area += bounds.area;
+    sum.whole_boards += bounds.whole_boards;
     sum.linear =
-        sum.linear && each.linear ? std::optional(*sum.linear + *each.linear) : std::nullopt;
-    sum.best += each.best;
-    sum.boards_above += each.boards_above;
+        sum.linear && bounds.linear ? std::optional(*sum.linear + *bounds.linear) : std::nullopt;
+    sum.best += bounds.best;
+    sum.boards_above += bounds.boards_above;
   }
   sum.proven = sum.plan == sum.best;
-  return sum;
+  return all;
 }
 
 Exact money_unit_of(const StockFile& stock) {

@@ -2,7 +2,7 @@
 // the best possible.
 //
 //   bill     bill_of, total_of
-//   bounds   bounds_of
+//   bounds   as_billed, bound_of
 //   search   money_unit_of, cost_in: the money that plans reckon in
 #pragma once
 
@@ -27,12 +27,12 @@ std::vector<BillLine> bill_of(const MaterialPlan& plan, const StockFile& stock);
 /// The sum of the lines as they are billed.
 std::int64_t total_of(const std::vector<BillLine>& bill);
 
-/// Bounds of one plan, money in hundredths: what it comes to is its bill, and the bounds, which
+/// A bound with money in hundredths: what the plans come to is their bill, and the bounds, which
 /// hold for exact money, are rounded down.
-lumber::Bounds bounds_of(const MaterialPlan& plan, const LumberReport& report);
+PlansBound as_billed(const PlansBound& bound, const LumberReport& report);
 
 /// All bounds in one measure: money where any plan counts in it (what is in hand costs nothing).
-lumber::Bounds bounds_of(const LumberReport& report);
+PlansBound bound_of(const LumberReport& report);
 
 /// What the costs of all boards are whole multiples of. Where that is too fine for the search to
 /// add up, a power of ten that they are rounded down to: a millionth, unless boards are very dear.

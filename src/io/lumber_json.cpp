@@ -215,7 +215,8 @@ class LumberJson {
 
   void append_bound() {
     constexpr std::string_view kMeasures[] = {"cost", "area", "boards"};
-    const lumber::Bounds bounds = bounds_of(report_);
+    const PlansBound all = bound_of(report_);
+    const lumber::Bounds& bounds = all.bounds;
     json_.key("bound");
     json_.open_object();
     bound_figure("area", bounds.measure, bounds.area);
@@ -228,6 +229,7 @@ class LumberJson {
     json_.member("measure", kMeasures[static_cast<std::size_t>(bounds.measure)]);
     bound_figure("plan", bounds.measure, bounds.plan);
     bound_figure("best", bounds.measure, bounds.best);
+    bound_figure("as_made", bounds.measure, all.as_made);
     json_.key("boards_above");
     json_.number(bounds.boards_above, kMoneyPlaces);
     json_.close_object();

@@ -447,27 +447,64 @@ class LumberPage {
     return fmt::format("{:.3f} {}", area_figure(static_cast<double>(figure)), area_unit());
   }
 
+  /// "costs less", of what the plans are measured in.
+  static std::string_view does_better(lumber::Measure measure) {
+    constexpr std::string_view kBetter[] = {"costs less", "uses less stock", "takes fewer boards"};
+    return kBetter[static_cast<std::size_t>(measure)];
+  }
+
   std::string bound_lines() const {
     std::string page;
-    for (const MaterialPlan& each : report_.plans) {
-      const lumber::Bounds bounds = bounds_of(each, report_);
-      if (each.plan.boards.empty()) continue;
-      constexpr std::array<std::string_view, 4> kBinding = {
-          "by area", "by area in whole boards", "by linear programming",
-          "by linear programming in whole boards"};
-      std::string words = (each.material.empty() ? "stock" : each.material) + " " +
-                          one(each.thickness.thickness) + ": " +
-                          measured(bounds.measure, bounds.plan);
-      if (bounds.proven)
-        words += ", and no plan can do better (bound ";
-      else
-        words += fmt::format("; no plan comes under {}: {:.2f} boards above it (bound ",
-                             measured(bounds.measure, bounds.best), bounds.boards_above);
-      page += line(words + std::string(kBinding[static_cast<std::size_t>(bounds.binding)]) + ")");
-      if (!each.plan.split_groups.empty())
-        page += line("from more than one board: " + joined(each.plan.split_groups));
+    for (const PlansBound& exact : report_.bounds) {
+      const PlansBound each = as_billed(exact, report_);
+      page += line(bound_line(each)) + as_made_line(each);
+      for (const std::size_t plan : each.plans)
+        if (!report_.plans[plan].plan.split_groups.empty())
+          page +=
+              line("from more than one board: " + joined(report_.plans[plan].plan.split_groups));
     }
     return page;
+  }
+
+  /// "oak 54 and 27: 270.87 EUR; no plan costs less than 251.20 EUR: 0.21 boards above it (bound by
+  /// area)"
+  std::string bound_line(const PlansBound& each) const {
+    constexpr std::array<std::string_view, 4> kBinding = {"by area", "by area in whole boards",
+                                                          "by linear programming",
+                                                          "by linear programming in whole boards"};
+    const lumber::Bounds& bounds = each.bounds;
+    const std::string none = (report_.unplaced.empty() ? "no plan " : "no plan for these parts ") +
+                             std::string(does_better(bounds.measure));
+    std::string words = plans_name(each) + ": " + measured(bounds.measure, bounds.plan);
+    if (bounds.proven)
+      words += ", and " + none + " (bound ";
+    else
+      words += fmt::format("; {} than {}: {:.2f} boards above it (bound ", none,
+                           measured(bounds.measure, bounds.best), bounds.boards_above);
+    return words + std::string(kBinding[static_cast<std::size_t>(bounds.binding)]) + ")";
+  }
+
+  /// What is known beyond that of the ways chosen.
+  std::string as_made_line(const PlansBound& each) const {
+    if (!each.any_choice || each.bounds.proven || each.as_made <= each.bounds.best) return {};
+    const std::string none = "with the strips, layers and thicknesses chosen here none " +
+                             std::string(does_better(each.bounds.measure));
+    if (each.as_made == each.bounds.plan) return line(none);
+    return line(none + " than " + measured(each.bounds.measure, each.as_made));
+  }
+
+  /// "European oak 54 and 27"
+  std::string plans_name(const PlansBound& each) const {
+    const MaterialPlan& first = report_.plans[each.plans.front()];
+    std::string name = first.material.empty() ? "stock" : first.material;
+    for (std::size_t i = 0; i < each.plans.size(); ++i) {
+      const bool last = i > 0 && i + 1 == each.plans.size();
+      name += (i == 0 ? " "
+               : last ? " and "
+                      : ", ") +
+              one(report_.plans[each.plans[i]].thickness.thickness);
+    }
+    return name;
   }
 
   // ---- rough sizes, takings-off

@@ -31,21 +31,42 @@ bool is_hardwood(const std::string& material) {
                       [](const Species* each) { return each->group == "softwood"; });
 }
 
-/// One way to make a part: which stock, and its sizes.
-struct Way {
-  StockThickness thickness;
-  RoughPart rough;
-};
+using Way = LumberWay;
 
 /// Rough parts are sawn to whole millimetres or sixteenths, upwards.
 Length rough_step(Unit unit) {
   return unit == Unit::mm ? Length::from_mm(1) : Length::from_inch_parts(1, 16);
 }
 
+/// What plans are best by, in order; less is better.
+struct Merit {
+  std::size_t unplaced = 0;
+  double preferred = 0;
+  lumber::Money cost = 0;
+  std::size_t split_groups = 0;
+  double area = 0;
+
+  friend bool operator<(const Merit& a, const Merit& b) {
+    return std::tie(a.unplaced, a.preferred, a.cost, a.split_groups, a.area) <
+           std::tie(b.unplaced, b.preferred, b.cost, b.split_groups, b.area);
+  }
+
+  void add(const MaterialPlan& plan, lumber::Prefer prefer) {
+    const lumber::Totals& totals = plan.plan.totals;
+    const lumber::Area lost = totals.kerf + totals.trim + totals.scrap;
+    unplaced += plan.plan.unplaced.size();
+    cost += totals.cost;
+    split_groups += plan.plan.split_groups.size();
+    area += lumber::square_mm(totals.area_used);
+    if (prefer == lumber::Prefer::waste) preferred += lumber::square_mm(lost);
+    if (prefer == lumber::Prefer::boards) preferred += static_cast<double>(totals.boards);
+  }
+};
+
 /// Works out the ways to make each part, and plans material by material.
 class Planner {
  public:
-  Planner(LumberReport& report, const LumberWishes& wishes) : report_(report), wishes_(wishes) {}
+  Planner(LumberReport& report, LumberWishes wishes) : report_(report), wishes_(wishes) {}
 
   void run() {
     for (std::size_t i = 0; i < report_.parts.size(); ++i)
@@ -58,6 +79,16 @@ class Planner {
     try_thicker_in_hand();
     try_other_seeds();
     keep_what_was_chosen();
+  }
+
+  const std::vector<std::vector<Way>>& ways() const { return ways_; }
+
+  Merit merit_of_all() const {
+    Merit merit;
+    for (const MaterialPlan& plan : report_.plans)
+      merit.add(plan, wishes_.prefer);
+    merit.unplaced += report_.unplaced.size();
+    return merit;
   }
 
  private:
@@ -206,7 +237,7 @@ class Planner {
       const StockItem& item = report_.stock.items[i];
       if (item.thickness != thickness || !same_material(item.species, material)) continue;
       plan.items.push_back(i);
-      plan.order.stock.push_back(stock_of(item));
+      plan.order.stock.push_back(stock_of(item, report_));
     }
     plan.order.saw = {sawing().kerf, sawing().offcut_length, sawing().offcut_width, true};
     plan.order.stages = wishes_.stages;
@@ -215,21 +246,6 @@ class Planner {
     plan.order.seed = wishes_.seed;
     report_.plans.push_back(std::move(plan));
     return report_.plans.back();
-  }
-
-  lumber::Stock stock_of(const StockItem& item) const {
-    lumber::Stock stock;
-    stock.id = item.id;
-    stock.length = item.length;
-    stock.width = item.width;
-    if (item.count) stock.count = *item.count;
-    stock.bought = item.price.has_value();
-    stock.cost = cost_in(item, report_.money_unit);
-    stock.end_trim = item.end_trim.value_or(sawing().end_trim);
-    stock.edge_trim = item.edge_trim.value_or(sawing().edge_trim);
-    stock.grain = item.grain;
-    stock.defects = item.defects;
-    return stock;
   }
 
   const Way& way_of(std::size_t part) const { return ways_[part][chosen_[part]]; }
@@ -316,42 +332,9 @@ class Planner {
 
   // ---- is there a better way?
 
-  /// What plans are best by, in order; less is better.
-  struct Merit {
-    std::size_t unplaced = 0;
-    double preferred = 0;
-    lumber::Money cost = 0;
-    std::size_t split_groups = 0;
-    double area = 0;
-
-    friend bool operator<(const Merit& a, const Merit& b) {
-      return std::tie(a.unplaced, a.preferred, a.cost, a.split_groups, a.area) <
-             std::tie(b.unplaced, b.preferred, b.cost, b.split_groups, b.area);
-    }
-
-    void add(const MaterialPlan& plan, lumber::Prefer prefer) {
-      const lumber::Totals& totals = plan.plan.totals;
-      const lumber::Area lost = totals.kerf + totals.trim + totals.scrap;
-      unplaced += plan.plan.unplaced.size();
-      cost += totals.cost;
-      split_groups += plan.plan.split_groups.size();
-      area += lumber::square_mm(totals.area_used);
-      if (prefer == lumber::Prefer::waste) preferred += lumber::square_mm(lost);
-      if (prefer == lumber::Prefer::boards) preferred += static_cast<double>(totals.boards);
-    }
-  };
-
   Merit merit_of(const MaterialPlan& plan) const {
     Merit merit;
     merit.add(plan, wishes_.prefer);
-    return merit;
-  }
-
-  Merit merit_of_all() const {
-    Merit merit;
-    for (const MaterialPlan& plan : report_.plans)
-      merit.add(plan, wishes_.prefer);
-    merit.unplaced += report_.unplaced.size();
     return merit;
   }
 
@@ -402,7 +385,9 @@ class Planner {
         MaterialPlan other = plan;
         other.order.seed += static_cast<std::uint64_t>(more) + 1;
         other.plan = lumber::plan_cutting(other.order);
-        if (merit_of(other) < merit_of(plan)) plan.plan = std::move(other.plan);
+        const bool better = merit_of(other) < merit_of(plan);
+        if (better) std::swap(plan.plan, other.plan);
+        raise_bound(plan, other);
       }
     }
   }
@@ -575,10 +560,66 @@ class Planner {
   }
 
   LumberReport& report_;
-  const LumberWishes& wishes_;
+  LumberWishes wishes_;
   std::vector<std::vector<Way>> ways_;   // of each part
   std::vector<std::size_t> chosen_;      // of them; past the end: none
   std::vector<std::string> first_lack_;  // why the best way did not do
+};
+
+/// Pass after pass, as many as the effort says, of which the best is kept: so a greater effort
+/// finds all that a lesser one does.
+class Passes {
+ public:
+  Passes(LumberReport& report, const LumberWishes& wishes) : best_(report), wishes_(wishes) {}
+
+  void run() {
+    const LumberReport bare = best_;
+    Planner first(best_, wishes_of(1));
+    first.run();
+    if (!best_.has_stock || !best_.problems.empty()) return;
+    bound_every_way(best_, first.ways(), wishes_);
+    if (wishes_.effort == 1) return;
+    Merit merit = first.merit_of_all();
+    for (int pass = 2; pass <= wishes_.effort && !nothing_to_gain(); ++pass) {
+      LumberReport other = bare;
+      Planner planner(other, wishes_of(pass));
+      planner.run();
+      if (planner.merit_of_all() < merit) {
+        merit = planner.merit_of_all();
+        std::swap(best_, other);
+      }
+      raise_bounds(other);
+    }
+    bound_every_way(best_, first.ways(), wishes_);
+  }
+
+ private:
+  /// Another seed each; every second one looks twice as long, every fourth four times.
+  LumberWishes wishes_of(int pass) const {
+    constexpr int kLongest = 16;
+    constexpr std::uint64_t kFar = 0x9E3779B97F4A7C15;
+    LumberWishes wishes = wishes_;
+    wishes.effort = std::min(pass & -pass, kLongest);
+    wishes.seed += kFar * static_cast<std::uint64_t>(pass - 1);
+    return wishes;
+  }
+
+  bool nothing_to_gain() const {
+    return best_.unplaced.empty() &&
+           std::all_of(best_.bounds.begin(), best_.bounds.end(),
+                       [](const PlansBound& each) { return each.bounds.proven; }) &&
+           std::all_of(best_.plans.begin(), best_.plans.end(),
+                       [](const MaterialPlan& plan) { return plan.plan.split_groups.empty(); });
+  }
+
+  void raise_bounds(const LumberReport& other) {
+    for (MaterialPlan& plan : best_.plans)
+      for (const MaterialPlan& each : other.plans)
+        raise_bound(plan, each);
+  }
+
+  LumberReport& best_;
+  const LumberWishes& wishes_;
 };
 
 }  // namespace
@@ -589,8 +630,23 @@ bool same_material(const std::string& a, const std::string& b) {
   return one != nullptr && one == find_species(b);
 }
 
+lumber::Stock stock_of(const StockItem& item, const LumberReport& report) {
+  lumber::Stock stock;
+  stock.id = item.id;
+  stock.length = item.length;
+  stock.width = item.width;
+  if (item.count) stock.count = *item.count;
+  stock.bought = item.price.has_value();
+  stock.cost = cost_in(item, report.money_unit);
+  stock.end_trim = item.end_trim.value_or(report.stock.sawing.end_trim);
+  stock.edge_trim = item.edge_trim.value_or(report.stock.sawing.edge_trim);
+  stock.grain = item.grain;
+  stock.defects = item.defects;
+  return stock;
+}
+
 void make_plans(LumberReport& report, const LumberWishes& wishes) {
-  Planner(report, wishes).run();
+  Passes(report, wishes).run();
 }
 
 }  // namespace haunch

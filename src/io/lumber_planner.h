@@ -4,6 +4,7 @@
 
 #include <string>
 
+#include "lumber_bounds.h"
 #include "lumber_report.h"
 
 namespace haunch {
@@ -11,6 +12,9 @@ namespace haunch {
 /// Fills in how each part is made, the plans, and what finds no place. With problems in the stock
 /// file there are no plans.
 void make_plans(LumberReport& report, const LumberWishes& wishes);
+
+/// The boards as a plan takes them.
+lumber::Stock stock_of(const StockItem& item, const LumberReport& report);
 
 /// Whether two names mean one wood.
 bool same_material(const std::string& a, const std::string& b);

@@ -60,6 +60,15 @@ struct MaterialPlan {
   lumber::Plan plan;
 };
 
+/// How far plans can be from the best: those of one wood whose parts could be made from the stock
+/// of another of them too.
+struct PlansBound {
+  std::vector<std::size_t> plans;  // indices into LumberReport::plans
+  bool any_choice = false;         // some part could be made another way
+  lumber::Bounds bounds;           // hold for every way of making the parts that are placed
+  std::int64_t as_made = 0;        // no less than the bound: for the ways that the plans took
+};
+
 struct UnplacedPart {
   std::size_t part = 0;
   std::string why;  // and what would do
@@ -84,6 +93,7 @@ struct LumberReport {
   std::vector<std::optional<RoughPart>> rough;  // of each part; nothing where no stock would do
   lumber::Exact money_unit = lumber::Exact::of(1);  // what money counts in that plans hold
   std::vector<MaterialPlan> plans;
+  std::vector<PlansBound> bounds;
   std::vector<UnplacedPart> unplaced;
   std::vector<TakingRow> takings;
   std::vector<Problem> problems;  // in the stock file; then there is no plan

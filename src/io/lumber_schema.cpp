@@ -142,10 +142,11 @@ constexpr std::string_view kLumberSchema = R"schema({
         "linear": {"type": ["number", "null"], "minimum": 0},
         "measure": {"enum": ["cost", "area", "boards"]},
         "plan": {"$ref": "#/$defs/figure"},
-        "best": {"$ref": "#/$defs/figure"},
+        "best": {"$ref": "#/$defs/figure", "description": "no plan comes under it, however the parts that are placed are made and cut"},
+        "as_made": {"$ref": "#/$defs/figure", "description": "the same with the strips, layers and thicknesses of this plan; no less than best"},
         "boards_above": {"$ref": "#/$defs/figure"}
       },
-      "required": ["area", "linear", "measure", "plan", "best", "boards_above"],
+      "required": ["area", "linear", "measure", "plan", "best", "as_made", "boards_above"],
       "additionalProperties": false
     },
     "rough_part": {

@@ -3,8 +3,10 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 
+#include "effort.h"
 #include "kind.h"
 #include "lumber_bill.h"
 #include "lumber_text.h"
@@ -201,6 +203,80 @@ TEST_CASE("orders planned one after another never take a board twice, nor more t
   }
 }
 
+/// A rack of a few boards, and a yard that sells one or two thicknesses.
+StockFile random_yard(Random& random) {
+  StockFile yard = usual_stock_file(Unit::mm);
+  for (int i = 0, count = random.from(2, 6); i < count; ++i) {
+    StockItem& item = yard.items.emplace_back();
+    item.id = "s" + std::to_string(i);
+    item.species = "beech";
+    item.length = mm(random.from(1900, 4000));
+    item.width = mm(random.from(140, 300));
+    item.thickness.thickness = item.nominal = mm(random.from(0, 1) == 0 ? 27 : 40);
+    if (i == 0 || random.from(0, 1) == 0) {
+      item.price = Price{random.from(100'000, 400'000), Per::board};
+      if (i == 0) item.thickness.thickness = item.nominal = mm(27);
+    } else {
+      item.count = random.from(1, 3);
+    }
+  }
+  return yard;
+}
+
+/// What plans for one order came to, whatever the seed and effort.
+struct Figures {
+  std::int64_t least = INT64_MAX, highest_bound = 0;
+
+  void take(std::int64_t plan, std::int64_t bound) {
+    least = std::min(least, plan);
+    highest_bound = std::max(highest_bound, bound);
+  }
+};
+
+/// No worse than with less effort: more parts placed, or what is preferred not more.
+void check_no_worse(const LumberReport& report, const LumberReport& less) {
+  REQUIRE(report.unplaced.size() <= less.unplaced.size());
+  if (report.unplaced.size() < less.unplaced.size()) return;
+  CHECK(totals_of(report).cost <= totals_of(less).cost);
+  const lumber::Bounds bounds = bound_of(report).bounds;
+  const lumber::Bounds before = bound_of(less).bounds;
+  if (bounds.measure == before.measure && report.unplaced.empty())
+    CHECK(bounds.best >= before.best);
+}
+
+TEST_CASE("no plan of any seed and effort comes under a bound; more effort is never worse") {
+  const auto seeds = static_cast<std::uint64_t>(std::min<std::int64_t>(6, times_effort(2)));
+  const int efforts = static_cast<int>(std::clamp<std::int64_t>(times_effort(3), 2, 5));
+  for (std::int64_t run = 0; run < times_effort(4); ++run) {
+    Random random(static_cast<std::uint64_t>(1000 + run));
+    const std::vector<LumberPart> parts = random_parts(random);
+    const StockFile yard = random_yard(random);
+    Figures money, area;
+    for (std::uint64_t seed = 1; seed <= seeds; ++seed) {
+      std::optional<LumberReport> less;
+      for (int effort = 1; effort <= efforts; ++effort) {
+        INFO("order " << run << " seed " << seed << " effort " << effort);
+        LumberWishes wishes;
+        wishes.seed = seed;
+        wishes.effort = effort;
+        LumberReport report = report_lumber(parts, yard, Unit::mm, wishes);
+        const lumber::Bounds bounds = bound_of(report).bounds;
+        CHECK(bounds.best <= bounds.plan);
+        if (less) check_no_worse(report, *less);
+        if (report.unplaced.empty()) {
+          const bool by_cost = bounds.measure == lumber::Measure::money;
+          money.take(totals_of(report).cost, by_cost ? bounds.best : 0);
+          if (!by_cost) area.take(bounds.plan, bounds.best);
+        }
+        less = std::move(report);
+      }
+    }
+    INFO("order " << run);
+    CHECK(money.highest_bound <= money.least);
+    CHECK(area.highest_bound <= area.least);
+  }
+}
+
 TEST_CASE("glass is never bought as wood") {
   LumberPart pane = part("P", mm(400), mm(300), mm(4));
   pane.label = "glass";
@@ -276,7 +352,7 @@ TEST_CASE("each line of the bill is rounded once, and they add up to what is pai
 }
 
 TEST_CASE("bounds are told in the money of the bill and never above it") {
-  const lumber::Bounds bounds = bounds_of(twelve_cheap_boards());
+  const lumber::Bounds bounds = bound_of(twelve_cheap_boards()).bounds;
   CHECK(bounds.measure == lumber::Measure::money);
   CHECK(bounds.plan == 13);
   CHECK(bounds.best <= bounds.plan);
