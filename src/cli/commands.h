@@ -1,6 +1,7 @@
 // The commands, each in a file of its own.
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,8 +27,9 @@ ExitStatus run_lumber(const Invocation& invocation, const Streams& streams);
 ExitStatus run_moisture(const Invocation& invocation, const Streams& streams);
 ExitStatus run_help(const Invocation& invocation, const Streams& streams);
 
-/// Everything, from arguments to exit status; no exception escapes.
-ExitStatus run(const std::vector<std::string>& arguments, const Streams& streams);
+/// Everything, from the arguments of main(), the program's name left out, to the exit status; no
+/// exception escapes.
+ExitStatus run(std::span<const char* const> arguments, const Streams& streams);
 
 /// Writes a result; tells of a fault.
 ExitStatus write_result(const std::string& text, const Invocation& invocation,

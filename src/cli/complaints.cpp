@@ -17,6 +17,11 @@ void Complaints::note(const FileFault& fault) {
   complain(error_line(fault), streams_);
 }
 
+void Complaints::note(const OutputFile& file) {
+  if (file.fault()) note(*file.fault());
+  if (file.state() == OutputFile::State::reader_gone) reader_gone_ = true;
+}
+
 bool Complaints::note(const std::vector<PlacedProblem>& problems) {
   if (!problems.empty()) raise(kBadSpec);
   for (const PlacedProblem& problem : problems)

@@ -17,11 +17,13 @@ class Complaints {
  public:
   explicit Complaints(const Streams& streams) : streams_(streams) {}
 
-  /// The highest so far.
-  ExitStatus status() const { return status_; }
+  /// The highest so far; where there is nothing else to tell, that the reader went.
+  ExitStatus status() const { return status_ == kDone && reader_gone_ ? kReaderGone : status_; }
   void raise(ExitStatus status);
 
   void note(const FileFault& fault);
+  /// What became of a result.
+  void note(const OutputFile& file);
   /// True when there are none.
   bool note(const std::vector<PlacedProblem>& problems);
   /// An error that has no place in a file, with "haunch: error: " before it.
@@ -35,6 +37,7 @@ class Complaints {
  private:
   const Streams& streams_;
   ExitStatus status_ = kDone;
+  bool reader_gone_ = false;
 };
 
 /// The files of those names, "-" being standard input, so that none of them is written over. Empty

@@ -47,7 +47,8 @@ Options
   --units mm|in            the unit of the result; else that of the spec
   --shop FILE              the shop's own defaults: any key of a spec but
                            opening, id, quantity and note; and cutters
-  -o, --output FILE        write to FILE, whole or not at all
+  -o, --output FILE        write to FILE, whole or not at all; - for standard
+                           output
   --fraction N             inches in tables to 1/N (2 to 512; else 64), what is
                            left over beside it; none for decimal inches
   --csv plain|spreadsheet  spreadsheet: with a byte order mark and CRLF
@@ -64,7 +65,8 @@ Options
                            crosscut-rip, rip-crosscut
   --effort N               1 to 100: how long a better plan is sought; else 1
   --seed N                 another seed, another search; else 1
-  --leftover FILE          write the stock that is left, itself a stock file
+  --leftover FILE          write the stock that is left, itself a stock file;
+                           only with the plan that takes from it
   --temperature T          of the air, in degrees Celsius, for moisture
   --humidity H             of the air, in percent, for moisture
   --fahrenheit             the temperature is in degrees Fahrenheit
@@ -77,6 +79,7 @@ Exit status
   2  a spec, the shop file or the command line is wrong
   3  a file could not be read or written
   4  a fault of the program
+  141  instead of 0: the reader of a pipe went before it took all
 
 Figures are for orientation. Fire doors, doors on escape routes and glass in
 doors are decided by the local code and a licensed professional.

@@ -15,6 +15,7 @@
 #include "lumber_text.h"
 #include "messages.h"
 #include "output_file.h"
+#include "output_pair.h"
 #include "single_file.h"
 #include "spec_source.h"
 
@@ -160,24 +161,31 @@ class LumberRun {
     return lumber_page(report, LengthPrinter(unit, view.lengths));
   }
 
-  /// The plan and the stock that is left: both files whole, or neither.
   void write(const LumberReport& report, Unit unit) {
-    std::optional<OutputFile> left;
-    if (!invocation_.leftover.empty()) {
-      left.emplace(invocation_.leftover, streams_.out, inputs());
-      left->append(stock_text(stock_left(report)));
-      if (!is_well(*left, left->settle())) return;
-    }
     OutputFile plan(invocation_.output, streams_.out, inputs());
-    plan.append(plan_text(report, unit), content_of(invocation_.view.format));
-    if (!is_well(plan, plan.settle())) return;
-    if (left && !is_well(*left, left->finish())) return;
-    is_well(plan, plan.finish());
+    const std::string text = plan_text(report, unit);
+    const Content content = content_of(invocation_.view.format);
+    if (!invocation_.leftover.empty()) return write_both_of({plan, text, content}, report);
+    plan.append(text, content);
+    plan.finish();
+    complaints_.note(plan);
   }
 
-  bool is_well(const OutputFile& file, OutputFile::State state) {
-    if (file.fault()) complaints_.note(*file.fault());
-    return state != OutputFile::State::failed;
+  /// The stock that is left is not in place without the plan that takes from it.
+  void write_both_of(const Part& plan, const LumberReport& report) {
+    OutputFile left(invocation_.leftover, streams_.out, inputs());
+    const std::string text = stock_text(stock_left(report));
+    const bool whole = write_both(plan, {left, text});
+    complaints_.note(plan.file);
+    complaints_.note(left);
+    if (plan.file.state() == OutputFile::State::reader_gone)
+      complain(
+          invocation_.leftover + ": error: is not written, as the plan was not read to its end",
+          streams_);
+    if (!whole)
+      complain(
+          invocation_.output + ": error: is in place all the same; nothing was taken off the stock",
+          streams_);
   }
 
   const Invocation& invocation_;
@@ -202,6 +210,8 @@ std::string usage_fault(const Invocation& invocation) {
     return "--stock: the stock file and another cannot both come from standard input";
   if (!invocation.leftover.empty() && invocation.stock.empty())
     return "--leftover: goes with --stock; without stock nothing is left";
+  if (invocation.leftover == "-" && is_standard_output(invocation.output))
+    return "--leftover: the plan goes to standard output already; give one of them a file";
   if (is_one_file(invocation.leftover, invocation.output))
     return "--leftover: is the file of -o too; give each its own";
   return {};

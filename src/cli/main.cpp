@@ -1,9 +1,8 @@
-#include <string>
-#include <vector>
+#include <span>
 
 #include "commands.h"
 
 int main(int count, char** values) {
-  const std::vector<std::string> arguments(values + (count > 0 ? 1 : 0), values + count);
-  return haunch::run(arguments, haunch::Streams());
+  const std::span<const char* const> all(values, static_cast<std::size_t>(count));
+  return haunch::run(all.empty() ? all : all.subspan(1), haunch::Streams());
 }

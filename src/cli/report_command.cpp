@@ -34,7 +34,7 @@ class ReportRun {
       }
       take(*record, file);
     }
-    if (file.fault()) complaints_.note(*file.fault());
+    complaints_.note(file);
     return complaints_.status();
   }
 

@@ -2,10 +2,12 @@
 
 #include <cerrno>
 #include <exception>
+#include <initializer_list>
 #include <new>
 
 #include "commands.h"
 #include "complaints.h"
+#include "interrupts.h"
 #include "output_file.h"
 #include "shown_text.h"
 
@@ -42,6 +44,24 @@ void write_all(std::string_view bytes, const Streams& streams) {
   }
 }
 
+/// Like complain(), without allocating anything: there may be no memory left.
+void tell_fault(std::initializer_list<std::string_view> words, const Streams& streams) {
+  for (std::string_view each : words)
+    while (!each.empty())
+      write_all(take_shown(each, Newlines::shown), streams);
+  write_all("\n", streams);
+}
+
+ExitStatus understand(const std::vector<std::string>& arguments, const Streams& streams) {
+  if (arguments.empty() && isatty(streams.out) == 0)
+    return Complaints(streams).refuse(
+        "no spec is named; give a file, a folder, or - for standard input");
+  const auto read = read_command_line(arguments);
+  if (const auto* error = std::get_if<UsageError>(&read))
+    return Complaints(streams).refuse(error->message);
+  return dispatch(std::get<Invocation>(read), streams);
+}
+
 }  // namespace
 
 void complain(std::string_view line, const Streams& streams) {
@@ -54,25 +74,20 @@ ExitStatus write_result(const std::string& text, const Invocation& invocation,
   OutputFile file(invocation.output, streams.out, identities_of({invocation.shop}, streams));
   file.append(text, content_of(invocation.view.format));
   file.finish();
-  if (file.fault()) complaints.note(*file.fault());
+  complaints.note(file);
   return complaints.status();
 }
 
-ExitStatus run(const std::vector<std::string>& arguments, const Streams& streams) {
+ExitStatus run(std::span<const char* const> arguments, const Streams& streams) {
   try {
-    if (arguments.empty() && isatty(streams.out) == 0)
-      return Complaints(streams).refuse(
-          "no spec is named; give a file, a folder, or - for standard input");
-    const auto read = read_command_line(arguments);
-    if (const auto* error = std::get_if<UsageError>(&read))
-      return Complaints(streams).refuse(error->message);
-    return dispatch(std::get<Invocation>(read), streams);
+    let_writes_fail();
+    return understand({arguments.begin(), arguments.end()}, streams);
   } catch (const std::bad_alloc&) {
-    complain("haunch: fault: out of memory", streams);
+    tell_fault({"haunch: fault: out of memory"}, streams);
   } catch (const std::exception& fault) {
-    complain(std::string("haunch: fault: ") + fault.what() +
-                 "; this is a fault of the program, please report it with the spec",
-             streams);
+    tell_fault({"haunch: fault: ", fault.what(),
+                "; this is a fault of the program, please report it with the spec"},
+               streams);
   }
   return kProgramFault;
 }

@@ -194,7 +194,7 @@ class TrialRun {
                     ? trial_json(trial, unit, job_->unit)
                     : trial_page(trial, job_->unit, LengthPrinter(unit, LengthStyle{0})));
     file.finish();
-    if (file.fault()) complaints_.note(*file.fault());
+    complaints_.note(file);
     if (trial.fails()) complaints_.raise(kCheckFailed);
     return complaints_.status();
   }

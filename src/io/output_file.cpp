@@ -2,18 +2,16 @@
 
 #include <fcntl.h>
 #include <poll.h>
-#include <signal.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <algorithm>
-#include <array>
 #include <cerrno>
 #include <cstdio>
-#include <cstring>
 #include <filesystem>
 #include <utility>
 
+#include "interrupts.h"
 #include "shown_text.h"
 
 namespace haunch {
@@ -21,75 +19,15 @@ namespace {
 
 constexpr std::size_t kHeldBytes = std::size_t{64} * 1024;
 constexpr int kNameTries = 100;
-constexpr std::array<int, 3> kInterrupts{SIGINT, SIGTERM, SIGHUP};
-
-// What the handler needs, fixed in place: it may run between any two instructions, and may not
-// allocate.
-constexpr std::size_t kMostLeftovers = 2;
-std::array<std::array<char, 4096>, kMostLeftovers> leftover_paths{};
-std::array<volatile sig_atomic_t, kMostLeftovers> leftover_there{};
-std::array<struct sigaction, kInterrupts.size()> former_actions{};
-
-extern "C" void remove_leftover(int signal) {
-  for (std::size_t i = 0; i < kMostLeftovers; ++i)
-    if (leftover_there[i] != 0) ::unlink(leftover_paths[i].data());
-  for (std::size_t i = 0; i < kInterrupts.size(); ++i)
-    if (kInterrupts[i] == signal) ::sigaction(signal, &former_actions[i], nullptr);
-  ::raise(signal);  // comes as soon as this returns, and does what it would have done without us
+std::string folder_of(const std::string& path) {
+  const std::size_t slash = path.rfind('/');
+  return slash == std::string::npos ? "" : path.substr(0, slash + 1);
 }
 
-/// Keeps interrupts waiting while it lives.
-class NoInterrupts {
- public:
-  NoInterrupts() {
-    sigset_t interrupts;
-    ::sigemptyset(&interrupts);
-    for (const int signal : kInterrupts)
-      ::sigaddset(&interrupts, signal);
-    ::pthread_sigmask(SIG_BLOCK, &interrupts, &before_);
-  }
-  ~NoInterrupts() { ::pthread_sigmask(SIG_SETMASK, &before_, nullptr); }
-  NoInterrupts(const NoInterrupts&) = delete;
-  NoInterrupts& operator=(const NoInterrupts&) = delete;
-
- private:
-  sigset_t before_{};
-};
-
-bool any_leftover() {
-  return std::any_of(leftover_there.begin(), leftover_there.end(),
-                     [](const volatile sig_atomic_t& there) { return there != 0; });
-}
-
-/// From here on an interrupt removes `path`. One that was ignored (nohup) stays ignored.
-void guard(const std::string& path) {
-  std::size_t free = 0;
-  while (free < kMostLeftovers && leftover_there[free] != 0)
-    ++free;
-  if (free == kMostLeftovers || path.size() >= leftover_paths[free].size()) return;
-  const bool first = !any_leftover();
-  std::memcpy(leftover_paths[free].data(), path.c_str(), path.size() + 1);
-  leftover_there[free] = 1;
-  if (!first) return;
-  struct sigaction action {};
-  action.sa_handler = remove_leftover;
-  ::sigemptyset(&action.sa_mask);
-  for (std::size_t i = 0; i < kInterrupts.size(); ++i) {
-    ::sigaction(kInterrupts[i], nullptr, &former_actions[i]);
-    if (former_actions[i].sa_handler != SIG_IGN) ::sigaction(kInterrupts[i], &action, nullptr);
-  }
-}
-
-void unguard(const std::string& path) {
-  bool was_there = false;
-  for (std::size_t i = 0; i < kMostLeftovers; ++i) {
-    if (leftover_there[i] == 0 || path != leftover_paths[i].data()) continue;
-    leftover_there[i] = 0;
-    was_there = true;
-  }
-  if (!was_there || any_leftover()) return;
-  for (std::size_t i = 0; i < kInterrupts.size(); ++i)
-    ::sigaction(kInterrupts[i], &former_actions[i], nullptr);
+/// The `i`th name to try for a file of ours in the folder of `target`.
+std::string name_beside(const std::string& target, int i) {
+  return folder_of(target) + ".haunch-" + std::to_string(::getpid()) + "-" + std::to_string(i) +
+         ".tmp";
 }
 
 bool is_same_file(const std::string& path, int descriptor) {
@@ -110,11 +48,6 @@ std::string followed(const std::string& path) {
   return target;
 }
 
-std::string folder_of(const std::string& path) {
-  const std::size_t slash = path.rfind('/');
-  return slash == std::string::npos ? "" : path.substr(0, slash + 1);
-}
-
 std::optional<FileIdentity> identity(const struct stat& status) {
   if (!S_ISREG(status.st_mode)) return std::nullopt;
   return FileIdentity{status.st_dev, status.st_ino};
@@ -128,7 +61,8 @@ SystemCalls SystemCalls::real() {
           ::fsync,
           ::close,
           [](const char* from, const char* to) { return std::rename(from, to); },
-          ::unlink};
+          ::unlink,
+          ::link};
 }
 
 std::optional<FileIdentity> identity_of(const std::string& path) {
@@ -151,11 +85,16 @@ bool is_one_file(const std::string& one, const std::string& other) {
   return place(one) == place(other) && !error;
 }
 
+bool is_standard_output(const std::string& path) {
+  return path.empty() || path == "-";
+}
+
 OutputFile::OutputFile(const std::string& path, int standard_output,
                        const std::vector<FileIdentity>& inputs, SystemCalls calls)
-    : calls_(std::move(calls)), name_(path.empty() ? "<stdout>" : path) {
+    : calls_(std::move(calls)), name_(is_standard_output(path) ? "<stdout>" : path) {
+  let_writes_fail();
   held_.reserve(kHeldBytes);
-  const bool is_standard = path.empty() || is_same_file(path, standard_output);
+  const bool is_standard = is_standard_output(path) || is_same_file(path, standard_output);
   const auto target = is_standard ? identity_of(standard_output) : identity_of(path);
   if (target && std::find(inputs.begin(), inputs.end(), *target) != inputs.end()) {
     state_ = State::failed;
@@ -174,8 +113,6 @@ OutputFile::~OutputFile() {
 void OutputFile::open_direct(int descriptor) {
   if (descriptor < 0) return fail("cannot be opened", errno);
   descriptor_ = descriptor;
-  ::signal(SIGPIPE,
-           SIG_IGN);  // so that a closed pipe is a failed write, not the end of the process
 }
 
 void OutputFile::open_named(const std::string& path) {
@@ -196,13 +133,14 @@ void OutputFile::open_named(const std::string& path) {
 void OutputFile::open_beside(mode_t mode, bool exists) {
   for (int i = 0; i < kNameTries; ++i) {
     const NoInterrupts meanwhile;
-    const std::string temporary = folder_of(target_) + ".haunch-" + std::to_string(::getpid()) +
-                                  "-" + std::to_string(i) + ".tmp";
+    std::string temporary = name_beside(target_, i);
     descriptor_ = calls_.open(temporary.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, mode);
     if (descriptor_ < 0 && errno == EEXIST) continue;
     if (descriptor_ < 0) return fail("cannot be written", errno);
+    // From here on nothing is allocated: thrown out of a constructor, it would leave the file
+    // there.
     if (exists) ::fchmod(descriptor_, mode);
-    temporary_ = temporary;
+    temporary_ = std::move(temporary);
     return guard(temporary_);
   }
   fail("cannot be written", EEXIST);
@@ -256,7 +194,7 @@ bool OutputFile::write_piece(std::string_view& bytes) {
 }
 
 OutputFile::State OutputFile::settle() {
-  if (state_ != State::open || descriptor_ < 0) return state_;
+  if (state_ != State::open || descriptor_ < 0 || !is_named()) return state_;
   flush();
   if (state_ == State::open && sync()) close_descriptor();
   return state_;
@@ -264,16 +202,72 @@ OutputFile::State OutputFile::settle() {
 
 OutputFile::State OutputFile::finish() {
   if (settle() != State::open) return state_;
-  const NoInterrupts meanwhile;
-  if (!temporary_.empty()) {
-    if (calls_.rename(temporary_.c_str(), target_.c_str()) != 0) {
-      fail("cannot be written", errno);
-      return state_;
-    }
-    unguard(temporary_);
-    temporary_.clear();
+  if (!is_named()) {
+    flush();
+    if (state_ == State::open && close_descriptor()) state_ = State::finished;
+    return state_;
   }
+  const NoInterrupts meanwhile;
+  if (calls_.rename(temporary_.c_str(), target_.c_str()) != 0) {
+    fail("cannot be written", errno);
+    return state_;
+  }
+  unguard(temporary_);
+  temporary_.clear();
   return state_ = State::finished;
+}
+
+OutputFile::State OutputFile::finish_for_now() {
+  if (settle() != State::open) return state_;
+  had_former_ = ::access(target_.c_str(), F_OK) == 0;
+  if (had_former_) keep_former();
+  provisional_ = finish() == State::finished;
+  if (provisional_) sync_folder();
+  return state_;
+}
+
+/// By a second name for it. A disk without such (FAT) leaves none, and nothing can be taken back.
+void OutputFile::keep_former() {
+  for (int i = 0; i < kNameTries; ++i) {
+    std::string beside = name_beside(target_, i);
+    if (calls_.link(target_.c_str(), beside.c_str()) == 0) {
+      former_ = std::move(beside);
+      return;
+    }
+    if (errno != EEXIST) return;
+  }
+}
+
+/// So that after a power cut what is renamed later is not there without what was renamed before.
+/// Not all disks can; then their order is not known.
+void OutputFile::sync_folder() {
+  const std::string folder = folder_of(target_);
+  const int descriptor =
+      calls_.open(folder.empty() ? "." : folder.c_str(), O_RDONLY | O_CLOEXEC | O_DIRECTORY, 0);
+  if (descriptor < 0) return;
+  calls_.fsync(descriptor);
+  calls_.close(descriptor);
+}
+
+bool OutputFile::take_back() {
+  if (!std::exchange(provisional_, false)) return false;
+  if (had_former_ && former_.empty()) return false;
+  const bool done = had_former_ ? calls_.rename(former_.c_str(), target_.c_str()) == 0
+                                : calls_.unlink(target_.c_str()) == 0;
+  if (!done) return false;
+  former_.clear();
+  state_ = State::failed;
+  return true;
+}
+
+void OutputFile::stand() {
+  provisional_ = false;
+  drop_former();
+}
+
+void OutputFile::drop_former() {
+  if (!former_.empty()) calls_.unlink(former_.c_str());
+  former_.clear();
 }
 
 bool OutputFile::sync() {
@@ -298,6 +292,8 @@ bool OutputFile::close_descriptor() {
 void OutputFile::give_up() {
   const NoInterrupts meanwhile;
   if (descriptor_ >= 0) calls_.close(std::exchange(descriptor_, -1));
+  take_back();
+  drop_former();
   if (temporary_.empty()) return;
   calls_.unlink(temporary_.c_str());
   unguard(temporary_);
@@ -306,8 +302,8 @@ void OutputFile::give_up() {
 
 void OutputFile::fail(const std::string& what, int error) {
   state_ = State::failed;
-  fault_ = system_fault(name_, what, error);
   give_up();
+  fault_ = system_fault(name_, what, error);
 }
 
 }  // namespace haunch

@@ -11,10 +11,17 @@
 #include <string_view>
 #include <vector>
 
+/// Where thousands of files are synced in no time, if there is such a place.
+inline std::filesystem::path in_memory() {
+  const char* shared = "/dev/shm";
+  return ::access(shared, W_OK) == 0 ? shared : std::filesystem::temp_directory_path();
+}
+
 class TemporaryFolder {
  public:
-  TemporaryFolder() {
-    std::string pattern = std::filesystem::temp_directory_path() / "haunch-test-XXXXXX";
+  TemporaryFolder() : TemporaryFolder(std::filesystem::temp_directory_path()) {}
+  explicit TemporaryFolder(const std::filesystem::path& where) {
+    std::string pattern = where / "haunch-test-XXXXXX";
     path_ = ::mkdtemp(pattern.data());
   }
   ~TemporaryFolder() {
