@@ -223,7 +223,7 @@ class StockReader {
     if (const Value* defects = value.find("defects"))
       read_defects(*defects, child_path(path, "defects"), item);
     const std::size_t first = file_.items.size();
-    add_lengths(item);
+    add_lengths(item, path);
     // Of a range of lengths the last is the dearest.
     if (first < file_.items.size() && file_.items.back().price &&
         !reckoned_cost(file_.items.back()))
@@ -233,15 +233,16 @@ class StockReader {
   }
 
   /// One board; of a range of lengths one of each, called after it.
-  void add_lengths(const StockItem& item) {
+  void add_lengths(const StockItem& item, const std::string& path) {
     if (lengths_.to == Length()) {
       file_.items.push_back(item);
       return;
     }
     for (Length length = item.length; length <= lengths_.to; length += lengths_.step) {
-      file_.items.push_back(item);
-      file_.items.back().length = length;
-      file_.items.back().id += " " + decimal(length, file_.unit);
+      StockItem& one = file_.items.emplace_back(item);
+      one.length = length;
+      one.id += " " + decimal(length, file_.unit);
+      claim(one.id, child_path(path, "id"));
     }
   }
 
@@ -281,10 +282,14 @@ class StockReader {
     if (!text) return;
     item.id = *text;
     if (item.id.empty()) values_.problem(at, "is empty; give the board a name of its own");
-    if (!item.id.empty() && !ids_.insert(item.id).second)
-      values_.problem(at, "\"" + item.id +
-                              "\" is the id of an earlier board too; give each its own, or one "
-                              "of them a \"count\"");
+    if (!item.id.empty()) claim(item.id, at);
+  }
+
+  void claim(const std::string& id, const std::string& path) {
+    if (!ids_.insert(id).second)
+      values_.problem(path, "\"" + id +
+                                "\" is the id of an earlier board too; give each its own, or one "
+                                "of them a \"count\"");
   }
 
   const Value* required(const Value& value, const std::string& path, std::string_view key,
