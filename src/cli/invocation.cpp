@@ -5,11 +5,11 @@
 #include <array>
 #include <bit>
 #include <charconv>
-#include <filesystem>
 #include <optional>
 #include <utility>
 
 #include "document.h"
+#include "file_place.h"
 #include "trial_options.h"
 
 namespace haunch {
@@ -273,7 +273,7 @@ std::optional<UsageError> understand_lumber(const RawOptions& raw, Invocation& i
 
 /// A first word that is neither a file nor a command, but nearly a command.
 std::optional<UsageError> misspelt_command(const std::string& word) {
-  if (word == "-" || std::filesystem::exists(std::filesystem::path(word))) return {};
+  if (word == "-" || !is_absent(word)) return {};
   std::vector<std::string_view> names;
   for (const CommandName& command : kCommands)
     names.push_back(command.name);

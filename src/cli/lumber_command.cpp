@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cerrno>
-#include <filesystem>
 #include <iterator>
 #include <optional>
 #include <set>
@@ -11,6 +10,7 @@
 #include "commands.h"
 #include "complaints.h"
 #include "feed.h"
+#include "file_place.h"
 #include "json_reader.h"
 #include "lumber_text.h"
 #include "messages.h"
@@ -76,7 +76,7 @@ class LumberRun {
 
   std::optional<std::string> stock_bytes() {
     const std::string& file = invocation_.stock;
-    if (std::filesystem::is_directory(file)) {
+    if (is_folder(file)) {
       complaints_.note(FileFault{file, "is a folder; a stock file is wanted"});
       return {};
     }

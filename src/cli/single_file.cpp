@@ -1,14 +1,15 @@
 #include "single_file.h"
 
-#include <filesystem>
 #include <utility>
+
+#include "file_place.h"
 
 namespace haunch {
 
 SingleObject read_single(const std::string& file, const std::string& what, bool may_be_listed,
                          int standard_input) {
   SingleObject single;
-  if (file != "-" && std::filesystem::is_directory(file)) {
+  if (file != "-" && is_folder(file)) {
     single.faults.push_back({file, "is a folder; " + what + " is wanted"});
     return single;
   }

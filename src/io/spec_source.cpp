@@ -12,6 +12,7 @@
 
 #include "encoding.h"
 #include "feed.h"
+#include "file_place.h"
 #include "json_reader.h"
 #include "shown_text.h"
 
@@ -121,8 +122,7 @@ SpecSource::~SpecSource() = default;
 std::vector<FileFault> SpecSource::check() {
   std::vector<FileFault> faults;
   for (const std::string& argument : arguments_) {
-    struct stat status {};
-    if (argument != "-" && ::stat(argument.c_str(), &status) == 0 && S_ISDIR(status.st_mode)) {
+    if (argument != "-" && is_folder(argument)) {
       add_folder(argument, faults);
     } else if (argument == "-" && std::find(files_.begin(), files_.end(), "-") != files_.end()) {
       faults.push_back({"<stdin>", "is named twice, but can be read only once"});
