@@ -7,7 +7,7 @@
 #include "machine_sets.h"
 #include "report.h"
 #include "sawn.h"
-#include "tenon_page.h"
+#include "shoulders.h"
 
 namespace haunch {
 namespace {
@@ -181,14 +181,14 @@ std::string hole_page(const Assembly& wood, const LengthPrinter& lengths) {
 std::string lap_page(const Assembly& wood, const LengthPrinter& lengths) {
   const auto first = std::find_if(wood.joints.begin(), wood.joints.end(), is_lap);
   if (first == wood.joints.end()) return {};
-  const std::vector<ShoulderLengths> shoulders = shoulder_lengths(wood);
+  const std::vector<Shoulders> shoulders = shoulders_of(wood);
   TextTable ends({"face side of", "", "shoulder to shoulder", "left end", "right end"});
   for (const Joint& joint : wood.joints) {
     if (!is_lap(joint) || joint.heading.upwards) continue;
     const Piece& piece = wood.pieces[joint.enters];
-    const Length left = joint.tenon->depth;
-    const Length between = shoulders[joint.enters].face;
-    ends.add({piece.mark, piece.name, between, left, piece.blank[0] - between - left});
+    const Shoulders& its = shoulders[joint.enters];
+    ends.add({piece.mark, piece.name, its.between(&EndShoulders::line, piece.blank[0]),
+              its.low->line, its.high->line});
   }
   const Length meet = first->tenon->from_face;
   return "\nHALF-LAPS, which meet " + lengths.one(meet) + " from the face side\n  cut away, " +

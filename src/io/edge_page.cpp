@@ -200,7 +200,12 @@ std::string moulding_mitre_page(const Assembly& wood, const LengthPrinter& lengt
   }
   if (table.empty()) return {};
   return "\nMOULDINGS CUT AWAY for the shoulders, mitred from the sight line\n" +
-         table.text(lengths, 2);
+         table.text(lengths, 2) + "  " +
+         wrapped(
+             "deep: from the sight edge. Mortises and grooves first, then the mouldings, then "
+             "cut them away.",
+             kPageWidth, 2) +
+         "\n";
 }
 
 std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {

@@ -5,6 +5,7 @@
 
 #include "machine_sets.h"
 #include "report.h"
+#include "shoulders.h"
 
 namespace haunch {
 namespace {
@@ -29,8 +30,7 @@ Box room_of(const Feature& feature) {
   return box;
 }
 
-/// The least box round what a piece's places are told in: the leaf that it is of, or of a frame's
-/// piece itself.
+/// The least box round the leaf that a piece is of; of a frame's piece round itself.
 Box told_in(const Assembly& wood, const Piece& piece) {
   const auto number = static_cast<std::size_t>(&piece - wood.pieces.data());
   if (wood.what == "leaf") return {{}, wood.size};
@@ -45,33 +45,97 @@ Box told_in(const Assembly& wood, const Piece& piece) {
   return placed_blank(piece);
 }
 
-/// A place along the side from both ends of the leaf; of a round hole its middle.
+// ---- the lines that places along a side are told from
+
+/// Two of them, in the assembly's axis along the side, and what they are called.
+struct Ends {
+  Length low, high;
+  std::string from_low, from_high;
+};
+
+/// Of a frame's heads the one over the leaf: its underside, in its rebate if it has one.
+const Piece* lintel_of(const Assembly& wood) {
+  const Piece* lintel = nullptr;
+  for (const Piece& piece : wood.pieces)
+    if (piece.role == "transom" || (piece.role == "head" && lintel == nullptr)) lintel = &piece;
+  return lintel;
+}
+
+Length underside_in_rebate(const Piece& lintel) {
+  Length underside = lintel.place.origin[1];
+  for (const Feature& feature : lintel.features)
+    if (feature.kind == "rebate" && feature.joints.empty())
+      underside += size_of(feature, "depth").value_or(Length());
+  return underside;
+}
+
+/// A jamb's own lines, which its leaf's places agree with but for the clearances: its foot, or
+/// where it is tenoned into a sill its shoulder on it, and the head over the leaf.
+Ends ends_of_jamb(const Assembly& wood, const Piece& jamb) {
+  const auto number = static_cast<std::size_t>(&jamb - wood.pieces.data());
+  const auto low = shoulders_of(wood)[number].low;
+  const Piece* lintel = lintel_of(wood);
+  const Length foot = jamb.place.origin[1];
+  Ends ends{foot, foot + jamb.blank[0], "from foot", "from top"};
+  if (low) {
+    ends.low += low->line;
+    ends.from_low = "from sill";
+  }
+  if (lintel == nullptr) return ends;
+  ends.high = underside_in_rebate(*lintel);
+  ends.from_high = "from " + std::string(lintel->role);
+  return ends;
+}
+
+/// How much lower than its crown an arched leaf's top stands at the outer edge of this stile.
+Length below_crown(const Piece& piece, const Box& leaf) {
+  for (const Feature& feature : piece.features)
+    if (const auto side = size_of(feature, "side"); side && feature.kind == "arched-head")
+      return leaf.extent(1) - *side;
+  return {};
+}
+
+Ends ends_of(const Assembly& wood, const Piece& piece, Axis along) {
+  if (piece.role == "jamb" && along == Axis::y) return ends_of_jamb(wood, piece);
+  const auto axis = static_cast<std::size_t>(along);
+  const Box whole = told_in(wood, piece);
+  if (along != Axis::y) return {whole.low[axis], whole.high[axis], "from left", "from right"};
+  return {whole.low[1], whole.high[1] - below_crown(piece, whole), "from foot", "from top"};
+}
+
+/// A place along the side from both ends; of a round hole its middle.
 struct FromEnds {
   Length near;
   std::optional<Length> far;
   Length from_other_end;
 };
 
-FromEnds from_ends(const Assembly& wood, const Piece& piece, const Feature& feature) {
-  const std::size_t along = feature.fitting->into == 0 ? 1 : 0;
-  const auto axis = static_cast<std::size_t>(piece.place.axes[along]);
-  const Box room = room_of(feature);
-  const Box whole = told_in(wood, piece);
-  const Length start = piece.place.origin[axis] - whole.low[axis];
-  const Length low = start + room.low[along];
-  const Length high = start + room.high[along];
-  if (feature.prisms.empty()) return {low, high, whole.extent(axis) - high};
-  const Length middle = low + floor_half(high - low);
-  return {middle, {}, whole.extent(axis) - middle};
+/// The piece's own axis along its side.
+std::size_t along_side(std::size_t into) {
+  return into == 0 ? 1 : 0;
 }
 
-std::vector<std::string> fitting_titles(const Piece& piece, std::size_t into) {
-  const bool upright = piece.place.axes[into == 0 ? 1 : 0] == Axis::y;
+FromEnds from_ends(const Assembly& wood, const Piece& piece, const Feature& feature) {
+  const std::size_t along = along_side(feature.fitting->into);
+  const Axis axis = piece.place.axes[along];
+  const Box room = room_of(feature);
+  const Ends ends = ends_of(wood, piece, axis);
+  const Length start = piece.place.origin[static_cast<std::size_t>(axis)];
+  const Length low = start + room.low[along];
+  const Length high = start + room.high[along];
+  if (feature.prisms.empty()) return {low - ends.low, high - ends.low, ends.high - high};
+  const Length middle = low + floor_half(high - low);
+  return {middle - ends.low, {}, ends.high - middle};
+}
+
+std::vector<std::string> fitting_titles(const Assembly& wood, const Piece& piece,
+                                        std::size_t into) {
+  const Ends ends = ends_of(wood, piece, piece.place.axes[along_side(into)]);
   return {"",
           "",
-          upright ? "from foot" : "from left",
+          ends.from_low,
           "to",
-          upright ? "from top" : "from right",
+          ends.from_high,
           "round",
           "long",
           "wide",
@@ -120,7 +184,7 @@ std::string side_text(const Assembly& wood, const Piece& piece, const Fitting& f
 /// One side of one piece, and what is let in to it, in the order in which it was set out.
 std::string fittings_of_side(const Assembly& wood, const Piece& piece, const Fitting& side,
                              const LengthPrinter& lengths) {
-  TextTable table(fitting_titles(piece, side.into));
+  TextTable table(fitting_titles(wood, piece, side.into));
   for (const Feature& feature : piece.features)
     if (feature.fitting && feature.fitting->into == side.into &&
         feature.fitting->from_high == side.from_high)
@@ -128,6 +192,36 @@ std::string fittings_of_side(const Assembly& wood, const Piece& piece, const Fit
   if (table.empty()) return {};
   return "  " + piece.mark + ", " + piece.name + ": " + side_text(wood, piece, side) + "\n" +
          table.text(lengths, 4);
+}
+
+bool is_arched(const Assembly& wood) {
+  return std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
+    return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {
+      return feature.kind == "arched-head" && size_of(feature, "side");
+    });
+  });
+}
+
+/// The lines that the titles name.
+std::string lines_text(const Assembly& wood) {
+  std::string text = "From foot, top, left and right: of the leaf";
+  if (is_arched(wood)) text += ", of a stile under the arched top the top of its outer edge";
+  const auto has_fittings = [](const Piece& piece) {
+    return piece.role == "jamb" &&
+           std::any_of(piece.features.begin(), piece.features.end(),
+                       [](const Feature& feature) { return feature.fitting.has_value(); });
+  };
+  const auto jamb = std::find_if(wood.pieces.begin(), wood.pieces.end(), has_fittings);
+  if (jamb == wood.pieces.end()) return text;
+  const Ends ends = ends_of_jamb(wood, *jamb);
+  text +=
+      "; of a jamb " + std::string(ends.from_low == "from sill" ? "from the shoulder on the sill"
+                                                                : "from its own foot");
+  const Piece* lintel = lintel_of(wood);
+  if (lintel == nullptr) return text;
+  const bool rebated = underside_in_rebate(*lintel) != lintel->place.origin[1];
+  return text + " and from the underside of the " + std::string(lintel->role) +
+         (rebated ? ", in its rebate" : "");
 }
 
 }  // namespace
@@ -140,12 +234,10 @@ std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
         page += fittings_of_side(wood, piece, {{}, into, from_high}, lengths);
   if (page.empty()) return {};
   return "\nFITTINGS, let in after glue-up, horns sawn off\n" + page + "  " +
-         wrapped(
-             "From foot, top, left and right: of the leaf" +
-                 std::string(wood.hung.empty() ? "" : "; of a piece of the frame, of that piece") +
-                 ". From edge: the piece's outer edge, or where it has none the left or lower one. "
-                 "Of a round hole its middle is told.",
-             kPageWidth, 2) +
+         wrapped(lines_text(wood) +
+                     ". From edge: the piece's outer edge, or where it has none the left or lower "
+                     "one. Of a round hole its middle is told.",
+                 kPageWidth, 2) +
          "\n";
 }
 

@@ -5,6 +5,7 @@
 
 #include "machine_sets.h"
 #include "report.h"
+#include "shoulders.h"
 
 namespace haunch {
 namespace {
@@ -14,6 +15,8 @@ struct HousingRow {
   std::vector<std::string> in, takes;
   Box cut;
   bool to_the_end = false;
+  std::string from;
+  std::optional<Length> from_shoulder;  // where its piece has one there
 };
 
 /// The joint that a feature serves, where it takes the whole end of another piece.
@@ -30,8 +33,10 @@ bool marked_alike(const Box& a, const Box& b) {
 }
 
 std::vector<HousingRow> housing_rows(const Assembly& wood) {
+  const std::vector<Shoulders> shoulders = shoulders_of(wood);
   std::vector<HousingRow> rows;
   for (const Piece& piece : wood.pieces) {
+    const auto& low = shoulders[static_cast<std::size_t>(&piece - wood.pieces.data())].low;
     for (const Feature& feature : piece.features) {
       const Joint* joint = joint_of_end(wood, feature);
       if (joint == nullptr) continue;
@@ -39,7 +44,12 @@ std::vector<HousingRow> housing_rows(const Assembly& wood) {
       auto row = std::find_if(rows.begin(), rows.end(),
                               [&](const HousingRow& it) { return marked_alike(it.cut, cut); });
       if (row == rows.end())
-        row = rows.insert(rows.end(), {{}, {}, cut, cut.high[0] == piece.blank[0]});
+        row = rows.insert(rows.end(), {{},
+                                       {},
+                                       cut,
+                                       cut.high[0] == piece.blank[0],
+                                       low ? "lower end" : "foot",
+                                       low ? std::optional(cut.low[0] - low->line) : std::nullopt});
       add_once(row->in, piece.mark);
       add_once(row->takes, wood.pieces[joint->enters].mark);
     }
@@ -50,11 +60,12 @@ std::vector<HousingRow> housing_rows(const Assembly& wood) {
 std::string housing_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::vector<HousingRow> rows = housing_rows(wood);
   if (rows.empty()) return {};
-  TextTable table({"in", "from foot", "to", "wide", "deep", "takes", ""});
+  TextTable table({"in", "from", "near", "far", "wide", "deep", "from shoulder", "takes", ""});
   for (const HousingRow& row : rows)
-    table.add({joined(row.in), row.cut.low[0], row.cut.high[0], row.cut.extent(0),
-               row.cut.extent(2), joined(row.takes),
-               std::string(row.to_the_end ? "a rebate to the end" : "")});
+    table.add({joined(row.in), row.from, row.cut.low[0], row.cut.high[0], row.cut.extent(0),
+               row.cut.extent(2),
+               row.from_shoulder ? Cell(*row.from_shoulder) : Cell(std::string()),
+               joined(row.takes), std::string(row.to_the_end ? "a rebate to the end" : "")});
   return "\nHOUSINGS, in the inner faces, across the whole width\n" + table.text(lengths, 2);
 }
 

@@ -3,36 +3,36 @@
 #include <algorithm>
 #include <vector>
 
+#include "machine_sets.h"
 #include "report.h"
+#include "shoulders.h"
 
 namespace haunch {
 namespace {
-
-using Marks = std::vector<std::string>;
 
 /// Rows of figures, each with the marks of the pieces that it is of.
 struct Row {
   Marks marks;
   std::string what;
+  std::string from;  // of what lies along a piece, the end that it is told from
   std::vector<Length> figures;
 };
 
 void add(std::vector<Row>& rows, const std::string& mark, const std::string& what,
-         const std::vector<Length>& figures) {
+         const std::string& from, const std::vector<Length>& figures) {
   for (Row& row : rows) {
-    if (row.what != what || row.figures != figures) continue;
-    if (std::find(row.marks.begin(), row.marks.end(), mark) == row.marks.end())
-      row.marks.push_back(mark);
+    if (row.what != what || row.from != from || row.figures != figures) continue;
+    add_once(row.marks, mark);
     return;
   }
-  rows.push_back({{mark}, what, figures});
+  rows.push_back({{mark}, what, from, figures});
 }
 
 std::string text_of(const std::vector<Row>& rows, const std::vector<std::string>& titles,
                     const LengthPrinter& lengths) {
   TextTable table(titles);
   for (const Row& row : rows) {
-    std::vector<Cell> cells{joined(row.marks), row.what};
+    std::vector<Cell> cells{joined(row.marks), row.what, row.from};
     for (const Length figure : row.figures)
       cells.emplace_back(figure);
     table.add(std::move(cells));
@@ -40,20 +40,16 @@ std::string text_of(const std::vector<Row>& rows, const std::vector<std::string>
   return table.text(lengths, 2);
 }
 
-std::string edge_of(const Piece& piece, const Box& cut) {
-  const bool low = cut.low[1] == Length();
-  if (piece.place.axes[0] == Axis::y) return low ? "left edge" : "right edge";
-  return low ? "lower edge" : "upper edge";
-}
-
 std::vector<Row> rebates_in(const Assembly& wood) {
+  const std::vector<Shoulders> shoulders = shoulders_of(wood);
   std::vector<Row> rows;
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features) {
+  for (std::size_t number = 0; number < wood.pieces.size(); ++number)
+    for (const Feature& feature : wood.pieces[number].features) {
       if (feature.kind != "glass-rebate") continue;
+      const Piece& piece = wood.pieces[number];
       const Box& cut = feature.cuts.front();
-      add(rows, piece.mark, edge_of(piece, cut),
-          {cut.low[0], cut.high[0], cut.extent(1), cut.low[2]});
+      add(rows, piece.mark, worked_edge(piece, cut.low[1] == Length()),
+          low_end(piece, shoulders[number]), {cut.low[0], cut.high[0], cut.extent(1), cut.low[2]});
     }
   return rows;
 }
@@ -71,7 +67,7 @@ std::vector<Row> panes_in(const Assembly& wood) {
     const Piece& piece = wood.pieces[number];
     const Joint* joint = piece.matter == Matter::glass ? joint_of(wood, number) : nullptr;
     if (joint == nullptr) continue;
-    add(rows, piece.mark, piece.material,
+    add(rows, piece.mark, piece.material, "",
         {piece.blank[1], piece.blank[0], piece.blank[2], *joint->design.bite, *joint->design.bottom,
          *joint->design.bearing});
   }
@@ -82,7 +78,7 @@ std::vector<Row> beads_in(const Assembly& wood) {
   std::vector<Row> rows;
   for (const Piece& piece : wood.pieces)
     if (piece.role == "bead")
-      add(rows, piece.mark, "",
+      add(rows, piece.mark, "", "",
           {piece.blank[0], piece.blank[0] - piece.blank[1] * 2, piece.blank[1], piece.blank[2]});
   return rows;
 }
@@ -95,19 +91,20 @@ std::string glass_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::vector<Row> rebates = rebates_in(wood);
   std::string page = "\nGLASS, put in from the back\n";
   if (!rebates.empty())
-    page +=
-        text_of(rebates, {"rebate in", "", "from the end", "to", "deep", "from face"}, lengths) +
-        "  " +
-        wrapped(
-            "open to the back; stopped as given, foot or left end first, and the corners "
-            "squared with a chisel",
-            kPageWidth, 2) +
-        "\n";
-  page +=
-      text_of(panes, {"pane", "", "width", "height", "thick", "bite", "edge clearance", "bedding"},
-              lengths);
-  page +=
-      text_of(beads_in(wood), {"beads", "", "long point", "short point", "wide", "thick"}, lengths);
+    page += text_of(rebates, {"rebate in", "edge", "from", "near", "far", "deep", "from face"},
+                    lengths) +
+            "  " +
+            wrapped(
+                "open to the back; deep from the edge, stopped as given, and the corners squared "
+                "with a "
+                "chisel",
+                kPageWidth, 2) +
+            "\n";
+  page += text_of(panes,
+                  {"pane", "", "", "width", "height", "thick", "bite", "edge clearance", "bedding"},
+                  lengths);
+  page += text_of(beads_in(wood), {"beads", "", "", "long point", "short point", "wide", "thick"},
+                  lengths);
   return page + "  " +
          wrapped(
              "glass on setting blocks as thick as the edge clearance, at the quarter points of "

@@ -1,5 +1,7 @@
 #include "joinery_page.h"
 
+#include <algorithm>
+#include <string_view>
 #include <vector>
 
 #include "corner_page.h"
@@ -8,12 +10,67 @@
 #include "frame_page.h"
 #include "glass_page.h"
 #include "leaf_page.h"
+#include "mortise_page.h"
 #include "pin_page.h"
 #include "report.h"
+#include "shoulders.h"
 #include "tenon_page.h"
 
 namespace haunch {
 namespace {
+
+std::string paragraph(const std::string& text) {
+  return text.empty() ? text : "  " + wrapped(text, kPageWidth, 2) + "\n";
+}
+
+// ---- the lines that places along pieces are told from
+
+/// Whether something is told of a piece from the low end of its length, not of its ends alone.
+bool is_marked_along(const Assembly& wood, const Piece& piece) {
+  for (const Feature& feature : piece.features) {
+    const bool stopped = feature.kind == "groove" && !feature.cuts.empty() &&
+                         feature.cuts.front().extent(0) != piece.blank[0];
+    if (stopped || feature.kind == "glass-rebate" || feature.kind == "moulding-mitre") return true;
+    if (feature.kind != "mortise" || feature.joints.empty()) continue;
+    const Joint& joint = wood.joints[feature.joints.front()];
+    if (joint.mortise && !joint.mortise->each.front().from_edge) return true;
+  }
+  return false;
+}
+
+/// How the left ends of pieces are told, where they are marked from there: "from the left end, that
+/// of the tenon there".
+std::string left_end_text(const Assembly& wood, std::string_view role) {
+  bool any = false;
+  bool tenoned = false;
+  bool lapped = false;
+  bool longer = false;
+  const std::vector<Shoulders> shoulders = shoulders_of(wood);
+  for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
+    const Piece& piece = wood.pieces[number];
+    if (piece.role != role || !is_marked_along(wood, piece)) continue;
+    const bool laps = std::any_of(piece.features.begin(), piece.features.end(),
+                                  [](const Feature& it) { return it.kind == "lap"; });
+    any = true;
+    lapped = lapped || laps;
+    tenoned = tenoned || (!laps && shoulders[number].low);
+    longer = longer || piece.horn > Length();
+  }
+  if (!any) return {};
+  std::string text = "from the left end";
+  if (role != "rail") text += ", level with the outside of the left jamb";
+  if (tenoned || lapped)
+    text += std::string(", that of the ") +
+            (!lapped   ? "tenon"
+             : tenoned ? "tenon or lap"
+                       : "lap") +
+            " there";
+  if (longer)
+    text += role == "rail" ? ", what is left to plane off not counted" : ", horns not counted";
+  return text;
+}
+
+// ---- leaves
 
 std::string pair_text(const Assembly& wood) {
   std::vector<const Piece*> stiles;
@@ -27,27 +84,48 @@ std::string pair_text(const Assembly& wood) {
             " (right)";
   const std::string left = stiles[0]->mark + (two_leaves ? " and " + stiles[2]->mark : "");
   const std::string right = stiles[1]->mark + (two_leaves ? " and " + stiles[3]->mark : "");
-  return "  " +
-         wrapped(text + (two_leaves ? " are pairs" : " are a pair") +
-                     ". Put face side up, foot towards you, face edges "
-                     "together: the face edge of " +
-                     left + " is its right one, of " + right + " its left one. " +
-                     (has_rebated_edges(wood) ? "Rebates" : "Grooves") +
-                     " and mortises are all in the face edges. Lengths are "
-                     "from the foot of the "
-                     "finished leaf, horns not counted.",
-                 kPageWidth, 2) +
-         "\n";
+  const std::string rails = left_end_text(wood, "rail");
+  return text + (two_leaves ? " are pairs" : " are a pair") +
+         ". Put face side up, foot towards you, face edges together: the face edge of " + left +
+         " is its right one, of " + right + " its left one. " +
+         (has_rebated_edges(wood) ? "Rebates" : "Grooves") +
+         " and mortises are all in the face edges. Lengths are from the foot of the finished leaf, "
+         "horns not counted" +
+         (rails.empty() ? "" : "; on rails " + rails) + ".";
+}
+
+// ---- frames
+
+std::string jambs_text(const Assembly& wood) {
+  std::vector<const Piece*> jambs;
+  for (const Piece& piece : wood.pieces)
+    if (piece.role == "jamb") jambs.push_back(&piece);
+  if (jambs.size() != 2) return {};
+  const auto first = static_cast<std::size_t>(jambs.front() - wood.pieces.data());
+  std::string text =
+      jambs[0]->mark + " (left) and " + jambs[1]->mark +
+      " (right) are the jambs, a pair, worked in their inner faces, which look at the way through. "
+      "Lengths on jambs are from " +
+      (shoulders_of(wood)[first].low ? "the lower end, that of the tenon in the sill" : "the foot");
+  const std::string head = left_end_text(wood, "head");
+  const std::string sill = left_end_text(wood, "sill");
+  if (head == sill && !head.empty()) return text + "; on head and sill " + head + ".";
+  if (!head.empty()) text += "; on the head " + head;
+  if (!sill.empty()) text += "; on the sill " + sill;
+  return text + ".";
+}
+
+std::string marking_page(const Assembly& wood) {
+  const std::string text = paragraph(jambs_text(wood)) + paragraph(pair_text(wood));
+  return text.empty() ? text : "\nMARKING OUT\n" + text;
 }
 
 }  // namespace
 
 std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const std::string pair = pair_text(wood);
-  return (pair.empty() ? "" : "\nMARKING OUT\n" + pair) + groove_page(wood, lengths) +
-         edge_rebate_page(wood, lengths) + moulding_page(wood, lengths) +
-         moulding_mitre_page(wood, lengths) + mortise_page(wood, lengths) +
-         haunching_page(wood, lengths) + tenon_page(wood, lengths) +
+  return marking_page(wood) + groove_page(wood, lengths) + edge_rebate_page(wood, lengths) +
+         moulding_page(wood, lengths) + moulding_mitre_page(wood, lengths) +
+         mortise_page(wood, lengths) + haunching_page(wood, lengths) + tenon_page(wood, lengths) +
          loose_tenon_page(wood, lengths) + lap_page(wood, lengths) + mitre_page(wood, lengths) +
          hole_page(wood, lengths) + pin_page(wood, lengths) + wedge_page(wood, lengths) +
          rebate_page(wood, lengths) + raise_page(wood, lengths) + panel_page(wood, lengths) +

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "haunch/wood.h"
+#include "shoulders.h"
 
 namespace haunch {
 
@@ -32,10 +33,35 @@ inline std::string worked_edge(const Piece& piece, bool low) {
   return piece.role == "stile" ? "face" : edge_name(piece, low);
 }
 
+/// Whether a joint's piece comes in through a face of what receives it, as in frames, whose pieces
+/// have their width from the face of the frame to its back.
+inline bool comes_through_face(const Piece& receives, const Heading& heading) {
+  return receives.place.axes[2] == heading.axis;
+}
+
+/// That face: of a jamb the inner one, so that both of a pair read alike.
+inline std::string worked_face(const Piece& piece, bool low) {
+  if (piece.role == "jamb") return "inner face";
+  return edge_name(piece, low) + " face";
+}
+
+/// Whether the inner face of a jamb, which looks at the way through, is at the low end of its
+/// thickness.
+inline bool inner_face_is_low(const Piece& jamb) {
+  return jamb.place.origin[static_cast<std::size_t>(jamb.place.axes[2])] != Length();
+}
+
 /// The name of an end of the piece as it stands in the leaf.
 inline std::string end_name(const Piece& piece, bool low) {
   if (is_upright(piece)) return low ? "lower end" : "upper end";
   return low ? "left end" : "right end";
+}
+
+/// What places along a piece are told from: of what stands upright its foot, or where it has a
+/// tenon there that end; else its left end.
+inline std::string low_end(const Piece& piece, const Shoulders& shoulders) {
+  if (!is_upright(piece)) return "left end";
+  return shoulders.low ? "lower end" : "foot";
 }
 
 inline bool is_lap(const Joint& joint) {

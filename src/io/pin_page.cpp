@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "report.h"
+#include "shoulders.h"
 
 namespace haunch {
 namespace {
@@ -21,24 +22,27 @@ struct BoredPiece {
 /// Holes of one setting: in cheeks, by where they stand along a stile; in tenons, across a rail.
 struct Bored {
   Length diameter, from_shoulder;
-  std::optional<Length> depth;  // in cheeks
-  bool through = false;         // right through them
+  std::optional<Length> depth;                 // in cheeks
+  bool through = false;                        // right through them
+  ShoulderLine line = ShoulderLine::shoulder;  // of a tenon, that its hole is from
   std::vector<BoredPiece> pieces = {};
 
-  bool alike(const Feature& hole) const {
+  bool alike(const Feature& hole, ShoulderLine its) const {
     return diameter == size_of(hole, "diameter") &&
-           from_shoulder == size_of(hole, "from_shoulder") && depth == size_of(hole, "depth");
+           from_shoulder == size_of(hole, "from_shoulder") && depth == size_of(hole, "depth") &&
+           line == its;
   }
 };
 
-void add_hole(std::vector<Bored>& settings, const Piece& piece, const Feature& hole) {
+void add_hole(std::vector<Bored>& settings, const Piece& piece, const Feature& hole,
+              ShoulderLine line) {
   const auto depth = size_of(hole, "depth");
   auto setting = std::find_if(settings.begin(), settings.end(),
-                              [&](const Bored& it) { return it.alike(hole); });
+                              [&](const Bored& it) { return it.alike(hole, line); });
   if (setting == settings.end())
     setting = settings.insert(settings.end(),
                               {*size_of(hole, "diameter"), *size_of(hole, "from_shoulder"), depth,
-                               depth == piece.blank[2]});
+                               depth == piece.blank[2], line});
   const auto from_foot = size_of(hole, "from_foot");
   const Length middle = from_foot ? *from_foot : *size_of(hole, "from_edge");
   auto& pieces = setting->pieces;
@@ -83,7 +87,8 @@ std::string holes_text(const std::vector<Bored>& settings, Length set_back,
     std::string text = bored.depth ? "in the cheeks of mortises, first: " : "in tenons: ";
     const Length middle = bored.from_shoulder + (bored.depth ? set_back : Length());
     text += lengths.one(bored.diameter) + " wide, middle " + lengths.one(middle) +
-            (bored.depth ? " from the face edge, " : " from the shoulder");
+            (bored.depth ? " from the face edge, "
+                         : " from the " + std::string(shoulder_line_word(bored.line)));
     if (bored.depth)
       text +=
           bored.through ? "right through" : lengths.one(*bored.depth) + " deep from the face side";
@@ -112,13 +117,15 @@ std::string pin_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::vector<Bored> settings;
   std::vector<std::string> pins;
   const Piece* pin = nullptr;
-  for (const Piece& piece : wood.pieces) {
+  const std::vector<Shoulders> shoulders = shoulders_of(wood);
+  for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
+    const Piece& piece = wood.pieces[number];
     if (piece.role == "pin") {
       pin = &piece;
       pins.push_back(piece.mark);
     }
     for (const Feature& feature : piece.features)
-      if (feature.kind == "pin-hole") add_hole(settings, piece, feature);
+      if (feature.kind == "pin-hole") add_hole(settings, piece, feature, shoulders[number].line);
   }
   if (pin == nullptr) return {};
   const Length draw = draw_of(wood);

@@ -2,6 +2,7 @@
 
 #include "json_text.h"
 #include "season_page.h"
+#include "shoulders.h"
 #include "tolerance_page.h"
 
 namespace haunch {
@@ -104,7 +105,32 @@ void append_place(JsonText& json, const Place& place) {
   json.close_object();
 }
 
-void append_part(JsonText& json, const Piece& piece, const std::string& material) {
+void append_end(JsonText& json, std::string_view name, const std::optional<EndShoulders>& end) {
+  if (!end) return;
+  json.key(name);
+  json.open_object();
+  json.member("line", end->line);
+  json.member("face", end->face);
+  json.member("back", end->back);
+  json.close_object();
+}
+
+void append_shoulders(JsonText& json, const Piece& piece, const Shoulders& shoulders) {
+  if (!shoulders.any()) return;
+  json.key("shoulders");
+  json.open_object();
+  json.member("line", shoulder_line_word(shoulders.line));
+  append_end(json, "low", shoulders.low);
+  append_end(json, "high", shoulders.high);
+  append_end(json, "between",
+             EndShoulders{shoulders.between(&EndShoulders::line, piece.blank[0]),
+                          shoulders.between(&EndShoulders::face, piece.blank[0]),
+                          shoulders.between(&EndShoulders::back, piece.blank[0])});
+  json.close_object();
+}
+
+void append_part(JsonText& json, const Piece& piece, const std::string& material,
+                 const Shoulders& shoulders) {
   json.row();
   json.open_object();
   json.member("mark", piece.mark);
@@ -115,6 +141,7 @@ void append_part(JsonText& json, const Piece& piece, const std::string& material
   json.member("width", piece.blank[1]);
   json.member("thickness", piece.blank[2]);
   append_place(json, piece.place);
+  append_shoulders(json, piece, shoulders);
   json.key("features");
   json.open_list();
   for (const Feature& feature : piece.features)
@@ -355,8 +382,11 @@ void append_cautions(JsonText& json, const std::vector<Caution>& cautions) {
 void append_parts(JsonText& json, const ItemReport& report) {
   json.key("parts");
   json.open_list();
-  for (const Piece& piece : report.wood.pieces)
-    append_part(json, piece, material_of(piece, *report.job));
+  const std::vector<Shoulders> shoulders = shoulders_of(report.wood);
+  for (std::size_t number = 0; number < report.wood.pieces.size(); ++number) {
+    const Piece& piece = report.wood.pieces[number];
+    append_part(json, piece, material_of(piece, *report.job), shoulders[number]);
+  }
   json.close_list();
 }
 

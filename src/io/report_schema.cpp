@@ -84,9 +84,26 @@ constexpr std::string_view kReportSchema = R"schema({
           "required": ["origin", "axes"],
           "additionalProperties": false
         },
+        "shoulders": {
+          "type": "object",
+          "properties": {
+            "line": {"enum": ["shoulder", "face shoulder", "back shoulder", "sight line"]},
+            "low": {"$ref": "#/$defs/shoulder_lengths"},
+            "high": {"$ref": "#/$defs/shoulder_lengths"},
+            "between": {"$ref": "#/$defs/shoulder_lengths"}
+          },
+          "required": ["line", "between"],
+          "additionalProperties": false
+        },
         "features": {"type": "array", "items": {"$ref": "#/$defs/feature"}}
       },
       "required": ["mark", "name", "role", "material", "length", "width", "thickness", "at", "features"],
+      "additionalProperties": false
+    },
+    "shoulder_lengths": {
+      "type": "object",
+      "properties": {"line": {"type": "number"}, "face": {"type": "number"}, "back": {"type": "number"}},
+      "required": ["line", "face", "back"],
       "additionalProperties": false
     },
     "feature": {
@@ -199,7 +216,7 @@ constexpr std::string_view kReportSchema = R"schema({
             "from_foot": {"type": "number"},
             "from_edge": {"type": "number"},
             "from_shoulder": {"type": "number"},
-            "shoulder": {"enum": ["face", "back"]},
+            "shoulder": {"enum": ["face", "back", "sight line"]},
             "from_face": {"type": "number"},
             "through": {"type": "boolean"},
             "flare": {

@@ -1,129 +1,17 @@
 #include "tenon_page.h"
 
 #include <algorithm>
-#include <tuple>
 #include <vector>
 
 #include "machine_sets.h"
 #include "report.h"
-#include "sawn.h"
+#include "shoulders.h"
 
 namespace haunch {
 namespace {
 
-// ---- mortises
-
-struct MortiseRow {
-  Marks in;
-  std::string edge;
-  std::string from;
-  Length near, far;
-  std::optional<Length> near_from_shoulder;
-  std::optional<Length> free;  // to a square-edged tenon, where the ends stay round
-  Marks takes;
-  std::string_view shoulder = {};  // which one that is, where a piece has a long and a short one
-};
-/// What a machine is set to for a mortise.
-struct MortiseKey {
-  Length width, depth, from_face;
-  Length end_radius;  // 0: square
-  bool through;
-  bool open_end;  // at its piece's end
-  std::optional<Flare> flare;
-
-  friend bool operator==(const MortiseKey&, const MortiseKey&) = default;
-};
-using MortiseSets = std::vector<MachineSet<MortiseKey, std::vector<MortiseRow>>>;
-
-void add_mortise(std::vector<MortiseRow>& rows, const Assembly& wood, const Joint& joint,
-                 const MortiseSpan& span) {
-  const Piece& receives = wood.pieces[joint.receives];
-  const std::string& enters = wood.pieces[joint.enters].mark;
-  const MortiseSizes& mortise = *joint.mortise;
-  const bool in_end = span.from_edge.has_value();
-  const Length near = span.from_edge.value_or(span.from_foot);
-  MortiseRow row{{receives.mark},
-                 in_end ? end_name(receives, joint.heading.upwards)
-                        : worked_edge(receives, joint.heading.upwards),
-                 in_end                 ? edge_name(receives, true) + " edge"
-                 : is_upright(receives) ? "foot"
-                                        : "left end",
-                 near,
-                 near + span.length,
-                 {},
-                 {},
-                 {enters},
-                 mortise.shoulder};
-  if (mortise.free_width)
-    row.free = *mortise.free_width + span.length - mortise.each.front().length;
-  if (mortise.from_shoulder)
-    row.near_from_shoulder =
-        *mortise.from_shoulder + span.from_foot - mortise.each.front().from_foot;
-  for (MortiseRow& other : rows) {
-    if (other.near != row.near || other.far != row.far || other.edge != row.edge) continue;
-    add_once(other.in, receives.mark);
-    add_once(other.takes, enters);
-    return;
-  }
-  rows.push_back(std::move(row));
-}
-
-void sort_rows(MortiseSets& sets) {
-  for (auto& set : sets)
-    std::stable_sort(
-        set.rows.begin(), set.rows.end(), [](const MortiseRow& a, const MortiseRow& b) {
-          return std::tie(a.from, a.in, a.edge, a.near) < std::tie(b.from, b.in, b.edge, b.near);
-        });
-}
-
-MortiseSets mortise_sets(const Assembly& wood) {
-  MortiseSets sets;
-  for (const Joint& joint : wood.joints) {
-    if (!joint.mortise || is_dowel(joint) || is_lap(joint)) continue;
-    const MortiseSizes& mortise = *joint.mortise;
-    for (const MortiseSpan& span : mortise.each) {
-      const Length from_face = span.from_face.value_or(mortise.from_face);
-      auto& rows =
-          rows_for(sets, MortiseKey{mortise.width, mortise.depth, from_face, mortise.end_radius,
-                                    mortise.through, joint.design.edge.has_value(), mortise.flare});
-      add_mortise(rows, wood, joint, span);
-    }
-  }
-  sort_rows(sets);
-  return sets;
-}
-
-std::string mortise_text(const MortiseKey& key, const LengthPrinter& lengths) {
-  std::string text = lengths.one(key.width) + " wide, ";
-  text += key.through ? "right through " + lengths.one(key.depth) + " of wood"
-                      : lengths.one(key.depth) + " deep";
-  text += ", " + lengths.one(key.from_face) + " from the face side";
-  if (key.end_radius > Length())
-    text += ", ends round by a cutter of " + lengths.one(key.end_radius * 2);
-  if (key.open_end) text += ", open at the end of its piece";
-  text = "  " + wrapped(text, kPageWidth, 2) + "\n";
-  if (!key.flare) return text;
-  const std::string flare = "opened for wedges: " + lengths.one(key.flare->width) +
-                            " more at each end where it comes out, running out to nothing " +
-                            lengths.one(key.flare->depth) + " in";
-  return text + "  " + wrapped(flare, kPageWidth, 2) + "\n";
-}
-
-/// "from shoulder", or which of two it is from.
-std::string shoulder_heading(const std::vector<MortiseRow>& rows) {
-  for (const MortiseRow& row : rows)
-    if (!row.shoulder.empty()) return "from " + std::string(row.shoulder) + " shoulder";
-  return "from shoulder";
-}
-
 // ---- tenons
 
-struct TenonRow {
-  Marks marks;
-  std::string name;
-  ShoulderLengths shoulders;
-  std::vector<TenonSpan> each, haunches;
-};
 /// What a machine is set to for a tenon.
 struct TenonSetting {
   Length thickness, depth, from_face;
@@ -131,11 +19,23 @@ struct TenonSetting {
   std::optional<Length> left_in_groove;   // of a stub, below its end
   std::optional<Length> twin_from_face;   // of a pair side by side, of the second
   Length edge_radius;                     // 0: square edges
-  Length longer_at_face, longer_at_back;  // of its shoulders
-  Length set_back;                        // past the sight edge
+  Length set_back;                        // of its shoulder, past the sight edge
 
-  bool even() const { return longer_at_face == longer_at_back; }
   friend bool operator==(const TenonSetting&, const TenonSetting&) = default;
+};
+
+/// Pieces with tenons that are marked alike, at one end or at both.
+struct TenonRow {
+  Marks marks;
+  std::string name;
+  bool upright = false;
+  bool turned = false;  // the tenon is marked across its piece's thickness
+  bool at_low = false, at_high = false;
+  Shoulders shoulders;
+  Length line, face, back;  // between the lines, and between the shoulders at face and back
+  std::vector<TenonSpan> each, haunches;
+
+  bool long_and_short() const { return shoulders.line != ShoulderLine::shoulder; }
 };
 
 using TenonSets = std::vector<MachineSet<TenonSetting, std::vector<TenonRow>>>;
@@ -147,47 +47,101 @@ bool same_spans(const std::vector<TenonSpan>& a, const std::vector<TenonSpan>& b
                     });
 }
 
-void add_tenon(std::vector<TenonRow>& rows, const Piece& piece, const TenonSizes& tenon,
-               const ShoulderLengths& shoulders) {
-  for (TenonRow& row : rows) {
-    const bool alike = row.shoulders == shoulders && same_spans(row.each, tenon.each) &&
-                       same_spans(row.haunches, tenon.haunches);
-    const bool same_piece = row.marks.front() == piece.mark;
-    if (!alike || (row.name != piece.name && piece.role != "muntin" && !same_piece)) continue;
-    add_once(row.marks, piece.mark);
+bool same_ends(const TenonRow& a, const TenonRow& b) {
+  return a.at_low == b.at_low && a.at_high == b.at_high;
+}
+
+bool same_tenons(const TenonRow& a, const TenonRow& b) {
+  return a.shoulders == b.shoulders && a.line == b.line && same_spans(a.each, b.each) &&
+         same_spans(a.haunches, b.haunches);
+}
+
+TenonSetting setting_of(const Joint& joint) {
+  const TenonSizes& tenon = *joint.tenon;
+  TenonSetting setting{tenon.thickness,
+                       tenon.depth,
+                       tenon.from_face,
+                       tenon.haunch_depth,
+                       tenon.haunch_thickness,
+                       {},
+                       tenon.each.back().from_face,
+                       tenon.edge_radius,
+                       tenon.set_back};
+  if (!joint.mortise) setting.left_in_groove = joint.design.bottom;
+  return setting;
+}
+
+/// Where the tenons stand across their piece; of a jamb, whose outside is the low face, from its
+/// inner one.
+std::vector<TenonSpan> marked_spans(const Piece& piece, std::vector<TenonSpan> spans) {
+  if (piece.role != "jamb" || inner_face_is_low(piece)) return spans;
+  for (TenonSpan& span : spans)
+    span.from_edge = piece.blank[2] - span.from_edge - span.width;
+  std::reverse(spans.begin(), spans.end());
+  return spans;
+}
+
+/// Pieces whose marks alone tell them apart.
+std::string name_of(const Piece& piece) {
+  return piece.role == "muntin" || piece.role == "jamb" ? std::string(piece.role) : piece.name;
+}
+
+TenonRow row_of(const Assembly& wood, const Joint& joint, const Shoulders& shoulders) {
+  const Piece& piece = wood.pieces[joint.enters];
+  TenonSizes tenon = *joint.tenon;
+  if (tenon.each.back().from_face)  // of a pair side by side one is told
+    std::erase_if(tenon.each,
+                  [&](const TenonSpan& span) { return span.from_face != tenon.from_face; });
+  TenonRow row;
+  row.marks = {piece.mark};
+  row.name = name_of(piece);
+  row.upright = is_upright(piece);
+  row.turned = joint.cheek.has_value();
+  (joint.heading.upwards ? row.at_high : row.at_low) = true;
+  row.shoulders = shoulders;
+  row.line = shoulders.between(&EndShoulders::line, piece.blank[0]);
+  row.face = shoulders.between(&EndShoulders::face, piece.blank[0]);
+  row.back = shoulders.between(&EndShoulders::back, piece.blank[0]);
+  row.each = marked_spans(piece, tenon.each);
+  row.haunches = marked_spans(piece, tenon.haunches);
+  return row;
+}
+
+/// A tenon to those of its setting: both ends of a piece that are alike are one row.
+void add_tenon(std::vector<TenonRow>& rows, TenonRow row) {
+  for (TenonRow& other : rows) {
+    if (other.marks != row.marks || !same_tenons(other, row)) continue;
+    other.at_low = other.at_low || row.at_low;
+    other.at_high = other.at_high || row.at_high;
     return;
   }
-  rows.push_back({{piece.mark},
-                  piece.role == "muntin" ? "muntin" : piece.name,
-                  shoulders,
-                  tenon.each,
-                  tenon.haunches});
+  rows.push_back(std::move(row));
+}
+
+/// Pieces of one name that are alike, together.
+std::vector<TenonRow> merged(const std::vector<TenonRow>& rows) {
+  std::vector<TenonRow> result;
+  for (const TenonRow& row : rows) {
+    const auto same = std::find_if(result.begin(), result.end(), [&](const TenonRow& other) {
+      return other.name == row.name && same_ends(other, row) && same_tenons(other, row);
+    });
+    if (same == result.end())
+      result.push_back(row);
+    else
+      add_once(same->marks, row.marks.front());
+  }
+  return result;
 }
 
 TenonSets tenon_sets(const Assembly& wood) {
-  const std::vector<ShoulderLengths> shoulders = shoulder_lengths(wood);
+  const std::vector<Shoulders> shoulders = shoulders_of(wood);
   TenonSets sets;
   for (const Joint& joint : wood.joints) {
     if (!joint.tenon || !joint.has_shoulder || is_lap(joint)) continue;
-    TenonSizes tenon = *joint.tenon;
-    TenonSetting setting{tenon.thickness,
-                         tenon.depth,
-                         tenon.from_face,
-                         tenon.haunch_depth,
-                         tenon.haunch_thickness,
-                         {},
-                         tenon.each.back().from_face,
-                         tenon.edge_radius,
-                         tenon.longer_at_face,
-                         tenon.longer_at_back,
-                         tenon.set_back};
-    if (setting.twin_from_face)
-      std::erase_if(tenon.each,
-                    [&](const TenonSpan& span) { return span.from_face != tenon.from_face; });
-    if (!joint.mortise) setting.left_in_groove = joint.design.bottom;
-    auto& rows = rows_for(sets, setting);
-    add_tenon(rows, wood.pieces[joint.enters], tenon, shoulders[joint.enters]);
+    add_tenon(rows_for(sets, setting_of(joint)), row_of(wood, joint, shoulders[joint.enters]));
   }
+  for (auto& set : sets)
+    set.rows = merged(set.rows);
   return sets;
 }
 
@@ -214,22 +168,115 @@ std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengt
   if (setting.haunch_depth > Length())
     text += "  with haunches " + lengths.one(setting.haunch_thickness) + " thick, " +
             lengths.one(setting.haunch_depth) + " deep\n";
+  if (setting.set_back > Length())
+    text += "  " +
+            wrapped("deep from the shoulders, which stand " + lengths.one(setting.set_back) +
+                        " past the sight edges, where the moulding is cut away",
+                    kPageWidth, 2) +
+            "\n";
   return text;
 }
 
-/// The rows of one set: where the shoulders differ, both lengths.
-std::string tenon_table(const TenonSetting& setting, const std::vector<TenonRow>& rows,
+// ---- long and short shoulders
+
+/// Rows of one table: told from the same lines, their shoulders as much longer at the same ends.
+struct ShoulderPattern {
+  ShoulderLine line = ShoulderLine::shoulder;
+  bool upright = false, low = false, high = false;  // which ends have shoulders
+  Length low_longer, high_longer;                   // how far the long one stands past the line
+  bool in_frame = false;
+
+  friend bool operator==(const ShoulderPattern&, const ShoulderPattern&) = default;
+};
+
+Length longer(const std::optional<EndShoulders>& end) {
+  return end ? end->line - std::min(end->face, end->back) : Length();
+}
+
+ShoulderPattern pattern_of(const TenonRow& row) {
+  const Shoulders& its = row.shoulders;
+  const bool both = its.low && its.high;
+  return {its.line,        !both && row.upright, its.low.has_value(), its.high.has_value(),
+          longer(its.low), longer(its.high),     row.turned};
+}
+
+/// "at each end", "at the upper end".
+std::string at_ends(const ShoulderPattern& pattern) {
+  const bool low = pattern.low_longer > Length();
+  const bool high = pattern.high_longer > Length();
+  if (low && high) return "at each end";
+  return pattern.upright || !low ? (low ? "at the lower end" : "at the upper end")
+                                 : "at the left end";
+}
+
+/// Which line a table's depth and first length are from, and what stands past it.
+std::string line_text(const ShoulderPattern& pattern, const LengthPrinter& lengths) {
+  const std::string by = lengths.one(std::max(pattern.low_longer, pattern.high_longer));
+  std::string text =
+      "deep from the " + std::string(shoulder_line_word(pattern.line)) + "; " + at_ends(pattern);
+  switch (pattern.line) {
+    case ShoulderLine::shoulder:
+      return {};
+    case ShoulderLine::face_shoulder:
+      text +=
+          " the back shoulder stands " + by + " nearer to the tenon's end, and fills the rebate";
+      break;
+    case ShoulderLine::back_shoulder:
+      text += pattern.in_frame
+                  ? " the face shoulder stands " + by +
+                        " nearer to the tenon's end, as far in from the face side as the rebate "
+                        "goes that it fills"
+                  : " the face shoulder is coped over the moulding, and comes " + by +
+                        " nearer to the tenon's end";
+      break;
+    case ShoulderLine::sight_line:
+      text += " both shoulders are coped over the moulding, and come " + by +
+              " nearer to the tenon's end";
+      break;
+  }
+  return "  " + wrapped(text, kPageWidth, 2) + "\n";
+}
+
+/// What a length goes to from a piece's other end, which has no shoulder; empty where both have.
+std::string from_other_end(const ShoulderPattern& pattern) {
+  if (pattern.low && pattern.high) return {};
+  if (pattern.upright) return pattern.low ? "upper end to " : "foot to ";
+  return pattern.low ? "right end to " : "left end to ";
+}
+
+/// The titles of the lengths between shoulders: that between the lines first.
+std::vector<std::string> length_titles(const ShoulderPattern& pattern) {
+  const std::string from = from_other_end(pattern);
+  const auto title = [&](const std::string& word) {
+    return from.empty() ? word + "s" : from + word;
+  };
+  switch (pattern.line) {
+    case ShoulderLine::shoulder:
+      return {from.empty() ? std::string("shoulder to shoulder") : from + "shoulder"};
+    case ShoulderLine::face_shoulder:
+      return {title("face shoulder"), title("back shoulder")};
+    case ShoulderLine::back_shoulder:
+      return {title("back shoulder"), title("face shoulder")};
+    case ShoulderLine::sight_line:
+      return {title("sight line"), "over the copes"};
+  }
+  return {};
+}
+
+std::string tenon_table(const ShoulderPattern& pattern, const std::vector<TenonRow>& rows,
                         const LengthPrinter& lengths) {
-  std::vector<std::string> heads{"on", ""};
-  if (setting.even())
-    heads.emplace_back("shoulder to shoulder");
-  else
-    heads.insert(heads.end(), {"face shoulders", "back shoulders"});
-  heads.insert(heads.end(), {"tenon", "haunch"});
-  TextTable table(heads);
+  std::vector<std::string> titles{"on", "", ""};
+  for (std::string& title : length_titles(pattern))
+    titles.push_back(std::move(title));
+  titles.insert(titles.end(), {"tenon", "haunch"});
+  TextTable table(titles);
   for (const TenonRow& row : rows) {
-    std::vector<Cell> cells{joined(row.marks), row.name, row.shoulders.face};
-    if (!setting.even()) cells.emplace_back(row.shoulders.back);
+    const std::string end = row.upright ? (row.at_low ? "lower end" : "upper end")
+                                        : (row.at_low ? "left end" : "right end");
+    std::vector<Cell> cells{joined(row.marks), row.name, row.at_low && row.at_high ? "" : end,
+                            row.line};
+    if (row.long_and_short())
+      cells.emplace_back(pattern.line == ShoulderLine::face_shoulder ? row.back : row.face);
     cells.emplace_back(spans_text(row.each, lengths));
     cells.emplace_back(spans_text(row.haunches, lengths));
     table.add(cells);
@@ -237,44 +284,48 @@ std::string tenon_table(const TenonSetting& setting, const std::vector<TenonRow>
   return table.text(lengths, 4);
 }
 
-/// Where a long and a short shoulder stand.
-std::string long_and_short_text(const TenonSetting& setting, const LengthPrinter& lengths) {
+/// The rows of one setting, in a table for each way in which their shoulders stand.
+std::string tenon_tables(const std::vector<TenonRow>& rows, const LengthPrinter& lengths) {
+  std::vector<MachineSet<ShoulderPattern, std::vector<TenonRow>>> tables;
+  for (const TenonRow& row : rows)
+    rows_for(tables, pattern_of(row)).push_back(row);
   std::string text;
-  if (setting.set_back > Length())
-    text = "deep from the shoulders, which stand " + lengths.one(setting.set_back) +
-           " past the sight edges, where the moulding is cut away";
-  else if (setting.longer_at_face > setting.longer_at_back)
-    text =
-        "deep from the back shoulder; at each end the face shoulder is coped over the moulding, "
-        "and comes " +
-        lengths.one(setting.longer_at_face) + " nearer to the tenon's end";
-  else if (setting.longer_at_face > Length())
-    text =
-        "deep from the sight edge; at each end both shoulders are coped over the moulding, and "
-        "come " +
-        lengths.one(setting.longer_at_face) + " nearer to the tenon's end";
-  else if (setting.longer_at_back > Length())
-    text = "deep from the face shoulder; at each end the back shoulder stands " +
-           lengths.one(setting.longer_at_back) + " nearer to the tenon's end, and fills the rebate";
-  return text.empty() ? text : "  " + wrapped(text, kPageWidth, 2) + "\n";
+  for (const auto& [pattern, its] : tables)
+    text += line_text(pattern, lengths) + tenon_table(pattern, its, lengths);
+  return text;
 }
 
-/// Whether shoulders stand longer in front of a rebate.
-bool has_long_shoulders(const Assembly& wood) {
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features)
-      if (size_of(feature, "longer_in_front")) return true;
-  return false;
-}
-
-/// Of tenons that are thin across their piece's width.
-std::string turned_tenons_text(const Assembly& wood) {
-  std::string text = "tenon: across the thickness, from the left or lower face";
-  if (has_long_shoulders(wood))
-    text +=
-        "; on a rebated piece the shoulder stands longer by the rebate's depth, from the face "
-        "side as far as the rebate goes";
-  return "  " + wrapped(text, kPageWidth, 2) + "\n";
+/// What the tenons' places across their pieces are told from.
+std::string across_text(const TenonSets& sets) {
+  bool edges = false;
+  bool alike = false;
+  bool named = false;
+  std::string faces;
+  const auto add = [&](const std::string& face) {
+    if (faces.find(face) == std::string::npos) faces += (faces.empty() ? "" : ", ") + face;
+  };
+  for (const auto& [setting, rows] : sets)
+    for (const TenonRow& row : rows) {
+      edges = edges || !row.turned;
+      alike = alike || (row.at_low && row.at_high);
+      named = named || row.at_low != row.at_high;
+      if (row.turned)
+        add(row.upright ? "of a jamb from its inner face" : "of a transom from its lower face");
+    }
+  const std::string ends = !alike  ? ""
+                           : named ? "; both ends alike, unless one is named"
+                                   : "; both ends alike";
+  std::string text;
+  if (edges)
+    text += "  " +
+            wrapped("tenon, haunch: across the width, from the lower or left edge" + ends,
+                    kPageWidth, 2) +
+            "\n";
+  if (!faces.empty())
+    text += "  " +
+            wrapped("tenon: across the thickness, " + faces + (edges ? "" : ends), kPageWidth, 2) +
+            "\n";
+  return text;
 }
 
 // ---- loose tenons
@@ -291,113 +342,13 @@ Length rounding_of(const Piece& piece) {
 
 }  // namespace
 
-std::vector<ShoulderLengths> shoulder_lengths(const Assembly& wood) {
-  std::vector<ShoulderLengths> shoulders;
-  for (const Piece& piece : wood.pieces)
-    shoulders.push_back({piece.blank[0], piece.blank[0]});
-  for (const Joint& joint : wood.joints) {
-    if (!joint.tenon || !joint.has_shoulder) continue;
-    ShoulderLengths& its = shoulders[joint.enters];
-    its.face -= joint.tenon->depth - joint.tenon->longer_at_face;
-    its.back -= joint.tenon->depth - joint.tenon->longer_at_back;
-  }
-  return shoulders;
-}
-
-std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const MortiseSets sets = mortise_sets(wood);
-  if (sets.empty()) return {};
-  std::string page = "\nMORTISES\n";
-  bool any_round = false;
-  bool any_squared = false;
-  for (const auto& [key, rows] : sets) {
-    const bool round = key.end_radius > Length();
-    any_round = any_round || round;
-    any_squared = any_squared || !round;
-    page += mortise_text(key, lengths);
-    TextTable table({"in", "edge", "from", "near", "far", "long", round ? "free" : "straight",
-                     shoulder_heading(rows), "takes"});
-    for (const MortiseRow& row : rows) {
-      const Length straight =
-          row.free ? *row.free : std::max(row.far - row.near - key.width, Length());
-      table.add({joined(row.in), row.edge, row.from, row.near, row.far, row.far - row.near,
-                 straight,
-                 row.near_from_shoulder ? Cell(*row.near_from_shoulder) : Cell(std::string()),
-                 joined(row.takes)});
-    }
-    page += table.text(lengths, 4);
-  }
-  if (any_round)
-    page += "  " +
-            wrapped("free: the widest tenon with square edges that goes in between the round ends.",
-                    kPageWidth, 2) +
-            "\n";
-  if (!any_squared) return page;
-  page += "  " +
-          wrapped(
-              "straight: what is free between the ends where a cutter of the mortise's width "
-              "leaves them round. A wider "
-              "square tenon wants the ends squared or its own edges rounded.",
-              kPageWidth, 2) +
-          "\n";
-  return page;
-}
-
-std::string haunching_page(const Assembly& wood, const LengthPrinter& lengths) {
-  MortiseSets sets;
-  for (const Piece& piece : wood.pieces) {
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != "haunching") continue;
-      const Box& first = feature.cuts.front();
-      auto& rows = rows_for(
-          sets, MortiseKey{first.extent(2), first.extent(1), first.low[2], {}, false, false, {}});
-      for (const Box& cut : feature.cuts) {
-        const MortiseRow row{{piece.mark},
-                             worked_edge(piece, cut.low[1] == Length()),
-                             is_upright(piece) ? "foot" : "left end",
-                             cut.low[0],
-                             cut.high[0],
-                             {},
-                             {},
-                             {}};
-        const auto known = std::find_if(rows.begin(), rows.end(), [&](const MortiseRow& it) {
-          return std::tie(it.edge, it.from, it.near, it.far) ==
-                 std::tie(row.edge, row.from, row.near, row.far);
-        });
-        if (known != rows.end())
-          add_once(known->in, piece.mark);
-        else
-          rows.push_back(row);
-      }
-    }
-  }
-  sort_rows(sets);
-  std::string page;
-  for (const auto& [key, rows] : sets) {
-    page += mortise_text(key, lengths);
-    TextTable table({"in", "edge", "from", "near", "far", "long"});
-    for (const MortiseRow& row : rows)
-      table.add({joined(row.in), row.edge, row.from, row.near, row.far, row.far - row.near});
-    page += table.text(lengths, 4);
-  }
-  return page.empty() ? page : "\nHAUNCHINGS, beside the mortises\n" + page;
-}
-
 std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
   const TenonSets sets = tenon_sets(wood);
   if (sets.empty()) return {};
   std::string page = "\nTENONS\n";
-  for (const auto& [setting, rows] : sets) {
-    page += setting_text(setting, lengths) + long_and_short_text(setting, lengths);
-    page += tenon_table(setting, rows, lengths);
-  }
-  const auto is_turned = [](const Joint& joint) { return joint.tenon && joint.cheek; };
-  const auto turned = std::count_if(wood.joints.begin(), wood.joints.end(), is_turned);
-  const auto tenons = std::count_if(wood.joints.begin(), wood.joints.end(),
-                                    [](const Joint& joint) { return joint.tenon.has_value(); });
-  if (turned < tenons)
-    page += "  tenon, haunch: across the width, from the lower or left edge; both ends alike\n";
-  return turned > 0 ? page + turned_tenons_text(wood) : page;
+  for (const auto& [setting, rows] : sets)
+    page += setting_text(setting, lengths) + tenon_tables(rows, lengths);
+  return page + across_text(sets);
 }
 
 std::string loose_tenon_page(const Assembly& wood, const LengthPrinter& lengths) {

@@ -105,8 +105,8 @@ class DoorSetter {
   /// Which of a rail's shoulders its mortises are told from, where the two differ.
   std::string_view shoulder() const {
     if (plan_.edge.rebated()) return "face";
-    return plan_.edge.kind == EdgeKind::coped && !plan_.edge.moulded_back() ? "back"
-                                                                            : std::string_view();
+    if (plan_.edge.kind != EdgeKind::coped) return {};
+    return plan_.edge.moulded_back() ? "sight line" : "back";
   }
   GrooveRef work_edge(std::size_t piece, Edge edge, std::optional<Stretch> stretch = {}) {
     if (plan_.edge.moulded()) stick(wood_, piece, edge, plan_.edge);

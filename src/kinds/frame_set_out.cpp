@@ -174,7 +174,9 @@ void FrameSetter::join_tenon(std::size_t receives, std::size_t enters, Heading h
   design.thickness = sizes.thickness;
   design.from_face = sizes.from_face;
   turn(wood_.pieces[enters]);
-  join_by_tenon(wood_, {receives, 0}, enters, heading, design, sizes.mortise, {});
+  const bool has_foot_tenon = plan_.sill && wood_.pieces[receives].role == "jamb";
+  join_by_tenon(wood_, {receives, 0}, enters, heading, design, sizes.mortise,
+                has_foot_tenon ? std::optional(sizes.depth) : std::nullopt);
   turn(wood_.pieces[enters]);
   wood_.joints.back().cheek = Axis::z;
   const Length rebate = plan_.stop.rebate();
@@ -182,6 +184,7 @@ void FrameSetter::join_tenon(std::size_t receives, std::size_t enters, Heading h
   Feature& feature = wood_.pieces[enters].features.back();
   lengthen_shoulder(feature, heading.upwards, plan_.stop_from_face(), rebate);
   feature.sizes.push_back({"longer_in_front", rebate});
+  wood_.joints.back().tenon->longer_at_face = rebate;
 }
 
 /// The rebate that the leaf shuts into, along the lower edge of a head or transom. Where its ends
