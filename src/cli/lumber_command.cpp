@@ -36,6 +36,7 @@ class LumberRun {
         !take_stock_file())
       return complaints_.status();
     read_specs();
+    sum_up();
     if (complaints_.status() >= kBadSpec) return complaints_.status();
     const Unit unit = stock_ ? stock_->unit : unit_.value_or(Unit::mm);
     LumberReport report =
@@ -123,7 +124,19 @@ class LumberRun {
     }
   }
 
+  /// One bad spec of several, and there is no plan: boards for half of an order would not do.
+  void sum_up() const {
+    if (tally_.items() < 2 || tally_.refused == 0 || invocation_.quiet) return;
+    complain("haunch: " + tally_words(tally_) + "; no plan is made", streams_);
+  }
+
   void take(Record& record) {
+    const std::size_t worked_before = tally_.worked;
+    work(record);
+    if (record.is_item() && tally_.worked == worked_before) ++tally_.refused;
+  }
+
+  void work(Record& record) {
     complaints_.note(record.problems);
     if (!record.item) return;
     JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
@@ -141,6 +154,8 @@ class LumberRun {
                          "\"; their parts could not be told apart: give each its own id");
       return;
     }
+    ++tally_.worked;
+    if (item.worst() == Status::fail) ++tally_.failed;
     if (!unit_) unit_ = item.job->unit;
     std::vector<LumberPart> parts = lumber_parts(item);
     std::move(parts.begin(), parts.end(), std::back_inserter(parts_));
@@ -198,6 +213,7 @@ class LumberRun {
   std::optional<Unit> unit_;
   std::vector<LumberPart> parts_;
   std::set<std::string> ids_;
+  Tally tally_;
   Complaints complaints_;
 };
 

@@ -5,6 +5,7 @@
 
 #include "file_fault.h"
 #include "spec_source.h"
+#include "tally.h"
 
 namespace haunch {
 
@@ -12,5 +13,8 @@ namespace haunch {
 std::string error_line(const PlacedProblem& problem);
 /// `FILE: error: what is wrong`
 std::string error_line(const FileFault& fault);
+
+/// `12 worked, 1 of them failed a check, 2 refused`
+std::string tally_words(const Tally& tally);
 
 }  // namespace haunch

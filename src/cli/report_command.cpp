@@ -3,6 +3,7 @@
 
 #include "commands.h"
 #include "complaints.h"
+#include "messages.h"
 #include "output_file.h"
 #include "report.h"
 #include "report_stream.h"
@@ -28,8 +29,7 @@ class ReportRun {
     while (file.state() == OutputFile::State::open && complaints_.status() < kFileFault) {
       auto record = source_.next();
       if (!record) {
-        file.append(pages_.end(errors_), content_of(invocation_.view.format));
-        file.finish();
+        end(file);
         break;
       }
       take(*record, file);
@@ -39,6 +39,26 @@ class ReportRun {
   }
 
  private:
+  /// With nothing worked a file that is there is worth more than what would replace it; a pipe and
+  /// standard output still get their empty table, or JSON with the errors.
+  void end(OutputFile& file) {
+    const bool keeps_file = tally_.nothing_worked() && file.is_named();
+    if (!keeps_file) {
+      file.append(pages_.end(errors_, tally_), content_of(invocation_.view.format));
+      if (file.finish() != OutputFile::State::finished) return;
+    }
+    sum_up(keeps_file);
+  }
+
+  /// Lines about single items may be a long way up by now.
+  void sum_up(bool keeps_file) const {
+    const bool worth_it = tally_.items() > 1 && (tally_.refused > 0 || tally_.failed > 1);
+    if (invocation_.quiet || !(keeps_file || worth_it)) return;
+    complain("haunch: " + tally_words(tally_) +
+                 (keeps_file ? "; " + invocation_.output + " is not written" : ""),
+             streams_);
+  }
+
   void note(const std::vector<PlacedProblem>& problems) {
     complaints_.note(problems);
     errors_.insert(errors_.end(), problems.begin(), problems.end());
@@ -56,11 +76,13 @@ class ReportRun {
       return;
     }
     std::vector<PlacedProblem> problems = record.problems;
+    const std::size_t worked_before = tally_.worked;
     if (record.item) {
       JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
       add(problems, record.place(reading.problems));
       if (reading.job && !record.spoilt) work(std::move(reading.job), record, problems, file);
     }
+    if (record.is_item() && tally_.worked == worked_before) ++tally_.refused;
     note(problems);
   }
 
@@ -81,7 +103,9 @@ class ReportRun {
     add(problems, record.place(outcome.problems));
     if (!outcome.report) return;
     file.append(pages_.item(*outcome.report), content_of(invocation_.view.format));
+    ++tally_.worked;
     if (outcome.report->worst() != Status::fail) return;
+    ++tally_.failed;
     complaints_.raise(kCheckFailed);
     if (!shows_checks && !invocation_.quiet)
       complain(outcome.report->job->id + ": a check fails; 'haunch check' shows it", streams_);
@@ -100,6 +124,7 @@ class ReportRun {
   ReportStream pages_;
   std::optional<ShopDefaults> shop_;
   std::vector<PlacedProblem> errors_;
+  Tally tally_;
   Complaints complaints_;
 };
 

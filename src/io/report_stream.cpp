@@ -10,6 +10,13 @@ namespace {
 constexpr std::string_view kBetweenItems =
     "\n--------------------------------------------------------------------------------\n\n";
 
+std::string refused_line(const Tally& tally) {
+  return std::string(kBetweenItems) + "NOT HERE: " + std::to_string(tally.refused) + " of " +
+         std::to_string(tally.items()) +
+         (tally.refused == 1 ? " items was refused" : " items were refused") +
+         "; standard error said why\n";
+}
+
 }  // namespace
 
 std::string ReportStream::head() const {
@@ -44,11 +51,12 @@ std::string ReportStream::item(const ItemReport& report) {
   return text;
 }
 
-std::string ReportStream::end(const std::vector<PlacedProblem>& errors) {
+std::string ReportStream::end(const std::vector<PlacedProblem>& errors, const Tally& tally) {
   std::string text = any_ ? std::string() : head();
   if (view_.format == Format::json) text += report_json_tail(errors);
-  if (view_.format == Format::table && view_.section == Section::sheet && any_)
-    text += page_cautions();
+  if (view_.format != Format::table || !any_) return text;
+  if (view_.section == Section::sheet) text += page_cautions();
+  if (tally.refused > 0) text += refused_line(tally);
   return text;
 }
 

@@ -6,6 +6,7 @@
 
 #include "report.h"
 #include "spec_source.h"
+#include "tally.h"
 #include "view.h"
 
 namespace haunch {
@@ -20,8 +21,9 @@ class ReportStream {
 
   /// Text of one item, with what stands before it.
   std::string item(const ItemReport& report);
-  /// Text of the end, with everything that could not be worked.
-  std::string end(const std::vector<PlacedProblem>& errors);
+  /// Text of the end: JSON lists everything that could not be worked, a page says how much that
+  /// was, so that a sheet of paper with less than all on it shows it. CSV stays data.
+  std::string end(const std::vector<PlacedProblem>& errors, const Tally& tally);
 
  private:
   std::string head() const;

@@ -51,6 +51,9 @@ struct Record {
   /// given out; of the rest the source tells the number at its end.
   std::vector<PlacedProblem> place(const std::vector<Problem>& found);
 
+  /// Whether it speaks of an item; else of the rest of what is wrong with a document.
+  bool is_item() const { return text != nullptr; }
+
   std::shared_ptr<SourceText> text;
   std::optional<std::size_t> index;  // in the list that is its document
 };
