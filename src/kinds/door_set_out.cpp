@@ -485,8 +485,10 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   its.held = panel.held;
   its.matter = panel.kind == PanelKind::board ? Matter::board : Matter::wood;
   its.material = panel.material;
-  if (panel.raise && front > Length()) raise_round(its, *panel.raise, front, false);
-  if (panel.raise && front < waste) raise_round(its, *panel.raise, waste - front, true);
+  const Length behind_tongue = plan_.groove.width - tongue - before_tongue;
+  if (panel.raise && front > Length()) raise_round(its, *panel.raise, front, false, before_tongue);
+  if (panel.raise && front < waste)
+    raise_round(its, *panel.raise, waste - front, true, behind_tongue);
   if (panel.raise) return piece;
   const auto rebate = [&](Length from, Length to) {
     if (arch != nullptr)

@@ -25,9 +25,25 @@ double cove_radius(double run, double rise) {
   return (run * run + rise * rise) / (2 * rise);
 }
 
+/// A corner where the cove is `play` above the tongue, so that what the lip there comes to is
+/// exact: the slope is least near the tongue, where a chord's 0.02 mm come to tenths along it.
+void meet_lip(std::vector<SlopePoint>& slope, double radius, Length play) {
+  const SlopePoint& foot = slope.front();
+  const Length deep = foot.deep - play;
+  if (play <= Length() || deep <= slope.back().deep) return;
+  const double up = radius - steps(play);
+  const SlopePoint lip{foot.in + nearest_step(std::sqrt(radius * radius - up * up)), deep};
+  const auto beyond = std::find_if(slope.begin(), slope.end(),
+                                   [&](const SlopePoint& it) { return it.deep <= deep; });
+  if (beyond->deep == deep)
+    *beyond = lip;
+  else
+    slope.insert(beyond, lip);
+}
+
 /// From the tongue's end up to the shoulder's foot. A tongue of 0 keeps one step of flat, so that
 /// there is an edge to measure at.
-std::vector<SlopePoint> slope_of(const RaiseDesign& raise, Length depth) {
+std::vector<SlopePoint> slope_of(const RaiseDesign& raise, Length depth, Length play) {
   const SlopePoint foot{std::max(raise.tongue, Length::from_steps(1)), depth};
   const SlopePoint head{raise.width, raise.shoulder};
   if (raise.profile == Profile::bevel) return {foot, head};
@@ -43,6 +59,7 @@ std::vector<SlopePoint> slope_of(const RaiseDesign& raise, Length depth) {
                      foot.deep - nearest_step(radius * (1 - std::cos(angle)))});
   }
   slope.push_back(head);
+  meet_lip(slope, radius, play);
   return slope;
 }
 
@@ -79,8 +96,8 @@ bool cove_can_rise(const RaiseDesign& raise, Length depth) {
   return depth - raise.shoulder <= raise.width - raise.tongue;
 }
 
-void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_back) {
-  const std::vector<SlopePoint> slope = slope_of(raise, depth);
+void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_back, Length play) {
+  const std::vector<SlopePoint> slope = slope_of(raise, depth, play);
   const Length from = at_back ? panel.blank[2] - depth : Length();
   Feature feature{"raise",
                   {},

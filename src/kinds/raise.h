@@ -21,7 +21,9 @@ struct RaiseDesign {
 bool cove_can_rise(const RaiseDesign& raise, Length depth);
 
 /// Works a raise on one face of a panel: `depth` of wood off over the tongue, from the face at 0 or
-/// the back at the blank's thickness.
-void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_back);
+/// the back at the blank's thickness. `play`: between the tongue and its groove's lip on that face.
+/// The wood of a cove is drawn in chords on its hollow side, so that it is never thinner than it is
+/// cut, and wedges no later; where the lip comes to it, it is drawn on the circle itself.
+void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_back, Length play);
 
 }  // namespace haunch

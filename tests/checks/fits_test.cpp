@@ -53,7 +53,7 @@ Assembly raised(Length tongue) {
   return corner_but([=](Assembly& a) {
     Piece& panel = a.pieces[kPanel];
     panel.blank[2] += mm(5);
-    raise_round(panel, {Profile::bevel, tongue + mm(20), tongue, Length()}, mm(5), true);
+    raise_round(panel, {Profile::bevel, tongue + mm(20), tongue, Length()}, mm(5), true, mm(0.2));
   });
 }
 

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "findings.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -106,6 +107,31 @@ TEST_CASE("A cove leaves the tongue level and follows its circle within 0.02 mm"
     CHECK(over > -0.001);
     CHECK(over < 0.021);
   }
+}
+
+TEST_CASE("A cove meets the groove's lip where its circle does, not where a chord would") {
+  // A side edge stands 13 - 3 in its groove, so the tongue of 13 ends 3 outside the lip. The circle
+  // of 40 is 0.2 above the tongue, half of the play, sqrt(40² - 39.8²) = 3.995 further on.
+  const auto free = [](std::string_view more, std::string_view side) {
+    const Assembly leaf = wood(
+        one_panel(R"("raise": {"profile": "cove", "tongue": 13, "width": 37, "shoulder": 2}, )" +
+                  std::string(more)));
+    for (const Finding& it : findings(leaf, "panel-wedge"))
+      if (leaf.pieces[leaf.joints[*it.joint].receives].name == side) return it.value;
+    throw std::invalid_argument("no such edge");
+  };
+  const double on = std::sqrt(1600 - 39.8 * 39.8);
+  for (const char* raised :
+       {R"("raised": "back", "thickness": 24.6)", R"("raised": "front", "thickness": 24.6)",
+        R"("raised": "both", "thickness": 34.6)"}) {
+    INFO(raised);
+    CHECK(within(free(raised, "left stile"), 3 + on, 1e-5));
+    // At the ends the gap is 1.
+    CHECK(within(free(raised, "top rail"), 1 + on, 1e-5));
+  }
+  // A play of 1 in all.
+  CHECK(within(free(R"("raised": "back", "thickness": 24, "allowance": 1)", "left stile"),
+               3 + std::sqrt(1600 - 39.5 * 39.5), 1e-5));
 }
 
 TEST_CASE("What tells of a raise is assumed with its reason where the spec is silent") {
