@@ -46,11 +46,29 @@ std::string decimal_words(std::int64_t figure, int places, int least_places) {
   return digits;
 }
 
+/// Names of which the same is said, in the order in which each was said first.
+class SaidOf {
+ public:
+  void add(const std::string& words, const std::string& name) {
+    const auto [place, is_new] = places_.try_emplace(words, said_.size());
+    if (is_new) said_.push_back({words, {}});
+    said_[place->second].second.push_back(name);
+  }
+
+  const std::vector<std::pair<std::string, std::vector<std::string>>>& all() const { return said_; }
+
+ private:
+  std::map<std::string, std::size_t> places_;
+  std::vector<std::pair<std::string, std::vector<std::string>>> said_;
+};
+
 /// The page of one report.
 class LumberPage {
  public:
   LumberPage(const LumberReport& report, const LengthPrinter& lengths)
-      : report_(report), lengths_(lengths) {}
+      : report_(report), lengths_(lengths) {
+    find_origins();
+  }
 
   std::string text() {
     std::string page = head();
@@ -161,18 +179,15 @@ class LumberPage {
     if (report_.unplaced.empty()) return {};
     std::string page = "\nNOT PLACED, " + std::to_string(report_.unplaced.size()) + " of " +
                        std::to_string(report_.parts.size()) + "\n";
-    std::vector<std::pair<std::string, std::vector<std::string>>> same;  // by what is said of them
+    SaidOf same;
     for (const UnplacedPart& each : report_.unplaced) {
       const LumberPart& part = report_.parts[each.part];
       const std::string words = " (" + part.label + "), finished " +
                                 size(part.finished.length, part.finished.width) + " x " +
                                 one(part.finished.thickness) + ": " + each.why;
-      auto row =
-          std::find_if(same.begin(), same.end(), [&](const auto& it) { return it.first == words; });
-      if (row == same.end()) row = same.insert(row, {words, {}});
-      row->second.push_back(part.name);
+      same.add(words, part.name);
     }
-    for (const auto& [words, names] : same)
+    for (const auto& [words, names] : same.all())
       page += line(joined(names) + words);
     return page;
   }
@@ -180,34 +195,27 @@ class LumberPage {
   // ---- glue-ups
 
   std::string glue_ups() const {
-    std::map<std::string, std::vector<std::string>> same;  // names of the parts, by words
-    std::vector<std::string> order;
+    SaidOf same;
     for (std::size_t i = 0; i < report_.parts.size(); ++i) {
       if (!report_.rough[i] || report_.rough[i]->pieces() == 1) continue;
-      const std::string words = glue_words(*report_.rough[i]);
-      if (same[words].empty()) order.push_back(words);
-      same[words].push_back(report_.parts[i].name);
+      same.add(glue_words(*report_.rough[i]), report_.parts[i].name);
     }
     std::string page;
-    for (const std::string& words : order)
-      page += line(joined(same[words]) + ": " + words);
+    for (const auto& [words, names] : same.all())
+      page += line(joined(names) + ": " + words);
     if (page.empty()) return {};
     return "\nGLUE-UPS\n" + page + laying() + glue_rules();
   }
 
   /// How the strips of each part lie, and which boards they come from.
   std::string laying() const {
-    std::vector<std::pair<std::string, std::vector<std::string>>> same;
+    SaidOf same;
     for (std::size_t i = 0; i < report_.parts.size(); ++i) {
       if (!report_.rough[i] || report_.rough[i]->strips == 1) continue;
-      const std::string words = laying_words(i);
-      auto row =
-          std::find_if(same.begin(), same.end(), [&](const auto& it) { return it.first == words; });
-      if (row == same.end()) row = same.insert(row, {words, {}});
-      row->second.push_back(report_.parts[i].name);
+      same.add(laying_words(i), report_.parts[i].name);
     }
     std::string page;
-    for (const auto& [words, names] : same)
+    for (const auto& [words, names] : same.all())
       page += line(joined(names) + ": " + words);
     return page;
   }
@@ -234,26 +242,43 @@ class LumberPage {
     return "heart side up in " + joined(heart) + ", bark side up in " + joined(bark);
   }
 
-  /// "; all from yard-27 no. 1", or "; 1 2 from rack-3, 3 from yard-27 no. 1"
-  std::string origin(std::size_t part) const {
-    std::vector<std::pair<std::string, std::vector<std::string>>> boards;
+  /// Strips of a part on one board.
+  struct Origin {
+    const MaterialPlan* plan = nullptr;
+    const lumber::BoardPlan* board = nullptr;
+    std::vector<std::size_t> numbers;
+  };
+
+  void find_origins() {
+    origins_.resize(report_.parts.size());
     for (const MaterialPlan& plan : report_.plans) {
       for (const lumber::BoardPlan& board : plan.plan.boards) {
-        std::vector<std::string> numbers;
-        for (const lumber::Cut& cut : board.cuts)
-          if (plan.pieces[cut.want].part == part)
-            numbers.push_back(std::to_string(plan.pieces[cut.want].number));
-        if (!numbers.empty()) boards.emplace_back(board_name(plan, board), numbers);
+        for (const lumber::Cut& cut : board.cuts) {
+          const LumberPiece& piece = plan.pieces[cut.want];
+          std::vector<Origin>& origins = origins_[piece.part];
+          if (origins.empty() || origins.back().board != &board)
+            origins.push_back({&plan, &board, {}});
+          origins.back().numbers.push_back(piece.number);
+        }
       }
     }
-    if (boards.empty()) return {};
-    if (boards.size() == 1) return "; all from " + boards.front().first;
+  }
+
+  /// "; all from yard-27 no. 1", or "; 1 2 from rack-3, 3 from yard-27 no. 1"
+  std::string origin(std::size_t part) const {
+    const std::vector<Origin>& origins = origins_[part];
+    if (origins.empty()) return {};
+    if (origins.size() == 1)
+      return "; all from " + board_name(*origins.front().plan, *origins.front().board);
     std::string words;
-    for (auto& [name, numbers] : boards) {
-      std::sort(numbers.begin(), numbers.end(), [](const std::string& a, const std::string& b) {
-        return std::pair(a.size(), a) < std::pair(b.size(), b);
-      });
-      words += (words.empty() ? "; " : ", ") + joined(numbers) + " from " + name;
+    for (const Origin& each : origins) {
+      std::vector<std::size_t> numbers = each.numbers;
+      std::sort(numbers.begin(), numbers.end());
+      std::vector<std::string> names;
+      for (const std::size_t number : numbers)
+        names.push_back(std::to_string(number));
+      words += (words.empty() ? "; " : ", ") + joined(names) + " from " +
+               board_name(*each.plan, *each.board);
     }
     return words;
   }
@@ -599,6 +624,7 @@ class LumberPage {
 
   const LumberReport& report_;
   const LengthPrinter& lengths_;
+  std::vector<std::vector<Origin>> origins_;  // of each part, board by board
 };
 
 }  // namespace

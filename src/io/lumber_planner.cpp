@@ -436,6 +436,7 @@ class Planner {
     constexpr int kMostTrials = 6;
     std::set<std::size_t> tried;
     for (int trial = 0; trial < kMostTrials; ++trial) {
+      find_idle_boards();
       std::vector<std::size_t> parts;
       for (const MaterialPlan& plan : report_.plans) {
         parts = bought_and_movable(plan, tried);
@@ -452,18 +453,20 @@ class Planner {
   std::vector<std::size_t> bought_and_movable(const MaterialPlan& plan,
                                               const std::set<std::size_t>& tried) const {
     std::vector<std::size_t> parts;
+    std::set<std::size_t> seen;
     lumber::Area area;
     for (auto board = plan.plan.boards.rbegin(); board != plan.plan.boards.rend(); ++board) {
       if (!plan.order.stock[board->stock].bought) continue;
       for (const lumber::Cut& cut : board->cuts) {
         const std::size_t part = plan.pieces[cut.want].part;
+        if (tried.contains(part) || seen.contains(part)) continue;
         const auto way = thicker_in_hand(part);
-        const bool is_new = std::find(parts.begin(), parts.end(), part) == parts.end();
-        if (!way || tried.contains(part) || !is_new) continue;
+        if (!way) continue;
         const lumber::Area with = area + rough_area(ways_[part][*way].rough);
         if (with > idle(report_.parts[part].material, ways_[part][*way].thickness)) continue;
         area = with;
         parts.push_back(part);
+        seen.insert(part);
       }
     }
     return parts;
@@ -489,25 +492,29 @@ class Planner {
     return {};
   }
 
-  /// What of the boards in hand no plan takes.
-  lumber::Area idle(const std::string& material, const StockThickness& thickness) const {
-    lumber::Area area;
-    for (std::size_t i = 0; i < report_.stock.items.size(); ++i) {
-      const StockItem& item = report_.stock.items[i];
-      if (item.price || item.thickness != thickness || !same_material(item.species, material))
-        continue;
-      for (int board = used(i); board < item.count.value_or(0); ++board)
-        area += lumber::area_of(item.length, item.width);
-    }
-    return area;
-  }
-
-  int used(std::size_t item) const {
-    int count = 0;
+  /// What of the boards in hand no plan takes, by what they are.
+  void find_idle_boards() {
+    std::vector<std::int64_t> left;
+    for (const StockItem& item : report_.stock.items)
+      left.push_back(item.price ? 0 : item.count.value_or(0));
     for (const MaterialPlan& plan : report_.plans)
       for (const lumber::BoardPlan& board : plan.plan.boards)
-        if (plan.items[board.stock] == item) ++count;
-    return count;
+        --left[plan.items[board.stock]];
+    idle_.clear();
+    for (std::size_t i = 0; i < left.size(); ++i) {
+      const StockItem& item = report_.stock.items[i];
+      if (left[i] <= 0) continue;
+      const lumber::Area one = lumber::area_of(item.length, item.width);
+      idle_.push_back({item.species, item.thickness, {one.square_steps * left[i]}});
+    }
+  }
+
+  lumber::Area idle(const std::string& material, const StockThickness& thickness) const {
+    lumber::Area area;
+    for (const IdleBoards& boards : idle_)
+      if (boards.thickness == thickness && same_material(boards.material, material))
+        area += boards.area;
+    return area;
   }
 
   void move_if_better(const std::vector<std::size_t>& parts) {
@@ -561,8 +568,14 @@ class Planner {
 
   LumberReport& report_;
   LumberWishes wishes_;
-  std::vector<std::vector<Way>> ways_;   // of each part
-  std::vector<std::size_t> chosen_;      // of them; past the end: none
+  std::vector<std::vector<Way>> ways_;  // of each part
+  std::vector<std::size_t> chosen_;     // of them; past the end: none
+  struct IdleBoards {
+    std::string material;
+    StockThickness thickness;
+    lumber::Area area;
+  };
+  std::vector<IdleBoards> idle_;
   std::vector<std::string> first_lack_;  // why the best way did not do
 };
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <map>
 #include <set>
 #include <utility>
 
@@ -135,6 +136,7 @@ StockFile stock_left(const LumberReport& report) {
   std::set<std::string> ids;
   for (const StockItem& item : left.items)
     ids.insert(item.id);
+  std::map<std::string, int> numbers;  // the last that offcuts of each item were given
   std::vector<StockItem> offcuts;
   for (const MaterialPlan& plan : report.plans) {
     for (const lumber::BoardPlan& board : plan.plan.boards) {
@@ -143,7 +145,8 @@ StockFile stock_left(const LumberReport& report) {
       item.taken = std::min(item.taken + 1, kMostTaken);
       for (const lumber::Spot& spot : board.offcuts) {
         StockItem offcut = item;
-        int number = 1;
+        int& number = numbers[item.id];
+        ++number;
         while (!ids.insert(item.id + "." + std::to_string(number)).second)
           ++number;
         offcut.id = item.id + "." + std::to_string(number);

@@ -57,6 +57,20 @@ void finish_bounds(Bounds& bounds, const Model& model, const Solution& solution)
   }
 }
 
+/// Equal patterns mostly follow each other: each is tidied once.
+void tidy_all(std::vector<Pattern>& patterns, const Model& model, const CuttingOrder& order) {
+  Pattern before;
+  for (std::size_t index = 0; index < patterns.size(); ++index) {
+    Pattern& pattern = patterns[index];
+    if (index > 0 && pattern == before) {
+      pattern = patterns[index - 1];
+      continue;
+    }
+    before = pattern;
+    tidy(pattern, model, order);
+  }
+}
+
 /// Equal boards together, those in the order of the stock that cut most first.
 void sort_patterns(std::vector<Pattern>& patterns) {
   std::stable_sort(patterns.begin(), patterns.end(), [](const Pattern& a, const Pattern& b) {
@@ -70,8 +84,7 @@ Plan plan_cutting(const CuttingOrder& order) {
   Model model = model_of(order);
   Found found = found_for(model, order);
   std::vector<Pattern>& patterns = found.solution.patterns;
-  for (Pattern& pattern : patterns)
-    tidy(pattern, model, order);
+  tidy_all(patterns, model, order);
   sort_patterns(patterns);
   Plan plan;
   Supply supply(model, want_order(patterns, model, order));

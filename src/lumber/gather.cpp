@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 
@@ -29,16 +30,20 @@ class Gathering {
   }
 
   void run() {
+    for (std::size_t board = 0; board < plan_.boards.size(); ++board)
+      count(plan_.boards[board].cuts, board, 1);
     for (const std::string& group : std::vector<std::string>(plan_.split_groups)) {
       const Boards own = boards_of(group);
       if (own.size() < 2 || own.size() > kMostBoards || exchange(own)) continue;
       for (std::size_t other = 0; other < plan_.boards.size(); ++other) {
+        if (exchanges_ >= kMostExchanges) break;
         if (std::find(own.begin(), own.end(), other) != own.end()) continue;
         Boards more = own;
         more.push_back(other);
         if (exchange(more)) break;
       }
     }
+    plan_.split_groups = split_groups(plan_.boards, order_);
   }
 
  private:
@@ -47,15 +52,35 @@ class Gathering {
 
   const std::string& group_of(const Cut& cut) const { return order_.wants[cut.want].group; }
 
+  /// Pieces of groups on the board, once more or once less.
+  void count(const Cuts& cuts, std::size_t board, int sign) {
+    for (const Cut& cut : cuts) {
+      if (group_of(cut).empty()) continue;
+      std::map<std::size_t, int>& on = on_[group_of(cut)];
+      if ((on[board] += sign) == 0) on.erase(board);
+    }
+  }
+
   Boards boards_of(const std::string& group) const {
     Boards boards;
-    for (std::size_t i = 0; i < plan_.boards.size(); ++i) {
-      const Cuts& cuts = plan_.boards[i].cuts;
-      if (std::any_of(cuts.begin(), cuts.end(),
-                      [&](const Cut& cut) { return group_of(cut) == group; }))
-        boards.push_back(i);
-    }
+    const auto on = on_.find(group);
+    if (on == on_.end()) return boards;
+    for (const auto& [board, pieces] : on->second)
+      boards.push_back(board);
     return boards;
+  }
+
+  /// How many groups with pieces on these boards come from more than one.
+  std::size_t splits_on(const Boards& boards) const {
+    std::set<std::string> groups;
+    for (const std::size_t board : boards)
+      for (const Cut& cut : plan_.boards[board].cuts)
+        groups.insert(group_of(cut));
+    return static_cast<std::size_t>(
+        std::count_if(groups.begin(), groups.end(), [this](const std::string& group) {
+          const auto on = on_.find(group);
+          return on != on_.end() && on->second.size() > 1;
+        }));
   }
 
   /// Deals the parts of these boards out anew among them, groups whole as far as that goes; false,
@@ -70,14 +95,22 @@ class Gathering {
     }
     if (std::any_of(dealt.begin(), dealt.end(), [](const Cuts& cuts) { return cuts.empty(); }))
       return false;
-    std::vector<BoardPlan> all = plan_.boards;
+    const std::size_t before = splits_on(boards);
+    std::vector<BoardPlan> made;
     for (std::size_t i = 0; i < boards.size(); ++i)
-      all[boards[i]] = sawn(plan_.boards[boards[i]], dealt[i]);
-    std::vector<std::string> split = split_groups(all, order_);
-    if (split.size() >= plan_.split_groups.size()) return false;
-    plan_.boards = std::move(all);
-    plan_.split_groups = std::move(split);
-    return true;
+      made.push_back(sawn(plan_.boards[boards[i]], dealt[i]));
+    swap_in(boards, made);
+    if (splits_on(boards) < before) return true;
+    swap_in(boards, made);
+    return false;
+  }
+
+  void swap_in(const Boards& boards, std::vector<BoardPlan>& made) {
+    for (std::size_t i = 0; i < boards.size(); ++i) {
+      count(plan_.boards[boards[i]].cuts, boards[i], -1);
+      std::swap(plan_.boards[boards[i]], made[i]);
+      count(plan_.boards[boards[i]].cuts, boards[i], 1);
+    }
   }
 
   /// The groups of which all parts are on these boards, the largest first; then the other parts.
@@ -162,7 +195,8 @@ class Gathering {
   Plan& plan_;
   const Model& model_;
   const CuttingOrder& order_;
-  std::vector<std::uint32_t> kind_of_;  // each want
+  std::vector<std::uint32_t> kind_of_;                    // each want
+  std::map<std::string, std::map<std::size_t, int>> on_;  // pieces of each group, by board
   int exchanges_ = 0;
 };
 

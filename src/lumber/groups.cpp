@@ -10,30 +10,32 @@ namespace {
 
 constexpr std::size_t kOpen = SIZE_MAX;
 
-/// How many more of each kind a board has room for, and where its places start in the order.
+struct Group {
+  std::vector<std::pair<std::size_t, std::size_t>> pieces;  // want, part kind
+};
+
+using Counts = std::vector<std::pair<std::size_t, std::size_t>>;  // by part kind, each > 0
+
+/// How many more of each kind boards have room for, and where their places start in the order.
 class Places {
  public:
   Places(const std::vector<Pattern>& patterns, const Model& model) : order_(model.parts.size()) {
     for (const Pattern& pattern : patterns) {
-      auto& board = boards_.emplace_back();
+      Counts room;
+      auto& starts = starts_.emplace_back();
       for (const auto& [kind, count] : pattern.parts) {
         const std::size_t start = order_[kind].size();
         order_[kind].resize(start + static_cast<std::size_t>(count), kOpen);
-        board[kind] = {start, start + static_cast<std::size_t>(count)};
+        starts[kind] = start;
+        room.emplace_back(kind, static_cast<std::size_t>(count));
       }
+      alike_[std::move(room)].insert(starts_.size() - 1);
     }
   }
 
-  std::size_t boards() const { return boards_.size(); }
-
-  std::size_t room(std::size_t board, std::size_t kind) const {
-    const auto found = boards_[board].find(kind);
-    return found == boards_[board].end() ? 0 : found->second.second - found->second.first;
-  }
-
-  void put(std::size_t board, std::size_t kind, std::size_t want) {
-    order_[kind][boards_[board].at(kind).first++] = want;
-  }
+  /// Puts as many of the group on one board as go there; takes them out of it. False when none
+  /// does. It is the board that takes most, of equal ones the first.
+  bool put(Group& group);
 
   /// Fills what is open with the rest of the wants, in their order; what finds no place is last.
   Supply::WantOrder fill(const Model& model) && {
@@ -58,12 +60,55 @@ class Places {
 
  private:
   Supply::WantOrder order_;
-  std::vector<std::map<std::size_t, std::pair<std::size_t, std::size_t>>> boards_;
+  std::vector<std::map<std::size_t, std::size_t>> starts_;  // of each board's places, by kind
+  std::map<Counts, std::set<std::size_t>> alike_;           // boards by their room: many are alike
 };
 
-struct Group {
-  std::vector<std::pair<std::size_t, std::size_t>> pieces;  // want, part kind
-};
+/// How many of the wanted ones there is room for.
+std::size_t would_take(const Counts& room, const Counts& wanted) {
+  std::size_t pieces = 0;
+  for (const auto& [kind, count] : wanted)
+    for (const auto& [other, free] : room)
+      if (other == kind) pieces += std::min(count, free);
+  return pieces;
+}
+
+Counts counts_of(const Group& group) {
+  std::map<std::size_t, std::size_t> counts;
+  for (const auto& piece : group.pieces)
+    ++counts[piece.second];
+  return {counts.begin(), counts.end()};
+}
+
+bool Places::put(Group& group) {
+  const Counts wanted = counts_of(group);
+  std::size_t most = 0;
+  auto best = alike_.end();
+  for (auto boards = alike_.begin(); boards != alike_.end(); ++boards) {
+    const std::size_t takes = would_take(boards->first, wanted);
+    const bool sooner =
+        best != alike_.end() && takes == most && *boards->second.begin() < *best->second.begin();
+    if (takes == 0 || (takes <= most && !sooner)) continue;
+    most = takes;
+    best = boards;
+  }
+  if (best == alike_.end()) return false;
+  const std::size_t board = *best->second.begin();
+  Counts room = best->first;
+  best->second.erase(best->second.begin());
+  if (best->second.empty()) alike_.erase(best);
+  std::erase_if(group.pieces, [&](const auto& piece) {
+    const auto free = std::find_if(room.begin(), room.end(),
+                                   [&piece](const auto& it) { return it.first == piece.second; });
+    if (free == room.end() || free->second == 0) return false;
+    --free->second;
+    order_[piece.second][starts_[board][piece.second]++] = piece.first;
+    return true;
+  });
+  std::erase_if(room, [](const auto& it) { return it.second == 0; });
+  if (!room.empty()) alike_[std::move(room)].insert(board);
+  return true;
+}
 
 /// Largest first: they find a board of their own the hardest.
 std::vector<Group> groups_of(const Model& model, const CuttingOrder& order) {
@@ -85,46 +130,14 @@ std::vector<Group> groups_of(const Model& model, const CuttingOrder& order) {
   return groups;
 }
 
-/// How many of the group's pieces the board has places for.
-std::size_t would_take(const Places& places, std::size_t board, const Group& group) {
-  std::map<std::size_t, std::size_t> taken;
-  std::size_t pieces = 0;
-  for (const auto& piece : group.pieces) {
-    if (taken[piece.second] == places.room(board, piece.second)) continue;
-    ++taken[piece.second];
-    ++pieces;
-  }
-  return pieces;
-}
-
-/// Board after board, always the one that takes most.
-void place(Places& places, Group group) {
-  while (!group.pieces.empty()) {
-    std::size_t best = 0;
-    std::size_t most = 0;
-    for (std::size_t board = 0; board < places.boards(); ++board) {
-      const std::size_t takes = would_take(places, board, group);
-      if (takes > most) {
-        most = takes;
-        best = board;
-      }
-    }
-    if (most == 0) return;
-    std::erase_if(group.pieces, [&places, best](const auto& piece) {
-      if (places.room(best, piece.second) == 0) return false;
-      places.put(best, piece.second, piece.first);
-      return true;
-    });
-  }
-}
-
 }  // namespace
 
 Supply::WantOrder want_order(const std::vector<Pattern>& patterns, const Model& model,
                              const CuttingOrder& order) {
   Places places(patterns, model);
-  for (const Group& group : groups_of(model, order))
-    place(places, group);
+  for (Group& group : groups_of(model, order))
+    while (!group.pieces.empty() && places.put(group)) {
+    }
   return std::move(places).fill(model);
 }
 

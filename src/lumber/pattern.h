@@ -25,6 +25,8 @@ using Section = std::vector<Row>;  // above each other along v
 struct SpanLayout {
   bool rip_first = false;
   std::vector<Section> sections;
+
+  friend bool operator==(const SpanLayout&, const SpanLayout&) = default;
 };
 
 /// How many of a kind.
@@ -34,6 +36,8 @@ struct Pattern {
   std::size_t board = 0;          // index into Model::boards
   std::vector<SpanLayout> spans;  // as many as the board has
   std::vector<Count> parts;       // by kind, each > 0: what the spans hold
+
+  friend bool operator==(const Pattern&, const Pattern&) = default;
 };
 
 /// A span with its items one after the other along the board, for a model of a single row.

@@ -21,9 +21,9 @@ struct Untidiness {
 };
 
 Untidiness untidiness_of(const Pattern& pattern, const Model& model, const CuttingOrder& order) {
-  Supply::WantOrder wants;
-  for (const PartKind& kind : model.parts)
-    wants.push_back(kind.wants);
+  Supply::WantOrder wants(model.parts.size());  // of each kind the first, as many as there are
+  for (const auto& [kind, count] : pattern.parts)
+    wants[kind].assign(model.parts[kind].wants.begin(), model.parts[kind].wants.begin() + count);
   Supply supply(model, std::move(wants));
   const BoardPlan board = cut_up(pattern, model, order, supply);
   const Stock& stock = order.stock[board.stock];

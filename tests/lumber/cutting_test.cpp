@@ -232,3 +232,19 @@ TEST_CASE(
   order.parts = {{3, {{0, mm(1000), mm(60), 1}, {1, mm(1000), mm(60), 1}}}};
   CHECK(bounds_of_every_way(order).best == 2 * 900 + 1500);
 }
+
+TEST_CASE(
+    "20 000 strips for 10 000 panels: seven from a board, each panel's from one as far as that "
+    "goes") {
+  // Seven of 100 and six blades of 4 are 724.
+  std::vector<Want> wants(20'000, part(1000, 100));
+  for (std::size_t index = 0; index < wants.size(); ++index)
+    wants[index].group = "panel" + std::to_string(index / 2);
+  const CuttingOrder order = order_of(wants, {yard("board", 1000, 724, 900)}, 4);
+  const Plan plan = plan_cutting(order);
+  CHECK(plan.boards.size() == 2858);
+  CHECK(plan.bounds.proven);
+  // Three whole panels a board; of the seventh strips two boards make one more.
+  CHECK(plan.split_groups.size() <= 10'000 - 3 * 2857);
+  CHECK(faults_of(plan, order).empty());
+}
