@@ -21,9 +21,13 @@ std::array<std::array<char, 4096>, kMostLeftovers> leftover_paths{};
 std::array<volatile sig_atomic_t, kMostLeftovers> leftover_there{};
 std::array<struct sigaction, kInterrupts.size()> former_actions{};
 
-extern "C" void remove_leftover(int signal) {
+void unlink_leftovers() {
   for (std::size_t i = 0; i < kMostLeftovers; ++i)
     if (leftover_there[i] != 0) ::unlink(leftover_paths[i].data());
+}
+
+extern "C" void remove_leftover(int signal) {
+  unlink_leftovers();
   for (std::size_t i = 0; i < kInterrupts.size(); ++i)
     if (kInterrupts[i] == signal) ::sigaction(signal, &former_actions[i], nullptr);
   ::raise(signal);  // comes as soon as this returns, and does what it would have done without us
@@ -69,6 +73,10 @@ void guard(const std::string& path) {
     ::sigaction(kInterrupts[i], nullptr, &former_actions[i]);
     if (former_actions[i].sa_handler != SIG_IGN) ::sigaction(kInterrupts[i], &action, nullptr);
   }
+}
+
+void remove_guarded() {
+  unlink_leftovers();
 }
 
 void unguard(const std::string& path) {

@@ -27,5 +27,7 @@ class NoInterrupts {
 /// ignored (nohup) stays ignored. Two files at a time at most. Allocates nothing.
 void guard(const std::string& path);
 void unguard(const std::string& path);
+/// Removes what is guarded: the program is about to end. Allocates nothing.
+void remove_guarded();
 
 }  // namespace haunch

@@ -51,7 +51,8 @@ bool is_standard_output(const std::string& path);
 /// A named file is written under another name in the same folder, synced and renamed when it is
 /// finished; without that, or after any fault, the name keeps what it held and nothing is left
 /// over, on an interrupt neither. A link is followed; an existing file keeps its permissions. What
-/// is no ordinary file (/dev/stdout, a pipe) is written directly, and SIGPIPE ignored from then on.
+/// is no ordinary file (/dev/stdout, a pipe) is written directly. Writes fail from then on where a
+/// signal would have ended the program (let_writes_fail).
 /// Two named files at a time in a process at most (interrupts.h).
 class OutputFile {
  public:
