@@ -64,8 +64,12 @@ bool is_glazing(const Bench& bench, const Joint& joint);
 void check_moved_whole(Bench& bench, const Assembly& built);
 void check_moved_fits(Bench& bench);
 void check_moved_hanging(Bench& bench);
-/// Tells what a leaf that has moved leaves on each side; `leaf`: its first piece where it hangs.
-void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf);
+/// Beside a leaf: the opening, or the other leaf of its pair, whose gap is told by itself.
+enum class Beside : unsigned char { opening, leaf };
+/// Tells what a leaf that has moved leaves on each side of its opening; `leaf`: its first piece
+/// where it hangs.
+void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf,
+                        Beside left, Beside right);
 void check_moved_meetings(Bench& bench);
 void check_moved_glazing(Bench& bench);
 

@@ -50,9 +50,9 @@ constexpr Rule kBearing{"housed-bearing", "between what is housed and the ledge 
                         "a head must rest on its jambs over their whole width"};
 
 // Of wood that has moved since it was glued.
-constexpr Rule kMovedEdges{"edge-swell", "of play at the tenon's edges, both together",
-                           "a tenon that swells against its mortise's ends presses on the glue; "
-                           "the wood gives a little (trade practice)"};
+constexpr Rule kMovedEdges{"edge-swell", "of play at the edges of tenon or lap, both together",
+                           "one that swells against the wood at its edges presses on the glue; the "
+                           "wood gives a little (trade practice)"};
 constexpr Rule kMovedCheeks{"cheek-swell",
                             "of play between tenon and mortise cheeks, both together",
                             "a tenon that outgrows its mortise presses its cheeks apart"};

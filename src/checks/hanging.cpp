@@ -356,7 +356,9 @@ void check_moved_hanging(Bench& bench) {
   for (const Hanging& hung : bench.assembly.hung) {
     const TwoSides sides = sides_of(bench.assembly, bench.solids, hung);
     const Round round = moved_round_of(sides);
-    report_moved_sides(bench, gaps_of(round), hung.first);
+    const Beside far = bench.assembly.meetings.empty() ? Beside::opening : Beside::leaf;
+    report_moved_sides(bench, gaps_of(round), hung.first, hung.hinged_right ? far : Beside::opening,
+                       hung.hinged_right ? Beside::opening : far);
     report(bench, kMovedStop, {hung.first}, {}, round.stop, kNotShut);
     check_swing(bench, hung, sides);
   }

@@ -283,17 +283,20 @@ void check_moved_whole(Bench& bench, const Assembly& built) {
   check_moved_shared(bench);
   check_moved_holes(bench);
   if (built.opening && built.hung.empty() && built.opening->meets != Meets::overlay)
-    report_moved_sides(bench, side_gaps(bench.solids, built), {});
+    report_moved_sides(bench, side_gaps(bench.solids, built), {}, Beside::opening, Beside::opening);
 }
 
-void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf) {
+void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf,
+                        Beside left, Beside right) {
   const std::vector<std::size_t> parts =
       leaf ? std::vector<std::size_t>{*leaf} : std::vector<std::size_t>{};
-  const Bounds bounds{Length(), {}, bench.limits.least_at_side, {}};
-  for (const auto& [rule, gap] :
-       {std::pair(&kSideLeft, gaps.left), std::pair(&kSideRight, gaps.right),
-        std::pair(&kSideHead, gaps.head), std::pair(&kSideFoot, gaps.foot)})
-    report(bench, *rule, parts, {}, gap, bounds);
+  const auto tell = [&](const Rule& rule, Length gap) {
+    report(bench, rule, parts, {}, gap, Bounds{Length(), {}, bench.limits.least_at_side, {}});
+  };
+  if (left == Beside::opening) tell(kSideLeft, gaps.left);
+  if (right == Beside::opening) tell(kSideRight, gaps.right);
+  tell(kSideHead, gaps.head);
+  tell(kSideFoot, gaps.foot);
 }
 
 SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built) {

@@ -11,6 +11,10 @@
 namespace haunch {
 namespace {
 
+// A pair's, whose gap is told with the left one only.
+constexpr std::string_view kLeftLeaf = "left leaf";
+constexpr std::string_view kRightLeaf = "right leaf";
+
 constexpr std::array<std::string_view, 3> kStateWords{"low", "build", "high"};
 
 AtEach<double> percents_of(const Moisture& moisture) {
@@ -178,32 +182,46 @@ std::string leaf_table(const ItemReport& report, const LeafSeason& season,
   const bool overlay = hangs_before_opening(report);
   if (overlay) gaps = over_opening(gaps);
   const std::string word = overlay ? "over the opening " : "gap ";
-  add_row(table, "", word + (overlay ? "at the left" : "left"), gaps, &SideGaps::left, unit);
-  add_row(table, "", word + (overlay ? "at the right" : "right"), gaps, &SideGaps::right, unit);
+  if (season.name != kRightLeaf)
+    add_row(table, "", word + (overlay ? "at the left" : "left"), gaps, &SideGaps::left, unit);
+  const std::string right = season.name == kLeftLeaf ? "between the leaves"
+                            : overlay                ? "at the right"
+                                                     : "right";
+  add_row(table, "", word + right, gaps, &SideGaps::right, unit);
   add_row(table, "", word + "at the head", gaps, &SideGaps::head, unit);
   add_row(table, "", word + "at the foot", gaps, &SideGaps::foot, unit);
   return table.text(decimals(lengths), 2);
 }
+
+/// Tenons or laps that are as wide as each other.
+struct GluedGroup {
+  bool lap = false;
+  std::string joints;
+  AtEach<Length> widths;
+};
 
 /// The widths glued across the grain, those that are alike in one row.
 std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"glued across", "", percent_words(report.seasons->moisture.low),
                    percent_words(report.seasons->moisture.build),
                    percent_words(report.seasons->moisture.high), "at most"});
-  std::vector<std::pair<std::string, AtEach<Length>>> groups;
+  std::vector<GluedGroup> groups;
   for (const TenonSeason& tenon : report.seasons->tenons) {
     AtEach<Length> shown = tenon.width;
     for (Length& width : shown)
       width = for_page(width, lengths.unit());
-    const auto same = std::find_if(groups.begin(), groups.end(),
-                                   [&](const auto& group) { return group.second == shown; });
+    const bool lap = report.wood.joints[tenon.joint].kind == "half-lap";
+    const auto same = std::find_if(groups.begin(), groups.end(), [&](const GluedGroup& group) {
+      return group.lap == lap && group.widths == shown;
+    });
     if (same == groups.end())
-      groups.emplace_back(joint_id(tenon.joint), shown);
+      groups.push_back({lap, joint_id(tenon.joint), shown});
     else
-      same->first += " " + joint_id(tenon.joint);
+      same->joints += " " + joint_id(tenon.joint);
   }
-  for (const auto& [joints, widths] : groups)
-    table.add({"width of each tenon", "", widths[kLow], widths[kBuild], widths[kHigh],
+  for (const auto& [lap, joints, widths] : groups)
+    table.add({lap ? "width of each lap" : "width of each tenon", "", widths[kLow], widths[kBuild],
+               widths[kHigh],
                decimals(lengths).one(for_page(report.seasons->widest_glued, lengths.unit())) +
                    "   " + joints});
   return table.empty() ? "" : table.text(decimals(lengths), 2);
@@ -226,11 +244,12 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
   const bool overlay = hangs_before_opening(report);
   for (const LeafSeason& leaf : overlay ? std::vector<LeafSeason>{} : seasons.leaves) {
     const SideGaps& gaps = leaf.at[kBuild].gaps;
-    text += fmt::format(" hang the {} with {} left, {} right, {} head and {} foot;", leaf.name,
-                        figures.one(for_page(gaps.left, lengths.unit())),
-                        figures.one(for_page(gaps.right, lengths.unit())),
-                        figures.one(for_page(gaps.head, lengths.unit())),
-                        figures.one(for_page(gaps.foot, lengths.unit())));
+    const auto figure = [&](Length gap) { return figures.one(for_page(gap, lengths.unit())); };
+    text += fmt::format(" hang the {} with", leaf.name);
+    if (leaf.name != kRightLeaf) text += fmt::format(" {} left,", figure(gaps.left));
+    text += fmt::format(" {} {}, {} head and {} foot;", figure(gaps.right),
+                        leaf.name == kLeftLeaf ? "between the leaves" : "right", figure(gaps.head),
+                        figure(gaps.foot));
   }
   if (text.ends_with(';')) text.pop_back();
   return "  " + wrapped(text, kPageWidth, 4) + "\n";

@@ -126,6 +126,22 @@ TEST_CASE("The leaves of a pair grow towards each other") {
   CHECK(fails(report).empty());
 }
 
+TEST_CASE("The gap between a pair's leaves is told once, not as two openings besides") {
+  const SeasonReport report = seasons(yard_pair());
+  const double meeting = 12 - 472 * 0.01825 - 2 * 13 * 0.009;
+  CHECK(about(found(report, "meeting-gap", 13).value, meeting));
+  const auto told = [&](std::string_view check) {
+    return std::count_if(report.findings.begin(), report.findings.end(), [&](const Finding& it) {
+      return it.rule->check == check && it.moisture == 13.0;
+    });
+  };
+  CHECK(told("opening-left") == 1);
+  CHECK(told("opening-right") == 1);
+  CHECK(told("opening-head") == 2);
+  CHECK(about(found(report, "opening-left", 13).value, 3));
+  CHECK(about(found(report, "opening-right", 13).value, 3));
+}
+
 TEST_CASE("A jamb's tenon is as thick as its width makes it: the mortise moves with it") {
   const SeasonReport report = seasons(yard_pair());
   const Assembly wood = work(yard_pair()).assembly;
