@@ -43,11 +43,10 @@ class ReportRun {
   /// standard output still get their empty table, or JSON with the errors.
   void end(OutputFile& file) {
     const bool keeps_file = tally_.nothing_worked() && file.is_named();
-    if (!keeps_file) {
-      file.append(pages_.end(errors_, tally_), content_of(invocation_.view.format));
-      if (file.finish() != OutputFile::State::finished) return;
-    }
-    sum_up(keeps_file);
+    if (!keeps_file) file.append(pages_.end(errors_, tally_), content_of(invocation_.view.format));
+    if (file.state() != OutputFile::State::open) return;
+    sum_up(keeps_file);  // before the file is in place: after that nothing may go wrong any more
+    if (!keeps_file) file.finish();
   }
 
   /// Lines about single items may be a long way up by now.

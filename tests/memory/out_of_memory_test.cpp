@@ -37,9 +37,14 @@ void arm(Fails how, long number) {
 }  // namespace
 
 // Not inlined, else g++ sees free() where it wants delete.
+[[gnu::noinline]] void* operator new(std::size_t size, const std::nothrow_t&) noexcept {
+  return is_refused() ? nullptr : std::malloc(size == 0 ? 1 : size);
+}
+void* operator new[](std::size_t size, const std::nothrow_t& nothrow) noexcept {
+  return operator new(size, nothrow);
+}
 [[gnu::noinline]] void* operator new(std::size_t size) {
-  if (is_refused()) throw std::bad_alloc();
-  if (void* memory = std::malloc(size == 0 ? 1 : size)) return memory;
+  if (void* memory = operator new(size, std::nothrow)) return memory;
   throw std::bad_alloc();
 }
 void* operator new[](std::size_t size) {
@@ -128,6 +133,8 @@ TEST_CASE("without memory a run ends in its own words and leaves every file as i
       {"check", bench.path("no.json"), "-o", out},
       {"cutlist", bench.path("door.json"), "-o", bench.path("no/out.txt")},
       {"species", "oke"},
+      {"moisture", "--temperature", "21", "--humidity", "45", "-o", out},
+      {"trial", bench.path("door.json"), "--joint", "J1", "--tenon", "7.1", "-o", out},
       {"cutlist", bench.path("door.json"), "-o", out},
       {"cutlist", bench.path("door.json"), bench.path("bad.json"), "--format", "json", "-o", out},
       {"lumber", bench.path("door.json"), "--stock", bench.path("rack.json"), "-o", out,
