@@ -43,7 +43,9 @@ class ReportRun {
   /// standard output still get their empty table, or JSON with the errors.
   void end(OutputFile& file) {
     const bool keeps_file = tally_.nothing_worked() && file.is_named();
-    if (!keeps_file) file.append(pages_.end(errors_, tally_), content_of(invocation_.view.format));
+    if (!keeps_file)
+      for (const std::string& piece : pages_.end(tally_))
+        file.append(piece, content_of(invocation_.view.format));
     if (file.state() != OutputFile::State::open) return;
     sum_up(keeps_file);  // before the file is in place: after that nothing may go wrong any more
     if (!keeps_file) file.finish();
@@ -60,7 +62,7 @@ class ReportRun {
 
   void note(const std::vector<PlacedProblem>& problems) {
     complaints_.note(problems);
-    errors_.insert(errors_.end(), problems.begin(), problems.end());
+    pages_.note(problems);
   }
 
   std::vector<FileIdentity> inputs() const {
@@ -122,7 +124,6 @@ class ReportRun {
   SpecSource source_;
   ReportStream pages_;
   std::optional<ShopDefaults> shop_;
-  std::vector<PlacedProblem> errors_;
   Tally tally_;
   Complaints complaints_;
 };

@@ -7,7 +7,7 @@
 namespace haunch {
 namespace {
 
-constexpr std::string_view kByteOrderMark = "\xEF\xBB\xBF";
+constexpr std::string_view kMarkInUtf8 = "\xEF\xBB\xBF";
 
 std::string_view foreign_encoding(std::string_view text) {
   const auto is = [&](std::size_t i, char c) { return i < text.size() && text[i] == c; };
@@ -38,7 +38,7 @@ std::string in_old_encodings(std::string_view text) {
 }  // namespace
 
 std::size_t start_of(std::string_view text) {
-  return text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0;
+  return text.starts_with(kMarkInUtf8) ? kMarkInUtf8.size() : 0;
 }
 
 std::optional<Problem> foreign_problem(std::string_view text) {
@@ -50,8 +50,10 @@ std::optional<Problem> foreign_problem(std::string_view text) {
 std::optional<Problem> encoding_problem(std::string_view text) {
   if (auto problem = foreign_problem(text)) return problem;
   for (std::size_t at = 0; at < text.size();) {
-    const std::size_t size = first_character(text.substr(at)).size;
-    if (size == 0) return Problem{"", not_utf8(text.substr(at)), static_cast<std::uint32_t>(at)};
+    const auto [size, code] = first_character(text.substr(at));
+    const auto offset = static_cast<std::uint32_t>(at);
+    if (size == 0) return Problem{"", not_utf8(text.substr(at)), offset};
+    if (at > 0 && code == kByteOrderMark) return Problem{"", std::string(kStrayMark), offset};
     at += size;
   }
   return {};

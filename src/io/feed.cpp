@@ -2,8 +2,11 @@
 
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <utility>
+
+#include "json_reader.h"
 
 namespace haunch {
 namespace {
@@ -16,10 +19,25 @@ Feed::~Feed() {
   if (owned_) ::close(descriptor_);
 }
 
+/// Twice as much as is held, and all that is ever held before that is more than half of it: a
+/// string that grows by itself would take twice as much as the longest document.
+void Feed::make_room() {
+  constexpr std::size_t kMost = kMaxDocumentBytes + kPiece;
+  const std::size_t needed = bytes_.size() - taken_ + kPiece;
+  if (needed <= bytes_.capacity()) {
+    bytes_.erase(0, taken_);
+  } else {
+    std::string wider;
+    wider.reserve(4 * needed < kMost ? 2 * needed : std::max(needed, kMost));
+    wider.append(waiting());
+    bytes_.swap(wider);
+  }
+  taken_ = 0;
+}
+
 bool Feed::fill() {
   if (ended_) return false;
-  bytes_.erase(0, taken_);
-  taken_ = 0;
+  make_room();
   const std::size_t held = bytes_.size();
   bytes_.resize(held + kPiece);
   ssize_t got = 0;

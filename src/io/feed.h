@@ -28,6 +28,8 @@ class Feed {
   std::string take_all();
 
  private:
+  void make_room();
+
   int descriptor_;
   bool owned_;
   bool ended_ = false;

@@ -52,11 +52,11 @@ bool too_long(const std::string& text) {
 }
 
 /// The beginning of an overlong key, enough to find it by.
-std::string shortened(const std::string& key) {
+std::string shortened(std::string_view key) {
   std::size_t end = 40;
   while (end > 0 && continues_character(key[end]))
     --end;
-  return key.substr(0, end) + "...";
+  return std::string(key.substr(0, end)) + "...";
 }
 
 /// Builds the tree from the parser's calls, which say what was read but not where. Each call
@@ -71,6 +71,11 @@ class TreeBuilder {
     if (complete_) reading.value = std::move(root_);
     return reading;
   }
+
+  /// The path of what follows in a longer text, if all of this one was read: of a key that of its
+  /// object.
+  std::string path_of_next() const;
+  bool key_follows() const;
 
   // The parser's calls. One that gives false ends the reading.
   bool null() { return word(Value::Kind::null, "null"); }
@@ -279,6 +284,26 @@ std::string TreeBuilder::path_of(SyntaxFault::Of of) const {
   return of == SyntaxFault::Of::container ? whole : child_path(whole, parent.list.size());
 }
 
+bool TreeBuilder::key_follows() const {
+  const bool in_object = !open_.empty() && open_.back().value->kind == Value::Kind::object;
+  return in_object && state_.next != ReadingState::Next::colon;
+}
+
+std::string TreeBuilder::path_of_next() const {
+  if (text_.find_first_not_of(" \t\r\n,:", state_.cursor) != std::string_view::npos) return {};
+  return path_of(key_follows() ? Of::container : Of::due_value);
+}
+
+/// The path of the token at `at`, which is too long to be read.
+std::string path_at(std::string_view text, std::size_t start, std::size_t at) {
+  const std::string_view before = text.substr(0, at);
+  TreeBuilder builder(before, start);
+  json::sax_parse(before.data(), before.data() + before.size(), &builder);
+  const std::string path = builder.path_of_next();
+  const bool is_key = builder.key_follows() && text[at] == '"';
+  return is_key ? child_path(path, shortened(text.substr(at + 1))) : path;
+}
+
 /// What the parser must not be given, for it copies it several times over: endless texts, endless
 /// numbers and endless blanks.
 std::optional<Problem> endless_stretch(std::string_view text, std::size_t at) {
@@ -311,9 +336,15 @@ std::optional<Problem> whole_problem(std::string_view text, std::size_t start) {
   if (auto problem = foreign_problem(text)) return problem;
   if (text.size() > kMaxDocumentBytes)
     return Problem{"", fmt::format("more than {} MiB in one document", kMaxDocumentBytes >> 20), 0};
+  if (text.size() > kMaxTextCharacters) {
+    if (auto problem = endless_stretch(text, start)) {
+      problem->path = path_at(text, start, *problem->offset);
+      return problem;
+    }
+  }
   if (after_blanks(text, start) == text.size())
     return Problem{"", "nothing stands here; a spec begins with '{'", 0};
-  return text.size() > kMaxTextCharacters ? endless_stretch(text, start) : std::nullopt;
+  return {};
 }
 
 /// The parser takes a zero byte for the end of the text, which would drop what stands behind it.

@@ -209,7 +209,8 @@ class Explainer {
     constexpr std::u32string_view kQuotes = U"\u00AB\u00BB\u2018\u2019\u201A\u201C\u201D\u201E";
     if (kQuotes.find(character.code) != std::u32string_view::npos)
       return fault("typographic quotes; write plain double quotes");
-    constexpr std::u32string_view kSpaces = U"\u00A0\u2007\u2009\u200B\u202F\u3000\uFEFF";
+    if (character.code == kByteOrderMark) return fault(std::string(kStrayMark));
+    constexpr std::u32string_view kSpaces = U"\u00A0\u2007\u2009\u200B\u202F\u3000";
     if (kSpaces.find(character.code) != std::u32string_view::npos)
       return fault(shown(rest()) + " stands here; write a plain space or none");
     return std::nullopt;

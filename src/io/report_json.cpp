@@ -451,21 +451,16 @@ void append_item_json(std::string& out, const ItemReport& report, Section sectio
   json.close_object();
 }
 
-std::string report_json_tail(const std::vector<PlacedProblem>& errors) {
-  std::string out = "\n], \"errors\": [";
+void append_error_json(std::string& out, const PlacedProblem& error, bool first) {
+  out += first ? "\n  " : ",\n  ";
   JsonText json(out, Unit::mm);
-  for (const PlacedProblem& error : errors) {
-    json.row();
-    json.open_object();
-    json.member("source", error.source);
-    json.member("line", static_cast<std::int64_t>(error.line));
-    json.member("column", static_cast<std::int64_t>(error.column));
-    json.member("path", error.path);
-    json.member("message", error.message);
-    json.close_object();
-  }
-  out += "]}\n";
-  return out;
+  json.open_object();
+  json.member("source", error.source);
+  json.member("line", static_cast<std::int64_t>(error.line));
+  json.member("column", static_cast<std::int64_t>(error.column));
+  json.member("path", error.path);
+  json.member("message", error.message);
+  json.close_object();
 }
 
 }  // namespace haunch

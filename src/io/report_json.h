@@ -2,7 +2,7 @@
 #pragma once
 
 #include <string>
-#include <vector>
+#include <string_view>
 
 #include "report.h"
 #include "spec_source.h"
@@ -17,7 +17,11 @@ std::string report_json_head(Unit unit);
 void append_item_json(std::string& out, const ItemReport& report, Section section, Unit unit,
                       bool first);
 
-/// What stands after the last item, with everything that could not be worked.
-std::string report_json_tail(const std::vector<PlacedProblem>& errors);
+/// What stands between the last item and the first error, and after the last error.
+inline constexpr std::string_view kReportJsonErrors = "\n], \"errors\": [";
+inline constexpr std::string_view kReportJsonEnd = "]}\n";
+
+/// One of what could not be worked. `first`: no other stands before it.
+void append_error_json(std::string& out, const PlacedProblem& error, bool first);
 
 }  // namespace haunch

@@ -1,5 +1,7 @@
 #include "report_stream.h"
 
+#include <utility>
+
 #include "report_csv.h"
 #include "report_json.h"
 #include "report_page.h"
@@ -51,13 +53,27 @@ std::string ReportStream::item(const ItemReport& report) {
   return text;
 }
 
-std::string ReportStream::end(const std::vector<PlacedProblem>& errors, const Tally& tally) {
-  std::string text = any_ ? std::string() : head();
-  if (view_.format == Format::json) text += report_json_tail(errors);
-  if (view_.format != Format::table || !any_) return text;
-  if (view_.section == Section::sheet) text += page_cautions();
-  if (tally.refused > 0) text += refused_line(tally);
-  return text;
+void ReportStream::note(const std::vector<PlacedProblem>& errors) {
+  constexpr std::size_t kPiece = std::size_t{1} << 20;
+  if (view_.format != Format::json) return;
+  for (const PlacedProblem& error : errors) {
+    const bool first = errors_.empty();
+    if (first || errors_.back().size() > kPiece) errors_.emplace_back();
+    append_error_json(errors_.back(), error, first);
+  }
+}
+
+std::vector<std::string> ReportStream::end(const Tally& tally) {
+  std::vector<std::string> pieces = std::exchange(errors_, {});
+  if (view_.format == Format::json) {
+    pieces.insert(pieces.begin(), std::string(kReportJsonErrors));
+    pieces.emplace_back(kReportJsonEnd);
+  }
+  if (!any_) pieces.insert(pieces.begin(), head());
+  if (view_.format != Format::table || !any_) return pieces;
+  if (view_.section == Section::sheet) pieces.push_back(page_cautions());
+  if (tally.refused > 0) pieces.push_back(refused_line(tally));
+  return pieces;
 }
 
 }  // namespace haunch

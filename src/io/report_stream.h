@@ -21,9 +21,11 @@ class ReportStream {
 
   /// Text of one item, with what stands before it.
   std::string item(const ItemReport& report);
-  /// Text of the end: JSON lists everything that could not be worked, a page says how much that
+  /// Keeps what could not be worked for the end, where the format has a place for it.
+  void note(const std::vector<PlacedProblem>& errors);
+  /// Text of the end in pieces: JSON lists everything that was noted, a page says how much that
   /// was, so that a sheet of paper with less than all on it shows it. CSV stays data.
-  std::string end(const std::vector<PlacedProblem>& errors, const Tally& tally);
+  std::vector<std::string> end(const Tally& tally);
 
  private:
   std::string head() const;
@@ -32,6 +34,9 @@ class ReportStream {
   View view_;
   bool any_ = false;
   Unit first_unit_ = Unit::mm;
+  /// As JSON, which is a fifth of what they are as values, and in pieces, which need not be moved
+  /// as they grow: of 100 000 bad lines there are many.
+  std::vector<std::string> errors_;
 };
 
 }  // namespace haunch

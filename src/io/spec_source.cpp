@@ -63,12 +63,19 @@ bool named_as_lines(const std::string& file) {
   return file.ends_with(".jsonl") || file.ends_with(".ndjson");
 }
 
+/// Whether more of a document is worth waiting for: it is not too long yet, nor are its blanks.
+bool may_go_on(const Feed& feed) {
+  const std::string_view text = feed.waiting();
+  const std::size_t written = text.find_last_not_of(kBlanks) + 1;  // 0 where nothing is
+  return text.size() <= kMaxDocumentBytes && text.size() - written <= kMaxBlanks;
+}
+
 /// Fills `feed` until it is plain what its file holds, or that it is too long for a document.
 bool find_lines(Feed& feed) {
   std::size_t wanted =
       1;  // doubled, so that a long first line is not searched from its start for every piece
-  while (feed.waiting().size() <= kMaxDocumentBytes) {
-    while (feed.waiting().size() < wanted && feed.fill()) {
+  while (may_go_on(feed)) {
+    while (feed.waiting().size() < wanted && may_go_on(feed) && feed.fill()) {
     }
     if (foreign_problem(feed.waiting())) return false;
     if (const auto lines = holds_lines(feed.waiting(), feed.ended())) return *lines;
@@ -212,7 +219,7 @@ std::optional<Record> SpecSource::open(const std::string& file) {
 }
 
 std::optional<Record> SpecSource::read_document(Feed& feed) {
-  while (feed.waiting().size() <= kMaxDocumentBytes && feed.fill()) {
+  while (may_go_on(feed) && feed.fill()) {
   }
   if (feed.error() != 0) return fault_record("cannot be read", feed.error());
   Record record = start_record(feed.take_all());

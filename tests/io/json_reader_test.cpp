@@ -112,7 +112,7 @@ TEST_CASE("a byte order mark is passed over and is no column", "[json_reader]") 
   CHECK(problem("\xEF\xBB\xBF{\"a\": oak}") ==
         "1:7: /a: the text oak stands without quotes; write \"oak\"");
   CHECK(problem("\xEF\xBB\xBF\xEF\xBB\xBF{}") ==
-        "1:1: : the character U+FEFF stands here; write a plain space or none");
+        "1:1: : a byte order mark within the file, as from files put together; remove it");
   CHECK(problem("\xEF\xBB\xBF") == "1:1: : nothing stands here; a spec begins with '{'");
 }
 
@@ -195,7 +195,7 @@ TEST_CASE("a text has 10,000 characters at most, however they are written", "[js
   CHECK(problems(text) == Lines{"1:10: /note: a text of 10001 characters; at most 10000 are read"});
   CHECK(read_json(text).value->find("horn") != nullptr);
   CHECK(problem("{\"note\": \"" + std::string(200'000, 'x') + "\"}") ==
-        "1:10: : a text of more than 120002 characters");
+        "1:10: /note: a text of more than 120002 characters");
 }
 
 TEST_CASE("a key has 10,000 characters at most and is shown by its beginning", "[json_reader]") {
@@ -205,6 +205,19 @@ TEST_CASE("a key has 10,000 characters at most and is shown by its beginning", "
   CHECK(read_json(text).value->entries.size() == 1);
 }
 
+TEST_CASE("what is too long to be read is told by its path", "[json_reader]") {
+  const std::string long_key = "\"" + std::string(130'000, 'k') + "\": 1}";
+  CHECK(problem("{\"a\": [1, {" + long_key + "]}") ==
+        "1:12: /a/1/" + std::string(40, 'k') + "...: a text of more than 120002 characters");
+  CHECK(problem("{\"a\": 1, " + long_key) ==
+        "1:10: /" + std::string(40, 'k') + "...: a text of more than 120002 characters");
+  CHECK(problem("{\"a\": {\"b\": 1, \"c\": " + std::string(10'001, '1') + "}}") ==
+        "1:21: /a/c: a number of more than 10000 characters");
+  // Where reading stops before it, no path is made up.
+  CHECK(problem("{\"a\" 1, \"b\": " + std::string(10'001, '1') + "}") ==
+        "1:14: : a number of more than 10000 characters");
+}
+
 TEST_CASE("a zero byte is refused, and what stands behind it is not dropped", "[json_reader]") {
   const std::string text("{} \0 rubbish", 12);
   CHECK(problem(text) == "1:4: : a zero byte stands here; save the file as plain text");
@@ -212,9 +225,9 @@ TEST_CASE("a zero byte is refused, and what stands behind it is not dropped", "[
 
 TEST_CASE("an endless number or gap is refused", "[json_reader]") {
   CHECK(problem("[" + std::string(10'001, '1') + "]") ==
-        "1:2: : a number of more than 10000 characters");
+        "1:2: /0: a number of more than 10000 characters");
   CHECK(problem("[1" + std::string(1'000'001, ' ') + "1]") ==
-        "1:3: : a stretch of blanks of more than 1000000 characters");
+        "1:3: /1: a stretch of blanks of more than 1000000 characters");
   CHECK(read_json("[1" + std::string(999'999, ' ') + ",1]").problems.empty());
 }
 

@@ -398,9 +398,20 @@ TEST_CASE("of JSON Lines each line has its own twenty", "[spec_source]") {
 
 TEST_CASE("a document over 64 MiB is refused without reading it all", "[spec_source]") {
   const TemporaryFolder folder;
-  const std::string spaces(100'000'000, ' ');
-  const std::string file = folder.write("spaces.json", spaces);
+  const std::string letters(100'000'000, 'x');
+  const std::string file = folder.write("letters.json", letters);
   CHECK(all_of({file}) == Lines{file + ":1:1: : more than 64 MiB in one document"});
+}
+
+TEST_CASE("a document is refused as soon as its blanks are over a million", "[spec_source]") {
+  const TemporaryFolder folder;
+  const std::string blanks(1'000'001, '\n');
+  const std::string file = folder.write("blanks.json", blanks + blanks + "rubbish");
+  CHECK(all_of({file}) ==
+        Lines{file + ":1:1: : a stretch of blanks of more than 1000000 characters"});
+  const std::string tail = folder.write("tail.json", "{\"w\": 1}" + blanks);
+  CHECK(all_of({tail}) ==
+        Lines{tail + ":1:9: : a stretch of blanks of more than 1000000 characters"});
 }
 
 TEST_CASE("a line over 64 MiB is refused and the next one is read", "[spec_source]") {
