@@ -181,8 +181,10 @@ std::string moulding_page(const Assembly& wood, const LengthPrinter& lengths) {
 
 std::string moulding_mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
   TextTable table({"in", "edge", "from", "near", "far", "deep", "mitred at", "takes"});
+  Length cut_away;  // of one leaf all the same
   for (const Joint& joint : wood.joints) {
     if (!joint.tenon || joint.tenon->set_back == Length()) continue;
+    cut_away = joint.tenon->set_back;
     const Piece& receives = wood.pieces[joint.receives];
     const Piece& enters = wood.pieces[joint.enters];
     const auto along = static_cast<std::size_t>(receives.place.axes[0]);
@@ -199,11 +201,17 @@ std::string moulding_mitre_page(const Assembly& wood, const LengthPrinter& lengt
                enters.mark});
   }
   if (table.empty()) return {};
-  return "\nMOULDINGS CUT AWAY for the shoulders, mitred from the sight line\n" +
-         table.text(lengths, 2) + "  " +
+  const std::string by = lengths.one(cut_away);
+  return "\nMOULDINGS CUT AWAY for the shoulders\n" + table.text(lengths, 2) + "  " +
          wrapped(
-             "deep: from the sight edge. Mortises and grooves first, then the mouldings, then "
-             "cut them away.",
+             "near, far: at the edge, which is the sight edge; deep: from there. At a mitred end "
+             "the cut slopes at 45 degrees, " +
+                 by +
+                 " in at its bottom. What comes there is mitred to it at its moulded edges: at "
+                 "the edge from " +
+                 by + " behind its shoulder, running out to the shoulder " + by +
+                 " in from the edge. Mortises and grooves first, then the mouldings, then cut them "
+                 "away.",
              kPageWidth, 2) +
          "\n";
 }

@@ -110,8 +110,8 @@ std::string bevel_page(const Assembly& wood, const LengthPrinter& lengths) {
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features)
       if (feature.kind == "bevel")
-        page += "  " + piece.mark + ": " + lengths.one(feature.sizes.front().size) +
-                " off its back, nothing off its face side\n";
+        page += "  " + piece.mark + ", outer edge: " + lengths.one(feature.sizes.front().size) +
+                " off at its back, nothing at its face side\n";
   return page.empty() ? "" : "\nLOCK EDGES, planed on the bevel\n" + page;
 }
 

@@ -72,7 +72,8 @@ std::string left_end_text(const Assembly& wood, std::string_view role) {
 
 // ---- leaves
 
-std::string pair_text(const Assembly& wood) {
+/// `framed`: the frame that the leaves hang in is told of too.
+std::string pair_text(const Assembly& wood, bool framed) {
   std::vector<const Piece*> stiles;
   for (const Piece& piece : wood.pieces)
     if (piece.role == "stile") stiles.push_back(&piece);
@@ -89,8 +90,8 @@ std::string pair_text(const Assembly& wood) {
          ". Put face side up, foot towards you, face edges together: the face edge of " + left +
          " is its right one, of " + right + " its left one. " +
          (has_rebated_edges(wood) ? "Rebates" : "Grooves") +
-         " and mortises are all in the face edges. Lengths are from the foot of the finished leaf, "
-         "horns not counted" +
+         " and mortises are all in the face edges. Lengths " + (framed ? "on stiles " : "") +
+         "are from the foot of the finished leaf, horns not counted" +
          (rails.empty() ? "" : "; on rails " + rails) + ".";
 }
 
@@ -116,7 +117,8 @@ std::string jambs_text(const Assembly& wood) {
 }
 
 std::string marking_page(const Assembly& wood) {
-  const std::string text = paragraph(jambs_text(wood)) + paragraph(pair_text(wood));
+  const std::string jambs = paragraph(jambs_text(wood));
+  const std::string text = jambs + paragraph(pair_text(wood, !jambs.empty()));
   return text.empty() ? text : "\nMARKING OUT\n" + text;
 }
 

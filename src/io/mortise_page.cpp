@@ -258,7 +258,8 @@ std::string haunching_page(const Assembly& wood, const LengthPrinter& lengths) {
       table.add({joined(row.in), row.edge, row.from, row.near, row.far, row.far - row.near});
     page += table.text(lengths, 4);
   }
-  return page.empty() ? page : "\nHAUNCHINGS, beside the mortises\n" + page;
+  return page.empty() ? page
+                      : "\nHAUNCHINGS, beside the mortises, deep from the same edge\n" + page;
 }
 
 }  // namespace haunch

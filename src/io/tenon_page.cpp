@@ -212,8 +212,10 @@ std::string at_ends(const ShoulderPattern& pattern) {
 /// Which line a table's depth and first length are from, and what stands past it.
 std::string line_text(const ShoulderPattern& pattern, const LengthPrinter& lengths) {
   const std::string by = lengths.one(std::max(pattern.low_longer, pattern.high_longer));
-  std::string text =
-      "deep from the " + std::string(shoulder_line_word(pattern.line)) + "; " + at_ends(pattern);
+  const bool sight = pattern.line == ShoulderLine::sight_line;
+  std::string text = "deep from the " + std::string(shoulder_line_word(pattern.line)) +
+                     (sight ? ", where the edge comes that the tenon goes in to; " : "; ") +
+                     at_ends(pattern);
   switch (pattern.line) {
     case ShoulderLine::shoulder:
       return {};
