@@ -41,7 +41,9 @@ class LumberRun {
     const Unit unit = stock_ ? stock_->unit : unit_.value_or(Unit::mm);
     LumberReport report =
         report_lumber(std::move(parts_), std::move(stock_), unit, invocation_.lumber);
-    if (!complaints_.note(place(report.problems))) return complaints_.status();
+    // Some of what is wrong with the stock shows only with the parts.
+    if (stock_record_ && !complaints_.note(stock_record_->place_last(report.problems)))
+      return complaints_.status();
     write(report, invocation_.view.unit.value_or(unit));
     if (!report.unplaced.empty()) complaints_.raise(kCheckFailed);
     return complaints_.status();
@@ -63,7 +65,7 @@ class LumberRun {
     stock_record_ = std::move(single.record);
     StockReading reading = read_stock(*stock_record_->item);
     stock_ = std::move(reading.file);
-    return complaints_.note(stock_record_->place(reading.problems)) && stock_;
+    return complaints_.note(stock_record_->place_last(reading.problems)) && stock_;
   }
 
   bool take_stock_csv() {
@@ -71,8 +73,11 @@ class LumberRun {
     if (!text) return false;
     StockReading reading = read_stock_csv(*text);
     stock_ = std::move(reading.file);
-    stock_csv_ = std::move(*text);
-    return complaints_.note(place(reading.problems)) && stock_;
+    stock_record_.emplace();
+    stock_record_->source = invocation_.stock;
+    stock_record_->text = std::make_shared<SourceText>();
+    stock_record_->text->text = std::move(*text);
+    return complaints_.note(stock_record_->place_last(reading.problems)) && stock_;
   }
 
   std::optional<std::string> stock_bytes() {
@@ -97,18 +102,6 @@ class LumberRun {
     if (text.size() > kMaxDocumentBytes)
       complaints_.note({{file, 1, 1, "", "is over 64 MiB; no rack is that long"}});
     return complaints_.status() < kBadSpec ? std::optional(std::move(text)) : std::nullopt;
-  }
-
-  /// Problems with the stock file, some of which show only with the parts.
-  std::vector<PlacedProblem> place(const std::vector<Problem>& problems) {
-    if (stock_record_) return stock_record_->place(problems);
-    std::vector<PlacedProblem> placed;
-    for (const Problem& problem : problems) {
-      if (placed.size() == kMaxProblems) break;
-      const TextPlace at = place_in(stock_csv_, problem.offset.value_or(0));
-      placed.push_back({invocation_.stock, at.line, at.column, problem.path, problem.message});
-    }
-    return placed;
   }
 
   // ---- specs
@@ -208,7 +201,6 @@ class LumberRun {
   SpecSource source_;
   std::optional<ShopDefaults> shop_;
   std::optional<Record> stock_record_;
-  std::string stock_csv_;  // as read; empty of JSON
   std::optional<StockFile> stock_;
   std::optional<Unit> unit_;
   std::vector<LumberPart> parts_;

@@ -18,10 +18,16 @@ SingleObject read_single(const std::string& file, const std::string& what, bool 
   if (!single.faults.empty()) return single;
   auto record = source.next();
   if (!record) return single;
-  if (record->fault) single.faults.push_back(*record->fault);
-  single.problems = record->problems;
-  if (!single.faults.empty() || !single.problems.empty() || !record->item || record->spoilt)
+  if (record->fault) {
+    single.faults.push_back(*record->fault);
     return single;
+  }
+  single.problems = record->problems;
+  if (!single.problems.empty() || !record->item || record->spoilt) {
+    const std::vector<PlacedProblem> rest = record->place_last({});
+    single.problems.insert(single.problems.end(), rest.begin(), rest.end());
+    return single;
+  }
   const bool listed = record->index && !may_be_listed;
   if (listed || source.next())
     single.problems.push_back(
@@ -37,7 +43,7 @@ ShopFile read_shop_file(const std::string& file, int standard_input) {
   ShopFile result{{}, std::move(single.problems), std::move(single.faults)};
   if (!single.record) return result;
   ShopReading reading = read_shop(*single.record->item);
-  result.problems = single.record->place(reading.problems);
+  result.problems = single.record->place_last(reading.problems);
   result.shop = std::move(reading.shop);
   return result;
 }

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "encoding.h"
+#include "json_reader.h"
 
 namespace haunch {
 namespace {
@@ -45,7 +46,7 @@ class CsvReader {
     }
     if (!take_header(*header)) return std::move(result_);
     while (auto row = next_row())
-      take_row(*row);
+      if (!take_row(*row)) break;
     return std::move(result_);
   }
 
@@ -157,20 +158,20 @@ class CsvReader {
     return result_.problems.empty();
   }
 
-  void take_row(const std::vector<Field>& row) {
+  /// False when there are too many values: no more is read.
+  bool take_row(const std::vector<Field>& row) {
+    count_ += row.size();
+    if (count_ > kMaxValues) {
+      problem("more than " + std::to_string(kMaxValues) + " fields in one table",
+              row.front().offset);
+      return false;
+    }
     const bool blank =
         std::all_of(row.begin(), row.end(), [](const Field& field) { return field.text.empty(); });
-    if (blank) return;
+    if (blank) return true;
     if (row.size() != names_.size()) {
-      if (unclosed_) return;
-      const bool more = row.size() > names_.size();
-      problem(
-          "the row has " + std::to_string(row.size()) + (row.size() == 1 ? " field," : " fields,") +
-              " the header " + std::to_string(names_.size()) +
-              (more ? "; a decimal comma is a point here, and words with a comma stand in quotes"
-                    : "; leave a field empty, but keep its comma"),
-          more ? row[names_.size()].offset : row.back().offset);
-      return;
+      tell_wrong_width(row);
+      return true;
     }
     Value object;
     object.kind = Value::Kind::object;
@@ -180,10 +181,23 @@ class CsvReader {
         object.entries.push_back({names_[i], row[i].offset, value_of(row[i])});
     }
     result_.rows.list.push_back(std::move(object));
+    return true;
+  }
+
+  void tell_wrong_width(const std::vector<Field>& row) {
+    if (unclosed_) return;
+    const bool more = row.size() > names_.size();
+    problem("the row has " + std::to_string(row.size()) +
+                (row.size() == 1 ? " field," : " fields,") + " the header " +
+                std::to_string(names_.size()) +
+                (more ? "; a decimal comma is a point here, and words with a comma stand in quotes"
+                      : "; leave a field empty, but keep its comma"),
+            more ? row[names_.size()].offset : row.back().offset);
   }
 
   std::string_view text_;
   std::size_t at_;
+  std::size_t count_ = 0;  // of fields in rows
   bool unclosed_ = false;  // a quote went on to the end of the text
   std::vector<std::string> names_;
   CsvReading result_;

@@ -84,6 +84,13 @@ bool find_lines(Feed& feed) {
   return false;
 }
 
+/// The closing word on a document with more problems than were given out.
+PlacedProblem rest_of_problems(const std::string& source, SourceText& text) {
+  const TextPlace place = place_in(text.text, text.first_withheld);
+  return {source, text.lines_before + place.line, place.column, "",
+          fmt::format("and {} more", std::exchange(text.withheld, 0))};
+}
+
 }  // namespace
 
 std::optional<bool> holds_lines(std::string_view head, bool complete) {
@@ -118,6 +125,12 @@ std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
     placed.push_back(
         {source, text->lines_before + place.line, place.column, path, problem.message});
   }
+  return placed;
+}
+
+std::vector<PlacedProblem> Record::place_last(const std::vector<Problem>& found) {
+  std::vector<PlacedProblem> placed = place(found);
+  if (text->withheld > 0) placed.push_back(rest_of_problems(source, *text));
   return placed;
 }
 
@@ -183,7 +196,9 @@ std::optional<Record> SpecSource::next() {
     if (next_element_ < elements_.size()) {
       record = next_element();
     } else if (text_ && text_->withheld > 0) {  // of the document that is now complete
-      record = rest_of_problems();
+      record.emplace();
+      record->source = source_;
+      record->problems.push_back(rest_of_problems(source_, *text_));
     } else if (lines_) {
       record = next_line();
     } else if (next_file_ < files_.size()) {
@@ -307,16 +322,6 @@ Record SpecSource::overlong_line() {
   } while (newline == std::string_view::npos);
   lines_->take(newline + 1);
   ++lines_taken_;
-  return record;
-}
-
-/// The closing word on a document with more problems than were given out.
-Record SpecSource::rest_of_problems() {
-  Record record;
-  record.source = source_;
-  const TextPlace place = place_in(text_->text, text_->first_withheld);
-  record.problems.push_back({source_, text_->lines_before + place.line, place.column, "",
-                             fmt::format("and {} more", std::exchange(text_->withheld, 0))});
   return record;
 }
 

@@ -50,6 +50,8 @@ struct Record {
   /// Places what reading or working the item found. Of one document no more than kMaxProblems are
   /// given out; of the rest the source tells the number at its end.
   std::vector<PlacedProblem> place(const std::vector<Problem>& found);
+  /// The same, and the number of the rest: of a document that nothing follows.
+  std::vector<PlacedProblem> place_last(const std::vector<Problem>& found);
 
   /// Whether it speaks of an item; else of the rest of what is wrong with a document.
   bool is_item() const { return text != nullptr; }
@@ -87,7 +89,6 @@ class SpecSource {
   std::optional<Record> read_document(Feed& feed);
   std::optional<Record> next_line();
   Record next_element();
-  Record rest_of_problems();
   Record overlong_line();
   Record read_line(std::string_view line);
   Record start_record(std::string text);

@@ -113,6 +113,17 @@ TEST_CASE("CSV says the same as JSON") {
   CHECK(board.price->ten_thousandths == 102'500);
 }
 
+TEST_CASE("a table has a million fields at most") {
+  std::string text = "id,length_mm\n";
+  for (int i = 0; i < 500'000; ++i)
+    text += ",\n";
+  CHECK(read_csv(text).problems.empty());
+  const CsvReading more = read_csv(text + ",\na,2000\n");
+  REQUIRE(more.problems.size() == 1);
+  CHECK(more.problems.front().message == "more than 1000000 fields in one table");
+  CHECK(more.rows.list.empty());
+}
+
 TEST_CASE("settings stand above the table of CSV") {
   const StockReading csv = read_stock_csv(
       "kerf_mm,4,,\ntrim.end_mm,20,,\nglue_up.limit_mm,120,,\nwaste.percent,25,,\n"
