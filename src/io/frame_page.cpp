@@ -57,6 +57,13 @@ std::vector<HousingRow> housing_rows(const Assembly& wood) {
   return rows;
 }
 
+/// A rebate along the piece, for the leaf.
+bool has_long_rebate(const Piece& piece) {
+  return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {
+    return feature.kind == "rebate" && feature.joints.empty();
+  });
+}
+
 std::string housing_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::vector<HousingRow> rows = housing_rows(wood);
   if (rows.empty()) return {};
@@ -66,7 +73,11 @@ std::string housing_page(const Assembly& wood, const LengthPrinter& lengths) {
                row.cut.extent(2),
                row.from_shoulder ? Cell(*row.from_shoulder) : Cell(std::string()),
                joined(row.takes), std::string(row.to_the_end ? "a rebate to the end" : "")});
-  return "\nHOUSINGS, in the inner faces, across the whole width\n" + table.text(lengths, 2);
+  const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
+    return piece.role == "jamb" && has_long_rebate(piece);
+  });
+  return "\nHOUSINGS, in the inner faces, across the whole width\n" + table.text(lengths, 2) +
+         (rebated ? "  deep: from the inner face as it is before a rebate is worked there\n" : "");
 }
 
 /// A rebate along one edge of a piece.

@@ -14,6 +14,7 @@
 #include "property_runs.h"
 #include "random_spec.h"
 #include "report_page.h"
+#include "shoulders.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -439,6 +440,27 @@ TEST_CASE("sheets of random frames and sets add up", "[page][property]") {
     return Outcome::worked;
   });
   require_worked_share(tally, 40);
+}
+
+TEST_CASE("shoulders in the report are those of the page", "[page]") {
+  // Stiles of 110 in a leaf of 774, both faces moulded 9 wide: 554 from sight line to sight line.
+  const Assembly coped = wood(
+      R"({"kind": "door", "units": "mm", "opening": {"width": 780, "height": 2000}, "stile_width": 110,
+          "tenon_depth": 76, "edge": {"kind": "coped", "faces": "both", "width": 9}})");
+  const Shoulders rail = shoulders_of(coped)[piece_number(coped, "top rail")];
+  CHECK(rail.line == ShoulderLine::sight_line);
+  CHECK(rail.low == EndShoulders{mm(76), mm(67), mm(67)});
+  CHECK(rail.between(&EndShoulders::line, mm(706)) == mm(554));
+  CHECK(rail.between(&EndShoulders::face, mm(706)) == mm(572));
+  // At the head the rebate is 12 deep, on the sill there is none.
+  const Assembly frame = wood(
+      R"({"kind": "frame", "units": "mm", "leaf": {"width": 826, "height": 1981}, "exterior": true,
+          "sill": {"height": 70}, "tenon": {"depth": 50}})");
+  const Shoulders jamb = shoulders_of(frame)[piece_number(frame, "left jamb")];
+  CHECK(jamb.line == ShoulderLine::back_shoulder);
+  CHECK(jamb.low == EndShoulders{mm(50), mm(50), mm(50)});
+  CHECK(jamb.high == EndShoulders{mm(50), mm(38), mm(50)});
+  CHECK_FALSE(shoulders_of(frame)[piece_number(frame, "head")].any());
 }
 
 TEST_CASE("a page on which one figure is off does not add up", "[page]") {
