@@ -221,10 +221,21 @@ SideGaps gaps_of(const Round& round) {
   return {figure(round.left), figure(round.right), figure(round.head), figure(round.foot)};
 }
 
+/// What stands at the heights of a leaf's middle: not head, transom and sill, which no corner of it
+/// passes, wherever boxes of their wood begin.
+Wood at_middle_of(const Wood& rest, const Box& leaf) {
+  if (rest.empty()) return rest;
+  Box region = room_of(rest);
+  const Box middle = window_in(leaf, false, true, false);
+  region.low[1] = middle.low[1];
+  region.high[1] = middle.high[1];
+  return clipped(rest, region);
+}
+
 void check_swing(Bench& bench, const Hanging& hung, const TwoSides& sides) {
   // Far less than from any corner of a leaf to its next, and more than wood moves.
   const Length stands_in = bench.moisture ? Length::from_mm(10) : Length();
-  const Wood rest = standing_as_it_opens(bench, hung);
+  const Wood rest = at_middle_of(standing_as_it_opens(bench, hung), sides.room);
   if (const auto room = swing_room(sides.leaf, rest, hung, stands_in))
     report(bench, kSwing, {hung.first}, {}, room,
            Bounds{Length(), {}, bench.limits.least_swing, {}});

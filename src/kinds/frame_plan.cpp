@@ -160,9 +160,6 @@ void settle_tenons(KeyLedger& ledger, CasePlan& plan) {
   MortiseDesign& mortise = tenon.mortise;
   mortise.width = ledger.take("mortise.width", usual_width, "0.28 of the jamb's thickness");
   tenon.thickness = mortise.width - plan.fit_allowance;
-  mortise.from_face = ledger.take("mortise.from_face", floor_half(plan.jamb_width - mortise.width),
-                                  "in the middle of the jamb's width");
-  tenon.from_face = mortise.from_face + floor_half(plan.fit_allowance);
   mortise.edge_clearance =
       ledger.take("tenon.edge_clearance", ledger.pick(400, 1, 64), kUsualJoint);
   mortise.bottom_clearance =
@@ -186,22 +183,44 @@ void doubt_tenons(KeyLedger& ledger, const CasePlan& plan) {
     ledger.problem(
         {"fit_allowance", "mortise.width"},
         fmt::format("takes all of a mortise of {}; make it less", ledger.say(tenon.mortise.width)));
+  if (tenon.depth + tenon.mortise.bottom_clearance >= thinnest_receiver(plan))
+    ledger.problem({"tenon.depth", "head_thickness"},
+                   fmt::format("tenons of {} and {} below them come out of {}; make them shorter",
+                               ledger.say(tenon.depth), ledger.say(tenon.mortise.bottom_clearance),
+                               ledger.say(thinnest_receiver(plan))));
+}
+
+/// Where the mortises stand in the jamb's width. Behind the rebate the tenons lose nothing of their
+/// width to it; a third of wood, a third of tenon, a third of wood is what they want there.
+void place_tenons(KeyLedger& ledger, CasePlan& plan) {
+  FrameTenon& tenon = plan.tenon;
+  const Length width = tenon.mortise.width;
+  const Length line = plan.stop_from_face();
+  const bool behind =
+      plan.stop.kind == StopKind::rebate && line >= width && plan.jamb_width - line >= width * 2;
+  tenon.mortise.from_face =
+      ledger.take("mortise.from_face", behind ? line : floor_half(plan.jamb_width - width),
+                  behind ? "at the rebate's line, so that the tenons lose nothing to the rebate"
+                         : "in the middle of the jamb's width");
+  tenon.from_face = tenon.mortise.from_face + floor_half(plan.fit_allowance);
+}
+
+void doubt_places(KeyLedger& ledger, const CasePlan& plan) {
+  const FrameTenon& tenon = plan.tenon;
+  // Nothing of a tenon within the rebate, and no shoulder before one behind it.
   if (plan.jamb_thickness - plan.stop.rebate() - tenon.relish <= Length())
-    ledger.problem({"tenon.relish", "jamb_thickness"},
-                   fmt::format("of a jamb of {}, {} of rebate and {} of relish leave no tenon",
-                               ledger.say(plan.jamb_thickness), ledger.say(plan.stop.rebate()),
-                               ledger.say(tenon.relish)));
+    ledger.problem(
+        {"tenon.relish", "jamb_thickness"},
+        fmt::format("of a jamb of {}, {} of rebate and {} of relish leave no {}",
+                    ledger.say(plan.jamb_thickness), ledger.say(plan.stop.rebate()),
+                    ledger.say(tenon.relish),
+                    plan.tenon_loss() > Length() ? "tenon" : "shoulder before the tenon"));
   if (tenon.mortise.from_face + tenon.mortise.width >= plan.jamb_width)
     ledger.problem({"mortise.from_face", "mortise.width"},
                    fmt::format("mortises from {} to {} leave nothing behind them in a width of {}",
                                ledger.say(tenon.mortise.from_face),
                                ledger.say(tenon.mortise.from_face + tenon.mortise.width),
                                ledger.say(plan.jamb_width)));
-  if (tenon.depth + tenon.mortise.bottom_clearance >= thinnest_receiver(plan))
-    ledger.problem({"tenon.depth", "head_thickness"},
-                   fmt::format("tenons of {} and {} below them come out of {}; make them shorter",
-                               ledger.say(tenon.depth), ledger.say(tenon.mortise.bottom_clearance),
-                               ledger.say(thinnest_receiver(plan))));
 }
 
 /// Keys that say nothing of a frame of this kind, when the spec states them all the same.
@@ -330,6 +349,10 @@ void settle(KeyLedger& ledger, CasePlan& plan, const ItemHead& head,
   settle_sizes(ledger, plan);
   if (!ledger.clean()) return;
   settle_leaf(ledger, plan, hung);
+  if (has_tenons(plan)) {
+    place_tenons(ledger, plan);
+    doubt_places(ledger, plan);
+  }
   doubt_whole(ledger, plan);
 }
 

@@ -68,6 +68,10 @@ struct CasePlan {
   Triple leaf_place() const;
   /// How far behind the face the stops stand.
   Length stop_from_face() const { return stop.reveal + leaf_thickness + stop.gap; }
+  /// What the rebate takes off the width of tenons: nothing of those that stand wholly behind it.
+  Length tenon_loss() const {
+    return tenon.mortise.from_face < stop_from_face() ? stop.rebate() : Length();
+  }
   /// The room that the leaf hangs in, with the clearances round it.
   Length leaf_room_width() const { return leaf_width - lip.across() + clearance.across(); }
   Length leaf_room_height() const { return leaf_height - lip.head + clearance.upright(); }

@@ -135,8 +135,9 @@ void FrameSetter::add_transom() {
   transom_ = add_piece(wood_, "transom", "transom",
                        {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
                        {{plan_.jamb_thickness - depth, low, Length()}, kLevel});
-  // Behind its rebate the whole transom is tenon: it stands between the jambs, not at their ends.
-  const Strip whole{plan_.stop.rebate(), thickness};
+  // All that its rebate leaves of the transom is tenon: it stands between the jambs, not at their
+  // ends.
+  const Strip whole{plan_.tenon_loss(), thickness};
   for (const bool right : {false, true})
     join_tenon(right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right}, whole, true);
 }
@@ -156,12 +157,13 @@ void FrameSetter::add_threshold() {
             {{plan_.jamb_thickness, Length(), Length()}, kLevel});
 }
 
-/// Where a jamb's tenon stands across its thickness: behind its rebate, and short of its outside.
+/// Where a jamb's tenon stands across its thickness: within what the rebate takes of it, and short
+/// of its outside.
 Strip FrameSetter::jamb_tenon(std::size_t jamb) const {
   const Length thickness = plan_.jamb_thickness;
-  const Length rebate = plan_.stop.rebate();
+  const Length loss = plan_.tenon_loss();
   const Length relish = plan_.tenon.relish;
-  return jamb == kLeftJamb ? Strip{relish, thickness - rebate} : Strip{rebate, thickness - relish};
+  return jamb == kLeftJamb ? Strip{relish, thickness - loss} : Strip{loss, thickness - relish};
 }
 
 /// `before_rebate`: the receiver is rebated where the shoulder stands on it.

@@ -116,9 +116,9 @@ TEST_CASE("The leaves of a pair grow towards each other") {
   const SeasonReport report = seasons(yard_pair());
   REQUIRE(report.leaves.size() == 2);
   CHECK(report.leaves.front().name == "left leaf");
-  // 4 stiles of 118. The jambs, 57 thick, are held by their tenons: relish 19 to 45, the middle 32,
+  // 4 stiles of 118. The jambs, 57 thick, are held by their tenons: relish 19 to 57, the middle 38,
   // the rebate's bottom at 45.
-  const double meeting = 12 - 472 * 0.01825 - 2 * 13 * 0.009;
+  const double meeting = 12 - 472 * 0.01825 - 2 * 7 * 0.009;
   CHECK(about(report.leaves[0].at[kHigh].gaps.right, meeting));
   CHECK(about(report.leaves[1].at[kHigh].gaps.left, meeting));
   CHECK(about(report.leaves[0].at[kHigh].gaps.left, 3));
@@ -128,7 +128,7 @@ TEST_CASE("The leaves of a pair grow towards each other") {
 
 TEST_CASE("The gap between a pair's leaves is told once, not as two openings besides") {
   const SeasonReport report = seasons(yard_pair());
-  const double meeting = 12 - 472 * 0.01825 - 2 * 13 * 0.009;
+  const double meeting = 12 - 472 * 0.01825 - 2 * 7 * 0.009;
   CHECK(about(found(report, "meeting-gap", 13).value, meeting));
   const auto told = [&](std::string_view check) {
     return std::count_if(report.findings.begin(), report.findings.end(), [&](const Finding& it) {
@@ -151,8 +151,8 @@ TEST_CASE("A jamb's tenon is as thick as its width makes it: the mortise moves w
   const Finding cheeks = found(report, "cheek-swell", 13);
   CHECK(cheeks.joint == std::size_t{0});
   CHECK(about(cheeks.value, 0.15 * 1.01825));
-  // The tenon's width swells as the jamb's thickness, 26; the mortise lies along the head's grain.
-  CHECK(about(found(report, "edge-swell", 13).value, 0.8 - 26 * 0.009));
+  // The tenon's width swells as the jamb's thickness, 38; the mortise lies along the head's grain.
+  CHECK(about(found(report, "edge-swell", 13).value, 0.8 - 38 * 0.009));
 }
 
 TEST_CASE("The weight is told of the set and of each leaf") {

@@ -398,10 +398,12 @@ TEST_CASE("Jambs of a rebated frame are tenoned into the head, short of its ends
   CHECK(left.tenon->depth == mm(50));
   CHECK(left.tenon->thickness == mm(15.85));
   CHECK(left.tenon->each.front().from_edge == mm(19));
-  CHECK(left.tenon->each.front().width == mm(26));  // 57 - 19 - 12 of rebate
+  // Behind the rebate, from its line at 44 + 1.5 on, it loses nothing to it: 57 - 19.
+  CHECK(left.tenon->each.front().width == mm(38));
+  CHECK(left.tenon->from_face == mm(45.575));
   CHECK(left.mortise->each.front().from_foot == mm(18.6));
-  CHECK(left.mortise->each.front().length == mm(26.8));
-  CHECK(left.mortise->from_face == mm(39));  // (94 - 16) / 2
+  CHECK(left.mortise->each.front().length == mm(38.8));
+  CHECK(left.mortise->from_face == mm(45.5));
   // The head's underside stands at 2039 - 57 = 1982, the tenon ends 50 above it.
   CHECK(piece(wood, "left jamb").blank == Triple{mm(2032), mm(94), mm(57)});
   CHECK(piece(wood, "head").blank == Triple{mm(934), mm(94), mm(57)});
@@ -410,17 +412,59 @@ TEST_CASE("Jambs of a rebated frame are tenoned into the head, short of its ends
 }
 
 TEST_CASE("Before the head's rebate the jamb's shoulder stands longer by its depth") {
-  const Piece jamb = piece(work(rebated()).assembly, "left jamb");
-  // Just above the long shoulder's foot at 1982: before the rebate, to 45.5 from the face, the jamb
-  // goes on beside its own rebate (45 of 57); behind it only the tenon does.
-  const std::vector<Box> wood = wood_between(jamb, mm(1982), mm(1994));
-  const std::vector<Box> wanted{box(1982, 0, 0, 1994, 45.5, 45),
-                                box(1982, 45.5, 19, 1994, 54.925, 45)};
-  CHECK(wood_differs(jamb, mm(1982), mm(1994), wanted) == kNoWood);
-  CHECK_FALSE(wood.empty());
-  // Above it the tenon alone: 15.85 thick from 39.075, 19 to 45 across.
-  CHECK(wood_differs(jamb, mm(1994), mm(2032), {box(1994, 39.075, 19, 2032, 54.925, 45)}) ==
-        kNoWood);
+  const auto is_wood = [](const Piece& jamb, const Box& above_short, const Box& above_long) {
+    // Just above the short shoulder at 1982: before the rebate, to 45.5 from the face, the jamb
+    // goes on beside its own rebate (45 of 57); behind it only the tenon does. Above 1994 the tenon
+    // alone.
+    const std::vector<Box> wanted{box(1982, 0, 0, 1994, 45.5, 45), above_short};
+    CHECK_FALSE(wood_between(jamb, mm(1982), mm(1994)).empty());
+    CHECK(wood_differs(jamb, mm(1982), mm(1994), wanted) == kNoWood);
+    CHECK(wood_differs(jamb, mm(1994), mm(2032), {above_long}) == kNoWood);
+  };
+  // 15.85 thick and 19 to 57 across, at the rebate's line.
+  is_wood(piece(work(rebated()).assembly, "left jamb"), box(1982, 45.575, 19, 1994, 61.425, 57),
+          box(1994, 45.575, 19, 2032, 61.425, 57));
+  // In the middle it stands astride of the line, and is 12 less wide.
+  is_wood(piece(work(rebated(R"("mortise": {"from_face": 39})")).assembly, "left jamb"),
+          box(1982, 45.5, 19, 1994, 54.925, 45), box(1994, 39.075, 19, 2032, 54.925, 45));
+}
+
+TEST_CASE("A tenon stands behind the rebate wherever there is as much wood on both its sides") {
+  const auto tenon_of = [](std::string_view leaf_thickness, std::string_view more) {
+    const Assembly leaf =
+        work(
+            frame_mm(fmt::format(
+                R"("leaf": {{"width": 838, "height": 1981, "thickness": {}}}, "stop": {{"kind": "rebate"}}{})",
+                leaf_thickness, more)))
+            .assembly;
+    CHECK(not_ok(leaf) == kNothing);
+    const Joint its = joint(leaf, "head", "left jamb");
+    return std::pair{its.mortise->from_face, its.tenon->each.front().width};
+  };
+  const auto tenon = [&](const char* more) { return tenon_of("44", more); };
+  // 45.5 + 16 of mortise + 16 behind it are 77.5.
+  CHECK(tenon(R"(, "jamb_width": 77.5)") == std::pair{mm(45.5), mm(38)});
+  CHECK(tenon(R"(, "jamb_width": 77)") == std::pair{mm(30.5), mm(26)});
+  // A leaf of 28 leaves the line 29.5 from the face; one of 14 has no wood for a mortise before it.
+  CHECK(tenon_of("28", "") == std::pair{mm(29.5), mm(38)});
+  CHECK(tenon_of("14", "") == std::pair{mm(39), mm(38)});
+  // Stated, it stays where it is said to be, and loses nothing where that is behind the line.
+  CHECK(tenon(R"(, "mortise": {"from_face": 50})") == std::pair{mm(50), mm(38)});
+  CHECK(tenon(R"(, "mortise": {"from_face": 45})") == std::pair{mm(45), mm(26)});
+  // Stops that are planted take nothing from any tenon.
+  const Assembly planted =
+      work(frame_mm(R"("leaf": {"width": 838, "height": 1981}, "head_joint": "tenoned",
+                       "jamb_thickness": 57)"))
+          .assembly;
+  CHECK(joint(planted, "head", "left jamb").mortise->from_face == mm(49.5));
+}
+
+TEST_CASE("A transom and a sill keep their tenons whole behind the rebate too") {
+  const Assembly leaf =
+      work(rebated(R"("sill": {"height": 70}, "transom": {"light": 300})")).assembly;
+  CHECK(joint(leaf, "left jamb", "transom").tenon->each.front().width == mm(57));
+  CHECK(joint(leaf, "sill", "left jamb").tenon->each.front().width == mm(38));
+  CHECK(not_ok(leaf) == kNothing);
 }
 
 TEST_CASE("Stops are planted behind the leaf and the play it has") {
@@ -485,7 +529,11 @@ TEST_CASE("What leaves no wood is refused") {
   CHECK(refused_at(lining(R"("housing_depth": 25)")) == "/housing_depth");
   CHECK(refused_at(lining(R"("jamb_width": 70)")) == "/jamb_width");
   CHECK(refused_at(rebated(R"("jamb_thickness": 12)")) == "/stop/depth");
-  CHECK(refused_at(rebated(R"("tenon": {"relish": 45})")) == "/tenon/relish");
+  CHECK(refusal(rebated(R"("tenon": {"relish": 45})")) ==
+        "/tenon/relish: of a jamb of 57 mm, 12 mm of rebate and 45 mm of relish leave no shoulder "
+        "before the tenon");
+  CHECK(refusal(rebated(R"("tenon": {"relish": 45}, "mortise": {"from_face": 39})")) ==
+        "/tenon/relish: of a jamb of 57 mm, 12 mm of rebate and 45 mm of relish leave no tenon");
   CHECK(refused_at(rebated(R"("tenon": {"depth": 55})")) == "/tenon/depth");
   CHECK(refused_at(rebated(R"("mortise": {"from_face": 78})")) == "/mortise/from_face");
   CHECK(refused_at(lining(R"("threshold": {"height": 15}, "sill": {"height": 40})")) ==
