@@ -283,7 +283,7 @@ class Planner {
   }
 
   /// The plan for this order: of the round before, where nothing has changed in it.
-  static void take_plan(MaterialPlan& plan, std::vector<MaterialPlan>& before) {
+  void take_plan(MaterialPlan& plan, std::vector<MaterialPlan>& before) {
     const auto same = std::find_if(before.begin(), before.end(), [&](const MaterialPlan& it) {
       return it.thickness == plan.thickness && same_material(it.material, plan.material) &&
              std::equal(it.pieces.begin(), it.pieces.end(), plan.pieces.begin(), plan.pieces.end(),
@@ -291,7 +291,26 @@ class Planner {
                           return a.part == b.part && a.number == b.number && a.of == b.of;
                         });
     });
-    plan.plan = same != before.end() ? std::move(same->plan) : lumber::plan_cutting(plan.order);
+    plan.plan = same != before.end() ? std::move(same->plan) : planned(plan.order);
+  }
+
+  lumber::Plan planned(const lumber::CuttingOrder& order) {
+    lumber::Plan plan = lumber::plan_cutting(order);
+    work_ += plan.work;
+    return plan;
+  }
+
+  /// Whether to plan once more what took so much work.
+  bool may_try(std::int64_t work) const {
+    constexpr std::int64_t kMostWork = 2'000'000'000;
+    return work_ + work <= kMostWork * wishes_.effort;
+  }
+
+  bool may_try_all() const {
+    std::int64_t work = 0;
+    for (const MaterialPlan& plan : report_.plans)
+      work += plan.plan.work;
+    return may_try(work);
   }
 
   /// Parts that lack stock try the next that would do; those that have none left are told.
@@ -351,7 +370,7 @@ class Planner {
     for (MaterialPlan& plan : report_.plans) {
       try_strips(plan, [&](std::size_t part) { return best_strips(plan, part); });
       for (const std::size_t more : {std::size_t{1}, std::size_t{2}})
-        if (plan.pieces.size() <= kFewPieces)
+        if (plan.pieces.size() <= kFewPieces && may_try(plan.plan.work))
           try_strips(plan, [&](std::size_t part) { return least_strips(part) + more; });
     }
   }
@@ -368,7 +387,7 @@ class Planner {
       add_pieces(other, part, way_of(part));
     }
     if (chosen_ == before) return;
-    other.plan = lumber::plan_cutting(other.order);
+    other.plan = planned(other.order);
     if (merit_of(other) < merit_of(plan))
       plan = std::move(other);
     else
@@ -382,9 +401,10 @@ class Planner {
     for (MaterialPlan& plan : report_.plans) {
       for (int more = 0; more < kMore && plan.pieces.size() <= kSmall; ++more) {
         if (plan.plan.bounds.proven && plan.plan.split_groups.empty()) break;
+        if (!may_try(plan.plan.work)) break;
         MaterialPlan other = plan;
         other.order.seed += static_cast<std::uint64_t>(more) + 1;
-        other.plan = lumber::plan_cutting(other.order);
+        other.plan = planned(other.order);
         const bool better = merit_of(other) < merit_of(plan);
         if (better) std::swap(plan.plan, other.plan);
         raise_bound(plan, other);
@@ -435,7 +455,7 @@ class Planner {
   void try_thicker_in_hand() {
     constexpr int kMostTrials = 6;
     std::set<std::size_t> tried;
-    for (int trial = 0; trial < kMostTrials; ++trial) {
+    for (int trial = 0; trial < kMostTrials && may_try_all(); ++trial) {
       find_idle_boards();
       std::vector<std::size_t> parts;
       for (const MaterialPlan& plan : report_.plans) {
@@ -576,6 +596,7 @@ class Planner {
     lumber::Area area;
   };
   std::vector<IdleBoards> idle_;
+  std::int64_t work_ = 0;                // of all plans so far, counted
   std::vector<std::string> first_lack_;  // why the best way did not do
 };
 

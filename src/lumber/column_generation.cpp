@@ -143,15 +143,23 @@ bool ColumnGeneration::add_new(std::vector<Pattern> patterns, const std::vector<
   return any;
 }
 
+/// Of many boards some at a time, until one gives a column.
 bool ColumnGeneration::fill_by(const std::vector<double>& duals,
                                const std::vector<double>& board_duals, const Rest& rest,
                                double least_gain, std::vector<std::size_t>& columns) {
-  std::vector<Pattern> patterns;
-  for (std::size_t board = 0; board < model_.boards.size(); ++board) {
-    if (rest.boards[board] > 0)
-      patterns.push_back(filler_.fill(board, duals, rest.parts, FillCare{}, random_));
+  constexpr std::size_t kAtATime = 8;
+  const std::size_t boards = model_.boards.size();
+  if (boards <= kAtATime) first_board_ = 0;
+  for (std::size_t tried = 0; tried < boards;) {
+    std::vector<Pattern> patterns;
+    for (std::size_t count = 0; count < kAtATime && tried < boards; ++count, ++tried) {
+      const std::size_t board = first_board_++ % boards;
+      if (rest.boards[board] > 0)
+        patterns.push_back(filler_.fill(board, duals, rest.parts, FillCare{}, random_));
+    }
+    if (add_new(std::move(patterns), duals, board_duals, least_gain, columns)) return true;
   }
-  return add_new(std::move(patterns), duals, board_duals, least_gain, columns);
+  return false;
 }
 
 bool ColumnGeneration::price_by(const std::vector<double>& prices, const std::vector<double>& duals,
@@ -236,13 +244,17 @@ Relaxation ColumnGeneration::solve(const Rest& rest, int steps, int exact) {
       const Pattern& pattern = pool_[relaxation.columns[column]];
       simplex.add_column(cost(pattern.board), rows.entries(pattern));
     }
+    const std::int64_t before = simplex.work();
     simplex.solve(kPivots);
+    simplex_work_ += simplex.work() - before;
     const std::vector<double> duals = simplex.duals();
     relaxation.duals = rows.by_index(rows.of_part, duals);
     for (double& dual : relaxation.duals)
       dual = std::max(0.0, dual);
     const std::vector<double> board_duals = rows.by_index(rows.of_board, duals);
-    if (steps == 1 && exact == 0) break;
+    // At the end one proof more, where there is none that is late enough.
+    if (work() > most_work_) steps = 1;
+    if (steps == 1 && exact <= 0) break;
     const bool priced_only = steps == 1 || (model_.single_row && exact > 0);
     if (!priced_only &&
         fill_by(relaxation.duals, board_duals, rest, least_gain, relaxation.columns)) {

@@ -56,6 +56,11 @@ class ColumnGeneration {
   /// more than `exact` times, from the pricer. At most `steps` times in all.
   Relaxation solve(const Rest& rest, int steps, int exact);
 
+  /// Work so far, counted, of about a nanosecond each; beyond the most that is allowed, what is
+  /// being solved is brought to an end.
+  std::int64_t work() const { return simplex_work_ + pricer_.work() + filler_.work(); }
+  void allow_work(std::int64_t most) { most_work_ = most; }
+
   /// What the board costs, of the dearest.
   double cost(std::size_t board) const { return model_.boards[board].weight / dearest_; }
   const std::vector<Proof>& proofs() const { return proofs_; }
@@ -81,8 +86,11 @@ class ColumnGeneration {
   double dearest_ = 1;
   std::vector<Pattern> pool_;
   std::vector<Proof> proofs_;
-  std::vector<double> centre_;  // the prices that prove most so far
-  double proven_ = 0;           // and what they prove
+  std::vector<double> centre_;   // the prices that prove most so far
+  double proven_ = 0;            // and what they prove
+  std::size_t first_board_ = 0;  // to be filled next
+  std::int64_t simplex_work_ = 0;
+  std::int64_t most_work_ = INT64_MAX;
   Pricer pricer_;
   Filler filler_;
   Random random_;

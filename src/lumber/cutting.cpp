@@ -39,7 +39,9 @@ Found found_for(Model& model, const CuttingOrder& order) {
       [&model](const Pattern& pattern) { return model.boards[pattern.board].cost == 0; });
   if (order.prefer != Prefer::cost || !free || found.solution.patterns.empty()) return found;
   model = free_boards(model, found.solution);
-  return find(model, order.effort, order.seed, std::move(found.solution));
+  Found again = find(model, order.effort, order.seed, std::move(found.solution));
+  again.work += found.work;
+  return again;
 }
 
 void finish_bounds(Bounds& bounds, const Model& model, const Solution& solution) {
@@ -101,6 +103,7 @@ Plan plan_cutting(const CuttingOrder& order) {
   gather(plan, model, order);
   plan.totals = totals_of(plan.boards, order);
   plan.bounds = found.bounds;
+  plan.work = found.work;
   finish_bounds(plan.bounds, model, found.solution);
   const std::vector<std::string> faults = faults_of(plan, order);
   if (!faults.empty()) throw PlanFault("the cutting plan is wrong: " + faults.front());

@@ -209,6 +209,7 @@ struct Plan {
   std::vector<std::string> split_groups;  // groups whose pieces come from more than one board
   Totals totals;
   Bounds bounds;
+  std::int64_t work = 0;  // of the search, counted: about a nanosecond each
 };
 
 // ---- plan and check -----------------------------------------------------------------------------

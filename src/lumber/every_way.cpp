@@ -90,7 +90,9 @@ void bound_by_columns(Bounds& bounds, const Sized& sized, ColumnGeneration& colu
   constexpr int kSteps = 300;
   constexpr int kRowPricings = 200;
   constexpr int kPricings = 30;
+  constexpr std::int64_t kWork = 400'000'000;
   for (int slice = 0; slice < effort; ++slice) {
+    columns.allow_work((slice + 1) * kWork);
     const Relaxation relaxation =
         columns.solve(sized.rest, kSteps, sized.model.single_row ? kRowPricings : kPricings);
     take_proofs(bounds, sized, columns);

@@ -42,8 +42,16 @@ std::vector<Pricer::Priced> Pricer::price(const std::vector<double>& values,
   return priced;
 }
 
+std::int64_t Pricer::work() const {
+  constexpr std::int64_t kStepWork = 10;
+  std::int64_t work = kStepWork * row_steps_;
+  for (const Tables& tables : tables_)
+    work += tables.bound->work() + (tables.layout ? tables.layout->work() : 0);
+  return work;
+}
+
 Pricer::Priced Pricer::price_row(std::size_t board, const std::vector<double>& values,
-                                 const std::vector<int>& demand) const {
+                                 const std::vector<int>& demand) {
   constexpr std::int64_t kNodes = 200'000;
   const BoardKind& kind = model_.boards[board];
   Priced priced;
@@ -68,6 +76,7 @@ Pricer::Priced Pricer::price_row(std::size_t board, const std::vector<double>& v
       row_items.push_back(row_item);
     RowSearch search;
     const RowChoice& choice = search.best(row_items, span.length, 0, kNodes);
+    row_steps_ += search.steps();
     priced.at_most += choice.at_most;
     Row row;
     for (std::size_t index = 0; index < choice.counts.size(); ++index) {

@@ -23,6 +23,9 @@ class Pricer {
   /// By board kind. `values` are whole numbers >= 0; no more than `demand` of a part matters.
   std::vector<Priced> price(const std::vector<double>& values, const std::vector<int>& demand);
 
+  /// Work so far, counted.
+  std::int64_t work() const;
+
  private:
   /// The tables of one view.
   struct Tables {
@@ -34,12 +37,13 @@ class Pricer {
 
   void add_tables(View view, StripTables::Boards boards);
   Priced price_row(std::size_t board, const std::vector<double>& values,
-                   const std::vector<int>& demand) const;
+                   const std::vector<int>& demand);
   Priced price_strips(std::size_t board) const;
   void add_strips(std::vector<Pattern>& patterns, std::size_t board, const Tables& tables) const;
 
   const Model& model_;
   std::vector<Tables> tables_;
+  std::int64_t row_steps_ = 0;
 };
 
 }  // namespace haunch::lumber

@@ -36,6 +36,7 @@ const RowChoice& RowSearch::best(const std::vector<RowItem>& items, std::int64_t
     smallest_[index] = least;
   }
   descend(0, capacity, 0);
+  steps_ += nodes - std::max<std::int64_t>(0, nodes_);
   choice_.value = choice_.counts.empty() ? 0 : best_;
   choice_.at_most = nodes_ > 0 ? best_ : fractional(items, 0, capacity);
   return choice_;

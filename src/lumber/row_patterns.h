@@ -30,11 +30,15 @@ class RowSearch {
   const RowChoice& best(const std::vector<RowItem>& items, std::int64_t capacity, double threshold,
                         std::int64_t nodes);
 
+  /// Steps of all searches so far.
+  std::int64_t steps() const { return steps_; }
+
  private:
   void descend(std::size_t index, std::int64_t room, double value);
 
   const std::vector<RowItem>* items_ = nullptr;
   std::int64_t nodes_ = 0;
+  std::int64_t steps_ = 0;
   double best_ = 0;
   std::vector<int> counts_;
   std::vector<std::int64_t> smallest_;

@@ -69,9 +69,10 @@ std::int64_t best_bound(const Bounds& bounds) {
 /// One search: value correction, then columns, rounding and diving.
 class Search {
  public:
-  Search(const Model& model, int effort, std::uint64_t seed)
+  Search(const Model& model, int effort, std::uint64_t seed, std::int64_t most_work)
       : model_(model),
         effort_(effort),
+        most_work_(most_work),
         seed_(seed),
         best_(model),
         corrector_(model, seed),
@@ -94,6 +95,7 @@ class Search {
       bound_by_duals();
     else if (best_.score().missing_area > 0)
       bound_by_few_sizes();
+    found_.work = work();
     return std::move(found_);
   }
 
@@ -102,6 +104,9 @@ class Search {
   static constexpr std::int64_t kFirstFills = 400;
   static constexpr std::int64_t kLastFills = 2000;
   static constexpr std::int64_t kRowsFaster = 20;  // than strips
+  // Of all work no more goes to the first plans, and to columns before they are rounded.
+  static constexpr double kFirstShare = 0.2;
+  static constexpr double kColumnsShare = 0.6;
 
   bool small_enough() const {
     const auto wanted = static_cast<std::size_t>(
@@ -126,7 +131,7 @@ class Search {
     const std::int64_t end = corrector_.fills() + fills;
     std::vector<double> values = corrector_.values_by_area();
     for (int round = 0; round < kMostRounds * effort_; ++round) {
-      if (best_.any() && (corrector_.fills() >= end || proven())) return;
+      if (best_.any() && (corrector_.fills() >= end || proven() || used_up(kFirstShare))) return;
       best_.offer(corrector_.round(rest_of(model_), values, FillCare{}));
     }
   }
@@ -146,13 +151,15 @@ class Search {
     const std::int64_t end = corrector_.fills() + fills;
     Recut recut(model_, corrector_, seed_ + 2);
     const std::vector<double> values = corrector_.values_by_area();
-    while (corrector_.fills() < end && !best_.solution().patterns.empty() && !proven())
+    while (corrector_.fills() < end && !best_.solution().patterns.empty() && !proven() &&
+           !used_up(1))
       best_.offer(recut.once(best_.solution(), values));
   }
 
   void by_columns() {
     for (const Pattern& pattern : best_.solution().patterns)
       columns_.add(pattern);
+    columns_.allow_work(static_cast<std::int64_t>(static_cast<double>(most_work_) * kColumnsShare));
     const Relaxation relaxation =
         columns_.solve(rest_of(model_), 200 + 100 * effort_, exact_pricings());
     bound_by_duals();
@@ -170,10 +177,12 @@ class Search {
     const int dives = std::clamp(1200 / parts, 2, 20) * effort_;
     const int again = std::min(5 * parts, 18'000 / parts) * effort_;
     for (int dive = 0; dive < dives; ++dive)
-      if (!rounding.dive(relaxation, kSteps)) return;
+      if (used_up(1) || !rounding.dive(relaxation, kSteps)) return;
     Random random(seed_ + 3);
     for (int dive = 0; dive < again; ++dive)
-      if (!rounding.dive_again(best_.solution(), relaxation.duals, kStepsAgain, random)) return;
+      if (used_up(1) ||
+          !rounding.dive_again(best_.solution(), relaxation.duals, kStepsAgain, random))
+        return;
   }
 
   /// Too many kinds for columns at once: they are dealt out to groups, large and small to each,
@@ -214,13 +223,20 @@ class Search {
     found_.bounds.dual_whole = bounds.dual_whole;
   }
 
+  bool used_up(double share) const {
+    return static_cast<double>(work()) > share * static_cast<double>(most_work_);
+  }
+  std::int64_t work() const { return corrector_.work() + columns_.work() + others_work_; }
+
   const Model& model_;
   int effort_;
+  std::int64_t most_work_;
   std::uint64_t seed_;
   Best best_;
   Corrector corrector_;
   ColumnGeneration columns_;
   Found found_;
+  std::int64_t others_work_ = 0;  // of searches for groups
 };
 
 std::vector<std::size_t> by_falling_area(const Model& model) {
@@ -255,7 +271,10 @@ void Search::by_groups() {
   for (const auto& group : groups) {
     Model part = with_parts_of(model_, group);
     part.boards = boards;
-    Solution its = Search(part, effort_, seed_).run().solution;
+    const Found its_best =
+        Search(part, effort_, seed_, most_work_ / static_cast<std::int64_t>(count)).run();
+    Solution its = its_best.solution;
+    others_work_ += its_best.work;
     for (std::size_t kind = 0; kind < all.missing.size(); ++kind)
       all.missing[kind] += its.missing[kind];
     for (Pattern& pattern : its.patterns) {
@@ -269,7 +288,9 @@ void Search::by_groups() {
 }  // namespace
 
 Found find(const Model& model, int effort, std::uint64_t seed, std::optional<Solution> known) {
-  Search search(model, effort, seed);
+  // 300 parts on four kinds of boards take less than that; more kinds of either may take all of it.
+  constexpr std::int64_t kMostWork = 1'500'000'000;
+  Search search(model, effort, seed, kMostWork * effort);
   if (known) search.start_from(std::move(*known));
   return search.run();
 }

@@ -14,6 +14,7 @@ struct Found {
   Solution solution;
   Bounds bounds;
   bool proven_short = false;  // dual prices show that the stock cannot hold all
+  std::int64_t work = 0;      // counted, of about a nanosecond each
 };
 
 /// Work grows with `effort`; it is counted, never timed. A solution that is known may be given:

@@ -178,6 +178,8 @@ bool Simplex::pivot(Variable entering) {
 
 /// The inverse anew from the basis: errors of many pivots add up.
 void Simplex::refactor() {
+  const auto rows = static_cast<std::int64_t>(rows_);
+  work_ += rows * rows * rows / 2;
   WideTable table(rows_, 2 * rows_);
   for (std::size_t column = 0; column < rows_; ++column) {
     for (const auto& [row, coefficient] : entries_of(basis_[column]))
@@ -197,7 +199,9 @@ void Simplex::refactor() {
 
 void Simplex::solve(int pivots) {
   constexpr int kRefactor = 150;
+  const auto rows = static_cast<std::int64_t>(rows_);
   for (; pivots > 0; --pivots) {
+    work_ += 2 * rows * rows + static_cast<std::int64_t>(cells_.size());
     Variable entering = 0;
     if (!choose_entering(duals(), entering)) return;
     if (!pivot(entering)) return;

@@ -31,6 +31,9 @@ class Simplex {
   /// How much of the demands is not reached.
   double lacking() const;
 
+  /// Work so far, counted: about as many multiplications.
+  std::int64_t work() const { return work_; }
+
  private:
   // A variable: a column, then a surplus or slack of each row, then an artificial of each demand.
   using Variable = std::size_t;
@@ -63,6 +66,7 @@ class Simplex {
   std::vector<double> inverse_;
   std::vector<double> basic_;  // values of the basis
   int since_refactor_ = 0;
+  std::int64_t work_ = 0;
 };
 
 }  // namespace haunch::lumber

@@ -90,6 +90,7 @@ void Filler::take(const std::vector<Item>& items, int sign) {
 
 void Filler::list_choices(const BoardKind& board, View view, std::int64_t u, std::int64_t v) {
   choices_.clear();
+  work_ += static_cast<std::int64_t>(model_.parts.size());
   for (std::uint32_t kind = 0; kind < model_.parts.size(); ++kind) {
     if (left_[kind] <= 0) continue;
     const PartKind& part = model_.parts[kind];
@@ -173,6 +174,7 @@ void Filler::draw_extents(std::int64_t room) {
 
 void Filler::draw_heights(std::int64_t room, std::int64_t extent) {
   heights_.clear();
+  work_ += static_cast<std::int64_t>(by_v_.size());
   for (const std::size_t index : by_v_) {
     const Choice& choice = choices_[index];
     if (choice.v > room) break;
@@ -232,6 +234,7 @@ void Filler::fill_section(Draft& draft, std::int64_t extent, std::int64_t v) {
   draft.value = 0;
   draft.extent = 0;
   short_enough_.clear();
+  work_ += static_cast<std::int64_t>(choices_.size());
   for (std::size_t index = 0; index < choices_.size(); ++index) {
     if (choices_[index].u <= extent) short_enough_.push_back(index);
   }
@@ -272,6 +275,7 @@ void Filler::fill_row(DraftRow& row, std::int64_t extent, std::int64_t height) {
     row_from_.push_back(index);
     if (row_items_.size() == kDensest) break;
   }
+  work_ += static_cast<std::int64_t>(row_from_.empty() ? short_enough_.size() : row_from_.back());
   row.items.clear();
   row.value = 0;
   row.height = 0;

@@ -31,7 +31,12 @@ class Filler {
   Pattern fill(std::size_t board, const std::vector<double>& values, const std::vector<int>& left,
                const FillCare& care, Random& random);
 
+  /// Work so far, counted.
+  std::int64_t work() const { return work_ + kStepWork * row_search_.steps(); }
+
  private:
+  static constexpr std::int64_t kStepWork = 10;
+
   /// A part that may still be taken, one way round, in one view.
   struct Choice {
     Item item;
@@ -81,6 +86,7 @@ class Filler {
   std::vector<RowItem> row_items_;
   std::vector<std::size_t> row_from_;  // indices of choices_ that row_items_ are of
   RowSearch row_search_;
+  std::int64_t work_ = 0;
 };
 
 double value_of(const Pattern& pattern, const std::vector<double>& values);

@@ -1,6 +1,7 @@
 #include "strip_tables.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace haunch::lumber {
@@ -34,17 +35,30 @@ class StackSearch {
     });
   }
 
-  /// `known`, or more where there is more. Values are whole numbers.
+  /// `known`, or more where there is more. Values are whole numbers. Where looking for it takes too
+  /// long, no stack gives more than it says.
   double most(std::int64_t room, double known) {
     best_ = known;
     stack_.clear();
+    best_stack_.clear();
+    left_ = kMostSteps;
     descend(0, room, 0);
-    return best_;
+    steps_ += kMostSteps - left_;
+    return left_ > 0 ? best_ : std::max(best_, std::floor(filled(0, room) + 0.5));
   }
+  std::int64_t steps() const { return steps_; }
   /// Levels of the rows that gave more than was known.
   const std::vector<std::size_t>& levels() const { return best_stack_; }
 
  private:
+  static constexpr std::int64_t kMostSteps = 20'000;
+
+  /// What the room would give filled with the densest row from `index` on.
+  double filled(std::size_t index, std::int64_t room) const {
+    if (index >= rows_.size()) return 0;
+    return rows_[index].value * static_cast<double>(room) / static_cast<double>(rows_[index].size);
+  }
+
   void descend(std::size_t index, std::int64_t room, double value) {
     if (value > best_) {
       best_ = value;
@@ -52,8 +66,8 @@ class StackSearch {
     }
     for (; index < rows_.size(); ++index) {
       const RowOption& row = rows_[index];
-      const double filled = row.value * static_cast<double>(room) / static_cast<double>(row.size);
-      if (value + filled < best_ + kMore) return;
+      if (left_ == 0 || value + filled(index, room) < best_ + kMore) return;
+      --left_;
       if (row.size > room) continue;
       stack_.push_back(row.level);
       descend(index, room - row.size, value + row.value);
@@ -64,6 +78,7 @@ class StackSearch {
   std::vector<RowOption> rows_;
   std::vector<std::size_t> stack_, best_stack_;
   double best_ = 0;
+  std::int64_t left_ = 0, steps_ = 0;
 };
 
 }  // namespace
@@ -160,6 +175,7 @@ void StripTables::price_rows() {
     }
     rows_[level] = most;
   }
+  work_ += static_cast<std::int64_t>(cells * (places_.size() + 2 * level_end_.size()));
 }
 
 /// What a section may be worth for each cell across it, at most, by its extent; 0 where no row has
@@ -203,8 +219,12 @@ void StripTables::price_spans() {
       const std::size_t last = model_.three_stages ? cells - 1 : extent;
       for (std::size_t x = extent; x <= last; ++x)
         most[x] = std::max(most[x], most[x - extent] + value);
+      work_ += static_cast<std::int64_t>(last - extent);
     }
+    if (set) work_ += static_cast<std::int64_t>(rows_.size());
   }
+  constexpr std::int64_t kStepWork = 4;
+  work_ += kStepWork * search.steps();
 }
 
 /// Rows of an extent, those that a lower one is worth as much as left out.
@@ -242,6 +262,8 @@ std::vector<SpanLayout> StripTables::layouts(const BoardKind& board, const Span&
   for (const auto& [value, option] : first) {
     layouts.push_back({view_.rip_first, {section_of(*option)}});
     if (model_.three_stages) add_sections(layouts.back(), across, room - option->extent);
+    // What is only known to be worth so much at most may have no rows.
+    std::erase_if(layouts.back().sections, [](const Section& section) { return section.empty(); });
   }
   if (layouts.empty()) layouts.push_back({view_.rip_first, {}});
   return layouts;

@@ -43,6 +43,8 @@ class StripTables {
 
   /// Works the tables out for these values, each >= 0.
   void price(const std::vector<double>& values);
+  /// Work so far, counted.
+  std::int64_t work() const { return work_; }
   double most(const BoardKind& board, const Span& span) const;
   /// What is worth so much, then others worth nearly as much, that differ in some section.
   std::vector<SpanLayout> layouts(const BoardKind& board, const Span& span,
@@ -89,6 +91,7 @@ class StripTables {
   std::vector<std::vector<double>> rows_;             // by level and extent along u
   std::vector<std::vector<double>> spans_;            // by size across and size along u
   std::vector<std::vector<Option>> section_options_;  // by size across
+  std::int64_t work_ = 0;
 };
 
 }  // namespace haunch::lumber

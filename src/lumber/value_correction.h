@@ -38,6 +38,7 @@ class Corrector {
   Solution round(Rest rest, std::vector<double>& values, const FillCare& care);
   /// How many boards have been filled so far: the measure of work.
   std::int64_t fills() const { return fills_; }
+  std::int64_t work() const { return filler_.work(); }
 
  private:
   Pattern next_board(const Rest& rest, const std::vector<double>& values, const FillCare& care);
