@@ -113,7 +113,7 @@ class Bounding {
  private:
   std::vector<lumber::Way> ways_in_racks(std::size_t part, const std::vector<LumberWay>& ways) {
     std::vector<lumber::Way> all;
-    const int most_layers = layers_that_do(part, ways);
+    const int most_layers = std::max(layers_that_do(part, ways), report_.rough[part]->layers);
     for (const LumberWay& way : ways) {
       if (way.rough.layers > most_layers) break;
       const std::size_t rack = racks_.of(report_.parts[part].material, way.thickness);

@@ -203,6 +203,33 @@ TEST_CASE("orders planned one after another never take a board twice, nor more t
   }
 }
 
+/// Three parts of 44 mm, two from a board: 100.00 of 54, or 10.00 of 27 in two layers.
+LumberReport three_of_44(const std::string& count) {
+  return report_lumber({part("A", mm(475), mm(64), mm(44)), part("B", mm(475), mm(64), mm(44)),
+                        part("C", mm(475), mm(64), mm(44))},
+                       stock(R"({"units": "mm", "kerf": 3, "stock": [
+        {"id": "thick", "length": 1003, "width": 70, "thickness": 54, "species": "beech",
+         "price": 100, "per": "board")" +
+                             count + R"(},
+        {"id": "thin", "length": 1003, "width": 70, "thickness": 27, "species": "beech",
+         "price": 10, "per": "board"}]})"),
+                       Unit::mm, {});
+}
+
+TEST_CASE("thick boards for sale are not passed over for thin ones glued up, nor in the bound") {
+  const LumberReport report = three_of_44("");
+  CHECK(totals_of(report).cost == 20'000);
+  CHECK(bound_of(report).bounds.best == 20'000);
+}
+
+TEST_CASE("where thick boards lack, parts are glued up, and the bound is of the cheapest way") {
+  // Two of the one thick board, two layers of one thin; all three glued up would be 30.00.
+  const LumberReport report = three_of_44(R"(, "count": 1)");
+  CHECK(totals_of(report).cost == 11'000);
+  CHECK(bound_of(report).bounds.best == 3'000);
+  CHECK(bound_of(report).as_made == 11'000);
+}
+
 /// A rack of a few boards, and a yard that sells one or two thicknesses.
 StockFile random_yard(Random& random) {
   StockFile yard = usual_stock_file(Unit::mm);
