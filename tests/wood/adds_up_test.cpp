@@ -100,6 +100,7 @@ class Joiner {
   bool is_plain_leaf() const {
     return sheet_.head.find(" leaf ") != std::string::npos && sheet_.named("ARCHES").empty();
   }
+  double to_low_shoulder(const std::string& mark) const;
   double leaf_size(const char* words) const {
     return figure_before(sheet_.head, words).value_or(0);
   }
@@ -185,6 +186,15 @@ void Joiner::lengths_add_up() {
   }
 }
 
+/// From a piece's left or lower end to its shoulder there: of its tenon, of its lap, or none.
+double Joiner::to_low_shoulder(const std::string& mark) const {
+  if (const auto its = tenons_.find(mark); its != tenons_.end()) return its->second.low;
+  for (const PrintedTable* table : sheet_.tables("HALF-LAPS"))
+    for (const auto& row : table->rows)
+      if (table->cell(row, "face side of") == mark) return *table->figure(row, "left end");
+  return 0;
+}
+
 void Joiner::mortises_add_up() {
   for (const PrintedTable* table : sheet_.tables("MORTISES"))
     for (const auto& row : table->rows) {
@@ -195,9 +205,7 @@ void Joiner::mortises_add_up() {
            {"from shoulder", "from face shoulder", "from back shoulder", "from sight line"})
         if (const auto from = table->figure(row, line))
           for (const std::string& mark : marks_in(in)) {
-            const auto its = tenons_.find(mark);
-            expect_same(near, *from + (its == tenons_.end() ? 0 : its->second.low),
-                        mark + ": a mortise " + line);
+            expect_same(near, *from + to_low_shoulder(mark), mark + ": a mortise " + line);
           }
     }
 }
