@@ -161,8 +161,14 @@ void Joiner::read_tenon_row(const PrintedTable& table, const std::vector<std::st
     its.longer_ends = table.above.find("at each end") != std::string::npos ? 2 : 1;
     its.set_back = set_back;
     its.spans = spans_in(table.cell(row, "tenon"));
-    if (!high) its.at_low = true, its.low = depth;
-    if (!low) its.at_high = true, its.high = depth;
+    if (!high) {
+      its.at_low = true;
+      its.low = depth;
+    }
+    if (!low) {
+      its.at_high = true;
+      its.high = depth;
+    }
   }
 }
 
