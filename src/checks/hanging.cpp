@@ -92,11 +92,22 @@ struct InTheWay {
   double out, deep;
 };
 
+/// Whether the wood goes on towards the pin, no further from the face: then a box begins there only
+/// as wood is counted, and nothing passes its front.
+bool goes_on(const Box& box, const std::vector<Box>& all, bool hinged_right) {
+  return std::any_of(all.begin(), all.end(), [&](const Box& it) {
+    const bool touches = hinged_right ? it.low[0] == box.high[0] : it.high[0] == box.low[0];
+    return touches && it.low[1] <= box.low[1] && it.high[1] >= box.high[1] &&
+           it.low[2] <= box.low[2] && it.high[2] > box.low[2];
+  });
+}
+
 std::vector<InTheWay> in_the_way(const Wood& rest, const Hanging& hung) {
   const auto steps = [](Length length) { return static_cast<double>(length.steps()); };
   std::vector<InTheWay> all;
-  for (const Box& box : bounds_of(rest)) {
-    if (box.high[2] <= hung.pin_z) continue;
+  const std::vector<Box> boxes = bounds_of(rest);
+  for (const Box& box : boxes) {
+    if (box.high[2] <= hung.pin_z || goes_on(box, boxes, hung.hinged_right)) continue;
     const Length out = hung.hinged_right ? hung.pin_x - box.high[0] : box.low[0] - hung.pin_x;
     all.push_back({steps(out), steps(std::max(box.low[2] - hung.pin_z, Length()))});
   }

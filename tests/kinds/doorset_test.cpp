@@ -91,6 +91,15 @@ TEST_CASE("The leaf's thickness makes the rebate and the place of the stops") {
   CHECK(finding(rebated, "gap-stop").value == mm(1.5));
 }
 
+// The housing of the head, 10 deep, ends where the lip does: 13 less 3 of clearance over the jamb.
+TEST_CASE("A lip that ends where the head's housing does passes the jamb it lies on") {
+  const Assembly set = work(R"({"kind": "doorset", "units": "mm", "leaf": {"thickness": 40},
+      "frame": {"rule": "din-18101-rebated", "wall_opening": {"width": 885, "height": 2005}}})")
+                           .assembly;
+  CHECK(finding(set, "swing-room").status == Status::ok);
+  CHECK(failing(set) == kNothing);
+}
+
 // ---- pairs
 
 TEST_CASE("A pair shares its room evenly, less the gap between the two") {
