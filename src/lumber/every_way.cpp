@@ -85,16 +85,19 @@ void take_proofs(Bounds& bounds, const Sized& sized, const ColumnGeneration& col
 }
 
 /// Slice after slice of work, each going on where the one before left off: so a greater effort
-/// proves all that a lesser one does.
-void bound_by_columns(Bounds& bounds, const Sized& sized, ColumnGeneration& columns, int effort) {
+/// proves all that a lesser one does. A slice is longer where there are many `sizes`.
+void bound_by_columns(Bounds& bounds, const Sized& sized, std::size_t sizes, int effort) {
   constexpr int kSteps = 300;
   constexpr int kRowPricings = 200;
   constexpr int kPricings = 30;
   constexpr std::int64_t kWork = 400'000'000;
+  constexpr std::size_t kManySizes = 100;
+  const int many = static_cast<int>(std::min<std::size_t>(10, 1 + sizes / kManySizes));
+  const int pricings = many * (sized.model.single_row ? kRowPricings : kPricings);
+  ColumnGeneration columns(sized.model, 1, sized.choices);
   for (int slice = 0; slice < effort; ++slice) {
-    columns.allow_work((slice + 1) * kWork);
-    const Relaxation relaxation =
-        columns.solve(sized.rest, kSteps, sized.model.single_row ? kRowPricings : kPricings);
+    columns.allow_work((slice + 1) * many * kWork);
+    const Relaxation relaxation = columns.solve(sized.rest, many * kSteps, pricings);
     take_proofs(bounds, sized, columns);
     if (relaxation.finished) return;
   }
@@ -120,18 +123,17 @@ void leave_out_misfits(std::vector<PartWays>& parts, const Model& yard) {
 }  // namespace
 
 Bounds bound_by_sizes(const Model& yard, std::vector<PartWays> parts, int effort) {
-  constexpr std::size_t kMostSizes = 120;
+  constexpr std::size_t kMostSizes = 240;
   constexpr std::size_t kMostBoards = 300;
   leave_out_misfits(parts, yard);
   Bounds bounds;
   if (parts.empty()) return bounds;
   const Sized all(yard, parts);
   bound_by_area(bounds, all.model, all.choices);
+  const std::size_t sizes = all.model.parts.size();
   const std::vector<PartWays> fewer = fewer_sizes(std::move(parts), kMostSizes);
   if (!fewer.empty() && all.model.boards.size() <= kMostBoards) {
-    const Sized sized(yard, fewer);
-    ColumnGeneration columns(sized.model, 1, sized.choices);
-    bound_by_columns(bounds, sized, columns, effort);
+    bound_by_columns(bounds, Sized(yard, fewer), sizes, effort);
   }
   settle_best(bounds);
   return bounds;

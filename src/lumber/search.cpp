@@ -290,7 +290,9 @@ void Search::by_groups() {
 Found find(const Model& model, int effort, std::uint64_t seed, std::optional<Solution> known) {
   // 300 parts on four kinds of boards take less than that; more kinds of either may take all of it.
   constexpr std::int64_t kMostWork = 1'500'000'000;
-  Search search(model, effort, seed, kMostWork * effort);
+  constexpr std::size_t kManyKinds = 300;
+  const auto many = static_cast<std::int64_t>(1 + model.parts.size() / kManyKinds);
+  Search search(model, effort, seed, kMostWork * many * effort);
   if (known) search.start_from(std::move(*known));
   return search.run();
 }

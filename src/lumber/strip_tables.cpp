@@ -41,9 +41,11 @@ class StackSearch {
     best_ = known;
     stack_.clear();
     best_stack_.clear();
-    left_ = kMostSteps;
+    // A share of what all searches have left, so that hard ones do not use up the others'.
+    const std::int64_t most = kFewSteps + (kAllSteps - std::min(kAllSteps, steps_)) / kShare;
+    left_ = most;
     descend(0, room, 0);
-    steps_ += kMostSteps - left_;
+    steps_ += most - left_;
     return left_ > 0 ? best_ : std::max(best_, std::floor(filled(0, room) + 0.5));
   }
   std::int64_t steps() const { return steps_; }
@@ -51,7 +53,9 @@ class StackSearch {
   const std::vector<std::size_t>& levels() const { return best_stack_; }
 
  private:
-  static constexpr std::int64_t kMostSteps = 20'000;
+  static constexpr std::int64_t kAllSteps = 40'000'000;
+  static constexpr std::int64_t kFewSteps = 2'000;
+  static constexpr std::int64_t kShare = 40;
 
   /// What the room would give filled with the densest row from `index` on.
   double filled(std::size_t index, std::int64_t room) const {
