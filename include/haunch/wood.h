@@ -81,8 +81,10 @@ struct Feature {
   std::optional<Fitting> fitting = {};  // what it is let in for, if not another piece of wood
 };
 
-/// Where a panel that floats between grooves is held, across its grain.
-enum class Held : unsigned char { middle, low_edge, high_edge };
+/// Where a piece that stands between others is pinned, across its grain: nowhere, so that it finds
+/// the middle between them; in its middle, to what its ends stand in; or at an edge, to what that
+/// stands in.
+enum class Held : unsigned char { nowhere, middle, low_edge, high_edge };
 
 /// What a piece is made of. Board (plywood, MDF) and glass do not move with the seasons to matter.
 enum class Matter : unsigned char { wood, board, glass };
@@ -97,7 +99,7 @@ struct Piece {
   Place place;
   Length horn;  // left on at each end for sawing off after glue-up, not part of the blank
   std::vector<Feature> features;
-  Held held = Held::middle;
+  Held held = Held::nowhere;
   Matter matter = Matter::wood;
   std::string material = {};  // "birch plywood"; empty: the species of its role
 };

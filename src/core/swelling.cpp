@@ -54,6 +54,7 @@ class Swell {
 
   const Motion& motion(std::size_t piece, std::size_t axis);
   Motion free_motion(std::size_t piece, std::size_t axis) const;
+  std::optional<Motion> pinned_motion(std::size_t piece, std::size_t axis);
   std::optional<Motion> motion_between(std::size_t piece, std::size_t axis);
   Motion motion_across(std::size_t piece, std::size_t axis);
   Length shift_of_home(const Joint& joint);
@@ -74,8 +75,9 @@ const Motion& Swell::motion(std::size_t piece, std::size_t axis) {
   known = free_motion(piece, axis);  // what a piece in a ring of joints is taken to do
   Motion found = *known;
   if (!entering_[piece].empty()) {
-    const auto between = motion_between(piece, axis);
-    found = between ? *between : motion_across(piece, axis);
+    auto held = pinned_motion(piece, axis);
+    if (!held) held = motion_between(piece, axis);
+    found = held ? *held : motion_across(piece, axis);
   } else if (receiving_[piece].empty()) {
     found = planted_motion(piece, axis).value_or(found);
   }
@@ -160,26 +162,50 @@ Length Swell::shift_of_home(const Joint& joint) {
   return motion(joint.receives, axis).at(home) - home;
 }
 
-/// Of a piece that ends on others along this axis: it stands midway, or is held at one of them.
-std::optional<Motion> Swell::motion_between(std::size_t piece, std::size_t axis) {
+/// Whether a piece that is pinned across its grain, along this axis, has its pin where this joint
+/// of it is: in its middle at both of its ends, else at that edge.
+bool is_pinned_at(const Joint& joint, Held held, std::size_t axis) {
+  const bool at_edge = static_cast<std::size_t>(joint.heading.axis) == axis;
+  if (held == Held::middle) return !at_edge;
+  return at_edge && joint.heading.upwards == (held == Held::high_edge);
+}
+
+/// Of a piece that is pinned: across its grain, its place there goes with the wood that it is
+/// pinned to. Where that is of two pieces which go apart it gives to both alike.
+std::optional<Motion> Swell::pinned_motion(std::size_t piece, std::size_t axis) {
+  const Held held = built(piece).held;
   const std::size_t own = own_axis(piece, axis);
-  const Held held = own == 1 ? built(piece).held : Held::middle;
+  if (held == Held::nowhere || own != 1) return {};
+  const Box blank = placed_blank(built(piece));
+  const Length pin = held == Held::low_edge    ? blank.low[axis]
+                     : held == Held::high_edge ? blank.high[axis]
+                                               : middle(blank.low[axis], blank.high[axis]);
   Length shifts;
   std::int64_t count = 0;
   for (const std::size_t number : entering_[piece]) {
     const Joint& joint = built_.joints[number];
-    const bool ends_here = static_cast<std::size_t>(joint.heading.axis) == axis;
-    const bool holds = held == Held::middle || joint.heading.upwards == (held == Held::high_edge);
-    if (!ends_here || !holds) continue;
+    if (!is_pinned_at(joint, held, axis)) continue;
+    shifts += motion(joint.receives, axis).at(pin) - pin;
+    ++count;
+  }
+  if (count == 0) return {};
+  return Motion{factor(piece, own), pin, pin + floor_divide(shifts, count)};
+}
+
+/// Of a piece that ends on others along this axis: it stands midway.
+std::optional<Motion> Swell::motion_between(std::size_t piece, std::size_t axis) {
+  Length shifts;
+  std::int64_t count = 0;
+  for (const std::size_t number : entering_[piece]) {
+    const Joint& joint = built_.joints[number];
+    if (static_cast<std::size_t>(joint.heading.axis) != axis) continue;
     shifts += shift_of_home(joint);
     ++count;
   }
   if (count == 0) return {};
   const Box blank = placed_blank(built(piece));
-  const Length from = held == Held::low_edge    ? blank.low[axis]
-                      : held == Held::high_edge ? blank.high[axis]
-                                                : middle(blank.low[axis], blank.high[axis]);
-  return Motion{factor(piece, own), from, from + floor_divide(shifts, count)};
+  const Length from = middle(blank.low[axis], blank.high[axis]);
+  return Motion{factor(piece, own_axis(piece, axis)), from, from + floor_divide(shifts, count)};
 }
 
 /// Of a piece across its way in: about the middle of its first tenon or tongue.

@@ -22,7 +22,8 @@ struct Swelling {
 ///   or where they bear that end on a housing's bottom, about its face side, and from its foot;
 /// - one that enters: across its way in, about the middle of its tenon, which goes where the wood
 ///   of the mortise goes; along it, midway between the sight edges it stands between;
-/// - a panel: across its grain, about its middle or the edge it is held at;
+/// - one that is pinned, as a panel may be: across its grain, about the middle or the edge that has
+///   the pin, which goes where the wood goes that it is pinned to;
 /// - one without joints, such as a planted stop: with the piece that it lies against most, about
 ///   the face that it lies there with.
 /// So shoulders between stiles stay home, and rails, swelling about their tenons, take up and give

@@ -45,13 +45,16 @@ void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan, const PanelPla
   }
 }
 
-/// Where the panel is held. Silent where the spec is: a panel is left free, or pinned in the
-/// middle.
+/// Where the panel is held. Silent where the spec is: a panel is left free.
 void settle_held(DoorLedger& ledger, PanelPlan& panel) {
   const auto& held = ledger.spec.held;
-  const HeldAt at = held.word.value_or(HeldAt::middle);
+  if (!held.word) return;
+  const HeldAt at = *held.word;
   if (held.by_shop) ledger.note_shop("panel.held", std::string(held_word(at)));
-  if (at == HeldAt::middle) return;
+  panel.held = at == HeldAt::middle                       ? Held::middle
+               : at == HeldAt::left || at == HeldAt::foot ? Held::low_edge
+                                                          : Held::high_edge;
+  if (panel.held == Held::middle) return;
   const bool upright = panel.grain == Grain::upright;
   const bool at_side = at == HeldAt::left || at == HeldAt::right;
   if (upright != at_side)
@@ -60,7 +63,6 @@ void settle_held(DoorLedger& ledger, PanelPlan& panel) {
                                "long-grain edges; write \"{}\" or \"{}\", or \"middle\"",
                                held_word(at), upright ? "upright" : "level",
                                upright ? "left" : "foot", upright ? "right" : "head"));
-  panel.held = at == HeldAt::left || at == HeldAt::foot ? Held::low_edge : Held::high_edge;
 }
 
 constexpr const char* kRaiseKeys[] = {"panel.raise.width", "panel.raise.tongue",

@@ -136,7 +136,7 @@ struct PanelPlan {
   std::optional<RaiseDesign> raise;
   std::optional<GlassDesign> glass;  // then nothing else but its kind is of account
   Grain grain = Grain::upright;
-  Held held = Held::middle;
+  Held held = Held::nowhere;
 
   /// Thicker than its tongue all round its edge.
   bool has_waste() const { return rebated || raise; }

@@ -69,7 +69,8 @@ void add_bead(Assembly& assembly, const Side& side, Strip wide, Strip high,
       add_piece(assembly, std::string(side.name) + which, "bead", blank, place);
   Piece& bead = assembly.pieces[piece];
   bead.features.push_back(mitres(blank, !side.heading.upwards));
-  bead.held = side.heading.upwards ? Held::low_edge : Held::high_edge;  // at the sight edge
+  // Pinned through, to the rebate's bottom that it lies on.
+  bead.held = side.heading.upwards ? Held::high_edge : Held::low_edge;
   join(assembly, "bead-in-rebate", side, piece, {{}, {}, Length(), {}});
 }
 
