@@ -1,7 +1,9 @@
 #include "tolerance.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <numbers>
 #include <utility>
 
 #include "rounding.h"
@@ -21,11 +23,12 @@ double setting_part(const Tolerances& tolerances, Dimension dimension) {
 
 // ---- spreads
 
-/// Equal sizes that stand in one sum, `count` of them from one setting.
+/// Equal sizes that stand in one sum, `count` of them from one setting. Its error counts `net`
+/// times, less than `count` where one such size is taken from another.
 struct Term {
   Length plus_minus;
   double setting_part;
-  std::int64_t count;
+  std::int64_t count, net;
 };
 
 Spread spread_of(Length nominal, const std::vector<Term>& terms) {
@@ -35,23 +38,44 @@ Spread spread_of(Length nominal, const std::vector<Term>& terms) {
     worst += term.plus_minus * term.count;
     const double one = steps(term.plus_minus) * steps(term.plus_minus);
     const auto count = static_cast<double>(term.count);
-    square += one * (term.setting_part * count * count + (1 - term.setting_part) * count);
+    const auto net = static_cast<double>(term.net);
+    square += one * (term.setting_part * net * net + (1 - term.setting_part) * count);
   }
   const Length rss = nearest_step(std::sqrt(square));
   return {nominal, nominal - worst, nominal + worst, nominal - rss, nominal + rss};
 }
 
 Term term_of(const Tolerances& tolerances, Dimension dimension) {
-  return {tolerances.of(dimension).plus_minus, setting_part(tolerances, dimension), 1};
+  return {tolerances.of(dimension).plus_minus, setting_part(tolerances, dimension), 1, 1};
 }
 
-// ---- joints
+// ---- fits
 
-enum class FitKind { mortised, stub, panel };
+/// Slips are loose tenons and splines: planed apart from all other tenons, each kind of them by
+/// itself, and let in at both ends.
+enum class FitKind { mortised, stub, panel, loose_tenon, spline };
 
-FitKind kind_of(const Joint& joint) {
+/// Of a joint that is forecast, by what is really cut for it.
+std::optional<FitKind> kind_of(const Joint& joint) {
+  if (!joint.design.cheeks || joint.kind == "dowel") return {};
   if (joint.design.bite) return FitKind::panel;
+  if (joint.kind == "mitre-spline") return FitKind::spline;
+  if (joint.kind == "loose-tenon") return FitKind::loose_tenon;
   return joint.mortise ? FitKind::mortised : FitKind::stub;
+}
+
+/// Whether a joint has a fit of which nothing is told.
+bool is_left_out(const Joint& joint) {
+  return joint.kind == "dowel" || joint.kind == "half-lap";
+}
+
+bool is_slip(FitKind kind) {
+  return kind == FitKind::loose_tenon || kind == FitKind::spline;
+}
+
+/// Each of a divided or twin tenon has a mortise of its own.
+int fits_of(const Joint& joint) {
+  return joint.tenon ? std::max(1, static_cast<int>(joint.tenon->each.size())) : 1;
 }
 
 /// What is cut in the piece that receives, and on the piece that enters.
@@ -59,11 +83,14 @@ struct Pair {
   Dimension hollow, solid;
 };
 
+/// The slot of a spline is cut as a groove is. Slips are tenons that are not cut on a piece.
 Pair pair_of(FitKind kind) {
   switch (kind) {
     case FitKind::mortised:
+    case FitKind::loose_tenon:
       return {Dimension::mortise_width, Dimension::tenon_thickness};
     case FitKind::stub:
+    case FitKind::spline:
       return {Dimension::groove_width, Dimension::tenon_thickness};
     case FitKind::panel:
       break;
@@ -87,10 +114,8 @@ Variance variance_of(const Tolerances& tolerances, Dimension dimension) {
   return {setting, deviation * deviation - setting};
 }
 
-JointFit joint_fit(const Assembly& assembly, std::size_t number, const Tolerances& tolerances,
-                   Unit unit) {
-  const Joint& joint = assembly.joints[number];
-  const FitKind kind = kind_of(joint);
+JointFit joint_fit(const Joint& joint, std::size_t number, FitKind kind,
+                   const Tolerances& tolerances, Unit unit) {
   const Pair pair = pair_of(kind);
   const Length play = *joint.design.cheeks;
   const FitBand band = band_of(kind, tolerances, unit);
@@ -99,7 +124,7 @@ JointFit joint_fit(const Assembly& assembly, std::size_t number, const Tolerance
     const Variance its = variance_of(tolerances, dimension);
     variance += its.setting + its.scatter;
   }
-  return {number,
+  return {number, fits_of(joint),
           spread_of(play, {term_of(tolerances, pair.hollow), term_of(tolerances, pair.solid)}),
           band, normal_share(steps(band.min), steps(band.max), steps(play), std::sqrt(variance))};
 }
@@ -131,32 +156,61 @@ std::vector<Node> nodes_of(double variance) {
   return nodes;
 }
 
-/// Joints of one kind that were designed with the same play.
+/// How often both ends of a slip are inside the band: two hollows that scatter, each by itself, and
+/// one thickness. Half of what the two plays differ by and the middle between them are independent,
+/// and both ends are inside where the middle is, in a band narrower by the half difference at
+/// either side. The sum over the half difference is Gauss's with four places in each of its
+/// deviations, out to 6; right to 2e-7.
+double both_ends_share(double low, double high, double play, const Variance& hollow,
+                       const Variance& solid) {
+  constexpr std::array<double, 4> kPlaces{-0.861136311594053, -0.339981043584856, 0.339981043584856,
+                                          0.861136311594053};
+  constexpr std::array<double, 4> kWeights{0.347854845137454, 0.652145154862546, 0.652145154862546,
+                                           0.347854845137454};
+  constexpr double kFarthest = 6;
+  const double apart = std::sqrt(hollow.scatter / 2);
+  const double between = std::sqrt(hollow.scatter / 2 + solid.scatter);
+  if (apart <= 0) return normal_share(low, high, play, between);
+  const double farthest = std::min(kFarthest, (high - low) / 2 / apart);
+  const int strips = static_cast<int>(std::ceil(farthest));
+  const double half = farthest / std::max(strips, 1) / 2;
+  double sum = 0;
+  for (int strip = 0; strip < strips; ++strip)
+    for (std::size_t i = 0; i < kPlaces.size(); ++i) {
+      const double z = half * (2 * strip + 1 + kPlaces[i]);
+      sum += kWeights[i] * half * std::exp(-z * z / 2) *
+             normal_share(low + z * apart, high - z * apart, play, between);
+    }
+  return sum * std::sqrt(2 / std::numbers::pi);
+}
+
+/// Fits of one kind, of slips whole slips, that were designed with the same play.
 struct Alike {
   Length play;
   int count = 0;
 };
 
-/// Every joint of one kind: whether all are inside the band, given the error that they share.
+/// Every fit of one kind: whether all are inside the band, given the error that they share.
 class Company {
  public:
   Company(FitKind kind, const Tolerances& tolerances, Unit unit)
-      : band_(band_of(kind, tolerances, unit)) {
+      : band_(band_of(kind, tolerances, unit)), slips_(is_slip(kind)) {
     const Pair pair = pair_of(kind);
     hollow_ = variance_of(tolerances, pair.hollow);
     solid_ = variance_of(tolerances, pair.solid);
     scatter_ = std::sqrt(hollow_.scatter + solid_.scatter);
   }
 
-  void add(Length play) {
-    const auto alike = std::find_if(alike_.begin(), alike_.end(),
-                                    [&](const Alike& it) { return it.play == play; });
-    ++(alike == alike_.end() ? *alike_.insert(alike_.end(), {play, 0}) : *alike).count;
+  void add(Length play, int fits) {
+    auto alike = std::find_if(alike_.begin(), alike_.end(),
+                              [&](const Alike& it) { return it.play == play; });
+    if (alike == alike_.end()) alike = alike_.insert(alike_.end(), {play, 0});
+    alike->count += fits;
   }
 
   bool empty() const { return alike_.empty(); }
 
-  /// The same joints, all designed with one play.
+  /// The same fits, all designed with one play.
   Company designed_with(Length play) const {
     Company other = *this;
     other.alike_.clear();
@@ -171,13 +225,11 @@ class Company {
   double share(double hollow_error, double solid_error) const {
     double all = 1;
     for (const Alike& alike : alike_)
-      all *= std::pow(normal_share(steps(band_.min), steps(band_.max),
-                                   steps(alike.play) + hollow_error - solid_error, scatter_),
-                      alike.count);
+      all *= std::pow(share_of_one(steps(alike.play) + hollow_error - solid_error), alike.count);
     return all;
   }
 
-  /// Over all errors of both settings, where no other joints have part in them.
+  /// Over all errors of both settings, where no other fits have part in them.
   double share_alone() const {
     if (empty()) return 1;
     double sum = 0;
@@ -186,92 +238,165 @@ class Company {
     return sum;
   }
 
+  /// Over all errors of the setting of what enters, where no other fits have part in it.
+  double share_given_hollow(double hollow_error) const {
+    if (empty()) return 1;
+    double sum = 0;
+    for (const Node& solid : nodes_of(solid_.setting))
+      sum += solid.weight * share(hollow_error, solid.error);
+    return sum;
+  }
+
   std::vector<Node> hollow_settings() const { return nodes_of(hollow_.setting); }
   std::vector<Node> solid_settings() const { return nodes_of(solid_.setting); }
 
  private:
+  double share_of_one(double play) const {
+    const double low = steps(band_.min);
+    const double high = steps(band_.max);
+    return slips_ ? both_ends_share(low, high, play, hollow_, solid_)
+                  : normal_share(low, high, play, scatter_);
+  }
+
   FitBand band_;
+  bool slips_;
   Variance hollow_, solid_;
   double scatter_;
   std::vector<Alike> alike_;
 };
 
-/// A leaf's joints, with the settings that they have in common: tenons of one thickness, whether in
-/// mortises or in grooves, and grooves, whether for stubs or for panels.
+/// Tenons in hollows of one setting, which others have part in: slips, panels.
+class Hollows {
+ public:
+  /// `settings`: errors of the hollows', weighed by how often they come with the others inside
+  /// their band.
+  Hollows(Company tenons, std::vector<Node> settings)
+      : tenons_(std::move(tenons)), settings_(std::move(settings)) {}
+
+  double share() const {
+    double sum = 0;
+    for (const Node& node : settings_)
+      sum += node.weight * tenons_.share_given_hollow(node.error);
+    return sum;
+  }
+
+  /// With the setting of the tenons off by so much.
+  double share_given_solid(double solid_error) const {
+    double sum = 0;
+    for (const Node& node : settings_)
+      sum += node.weight * tenons_.share(node.error, solid_error);
+    return sum;
+  }
+
+ private:
+  Company tenons_;
+  std::vector<Node> settings_;
+};
+
+void weigh(std::vector<Node>& hollows, const Company& others) {
+  if (others.empty()) return;
+  for (Node& node : hollows)
+    node.weight *= others.share_given_hollow(node.error);
+}
+
+/// A leaf's fits, with the settings that they have in common: mortises, whether for tenons or for
+/// loose ones; grooves, whether for stubs, panels or splines; tenons of one thickness, whether in
+/// mortises or in grooves.
 class Leaf {
  public:
   Leaf(const Assembly& assembly, const Tolerances& tolerances, Unit unit)
       : mortised_(FitKind::mortised, tolerances, unit),
+        loose_(FitKind::loose_tenon, tolerances, unit),
         stubs_(FitKind::stub, tolerances, unit),
+        splines_(FitKind::spline, tolerances, unit),
         panels_(FitKind::panel, tolerances, unit) {
     std::optional<Length> thickness;
+    std::vector<bool> slips(assembly.pieces.size());
     for (const Joint& joint : assembly.joints) {
-      if (!joint.design.cheeks) continue;
-      company_of(kind_of(joint)).add(*joint.design.cheeks);
-      if (!joint.tenon) continue;
+      const auto kind = kind_of(joint);
+      if (!kind) continue;
+      if (is_slip(*kind) && slips[joint.enters]) continue;  // its other end
+      slips[joint.enters] = is_slip(*kind);
+      company_of(*kind).add(*joint.design.cheeks, fits_of(joint));
+      if (*kind != FitKind::mortised && *kind != FitKind::stub) continue;
       if (thickness && *thickness != joint.tenon->thickness) one_tenon_ = false;
       thickness = joint.tenon->thickness;
     }
-    if (!stubs_.empty()) weigh_grooves();
+    grooves_ = panels_.hollow_settings();
+    if (!stubs_.empty() || !splines_.empty()) weigh(grooves_, panels_);
   }
 
-  bool is_glued() const { return !mortised_.empty() || !stubs_.empty(); }
+  bool is_glued() const {
+    return !mortised_.empty() || !loose_.empty() || !stubs_.empty() || !splines_.empty();
+  }
 
   double share(std::optional<Length> allowance) const {
-    if (!allowance) return share(mortised_, stubs_);
-    return share(mortised_.designed_with(*allowance), stubs_.designed_with(*allowance));
+    if (!allowance) return share_of(*this);
+    Leaf other = *this;
+    for (Company* glued : {&other.mortised_, &other.loose_, &other.stubs_, &other.splines_})
+      *glued = glued->designed_with(*allowance);
+    return share_of(other);
   }
 
  private:
   Company& company_of(FitKind kind) {
-    return kind == FitKind::panel ? panels_ : kind == FitKind::stub ? stubs_ : mortised_;
-  }
-
-  double share(const Company& mortised, const Company& stubs) const {
-    if (stubs.empty()) return mortised.share_alone() * panels_.share_alone();
-    if (mortised.empty() || !one_tenon_)
-      return mortised.share_alone() * share_with_stubs(nullptr, stubs);
-    return share_with_stubs(&mortised, stubs);
-  }
-
-  /// Stubs and panels, bound by their grooves; and tenons in mortises, bound to the stubs by
-  /// theirs.
-  double share_with_stubs(const Company* mortised, const Company& stubs) const {
-    double sum = 0;
-    for (const Node& tenon : stubs.solid_settings()) {
-      double in_grooves = 0;
-      for (const Node& groove : grooves_)
-        in_grooves += groove.weight * stubs.share(groove.error, tenon.error);
-      const double in_mortises = mortised == nullptr ? 1 : over_hollows(*mortised, tenon.error);
-      sum += tenon.weight * in_grooves * in_mortises;
+    switch (kind) {
+      case FitKind::mortised:
+        return mortised_;
+      case FitKind::loose_tenon:
+        return loose_;
+      case FitKind::stub:
+        return stubs_;
+      case FitKind::spline:
+        return splines_;
+      case FitKind::panel:
+        break;
     }
-    return sum;
+    return panels_;
   }
 
-  /// Errors of the grooves' setting, each as likely as it comes with all panels inside their band.
-  void weigh_grooves() {
-    grooves_ = stubs_.hollow_settings();
-    if (panels_.empty()) return;
-    for (Node& groove : grooves_)
-      groove.weight *= over_solids(panels_, groove.error);
+  static double share_of(const Leaf& leaf) {
+    if (leaf.one_tenon_ && !leaf.mortised_.empty() && !leaf.stubs_.empty())
+      return leaf.share_with_stubs();
+    return leaf.share_of_mortises() * leaf.share_of_grooves();
   }
 
-  static double over_solids(const Company& company, double hollow_error) {
+  double share_of_mortises() const {
+    if (mortised_.empty()) return loose_.share_alone();
+    return loose_.empty() ? mortised_.share_alone() : in_mortises().share();
+  }
+
+  double share_of_grooves() const {
+    if (stubs_.empty() && splines_.empty()) return panels_.share_alone();
+    if (stubs_.empty() && panels_.empty()) return splines_.share_alone();
+    return in_grooves().share();
+  }
+
+  /// Tenons in mortises are bound to stubs in grooves by their thickness.
+  double share_with_stubs() const {
+    const Hollows mortises = in_mortises();
+    const Hollows grooves = in_grooves();
     double sum = 0;
-    for (const Node& solid : company.solid_settings())
-      sum += solid.weight * company.share(hollow_error, solid.error);
+    for (const Node& tenon : stubs_.solid_settings())
+      sum += tenon.weight * mortises.share_given_solid(tenon.error) *
+             grooves.share_given_solid(tenon.error);
     return sum;
   }
 
-  static double over_hollows(const Company& company, double solid_error) {
-    double sum = 0;
-    for (const Node& hollow : company.hollow_settings())
-      sum += hollow.weight * company.share(hollow.error, solid_error);
-    return sum;
+  Hollows in_mortises() const {
+    std::vector<Node> settings = mortised_.hollow_settings();
+    weigh(settings, loose_);
+    return {mortised_, std::move(settings)};
   }
 
-  Company mortised_, stubs_, panels_;
-  std::vector<Node> grooves_;  // where there are stubs
+  Hollows in_grooves() const {
+    std::vector<Node> settings = grooves_;
+    weigh(settings, splines_);
+    return {stubs_, std::move(settings)};
+  }
+
+  Company mortised_, loose_, stubs_, splines_, panels_;
+  std::vector<Node> grooves_;  // weighed with the panels, where there are others beside them
   bool one_tenon_ = true;      // all tenons are of one thickness, so of one setting
 };
 
@@ -419,7 +544,7 @@ Stack stack_along(const Assembly& assembly, Axis axis, const Tolerances& toleran
     sum += size->size;
     if (std::find(sizes.begin(), size, *size) != size) continue;
     Term term = term_of(tolerances, size->dimension);
-    term.count = std::count(sizes.begin(), sizes.end(), *size);
+    term.count = term.net = std::count(sizes.begin(), sizes.end(), *size);
     terms.push_back(term);
   }
   stack.size = spread_of(sum, terms);
@@ -428,13 +553,42 @@ Stack stack_along(const Assembly& assembly, Axis axis, const Tolerances& toleran
 
 /// The tenon stands in the middle of its play and is true to its face side: half of what its
 /// mortise and it are off in width moves the one face against the other.
-Spread flush_of(const Tolerances& tolerances) {
+Spread flush_of_tenon(const Tolerances& tolerances) {
   std::vector<Term> terms{term_of(tolerances, Dimension::mortise_place),
                           term_of(tolerances, Dimension::mortise_width),
                           term_of(tolerances, Dimension::tenon_thickness)};
   for (Term* half : {&terms[1], &terms[2]})
     half->plus_minus = floor_half(half->plus_minus);
   return spread_of(Length(), terms);
+}
+
+/// A loose tenon stands in the middle of both mortises: what these are off their places, and half
+/// of what they are off in width, the one against the other. What they share, of one setting, moves
+/// both faces alike.
+Spread flush_of_loose_tenon(const Tolerances& tolerances) {
+  std::vector<Term> terms{term_of(tolerances, Dimension::mortise_place),
+                          term_of(tolerances, Dimension::mortise_width)};
+  terms[1].plus_minus = floor_half(terms[1].plus_minus);
+  for (Term& both : terms) {
+    both.count = 2;
+    both.net = 0;
+  }
+  return spread_of(Length(), terms);
+}
+
+/// Of rails on stiles, where their tenons are forecast; the wider of the two where there are both.
+std::optional<Spread> flush_of(const Assembly& assembly, const Tolerances& tolerances) {
+  std::optional<Spread> flush;
+  for (const auto& [kind, spread] :
+       {std::pair(FitKind::mortised, flush_of_tenon(tolerances)),
+        std::pair(FitKind::loose_tenon, flush_of_loose_tenon(tolerances))}) {
+    const bool any = std::any_of(assembly.joints.begin(), assembly.joints.end(),
+                                 [&, of = kind](const Joint& joint) {
+                                   return kind_of(joint) == of && joint.heading.axis == Axis::x;
+                                 });
+    if (any && (!flush || spread.rss_max > flush->rss_max)) flush = spread;
+  }
+  return flush;
 }
 
 }  // namespace
@@ -458,16 +612,17 @@ double leaf_share(const Assembly& assembly, const Tolerances& tolerances, Unit u
 FitForecast forecast_fits(const Assembly& assembly, const Tolerances& tolerances, Unit unit) {
   FitForecast forecast;
   forecast.tolerances = tolerances;
-  bool mortises = false;
   for (std::size_t i = 0; i < assembly.joints.size(); ++i) {
-    if (!assembly.joints[i].design.cheeks) continue;
-    forecast.joints.push_back(joint_fit(assembly, i, tolerances, unit));
-    mortises = mortises || assembly.joints[i].mortise.has_value();
+    const Joint& joint = assembly.joints[i];
+    if (const auto kind = kind_of(joint))
+      forecast.joints.push_back(joint_fit(joint, i, *kind, tolerances, unit));
+    else if (is_left_out(joint))
+      forecast.left_out.push_back(i);
   }
   forecast.leaf = leaf_fit(assembly, tolerances, unit);
   forecast.width = stack_along(assembly, Axis::x, tolerances);
   forecast.height = stack_along(assembly, Axis::y, tolerances);
-  if (mortises) forecast.flush = flush_of(tolerances);
+  forecast.flush = flush_of(assembly, tolerances);
   return forecast;
 }
 

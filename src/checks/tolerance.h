@@ -5,6 +5,11 @@
 // independent. Both are normal and centred. A plus/minus stands for so many standard deviations of
 // the two together; which part of the variance is the setting's is Tolerances::setting_share, and
 // none is of a dimension that is not cut at one setting.
+//
+// A fit is one tenon in its mortise, one stub or panel edge in its groove, or one end of a loose
+// tenon or spline, each a size against a size: joints of divided or twin tenons have several. A
+// loose tenon or spline is planed to one thickness, which both of its ends have. Dowels and
+// half-laps have no fit here: no plus/minus is taken for holes and dowels, nor for depths of laps.
 #pragma once
 
 #include <cstddef>
@@ -24,12 +29,13 @@ struct Spread {
   Length rss_min, rss_max;  // root-sum-square, to the nearest step; what shares a setting summed
 };
 
-/// The play of one joint's cheeks, both together: mortise less tenon, groove less stub or panel.
+/// The play of the cheeks, both together, of each of a joint's fits, which are all alike.
 struct JointFit {
   std::size_t joint = 0;
+  int fits = 1;  // how many: one for each of its tenons
   Spread play;
   FitBand band;
-  double share = 0;  // of such joints expected inside the band, 0 to 1
+  double share = 0;  // of such fits expected inside the band, 0 to 1
 };
 
 /// Sizes that add up across the leaf.
@@ -38,7 +44,7 @@ struct Stack {
   Spread size;
 };
 
-/// How many leaves go together without a plane: every joint and panel edge inside its band.
+/// How many leaves go together without a plane: every fit inside its band.
 struct LeafFit {
   double share = 0;  // as designed
   std::optional<Length>
@@ -49,7 +55,8 @@ struct LeafFit {
 
 struct FitForecast {
   Tolerances tolerances;
-  std::vector<JointFit> joints;  // in the order of the assembly's
+  std::vector<JointFit> joints;       // in the order of the assembly's
+  std::vector<std::size_t> left_out;  // joints that have a fit of which nothing is told
   LeafFit leaf;
   Stack width, height;
   std::optional<Spread>

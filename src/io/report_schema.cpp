@@ -445,6 +445,7 @@ constexpr std::string_view kReportSchema = R"schema({
             "type": "object",
             "properties": {
               "joint": {"$ref": "#/$defs/joint_id"},
+              "fits": {"type": "integer"},
               "play": {"type": "number"},
               "worst": {
                 "type": "object",
@@ -466,16 +467,29 @@ constexpr std::string_view kReportSchema = R"schema({
               },
               "share": {"type": "number"}
             },
-            "required": ["joint", "play", "worst", "rss", "band", "share"],
+            "required": ["joint", "fits", "play", "worst", "rss", "band", "share"],
+            "additionalProperties": false
+          }
+        },
+        "left_out": {
+          "type": "array",
+          "items": {
+            "type": "object",
+            "properties": {
+              "kind": {"enum": ["dowel", "half-lap"]},
+              "joints": {"type": "array", "items": {"$ref": "#/$defs/joint_id"}},
+              "why": {"type": "string"}
+            },
+            "required": ["kind", "joints", "why"],
             "additionalProperties": false
           }
         },
         "leaf": {
           "type": "object",
           "properties": {
-            "share": {"type": "number"},
+            "share": {"type": ["number", "null"]},
             "best_allowance": {"type": ["number", "null"]},
-            "best_share": {"type": "number"},
+            "best_share": {"type": ["number", "null"]},
             "wanted_share": {"type": "number"},
             "least_allowance": {"type": ["number", "null"]}
           },
@@ -545,7 +559,7 @@ constexpr std::string_view kReportSchema = R"schema({
           "additionalProperties": false
         }
       },
-      "required": ["work", "tolerance", "one_setting", "deviations", "setting_share", "band", "joints", "leaf"],
+      "required": ["work", "tolerance", "one_setting", "deviations", "setting_share", "band", "joints", "left_out", "leaf"],
       "additionalProperties": false
     },
     "given": {

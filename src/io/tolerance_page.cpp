@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 #include <vector>
 
 #include "json_text.h"
@@ -39,39 +40,48 @@ std::string line(const std::string& text) {
 struct FitRow {
   const JointFit* first;
   std::string_view kind;
-  int places;
+  int joints, fits;
 };
 
 std::vector<FitRow> rows_of(const Assembly& wood, const FitForecast& forecast) {
   std::vector<FitRow> rows;
   for (const JointFit& fit : forecast.joints) {
     const std::string_view kind = wood.joints[fit.joint].kind;
-    const auto row = std::find_if(rows.begin(), rows.end(), [&](const FitRow& it) {
+    auto row = std::find_if(rows.begin(), rows.end(), [&](const FitRow& it) {
       return it.kind == kind && it.first->play.nominal == fit.play.nominal;
     });
-    ++(row == rows.end() ? *rows.insert(rows.end(), {&fit, kind, 0}) : *row).places;
+    if (row == rows.end()) row = rows.insert(rows.end(), {&fit, kind, 0, 0});
+    ++row->joints;
+    row->fits += fit.fits;
   }
   return rows;
 }
 
 std::string joint_table(const Assembly& wood, const FitForecast& forecast,
                         const LengthPrinter& lengths) {
-  TextTable table({"joint", "places", "play", "worst", "to", "+/- rss", "in its band"});
+  TextTable table({"joints", "fits", "play", "worst", "to", "+/- rss", "in its band"});
   for (const FitRow& row : rows_of(wood, forecast)) {
     const Spread& play = row.first->play;
-    table.add({std::string(row.kind), std::to_string(row.places), play.nominal, play.worst_min,
-               play.worst_max, about(play.rss_max - play.nominal, lengths),
+    table.add({fmt::format("{} {}", row.joints, row.kind), std::to_string(row.fits), play.nominal,
+               play.worst_min, play.worst_max, about(play.rss_max - play.nominal, lengths),
                percent(row.first->share)});
   }
-  return table.text(decimals(lengths), 2);
+  return table.empty() ? "" : table.text(decimals(lengths), 2);
 }
 
 std::string range(const FitBand& band, const LengthPrinter& lengths) {
   return decimals(lengths).one(band.min) + " to " + decimals(lengths).one(band.max);
 }
 
+std::string several_text(const FitForecast& forecast) {
+  const bool several = std::any_of(forecast.joints.begin(), forecast.joints.end(),
+                                   [](const JointFit& fit) { return fit.fits > 1; });
+  return several ? line("fits: of a divided or twin tenon each in a mortise of its own") : "";
+}
+
 std::string band_text(const Assembly& wood, const FitForecast& forecast,
                       const LengthPrinter& lengths) {
+  if (forecast.joints.empty()) return {};
   std::string text = "bands: " + range(forecast.tolerances.fit, lengths) + " where glued";
   for (const JointFit& fit : forecast.joints) {
     if (!wood.joints[fit.joint].design.bite) continue;
@@ -79,6 +89,30 @@ std::string band_text(const Assembly& wood, const FitForecast& forecast,
     break;
   }
   return line(text);
+}
+
+/// Joints of one kind that are left out, and what is not known of them.
+struct LeftOut {
+  std::string_view kind, plural, unknown;
+};
+constexpr LeftOut kLeftOut[] = {{"dowel", "dowels", "holes and dowels"},
+                                {"half-lap", "half-laps", "how deep laps are cut"}};
+
+std::vector<std::size_t> left_out_of(const Assembly& wood, const FitForecast& forecast,
+                                     std::string_view kind) {
+  std::vector<std::size_t> joints;
+  std::copy_if(forecast.left_out.begin(), forecast.left_out.end(), std::back_inserter(joints),
+               [&](std::size_t joint) { return wood.joints[joint].kind == kind; });
+  return joints;
+}
+
+std::string left_out_text(const Assembly& wood, const FitForecast& forecast) {
+  std::string text;
+  for (const LeftOut& left_out : kLeftOut)
+    if (const std::size_t joints = left_out_of(wood, forecast, left_out.kind).size(); joints > 0)
+      text += line(fmt::format("left out: {} ({} joints); of {} no plus/minus is taken",
+                               left_out.plural, joints, left_out.unknown));
+  return text;
 }
 
 std::string cutting_text(const Tolerances& tolerances) {
@@ -89,10 +123,11 @@ std::string cutting_text(const Tolerances& tolerances) {
 }
 
 std::string leaf_text(const FitForecast& forecast, const LengthPrinter& lengths) {
+  if (forecast.joints.empty()) return {};
   const LeafFit& leaf = forecast.leaf;
   std::string text = line(percent(leaf.share) +
-                          " of leaves go together without a plane: every joint and panel edge "
-                          "inside its band");
+                          " of leaves go together without a plane: every fit inside its band" +
+                          (forecast.left_out.empty() ? "" : ", what is left out not counted"));
   if (!leaf.best_allowance) return text;
   text += line(fmt::format("fit_allowance for the most of them: {}, {}",
                            decimals(lengths).one(*leaf.best_allowance), percent(leaf.best_share)));
@@ -176,19 +211,46 @@ void append_joint(JsonText& json, const JointFit& fit) {
   json.row();
   json.open_object();
   json.member("joint", joint_id(fit.joint));
+  json.member("fits", std::int64_t{fit.fits});
   append_spread(json, "play", fit.play);
   append_range(json, "band", fit.band.min, fit.band.max);
   append_share(json, "share", fit.share);
   json.close_object();
 }
 
+void append_left_out(JsonText& json, const Assembly& wood, const FitForecast& forecast) {
+  json.key("left_out");
+  json.open_list();
+  for (const LeftOut& left_out : kLeftOut) {
+    const std::vector<std::size_t> joints = left_out_of(wood, forecast, left_out.kind);
+    if (joints.empty()) continue;
+    json.row();
+    json.open_object();
+    json.member("kind", left_out.kind);
+    json.key("joints");
+    json.open_list();
+    for (const std::size_t joint : joints)
+      json.text(joint_id(joint));
+    json.close_list();
+    json.member("why", fmt::format("of {} no plus/minus is taken", left_out.unknown));
+    json.close_object();
+  }
+  json.close_list();
+}
+
+/// Of leaves of which nothing is told there is no share.
 void append_leaf(JsonText& json, const FitForecast& forecast) {
   const LeafFit& leaf = forecast.leaf;
+  const auto append = [&](std::string_view name, double share) {
+    if (!forecast.joints.empty()) return append_share(json, name, share);
+    json.key(name);
+    json.null();
+  };
   json.key("leaf");
   json.open_object();
-  append_share(json, "share", leaf.share);
+  append("share", leaf.share);
   append_length(json, "best_allowance", leaf.best_allowance);
-  append_share(json, "best_share", leaf.best_share);
+  append("best_share", leaf.best_share);
   append_share(json, "wanted_share", forecast.tolerances.wanted_share / 100.0);
   append_length(json, "least_allowance", leaf.least_allowance);
   json.close_object();
@@ -211,9 +273,10 @@ void append_stack(JsonText& json, std::string_view name, const Assembly& wood, c
 
 std::string tolerance_page(const Assembly& wood, const FitForecast& forecast,
                            const LengthPrinter& lengths) {
-  if (forecast.joints.empty()) return {};
+  if (forecast.joints.empty() && forecast.left_out.empty()) return {};
   return "\nFITS, " + cutting_text(forecast.tolerances) + "\n" +
-         joint_table(wood, forecast, lengths) + band_text(wood, forecast, lengths) +
+         joint_table(wood, forecast, lengths) + several_text(forecast) +
+         band_text(wood, forecast, lengths) + left_out_text(wood, forecast) +
          leaf_text(forecast, lengths) + stack_table(wood, forecast, lengths);
 }
 
@@ -227,6 +290,7 @@ void append_fits_json(JsonText& json, const Assembly& wood, const FitForecast& f
   for (const JointFit& fit : forecast.joints)
     append_joint(json, fit);
   json.close_list();
+  append_left_out(json, wood, forecast);
   append_leaf(json, forecast);
   append_stack(json, "width", wood, forecast.width);
   append_stack(json, "height", wood, forecast.height);

@@ -46,6 +46,23 @@ Assembly tenons_only(double play, std::size_t count) {
   return assembly;
 }
 
+/// So many loose tenons, each in a mortise of either of two pieces.
+Assembly loose_tenons_only(double play, std::size_t count) {
+  Assembly assembly = tenons_only(play, 0);
+  for (std::size_t tenon = 0; tenon < count; ++tenon) {
+    assembly.pieces.emplace_back().role = "loose-tenon";
+    Joint joint = tenons_only(play, 1).joints.front();
+    joint.kind = "loose-tenon";
+    joint.has_shoulder = false;
+    joint.enters = assembly.pieces.size() - 1;
+    for (const std::size_t receives : {0U, 1U}) {
+      joint.receives = receives;
+      assembly.joints.push_back(joint);
+    }
+  }
+  return assembly;
+}
+
 JointFit only_joint(double play, const Tolerances& tolerances) {
   return forecast_fits(tenons_only(play, 1), tolerances, Unit::mm).joints.at(0);
 }
@@ -62,7 +79,8 @@ LeafFit leaf_of(const Assembly& assembly, const Tolerances& tolerances) {
   return forecast_fits(assembly, tolerances, Unit::mm).leaf;
 }
 
-/// The side door: 10 tenons in mortises, 16 panel edges.
+/// The side door: 10 ends with tenons, those of lock and bottom rail divided in two, which makes 14
+/// in as many mortises; 16 panel edges.
 Assembly mortised_door() {
   return wood(house_mm(R"("panels": 4, "stile_width": 118)"));
 }
@@ -71,6 +89,23 @@ Assembly mortised_door() {
 Assembly stubbed_door(std::string_view panel_allowance = "0.4") {
   return wood(cabinet_mm(R"("tenon_depth": 9, "panels": 2, "panel": {"allowance": )" +
                          std::string(panel_allowance) + "}"));
+}
+
+/// A door with twin tenons, divided in the lock and bottom rails: 2 x (2 + 4 + 4) in as many
+/// mortises.
+Assembly twinned_door() {
+  return wood(house_mm(R"("thickness": 66, "panels": 2, "joint": "twin", "stile_width": 120,
+      "rail_widths": [120, {"width": 200, "top": 965}, 240], "groove": {"width": 18})"));
+}
+
+/// Rails with loose tenons, muntins with tenons of their own.
+Assembly loose_door(std::string_view more = R"("panels": 4)") {
+  return wood(house_mm(R"("joint": {"corner": "loose", "middle": "loose"}, )" + std::string(more)));
+}
+
+/// Mitred corners with splines in slots that are cut with the panels' grooves.
+Assembly mitred_door(std::string_view more) {
+  return wood(cabinet_mm(R"("joint": {"corner": "mitre"}, )" + std::string(more)));
 }
 
 // ---- a shop that cuts leaf after leaf
@@ -98,6 +133,8 @@ class Dice {
   std::uint64_t state_;
 };
 
+/// As docs/fits.md tells it: a size comes out as drawn, plus the error of its setting, plus a
+/// scatter of its own.
 class Shop {
  public:
   Shop(const Tolerances& tolerances, std::uint64_t seed) : tolerances_(tolerances), dice_(seed) {
@@ -106,38 +143,73 @@ class Shop {
 
   /// Sets every machine anew.
   void set_up() {
-    for (double& setting : settings_)
-      setting = dice_.normal();
+    for (auto& settings : settings_)
+      for (double& setting : settings)
+        setting = dice_.normal();
   }
 
+  /// What is set up apart for one dimension.
+  enum SetUp : std::size_t { usual, for_thin_stubs, for_loose_tenons, for_splines, kSetUps };
+
   /// By how much one size comes out wrong, in mm.
-  double error(Dimension dimension) {
+  double error(Dimension dimension, SetUp set_up = usual) {
     const Tolerance& its = tolerances_.of(dimension);
     const double part = its.one_setting ? tolerances_.setting_share / 100.0 : 0;
     const double deviation = in_mm(its.plus_minus) / tolerances_.deviations;
-    return deviation * (std::sqrt(part) * settings_[static_cast<std::size_t>(dimension)] +
+    return deviation * (std::sqrt(part) * settings_[static_cast<std::size_t>(dimension)][set_up] +
                         std::sqrt(1 - part) * dice_.normal());
   }
 
   bool goes_together(const Assembly& leaf) {
     set_up();
+    std::vector<std::optional<double>> slips(leaf.pieces.size());
     bool all = true;
     for (const Joint& joint : leaf.joints) {
-      const bool panel = joint.design.bite.has_value();
-      const Dimension hollow = joint.mortise ? D::mortise_width : D::groove_width;
-      const double play = in_mm(*joint.design.cheeks) + error(hollow) -
-                          error(panel ? D::panel_tongue : D::tenon_thickness);
-      const double least = panel ? 0 : in_mm(tolerances_.fit.min);
-      const double most = panel ? 0.8 : in_mm(tolerances_.fit.max);
-      all = all && least <= play && play <= most;
+      const Piece& enters = leaf.pieces[joint.enters];
+      if (!joint.design.cheeks || enters.role == "dowel") continue;
+      const double play = in_mm(*joint.design.cheeks);
+      if (enters.role == "panel") {
+        all = all && is_inside(play + error(D::groove_width) - error(D::panel_tongue), 0, 0.8);
+      } else if (enters.role == "spline") {
+        std::optional<double>& its = slips[joint.enters];
+        if (!its) its = error(D::tenon_thickness, for_splines);
+        all = all && is_fit(play + error(D::groove_width) - *its);
+      } else if (enters.role == "loose-tenon") {
+        std::optional<double>& its = slips[joint.enters];
+        if (!its) its = error(D::tenon_thickness, for_loose_tenons);
+        all = all && is_fit(play + error(D::mortise_width) - *its);
+      } else if (!joint.mortise) {
+        const SetUp set_up = are_stubs_apart(leaf) ? for_thin_stubs : usual;
+        all = all && is_fit(play + error(D::groove_width) - error(D::tenon_thickness, set_up));
+      } else {
+        for (std::size_t tenon = 0; tenon < joint.tenon->each.size(); ++tenon)
+          all = all && is_fit(play + error(D::mortise_width) - error(D::tenon_thickness));
+      }
     }
     return all;
   }
 
  private:
+  static bool is_inside(double play, double least, double most) {
+    return least <= play && play <= most;
+  }
+  bool is_fit(double play) const {
+    return is_inside(play, in_mm(tolerances_.fit.min), in_mm(tolerances_.fit.max));
+  }
+  static bool are_stubs_apart(const Assembly& leaf) {
+    std::optional<Length> thickness;
+    for (const Joint& joint : leaf.joints) {
+      const std::string_view role = leaf.pieces[joint.enters].role;
+      if (!joint.tenon || role == "loose-tenon" || role == "dowel") continue;
+      if (thickness && *thickness != joint.tenon->thickness) return true;
+      thickness = joint.tenon->thickness;
+    }
+    return false;
+  }
+
   const Tolerances& tolerances_;
   Dice dice_;
-  std::array<double, kDimensions> settings_{};
+  std::array<std::array<double, kSetUps>, kDimensions> settings_{};
 };
 
 constexpr int kLeaves = 200'000;
@@ -271,6 +343,109 @@ TEST_CASE("Shares of leaves agree with two hundred thousand leaves cut") {
   of(tolerances, D::groove_width).one_setting = false;
   of(tolerances, D::tenon_thickness).plus_minus = mm(0.01);
   CHECK(off_by(stubbed, tolerances, 19) < 4);
+}
+
+TEST_CASE("Twin and divided tenons, each in its own mortise, agree with leaves cut") {
+  CHECK(off_by(twinned_door(), all_to(0.1, true), 21) < 4);
+  CHECK(off_by(twinned_door(), all_to(0.1, false), 22) < 4);
+  Tolerances by_router = all_to(0.2, true);
+  CHECK(off_by(mortised_door(), by_router, 23) < 4);
+}
+
+TEST_CASE("Loose tenons, each of one thickness at both of its ends, agree with leaves cut") {
+  CHECK(off_by(loose_door(), all_to(0.12, true), 24) < 4);
+  CHECK(off_by(loose_door(), all_to(0.12, false), 25) < 4);
+  CHECK(off_by(loose_door(R"("panels": 2)"), all_to(0.15, true), 26) < 4);
+  Tolerances tolerances = all_to(0.12, true);
+  // Thicknesses far worse than mortises, and the other way round.
+  of(tolerances, D::mortise_width).plus_minus = mm(0.02);
+  CHECK(off_by(loose_door(), tolerances, 27) < 4);
+  of(tolerances, D::mortise_width).plus_minus = mm(0.15);
+  of(tolerances, D::tenon_thickness).plus_minus = mm(0.02);
+  CHECK(off_by(loose_door(), tolerances, 28) < 4);
+}
+
+TEST_CASE("Splines in two slots each agree with leaves cut") {
+  CHECK(off_by(mitred_door(R"("panels": 1)"), all_to(0.15, true), 29) < 4);
+  CHECK(off_by(mitred_door(R"("panels": 1)"), all_to(0.1, false), 30) < 4);
+  // Panels with little play: grooves that suit them do not suit the splines.
+  CHECK(off_by(mitred_door(R"("panel": {"allowance": 0.05})"), all_to(0.12, true), 31) < 4);
+  // A middle rail with tenons, and beside it stubs in the same grooves as splines and panels.
+  CHECK(off_by(mitred_door(R"("rail_widths": [57, 57, 57], "panels": 2)"), all_to(0.12, true), 32) <
+        4);
+  CHECK(off_by(mitred_door(R"("tenon_depth": 9, "panels": 2)"), all_to(0.12, true), 33) < 4);
+}
+
+TEST_CASE("Both ends of a loose tenon are good as often as one of them where mortises are exact") {
+  // One tenon in two mortises. Its thickness alone errs, and is the same at both ends.
+  const Assembly leaf = loose_tenons_only(0.2, 1);
+  Tolerances tolerances = three_four_five();
+  of(tolerances, D::mortise_width).plus_minus = mm(0);
+  const double one = only_joint(0.2, tolerances).share;
+  CHECK_THAT(share_of(leaf, tolerances), WithinAbs(one, 1e-12));
+  // Two tenons err each by itself.
+  CHECK_THAT(share_of(loose_tenons_only(0.2, 2), tolerances), WithinAbs(one * one, 1e-12));
+  // Its mortises alone err, each by itself: both are good as often as the product says.
+  tolerances = three_four_five();
+  of(tolerances, D::tenon_thickness).plus_minus = mm(0);
+  const double each = only_joint(0.2, tolerances).share;
+  CHECK_THAT(share_of(leaf, tolerances), WithinAbs(each * each, 2e-7));
+}
+
+TEST_CASE("The two ends of a loose tenon are between bound together and each by itself") {
+  const Tolerances tolerances = three_four_five();
+  const double one = only_joint(0.2, tolerances).share;
+  const double both = share_of(loose_tenons_only(0.2, 1), tolerances);
+  CHECK(both < one);
+  CHECK(both > one * one);
+}
+
+TEST_CASE("Each of a divided or twin tenon is a fit of its own") {
+  const auto fits = [](const Assembly& leaf) {
+    int all = 0;
+    for (const JointFit& fit : forecast_fits(leaf, all_to(0.1, true), Unit::mm).joints)
+      if (!leaf.joints[fit.joint].design.bite) all += fit.fits;
+    return all;
+  };
+  CHECK(fits(mortised_door()) == 14);
+  CHECK(fits(twinned_door()) == 20);
+  CHECK(fits(stubbed_door()) == 6);
+  // 4 loose tenons of the outer rails, 4 of the middle one, which are divided; each in two
+  // mortises.
+  CHECK(fits(loose_door(R"("panels": 2, "rail_widths": [118, 118, 118])")) == 16);
+}
+
+TEST_CASE("Dowels and half-laps are left out, and told as such") {
+  const Tolerances tolerances = all_to(0.1, true);
+  for (const std::string_view joint : {"dowel", "half-lap"}) {
+    INFO(joint);
+    const Assembly leaf = wood(cabinet_mm(R"("joint": ")" + std::string(joint) + "\""));
+    const FitForecast forecast = forecast_fits(leaf, tolerances, Unit::mm);
+    CHECK(forecast.joints.size() == 4);  // the panel's edges
+    REQUIRE_FALSE(forecast.left_out.empty());
+    for (const std::size_t left_out : forecast.left_out)
+      CHECK(leaf.joints[left_out].kind == joint);
+    CHECK(forecast.leaf.best_allowance == std::nullopt);
+    CHECK_FALSE(forecast.flush);
+  }
+  CHECK(forecast_fits(mortised_door(), tolerances, Unit::mm).left_out.empty());
+}
+
+TEST_CASE("Faces of loose tenons: both mortises off their place, and half of both their widths") {
+  Tolerances tolerances = all_to(0, false);
+  of(tolerances, D::mortise_place).plus_minus = mm(0.2);
+  of(tolerances, D::mortise_width).plus_minus = mm(0.2);
+  of(tolerances, D::tenon_thickness).plus_minus = mm(0.1);
+  auto flush = forecast_fits(loose_door(), tolerances, Unit::mm).flush;
+  REQUIRE(flush);
+  CHECK(flush->worst_max == mm(0.6));  // 0.2 + 0.2 + 0.1 + 0.1
+  // sqrt(2 x 0.04 + 2 x 0.01)
+  CHECK_THAT(in_mm(flush->rss_max), WithinAbs(0.316228, 1e-6));
+  // What both share moves both faces alike: half of the variance, which is the setting's, drops
+  // out.
+  tolerances = all_to(0.2, true);
+  flush = forecast_fits(loose_door(R"("panels": 2)"), tolerances, Unit::mm).flush;
+  CHECK_THAT(in_mm(flush->rss_max), WithinAbs(0.223607, 1e-6));
 }
 
 TEST_CASE("Stubs that are thinner than the tenons are cut at a setting of their own") {

@@ -54,7 +54,7 @@ TEST_CASE("The page tells the same joints once, the leaf's share and the stacks"
   const std::string page = tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {}));
   INFO(page);
   CHECK(page.starts_with("\nFITS, cut by router and saw; a plus/minus is 3 standard deviations\n"));
-  CHECK(page.find("mortise-and-tenon       6  0.15  -0.05  0.35     0.14  98.2 %\n") !=
+  CHECK(page.find("  6 mortise-and-tenon    10  0.15  -0.05  0.35     0.14  98.2 %\n") !=
         std::string::npos);
   CHECK(page.find("  bands: 0 to 0.25 where glued, 0 to 0.8 for panels\n") != std::string::npos);
   CHECK(page.find("fit_allowance for the most of them: 0.125, ") != std::string::npos);
@@ -71,7 +71,7 @@ TEST_CASE("In inches fits are decimals, and the page is no wider") {
   const std::string page = tolerance_page(leaf, forecast_fits(leaf, tolerances, Unit::inch),
                                           LengthPrinter(Unit::inch, {}));
   INFO(page);
-  CHECK(page.find("mortise-and-tenon      14   0.0060  -0.0020   0.0140   0.0055") !=
+  CHECK(page.find("14 mortise-and-tenon    18   0.0060  -0.0020   0.0140   0.0055") !=
         std::string::npos);
   CHECK(page.find("leaf width    35 3/4") != std::string::npos);
   CHECK(fits_the_page(page));
@@ -99,18 +99,49 @@ TEST_CASE("The report carries every joint's play in its own unit, and shares fro
   CHECK(fits["joints"].size() == its.wood.joints.size());
   const nlohmann::json& joint = fits["joints"][0];
   CHECK(joint["joint"] == "J1");
+  CHECK(joint["fits"] == 1);
   CHECK(joint["play"] == 0.15);
   CHECK(joint["worst"]["min"] == -0.05);
   CHECK(joint["worst"]["max"] == 0.35);
   CHECK(joint["band"]["max"] == 0.25);
   // 0.1 x sqrt(2) / 3 for one standard deviation: from 3.1820 below to 2.1213 above.
   CHECK(joint["share"] == 0.9823);
+  CHECK(fits["left_out"].empty());
   CHECK(fits["leaf"]["best_allowance"] == 0.125);
   CHECK(fits["leaf"]["wanted_share"] == 0.95);
   CHECK(fits["width"]["parts"] == nlohmann::json::array({"A", "C", "B"}));
   CHECK(fits["width"]["size"] == 924);
   CHECK(fits["flush"]["size"] == 0);
   CHECK(as_json(its, Unit::inch)["fits"]["tolerance"]["mortise_place"] == 0.003937008);
+}
+
+TEST_CASE("What is left out is told on the page and in the report") {
+  const Forecast its = forecast(to_a_tenth(), R"("joint": "dowel", "panels": 2)");
+  const std::string page = tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {}));
+  INFO(page);
+  const std::size_t dowels = its.fits.left_out.size();
+  CHECK(page.find("left out: dowels (" + std::to_string(dowels) +
+                  " joints); of holes and dowels no plus/minus is taken") != std::string::npos);
+  CHECK(page.find("what is left out not") != std::string::npos);
+  CHECK(page.find("fit_allowance for the most") == std::string::npos);
+  const nlohmann::json fits = as_json(its, Unit::mm)["fits"];
+  REQUIRE(fits["left_out"].size() == 1);
+  CHECK(fits["left_out"][0]["kind"] == "dowel");
+  CHECK(fits["left_out"][0]["joints"].size() == dowels);
+  CHECK(fits["leaf"]["share"].is_number());
+}
+
+TEST_CASE("Where all is left out there is no share of leaves") {
+  const Forecast its =
+      forecast(to_a_tenth(), R"("joint": "half-lap", "panel": {"kind": "glass", "thickness": 6})");
+  const std::string page = tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {}));
+  INFO(page);
+  CHECK(page.find("left out: half-laps") != std::string::npos);
+  CHECK(page.find("of leaves go together") == std::string::npos);
+  CHECK(page.find("bands") == std::string::npos);
+  const nlohmann::json fits = as_json(its, Unit::mm)["fits"];
+  CHECK(fits["joints"].empty());
+  CHECK(fits["leaf"]["share"].is_null());
 }
 
 }  // namespace haunch::test
