@@ -77,7 +77,7 @@ std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
 std::vector<Finding> check_job(const Assembly& assembly, const Job& job) {
   std::vector<Finding> findings = check_assembly(assembly, job.unit);
   if (!job.season) return findings;
-  for (Finding& finding : check_seasons(assembly, *job.season, job.unit).findings)
+  for (Finding& finding : check_moved(assembly, *job.season, job.unit))
     findings.push_back(std::move(finding));
   return findings;
 }

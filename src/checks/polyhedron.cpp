@@ -5,12 +5,16 @@
 #include <limits>
 #include <utility>
 
+#include "allowance.h"
 #include "rounding.h"
 
 namespace haunch {
 namespace {
 
 constexpr double kFar = std::numeric_limits<double>::infinity();
+// Of effort, beside that of two boxes compared.
+constexpr std::size_t kOfFacetLookedAt = 4;
+constexpr std::size_t kOfFacetMade = 40;
 constexpr double kUpright = 1e-6;  // a face whose normal has less along an axis runs along it
 
 double dot(const Spot& a, const Spot& b) {
@@ -125,6 +129,7 @@ Polyhedron with_bounds(std::vector<Facet> facets) {
 
 /// How far the nearest and the farthest corner lie beyond a plane.
 std::pair<double, double> range_beyond(const Polyhedron& block, const HalfSpace& side) {
+  spend_effort(kOfFacetLookedAt * block.facets.size());
   double least = kFar;
   double most = -kFar;
   for (const Facet& facet : block.facets) {
@@ -141,9 +146,8 @@ HalfSpace opposite(const HalfSpace& side) {
   return {{-side.normal[0], -side.normal[1], -side.normal[2]}, -side.offset};
 }
 
-/// An upright facet over one edge of an outline, with `inner` on its wood's side.
-Facet side_facet(const Spot& a, const Spot& b, const Spot& inner, std::size_t along, double from,
-                 double to) {
+/// The way out of an outline over one edge of it, `inner` being within.
+Spot way_out(const Spot& a, const Spot& b, const Spot& inner, std::size_t along) {
   const std::size_t u = along == 0 ? 1 : 0;
   const std::size_t v = along == 2 ? 1 : 2;
   const double run = std::hypot(b[u] - a[u], b[v] - a[v]);
@@ -152,6 +156,13 @@ Facet side_facet(const Spot& a, const Spot& b, const Spot& inner, std::size_t al
   normal[v] = (a[u] - b[u]) / run;
   if (dot(normal, minus(inner, a)) - normal[along] * (inner[along] - a[along]) > 0)
     normal = {-normal[0], -normal[1], -normal[2]};
+  return normal;
+}
+
+/// An upright facet over one edge of an outline, with `inner` on its wood's side.
+Facet side_facet(const Spot& a, const Spot& b, const Spot& inner, std::size_t along, double from,
+                 double to) {
+  const Spot normal = way_out(a, b, inner, along);
   std::vector<Spot> corners{a, b, b, a};
   for (std::size_t i = 0; i < 4; ++i)
     corners[i][along] = i < 2 ? from : to;
@@ -166,6 +177,13 @@ Facet cap(std::vector<Spot> outline, std::size_t along, double place, double out
   return {{normal, outwards * place}, std::move(outline)};
 }
 
+/// Whether two corners of an outline are further apart than what touches.
+bool is_edge(const Spot& a, const Spot& b, std::size_t along) {
+  Spot edge = minus(b, a);
+  edge[along] = 0;
+  return size_of(edge) >= kTouch;
+}
+
 }  // namespace
 
 bool apart(const Polyhedron& a, const Polyhedron& b) {
@@ -175,13 +193,12 @@ bool apart(const Polyhedron& a, const Polyhedron& b) {
 }
 
 Polyhedron upright(std::vector<Spot> outline, std::size_t along, double from, double to) {
+  spend_effort(kOfFacetMade * (outline.size() + 2));
   std::vector<Facet> facets{cap(outline, along, from, -1), cap(outline, along, to, 1)};
   const Spot inner = middle_of(outline);
   for (std::size_t i = 0; i < outline.size(); ++i) {
     const Spot& next = outline[(i + 1) % outline.size()];
-    Spot edge = minus(next, outline[i]);
-    edge[along] = 0;
-    if (size_of(edge) >= kTouch)
+    if (is_edge(outline[i], next, along))
       facets.push_back(side_facet(outline[i], next, inner, along, from, to));
   }
   return with_bounds(std::move(facets));
@@ -267,6 +284,7 @@ namespace {
 /// The part of a block on one side of a plane that goes through it; nothing where all that goes
 /// beyond it is a sliver.
 std::optional<Polyhedron> cut_off(const Polyhedron& block, const HalfSpace& side) {
+  spend_effort(kOfFacetMade * block.facets.size());
   std::vector<Facet> facets;
   facets.reserve(block.facets.size() + 1);
   std::vector<Spot> rim;
@@ -286,14 +304,17 @@ std::optional<Polyhedron> cut_off(const Polyhedron& block, const HalfSpace& side
 
 std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b) {
   if (apart(a, b)) return {};
-  std::optional<Polyhedron> both = a;
+  std::optional<Polyhedron> cut;
+  const Polyhedron* both = &a;
   for (const Facet& facet : b.facets) {
     const auto [least, most] = range_beyond(*both, facet.side);
     if (least >= 0) return {};
-    if (most > 0) both = cut_off(*both, facet.side);
-    if (!both) return {};
+    if (most <= 0) continue;
+    cut = cut_off(*both, facet.side);
+    if (!cut) return {};
+    both = &*cut;
   }
-  return both;
+  return cut ? std::move(cut) : std::optional(a);
 }
 
 std::vector<Polyhedron> less(Polyhedron block, const Polyhedron& cut) {
@@ -362,17 +383,75 @@ double height_of(const Facet& facet, const Spot& over, std::size_t axis) {
   return facet.corners.front()[axis] + level / normal[axis];
 }
 
-/// Whether a facet may lie over a shadow as seen along an axis.
-bool may_be_seen(const Facet& facet, const Polyhedron& shadow, std::size_t along) {
+/// A flat face as seen along an axis.
+struct Seen {
+  const Facet* facet;
+  std::vector<Spot> outline;
+  std::vector<HalfSpace> sides;  // of the outline, once they are asked for
+  Spot low, high;                // of the outline
+};
+
+Seen seen_along(const Facet& facet, std::size_t along) {
+  spend_effort(kOfFacetLookedAt * facet.corners.size());
+  Seen seen{&facet, facet.corners, {}, {kFar, kFar, kFar}, {-kFar, -kFar, -kFar}};
+  for (Spot& corner : seen.outline) {
+    corner[along] = 0;
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      seen.low[axis] = std::min(seen.low[axis], corner[axis]);
+      seen.high[axis] = std::max(seen.high[axis], corner[axis]);
+    }
+  }
+  return seen;
+}
+
+const std::vector<HalfSpace>& sides_of(Seen& seen, std::size_t along) {
+  if (!seen.sides.empty()) return seen.sides;
+  const Spot inner = middle_of(seen.outline);
+  for (std::size_t i = 0; i < seen.outline.size(); ++i) {
+    const Spot& here = seen.outline[i];
+    const Spot& next = seen.outline[(i + 1) % seen.outline.size()];
+    if (!is_edge(here, next, along)) continue;
+    const Spot normal = way_out(here, next, inner, along);
+    seen.sides.push_back({normal, dot(normal, here)});
+  }
+  return seen.sides;
+}
+
+/// Those faces of a block that look along an axis, or against it, as seen along it.
+std::vector<Seen> faces_along(const Polyhedron& block, std::size_t axis, double sign) {
+  std::vector<Seen> faces;
+  for (const Facet& facet : block.facets)
+    if (sign * facet.side.normal[axis] > kUpright) faces.push_back(seen_along(facet, axis));
+  return faces;
+}
+
+/// The corners of what two faces have in common as seen; none where that is a line or less.
+std::vector<Spot> common_outline(const Seen& a, const std::vector<HalfSpace>& sides_of_b) {
+  std::vector<Spot> both = a.outline;
+  for (const HalfSpace& side : sides_of_b) {
+    spend_effort(kOfFacetLookedAt);
+    double least = kFar;
+    double most = -kFar;
+    for (const Spot& corner : both) {
+      least = std::min(least, beyond(corner, side));
+      most = std::max(most, beyond(corner, side));
+    }
+    if (least >= 0) return {};
+    if (most <= 0) continue;
+    std::vector<Spot> rim;
+    both = clipped(both, side, rim);
+    if (std::all_of(rim.begin(), rim.end(),
+                    [&](const Spot& it) { return nearly(it, rim.front()); }))
+      return {};
+  }
+  return both;
+}
+
+/// Whether one face may lie over another as seen along an axis.
+bool may_be_seen(const Seen& facet, const Seen& shadow, std::size_t along) {
   for (std::size_t axis = 0; axis < 3; ++axis) {
     if (axis == along) continue;
-    double low = kFar;
-    double high = -kFar;
-    for (const Spot& corner : facet.corners) {
-      low = std::min(low, corner[axis]);
-      high = std::max(high, corner[axis]);
-    }
-    if (high <= shadow.low[axis] || shadow.high[axis] <= low) return false;
+    if (facet.high[axis] <= shadow.low[axis] || shadow.high[axis] <= facet.low[axis]) return false;
   }
   return true;
 }
@@ -380,6 +459,7 @@ bool may_be_seen(const Facet& facet, const Polyhedron& shadow, std::size_t along
 }  // namespace
 
 double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way) {
+  spend_effort(kOfFacetLookedAt * (from.facets.size() + to.facets.size()));
   const double sign = way.upwards ? 1 : -1;
   const std::size_t u = way.axis == 0 ? 1 : 0;
   const std::size_t v = 3 - way.axis - u;
@@ -418,16 +498,13 @@ std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way)
   };
   std::optional<double> least;
   bool goes_on = false;
-  for (const Facet& front : from.facets) {
-    if (faces(front) <= kUpright) continue;
-    const Polyhedron shadow = upright(front.corners, way.axis, 0, 1);
-    for (const Facet& wall : to.facets) {
-      if (faces(wall) >= -kUpright || !may_be_seen(wall, shadow, way.axis)) continue;
-      const auto seen = common(shadow, upright(wall.corners, way.axis, 0, 1));
-      if (!seen) continue;
-      for (const Spot& over : seen->facets.front().corners) {  // a cap
-        const double distance = height(wall, over) - height(front, over);
-        goes_on = goes_on || far_side(over) > height(front, over) + kTouch;
+  std::vector<Seen> walls = faces_along(to, way.axis, -sign);
+  for (const Seen& front : faces_along(from, way.axis, sign)) {
+    for (Seen& wall : walls) {
+      if (!may_be_seen(wall, front, way.axis)) continue;
+      for (const Spot& over : common_outline(front, sides_of(wall, way.axis))) {
+        const double distance = height(*wall.facet, over) - height(*front.facet, over);
+        goes_on = goes_on || far_side(over) > height(*front.facet, over) + kTouch;
         if (!least || distance < *least) least = distance;
       }
     }

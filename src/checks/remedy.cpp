@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
 #include <span>
 #include <utility>
@@ -16,9 +17,8 @@ constexpr std::array<std::int64_t, 3> kProbes{1, 4, 16};
 /// The same of a fitting's place, whose figure may only answer once it has passed what it clashes
 /// with.
 constexpr std::array<std::int64_t, 7> kMoveProbes{1, 4, 16, 64, 128, 256, 512};
-// Of an item: over these the search would take minutes.
-constexpr std::size_t kMostPieces = 300;
-constexpr std::size_t kMostSloping = 100'000;
+/// How often what is left is shared out among the findings whose search has not come to its end.
+constexpr int kRounds = 4;
 constexpr std::int64_t kFarthest = 4096;  // steps
 
 bool same_place(const Finding& a, const Finding& b) {
@@ -54,34 +54,105 @@ bool says_the_same(const Finding& a, const Finding& b) {
          a.ok_max == b.ok_max;
 }
 
-std::vector<std::string_view> joint_kinds(const Assembly& wood) {
+std::vector<std::string> names_of_pieces(const Assembly& wood) {
+  std::vector<std::string> names;
+  for (const Piece& piece : wood.pieces)
+    names.push_back(piece.name);
+  return names;
+}
+
+std::vector<std::string_view> kinds_of_joints(const Assembly& wood) {
   std::vector<std::string_view> kinds;
   for (const Joint& joint : wood.joints)
     kinds.push_back(joint.kind);
   return kinds;
 }
 
+/// Those that are not ok, what fails first.
+std::vector<std::size_t> doubts_of(const std::vector<Finding>& findings) {
+  std::vector<std::size_t> doubts;
+  for (const Status status : {Status::fail, Status::caution})
+    for (std::size_t i = 0; i < findings.size(); ++i)
+      if (findings[i].status == status) doubts.push_back(i);
+  return doubts;
+}
+
 /// What a job is before anything is changed.
 struct Before {
   const Job& job;
   const std::vector<Finding>& findings;
+  std::vector<std::size_t> doubts;  // those of the findings that are not ok
   std::vector<std::string_view> joint_kinds;
+  std::vector<std::string> names;  // of its pieces
+
+  Before(const Job& its_job, const std::vector<Finding>& its_findings, const Assembly& wood)
+      : job(its_job),
+        findings(its_findings),
+        doubts(doubts_of(its_findings)),
+        joint_kinds(kinds_of_joints(wood)),
+        names(names_of_pieces(wood)) {}
+
+  const Finding& doubt(std::size_t number) const { return findings[doubts[number]]; }
 };
 
-/// A job with one lever moved, checked. Without findings it can't be worked so, or is joined
-/// otherwise.
+/// Whether a lever is told to be of a piece that a finding speaks of.
+bool is_of_its_pieces(const Before& before, const Finding& finding, const Lever& lever) {
+  return !lever.what.empty() &&
+         std::any_of(finding.parts.begin(), finding.parts.end(),
+                     [&](std::size_t part) { return before.names[part].ends_with(lever.what); });
+}
+
+/// What became of a finding; nothing, where it is gone.
+struct Figure {
+  Status status = Status::ok;
+  Length value;
+  std::optional<Length> ok_min, ok_max;
+
+  bool is_that_of(const Finding& finding) const {
+    return value == finding.value && ok_min == finding.ok_min && ok_max == finding.ok_max;
+  }
+};
+
+/// A job with one lever moved, checked. Of its findings only the figures are kept of what was not
+/// ok before: one lever serves many findings, and there may be thousands of tries.
 struct Trial {
-  std::vector<Finding> findings;
-  bool worse = false;  // something is, than before
-
-  bool can_be_worked() const { return !findings.empty(); }
+  bool can_be_worked = false;                  // and is joined as before
+  bool worse = false;                          // something is, than before
+  std::vector<std::optional<Figure>> figures;  // of each of the doubts
 };
+
+/// Working a job costs, beside what is measured of its wood.
+void spend_on_working(const Assembly& wood) {
+  constexpr std::size_t kOfPiece = 500;
+  constexpr std::size_t kOfFeature = 200;
+  for (const Piece& piece : wood.pieces)
+    spend_effort(kOfPiece + kOfFeature * piece.features.size());
+}
+
+Trial tried(const Before& before, const Lever& lever, Length value) {
+  Trial trial;
+  const auto changed = before.job.with(lever, value);
+  const Worked worked = changed->work();
+  spend_on_working(worked.assembly);
+  if (!worked.problems.empty() || kinds_of_joints(worked.assembly) != before.joint_kinds)
+    return trial;
+  const std::vector<Finding> findings = check_job(worked.assembly, *changed);
+  trial.can_be_worked = true;
+  trial.worse = is_worse(before.findings, findings);
+  for (const std::size_t doubt : before.doubts) {
+    const Finding* now = find_same(findings, before.findings[doubt], doubt);
+    trial.figures.push_back(
+        now == nullptr ? std::nullopt
+                       : std::optional(Figure{now->status, now->value, now->ok_min, now->ok_max}));
+  }
+  return trial;
+}
 
 /// One lever moved one way, by whole steps, and what was found each time.
 class Push {
  public:
-  Push(const Before& before, const Lever& lever, bool up)
-      : before_(before), lever_(lever), up_(up) {}
+  Push(const Before& before, Allowance& allowance, const Lever& lever, bool up)
+      : before_(before), allowance_(allowance), lever_(lever), up_(up) {}
 
   const Lever& lever() const { return lever_; }
   bool moves_something() const { return lever_.moves != Moves::nothing; }
@@ -93,33 +164,32 @@ class Push {
     return up_ ? lever_.value + change(steps) : lever_.value - change(steps);
   }
 
+  /// What there is no effort left for, or is less than the spec allows, is as what can't be worked.
   const Trial& trial(std::int64_t steps) {
-    const auto [place, is_new] = tried_.try_emplace(steps);
-    Trial& trial = place->second;
-    if (!is_new || value(steps) < lever_.least) return trial;
-    const auto changed = before_.job.with(lever_, value(steps));
-    const Worked worked = changed->work();
-    if (!worked.problems.empty() || joint_kinds(worked.assembly) != before_.joint_kinds)
-      return trial;
-    trial.findings = check_job(worked.assembly, *changed);
-    trial.worse = is_worse(before_.findings, trial.findings);
-    return trial;
+    static const Trial kNone;
+    if (const auto before = tried_.find(steps); before != tried_.end()) return before->second;
+    if (value(steps) < lever_.least || !allowance_.allows()) return kNone;
+    return tried_.emplace(steps, tried(before_, lever_, value(steps))).first->second;
   }
 
-  /// What became of finding number `wanted` so many steps on; null when it is gone.
-  const Finding* became(std::size_t wanted, std::int64_t steps) {
-    return find_same(trial(steps).findings, before_.findings[wanted], wanted);
+  bool was_probed() const { return !tried_.empty(); }
+
+  /// What became of a doubt so many steps on; null when it is gone.
+  const Figure* became(std::size_t doubt, std::int64_t steps) {
+    const auto& figure = trial(steps).figures[doubt];
+    return figure ? &*figure : nullptr;
   }
 
   /// Whether so many steps put it right and nothing else wrong.
-  bool does(std::size_t wanted, std::int64_t steps) {
-    if (!trial(steps).can_be_worked() || trial(steps).worse) return false;
-    const Finding* now = became(wanted, steps);
+  bool does(std::size_t doubt, std::int64_t steps) {
+    if (!trial(steps).can_be_worked || trial(steps).worse) return false;
+    const Figure* now = became(doubt, steps);
     return now == nullptr || now->status == Status::ok;
   }
 
  private:
   const Before& before_;
+  Allowance& allowance_;
   const Lever& lever_;
   bool up_;
   std::map<std::int64_t, Trial> tried_;
@@ -130,6 +200,7 @@ class Push {
 struct Prospect {
   Push* push;
   std::int64_t steps;
+  std::size_t number;  // of the push
 };
 
 /// What was found for a finding: so many steps of a push.
@@ -144,34 +215,92 @@ struct Answer {
   }
 };
 
+/// The best answer to a doubt so far.
+struct Found {
+  std::optional<Answer> best;
+  bool all_tried = false;
+};
+
 class RemedySearch {
  public:
-  RemedySearch(const Job& job, const std::vector<Finding>& findings)
-      : before_{job, findings, joint_kinds(job.work().assembly)}, levers_(job.levers()) {
+  RemedySearch(const Job& job, const std::vector<Finding>& findings, Allowance allowance)
+      : before_(job, findings, job.work().assembly),
+        allowance_(allowance),
+        levers_(job.levers()),
+        answers_(before_.doubts.size()) {
     pushes_.reserve(levers_.size() * 2);
     for (const Lever& lever : levers_)
       for (const bool up : {true, false})
-        pushes_.emplace_back(before_, lever, up);
+        pushes_.emplace_back(before_, allowance_, lever, up);
   }
 
-  /// The smallest remedy for finding number `wanted`. What says the same of another place has the
-  /// same, if that does here too.
-  std::optional<Answer> answer_for(std::size_t wanted) {
-    const Finding& finding = before_.findings[wanted];
-    const auto alike = std::find_if(answered_.begin(), answered_.end(), [&](const auto& it) {
-      return says_the_same(before_.findings[it.first], finding);
-    });
-    if (alike != answered_.end() &&
-        (!alike->second || alike->second->push->does(wanted, alike->second->steps)))
-      return alike->second;
-    const std::optional<Answer> answer = search(wanted);
-    if (alike == answered_.end()) answered_.emplace_back(wanted, answer);
-    return answer;
+  /// Round after round, until every search has come to its end or there is no effort left.
+  void run() {
+    for (int round = 0; round < kRounds; ++round) {
+      std::vector<std::size_t> waiting;
+      for (std::size_t doubt = 0; doubt < answers_.size(); ++doubt)
+        if (wants_turn(doubt)) waiting.push_back(doubt);
+      auto turns = std::ssize(waiting);
+      for (const std::size_t doubt : waiting)
+        take_turn(doubt, allowance_.left() / turns--);
+    }
+    for (std::size_t doubt = 0; doubt < answers_.size(); ++doubt)
+      if (wants_turn(doubt) || !answers_[doubt].best) take_after(doubt);
+  }
+
+  Remedies remedies() const {
+    Remedies found{std::vector<std::optional<Remedy>>(before_.findings.size()),
+                   std::vector<bool>(before_.findings.size(), true)};
+    for (std::size_t doubt = 0; doubt < answers_.size(); ++doubt) {
+      const std::size_t finding = before_.doubts[doubt];
+      if (answers_[doubt].best) found.of[finding] = answers_[doubt].best->remedy();
+      found.all_tried[finding] = answers_[doubt].all_tried;
+    }
+    return found;
   }
 
  private:
+  /// The first doubt that says the same of another place, or this one.
+  std::size_t leader_of(std::size_t doubt) const {
+    for (std::size_t before = 0; before < doubt; ++before)
+      if (says_the_same(before_.doubt(before), before_.doubt(doubt))) return before;
+    return doubt;
+  }
+
+  /// Whether a doubt is to be searched now. What says the same as one before waits for that, and
+  /// has the same remedy if it does here too.
+  bool wants_turn(std::size_t doubt) {
+    if (answers_[doubt].all_tried) return false;
+    const std::size_t leader = leader_of(doubt);
+    if (leader == doubt) return true;
+    if (!answers_[leader].all_tried) return false;
+    if (answers_[leader].best && !does(*answers_[leader].best, doubt)) return true;
+    answers_[doubt] = answers_[leader];
+    return false;
+  }
+
+  /// What was found for one before, where the effort ended with that.
+  void take_after(std::size_t doubt) {
+    const Found& leader = answers_[leader_of(doubt)];
+    if (!answers_[doubt].best && leader.best && does(*leader.best, doubt))
+      answers_[doubt].best = leader.best;
+  }
+
+  static bool does(const Answer& answer, std::size_t doubt) {
+    return answer.push->does(doubt, answer.steps);
+  }
+
+  void take_turn(std::size_t doubt, std::int64_t share) {
+    allowance_.begin_turn(share);
+    Found& found = answers_[doubt];
+    const std::optional<Answer> answer = search(doubt);
+    if (answer && (!found.best || answer->change() < found.best->change())) found.best = answer;
+    found.all_tried = !allowance_.refused();
+  }
+
+  /// The smallest remedy for a doubt.
   std::optional<Answer> search(std::size_t wanted) {
-    if (before_.findings[wanted].rule->moved_first)
+    if (before_.doubt(wanted).rule->moved_first)
       if (const auto best = best_of(wanted, true)) return best;
     return best_of(wanted, false);
   }
@@ -200,23 +329,21 @@ class RemedySearch {
   /// Whether a finding's figure or its limits change at all with the longest of the first tries
   /// that can be worked.
   bool answers(Push& push, std::size_t wanted) const {
-    const Finding& finding = before_.findings[wanted];
     const auto probes = push.probes();
     for (auto tried = probes.rbegin(); tried != probes.rend(); ++tried) {
-      if (!push.trial(*tried).can_be_worked()) continue;
-      const Finding* now = push.became(wanted, *tried);
-      return now == nullptr || now->value != finding.value || now->ok_min != finding.ok_min ||
-             now->ok_max != finding.ok_max;
+      if (!push.trial(*tried).can_be_worked) continue;
+      const Figure* now = push.became(wanted, *tried);
+      return now == nullptr || !now->is_that_of(before_.doubt(wanted));
     }
     return false;
   }
 
   /// How many steps it takes if the figure goes on as it did over the first `tried`.
   double steps_at_pace(Push& push, std::int64_t tried, std::size_t wanted) const {
-    if (!push.trial(tried).can_be_worked()) return kFarthest + 1;
-    const Finding* now = push.became(wanted, tried);
+    if (!push.trial(tried).can_be_worked) return kFarthest + 1;
+    const Figure* now = push.became(wanted, tried);
     if (now == nullptr || now->status == Status::ok) return static_cast<double>(tried);
-    const Length missing = off_limits(before_.findings[wanted]);
+    const Length missing = off_limits(before_.doubt(wanted));
     const Length gained = missing - off_limits(*now);
     if (gained <= Length()) return kFarthest + 1;
     return static_cast<double>(missing.steps()) / static_cast<double>(gained.steps()) *
@@ -224,26 +351,41 @@ class RemedySearch {
   }
 
   /// How far a figure lies outside the limits within which it is ok.
-  static Length off_limits(const Finding& finding) {
+  template <typename Told>
+  static Length off_limits(const Told& finding) {
     if (finding.ok_max && finding.value > *finding.ok_max) return finding.value - *finding.ok_max;
     if (finding.ok_min && finding.value < *finding.ok_min) return *finding.ok_min - finding.value;
     return {};
+  }
+
+  /// The levers by the number of their first push, those of a finding's own pieces first: should
+  /// there be no effort for all, theirs is the likeliest remedy.
+  std::vector<std::size_t> in_turn_for(std::size_t wanted) const {
+    std::vector<std::size_t> order;
+    for (std::size_t i = 0; i < pushes_.size(); i += 2)
+      order.push_back(i);
+    std::stable_partition(order.begin(), order.end(), [&](std::size_t i) {
+      return is_of_its_pieces(before_, before_.doubt(wanted), pushes_[i].lever());
+    });
+    return order;
   }
 
   /// Those worth following, the least change first. A lever that moves nothing one way is not tried
   /// the other.
   std::vector<Prospect> prospects_for(std::size_t wanted, bool of_moves) {
     std::vector<Prospect> prospects;
-    for (std::size_t i = 0; i < pushes_.size(); i += 2) {
+    for (const std::size_t i : in_turn_for(wanted)) {
       Push& up = pushes_[i];
       if (of_moves && !up.moves_something()) continue;
-      if (up.trial(up.probes().back()).can_be_worked() && !answers(up, wanted)) continue;
-      for (Push* push : {&up, &pushes_[i + 1]})
-        if (const std::int64_t steps = steps_needed(*push, wanted); steps > 0)
-          prospects.push_back({push, steps});
+      if (!up.was_probed() && !allowance_.allows_in_half()) break;
+      if (up.trial(up.probes().back()).can_be_worked && !answers(up, wanted)) continue;
+      for (const std::size_t number : {i, i + 1})
+        if (const std::int64_t steps = steps_needed(pushes_[number], wanted); steps > 0)
+          prospects.push_back({&pushes_[number], steps, number});
     }
-    std::stable_sort(prospects.begin(), prospects.end(), [](const Prospect& a, const Prospect& b) {
-      return a.push->change(a.steps) < b.push->change(b.steps);
+    std::sort(prospects.begin(), prospects.end(), [](const Prospect& a, const Prospect& b) {
+      return std::pair(a.push->change(a.steps), a.number) <
+             std::pair(b.push->change(b.steps), b.number);
     });
     return prospects;
   }
@@ -268,30 +410,23 @@ class RemedySearch {
   }
 
   Before before_;
+  Allowance allowance_;
   std::vector<Lever> levers_;
   std::vector<Push> pushes_;  // of each lever up, then down
-  std::vector<std::pair<std::size_t, std::optional<Answer>>>
-      answered_;  // one finding of each that say the same
+  std::vector<Found> answers_;
 };
 
 }  // namespace
 
-bool too_much_to_search(const Job& job) {
-  const Assembly wood = job.work().assembly;
-  return wood.pieces.size() > kMostPieces || sloping_effort(wood) > kMostSloping;
+bool Remedies::complete() const {
+  return std::find(all_tried.begin(), all_tried.end(), false) == all_tried.end();
 }
 
-std::vector<std::optional<Remedy>> find_remedies(const Job& job,
-                                                 const std::vector<Finding>& findings) {
-  std::vector<std::optional<Remedy>> remedies(findings.size());
-  std::optional<RemedySearch> search;
-  for (std::size_t i = 0; i < findings.size(); ++i) {
-    if (findings[i].status == Status::ok) continue;
-    if (!search && too_much_to_search(job)) return {};
-    if (!search) search.emplace(job, findings);
-    if (const auto answer = search->answer_for(i)) remedies[i] = answer->remedy();
-  }
-  return remedies;
+Remedies find_remedies(const Job& job, const std::vector<Finding>& findings, std::int64_t one_try,
+                       std::int64_t most) {
+  RemedySearch search(job, findings, Allowance(most, one_try));
+  search.run();
+  return search.remedies();
 }
 
 }  // namespace haunch

@@ -4,7 +4,6 @@
 #include <utility>
 
 #include "checks.h"
-#include "remedy.h"
 
 namespace haunch {
 namespace {
@@ -32,32 +31,32 @@ bool helps(const Job& changed, const Fails& before) {
 }
 
 /// The least deepening of the panel groove that helps, else the last one tried.
-std::vector<SeasonRemedy> deeper_groove(const Job& job, const Fails& before) {
+std::vector<SeasonRemedy> deeper_groove(const Job& job, const Fails& before, Allowance& allowance) {
   const std::vector<Lever> levers = job.levers();
   const auto lever = std::find_if(levers.begin(), levers.end(),
                                   [](const Lever& it) { return it.key.ends_with("groove_depth"); });
   if (lever == levers.end()) return {};
   SeasonRemedy remedy{lever->key, in_words(lever->value, job.unit), {}, false};
   for (int steps = 1; steps <= kDeepest && !remedy.helps; ++steps) {
+    if (!allowance.allows()) break;
     const Length depth = lever->value + lever->step * steps;
     remedy.to = in_words(depth, job.unit);
     remedy.helps = helps(*job.with(*lever, depth), before);
   }
+  if (remedy.to.empty()) return {};
   return {remedy};
 }
 
-}  // namespace
-
-std::vector<SeasonRemedy> find_season_remedies(const Job& job,
-                                               const std::vector<Finding>& findings) {
-  const Fails before = fails_of(findings);
-  if (before.in_season == 0 || too_much_to_search(job)) return {};
-  std::vector<SeasonRemedy> remedies = deeper_groove(job, before);
+/// What else the job knows of, each once; of several of one key the first that helps, else the
+/// last.
+void try_alternatives(std::vector<SeasonRemedy>& remedies, const Job& job, const Fails& before,
+                      Allowance& allowance) {
   for (Alternative& alternative : job.alternatives()) {
     const auto same = std::find_if(remedies.begin(), remedies.end(), [&](const SeasonRemedy& it) {
       return it.key == alternative.key;
     });
     if (same != remedies.end() && same->helps) continue;
+    if (!allowance.allows()) return;
     SeasonRemedy tried{alternative.key, alternative.from, alternative.to,
                        helps(*alternative.job, before)};
     if (same == remedies.end())
@@ -65,6 +64,20 @@ std::vector<SeasonRemedy> find_season_remedies(const Job& job,
     else
       *same = std::move(tried);
   }
+}
+
+}  // namespace
+
+SeasonRemedies find_season_remedies(const Job& job, const std::vector<Finding>& findings,
+                                    std::int64_t one_try, std::int64_t most) {
+  const Fails before = fails_of(findings);
+  if (before.in_season == 0) return {};
+  Allowance allowance(most, one_try);
+  allowance.begin_turn(most / 2);
+  SeasonRemedies remedies{deeper_groove(job, before, allowance), !allowance.refused()};
+  allowance.begin_turn(allowance.left());
+  try_alternatives(remedies.tried, job, before, allowance);
+  remedies.all_tried = remedies.all_tried && !allowance.refused();
   return remedies;
 }
 

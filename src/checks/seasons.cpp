@@ -125,6 +125,35 @@ void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
 
 }  // namespace
 
+namespace {
+
+/// Puts the wood of one moisture on the bench and checks it.
+void check_at(State& state, const Assembly& built, const Season& season, double percent,
+              Unit unit) {
+  state.wood = at_moisture(built, season, percent);
+  hang_anew(state.wood);
+  Bench& bench = state.bench.emplace(bench_of(state.wood, unit, Where::middle));
+  bench.moisture = percent;
+  check_moved_whole(bench, built);
+  check_moved_fits(bench);
+  check_moved_hanging(bench);
+  check_moved_meetings(bench);
+  check_laps(bench, built);
+  check_moved_glazing(bench);
+}
+
+}  // namespace
+
+std::vector<Finding> check_moved(const Assembly& built, const Season& season, Unit unit) {
+  std::vector<Finding> findings;
+  for (const double percent : other_moistures(season.moisture)) {
+    State state;
+    check_at(state, built, season, percent, unit);
+    findings.insert(findings.end(), state.bench->findings.begin(), state.bench->findings.end());
+  }
+  return findings;
+}
+
 SeasonReport check_seasons(const Assembly& built, const Season& season, Unit unit) {
   const Moisture& moisture = season.moisture;
   const AtEach<double> percents{moisture.low, moisture.build, moisture.high};
@@ -134,18 +163,12 @@ SeasonReport check_seasons(const Assembly& built, const Season& season, Unit uni
   report.widest_glued = limits_in(unit).widest_glued;
   for (std::size_t i = 0; i < states.size(); ++i) {
     State& state = states[i];
-    const bool as_built = percents[i] == moisture.build;
-    state.wood = as_built ? built : at_moisture(built, season, percents[i]);
-    if (!as_built) hang_anew(state.wood);
-    state.bench.emplace(bench_of(state.wood, unit, as_built ? Where::all_over : Where::middle));
-    if (as_built) continue;
-    state.bench->moisture = percents[i];
-    check_moved_whole(*state.bench, built);
-    check_moved_fits(*state.bench);
-    check_moved_hanging(*state.bench);
-    check_moved_meetings(*state.bench);
-    check_laps(*state.bench, built);
-    check_moved_glazing(*state.bench);
+    if (percents[i] == moisture.build) {
+      state.wood = built;
+      state.bench.emplace(bench_of(state.wood, unit));
+      continue;
+    }
+    check_at(state, built, season, percents[i], unit);
     report.findings.insert(report.findings.end(), state.bench->findings.begin(),
                            state.bench->findings.end());
   }

@@ -70,6 +70,9 @@ struct SeasonReport {
 /// Works the assembly again at each moisture, and measures the same things on that wood.
 SeasonReport check_seasons(const Assembly& built, const Season& season, Unit unit);
 
+/// The findings of that report alone.
+std::vector<Finding> check_moved(const Assembly& built, const Season& season, Unit unit);
+
 /// The leaves of an assembly that has moved, hung anew: as far from the frame on the hinges' side
 /// as they were designed to hang, for the hinges keep that gap.
 void hang_anew(Assembly& moved);

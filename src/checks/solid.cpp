@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cmath>
 #include <iterator>
+#include <memory>
 #include <utility>
 
+#include "allowance.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -98,11 +100,43 @@ std::vector<Block> blocks_of(const Wood& wood) {
 /// Two parts, one of which slopes, in the shadow of each other.
 struct Pair {
   double bound;  // no distance from the one to the other is less
-  Polyhedron from, to;
+  const Polyhedron* from;
+  const Polyhedron* to;
 };
 
-Polyhedron polyhedron_of(const Block& block) {
-  return block.sloping != nullptr ? *block.sloping : polyhedron_of(block.room);
+/// The parts of some wood as polyhedra, made of boxes where they are asked for.
+class Shapes {
+ public:
+  explicit Shapes(const std::vector<Block>& blocks) : blocks_(blocks), of_boxes_(blocks.size()) {}
+
+  const Polyhedron* operator[](std::size_t number) {
+    if (blocks_[number].sloping != nullptr) return blocks_[number].sloping;
+    auto& shape = of_boxes_[number];
+    if (!shape) shape = std::make_unique<Polyhedron>(polyhedron_of(blocks_[number].room));
+    return shape.get();
+  }
+
+ private:
+  const std::vector<Block>& blocks_;
+  std::vector<std::unique_ptr<Polyhedron>> of_boxes_;
+};
+
+/// The pairs of which one slopes and which may be nearer than `least`.
+std::vector<Pair> pairs_of(Shapes& from_shapes, const std::vector<Block>& from, Shapes& to_shapes,
+                           const std::vector<Block>& to, Way way, std::optional<Length> least) {
+  spend_effort(from.size() * to.size());
+  std::vector<Pair> pairs;
+  for (std::size_t i = 0; i < from.size(); ++i)
+    for (std::size_t j = 0; j < to.size(); ++j) {
+      if (from[i].sloping == nullptr && to[j].sloping == nullptr) continue;
+      if (!may_be_nearer(from[i].room, to[j].room, way, least)) continue;
+      const Polyhedron* const one = from_shapes[i];
+      const Polyhedron* const other = to_shapes[j];
+      pairs.push_back({least_possible_gap(*one, *other, way), one, other});
+    }
+  std::sort(pairs.begin(), pairs.end(),
+            [](const Pair& a, const Pair& b) { return a.bound < b.bound; });
+  return pairs;
 }
 
 void note_lesser(std::optional<Length>& least, std::optional<Length> found) {
@@ -129,6 +163,7 @@ void take_out(Wood& wood, const Polyhedron& cut) {
 }
 
 void take_out(std::vector<Box>& boxes, const Box& cut) {
+  spend_effort(boxes.size());
   std::vector<Box> rest;
   std::size_t kept = 0;
   for (const Box& box : boxes) {
@@ -174,18 +209,35 @@ std::optional<Box> common(const Box& a, const Box& b) {
 }
 
 std::vector<Box> clipped(const std::vector<Box>& boxes, const Box& region) {
+  spend_effort(boxes.size());
   std::vector<Box> inside;
   for (const Box& box : boxes)
     if (const auto part = common(box, region)) inside.push_back(*part);
   return inside;
 }
 
+namespace {
+
+/// Whether a block lies in the box around another, all of it.
+bool is_inside(const Polyhedron& block, const Polyhedron& other) {
+  for (std::size_t axis = 0; axis < 3; ++axis)
+    if (block.low[axis] < other.low[axis] || block.high[axis] > other.high[axis]) return false;
+  return true;
+}
+
+}  // namespace
+
 Wood clipped(const Wood& wood, const Box& region) {
   Wood inside{clipped(wood.boxes, region), {}};
   if (wood.sloping.empty()) return inside;
   const Polyhedron all = polyhedron_of(region);
-  for (const Polyhedron& block : wood.sloping)
-    if (auto part = common(block, all)) inside.sloping.push_back(std::move(*part));
+  spend_effort(wood.sloping.size());
+  for (const Polyhedron& block : wood.sloping) {
+    if (is_inside(block, all))
+      inside.sloping.push_back(block);
+    else if (auto part = common(block, all))
+      inside.sloping.push_back(std::move(*part));
+  }
   return inside;
 }
 
@@ -237,6 +289,7 @@ std::optional<Length> gap(const Box& from, const Box& to, Way way) {
 }
 
 std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& to, Way way) {
+  spend_effort(from.size() * to.size());
   std::optional<Length> least;
   for (const Box& a : from)
     for (const Box& b : to)
@@ -247,26 +300,19 @@ std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& 
 std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
   std::optional<Length> least = gap(from.boxes, to.boxes, way);
   if (from.sloping.empty() && to.sloping.empty()) return least;
+  const std::vector<Block> blocks = blocks_of(from);
   const std::vector<Block> walls = blocks_of(to);
-  std::vector<Pair> pairs;
-  for (const Block& block : blocks_of(from))
-    for (const Block& wall : walls) {
-      if (block.sloping == nullptr && wall.sloping == nullptr) continue;
-      if (!may_be_nearer(block.room, wall.room, way, least)) continue;
-      Pair pair{0, polyhedron_of(block), polyhedron_of(wall)};
-      pair.bound = least_possible_gap(pair.from, pair.to, way);
-      pairs.push_back(std::move(pair));
-    }
-  std::sort(pairs.begin(), pairs.end(),
-            [](const Pair& a, const Pair& b) { return a.bound < b.bound; });
-  for (const Pair& pair : pairs) {
+  Shapes from_shapes(blocks);
+  Shapes to_shapes(walls);
+  for (const Pair& pair : pairs_of(from_shapes, blocks, to_shapes, walls, way, least)) {
     if (least && pair.bound >= static_cast<double>(least->steps())) break;
-    note_lesser(least, gap(pair.from, pair.to, way));
+    note_lesser(least, gap(*pair.from, *pair.to, way));
   }
   return least;
 }
 
 Length depth_of_common(const Wood& a, const Wood& b) {
+  spend_effort((a.boxes.size() + a.sloping.size()) * (b.boxes.size() + b.sloping.size()));
   Length deepest;
   const auto note = [&](const std::optional<Polyhedron>& both) {
     if (both) deepest = std::max(deepest, least_width(*both));

@@ -134,7 +134,7 @@ class LumberRun {
     if (!record.item) return;
     JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
     if (!complaints_.note(record.place(reading.problems)) || !reading.job || record.spoilt) return;
-    ItemOutcome outcome = report_item(std::move(reading.job), {});
+    ItemOutcome outcome = report_item(std::move(reading.job), {.checks = true});
     if (!complaints_.note(record.place(outcome.problems)) || !outcome.report) return;
     const ItemReport& item = *outcome.report;
     if (item.worst() == Status::fail) {

@@ -94,13 +94,11 @@ class ReportRun {
   void work(std::unique_ptr<Job> job, Record& record, std::vector<PlacedProblem>& problems,
             OutputFile& file) {
     const Section section = invocation_.view.section;
-    const bool shows_checks = section == Section::sheet || section == Section::check;
     if (section == Section::season && !job->season) {
       add(problems, record.place({no_season()}));
       return;
     }
-    const ItemOutcome outcome =
-        report_item(std::move(job), {shows_checks, shows_checks || section == Section::season});
+    const ItemOutcome outcome = report_item(std::move(job), wanted_for(invocation_.view));
     add(problems, record.place(outcome.problems));
     if (!outcome.report) return;
     file.append(pages_.item(*outcome.report), content_of(invocation_.view.format));
@@ -108,6 +106,7 @@ class ReportRun {
     if (outcome.report->worst() != Status::fail) return;
     ++tally_.failed;
     complaints_.raise(kCheckFailed);
+    const bool shows_checks = section == Section::sheet || section == Section::check;
     if (!shows_checks && !invocation_.quiet)
       complain(outcome.report->job->id + ": a check fails; 'haunch check' shows it", streams_);
   }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "allowance.h"
 #include "checks.h"
 #include "sawn.h"
 
@@ -66,9 +67,32 @@ void take_seasons(ItemReport& report, const Job& job) {
                          report.seasons->findings.end());
 }
 
+void take_checks(ItemReport& report, const Job& job, Wanted wanted) {
+  const std::int64_t before = effort_spent();
+  report.findings = check_assembly(report.wood, job.unit);
+  if (job.season) take_seasons(report, job);
+  const std::int64_t one_try = effort_spent() - before;
+  if (wanted.season_remedies && job.season)
+    report.season_remedies = find_season_remedies(job, report.findings, one_try);
+  if (wanted.remedies) report.remedies = find_remedies(job, report.findings, one_try);
+}
+
 }  // namespace
 
-ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries) {
+Wanted wanted_for(const View& view) {
+  const bool sheet = view.section == Section::sheet;
+  const bool check = view.section == Section::check;
+  const bool season = view.section == Section::season;
+  const bool csv = view.format == Format::csv;
+  Wanted wanted{true};
+  wanted.fits = (sheet || check) && !csv;
+  wanted.remedies = check || (sheet && !csv);
+  wanted.season_remedies =
+      (sheet && !csv) || (season && !csv) || (check && view.format == Format::json);
+  return wanted;
+}
+
+ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
   try {
     Worked worked = job->work();
     if (!worked.problems.empty()) return {{}, std::move(worked.problems)};
@@ -80,15 +104,12 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries) {
     report.assumed.insert(report.assumed.end(), worked.assumed.begin(), worked.assumed.end());
     report.assumed.insert(report.assumed.end(), job->assumed_tolerances.begin(),
                           job->assumed_tolerances.end());
-    if (job->tolerances) report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
+    if (wanted.fits && job->tolerances)
+      report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
     report.cutlist = cut_list(report.wood, *job);
     report.assumed.insert(report.assumed.end(), job->assumed_season.begin(),
                           job->assumed_season.end());
-    report.findings = check_assembly(report.wood, job->unit);
-    if (job->season) take_seasons(report, *job);
-    if (tries.season_remedies && job->season)
-      report.season_remedies = find_season_remedies(*job, report.findings);
-    if (tries.remedies) report.remedies = find_remedies(*job, report.findings);
+    if (wanted.checks) take_checks(report, *job, wanted);
     report.job = std::move(job);
     return {std::move(report), {}};
   } catch (const LengthOverflow& overflow) {
@@ -133,6 +154,14 @@ std::string joined(const std::vector<std::string>& marks) {
   for (const std::string& mark : marks)
     all += (all.empty() ? "" : " ") + mark;
   return all;
+}
+
+bool search_stopped(const ItemReport& report, std::size_t finding) {
+  return report.remedies && !report.remedies->all_tried[finding];
+}
+
+std::string_view search_word(bool all_tried) {
+  return all_tried ? "complete" : "stopped";
 }
 
 std::string_view status_word(Status status) {

@@ -12,6 +12,7 @@
 #include "season_remedy.h"
 #include "seasons.h"
 #include "tolerance.h"
+#include "view.h"
 
 namespace haunch {
 
@@ -35,9 +36,9 @@ struct ItemReport {
   std::vector<CutRow> cutlist;
   std::optional<FitForecast> fits;  // where the spec or the shop speaks of tolerances
   std::vector<Finding> findings;
-  std::optional<SeasonReport> seasons;          // where the spec or the shop speaks of moisture
-  std::vector<SeasonRemedy> season_remedies;    // where its wood does not bear them
-  std::vector<std::optional<Remedy>> remedies;  // of each finding; empty when none were looked for
+  std::optional<SeasonReport> seasons;            // where the spec or the shop speaks of moisture
+  std::optional<SeasonRemedies> season_remedies;  // where they were looked for; so the others
+  std::optional<Remedies> remedies;               // of each finding
 
   Status worst() const;
 };
@@ -48,14 +49,20 @@ struct ItemOutcome {
   std::vector<Problem> problems;
 };
 
-/// What is to be tried for what is not ok; each try works and checks the job again.
-struct Tries {
+/// What of a report is wanted, beside the wood and its cut list. Checks are what its verdict comes
+/// from; for remedies the job is worked and checked again at every try.
+struct Wanted {
+  bool checks = false;
+  bool fits = false;             // a forecast, where the spec or the shop speaks of tolerances
   bool remedies = false;         // of each finding
   bool season_remedies = false;  // of wood that does not bear its seasons
 };
 
-/// Works and checks a job.
-ItemOutcome report_item(std::unique_ptr<Job> job, Tries tries);
+/// What a view prints, or takes its exit status from.
+Wanted wanted_for(const View& view);
+
+/// Works a job, and checks it if that is wanted.
+ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted);
 
 /// Pieces of one role, material and grain whose sizes agree within 0.001 mm, merged at the
 /// smallest, in the order of their marks.
@@ -78,6 +85,13 @@ std::string finding_message(const Finding& finding, Unit unit);
 std::string joined(const std::vector<std::string>& marks);
 
 std::string_view status_word(Status status);
+
+/// Whether not all remedies of a finding, or of an item, were tried: that none was found says
+/// little then, and a smaller one may do.
+bool search_stopped(const ItemReport& report, std::size_t finding);
+
+/// "complete" where all was tried, else "stopped".
+std::string_view search_word(bool all_tried);
 
 /// What a remedy says, in words.
 std::string remedy_message(const Remedy& remedy, Unit unit);

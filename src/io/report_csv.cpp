@@ -157,7 +157,7 @@ void append_check(CsvRow row, const ItemReport& report, std::size_t number, Unit
   row.length(finding.min);
   row.length(finding.max);
   row.text(finding_message(finding, unit));
-  const auto remedy = report.remedies.empty() ? std::nullopt : report.remedies[number];
+  const auto remedy = report.remedies ? report.remedies->of[number] : std::nullopt;
   row.plain(remedy ? remedy->key : "");
   row.length(remedy ? std::optional(remedy->from) : std::nullopt);
   row.length(remedy ? std::optional(remedy->to) : std::nullopt);

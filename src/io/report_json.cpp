@@ -304,7 +304,9 @@ void append_check(JsonText& json, const ItemReport& report, std::size_t number, 
   if (finding.max) json.member("max", *finding.max);
   json.close_object();
   json.member("message", finding_message(finding, unit));
-  append_remedy(json, report.remedies.empty() ? std::nullopt : report.remedies[number], unit);
+  append_remedy(json, report.remedies ? report.remedies->of[number] : std::nullopt, unit);
+  if (finding.status != Status::ok && report.remedies)
+    json.member("remedy_search", search_word(!search_stopped(report, number)));
   json.close_object();
 }
 
@@ -441,6 +443,7 @@ void append_item_json(std::string& out, const ItemReport& report, Section sectio
   }
   if (whole || section == Section::cutlist) append_cutlist(json, report);
   if (whole || section == Section::check) append_checks(json, report, unit);
+  if (report.remedies) json.member("remedy_search", search_word(report.remedies->complete()));
   if ((whole || section == Section::check) && report.fits)
     append_fits_json(json, report.wood, *report.fits);
   if (report.seasons && (whole || section == Section::check || section == Section::season))

@@ -161,6 +161,7 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
 struct FindingGroup {
   const Finding* first;
   const std::optional<Remedy>* remedy;
+  bool search_stopped;
   std::vector<std::size_t> parts;
   std::vector<std::size_t> joints;
 };
@@ -181,11 +182,14 @@ std::vector<FindingGroup> groups_of(const ItemReport& report, Status status) {
   for (std::size_t i = 0; i < report.findings.size(); ++i) {
     const Finding& finding = report.findings[i];
     if (finding.status != status) continue;
-    const auto& remedy = report.remedies.empty() ? kNone : report.remedies[i];
+    const auto& remedy = report.remedies ? report.remedies->of[i] : kNone;
+    const bool stopped = search_stopped(report, i);
     auto group = std::find_if(groups.begin(), groups.end(), [&](const FindingGroup& it) {
-      return says_the_same(*it.first, finding) && same_remedy(*it.remedy, remedy);
+      return says_the_same(*it.first, finding) && same_remedy(*it.remedy, remedy) &&
+             it.search_stopped == stopped;
     });
-    if (group == groups.end()) group = groups.insert(groups.end(), {&finding, &remedy, {}, {}});
+    if (group == groups.end())
+      group = groups.insert(groups.end(), {&finding, &remedy, stopped, {}, {}});
     for (const std::size_t part : finding.parts)
       if (std::find(group->parts.begin(), group->parts.end(), part) == group->parts.end())
         group->parts.push_back(part);
@@ -208,6 +212,15 @@ std::string places_text(const FindingGroup& group, const Assembly& wood) {
   return text + (joints.empty() ? "" : " (" + joints + ")");
 }
 
+std::string remedy_text(const FindingGroup& group, Unit unit) {
+  if (*group.remedy)
+    return remedy_message(**group.remedy, unit) +
+           (group.search_stopped ? "; not all was tried: a smaller change may do" : "");
+  return group.search_stopped
+             ? "none was found within the tries allowed; not all was tried"
+             : "no change of one size was found that puts it right and nothing else wrong";
+}
+
 std::string doubts_page(const ItemReport& report, Status status, Unit unit) {
   std::string page;
   for (const FindingGroup& group : groups_of(report, status)) {
@@ -218,11 +231,8 @@ std::string doubts_page(const ItemReport& report, Status status, Unit unit) {
                     places_text(group, report.wood) + ": " + finding_message(*group.first, unit),
                 kPageWidth, 4) +
         "\n";
-    const std::string remedy =
-        *group.remedy ? remedy_message(**group.remedy, unit)
-                      : "no change of one size was found that puts it right and nothing else wrong";
-    if (!report.remedies.empty())
-      page += "    " + wrapped("remedy: " + remedy, kPageWidth, 6) + "\n";
+    if (report.remedies)
+      page += "    " + wrapped("remedy: " + remedy_text(group, unit), kPageWidth, 6) + "\n";
   }
   return page;
 }

@@ -48,6 +48,7 @@ constexpr std::string_view kReportSchema = R"schema({
         "joints": {"type": "array", "items": {"$ref": "#/$defs/joint"}},
         "cutlist": {"type": "array", "items": {"$ref": "#/$defs/cut"}},
         "checks": {"type": "array", "items": {"$ref": "#/$defs/check"}},
+        "remedy_search": {"enum": ["complete", "stopped"]},
         "fits": {"$ref": "#/$defs/fits"},
         "season": {"$ref": "#/$defs/season"},
         "cautions": {
@@ -312,7 +313,8 @@ constexpr std::string_view kReportSchema = R"schema({
               "additionalProperties": false
             }
           ]
-        }
+        },
+        "remedy_search": {"enum": ["complete", "stopped"]}
       },
       "required": ["check", "status", "parts", "value", "limit", "message", "remedy"],
       "additionalProperties": false
@@ -377,9 +379,10 @@ constexpr std::string_view kReportSchema = R"schema({
             "required": ["key", "from", "to", "helps"],
             "additionalProperties": false
           }
-        }
+        },
+        "remedy_search": {"enum": ["complete", "stopped"]}
       },
-      "required": ["moisture", "panels", "tenons", "weight", "remedies"],
+      "required": ["moisture", "panels", "tenons", "weight", "remedies", "remedy_search"],
       "additionalProperties": false
     },
     "states": {

@@ -257,12 +257,14 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
 
 std::string remedies_text(const ItemReport& report) {
   std::string text;
-  for (const SeasonRemedy& remedy : report.season_remedies)
+  if (!report.season_remedies) return {};
+  for (const SeasonRemedy& remedy : report.season_remedies->tried)
     text += "    " +
             wrapped(fmt::format("{}: {} instead of {}: {}", remedy.key, remedy.to, remedy.from,
                                 remedy.helps ? "helps" : "does not help by itself, nor does less"),
                     kPageWidth, 6) +
             "\n";
+  if (!report.season_remedies->all_tried) text += "    not all was tried: it would take too long\n";
   if (text.empty()) return {};
   return "  the wood does not bear its seasons; each of these was tried by itself:\n" + text;
 }
@@ -389,10 +391,10 @@ void append_tenons(JsonText& json, const SeasonReport& seasons) {
   json.close_list();
 }
 
-void append_remedies(JsonText& json, const std::vector<SeasonRemedy>& remedies) {
+void append_remedies(JsonText& json, const SeasonRemedies& remedies) {
   json.key("remedies");
   json.open_list();
-  for (const SeasonRemedy& remedy : remedies) {
+  for (const SeasonRemedy& remedy : remedies.tried) {
     json.row();
     json.open_object();
     json.member("key", remedy.key);
@@ -403,6 +405,7 @@ void append_remedies(JsonText& json, const std::vector<SeasonRemedy>& remedies) 
     json.close_object();
   }
   json.close_list();
+  json.member("remedy_search", search_word(remedies.all_tried));
 }
 
 }  // namespace
@@ -453,7 +456,7 @@ void append_season_json(JsonText& json, const ItemReport& report) {
   }
   append_tenons(json, seasons);
   append_weights(json, report);
-  append_remedies(json, report.season_remedies);
+  append_remedies(json, report.season_remedies.value_or(SeasonRemedies()));
   json.close_object();
 }
 

@@ -55,7 +55,7 @@ void run_spec(const std::string& line, Seconds& seconds) {
   haunch::ItemOutcome outcome;
   {
     const Timer timer(seconds.report);
-    outcome = haunch::report_item(std::move(job), {true, true});
+    outcome = haunch::report_item(std::move(job), haunch::wanted_for({}));
   }
   std::string text;
   {

@@ -65,7 +65,7 @@ TEST_CASE("Of a clash only the fitting is told, not the joint that was sound wit
 TEST_CASE("The remedy for a lock on a tenon is to move it, and moved it is clear") {
   const auto its = job(door(lock(917, 80, 16)));
   const std::vector<Finding> before = findings(door(lock(917, 80, 16)));
-  const auto remedies = find_remedies(*its, before);
+  const auto remedies = find_remedies(*its, before).of;
   std::size_t told = 0;
   for (std::size_t i = 0; i < before.size(); ++i) {
     if (before[i].status != Status::fail) continue;
@@ -141,7 +141,7 @@ struct Tried {
 Tried tried(const std::string& spec) {
   const auto its = job(spec);
   const std::vector<Finding> before = check_assembly(work(*its).assembly, its->unit);
-  const auto remedies = find_remedies(*its, before);
+  const auto remedies = find_remedies(*its, before).of;
   for (std::size_t i = 0; i < before.size(); ++i) {
     if (before[i].rule->check != "fitting-clash" || before[i].status == Status::ok) continue;
     if (!remedies[i]) throw std::invalid_argument("no remedy");

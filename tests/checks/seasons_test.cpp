@@ -257,12 +257,24 @@ TEST_CASE("A gap that is left open is made small enough for the driest season") 
   CHECK(fails(seasons(spec)).empty());
 }
 
+TEST_CASE("What there is no effort left for is not told as of no help") {
+  std::string shallow = cupboard({kOak, R"("moisture": {"low": 5, "build": 9, "high": 14})"});
+  shallow.replace(shallow.find("\"groove_depth\": 10"), 18, "\"groove_depth\": 7");
+  const auto its = job(shallow);
+  const auto findings = check_job(work(*its).assembly, *its);
+  const SeasonRemedies none = find_season_remedies(*its, findings, 1, 0);
+  CHECK(none.tried.empty());
+  CHECK_FALSE(none.all_tried);
+}
+
 TEST_CASE("What helps a panel that does not bear its seasons was tried") {
   std::string shallow = cupboard({kOak, R"("moisture": {"low": 5, "build": 9, "high": 14})"});
   shallow.replace(shallow.find("\"groove_depth\": 10"), 18, "\"groove_depth\": 7");
   const auto its = job(shallow);
   const auto findings = check_job(work(*its).assembly, *its);
-  const std::vector<SeasonRemedy> remedies = find_season_remedies(*its, findings);
+  const SeasonRemedies found = find_season_remedies(*its, findings);
+  CHECK(found.all_tried);
+  const std::vector<SeasonRemedy>& remedies = found.tried;
   REQUIRE(remedies.size() == 5);
   CHECK(remedies[0].key == "groove_depth");
   CHECK(remedies[0].helps);

@@ -166,7 +166,7 @@ TEST_CASE(
   const auto remedy_of = [](const std::string& spec) {
     const auto its = job(spec);
     const std::vector<Finding> found = check_assembly(work(*its).assembly, its->unit);
-    const auto remedies = find_remedies(*its, found);
+    const auto remedies = find_remedies(*its, found).of;
     for (std::size_t i = 0; i < found.size(); ++i)
       if (found[i].rule->check == "fitting-clash" && found[i].status == Status::fail)
         return remedies[i];

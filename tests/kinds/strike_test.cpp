@@ -59,7 +59,7 @@ Feature& recess(Assembly& wood, std::string_view name, std::string_view kind) {
 std::optional<Remedy> remedy_of(const std::string& spec, std::string_view check) {
   const auto its = job(spec);
   const std::vector<Finding> found = check_assembly(work(*its).assembly, its->unit);
-  const auto remedies = find_remedies(*its, found);
+  const auto remedies = find_remedies(*its, found).of;
   for (std::size_t i = 0; i < found.size(); ++i)
     if (found[i].rule->check == check && found[i].status != Status::ok) return remedies[i];
   throw std::invalid_argument("nothing to put right");
