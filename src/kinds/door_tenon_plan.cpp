@@ -228,10 +228,10 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const bool top = number == 0;
   const bool bottom = number + 1 == plan.frame.rails.size();
   const bool bridle = joint == JointWord::bridle;
-  // What a lip's rebate takes of the outer edge, it takes of tenon and haunch too.
-  const Length rebate = plan.frame.rebate_of_rail(number);
+  // The groove comes out at the stile's end, in a lip too: haunch or stub fills it as far as the
+  // edge, and the lip's rebate, worked after glue-up, takes what stands there.
   const bool whole_edge = stub || bridle || !(top || bottom);
-  const Length outer = whole_edge ? rebate : relish_of(ledger, plan, number);
+  const Length outer = whole_edge ? Length() : relish_of(ledger, plan, number);
   const Length curve = top ? head_over_tenons(ledger, plan) : Length();
   TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
   tenon.mitred = plan.frame.moulded_edges(number);
@@ -264,8 +264,8 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer - curve, rail.name);
   if (bridle) return tenon;
   if (!stub && !tenon.loose && top)
-    tenon.layout.haunches.push_back({across.high, haunch_end(plan) - rebate});
-  if (!stub && !tenon.loose && bottom) tenon.layout.haunches.push_back({rebate, across.low});
+    tenon.layout.haunches.push_back({across.high, haunch_end(plan)});
+  if (!stub && !tenon.loose && bottom) tenon.layout.haunches.push_back({Length(), across.low});
   fit_to_ends(ledger, tenon, plan.rail_mortises[number], plan.join.mortise.edge_clearance,
               rail.name);
   return tenon;

@@ -61,6 +61,27 @@ TEST_CASE("A rebated leaf stands in its opening behind its lip, and laps it befo
   CHECK(doubted(leaf) == kNothing);
 }
 
+TEST_CASE("A groove is filled as far as the edge of a lip, whose rebate takes what is behind it") {
+  const Assembly leaf = work(rebated_mm()).assembly;
+  // The tenon to 113 less its relish of 46 is 67; from there on the haunch, 113 less 67 long.
+  for (const char* stile : {"left stile", "right stile"}) {
+    const TenonSpan haunch = joint(leaf, stile, "top rail").tenon->haunches.back();
+    CHECK(haunch.from_edge == mm(67));
+    CHECK(haunch.width == mm(46));
+  }
+  // 866 long with tenons of 58; the haunch 11 deep in a groove of 12, 13 to 27 from the face. In
+  // the last step of the lip the rail ends 11 past its shoulders, up to the rebate at 14.5.
+  const Piece rail = piece(leaf, "top rail");
+  std::vector<Box> seen = {box(47, 112.9, 13.1, 819, 113, 14.5)};
+  for (const Feature& feature : rail.features)
+    seen = less(std::move(seen), feature.cuts);
+  CHECK(seen == std::vector<Box>{box(47, 112.9, 13.1, 819, 113, 14.5)});
+  // A stub stands in the groove over the whole edge too.
+  const Assembly stub = work(rebated_mm(R"("tenon_depth": 12)")).assembly;
+  const TenonSpan tenon = joint(stub, "left stile", "top rail").tenon->each.back();
+  CHECK(tenon.from_edge + tenon.width == mm(113));
+}
+
 TEST_CASE("Wood behind a mortise counts up to the rebate") {
   const Assembly deep = work(rebated_mm(R"("tenon_depth": 81)")).assembly;
   // 100 less 81 and 2 of clearance is 17; the rebate takes 13 of them.
