@@ -39,6 +39,8 @@ constexpr Rule kFrameFlush{"frame-flush", "of wood standing out of the frame, fa
                            "what stands proud of a frame is in the way of plaster and casings"};
 constexpr Rule kFrameHole{"frame-closed", "of gap seen through the frame beside its way through",
                           "where nothing is meant to be open no light must come through"};
+constexpr Rule kThresholdEnds{"threshold-ends", "of gap beside an end of the threshold",
+                              "a hole beside a threshold lets draught and water in"};
 constexpr Rule kWay{"way-clear", "of wood standing in the way through",
                     "between the stops nothing may stand in the way"};
 constexpr Rule kWallWidth{"wall-width", "between frame and wall, both sides together",
@@ -219,6 +221,29 @@ void check_way(Bench& bench) {
   report(bench, kWay, {}, {}, most, Bounds{{}, Length(), {}, {}});
 }
 
+/// The widest place beside the ends of a threshold, as high and as deep as it is, that no wood
+/// closes.
+Length widest_beside_ends(const Bench& bench, std::size_t threshold) {
+  Box strip = bench.solids[threshold].blank;
+  strip.low[0] = Length();
+  strip.high[0] = bench.assembly.size[0];
+  std::vector<Box> open{strip};
+  for (const Solid& solid : bench.solids)
+    for (const Box& wood : solid.wood.boxes)
+      take_out(open, wood);
+  Length widest;
+  for (const Box& hole : open)
+    widest = std::max(widest, hole.extent(0));
+  return widest;
+}
+
+void check_threshold(Bench& bench) {
+  for (std::size_t number = 0; number < bench.solids.size(); ++number)
+    if (bench.assembly.pieces[number].role == "threshold")
+      report(bench, kThresholdEnds, {number}, {}, widest_beside_ends(bench, number),
+             Bounds{{}, Length(), {}, {}});
+}
+
 /// From the leaf's wood up to the arch over its opening, where it is least.
 void check_arched_head(Bench& bench, const Opening& opening) {
   std::vector<Corner> outline = opening.arch;
@@ -322,6 +347,7 @@ void check_whole(Bench& bench) {
          rules.play_shows ? Bounds{{}, limits.least_wood, {}, limits.loosest_fit}
                           : Bounds{{}, Length(), {}, {}});
   if (!bench.assembly.open.empty()) check_way(bench);
+  check_threshold(bench);
   if (bench.assembly.opening) check_opening(bench);
 }
 
@@ -329,7 +355,7 @@ std::vector<const Rule*> rules_of_whole() {
   return {&kShared,       &kWidth,         &kHeight,     &kFlush,       &kHole,
           &kOpeningWidth, &kOpeningHeight, &kArchedHead, &kSideLeft,    &kSideRight,
           &kSideHead,     &kSideFoot,      &kFrameWidth, &kFrameHeight, &kFrameFlush,
-          &kFrameHole,    &kWay,           &kWallWidth,  &kWallHeight};
+          &kFrameHole,    &kThresholdEnds, &kWay,        &kWallWidth,   &kWallHeight};
 }
 
 }  // namespace haunch

@@ -107,12 +107,25 @@ std::vector<RebateRow> rebate_rows(const Assembly& wood) {
   return rows;
 }
 
+/// "20 above the foot", of one that does not go from end to end.
+std::string stopped(const RebateRow& row, const LengthPrinter& lengths) {
+  if (row.from == row.left_at_end)
+    return row.from == Length() ? "" : lengths.one(row.from) + " short of each end";
+  std::string words = row.from > Length() ? lengths.one(row.from) + " above the foot" : "";
+  if (row.left_at_end > Length())
+    words += (words.empty() ? "" : ", ") + lengths.one(row.left_at_end) + " below the top";
+  return words;
+}
+
 std::string edge_rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::vector<RebateRow> rows = rebate_rows(wood);
   if (rows.empty()) return {};
-  TextTable table({"in", "on the", "wide", "deep", "stops short of each end by"});
+  const bool any_stopped = std::any_of(rows.begin(), rows.end(), [&](const RebateRow& row) {
+    return !stopped(row, lengths).empty();
+  });
+  TextTable table({"in", "on the", "wide", "deep", any_stopped ? "stops" : ""});
   for (const RebateRow& row : rows)
-    table.add({joined(row.marks), row.on, row.width, row.depth, row.from});
+    table.add({joined(row.marks), row.on, row.width, row.depth, stopped(row, lengths)});
   return "\nREBATES for the leaf, from the face side\n" + table.text(lengths, 2);
 }
 

@@ -202,17 +202,19 @@ void FrameSetter::rebate_level(std::size_t piece) {
        {{"width", plan_.stop_from_face()}, {"depth", depth}}});
 }
 
+/// Those of the jambs stop at the top of a threshold, which stands between the jambs as they are
+/// behind their rebates.
 void FrameSetter::work_rebates() {
   const Length depth = plan_.stop.depth;
   const Length width = plan_.stop_from_face();
+  const Length foot = plan_.threshold.value_or(Length());
   for (const std::size_t jamb : {kLeftJamb, kRightJamb}) {
     Piece& piece = wood_.pieces[jamb];
     const Length from = jamb == kLeftJamb ? plan_.jamb_thickness - depth : Length();
-    piece.features.push_back(
-        {"rebate",
-         {},
-         {Box{{Length(), Length(), from}, {piece.blank[0], width, from + depth}}},
-         {{"width", width}, {"depth", depth}}});
+    piece.features.push_back({"rebate",
+                              {},
+                              {Box{{foot, Length(), from}, {piece.blank[0], width, from + depth}}},
+                              {{"width", width}, {"depth", depth}}});
   }
   rebate_level(head_);
   if (transom_) rebate_level(*transom_);

@@ -115,7 +115,15 @@ std::vector<Breakage> breakages_of_frames() {
         way.high[0] -= by;
     });
   };
+  const auto threshold = [](Length shorter) {
+    return but(lining(R"(, "threshold": {"height": 15})"), [&](Assembly& a) {
+      for (Piece& piece : a.pieces)
+        if (piece.role == "threshold") piece.blank[0] -= shorter;
+    });
+  };
   return {
+      {"a threshold stands from jamb to jamb", threshold(Length()), "", threshold(kStep),
+       "threshold-ends fail"},
       {"the wood is not wider than the frame", lining(), "", size(0, -kStep), "frame-width fail"},
       {"nor higher", lining(), "", size(1, -kStep), "frame-height fail"},
       {"nor does it stand out of its back", lining(), "", size(2, -kStep), "frame-flush caution"},

@@ -93,6 +93,22 @@ TEST_CASE("A sill, a transom and the light above it add to the height") {
   CHECK(not_ok(worked.assembly) == kNothing);
 }
 
+TEST_CASE("Between rebated jambs a threshold closes the foot: their rebates stop at its top") {
+  Assembly frame = work(rebated(R"("threshold": {"height": 20})")).assembly;
+  for (const char* jamb : {"left jamb", "right jamb"}) {
+    const Box rebate = cuts(piece(frame, jamb), "rebate").back();
+    CHECK(rebate.low[0] == mm(20));
+    CHECK(rebate.high[0] == piece(frame, jamb).blank[0]);
+  }
+  CHECK(cuts(piece(wood(rebated()), "left jamb"), "rebate").back().low[0] == Length());
+  CHECK(not_ok(frame) == kNothing);
+  // Run on to the floor, 12 deep, they leave a pocket at each end of it.
+  frame.pieces[piece_number(frame, "left jamb")].features.back().cuts.front().low[0] = Length();
+  CHECK(not_ok(frame) == std::vector<std::string>{"threshold-ends"});
+  for (const Finding& finding : check_assembly(frame, Unit::mm))
+    if (finding.status != Status::ok) CHECK(finding.value == mm(12));
+}
+
 TEST_CASE("A threshold lifts the leaf, which then needs less below it") {
   // 2100 - 7 - 12 - 25 - 15 = 2041; - 3 - 3 = 2035.
   const Worked worked = work(lining(R"("threshold": {"height": 15})"));
