@@ -178,18 +178,17 @@ void settle_rebate(DoorLedger& ledger, DoorPlan& plan) {
       ledger.take("edge.width", thickness - mortise.from_face,
                   "from the back as far as the mortise's near wall");
   const Length wall = plan.groove.from_face = thickness - width;
-  const Length far_cheek = mortise.from_face + mortise.width -
-                           (plan.join.fit_allowance - floor_half(plan.join.fit_allowance));
+  const Length far_wall = mortise.from_face + mortise.width;
   if (wall <= Length())
     ledger.problem({"edge.width", "mortise.from_face", "thickness"},
                    fmt::format("a rebate of {} leaves nothing of {} at the face side; make it less",
                                ledger.say(width), ledger.say(thickness)));
-  else if (wall < mortise.from_face || wall > far_cheek)
+  else if (wall < mortise.from_face || wall > far_wall)
     ledger.problem(
         {"edge.width", "mortise.from_face", "mortise.width"},
         fmt::format("a rebate of {} from the back does not end at the tenon, so that no one plane "
                     "is a shoulder; make edge.width from {} to {}",
-                    ledger.say(width), ledger.say(thickness - far_cheek),
+                    ledger.say(width), ledger.say(thickness - far_wall),
                     ledger.say(thickness - mortise.from_face)));
 }
 

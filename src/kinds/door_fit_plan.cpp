@@ -218,15 +218,30 @@ Length settle_allowance(DoorLedger& ledger, Length mortise) {
                      "a film of glue on each cheek");
 }
 
-/// Where a mortise or groove lies across the thickness: in the middle, unless stated.
+/// Where a mortise or groove lies across the thickness, unless stated.
 struct ThicknessPlace {
   std::string_view name, key, width_key;
   Length width;
+  Reasoned usual;
 };
 
+Reasoned in_the_middle(Length thickness, Length width) {
+  return {floor_half(thickness - width), "in the middle of the thickness"};
+}
+
+/// In the middle; where a stated rebate begins behind that, the mortise ends at it.
+Reasoned usual_mortise_place(const DoorLedger& ledger, const DoorPlan& plan) {
+  const Length thickness = plan.frame.thickness;
+  const Length width = plan.join.mortise.width;
+  const Reasoned middle = in_the_middle(thickness, width);
+  if (!plan.edge.rebated()) return middle;
+  const Length wall = thickness - ledger.spec.edge_width.size.value_or(thickness);
+  if (wall <= middle.size + width) return middle;
+  return {wall - width, "before the rebate, to which the tenon then loses nothing"};
+}
+
 Length settle_from_face(DoorLedger& ledger, const ThicknessPlace& place, Length thickness) {
-  const Length from_face =
-      ledger.take(place.key, floor_half(thickness - place.width), "in the middle of the thickness");
+  const Length from_face = ledger.take(place.key, place.usual.size, place.usual.why);
   if (from_face < Length() || from_face + place.width > thickness)
     ledger.problem({std::string(place.key), std::string(place.width_key), "groove.width",
                     "mortise.width", "thickness"},
@@ -325,8 +340,10 @@ void settle_places(DoorLedger& ledger, DoorPlan& plan) {
   MortiseDesign& mortise = plan.join.mortise;
   const Length thickness = plan.frame.thickness;
   if (plan.join.single_mortises)
-    mortise.from_face = settle_from_face(
-        ledger, {"mortise", "mortise.from_face", "mortise.width", mortise.width}, thickness);
+    mortise.from_face = settle_from_face(ledger,
+                                         {"mortise", "mortise.from_face", "mortise.width",
+                                          mortise.width, usual_mortise_place(ledger, plan)},
+                                         thickness);
   else if (!spec.groove_from_face.size)
     spec.groove_from_face = spec.mortise_from_face;  // the groove is the mortise of a stub
   if (plan.edge.rebated()) {
@@ -335,8 +352,11 @@ void settle_places(DoorLedger& ledger, DoorPlan& plan) {
   }
   // A groove that only goes along with the mortise is at fault with it, and need not be told of.
   if (!ledger.clean() && !spec.groove_from_face.size && !spec.groove_width.size) return;
-  plan.groove.from_face = settle_from_face(
-      ledger, {"groove", "groove.from_face", "groove.width", plan.groove.width}, thickness);
+  plan.groove.from_face =
+      settle_from_face(ledger,
+                       {"groove", "groove.from_face", "groove.width", plan.groove.width,
+                        in_the_middle(thickness, plan.groove.width)},
+                       thickness);
 }
 
 }  // namespace haunch

@@ -158,6 +158,12 @@ Length DoorPlan::deepest_edge() const {
   return deepest;
 }
 
+bool DoorPlan::tenons_before_rebate() const {
+  const Length behind_cheek = join.fit_allowance - floor_half(join.fit_allowance);
+  return edge.rebated() &&
+         groove.from_face >= join.mortise.from_face + join.mortise.width - behind_cheek;
+}
+
 Length DoorPlan::muntin_edge() const {
   Length deepest = groove.depth;
   for (std::size_t tier = 0; tier < frame.tiers.size(); ++tier)

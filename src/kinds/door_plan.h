@@ -211,6 +211,8 @@ struct DoorPlan {
   std::vector<PanelPlan> panels;      // of each tier, from the top
   std::vector<Length> glass_rebates;  // of each tier, from the top; 0: no glass
 
+  /// Whether the tenons stand wholly before the rebate of the edges, which is at the back.
+  bool tenons_before_rebate() const;
   /// How deep the edges about a tier are worked: the groove, or a deeper rebate.
   Length edge_depth(std::size_t tier) const { return std::max(groove.depth, glass_rebates[tier]); }
   bool has_glass() const;

@@ -68,10 +68,12 @@ TenonDesign tenon_for(const DoorPlan& plan, JointWord joint, bool stub, Length d
   return tenon;
 }
 
-/// What a tenon loses at an inner edge, over its whole thickness: the groove, the rebate, or the
-/// mitre.
-Length lost_at_edge(const DoorPlan& plan) {
-  return std::max(plan.groove.depth, plan.edge.set_back());
+/// What a tenon loses at an inner edge, over its whole thickness: what is `sunk` into that, a
+/// groove or a rebate, or the mitre. Before a rebate it loses its play only, so that the mortise
+/// does not come out beside the shoulder.
+Length lost_at_edge(const DoorPlan& plan, Length sunk) {
+  if (plan.tenons_before_rebate()) return plan.join.mortise.edge_clearance;
+  return std::max(sunk, plan.edge.set_back());
 }
 
 Length usual_relish(const DoorLedger& ledger, Length rail_width, Length rebate) {
@@ -214,8 +216,10 @@ std::string loss_at_edge(const DoorLedger& ledger, Length outer, Length curve) {
   return curve > Length() ? relish + " under the curve, which takes " + ledger.say(curve) : relish;
 }
 
-/// "groove_depth 12 mm", or of edges that are rebated deeper: "panel.glass.rebate 18 mm".
+/// "groove_depth 12 mm", of edges that are rebated deeper "panel.glass.rebate 18 mm", before a
+/// rebate "tenon.edge_clearance 0.4 mm".
 std::string depth_words(const DoorLedger& ledger, const DoorPlan& plan, Length depth) {
+  if (plan.tenons_before_rebate()) return "tenon.edge_clearance " + ledger.say(depth);
   const bool glass = plan.deepest_edge() > plan.groove.depth;
   return (glass ? "panel.glass.rebate" : depth_key(plan)) + " " + ledger.say(depth);
 }
@@ -237,7 +241,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   tenon.mitred = plan.frame.moulded_edges(number);
   const Length wall_beside = tenon.loose ? plan.join.loose_wall : Length();
   const auto edge = [&](std::size_t tier) {
-    const Length lost = std::max(lost_at_edge(plan), plan.edge_depth(tier));
+    const Length lost = lost_at_edge(plan, plan.edge_depth(tier));
     if (!top || !plan.frame.arch) return lost;
     // Under an arch up to a size that can be marked.
     return std::max(-floor_multiple(-groove_at_shoulder(plan), ledger.defaults.whole), lost);
@@ -252,7 +256,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
     const std::string wall =
         tenon.loose ? fmt::format("less loose_tenon.wall {} ", ledger.say(plan.join.loose_wall))
                     : std::string();
-    const Length edges = std::max(lost_at_edge(plan), plan.deepest_edge());
+    const Length edges = lost_at_edge(plan, plan.deepest_edge());
     ledger.problem({"tenon.relish", fmt::format("rail_widths.{}", number), depth_key(plan)},
                    fmt::format("the {} is too narrow for a tenon: {} less {} {}{}; "
                                "make it wider, or the others less",
@@ -319,7 +323,7 @@ std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& pla
 
 void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Length> limit) {
   const bool stub = plan.join.muntin_stub;
-  const Length edge = std::max(lost_at_edge(plan), plan.muntin_edge());
+  const Length edge = lost_at_edge(plan, plan.muntin_edge());
   const JointWord joint = plan.join.at(JointPlace::muntin);
   plan.muntin_tenon = tenon_for(plan, joint, stub, plan.join.muntin_depth);
   plan.muntin_mortise = mortise_for(plan, joint, stub, plan.join.muntin_depth);
@@ -381,7 +385,7 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
 }  // namespace
 
 void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
-  const Length groove = lost_at_edge(plan);
+  const Length groove = std::max(plan.groove.depth, plan.edge.set_back());
   JoinPlan& join = plan.join;
   if (join.has_mortises) {
     const Length edge = join.mortise.edge_clearance =

@@ -12,6 +12,13 @@ std::string rebated(std::string_view edge, std::string_view more = {}) {
                   std::string(edge) + (more.empty() ? "" : ", ") + std::string(more));
 }
 
+/// The same with a mortise that is told in full.
+std::string placed(std::string_view edge, std::string_view mortise) {
+  return house_mm(R"("thickness": 44, "stile_width": 100, "rail_widths": [100, 200],
+                     "tenon_depth": 65, "edge": )" +
+                  std::string(edge) + ", " + std::string(mortise));
+}
+
 constexpr std::string_view kTwelve = R"({"kind": "rebated", "depth": 12, "width": 28})";
 
 /// A cabinet door 396 wide and 20 thick, its groove and mortise 8 from 6; stiles 57, tenons 38.
@@ -147,12 +154,36 @@ TEST_CASE("A mortise in a rebated rail is told from the face shoulder") {
 }
 
 TEST_CASE("A rebate that does not end at the tenon is refused, with the widths that do") {
-  // From the mortise's near wall, 14.5, to the tenon's far cheek, 29.425.
-  CHECK(refusal(rebated(R"({"kind": "rebated", "width": 12})")) ==
+  // From the mortise's near wall, 14.5, to its far one, 29.5.
+  constexpr std::string_view kPlace = R"("mortise": {"width": 15, "from_face": 14.5})";
+  CHECK(refusal(placed(R"({"kind": "rebated", "width": 12})", kPlace)) ==
         "/edge/width: a rebate of 12 mm from the back does not end at the tenon, so that no one "
-        "plane is a shoulder; make edge.width from 14.575 mm to 29.5 mm");
-  CHECK(refused_at(rebated(R"({"kind": "rebated", "width": 30})")) == "/edge/width");
-  CHECK(refusal(rebated(R"({"kind": "rebated", "width": "14.575 mm"})")).empty());
+        "plane is a shoulder; make edge.width from 14.5 mm to 29.5 mm");
+  CHECK(refused_at(placed(R"({"kind": "rebated", "width": 30})", kPlace)) == "/edge/width");
+  CHECK(refusal(placed(R"({"kind": "rebated", "width": 14.5})", kPlace)).empty());
+}
+
+TEST_CASE("A tenon that stands before the rebate loses no more to it than its play") {
+  // The rebate begins 44 - 12 = 32 from the face: the mortise ends there, at 17. The top rail's
+  // relish is a third of 100, 33: a tenon from 0.4 to 67, its mortise up to the rail's edge.
+  const Worked worked = work(rebated(R"({"kind": "rebated", "depth": 9, "width": 12})"));
+  CHECK(assumed(worked, "mortise.from_face") == std::vector{mm(17)});
+  const Assembly& leaf = worked.assembly;
+  const Joint its = joint(leaf, "left stile", "top rail");
+  CHECK(its.tenon->each.front().width == mm(66.6));
+  CHECK(its.mortise->each.front().length == mm(67.4));
+  CHECK(its.mortise->each.front().from_foot == mm(1954));  // of 2054, less the rail
+  // With no play nothing is lost at all.
+  const Assembly tight = wood(rebated(R"({"kind": "rebated", "depth": 9, "width": 12})",
+                                      R"("tenon": {"edge_clearance": 0})"));
+  CHECK(joint(tight, "left stile", "top rail").tenon->each.front().width == mm(67));
+  CHECK(joint(tight, "left stile", "top rail").mortise->each.front().length == mm(67));
+}
+
+TEST_CASE("A rebate that ends within the tenon takes its depth off it, as one at the near wall") {
+  // 44 - 20 = 24 lies between the walls, 14.5 and 29.5: 100 less 9 and 33.
+  const Assembly leaf = wood(rebated(R"({"kind": "rebated", "depth": 9, "width": 20})"));
+  CHECK(joint(leaf, "left stile", "top rail").tenon->each.front().width == mm(58));
 }
 
 TEST_CASE("Keys of a groove have no place in a rebated frame") {

@@ -344,12 +344,14 @@ class Draughtsman {
     if (dice_.chance(20)) spec_.quantity = static_cast<int>(dice_.between(1, 12));
   }
 
-  /// The same leaf with rebated edges, which have no groove: the rebate ends at the tenon, and the
-  /// haunch fills it.
+  /// The same leaf with rebated edges, which have no groove: the rebate ends at the tenon or begins
+  /// behind it, and the haunch is past it.
   void make_rebated() {
     spec_.edge = "rebated";
     const Length fit = spec_.find("fit_allowance").value_or(Length());
-    const Length wall = get("mortise.from_face") + shop_.size(Length(), mortise_width_ - fit);
+    const Length wall =
+        get("mortise.from_face") +
+        (dice_.chance(40) ? mortise_width_ : shop_.size(Length(), mortise_width_ - fit));
     const Length width = thickness_ - wall;
     const auto replaced = [](const SpecLength& it) {
       return it.key.starts_with("groove") || it.key.starts_with("panel.raise") ||

@@ -283,8 +283,28 @@ class Comparison {
     return given(spec_.edge == "rebated" ? "edge.depth" : "groove_depth");
   }
 
-  /// What a tenon loses at an inner edge: the groove, or a mitred moulding if that is wider.
+  /// Where the tenon ends, from the face side.
+  MaybeLength far_cheek() const {
+    const MaybeLength face = given("mortise.from_face");
+    const MaybeLength mortise = given("mortise.width");
+    const MaybeLength tenon = given("tenon.thickness");
+    if (!face || !fit() || (!mortise && !tenon)) return {};
+    return *face + floor_half(*fit()) + (tenon ? *tenon : *mortise - *fit());
+  }
+
+  /// What a tenon beside a rebate at the back loses to it: where it ends before that, its play.
+  MaybeLength lost_to_rebate() const {
+    const MaybeLength cheek = far_cheek();
+    const MaybeLength rebate = given("edge.width");
+    const MaybeLength thickness = given("thickness");
+    if (!cheek || !rebate || !thickness) return {};
+    return given(*cheek <= *thickness - *rebate ? "tenon.edge_clearance" : "edge.depth");
+  }
+
+  /// What a tenon loses at an inner edge: the groove, or a mitred moulding if that is wider; before
+  /// a rebate its play.
   MaybeLength lost_at_edge() const {
+    if (spec_.edge == "rebated") return lost_to_rebate();
     const MaybeLength groove = groove_depth();
     if (spec_.edge != "mitred") return groove;
     const MaybeLength moulding = given("edge.width");
