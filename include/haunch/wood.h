@@ -145,7 +145,8 @@ struct TenonSizes {
   std::vector<TenonSpan> each;  // lowest or leftmost first; never empty
   std::vector<TenonSpan> haunches;
   Length haunch_depth, haunch_thickness;
-  Length edge_radius = {};  // to which its edges are rounded; 0: square
+  Length haunch_from_face = {};  // face side to the haunches' near cheek
+  Length edge_radius = {};       // to which its edges are rounded; 0: square
   // How far a shoulder stands on past the line that depth is from: into a rebate, over a moulding.
   Length longer_at_face = {}, longer_at_back = {};
   Length set_back = {};  // that line, past the sight edge, where a mitred moulding is cut away

@@ -179,6 +179,7 @@ void append_tenon(JsonText& json, const TenonSizes& tenon) {
   if (!tenon.haunches.empty()) {
     json.member("haunch_depth", tenon.haunch_depth);
     json.member("haunch_thickness", tenon.haunch_thickness);
+    json.member("haunch_from_face", tenon.haunch_from_face);
     append_spans(json, "haunches", tenon.haunches);
   }
   json.close_object();

@@ -195,6 +195,7 @@ constexpr std::string_view kReportSchema = R"schema({
             "edge_radius": {"type": "number"},
             "haunch_depth": {"type": "number"},
             "haunch_thickness": {"type": "number"},
+            "haunch_from_face": {"type": "number"},
             "haunches": {
               "type": "array",
               "items": {

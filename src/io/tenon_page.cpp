@@ -15,11 +15,11 @@ namespace {
 /// What a machine is set to for a tenon.
 struct TenonSetting {
   Length thickness, depth, from_face;
-  Length haunch_depth, haunch_thickness;  // 0: no haunch
-  std::optional<Length> left_in_groove;   // of a stub, below its end
-  std::optional<Length> twin_from_face;   // of a pair side by side, of the second
-  Length edge_radius;                     // 0: square edges
-  Length set_back;                        // of its shoulder, past the sight edge
+  Length haunch_depth, haunch_thickness, haunch_from_face;  // 0: no haunch
+  std::optional<Length> left_in_groove;                     // of a stub, below its end
+  std::optional<Length> twin_from_face;                     // of a pair side by side, of the second
+  Length edge_radius;                                       // 0: square edges
+  Length set_back;                                          // of its shoulder, past the sight edge
 
   friend bool operator==(const TenonSetting&, const TenonSetting&) = default;
 };
@@ -63,6 +63,7 @@ TenonSetting setting_of(const Joint& joint) {
                        tenon.from_face,
                        tenon.haunch_depth,
                        tenon.haunch_thickness,
+                       tenon.haunch_from_face,
                        {},
                        tenon.each.back().from_face,
                        tenon.edge_radius,
@@ -166,8 +167,12 @@ std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengt
     text += "  a stub, which stands in the groove and leaves " +
             lengths.one(*setting.left_in_groove) + " below it\n";
   if (setting.haunch_depth > Length())
-    text += "  with haunches " + lengths.one(setting.haunch_thickness) + " thick, " +
-            lengths.one(setting.haunch_depth) + " deep\n";
+    text += "  " +
+            wrapped("with haunches " + lengths.one(setting.haunch_thickness) + " thick, " +
+                        lengths.one(setting.haunch_depth) + " deep, " +
+                        lengths.one(setting.haunch_from_face) + " from the face side",
+                    kPageWidth, 2) +
+            "\n";
   if (setting.set_back > Length())
     text += "  " +
             wrapped("deep from the shoulders, which stand " + lengths.one(setting.set_back) +

@@ -276,6 +276,7 @@ TenonSizes tenon_sizes(const TenonDesign& tenon) {
   sizes.haunches = spans_of(tenon.layout.haunches);
   sizes.haunch_depth = tenon.haunch_depth;
   sizes.haunch_thickness = tenon.haunch_thickness;
+  sizes.haunch_from_face = tenon.haunch_from_face;
   return sizes;
 }
 
