@@ -204,10 +204,12 @@ std::string moulding_mitre_page(const Assembly& wood, const LengthPrinter& lengt
   const std::string by = lengths.one(cut_away);
   return "\nMOULDINGS CUT AWAY for the shoulders\n" + table.text(lengths, 2) + "  " +
          wrapped(
-             "near, far: at the edge, which is the sight edge; deep: from there. At a mitred end "
-             "the cut slopes at 45 degrees, " +
+             "The edge is cut away through the whole thickness, for the shoulders are set back on "
+             "both faces. near, far: at the edge, which is the sight edge; deep: from there. At a "
+             "mitred end the cut slopes at 45 degrees, through the whole thickness too, " +
                  by +
-                 " in at its bottom. What comes there is mitred to it at its moulded edges: at "
+                 " in at its bottom. What comes there is mitred to it at its moulded edges, also "
+                 "through its whole thickness: at "
                  "the edge from " +
                  by + " behind its shoulder, running out to the shoulder " + by +
                  " in from the edge. Mortises and grooves first, then the mouldings, then cut them "
