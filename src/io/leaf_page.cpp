@@ -101,15 +101,22 @@ std::string curve_text(const Feature& feature, const LengthPrinter& lengths) {
          lengths.one(*size_of(feature, "along_curve")) + " along the curve";
 }
 
+/// Of a blank whose lower edge the curve does not spring from, because its width is a whole figure.
+std::string springing_text(const Piece& rail, const Feature& arch, const LengthPrinter& lengths) {
+  const Length crown = rail.blank[1] - *size_of(arch, "at_crown");
+  const Length springing = crown - *size_of(arch, "rise");
+  if (springing == Length()) return {};
+  return "; the curve is at the shoulders " + lengths.one(springing) +
+         " above the blank's lower edge, at the crown " + lengths.one(crown) + " above it";
+}
+
 std::string arch_text(const Piece& rail, const Feature& arch, const LengthPrinter& lengths) {
   const Length rise = *size_of(arch, "rise");
   return "underside of " + rail.mark + ": rise " + lengths.one(rise) + " over " +
          lengths.one(*size_of(arch, "span")) + " from stile to stile, " +
          curve_text(arch, lengths) + "; the blank is " + lengths.one(rail.blank[1]) + " wide, " +
-         lengths.one(*size_of(arch, "at_crown")) +
-         " are left at the crown. In chords that leave the "
-         "curve by at most " +
-         lengths.one(*size_of(arch, "tolerance"));
+         lengths.one(*size_of(arch, "at_crown")) + " are left at the crown" +
+         springing_text(rail, arch, lengths);
 }
 
 std::string groove_text(const Piece& rail, const Feature& groove, const LengthPrinter& lengths) {
@@ -135,8 +142,7 @@ std::string head_text(const Assembly& wood, const Feature& head, const LengthPri
          ", struck from the middle of the leaf " +
          lengths.one(centre < Length() ? -centre : centre) +
          (centre < Length() ? " below" : " above") + " its foot; it rises " +
-         lengths.one(*size_of(head, "rise")) + " over " + lengths.one(*size_of(head, "span")) +
-         ". In chords that leave the curve by at most " + lengths.one(*size_of(head, "tolerance"));
+         lengths.one(*size_of(head, "rise")) + " over " + lengths.one(*size_of(head, "span"));
 }
 
 /// What is left square until after glue-up; stiles that are alike together.
