@@ -565,7 +565,7 @@ class LumberPage {
     for (std::size_t i = 0; i < report_.parts.size(); ++i)
       if (report_.rough[i] && report_.rough[i]->thicker) names.push_back(report_.parts[i].name);
     if (names.empty()) return {};
-    return line("thinner stock would do, but lacks or must be bought: " + joined(names));
+    return line("thinner stock would do, but lacks or does worse: " + joined(names));
   }
 
   std::string not_wood() const {

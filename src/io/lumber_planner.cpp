@@ -7,6 +7,7 @@
 
 #include "glue_up.h"
 #include "lumber_bill.h"
+#include "other_stock.h"
 #include "species.h"
 
 namespace haunch {
@@ -78,6 +79,7 @@ class Planner {
     try_more_strips();
     try_thicker_in_hand();
     try_other_seeds();
+    if (try_other_stock()) try_other_seeds();
     keep_what_was_chosen();
   }
 
@@ -269,17 +271,21 @@ class Planner {
 
   /// Plans all; true when a part went over to other stock, so that it is to be planned again.
   bool plan_all() {
+    plan_as_chosen();
+    bool again = false;
+    for (const MaterialPlan& plan : report_.plans)
+      again = move_on(plan) || again;
+    return again;
+  }
+
+  void plan_as_chosen() {
     std::vector<MaterialPlan> before = std::move(report_.plans);
     report_.plans.clear();
     for (std::size_t i = 0; i < report_.parts.size(); ++i)
       if (chosen_[i] < ways_[i].size())
         add_pieces(plan_for(report_.parts[i].material, way_of(i).thickness), i, way_of(i));
-    bool again = false;
-    for (MaterialPlan& plan : report_.plans) {
+    for (MaterialPlan& plan : report_.plans)
       take_plan(plan, before);
-      again = move_on(plan) || again;
-    }
-    return again;
   }
 
   /// The plan for this order: of the round before, where nothing has changed in it.
@@ -544,6 +550,93 @@ class Planner {
     });
   }
 
+  /// Other stock may come to less, in hand or for sale: thicker, of another surface, or of the same
+  /// in other strips. In small orders some of the parts go over too; what was tried is not again.
+  bool try_other_stock() {
+    constexpr std::size_t kSmall = 150;
+    constexpr std::size_t kPieces = 12'000;  // planned anew in all
+    constexpr std::size_t kMost = 200;       // trials, and in large orders:
+    constexpr std::size_t kFew = 3;
+    const bool small = pieces_of_all() <= kSmall;
+    std::size_t trials =
+        small ? std::min(kMost, kPieces / std::max<std::size_t>(1, pieces_of_all())) : kFew;
+    std::set<ChosenWays> tried = {chosen_};
+    bool gained = false;
+    while (try_moves(stock_moves(report_, ways_, dear_plans(), !small), tried, trials))
+      gained = true;
+    return gained;
+  }
+
+  /// True as soon as one of them gains; the moves are then to be made up anew. The first to cheaper
+  /// boards is tried even if the order has had its share of work.
+  bool try_moves(const std::vector<StockMove>& moves, std::set<ChosenWays>& tried,
+                 std::size_t& trials) {
+    for (const StockMove& move : moves) {
+      const bool first_to_cheaper = move.cheaper && tried.size() == 1;
+      if (trials == 0) return false;
+      if (!may_try_all() && !first_to_cheaper) continue;
+      // Waste is reckoned by area, which knows nothing of what is planed away.
+      const bool thicker_too = wishes_.prefer != lumber::Prefer::waste;
+      const ChosenWays chosen = after_move(move, ways_, chosen_, thicker_too);
+      if (!tried.insert(chosen).second) continue;
+      --trials;
+      if (take_if_better(chosen)) return true;
+    }
+    return false;
+  }
+
+  std::size_t pieces_of_all() const {
+    std::size_t pieces = 0;
+    for (const MaterialPlan& plan : report_.plans)
+      pieces += plan.pieces.size();
+    return pieces;
+  }
+
+  /// The plans that could come to less: by cost those that buy.
+  std::vector<std::size_t> dear_plans() const {
+    std::vector<std::size_t> dear;
+    for (std::size_t i = 0; i < report_.plans.size(); ++i)
+      if (wishes_.prefer != lumber::Prefer::cost || report_.plans[i].plan.totals.cost > 0)
+        dear.push_back(i);
+    return dear;
+  }
+
+  /// Plans all as chosen; parts that find no place go back to where they were. False, and all is
+  /// as before, where that gains nothing.
+  bool take_if_better(const ChosenWays& chosen) {
+    const std::vector<MaterialPlan> plans = report_.plans;
+    const ChosenWays before = std::exchange(chosen_, chosen);
+    const Merit merit = merit_by_volume();
+    plan_as_chosen();
+    if (send_back(before)) plan_as_chosen();
+    if (merit_by_volume() < merit) return true;
+    chosen_ = before;
+    report_.plans = plans;
+    return false;
+  }
+
+  /// Between thicknesses stock is compared by volume: none is planed from thicker without a gain.
+  Merit merit_by_volume() const {
+    Merit merit = merit_of_all();
+    merit.area = 0;
+    for (const MaterialPlan& plan : report_.plans)
+      merit.area += lumber::square_mm(plan.plan.totals.area_used) *
+                    static_cast<double>(plan.thickness.thickness.steps());
+    return merit;
+  }
+
+  bool send_back(const ChosenWays& before) {
+    bool any = false;
+    for (const MaterialPlan& plan : report_.plans) {
+      for (const lumber::Unplaced& each : plan.plan.unplaced) {
+        const std::size_t part = plan.pieces[each.want].part;
+        any = any || chosen_[part] != before[part];
+        chosen_[part] = before[part];
+      }
+    }
+    return any;
+  }
+
   /// Plans all anew after the change, and takes it back where that gains nothing.
   template <typename Change>
   void plan_if_better(const Change& change) {
@@ -580,7 +673,9 @@ class Planner {
     for (std::size_t i = 0; i < report_.parts.size(); ++i) {
       if (chosen_[i] >= ways_[i].size()) continue;
       report_.rough[i] = way_of(i).rough;
-      report_.rough[i]->thicker = !same_but_strips(way_of(i), ways_[i].front());
+      const RoughPart& first = ways_[i].front().rough;
+      report_.rough[i]->thicker = report_.rough[i]->stock_thickness > first.stock_thickness ||
+                                  report_.rough[i]->layers > first.layers;
     }
     std::sort(report_.unplaced.begin(), report_.unplaced.end(),
               [](const UnplacedPart& a, const UnplacedPart& b) { return a.part < b.part; });

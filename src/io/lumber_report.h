@@ -38,7 +38,7 @@ struct RoughPart {
   int layers = 1;
   std::vector<Length> glue_lines;  // from the face side
   std::size_t strips = 1;          // of each layer
-  bool thicker = false;            // thinner stock would do, but lacks or must be bought
+  bool thicker = false;            // thinner stock would do, but lacks or does worse
 
   std::size_t pieces() const { return strips * static_cast<std::size_t>(layers); }
 };

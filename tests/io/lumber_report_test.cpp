@@ -78,6 +78,55 @@ TEST_CASE("a thicker board in the rack that spares no bought one stays there") {
   CHECK(totals_of(report).boards == 1);
 }
 
+TEST_CASE(
+    "of rough and surfaced boards of one thickness the cheaper are bought, whichever is first") {
+  // 475 x 64 x 20 is 500 x 70, out of 27 rough as well as surfaced: four to a board.
+  const std::string rough =
+      R"({"id": "rough", "length": 2100, "width": 70, "thickness": 27, "species": "beech",
+          "price": 60, "per": "board"})";
+  const std::string surfaced =
+      R"({"id": "surfaced", "length": 2100, "width": 70, "thickness": 27, "species": "beech",
+          "surface": "surfaced", "price": 20, "per": "board"})";
+  std::vector<LumberPart> parts;
+  for (const char* name : {"A", "B", "C", "D"})
+    parts.push_back(part(name, mm(475), mm(64), mm(20)));
+  for (const std::string& boards : {rough + "," + surfaced, surfaced + "," + rough}) {
+    const LumberReport report = report_lumber(
+        parts, stock(R"({"units": "mm", "kerf": 3, "stock": [)" + boards + "]}"), Unit::mm, {});
+    CHECK(totals_of(report).cost == 2000);
+    CHECK_FALSE(report.rough[0]->thicker);
+  }
+}
+
+TEST_CASE("a thicker board is bought where it is cheaper") {
+  const LumberReport report =
+      report_lumber({part("A", mm(475), mm(64), mm(20)), part("B", mm(475), mm(64), mm(20))},
+                    stock(R"({"units": "mm", "kerf": 3, "stock": [
+        {"id": "a", "length": 2100, "width": 70, "thickness": 27, "species": "beech",
+         "price": 90, "per": "board"},
+        {"id": "b", "length": 2100, "width": 70, "thickness": 28, "species": "beech",
+         "price": 30, "per": "board"}]})"),
+                    Unit::mm, {});
+  CHECK(totals_of(report).cost == 3000);
+  CHECK(report.rough[1]->thicker);
+  CHECK(bound_of(report).bounds.proven);
+}
+
+TEST_CASE("only as many parts go over to cheaper boards as there are") {
+  // Two to a board: the one at 5.00 takes two, the other two of 27 at 20.00.
+  std::vector<LumberPart> parts;
+  for (const char* name : {"A", "B", "C", "D"})
+    parts.push_back(part(name, mm(475), mm(64), mm(20)));
+  const LumberReport report = report_lumber(parts, stock(R"({"units": "mm", "kerf": 3, "stock": [
+        {"id": "a", "length": 1003, "width": 70, "thickness": 27, "species": "beech",
+         "price": 20, "per": "board"},
+        {"id": "b", "length": 1003, "width": 70, "thickness": 40, "species": "beech",
+         "price": 5, "per": "board", "count": 1}]})"),
+                                            Unit::mm, {});
+  CHECK(report.unplaced.empty());
+  CHECK(totals_of(report).cost == 2500);
+}
+
 TEST_CASE("a panel is of more strips where they fall better into the boards") {
   // 344 + 6 = 350 wide: of three strips 117 + 6 = 123 each, one abreast in 190; of four 88 + 6 =
   // 94, two abreast: 94 + 3 + 94 = 191 is 1 too much, so the boards are 191 here.
