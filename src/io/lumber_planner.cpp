@@ -560,6 +560,8 @@ class Planner {
     const bool small = pieces_of_all() <= kSmall;
     std::size_t trials =
         small ? std::min(kMost, kPieces / std::max<std::size_t>(1, pieces_of_all())) : kFew;
+    constexpr std::int64_t kWork = 800'000'000;  // of all trials, counted
+    most_trial_work_ = work_ + kWork * wishes_.effort;
     std::set<ChosenWays> tried = {chosen_};
     bool gained = false;
     while (try_moves(stock_moves(report_, ways_, dear_plans(), !small), tried, trials))
@@ -574,7 +576,8 @@ class Planner {
     for (const StockMove& move : moves) {
       const bool first_to_cheaper = move.cheaper && tried.size() == 1;
       if (trials == 0) return false;
-      if (!may_try_all() && !first_to_cheaper) continue;
+      const bool enough = work_ > most_trial_work_ || !may_try_all();
+      if (enough && !first_to_cheaper) continue;
       // Waste is reckoned by area, which knows nothing of what is planed away.
       const bool thicker_too = wishes_.prefer != lumber::Prefer::waste;
       const ChosenWays chosen = after_move(move, ways_, chosen_, thicker_too);
@@ -692,6 +695,7 @@ class Planner {
   };
   std::vector<IdleBoards> idle_;
   std::int64_t work_ = 0;                // of all plans so far, counted
+  std::int64_t most_trial_work_ = 0;     // what it may come to by trials of other stock
   std::vector<std::string> first_lack_;  // why the best way did not do
 };
 
