@@ -43,6 +43,17 @@ std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
          p.one(sides.foot);
 }
 
+/// "left leaf 672.5 wide, right leaf 660.5": of a pair, whose own width is over both.
+std::string leaf_widths_text(const Assembly& wood, const LengthPrinter& lengths) {
+  if (wood.meetings.empty()) return {};
+  const Meeting& pair = wood.meetings.front();
+  const auto width = [&](std::size_t first, std::size_t count) {
+    return lengths.one(placed_blanks(wood, first, count).extent(0));
+  };
+  return "left leaf " + width(pair.left, pair.left_count) + " wide, right leaf " +
+         width(pair.right, pair.right_count);
+}
+
 /// ", white oak; panels of ash"
 std::string species_text(const OfRoles<std::string>& species) {
   std::string text = species.all.empty() ? "" : ", " + species.all;
@@ -82,6 +93,7 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
                 lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
                 (report.wood.is_leaf() ? " thick" : " deep") + species_text(job.species) +
                 materials_text(report.wood));
+  page += head_line(leaf_widths_text(report.wood, lengths));
   page += head_line(opening_text(report.wood, lengths));
   page += head_line(job.note.empty() ? "" : "note: " + job.note);
   return page + head_line(verdict(report));
@@ -298,11 +310,24 @@ std::string checks_page(const ItemReport& report, Section section, const LengthP
 
 // ---- rooms and cautions
 
+/// "both leaves over their lips": which leaves a room is of, and how they are measured.
+std::string room_words(const ItemReport& report, const NamedRoom& room) {
+  const bool both = !report.wood.meetings.empty();
+  const bool lips = std::any_of(report.rooms.begin(), report.rooms.end(),
+                                [](const NamedRoom& it) { return it.what == "leaf in the frame"; });
+  if (room.what == "room for the leaf" && both) return "room for the leaves";
+  if (room.what == "leaf in the frame" && both) return "both leaves in the frame";
+  if (room.what != "leaf") return room.what;
+  return (both ? "both leaves" : "leaf") + std::string(!lips  ? ""
+                                                       : both ? " over their lips"
+                                                              : " over its lips");
+}
+
 std::string rooms_page(const ItemReport& report, const LengthPrinter& lengths) {
   if (report.rooms.empty()) return {};
   TextTable table({"", "width", "height"});
   for (const NamedRoom& room : report.rooms)
-    table.add({room.what, room.width, room.height});
+    table.add({room_words(report, room), room.width, room.height});
   return "\nFROM WALL TO LEAF\n" + table.text(lengths, 2);
 }
 

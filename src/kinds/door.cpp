@@ -63,8 +63,11 @@ class DoorJob : public Job {
     worked.problems = let_in_described(worked.assembly, spec.fittings, unit);
     const bool lock_is_right = pair && right.fittings.lock.has_value();
     if (worked.problems.empty())
-      worked.cautions =
-          door_cautions(spec, lock_is_right ? right : planned.plan, season.has_value());
+      worked.cautions = door_cautions(spec, lock_is_right ? right : planned.plan,
+                                      !pair           ? nullptr
+                                      : lock_is_right ? &planned.plan
+                                                      : &right,
+                                      season.has_value());
     return worked;
   }
 

@@ -59,6 +59,25 @@ std::string in_unit(double kilograms, Unit unit) {
                           : fmt::format("{:.0f} lb", kilograms * kPounds);
 }
 
+/// The weight of a leaf, and which it is: of a pair the heavier, if one is by a figure that is
+/// told.
+struct Weighed {
+  std::string_view leaf;
+  double kilograms = 0;
+};
+
+std::optional<Weighed> heavier(const DoorSpec& spec, const DoorPlan& plan, const DoorPlan* other) {
+  const auto one = kilograms(spec, plan);
+  if (!one) return {};
+  if (other == nullptr) return Weighed{"the leaf", *one};
+  const double two = kilograms(spec, *other).value_or(0);
+  const Unit unit = spec.units.value_or(Unit::mm);
+  if (in_unit(*one, unit) == in_unit(two, unit)) return Weighed{"each leaf", *one};
+  const bool right = (*one > two ? plan : *other).frame.pair->is_right;
+  return Weighed{right ? "the right leaf, the heavier," : "the left leaf, the heavier,",
+                 std::max(*one, two)};
+}
+
 /// The widest pane of a leaf.
 Length widest_pane(const DoorPlan& plan) {
   Length widest;
@@ -88,22 +107,25 @@ Length lock_above_floor(const DoorPlan& plan) {
 
 }  // namespace
 
-std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan, bool weighed) {
+std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan,
+                                   const DoorPlan* other, bool weighed) {
   const Unit unit = spec.units.value_or(Unit::mm);
   std::vector<Caution> cautions;
-  if (const auto weight = kilograms(spec, plan); plan.fittings.hinges && weight && !weighed)
+  const auto weight = weighed ? std::nullopt : heavier(spec, plan, other);
+  if (plan.fittings.hinges && weight)
     cautions.push_back(
         {"weight on the hinges",
-         fmt::format("the leaf comes to some {}, reckoned as solid {} at 12 %{}; see that the load "
+         fmt::format("{} comes to some {}, reckoned as solid {} at 12 %{}; see that the load "
                      "table of the hinges' maker carries it",
-                     in_unit(*weight, unit), spec.species.all, glass_in_weight(plan))});
-  if (const auto weight = kilograms(spec, plan); weight && *weight > kOnePersonLifts && !weighed)
+                     weight->leaf, in_unit(weight->kilograms, unit), spec.species.all,
+                     glass_in_weight(plan))});
+  if (weight && weight->kilograms > kOnePersonLifts)
     cautions.push_back(
         {"lifting",
-         fmt::format(
-             "reckoned as solid {} at 12 %{} the leaf comes to some {}; above 23 kg (51 lb, "
-             "NIOSH's limit for one person under the best conditions) lift it with two",
-             spec.species.all, glass_in_weight(plan), in_unit(*weight, unit))});
+         fmt::format("reckoned as solid {} at 12 %{} {} comes to some {}; above 23 kg (51 lb, "
+                     "NIOSH's limit for one person under the best conditions) lift it with two",
+                     spec.species.all, glass_in_weight(plan), weight->leaf,
+                     in_unit(weight->kilograms, unit))});
   if (spec.existing_opening) cautions.push_back(old_paint());
   if (plan.has_glass()) cautions.push_back(safety_glazing(plan, unit));
   if (!plan.fittings.lock) return cautions;

@@ -8,7 +8,9 @@
 
 namespace haunch {
 
-/// `weighed`: the leaf's weight is told elsewhere, with its seasons.
-std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan, bool weighed);
+/// Of a leaf; of a pair the leaf with the lock. `other`: the other leaf of a pair. `weighed`: the
+/// leaf's weight is told elsewhere, with its seasons.
+std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan,
+                                   const DoorPlan* other, bool weighed);
 
 }  // namespace haunch

@@ -358,12 +358,19 @@ void settle(KeyLedger& ledger, CasePlan& plan, const ItemHead& head,
 
 std::vector<NamedRoom> rooms_of(const CasePlan& plan) {
   const Length planted = plan.stop.planted();
-  return {{"wall opening", plan.wall_width, plan.wall_height},
-          {"frame", plan.width, plan.height},
-          {"room for the leaf", plan.leaf_room_width(), plan.leaf_room_height()},
-          {"leaf", plan.leaf_width, plan.leaf_height},
-          {"clear between stops", plan.sight_width() - planted * 2,
-           plan.lintel_low() - plan.base() - planted}};
+  const Length lips = plan.lip.across() + plan.lip.head;
+  std::vector<NamedRoom> rooms{
+      {"wall opening", plan.wall_width, plan.wall_height},
+      {"frame", plan.width, plan.height},
+      {"room for the leaf", plan.leaf_room_width(), plan.leaf_room_height()},
+      {"leaf", plan.leaf_width, plan.leaf_height}};
+  // A leaf is larger over its lips than its room: what of it stands there is told too.
+  if (lips > Length())
+    rooms.push_back({"leaf in the frame", plan.leaf_width - plan.lip.across(),
+                     plan.leaf_height - plan.lip.head});
+  rooms.push_back({"clear between stops", plan.sight_width() - planted * 2,
+                   plan.lintel_low() - plan.base() - planted});
+  return rooms;
 }
 
 }  // namespace

@@ -266,6 +266,21 @@ TEST_CASE("A leaf of over 23 kg is lifted by two, one below is not told of") {
   CHECK(cautions(R"("thickness": 200, "moisture": {"low": 6, "build": 9, "high": 12})").empty());
 }
 
+TEST_CASE("Of a pair it is told which leaf the weight is of") {
+  const auto words = [](std::string_view more) {
+    return work(house_mm(R"("species": "European oak", "leaves": 2, )" + std::string(more)))
+        .cautions.front()
+        .words;
+  };
+  // (930 - 6 - 3) / 2 = 460.5 each, some 30 kg.
+  CHECK(words(R"("hinges": {})").starts_with("each leaf comes to some "));
+  // 60 behind the lap in front are the left leaf's.
+  CHECK(words(R"("meeting_lap": 60, "hinges": {})")
+            .starts_with("the left leaf, the heavier, comes to some "));
+  CHECK(words(R"("meeting_lap": 60, "active": "left", "hinges": {})")
+            .starts_with("the right leaf, the heavier, comes to some "));
+}
+
 TEST_CASE("A leaf whose spec does not speak of fittings has none") {
   for (const Piece& each : wood(house("\"horn\": 20")).pieces)
     for (const Feature& feature : each.features)

@@ -125,6 +125,20 @@ TEST_CASE("By DIN 18101 a rebated leaf of 860 x 1985 hangs in a wall of 885 x 20
   CHECK(doubted(set) == kNothing);
 }
 
+TEST_CASE("From wall to leaf, a leaf with lips is told over them and in the frame") {
+  std::string text;
+  for (const NamedRoom& room :
+       work(R"({"kind": "doorset", "units": "mm", "leaf": {"thickness": 40}, "frame": {
+               "wall_opening": {"width": 885, "height": 2005}, "rule": "din-18101-rebated"}})")
+           .rooms)
+    text += room.what + " " + decimal(room.width, Unit::mm) + " x " +
+            decimal(room.height, Unit::mm) + "\n";
+  // 13 of lip at each side and at the head; 3 from each jamb, 3 from the head and 10 at the foot.
+  CHECK(
+      text.find("room for the leaf 840 x 1985\nleaf 860 x 1985\nleaf in the frame 834 x 1972\n") !=
+      std::string::npos);
+}
+
 TEST_CASE("A pair's lips are at its outer edges") {
   const Assembly pair = work(door_spec(R"("units": "mm", "opening": {"width": 800, "height": 700})",
                                        R"("leaves": 2, "meets": "rebate", "meeting_lap": 10)"))

@@ -98,7 +98,8 @@ class Joiner {
   void fittings_agree();
 
   bool is_plain_leaf() const {
-    return sheet_.head.find(" leaf ") != std::string::npos && sheet_.named("ARCHES").empty();
+    return sheet_.head.find(" leaf ") != std::string::npos &&
+           sheet_.head.find("left leaf ") == std::string::npos && sheet_.named("ARCHES").empty();
   }
   double to_low_shoulder(const std::string& mark) const;
   double leaf_size(const char* words) const {
