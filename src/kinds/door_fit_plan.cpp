@@ -233,7 +233,7 @@ Reasoned in_the_middle(Length thickness, Length width) {
 Reasoned usual_mortise_place(const DoorLedger& ledger, const DoorPlan& plan) {
   const Length thickness = plan.frame.thickness;
   const Length width = plan.join.mortise.width;
-  const Reasoned middle = in_the_middle(thickness, width);
+  Reasoned middle = in_the_middle(thickness, width);
   if (!plan.edge.rebated()) return middle;
   const Length wall = thickness - ledger.spec.edge_width.size.value_or(thickness);
   if (wall <= middle.size + width) return middle;

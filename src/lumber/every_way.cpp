@@ -96,7 +96,7 @@ void bound_by_columns(Bounds& bounds, const Sized& sized, std::size_t sizes, int
   const int pricings = many * (sized.model.single_row ? kRowPricings : kPricings);
   ColumnGeneration columns(sized.model, 1, sized.choices);
   for (int slice = 0; slice < effort; ++slice) {
-    columns.allow_work((slice + 1) * many * kWork);
+    columns.allow_work(std::int64_t{slice + 1} * many * kWork);
     const Relaxation relaxation = columns.solve(sized.rest, many * kSteps, pricings);
     take_proofs(bounds, sized, columns);
     if (relaxation.finished) return;
