@@ -143,6 +143,11 @@ std::vector<std::string> fitting_titles(const Assembly& wood, const Piece& piece
           piece.place.axes[into] == Axis::z ? "from edge" : "from face"};
 }
 
+bool right_through(const Piece& piece, const Feature& feature) {
+  const std::size_t into = feature.fitting->into;
+  return room_of(feature).extent(into) == piece.blank[into];
+}
+
 std::vector<Cell> fitting_row(const Assembly& wood, const Piece& piece, const Feature& feature) {
   const FromEnds place = from_ends(wood, piece, feature);
   const auto cell = [&](std::string_view size) {
@@ -157,7 +162,7 @@ std::vector<Cell> fitting_row(const Assembly& wood, const Piece& piece, const Fe
           cell("diameter"),
           cell("length"),
           cell("width"),
-          cell("depth"),
+          right_through(piece, feature) ? Cell(std::string("through")) : cell("depth"),
           cell(piece.place.axes[feature.fitting->into] == Axis::z ? "from_edge" : "from_face")};
 }
 
@@ -224,6 +229,18 @@ std::string lines_text(const Assembly& wood) {
          (rebated ? ", in its rebate" : "");
 }
 
+/// A faceplate's own depth does not shift that of the mortise behind it.
+std::string depth_text(const Assembly& wood) {
+  const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
+    const bool has_fittings =
+        std::any_of(piece.features.begin(), piece.features.end(),
+                    [](const Feature& feature) { return feature.fitting.has_value(); });
+    return has_fittings && piece.role == "jamb" && inner_face(piece) != "inner face";
+  });
+  return "Deep: from the edge or face, not from the bottom of another cut" +
+         std::string(rebated ? "; in a jamb's rebate from the bottom of the rebate." : ".");
+}
+
 }  // namespace
 
 std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
@@ -234,8 +251,8 @@ std::string fittings_page(const Assembly& wood, const LengthPrinter& lengths) {
         page += fittings_of_side(wood, piece, {{}, into, from_high}, lengths);
   if (page.empty()) return {};
   return "\nFITTINGS, let in after glue-up, horns sawn off\n" + page + "  " +
-         wrapped(lines_text(wood) +
-                     ". From edge: the piece's outer edge, or where it has none the left or lower "
+         wrapped(lines_text(wood) + ". " + depth_text(wood) +
+                     " From edge: the piece's outer edge, or where it has none the left or lower "
                      "one. Of a round hole its middle is told.",
                  kPageWidth, 2) +
          "\n";
