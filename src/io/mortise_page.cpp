@@ -135,8 +135,9 @@ std::string mortise_table(const MortiseKey& key, const std::vector<MortiseRow>& 
                    key.end_radius > Length() ? "free" : "straight",
                    "from " + std::string(shoulder_line_word(line)), "takes"});
   for (const MortiseRow& row : rows) {
+    const Length round_ends = key.open_end ? floor_half(key.width) : key.width;
     const Length straight =
-        row.free ? *row.free : std::max(row.far - row.near - key.width, Length());
+        row.free ? *row.free : std::max(row.far - row.near - round_ends, Length());
     table.add({joined(row.in), row.edge, row.from, row.near, row.far, row.far - row.near, straight,
                row.near_from_shoulder ? Cell(*row.near_from_shoulder) : Cell(std::string()),
                joined(row.takes)});
