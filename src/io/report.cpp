@@ -22,6 +22,13 @@ std::string_view grain_of(const Piece& piece) {
   return piece.place.axes[0] == Axis::y ? "upright" : "level";
 }
 
+/// What is sawn to a curve is picked out for it: its grain, and which edge is sound.
+bool is_arched_blank(const Piece& piece) {
+  return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {
+    return feature.kind == "arch" || feature.kind == "arched-head" || feature.kind == "arched-top";
+  });
+}
+
 CutRow row_of(const Piece& piece, const Job& job) {
   const Triple sizes = sawn_sizes(piece);
   return {piece.role,
@@ -32,13 +39,15 @@ CutRow row_of(const Piece& piece, const Job& job) {
           sizes[1],
           sizes[2],
           grain_of(piece),
-          material_of(piece, job)};
+          material_of(piece, job),
+          is_arched_blank(piece)};
 }
 
 bool cut_alike(const CutRow& a, const CutRow& b) {
-  return a.part == b.part && a.grain == b.grain && a.material == b.material &&
-         agree(a.length, b.length) && agree(a.saw_length, b.saw_length) &&
-         agree(a.width, b.width) && agree(a.thickness, b.thickness);
+  return a.part == b.part && a.arched == b.arched && a.grain == b.grain &&
+         a.material == b.material && agree(a.length, b.length) &&
+         agree(a.saw_length, b.saw_length) && agree(a.width, b.width) &&
+         agree(a.thickness, b.thickness);
 }
 
 void merge(CutRow& row, const CutRow& other) {

@@ -24,6 +24,7 @@ struct CutRow {
   Length length, saw_length, width, thickness;
   std::string_view grain;  // of panels: "upright" or "level"; of glass "none"; else "along"
   std::string material;    // the species, or what it is else; empty: not told
+  bool arched = false;     // the blank of what is sawn to a curve
 };
 
 /// One item, worked and checked.
