@@ -269,6 +269,17 @@ Length deepest_in_rails(const DoorLedger& ledger, const DoorPlan& plan, Length w
   return deepest;
 }
 
+const char* usual_depth_reason(const DoorPlan& plan) {
+  const FramePlan& frame = plan.frame;
+  const bool rebated = frame.narrow_stile() != std::min(frame.stile_left, frame.stile_right);
+  if (plan.edge.set_back() > Length())
+    return rebated ? "two thirds of what the outer rebate leaves of the stile, less the moulding "
+                     "that is cut away"
+                   : "two thirds of the stile, less the moulding that is cut away";
+  return rebated ? "two thirds of what the outer rebate leaves of the stile"
+                 : "two thirds of the stile";
+}
+
 void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
   settle_groove_depth(ledger, plan);
   settle_glass_rebates(ledger, plan);
@@ -278,12 +289,7 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
   const Length usual =
       nearest_multiple(floor_divide(narrow * 2, 3) - set_back, ledger.defaults.whole);
   const bool counts = plan.has_blind_tenons() || ledger.spec.tenon_depth.size;
-  join.rail_depth =
-      counts ? ledger.take("tenon_depth", usual,
-                           set_back > Length()
-                               ? "two thirds of the stile, less the moulding that is cut away"
-                               : "two thirds of the stile")
-             : usual;
+  join.rail_depth = counts ? ledger.take("tenon_depth", usual, usual_depth_reason(plan)) : usual;
   if (join.rail_depth + set_back >= narrow)
     ledger.problem(
         {"tenon_depth", "stile_width"},
