@@ -18,7 +18,7 @@ struct Rebated {
 Length taken_by_head(const FramePlan& frame, Length rebate) {
   const ArchedHead& head = *frame.head;
   return frame.height - head.lowest_wood(std::max(head.left_sight - rebate, Length()),
-                                    std::min(head.right_sight + rebate, frame.width));
+                                         std::min(head.right_sight + rebate, frame.width));
 }
 
 /// What a rail's other edge is worked to: that towards another tier, or its outer one.
