@@ -51,7 +51,7 @@ class StockMoves {
       const Parts these = parts_of(other);
       parts.insert(parts.end(), these.begin(), these.end());
     }
-    add(plan, std::move(parts));
+    add(plan, parts);
   }
 
   void of_plan(const MaterialPlan& plan) {
@@ -63,7 +63,7 @@ class StockMoves {
                               [this](std::size_t part) { return report_.parts[part].is_panel; });
     add(plan, Parts(others, panels.end()));
     panels.erase(others, panels.end());
-    add(plan, std::move(panels));
+    add(plan, panels);
   }
 
   /// Equal parts, then the parts of each board, the last first, then each part by itself.
@@ -85,7 +85,7 @@ class StockMoves {
   std::vector<StockMove> take() { return std::move(moves_); }
 
  private:
-  void add(const MaterialPlan& plan, Parts parts) {
+  void add(const MaterialPlan& plan, const Parts& parts) {
     constexpr std::size_t kMostMore = 2;
     const double now = price(plan.material, plan.thickness);
     std::vector<std::pair<double, lumber::StockThickness>> all;  // the cheapest first
