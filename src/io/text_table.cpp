@@ -89,8 +89,8 @@ std::vector<std::string> LengthPrinter::column(const std::vector<Length>& length
 
 bool TextTable::is_numeric(std::size_t column) const {
   return std::all_of(rows_.begin(), rows_.end(), [column](const std::vector<Cell>& row) {
-    const auto* text = std::get_if<std::string>(&row[column]);
-    return text == nullptr || text->empty() || *text == "-" || is_count(*text);
+    const Cell& cell = row[column];
+    return cell.length || cell.words.empty() || cell.words == "-" || is_count(cell.words);
   });
 }
 
@@ -98,13 +98,13 @@ std::vector<std::string> TextTable::printed_column(std::size_t column,
                                                    const LengthPrinter& lengths) const {
   std::vector<Length> values;
   for (const auto& row : rows_)
-    if (const auto* length = std::get_if<Length>(&row[column])) values.push_back(*length);
+    if (const auto& length = row[column].length) values.push_back(*length);
   const std::vector<std::string> printed = lengths.column(values);
   std::vector<std::string> texts;
   std::size_t next = 0;
   for (const auto& row : rows_) {
-    const auto* text = std::get_if<std::string>(&row[column]);
-    texts.push_back(text != nullptr ? *text : printed[next++]);
+    const Cell& cell = row[column];
+    texts.push_back(cell.length ? printed[next++] : cell.words);
   }
   return texts;
 }

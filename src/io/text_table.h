@@ -1,9 +1,10 @@
 // Tables of text with aligned columns, and the lengths in them.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
-#include <variant>
+#include <utility>
 #include <vector>
 
 #include "haunch/length_text.h"
@@ -40,7 +41,16 @@ std::size_t display_width(std::string_view text);
 /// `text` broken at spaces into lines of at most `width`, later ones indented by `indent`.
 std::string wrapped(std::string_view text, std::size_t width, std::size_t indent);
 
-using Cell = std::variant<std::string, Length>;
+/// Words, or a length that the table prints. Not a variant: with a text in it, that of libstdc++ 12
+/// is undefined when memory runs out while it is copied.
+struct Cell {
+  Cell(std::string text) : words(std::move(text)) {}
+  Cell(const char* text) : words(text) {}
+  Cell(Length size) : length(size) {}
+
+  std::string words;
+  std::optional<Length> length;
+};
 
 /// Lengths and counts to the right, words to the left; a column that is empty throughout is left
 /// out. Words in the last column go on below themselves where the page ends.
