@@ -1,4 +1,4 @@
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <array>
 
@@ -6,6 +6,7 @@
 #include "complaints.h"
 #include "csv_row.h"
 #include "json_text.h"
+#include "report.h"
 #include "season_spec.h"
 #include "species.h"
 #include "text_table.h"
@@ -143,7 +144,7 @@ std::string csv_text(const Found& found, bool for_spreadsheet) {
     row.plain(species->group);
     for (const auto& [key, value] : figures_of(*species))
       row.plain(value);
-    row.plain(fmt::format("{}", fmt::join(derived_directions(*species), " ")));
+    row.plain(joined(derived_directions(*species)));
     row.plain(species->source);
     row.end();
   }
@@ -160,7 +161,7 @@ std::string text_of(const Found& found, const Invocation& invocation) {
 }  // namespace
 
 ExitStatus run_species(const Invocation& invocation, const Streams& streams) {
-  const std::string name = fmt::format("{}", fmt::join(invocation.words, " "));
+  const std::string name = joined(invocation.words);
   Complaints complaints(streams);
   std::optional<ShopDefaults> shop;
   if (!complaints.take_shop_file(invocation.shop, shop)) return complaints.status();

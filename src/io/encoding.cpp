@@ -1,6 +1,6 @@
 #include "encoding.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include "utf8.h"
 

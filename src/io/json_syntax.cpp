@@ -1,6 +1,6 @@
 #include "json_syntax.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

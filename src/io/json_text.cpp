@@ -1,6 +1,6 @@
 #include "json_text.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <charconv>
@@ -40,7 +40,7 @@ void append_escaped(std::string& out, Utf8Character character) {
       out += "\xEF\xBF\xBD";
       return;
     default:
-      fmt::format_to(std::back_inserter(out), "\\u{:04x}", static_cast<unsigned>(character.code));
+      out += fmt::format("\\u{:04x}", static_cast<unsigned>(character.code));
   }
 }
 
@@ -104,7 +104,7 @@ void JsonText::number(std::int64_t value) {
 
 void JsonText::number(double value, int places) {
   before_value();
-  fmt::format_to(std::back_inserter(out_), "{:.{}f}", value, places);
+  out_ += fmt::format("{:.{}f}", value, places);
 }
 
 void JsonText::truth(bool value) {

@@ -1,6 +1,6 @@
 #include "tolerance_page.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <iterator>

@@ -1,6 +1,6 @@
 #include "trial_report.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

@@ -1,6 +1,6 @@
 #include "door_cautions.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 

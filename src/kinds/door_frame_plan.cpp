@@ -1,4 +1,4 @@
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <utility>
@@ -184,7 +184,7 @@ std::vector<int> panels_across(DoorLedger& ledger, std::size_t tiers) {
     across.assign(tiers, count->count / static_cast<int>(tiers));
   if (const auto* each = std::get_if<PanelsAcross>(&panels))
     across = each->each.size() == 1 ? std::vector<int>(tiers, each->each.front()) : each->each;
-  const std::string shown = fmt::format("{} across", fmt::join(across, ", "));
+  const std::string shown = fmt::format("{} across", tiers_words(across));
   if (panels.index() == 0) ledger.assume("panels", std::string("one in each tier"), ledger.usual());
   if (ledger.spec.panels_by_shop) ledger.note_shop("panels", shown);
   return across;
@@ -219,6 +219,13 @@ bool share_tier(DoorLedger& ledger, const FramePlan& frame, int panels, TierPlan
 }
 
 }  // namespace
+
+std::string tiers_words(const std::vector<int>& across) {
+  std::string words;
+  for (const int panels : across)
+    words += (words.empty() ? "" : ", ") + std::to_string(panels);
+  return words;
+}
 
 void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
   settle_names(ledger);

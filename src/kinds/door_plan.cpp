@@ -1,6 +1,6 @@
 #include "door_plan.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <utility>
@@ -63,7 +63,7 @@ std::optional<Problem> panels_contradiction(const DoorSpec& spec, int tiers) {
                     "{}, or say how many in each tier from the "
                     "top: {{\"across\": [{}]}}",
                     panels->count == 1 ? "1 panel" : fmt::format("{} panels", panels->count), tiers,
-                    tiers, fmt::join(shared_over(panels->count, tiers), ", ")),
+                    tiers, tiers_words(shared_over(panels->count, tiers))),
         {}};
   const auto* across = std::get_if<PanelsAcross>(&spec.panels);
   if (across == nullptr || across->each.size() == 1 || std::ssize(across->each) == tiers) return {};

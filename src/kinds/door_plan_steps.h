@@ -11,6 +11,8 @@ namespace haunch {
 void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf);
 void settle_rails(DoorLedger& ledger, FramePlan& frame);
 void settle_tiers(DoorLedger& ledger, FramePlan& frame);
+/// The numbers of panels in tiers, as a message lists them: "2, 1, 1".
+std::string tiers_words(const std::vector<int>& across);
 
 // door_meets_plan.cpp: how the leaf meets its opening.
 void settle_meets(DoorLedger& ledger, FramePlan& frame);

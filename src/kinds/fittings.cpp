@@ -1,6 +1,6 @@
 #include "fittings.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

@@ -1,6 +1,6 @@
 // What whoever makes or fits a frame is told once, where it applies, with the document that the
 // figures come from.
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include "cautions.h"
 #include "frame_plan_steps.h"

@@ -1,5 +1,5 @@
 // From the wall's opening to the frame to the leaf, and back: whichever is given gives the others.
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

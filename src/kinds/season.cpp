@@ -1,6 +1,6 @@
 #include "season.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <array>

@@ -1,6 +1,6 @@
 #include "tolerance_spec.h"
 
-#include <fmt/format.h>
+#include <fmt/core.h>
 
 #include <algorithm>
 #include <cstdint>
