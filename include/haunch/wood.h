@@ -191,9 +191,9 @@ struct Joint {
   Clearances design;
   std::optional<TenonSizes> tenon;
   std::optional<MortiseSizes> mortise;
-  bool arched = false;        // the receiving edge is an arch, cut as a polygon
-  std::optional<Axis> cheek;  // along which the tenon is thin, if not along its piece's thickness
-  bool has_shoulder = true;   // what enters closes on what receives it
+  bool arched = false;       // the receiving edge is an arch, cut as a polygon
+  Axis through = Axis::z;    // along which what enters is fitted between cheeks
+  bool has_shoulder = true;  // what enters closes on what receives it
 };
 
 /// Lengths at the four sides of something upright.

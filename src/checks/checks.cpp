@@ -52,9 +52,8 @@ Bench bench_of(const Assembly& assembly, Unit unit, Where where) {
   Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}, {}};
   bench.measures.reserve(assembly.joints.size());
   for (const Joint& joint : assembly.joints)
-    bench.measures.push_back(measure(joint, assembly.pieces[joint.enters],
-                                     bench.solids[joint.receives], bench.solids[joint.enters],
-                                     where));
+    bench.measures.push_back(
+        measure(joint, bench.solids[joint.receives], bench.solids[joint.enters], where));
   return bench;
 }
 

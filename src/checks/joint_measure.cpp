@@ -13,9 +13,9 @@ struct JointAxes {
   std::size_t cheek;   // along its thickness
 };
 
-JointAxes axes_of(const Joint& joint, const Piece& entering) {
+JointAxes axes_of(const Joint& joint) {
   const auto in = static_cast<std::size_t>(joint.heading.axis);
-  const auto cheek = static_cast<std::size_t>(joint.cheek.value_or(entering.place.axes[2]));
+  const auto cheek = static_cast<std::size_t>(joint.through);
   return {{in, joint.heading.upwards}, 3 - in - cheek, cheek};
 }
 
@@ -312,9 +312,8 @@ Wood between_cheeks(const Wood& wood, Box region, const Box& tenon, std::size_t 
 
 }  // namespace
 
-JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& receives,
-                     const Solid& enters, Where where) {
-  const JointAxes axes = axes_of(joint, entering);
+JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& enters, Where where) {
+  const JointAxes axes = axes_of(joint);
   const Way in = axes.in;
   JointMeasure found;
   if (enters.wood.empty()) return found;

@@ -34,7 +34,7 @@ struct JointMeasure {
 /// middle says what room its cheeks have.
 enum class Where { all_over, middle };
 
-JointMeasure measure(const Joint& joint, const Piece& entering, const Solid& receives,
-                     const Solid& enters, Where where = Where::all_over);
+JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& enters,
+                     Where where = Where::all_over);
 
 }  // namespace haunch

@@ -219,9 +219,8 @@ Motion Swell::motion_across(std::size_t piece, std::size_t axis) {
 /// of what was cut to receive it.
 Length Swell::held_place(const Joint& joint, std::size_t axis) const {
   const Piece& enters = built(joint.enters);
-  const Axis thin = joint.cheek.value_or(enters.place.axes[2]);
   const Length origin = enters.place.origin[axis];
-  if (joint.tenon && axis == static_cast<std::size_t>(thin))
+  if (joint.tenon && axis == static_cast<std::size_t>(joint.through))
     return origin + joint.tenon->from_face + floor_half(joint.tenon->thickness);
   if (joint.tenon && own_axis(joint.enters, axis) != 0 && !joint.tenon->each.empty()) {
     const TenonSpan& last = joint.tenon->each.back();

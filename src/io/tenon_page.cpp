@@ -97,7 +97,7 @@ TenonRow row_of(const Assembly& wood, const Joint& joint, const Shoulders& shoul
   row.marks = {piece.mark};
   row.name = name_of(piece);
   row.upright = is_upright(piece);
-  row.turned = joint.cheek.has_value();
+  row.turned = joint.through != piece.place.axes[2];
   (joint.heading.upwards ? row.at_high : row.at_low) = true;
   row.shoulders = shoulders;
   row.line = shoulders.between(&EndShoulders::line, piece.blank[0]);

@@ -284,22 +284,24 @@ void DoorSetter::lap(std::size_t rail) {
   // At a corner the edges close up as shoulders do; a rail let in between two has some play.
   const bool between = !plan_.frame.is_end_rail(rail);
   const Length edge = between ? floor_half(plan_.join.fit_allowance) : Length();
-  join_by_half_lap(wood_, stiles_.low.piece, piece, {Axis::x, false},
+  join_by_half_lap(wood_, Junction(wood_, stiles_.low.piece, piece, {Axis::x, false}),
                    {plan_.frame.stile_left, plan_.lap_from_face, edge, {}});
-  join_by_half_lap(wood_, stiles_.high.piece, piece, {Axis::x, true},
+  join_by_half_lap(wood_, Junction(wood_, stiles_.high.piece, piece, {Axis::x, true}),
                    {plan_.frame.stile_right, plan_.lap_from_face, edge, {}});
 }
 
 void DoorSetter::mitre_ends(std::size_t rail) {
-  mitre(wood_, stiles_.low.piece, kFirstRail + rail, {Axis::x, false});
-  mitre(wood_, stiles_.high.piece, kFirstRail + rail, {Axis::x, true});
+  mitre(wood_, Junction(wood_, stiles_.low.piece, kFirstRail + rail, {Axis::x, false}));
+  mitre(wood_, Junction(wood_, stiles_.high.piece, kFirstRail + rail, {Axis::x, true}));
 }
 
 void DoorSetter::add_splines() {
   for (std::size_t i = 0; i < rails_.size(); ++i) {
     if (!is_mitred(i)) continue;
-    spline(wood_, stiles_.low.piece, kFirstRail + i, {Axis::x, false}, plan_.spline);
-    spline(wood_, stiles_.high.piece, kFirstRail + i, {Axis::x, true}, plan_.spline);
+    spline(wood_, Junction(wood_, stiles_.low.piece, kFirstRail + i, {Axis::x, false}),
+           plan_.spline);
+    spline(wood_, Junction(wood_, stiles_.high.piece, kFirstRail + i, {Axis::x, true}),
+           plan_.spline);
   }
 }
 
@@ -307,28 +309,29 @@ void DoorSetter::join(const GrooveRef& receives, std::size_t enters, Heading hea
                       const TenonDesign& tenon, const MortiseDesign& mortise,
                       std::optional<Length> receiver_shoulder) {
   if (!tenon.loose)
-    return join_by_tenon(wood_, receives, enters, heading, tenon, mortise, receiver_shoulder,
-                         shoulder());
-  butt(wood_, receives.piece, enters, heading);
+    return join_by_tenon(wood_, Junction(wood_, receives.piece, enters, heading), receives.feature,
+                         tenon, mortise, receiver_shoulder, shoulder());
+  butt(wood_, Junction(wood_, receives.piece, enters, heading));
   loose_ends_.push_back({receives.piece, enters, heading, tenon, mortise, receiver_shoulder});
 }
 
 /// Last of all, so that frame and panels have the marks that they have without.
 void DoorSetter::add_loose_tenons() {
   for (const LooseEnd& end : loose_ends_)
-    join_by_loose_tenons(wood_, end.receives, end.enters, end.heading, end.tenon, end.mortise,
-                         end.receiver_shoulder);
+    join_by_loose_tenons(wood_, Junction(wood_, end.receives, end.enters, end.heading), end.tenon,
+                         end.mortise, end.receiver_shoulder);
 }
 
 void DoorSetter::dowel(const GrooveRef& receives, std::size_t enters, Heading heading,
                        const DowelDesign& dowels, std::optional<Length> receiver_shoulder) {
-  butt(wood_, receives.piece, enters, heading);
+  butt(wood_, Junction(wood_, receives.piece, enters, heading));
   dowelled_ends_.push_back({receives.piece, enters, heading, dowels, receiver_shoulder});
 }
 
 void DoorSetter::add_dowels() {
   for (const DowelledEnd& end : dowelled_ends_)
-    join_by_dowels(wood_, end.receives, end.enters, end.heading, end.dowels, end.receiver_shoulder);
+    join_by_dowels(wood_, Junction(wood_, end.receives, end.enters, end.heading), end.dowels,
+                   end.receiver_shoulder);
 }
 
 /// Through the tenons of rails, each as its rail is pinned.

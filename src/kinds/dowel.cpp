@@ -3,55 +3,30 @@
 #include <algorithm>
 #include <utility>
 
+#include "groove.h"
 #include "marks.h"
 #include "round_bore.h"
 
 namespace haunch {
 namespace {
 
-/// Where a peg or hole stands: a box of the assembly, from where the two pieces meet on.
-Box reaching_in(Length meet, Heading heading, Length depth, std::size_t across, const Corner& low,
-                Length wide) {
-  const auto in = static_cast<std::size_t>(heading.axis);
-  Box box;
-  box.low[in] = heading.upwards ? meet : meet - depth;
-  box.high[in] = box.low[in] + depth;
-  box.low[across] = low.u;
-  box.high[across] = low.u + wide;
-  box.low[2] = low.v;
-  box.high[2] = low.v + wide;
-  return box;
-}
-
-Prism round_hole(const Box& box, std::size_t along, int corners) {
-  const std::size_t u = along == 0 ? 1 : 0;
-  const std::size_t v = 3 - along - u;
-  return {along, box.low[along], box.high[along],
-          bore_outline({box.low[u], box.low[v]}, box.extent(u), corners)};
-}
-
-/// Lets dowels in one after the other.
+/// Lets dowels in one after the other. End and edge meet at the receiver's sight edge.
 class Doweller {
  public:
-  Doweller(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-           const DowelDesign& dowels)
+  Doweller(Assembly& assembly, const Junction& junction, const DowelDesign& dowels)
       : wood_(assembly),
-        receives_(receives),
-        enters_(enters),
-        heading_(heading),
+        junction_(junction),
         dowels_(dowels),
-        across_(static_cast<std::size_t>(assembly.pieces[enters].place.axes[1])),
-        corners_(bore_corners(dowels.bore)) {
-    const Box blank = placed_blank(assembly.pieces[enters]);
-    const auto in = static_cast<std::size_t>(heading.axis);
-    meet_ = heading.upwards ? blank.high[in] : blank.low[in];
-    beside_ = blank.low[across_];
-  }
+        corners_(bore_corners(dowels.bore)) {}
 
   void let_in(Length from_edge, std::optional<Length> receiver_shoulder) {
     const std::size_t dowel = add_dowel(from_edge);
-    bore(receives_, dowel, heading_, from_edge, receiver_shoulder);
-    bore(enters_, dowel, {heading_.axis, !heading_.upwards}, from_edge, {});
+    const Length depth = dowels_.depth + dowels_.bottom;
+    const Heading in = junction_.heading;
+    bore(Junction(wood_, junction_.receives, dowel, in), {Length(), depth}, from_edge,
+         receiver_shoulder);
+    bore(Junction(wood_, junction_.enters, dowel, {in.axis, !in.upwards}), {-depth, Length()},
+         from_edge, {});
     const std::size_t joints = wood_.joints.size();
     wood_.pieces[dowel].features.front().joints = {joints - 2, joints - 1};
   }
@@ -60,55 +35,47 @@ class Doweller {
   Length fit() const { return dowels_.bore - dowels_.diameter; }
 
   std::size_t add_dowel(Length from_edge) {
-    const Piece& held = wood_.pieces[enters_];
-    const auto in = static_cast<std::size_t>(heading_.axis);
-    Piece piece;
-    piece.mark = piece_mark(wood_.pieces.size());
-    piece.name = "dowel of " + held.name;
-    piece.role = "dowel";
-    piece.blank = {dowels_.depth * 2, dowels_.diameter, dowels_.diameter};
-    piece.place.axes = held.place.axes;
-    piece.place.origin[in] = meet_ - dowels_.depth;
-    piece.place.origin[across_] = beside_ + from_edge + floor_half(fit());
-    piece.place.origin[2] = dowels_.from_face + floor_half(fit());
+    const Length half = floor_half(fit());
+    const Triple low{-dowels_.depth, from_edge + half, dowels_.from_face + half};
+    const Triple high{dowels_.depth, low[kAcross] + dowels_.diameter,
+                      low[kThrough] + dowels_.diameter};
+    const std::size_t number =
+        add_piece(wood_, "dowel of " + wood_.pieces[junction_.enters].name, "dowel",
+                  {dowels_.depth * 2, dowels_.diameter, dowels_.diameter},
+                  {junction_.in_assembly({low, high}).low, junction_.axes});
+    Piece& piece = wood_.pieces[number];
     piece.features.push_back({"rounding",
                               {},
                               {},
                               {{"diameter", dowels_.diameter}},
                               rounded_to_peg(piece.blank[0], dowels_.diameter, corners_)});
-    wood_.pieces.push_back(std::move(piece));
-    return wood_.pieces.size() - 1;
+    return number;
   }
 
-  void bore(std::size_t receives, std::size_t dowel, Heading heading, Length from_edge,
+  /// `at`: the joint of the bored piece and the dowel; `in`: from where to where along the way in.
+  void bore(const Junction& at, Stretch in, Length from_edge,
             std::optional<Length> receiver_shoulder) {
-    Piece& bored = wood_.pieces[receives];
-    const Length depth = dowels_.depth + dowels_.bottom;
+    Piece& bored = wood_.pieces[at.receives];
     const Box hole =
-        in_own_axes(reaching_in(meet_, heading, depth, across_,
-                                {beside_ + from_edge, dowels_.from_face}, dowels_.bore),
-                    bored.place);
-    const bool in_end = bored.place.axes[0] == heading.axis;
-    const std::size_t along = in_end ? 1 : 0;
+        junction_.own({{in.from, from_edge, dowels_.from_face},
+                       {in.to, from_edge + dowels_.bore, dowels_.from_face + dowels_.bore}},
+                      bored.place);
+    const std::size_t deep = junction_.own_axis(kIn, bored.place);
     MortiseSpan span{hole.low[0], dowels_.bore};
-    if (in_end) span.from_edge = hole.low[1];
-    MortiseSizes mortise{dowels_.bore, depth, dowels_.from_face, {}, {span}};
+    if (deep == 0) span.from_edge = hole.low[junction_.own_axis(kAcross, bored.place)];
+    MortiseSizes mortise{dowels_.bore, hole.extent(deep), dowels_.from_face, {}, {span}};
     mortise.end_radius = floor_half(dowels_.bore);
     if (receiver_shoulder) mortise.from_shoulder = hole.low[0] - *receiver_shoulder;
     bored.features.push_back({"dowel-hole",
                               {wood_.joints.size()},
                               {},
-                              {{"diameter", dowels_.bore}, {"depth", depth}},
-                              {round_hole(hole, 1 - along, corners_)}});
-    add_joint(receives, dowel, heading, std::move(mortise));
+                              {{"diameter", dowels_.bore}, {"depth", mortise.depth}},
+                              {round_hole(hole, deep, corners_)}});
+    add_joint(at, std::move(mortise));
   }
 
-  void add_joint(std::size_t receives, std::size_t dowel, Heading heading, MortiseSizes mortise) {
-    Joint joint;
-    joint.kind = "dowel";
-    joint.receives = receives;
-    joint.enters = dowel;
-    joint.heading = heading;
+  void add_joint(const Junction& at, MortiseSizes mortise) {
+    Joint joint = at.joint("dowel");
     joint.has_shoulder = false;
     joint.design.cheeks = joint.design.edges = fit();
     joint.design.bottom = dowels_.bottom;
@@ -126,19 +93,16 @@ class Doweller {
   }
 
   Assembly& wood_;
-  std::size_t receives_, enters_;
-  Heading heading_;
+  const Junction& junction_;  // of the end and the edge that are held together
   const DowelDesign& dowels_;
-  std::size_t across_;
   int corners_;
-  Length meet_, beside_;  // where end and edge meet; the low edge of the piece whose end is held
 };
 
 }  // namespace
 
-void join_by_dowels(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-                    const DowelDesign& dowels, std::optional<Length> receiver_shoulder) {
-  Doweller doweller(assembly, receives, enters, heading, dowels);
+void join_by_dowels(Assembly& assembly, const Junction& junction, const DowelDesign& dowels,
+                    std::optional<Length> receiver_shoulder) {
+  Doweller doweller(assembly, junction, dowels);
   for (const Length from_edge : dowels.from_edge)
     doweller.let_in(from_edge, receiver_shoulder);
 }

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "haunch/wood.h"
+#include "junction.h"
 
 namespace haunch {
 
@@ -22,7 +23,7 @@ struct DowelDesign {
 /// Bores both pieces, whose end and edge meet already, and lets the dowels in: a piece each, and a
 /// joint each with both. `receiver_shoulder`: where the receiver's own shoulder stands along its
 /// length, if it has one.
-void join_by_dowels(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-                    const DowelDesign& dowels, std::optional<Length> receiver_shoulder);
+void join_by_dowels(Assembly& assembly, const Junction& junction, const DowelDesign& dowels,
+                    std::optional<Length> receiver_shoulder);
 
 }  // namespace haunch

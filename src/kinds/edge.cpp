@@ -1,7 +1,6 @@
 #include "edge.h"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <numbers>
 #include <utility>
@@ -27,12 +26,6 @@ void add_quarter(std::vector<MouldingPoint>& outline, const EdgeDesign& edge) {
   }
 }
 
-/// Outlines are drawn as at a low edge and the face side, then turned to where they belong.
-Corner corner(const Triple& blank, std::size_t u_axis, Length u, Length deep, bool at_high,
-              bool at_back) {
-  return {at_high ? blank[u_axis] - u : u, at_back ? blank[2] - deep : deep};
-}
-
 }  // namespace
 
 std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge) {
@@ -54,7 +47,8 @@ void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& d
     if (at_back && !design.moulded_back()) continue;
     Prism prism{0, Length(), its.blank[0], {}};
     const auto add = [&](Length from_edge, Length deep) {
-      prism.outline.push_back(corner(its.blank, 1, from_edge, deep, edge == Edge::high, at_back));
+      prism.outline.push_back({edge == Edge::high ? its.blank[1] - from_edge : from_edge,
+                               at_back ? its.blank[2] - deep : deep});
     };
     for (const MouldingPoint& point : outline)
       add(point.from_edge, point.deep);
@@ -64,21 +58,24 @@ void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& d
   its.features.push_back(std::move(feature));
 }
 
-Cope cope_of(const Triple& blank, const EdgeDesign& edge, Length depth, Length cheek, bool high_end,
-             bool at_back) {
+Cope cope_of(const Box& end, const EdgeDesign& edge, Length depth, Length cheek, bool at_back) {
   Cope cope;
-  const auto box = [&](Length from, Length to, Length shallow, Length deep) {
-    if (from >= to || shallow >= deep) return;
-    const Corner a = corner(blank, 0, from, shallow, high_end, at_back);
-    const Corner b = corner(blank, 0, to, deep, high_end, at_back);
-    cope.cuts.push_back({{std::min(a.u, b.u), Length(), std::min(a.v, b.v)},
-                         {std::max(a.u, b.u), blank[1], std::max(a.v, b.v)}});
+  const Length shoulder = end.high[kIn] - depth;
+  const auto below = [&](Length deep) {
+    return at_back ? end.high[kThrough] - deep : end.low[kThrough] + deep;
   };
-  box(Length(), depth - edge.width, Length(), cheek);
-  box(depth - edge.width, depth, edge.depth, cheek);
-  Prism prism{1, Length(), blank[1], {}};
-  const auto add = [&](Length from_edge, Length deep) {
-    prism.outline.push_back(corner(blank, 0, depth - from_edge, deep, high_end, at_back));
+  const auto box = [&](Length past, Length to, Length shallow, Length deep) {
+    if (past >= to || shallow >= deep) return;
+    const Length a = below(shallow);
+    const Length b = below(deep);
+    cope.cuts.push_back({{shoulder + past, end.low[kAcross], std::min(a, b)},
+                         {shoulder + to, end.high[kAcross], std::max(a, b)}});
+  };
+  box(edge.width, depth, Length(), cheek);
+  box(Length(), edge.width, edge.depth, cheek);
+  Prism prism{kAcross, end.low[kAcross], end.high[kAcross], {}};
+  const auto add = [&](Length past, Length deep) {
+    prism.outline.push_back({shoulder + past, below(deep)});
   };
   for (const MouldingPoint& point : moulding_outline(edge))
     if (point.deep > Length() || edge.fillet == Length()) add(point.from_edge, point.deep);
@@ -87,56 +84,30 @@ Cope cope_of(const Triple& blank, const EdgeDesign& edge, Length depth, Length c
   return cope;
 }
 
-namespace {
-
-/// A place in the leaf's plane, along the way in and across it.
-struct PlanePoint {
-  Length in, across;
-};
-
-/// A triangle of the leaf's plane over a piece's whole thickness, in its own axes.
-Prism triangle(const Piece& piece, Heading heading, const std::array<PlanePoint, 3>& points) {
-  Prism prism{2, Length(), piece.blank[2], {}};
-  const auto in = static_cast<std::size_t>(heading.axis);
-  const auto own = [&](std::size_t axis, const PlanePoint& point) {
-    const auto lies = static_cast<std::size_t>(piece.place.axes[axis]);
-    return (lies == in ? point.in : point.across) - piece.place.origin[lies];
-  };
-  for (const PlanePoint& point : points)
-    prism.outline.push_back({own(0, point), own(1, point)});
-  return prism;
-}
-
-}  // namespace
-
-void mitre_moulding(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-                    Length width, MitredEdges edges) {
-  Piece& receiver = assembly.pieces[receives];
-  Piece& enterer = assembly.pieces[enters];
-  const auto in = static_cast<std::size_t>(heading.axis);
-  const std::size_t across = 1 - in;
-  const Box blank = placed_blank(receiver);
-  const Length edge = heading.upwards ? blank.low[in] : blank.high[in];
-  const Length inner = heading.upwards ? edge + width : edge - width;
-  const Box entering = placed_blank(enterer);
-  const Length low = entering.low[across];
-  const Length high = entering.high[across];
+void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, MitredEdges edges) {
+  Piece& receiver = assembly.pieces[junction.receives];
+  Piece& enterer = assembly.pieces[junction.enters];
+  const Box blank = junction.blank(receiver);
+  const Box entering = junction.blank(enterer);
+  const Length none;
+  const Length low = entering.low[kAcross];
+  const Length high = entering.high[kAcross];
   Feature away{"moulding-mitre", {assembly.joints.size()}, {}, {{"depth", width}}};
   Feature end{"moulding-mitre", {assembly.joints.size()}, {}, {{"depth", width}}};
+  const auto triangle = [&](const Piece& piece, const Box& its, std::vector<Corner> corners) {
+    return junction.own(Prism{kThrough, its.low[kThrough], its.high[kThrough], std::move(corners)},
+                        piece.place);
+  };
   const auto corner_at = [&](Length sight, Length past) {
-    away.prisms.push_back(
-        triangle(receiver, heading, {{{edge, sight}, {edge, past}, {inner, past}}}));
+    away.prisms.push_back(triangle(receiver, blank, {{none, sight}, {none, past}, {width, past}}));
     end.prisms.push_back(
-        triangle(enterer, heading, {{{edge, sight}, {inner, sight}, {inner, past}}}));
+        triangle(enterer, entering, {{none, sight}, {width, sight}, {width, past}}));
   };
   if (edges.low) corner_at(low, low + width);
   if (edges.high) corner_at(high, high - width);
-  Box strip = blank;
-  strip.low[in] = std::min(edge, inner);
-  strip.high[in] = std::max(edge, inner);
-  strip.low[across] = edges.low ? low + width : low;
-  strip.high[across] = edges.high ? high - width : high;
-  away.cuts.push_back(in_own_axes(strip, receiver.place));
+  const Box strip{{none, edges.low ? low + width : low, blank.low[kThrough]},
+                  {width, edges.high ? high - width : high, blank.high[kThrough]}};
+  away.cuts.push_back(junction.own(strip, receiver.place));
   receiver.features.push_back(std::move(away));
   enterer.features.push_back(std::move(end));
 }

@@ -5,6 +5,7 @@
 
 #include "groove.h"
 #include "haunch/wood.h"
+#include "junction.h"
 
 namespace haunch {
 
@@ -51,24 +52,22 @@ std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge);
 void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& design);
 
 /// What a coped end of a piece loses so that it fits over the moulding: of its cheek at the face
-/// side or the back, from the tenon's tip to its shoulder.
+/// side or the back, from the tenon's tip to its shoulder. In the axes of its junction.
 struct Cope {
   std::vector<Box> cuts;
   std::vector<Prism> prisms;
 };
 
-/// `depth` of the tenon, `cheek` from the blank's face (or back) to the tenon.
-Cope cope_of(const Triple& blank, const EdgeDesign& edge, Length depth, Length cheek, bool high_end,
-             bool at_back);
+/// `end`: the entering blank; `depth` of the tenon, `cheek` from the blank's face (or back) to it.
+Cope cope_of(const Box& end, const EdgeDesign& edge, Length depth, Length cheek, bool at_back);
 
 /// Which of an entering piece's two edges are moulded, and so mitred at its ends.
 struct MitredEdges {
   bool low = false, high = false;
 };
 
-/// Cuts the moulding away on `receives` where `enters` comes through it, mitred at the entering
-/// piece's moulded edges, and the counterpart on the end of that.
-void mitre_moulding(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-                    Length width, MitredEdges edges);
+/// Cuts the moulding away on the receiver where the other piece comes through it, mitred at the
+/// entering piece's moulded edges, and the counterpart on the end of that.
+void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, MitredEdges edges);
 
 }  // namespace haunch

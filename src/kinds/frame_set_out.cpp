@@ -13,30 +13,20 @@ namespace {
 constexpr std::array<Axis, 3> kUpright{Axis::y, Axis::z, Axis::x};
 constexpr std::array<Axis, 3> kLevel{Axis::x, Axis::z, Axis::y};
 
-/// Makes a piece's width its thickness, and the other way round. The wood stays where it is.
-void turn(Piece& piece) {
-  std::swap(piece.blank[1], piece.blank[2]);
-  std::swap(piece.place.axes[1], piece.place.axes[2]);
-  for (Feature& feature : piece.features) {
-    for (Box& cut : feature.cuts) {
-      std::swap(cut.low[1], cut.low[2]);
-      std::swap(cut.high[1], cut.high[2]);
-    }
-  }
-}
-
-/// Lets the shoulder of a tenon stand longer in front of a rebate: the cuts at one end of a piece
-/// begin `by` later where they lie less than `front` from the face.
-void lengthen_shoulder(Feature& tenon, bool high_end, Length front, Length by) {
+/// Lets the shoulder of a tenon stand longer in front of a rebate: its cuts begin `by` further in
+/// where they lie less than `front` from the face.
+void lengthen_shoulder(Feature& tenon, const Junction& junction, const Place& place, Length front,
+                       Length by) {
   std::vector<Box> cuts;
   for (const Box& cut : tenon.cuts) {
-    Box before = cut;
-    Box behind = cut;
-    before.high[1] = std::min(cut.high[1], front);
-    behind.low[1] = std::max(cut.low[1], front);
-    (high_end ? before.low[0] : before.high[0]) += high_end ? by : -by;
+    Box before = junction.from_assembly(placed(cut, place));
+    Box behind = before;
+    before.high[kThrough] = std::min(before.high[kThrough], front);
+    behind.low[kThrough] = std::max(behind.low[kThrough], front);
+    before.low[kIn] += by;
     for (const Box& part : {before, behind})
-      if (part.low[0] < part.high[0] && part.low[1] < part.high[1]) cuts.push_back(part);
+      if (part.low[kIn] < part.high[kIn] && part.low[kThrough] < part.high[kThrough])
+        cuts.push_back(junction.own(part, place));
   }
   tenon.cuts = std::move(cuts);
 }
@@ -113,11 +103,11 @@ void FrameSetter::add_head() {
   }
   head_ = add_let_in("head", plan_.head_low(), plan_.head_thickness);
   for (const bool right : {false, true}) {
-    const std::size_t jamb = right ? kRightJamb : kLeftJamb;
+    const Junction junction(wood_, right ? kRightJamb : kLeftJamb, head_, {Axis::x, right});
     if (plan_.head_joint == HeadJoint::housed)
-      house_end(wood_, jamb, head_, {Axis::x, right}, housing);
+      house_end(wood_, junction, housing);
     else
-      rebate_end(wood_, jamb, head_, {Axis::x, right}, plan_.housing_depth);
+      rebate_end(wood_, junction, plan_.housing_depth);
   }
 }
 
@@ -127,7 +117,7 @@ void FrameSetter::add_transom() {
   if (!tenoned()) {
     transom_ = add_let_in("transom", low, thickness);
     for (const bool right : {false, true})
-      house_end(wood_, right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right},
+      house_end(wood_, Junction(wood_, right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right}),
                 {plan_.housing_depth, plan_.fit_allowance});
     return;
   }
@@ -175,16 +165,16 @@ void FrameSetter::join_tenon(std::size_t receives, std::size_t enters, Heading h
   design.depth = sizes.depth;
   design.thickness = sizes.thickness;
   design.from_face = sizes.from_face;
-  turn(wood_.pieces[enters]);
+  // Tenons are as thick as they lie from the frame's face to its back.
+  const Junction junction(wood_, receives, enters, heading, Axis::z);
   const bool has_foot_tenon = plan_.sill && wood_.pieces[receives].role == "jamb";
-  join_by_tenon(wood_, {receives, 0}, enters, heading, design, sizes.mortise,
+  join_by_tenon(wood_, junction, 0, design, sizes.mortise,
                 has_foot_tenon ? std::optional(sizes.depth) : std::nullopt);
-  turn(wood_.pieces[enters]);
-  wood_.joints.back().cheek = Axis::z;
   const Length rebate = plan_.stop.rebate();
   if (!before_rebate || rebate == Length()) return;
-  Feature& feature = wood_.pieces[enters].features.back();
-  lengthen_shoulder(feature, heading.upwards, plan_.stop_from_face(), rebate);
+  Piece& piece = wood_.pieces[enters];
+  Feature& feature = piece.features.back();
+  lengthen_shoulder(feature, junction, piece.place, plan_.stop_from_face(), rebate);
   feature.sizes.push_back({"longer_in_front", rebate});
   wood_.joints.back().tenon->longer_at_face = rebate;
 }

@@ -3,6 +3,7 @@
 #include <array>
 #include <utility>
 
+#include "junction.h"
 #include "marks.h"
 
 namespace haunch {
@@ -27,11 +28,7 @@ std::array<Side, 4> sides_of(const LightSides& sides) {
 
 void join(Assembly& assembly, std::string_view kind, const Side& side, std::size_t enters,
           const Clearances& design) {
-  Joint joint;
-  joint.kind = kind;
-  joint.receives = side.rebate.piece;
-  joint.enters = enters;
-  joint.heading = side.heading;
+  Joint joint = Junction(assembly, side.rebate.piece, enters, side.heading).joint(kind);
   joint.has_shoulder = false;
   joint.design = design;
   assembly.pieces[side.rebate.piece].features[side.rebate.feature].joints.push_back(

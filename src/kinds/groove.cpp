@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "junction.h"
+
 namespace haunch {
 
 namespace {
@@ -56,11 +58,7 @@ void rebate_round(Piece& panel, Length width, Length from, Length to) {
 
 void house_panel(Assembly& assembly, const GrooveRef& groove, std::size_t panel, Heading heading,
                  const Clearances& design, std::string_view kind) {
-  Joint joint;
-  joint.kind = kind;
-  joint.receives = groove.piece;
-  joint.enters = panel;
-  joint.heading = heading;
+  Joint joint = Junction(assembly, groove.piece, panel, heading).joint(kind);
   joint.design = design;
   assembly.pieces[groove.piece].features[groove.feature].joints.push_back(assembly.joints.size());
   assembly.joints.push_back(std::move(joint));

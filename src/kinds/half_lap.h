@@ -3,6 +3,7 @@
 #pragma once
 
 #include "haunch/wood.h"
+#include "junction.h"
 
 namespace haunch {
 
@@ -13,9 +14,8 @@ struct LapDesign {
   Length end_clearance;   // of a lap that stops short, at its end
 };
 
-/// Laps `enters`, whose end lies over `receives` already, and adds the joint. The entering piece
+/// Laps a piece whose end lies over the receiver already, and adds the joint. The entering piece
 /// keeps its back, so that the other is whole on the face side.
-void join_by_half_lap(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-                      const LapDesign& lap);
+void join_by_half_lap(Assembly& assembly, const Junction& junction, const LapDesign& lap);
 
 }  // namespace haunch

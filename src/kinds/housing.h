@@ -2,6 +2,7 @@
 #pragma once
 
 #include "haunch/wood.h"
+#include "junction.h"
 
 namespace haunch {
 
@@ -10,14 +11,12 @@ struct HousingDesign {
   Length allowance;  // width of the housing minus what stands in it, half at each side
 };
 
-/// Cuts a housing across `receives` for the end of `enters`, which lies in it already, and adds the
-/// joint. The housing goes through the whole width of `receives`.
-void house_end(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-               const HousingDesign& housing);
+/// Cuts a housing across the receiver for an end which lies in it already, and adds the joint. The
+/// housing goes through the whole width of the receiver.
+void house_end(Assembly& assembly, const Junction& junction, const HousingDesign& housing);
 
-/// Cuts `receives` away from the lower edge of `enters` to its own end, so deep, and adds the
-/// joint: `enters` rests on what is left.
-void rebate_end(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-                Length depth);
+/// Cuts the receiver away from the low face of what enters to its own end, so deep, and adds the
+/// joint: the entering piece rests on what is left.
+void rebate_end(Assembly& assembly, const Junction& junction, Length depth);
 
 }  // namespace haunch

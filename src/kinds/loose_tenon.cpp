@@ -7,21 +7,13 @@ namespace haunch {
 namespace {
 
 /// One tenon, across a strip of the width of the piece whose end it holds.
-Piece loose_tenon(const Assembly& assembly, const Piece& held, const Strip& strip, Heading heading,
-                  const TenonDesign& tenon, Length from_face) {
-  const auto in = static_cast<std::size_t>(heading.axis);
-  const auto across = static_cast<std::size_t>(held.place.axes[1]);
-  const Box blank = placed_blank(held);
-  Piece piece;
-  piece.mark = piece_mark(assembly.pieces.size());
-  piece.name = "loose tenon of " + held.name;
-  piece.role = "loose-tenon";
-  piece.blank = {tenon.depth * 2, strip.high - strip.low, tenon.thickness};
-  piece.place.axes = held.place.axes;
-  piece.place.origin[in] = (heading.upwards ? blank.high[in] : blank.low[in]) - tenon.depth;
-  piece.place.origin[across] = blank.low[across] + strip.low;
-  piece.place.origin[2] = from_face;
-  return piece;
+std::size_t add_loose_tenon(Assembly& assembly, const Junction& junction, const Strip& strip,
+                            const TenonDesign& tenon) {
+  const Box room{{-tenon.depth, strip.low, tenon.from_face},
+                 {tenon.depth, strip.high, tenon.from_face + tenon.thickness}};
+  return add_piece(assembly, "loose tenon of " + assembly.pieces[junction.enters].name,
+                   "loose-tenon", {room.extent(kIn), room.extent(kAcross), tenon.thickness},
+                   {junction.in_assembly(room).low, junction.axes});
 }
 
 /// Rounds both edges of the tenon that was let in last, all along.
@@ -39,29 +31,23 @@ void round_edges(Assembly& assembly, std::size_t number, Length radius) {
 
 }  // namespace
 
-void butt(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading) {
-  Joint joint;
-  joint.kind = "butt";
-  joint.receives = receives;
-  joint.enters = enters;
-  joint.heading = heading;
-  assembly.joints.push_back(std::move(joint));
+void butt(Assembly& assembly, const Junction& junction) {
+  assembly.joints.push_back(junction.joint("butt"));
 }
 
-void join_by_loose_tenons(Assembly& assembly, std::size_t receives, std::size_t enters,
-                          Heading heading, const TenonDesign& tenon, const MortiseDesign& mortise,
-                          std::optional<Length> receiver_shoulder) {
+void join_by_loose_tenons(Assembly& assembly, const Junction& junction, const TenonDesign& tenon,
+                          const MortiseDesign& mortise, std::optional<Length> receiver_shoulder) {
+  const Heading in = junction.heading;
   for (const Strip& strip : tenon.layout.tenons) {
-    const std::size_t number = assembly.pieces.size();
-    assembly.pieces.push_back(
-        loose_tenon(assembly, assembly.pieces[enters], strip, heading, tenon, tenon.from_face));
+    const std::size_t number = add_loose_tenon(assembly, junction, strip, tenon);
     TenonDesign own = tenon;
     own.layout = {{{Length(), strip.high - strip.low}}, {}};
     own.from_face = Length();
-    house_tenons(assembly, "loose-tenon", receives, number, heading, own, mortise,
-                 receiver_shoulder);
-    house_tenons(assembly, "loose-tenon", enters, number, {heading.axis, !heading.upwards}, own,
-                 mortise, {});
+    house_tenons(assembly, "loose-tenon", Junction(assembly, junction.receives, number, in), own,
+                 mortise, receiver_shoulder);
+    house_tenons(assembly, "loose-tenon",
+                 Junction(assembly, junction.enters, number, {in.axis, !in.upwards}), own, mortise,
+                 {});
     round_edges(assembly, number, tenon_edge_radius(own, mortise));
   }
 }

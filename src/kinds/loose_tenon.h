@@ -5,14 +5,13 @@
 
 namespace haunch {
 
-/// Stands the flat end of `enters` on `receives`, with nothing to hold it there yet.
-void butt(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading);
+/// Stands a flat end on the receiver, with nothing to hold it there yet.
+void butt(Assembly& assembly, const Junction& junction);
 
-/// Lets loose tenons in to the end of `enters` and to `receives`, on which it stands: adds the
+/// Lets loose tenons in to such an end and to the receiver on which it stands: adds the
 /// pieces, their grain along the way in, and both their joints. Each tenon goes as deep into the
 /// one as into the other.
-void join_by_loose_tenons(Assembly& assembly, std::size_t receives, std::size_t enters,
-                          Heading heading, const TenonDesign& tenon, const MortiseDesign& mortise,
-                          std::optional<Length> receiver_shoulder);
+void join_by_loose_tenons(Assembly& assembly, const Junction& junction, const TenonDesign& tenon,
+                          const MortiseDesign& mortise, std::optional<Length> receiver_shoulder);
 
 }  // namespace haunch

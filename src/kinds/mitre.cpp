@@ -7,7 +7,6 @@
 #include <utility>
 
 #include "marks.h"
-#include "own_axes.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -18,39 +17,42 @@ struct Spot {
   Length p, q;
 };
 
-/// A corner of the leaf, between its sight corner and its outer one.
+/// A corner between its sight corner and its outer one.
 class FrameCorner {
  public:
-  FrameCorner(const Assembly& assembly, std::size_t stile, std::size_t rail, Heading heading)
-      : right_(heading.upwards) {
-    const Box upright = placed_blank(assembly.pieces[stile]);
-    const Box level = placed_blank(assembly.pieces[rail]);
-    head_ = level.high[1] == upright.high[1];
-    x_ = right_ ? upright.low[0] : upright.high[0];
-    y_ = head_ ? level.low[1] : level.high[1];
-    width_ = upright.extent(0);
+  FrameCorner(const Assembly& assembly, const Junction& junction) : junction_(junction) {
+    const Box stile = junction.blank(assembly.pieces[junction.receives]);
+    const Box rail = junction.blank(assembly.pieces[junction.enters]);
+    head_ = rail.high[kAcross] == stile.high[kAcross];
+    sight_ = head_ ? rail.low[kAcross] : rail.high[kAcross];
+    width_ = stile.extent(kIn);
   }
 
   bool at_head() const { return head_; }
-  bool at_right() const { return right_; }
   Length width() const { return width_; }
 
-  /// In the assembly, along x and y.
+  /// Along the way in and across it.
   Corner place(const Spot& spot) const {
-    return {right_ ? x_ + spot.p : x_ - spot.p, head_ ? y_ + spot.q : y_ - spot.q};
+    return {spot.p, head_ ? sight_ + spot.q : sight_ - spot.q};
   }
 
-  /// An outline of the corner on a piece, through its thickness from one place to another.
+  /// An outline of the corner on a piece, through the thickness from one place to another.
   Prism prism(const std::vector<Spot>& spots, const Piece& piece, Length from, Length to) const {
-    Prism prism{2, from, to, {}};
+    Prism prism{kThrough, from, to, {}};
     for (const Spot& spot : spots)
-      prism.outline.push_back(in_own_axes(place(spot), piece.place));
-    return prism;
+      prism.outline.push_back(place(spot));
+    return junction_.own(prism, piece.place);
+  }
+  /// The same through all of the piece.
+  Prism prism(const std::vector<Spot>& spots, const Piece& piece) const {
+    const Box blank = junction_.blank(piece);
+    return prism(spots, piece, blank.low[kThrough], blank.high[kThrough]);
   }
 
  private:
-  bool right_, head_ = false;
-  Length x_, y_, width_;
+  const Junction& junction_;
+  bool head_ = false;
+  Length sight_, width_;
 };
 
 Spot mirrored(const Spot& spot) {
@@ -80,30 +82,31 @@ std::array<Spot, 4> spline_corners(const SplineDesign& design) {
 }
 
 /// A slip that lies askew in a blank with level and upright sides, whose four corners are cut off.
-Piece spline_piece(const Assembly& assembly, const FrameCorner& corner, const SplineDesign& design,
-                   const Piece& rail) {
+std::size_t add_spline(Assembly& assembly, const Junction& junction, const FrameCorner& corner,
+                       const SplineDesign& design) {
   const Length low = design.from - design.reach;
   const Length high = design.from + design.run + design.reach;
   const Corner one = corner.place({low, low});
   const Corner other = corner.place({high, high});
-  Piece piece;
-  piece.mark = piece_mark(assembly.pieces.size());
-  piece.name = std::string("spline of ") + rail.name;
-  piece.role = "spline";
-  piece.blank = {high - low, high - low, design.thickness};
-  piece.place = {{std::min(one.u, other.u), std::min(one.v, other.v),
-                  design.from_face + floor_half(design.slot_width - design.thickness)},
-                 {Axis::x, Axis::y, Axis::z}};
+  const Length face = design.from_face + floor_half(design.slot_width - design.thickness);
+  const Box room{{one.u, std::min(one.v, other.v), face},
+                 {other.u, std::max(one.v, other.v), face + design.thickness}};
+  const std::size_t number = add_piece(
+      assembly, "spline of " + assembly.pieces[junction.enters].name, "spline",
+      {high - low, high - low, design.thickness}, {junction.in_assembly(room).low, junction.axes});
+  Piece& piece = assembly.pieces[number];
   const std::array<Spot, 4> corners = spline_corners(design);
   const std::array<Spot, 4> outside{Spot{low, low}, Spot{high, low}, Spot{high, high},
                                     Spot{low, high}};
-  Feature feature{
-      "skew", {}, {}, {{"length", design.depth * 2}, {"width", along_mitre(design.run)}}};
+  const std::size_t joints = assembly.joints.size();
+  Feature feature{"skew",
+                  {joints, joints + 1},
+                  {},
+                  {{"length", design.depth * 2}, {"width", along_mitre(design.run)}}};
   for (std::size_t i = 0; i < corners.size(); ++i)
-    feature.prisms.push_back(corner.prism({outside[i], corners[i], corners[(i + 3) % 4]}, piece,
-                                          Length(), piece.blank[2]));
+    feature.prisms.push_back(corner.prism({outside[i], corners[i], corners[(i + 3) % 4]}, piece));
   piece.features.push_back(std::move(feature));
-  return piece;
+  return number;
 }
 
 void cut_slot(Assembly& assembly, const FrameCorner& corner, std::size_t number, bool in_stile,
@@ -124,13 +127,8 @@ void cut_slot(Assembly& assembly, const FrameCorner& corner, std::size_t number,
        {corner.prism(spots, piece, design.from_face, design.from_face + design.slot_width)}});
 }
 
-void join_spline(Assembly& assembly, std::size_t receives, std::size_t enters, Heading heading,
-                 const SplineDesign& design) {
-  Joint joint;
-  joint.kind = "mitre-spline";
-  joint.receives = receives;
-  joint.enters = enters;
-  joint.heading = heading;
+void join_spline(Assembly& assembly, const Junction& junction, const SplineDesign& design) {
+  Joint joint = junction.joint("mitre-spline");
   joint.has_shoulder = false;
   joint.design.cheeks = design.slot_width - design.thickness;
   joint.design.edges = design.room * 2;
@@ -148,43 +146,34 @@ Length level_of(Length along_mitre) {
   return nearest_step(static_cast<double>(along_mitre.steps()) / std::numbers::sqrt2);
 }
 
-void mitre(Assembly& assembly, std::size_t stile, std::size_t rail, Heading heading) {
-  const FrameCorner corner(assembly, stile, rail, heading);
+void mitre(Assembly& assembly, const Junction& junction) {
+  const FrameCorner corner(assembly, junction);
   const Length none;
   const Length width = corner.width();
   const std::size_t number = assembly.joints.size();
   const auto cut = [&](std::size_t piece, const Spot& beyond) {
     Piece& its = assembly.pieces[piece];
-    its.features.push_back(
-        {"mitre",
-         {number},
-         {},
-         {{"width", width}},
-         {corner.prism({{none, none}, {width, width}, beyond}, its, none, its.blank[2])}});
+    its.features.push_back({"mitre",
+                            {number},
+                            {},
+                            {{"width", width}},
+                            {corner.prism({{none, none}, {width, width}, beyond}, its)}});
   };
-  cut(stile, {none, width});
-  cut(rail, {width, none});
-  Joint joint;
-  joint.kind = "mitre";
-  joint.receives = stile;
-  joint.enters = rail;
-  joint.heading = heading;
+  cut(junction.receives, {none, width});
+  cut(junction.enters, {width, none});
+  Joint joint = junction.joint("mitre");
   joint.has_shoulder = false;
   assembly.joints.push_back(std::move(joint));
 }
 
-void spline(Assembly& assembly, std::size_t stile, std::size_t rail, Heading heading,
-            const SplineDesign& design) {
-  const FrameCorner corner(assembly, stile, rail, heading);
-  const std::size_t number = assembly.pieces.size();
-  Piece piece = spline_piece(assembly, corner, design, assembly.pieces[rail]);
-  const std::size_t joints = assembly.joints.size();
-  piece.features.front().joints = {joints, joints + 1};
-  assembly.pieces.push_back(std::move(piece));
-  cut_slot(assembly, corner, stile, true, design);
-  join_spline(assembly, stile, number, heading, design);
-  cut_slot(assembly, corner, rail, false, design);
-  join_spline(assembly, rail, number, {Axis::y, corner.at_head()}, design);
+void spline(Assembly& assembly, const Junction& junction, const SplineDesign& design) {
+  const FrameCorner corner(assembly, junction);
+  const std::size_t number = add_spline(assembly, junction, corner, design);
+  cut_slot(assembly, corner, junction.receives, true, design);
+  join_spline(assembly, Junction(assembly, junction.receives, number, junction.heading), design);
+  cut_slot(assembly, corner, junction.enters, false, design);
+  const Heading in_rail{junction.axes[kAcross], corner.at_head()};
+  join_spline(assembly, Junction(assembly, junction.enters, number, in_rail), design);
 }
 
 }  // namespace haunch

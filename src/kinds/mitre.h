@@ -7,6 +7,7 @@
 #pragma once
 
 #include "haunch/wood.h"
+#include "junction.h"
 
 namespace haunch {
 
@@ -29,12 +30,11 @@ Length along_mitre(Length level);
 /// The other way round.
 Length level_of(Length along_mitre);
 
-/// Cuts the mitre between the end of a stile and the end of a rail, whose blanks both reach to the
-/// outer corner, and adds the joint. `heading` is that of the rail.
-void mitre(Assembly& assembly, std::size_t stile, std::size_t rail, Heading heading);
+/// Cuts the mitre between the end of a stile, which receives, and the end of a rail, whose blanks
+/// both reach to the outer corner, and adds the joint.
+void mitre(Assembly& assembly, const Junction& junction);
 
 /// Lets a spline in to a mitre: the slots, the piece, and a joint with each of the two.
-void spline(Assembly& assembly, std::size_t stile, std::size_t rail, Heading heading,
-            const SplineDesign& design);
+void spline(Assembly& assembly, const Junction& junction, const SplineDesign& design);
 
 }  // namespace haunch

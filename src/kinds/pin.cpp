@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "junction.h"
 #include "marks.h"
 #include "round_bore.h"
 
@@ -21,26 +22,18 @@ class Pinner {
       : wood_(assembly),
         joint_(assembly.joints[joint]),
         pins_(pins),
-        in_(static_cast<std::size_t>(joint_.heading.axis)),
-        across_(1 - in_),
-        thickness_(assembly.pieces[joint_.receives].blank[2]),
-        depth_(pins.depth.value_or(thickness_)),
+        junction_(assembly, joint_),
+        depth_(pins.depth.value_or(
+            junction_.blank(assembly.pieces[joint_.receives]).extent(kThrough))),
         corners_(bore_corners(pins.diameter)) {
     settle_layers();
   }
 
   void drive(Length middle) {
-    const Length across = wood_.pieces[joint_.enters].place.origin[across_] + middle;
-    const Length edge = sight_edge(wood_, joint_);
-    const auto from_edge = [&](Length distance) {
-      const Length past = joint_.tenon->set_back + distance;
-      return joint_.heading.upwards ? edge + past : edge - past;
-    };
-    const Length in_cheeks = from_edge(pins_.from_shoulder);
-    const Length in_tenon = from_edge(pins_.from_shoulder - pins_.draw);
-    const std::size_t pin = add_pin(in_cheeks, across);
-    bore(joint_.receives, pin, {in_cheeks, across}, cheeks_, {});
-    bore(joint_.enters, pin, {in_tenon, across}, tenons_, pins_.draw);
+    const Length in_cheeks = joint_.tenon->set_back + pins_.from_shoulder;
+    const std::size_t pin = add_pin({in_cheeks, middle});
+    bore(joint_.receives, pin, {in_cheeks, middle}, cheeks_, {});
+    bore(joint_.enters, pin, {in_cheeks - pins_.draw, middle}, tenons_, pins_.draw);
     const std::size_t joints = wood_.joints.size();
     wood_.pieces[pin].features.front().joints = {joints - 2, joints - 1};
   }
@@ -67,56 +60,48 @@ class Pinner {
     cheeks_.push_back({done, depth_});
   }
 
-  Corner low_corner(const Spot& spot) const {
+  /// What a hole takes of a layer.
+  Box hole(const Spot& middle, const Layer& layer) const {
     const Length radius = floor_half(pins_.diameter);
-    const Length x = (in_ == 0 ? spot.in : spot.across) - radius;
-    const Length y = (in_ == 0 ? spot.across : spot.in) - radius;
-    return {x, y};
+    const Triple low{middle.in - radius, middle.across - radius, layer.from};
+    return {low, {low[kIn] + pins_.diameter, low[kAcross] + pins_.diameter, layer.to}};
   }
 
-  std::size_t add_pin(Length in, Length across) {
-    const Corner low = low_corner({in, across});
-    Piece piece;
-    piece.mark = piece_mark(wood_.pieces.size());
-    piece.name = "pin of " + wood_.pieces[joint_.enters].name;
-    piece.role = "pin";
-    piece.blank = {depth_, pins_.diameter, pins_.diameter};
-    piece.place = {{low.u, low.v, Length()}, {Axis::z, Axis::x, Axis::y}};
+  std::size_t add_pin(const Spot& middle) {
+    const Box room = junction_.in_assembly(hole(middle, {Length(), depth_}));
+    const std::size_t number = add_piece(
+        wood_, "pin of " + wood_.pieces[joint_.enters].name, "pin",
+        {depth_, pins_.diameter, pins_.diameter},
+        {room.low, {junction_.axes[kThrough], junction_.axes[kIn], junction_.axes[kAcross]}});
+    Piece& piece = wood_.pieces[number];
     piece.horn = floor_half(pins_.over);
     piece.features.push_back({"rounding",
                               {},
                               {},
                               {{"diameter", pins_.diameter}},
                               rounded_to_fill(depth_, pins_.diameter, corners_)});
-    wood_.pieces.push_back(std::move(piece));
-    return wood_.pieces.size() - 1;
+    return number;
   }
 
   /// One hole, wood by wood that it goes through.
-  void bore(std::size_t receives, std::size_t pin, const Spot& spot,
+  void bore(std::size_t receives, std::size_t pin, const Spot& middle,
             const std::vector<Layer>& layers, std::optional<Length> draw) {
     Piece& bored = wood_.pieces[receives];
-    const Corner low = low_corner(spot);
-    Box square{{low.u, low.v, Length()}, {low.u, low.v, Length()}};
-    square.high[0] += pins_.diameter;
-    square.high[1] += pins_.diameter;
-    const Box own = in_own_axes(square, bored.place);
+    const std::size_t through = junction_.own_axis(kThrough, bored.place);
     Feature feature{"pin-hole", {wood_.joints.size()}, {}, {{"diameter", pins_.diameter}}};
-    for (const Layer& layer : layers)
-      feature.prisms.push_back({2, layer.from, layer.to,
-                                bore_outline({own.low[0], own.low[1]}, pins_.diameter, corners_)});
+    Box own;
+    for (const Layer& layer : layers) {
+      own = junction_.own(hole(middle, layer), bored.place);
+      feature.prisms.push_back(round_hole(own, through, corners_));
+    }
     const bool of_tenon = draw.has_value();
     feature.sizes.push_back({"from_shoulder", pins_.from_shoulder - draw.value_or(Length())});
     if (!of_tenon) feature.sizes.push_back({"depth", depth_});
     const Length radius = floor_half(pins_.diameter);
-    feature.sizes.push_back(of_tenon ? NamedSize{"from_edge", own.low[1] + radius}
-                                     : NamedSize{"from_foot", own.low[0] + radius});
+    const Length across = own.low[junction_.own_axis(kAcross, bored.place)] + radius;
+    feature.sizes.push_back({of_tenon ? "from_edge" : "from_foot", across});
     bored.features.push_back(std::move(feature));
-    Joint joint;
-    joint.kind = "pin";
-    joint.receives = receives;
-    joint.enters = pin;
-    joint.heading = {Axis::z, true};
+    Joint joint = Junction(wood_, receives, pin, {junction_.axes[kThrough], true}).joint("pin");
     joint.has_shoulder = false;
     joint.design.draw = draw;
     wood_.joints.push_back(std::move(joint));
@@ -125,8 +110,8 @@ class Pinner {
   Assembly& wood_;
   const Joint joint_;  // a copy: more are added while it is used
   const PinDesign& pins_;
-  std::size_t in_, across_;
-  Length thickness_, depth_;
+  Junction junction_;  // of the tenon and its mortise
+  Length depth_;
   int corners_;
   std::vector<Layer> tenons_, cheeks_;
 };

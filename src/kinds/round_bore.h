@@ -23,6 +23,9 @@ int bore_corners(Length diameter);
 /// A hole: a circle from `low` on both axes, so wide, in so many corners.
 std::vector<Corner> bore_outline(Corner low, Length diameter, int corners);
 
+/// A hole in the box that it fills, along one of its axes.
+Prism round_hole(const Box& box, std::size_t along, int corners);
+
 /// What is taken off the four edges of a square piece, along all its length, to make it round.
 std::vector<Prism> rounded_to_peg(Length length, Length diameter, int corners);
 

@@ -11,17 +11,22 @@ namespace {
 
 constexpr int kMostTenons = 50;
 
-/// Boxes at the end of a piece, measured from its tip as if it were the low end of its length.
+/// An end that enters, and the boxes that are cut out of it.
 struct EndCutter {
-  Length length;  // of the piece
-  bool high_end;  // which end is worked
-  std::vector<Box> cuts;
+  const Junction& junction;
+  const Piece& piece;
+  Box blank = junction.blank(piece);
+  std::vector<Box> cuts = {};
 
+  Length tip() const { return blank.high[kIn]; }
+  Strip whole_width() const { return {blank.low[kAcross], blank.high[kAcross]}; }
+
+  void cut(const Box& box) { cuts.push_back(junction.own(box, piece.place)); }
+  /// Lengthwise from its tip on.
   void cut(Length from_tip, Length to_tip, Strip width, Strip thickness) {
     if (from_tip >= to_tip || width.low >= width.high || thickness.low >= thickness.high) return;
-    const Length low = high_end ? length - to_tip : from_tip;
-    const Length high = high_end ? length - from_tip : to_tip;
-    cuts.push_back({{low, width.low, thickness.low}, {high, width.high, thickness.high}});
+    cut({{tip() - to_tip, width.low, thickness.low},
+         {tip() - from_tip, width.high, thickness.high}});
   }
 };
 
@@ -58,34 +63,31 @@ std::vector<Standing> standing_strips(const TenonDesign& tenon) {
 }
 
 /// The cheek at the face side or the back: square down to the shoulder, or coped over a moulding.
-void cut_cheek(Feature& feature, const Piece& piece, const TenonDesign& tenon, EndCutter& end,
-               Strip cheek, bool at_back) {
-  const Strip whole_width{Length(), piece.blank[1]};
-  const Length thick = cheek.high - cheek.low;
+void cut_cheek(Feature& feature, const TenonDesign& tenon, EndCutter& end, Strip cheek,
+               bool at_back) {
   const bool coped = tenon.coped && (!at_back || tenon.coped->moulded_back());
   if (!coped) {
-    end.cut(Length(), tenon.depth - (at_back ? tenon.longer_at_back : Length()), whole_width,
+    end.cut(Length(), tenon.depth - (at_back ? tenon.longer_at_back : Length()), end.whole_width(),
             cheek);
     return;
   }
-  Cope cope = cope_of(piece.blank, *tenon.coped, tenon.depth, thick, end.high_end, at_back);
-  end.cuts.insert(end.cuts.end(), cope.cuts.begin(), cope.cuts.end());
-  feature.prisms.insert(feature.prisms.end(), cope.prisms.begin(), cope.prisms.end());
+  const Cope cope = cope_of(end.blank, *tenon.coped, tenon.depth, cheek.high - cheek.low, at_back);
+  for (const Box& cut : cope.cuts)
+    end.cut(cut);
+  for (const Prism& prism : cope.prisms)
+    feature.prisms.push_back(end.junction.own(prism, end.piece.place));
 }
 
 /// The wood to take off so that only the tenons and haunches stand: the cheeks over the whole width
 /// first, then what single strips need besides.
-void cut_tenon(Feature& feature, const Piece& piece, const TenonDesign& tenon, bool high_end) {
-  EndCutter end{piece.blank[0], high_end, {}};
-  const Strip whole_width{Length(), piece.blank[1]};
-  const Length thickness = piece.blank[2];
+void cut_tenon(Feature& feature, EndCutter end, const TenonDesign& tenon) {
   const std::vector<Standing> strips = standing_strips(tenon);
   Strip outermost = strips.front().cheeks.front();
   for (const Standing& strip : strips)
     outermost = {std::min(outermost.low, strip.cheeks.front().low),
                  std::max(outermost.high, strip.cheeks.back().high)};
-  cut_cheek(feature, piece, tenon, end, {Length(), outermost.low}, false);
-  cut_cheek(feature, piece, tenon, end, {outermost.high, thickness}, true);
+  cut_cheek(feature, tenon, end, {end.blank.low[kThrough], outermost.low}, false);
+  cut_cheek(feature, tenon, end, {outermost.high, end.blank.high[kThrough]}, true);
   Length done;
   for (const Standing& strip : strips) {
     end.cut(Length(), tenon.depth, {done, strip.width.low}, outermost);
@@ -98,7 +100,7 @@ void cut_tenon(Feature& feature, const Piece& piece, const TenonDesign& tenon, b
     end.cut(tenon.depth - strip.depth, tenon.depth, strip.width, {beside, outermost.high});
     done = strip.width.high;
   }
-  end.cut(Length(), tenon.depth, {done, whole_width.high}, outermost);
+  end.cut(Length(), tenon.depth, {done, end.whole_width().high}, outermost);
   feature.cuts = std::move(end.cuts);
 }
 
@@ -116,8 +118,8 @@ bool haunch_covers(const TenonDesign& tenon, const Strip& strip, bool high) {
 
 /// What is taken off the edges of tenons for round ends: from their tips to their shoulder, or to
 /// the haunch beside them.
-std::vector<Prism> tenon_roundings(const Piece& piece, const TenonDesign& tenon,
-                                   const MortiseDesign& mortise, bool high_end) {
+std::vector<Prism> tenon_roundings(const EndCutter& end, const TenonDesign& tenon,
+                                   const MortiseDesign& mortise) {
   std::vector<Prism> prisms;
   const Length radius = tenon_edge_radius(tenon, mortise);
   for (const Strip& strip : tenon.layout.tenons)
@@ -125,32 +127,22 @@ std::vector<Prism> tenon_roundings(const Piece& piece, const TenonDesign& tenon,
       for (const bool high : {false, true}) {
         const Length rounded =
             tenon.depth - (haunch_covers(tenon, strip, high) ? tenon.haunch_depth : Length());
-        const Length from = high_end ? piece.blank[0] - rounded : Length();
-        for (Prism& prism : rounded_edge({strip.low, strip.high, low, low + tenon.thickness}, high,
-                                         radius, from, from + rounded))
-          prisms.push_back(std::move(prism));
+        for (const Prism& prism : rounded_edge({strip.low, strip.high, low, low + tenon.thickness},
+                                               high, radius, end.tip() - rounded, end.tip()))
+          prisms.push_back(end.junction.own(prism, end.piece.place));
       }
   return prisms;
 }
 
 /// The mortise for one tenon: a box from the receiver's sight edge to the mortise's bottom, as far
 /// as there is wood.
-Box mortise_cut(const Piece& receiver, const Piece& enterer, const Strip& tenon, Heading heading,
-                Length depth, Length from_face, const MortiseDesign& mortise) {
-  const auto along = static_cast<std::size_t>(heading.axis);
-  const auto across = static_cast<std::size_t>(enterer.place.axes[1]);
-  const Box blank = placed_blank(receiver);
-  Box box = blank;
-  if (heading.upwards)
-    box.high[along] = std::min(blank.high[along], blank.low[along] + depth);
-  else
-    box.low[along] = std::max(blank.low[along], blank.high[along] - depth);
-  const Length base = enterer.place.origin[across];
-  box.low[across] = std::max(blank.low[across], base + tenon.low - mortise.edge_clearance);
-  box.high[across] = std::min(blank.high[across], base + tenon.high + mortise.edge_clearance);
-  box.low[2] = blank.low[2] + from_face;
-  box.high[2] = box.low[2] + mortise.width;
-  return in_own_axes(box, receiver.place);
+Box mortise_cut(const Box& receiver, const Strip& tenon, Length depth, Length from_face,
+                const MortiseDesign& mortise) {
+  const Length wall = receiver.low[kThrough] + from_face;
+  return {{Length(), std::max(receiver.low[kAcross], tenon.low - mortise.edge_clearance), wall},
+          {std::min(receiver.high[kIn], depth),
+           std::min(receiver.high[kAcross], tenon.high + mortise.edge_clearance),
+           wall + mortise.width}};
 }
 
 /// What a tenon leaves beside one of its cheeks, the lesser of the two.
@@ -167,71 +159,87 @@ Length edge_play(const TenonDesign& tenon, const MortiseDesign& mortise) {
 }
 
 /// The two wedges of wood that are pared away at the ends of a mortise from the edge where it comes
-/// out. `out_low`: that is the low edge of its piece's width.
-std::vector<Prism> flares(const Box& cut, const Flare& flare, bool out_low) {
-  const Length out = out_low ? cut.low[1] : cut.high[1];
-  const Length in = out_low ? out + flare.depth : out - flare.depth;
+/// out.
+std::vector<Prism> flares(const Box& cut, const Flare& flare) {
+  const Length out = cut.high[kIn];
   const auto prism = [&](Length end, Length wide) {
-    return Prism{2, cut.low[2], cut.high[2], {{end, in}, {wide, out}, {end, out}}};
+    return Prism{kThrough,
+                 cut.low[kThrough],
+                 cut.high[kThrough],
+                 {{out - flare.depth, end}, {out, wide}, {out, end}}};
   };
-  return {prism(cut.low[0], cut.low[0] - flare.width),
-          prism(cut.high[0], cut.high[0] + flare.width)};
+  return {prism(cut.low[kAcross], cut.low[kAcross] - flare.width),
+          prism(cut.high[kAcross], cut.high[kAcross] + flare.width)};
 }
 
-/// Adds a mortise to its feature: a box, and where its ends are round the two ends of it.
-void add_mortise(Feature& feature, Box cut, std::size_t along, const TenonDesign& tenon,
-                 const MortiseDesign& mortise) {
-  if (mortise.ends != Ends::squared) {
-    const std::size_t deep = 1 - along;
-    const Outline slot{cut.low[along], cut.high[along], cut.low[2], cut.high[2]};
-    for (Prism& end : slot_ends(slot, mortise.end_radius, cheek_play(tenon, mortise), deep,
-                                cut.low[deep], cut.high[deep]))
-      feature.prisms.push_back(std::move(end));
-    cut.low[along] += mortise.end_radius;
-    cut.high[along] -= mortise.end_radius;
+/// Cuts into the piece that receives, for the joint that comes next.
+struct Receiver {
+  const Junction& junction;
+  Piece& piece;
+  Box blank = junction.blank(piece);
+
+  void add_box(Feature& feature, const Box& box) const {
+    feature.cuts.push_back(junction.own(box, piece.place));
   }
-  feature.cuts.push_back(cut);
+  void add_prisms(Feature& feature, const std::vector<Prism>& prisms) const {
+    for (const Prism& prism : prisms)
+      feature.prisms.push_back(junction.own(prism, piece.place));
+  }
+};
+
+/// A mortise: a box, and where its ends are round the two ends of it; and what is pared for wedges.
+void add_mortise(Feature& feature, const Receiver& receiver, const Box& cut,
+                 const TenonDesign& tenon, const MortiseDesign& mortise) {
+  Box straight = cut;
+  if (mortise.ends != Ends::squared) {
+    const Outline slot{cut.low[kAcross], cut.high[kAcross], cut.low[kThrough], cut.high[kThrough]};
+    receiver.add_prisms(feature, slot_ends(slot, mortise.end_radius, cheek_play(tenon, mortise),
+                                           kIn, cut.low[kIn], cut.high[kIn]));
+    straight.low[kAcross] += mortise.end_radius;
+    straight.high[kAcross] -= mortise.end_radius;
+  }
+  receiver.add_box(feature, straight);
+  if (mortise.flare) receiver.add_prisms(feature, flares(cut, *mortise.flare));
 }
 
 /// The seats of haunches where no groove receives them.
-void cut_haunchings(Assembly& assembly, const Joint& joint, const TenonDesign& tenon,
+void cut_haunchings(const Receiver& receiver, std::size_t joint, const TenonDesign& tenon,
                     MortiseDesign mortise) {
   if (!tenon.haunching || tenon.layout.haunches.empty()) return;
   mortise.edge_clearance = Length();
-  Piece& receiver = assembly.pieces[joint.receives];
-  Feature feature{"haunching", {assembly.joints.size()}, {}, {}};
+  Feature feature{"haunching", {joint}, {}, {}};
   const Length depth = tenon.set_back + *tenon.haunching;
   for (const Strip& strip : tenon.layout.haunches)
-    feature.cuts.push_back(mortise_cut(receiver, assembly.pieces[joint.enters], strip,
-                                       joint.heading, depth, mortise.from_face, mortise));
+    receiver.add_box(feature,
+                     mortise_cut(receiver.blank, strip, depth, mortise.from_face, mortise));
   feature.sizes = {{"width", mortise.width}, {"depth", depth}, {"from_face", mortise.from_face}};
-  receiver.features.push_back(std::move(feature));
+  receiver.piece.features.push_back(std::move(feature));
 }
 
-MortiseSizes cut_mortises(Assembly& assembly, const Joint& joint, const TenonDesign& tenon,
+/// Where a mortise lies along its piece; in the end of it, where along the end.
+MortiseSpan span_of(const Receiver& receiver, const Box& cut) {
+  const Place& place = receiver.piece.place;
+  const Box own = receiver.junction.own(cut, place);
+  MortiseSpan span{own.low[0], cut.extent(kAcross)};
+  if (receiver.junction.own_axis(kIn, place) == 0)
+    span.from_edge = own.low[receiver.junction.own_axis(kAcross, place)];
+  return span;
+}
+
+MortiseSizes cut_mortises(const Receiver& receiver, std::size_t joint, const TenonDesign& tenon,
                           const MortiseDesign& mortise, std::optional<Length> receiver_shoulder) {
-  Piece& receiver = assembly.pieces[joint.receives];
-  const Piece& enterer = assembly.pieces[joint.enters];
   MortiseSizes sizes{mortise.width,
                      tenon.set_back + tenon.depth + mortise.bottom_clearance,
                      mortise.from_face,
                      {},
                      {}};
-  Feature feature{"mortise", {assembly.joints.size()}, {}, {}};
-  const bool twins = mortise.twin_from_face.has_value();
-  const bool in_end = receiver.place.axes[0] == joint.heading.axis;
-  const std::size_t along = in_end ? 1 : 0;
+  Feature feature{"mortise", {joint}, {}, {}};
   for (const Strip& strip : tenon.layout.tenons) {
     for (const Length from_face : cheeks_from_face(mortise.from_face, mortise.twin_from_face)) {
-      const Box cut =
-          mortise_cut(receiver, enterer, strip, joint.heading, sizes.depth, from_face, mortise);
-      add_mortise(feature, cut, along, tenon, mortise);
-      if (mortise.flare)
-        for (Prism& prism : flares(cut, *mortise.flare, !joint.heading.upwards))
-          feature.prisms.push_back(std::move(prism));
-      sizes.each.push_back({cut.low[0], cut.extent(along),
-                            twins ? std::optional(from_face) : std::nullopt,
-                            in_end ? std::optional(cut.low[1]) : std::nullopt});
+      const Box cut = mortise_cut(receiver.blank, strip, sizes.depth, from_face, mortise);
+      add_mortise(feature, receiver, cut, tenon, mortise);
+      MortiseSpan& span = sizes.each.emplace_back(span_of(receiver, cut));
+      if (mortise.twin_from_face) span.from_face = from_face;
     }
   }
   if (receiver_shoulder) sizes.from_shoulder = sizes.each.front().from_foot - *receiver_shoulder;
@@ -244,7 +252,7 @@ MortiseSizes cut_mortises(Assembly& assembly, const Joint& joint, const TenonDes
   }
   sizes.through = mortise.through;
   sizes.flare = mortise.flare;
-  receiver.features.push_back(std::move(feature));
+  receiver.piece.features.push_back(std::move(feature));
   return sizes;
 }
 
@@ -287,18 +295,13 @@ std::string_view kind_of(const MortiseDesign& mortise) {
 }
 
 /// A stub's joint with the groove, which is there already.
-void stand_in_groove(Assembly& assembly, const GrooveRef& receives, std::size_t enters,
-                     Heading heading, const TenonDesign& tenon, const MortiseDesign& groove) {
-  Joint joint;
-  joint.kind = "stub-tenon";
-  joint.receives = receives.piece;
-  joint.enters = enters;
-  joint.heading = heading;
-  joint.design.cheeks = groove.width - tenon.thickness;
-  joint.design.bottom = groove.bottom_clearance;
+void stand_in_groove(Assembly& assembly, const Junction& junction, Feature& groove,
+                     const TenonDesign& tenon, const MortiseDesign& design) {
+  Joint joint = junction.joint("stub-tenon");
+  joint.design.cheeks = design.width - tenon.thickness;
+  joint.design.bottom = design.bottom_clearance;
   joint.tenon = tenon_sizes(tenon);
-  assembly.pieces[receives.piece].features[receives.feature].joints.push_back(
-      assembly.joints.size());
+  groove.joints.push_back(assembly.joints.size());
   assembly.joints.push_back(std::move(joint));
 }
 
@@ -328,14 +331,10 @@ std::vector<Strip> divide_tenon(Strip across, std::optional<Length> limit, Lengt
   return {};
 }
 
-void house_tenons(Assembly& assembly, std::string_view kind, std::size_t receives,
-                  std::size_t enters, Heading heading, const TenonDesign& tenon,
-                  const MortiseDesign& mortise, std::optional<Length> receiver_shoulder) {
-  Joint joint;
-  joint.kind = kind;
-  joint.receives = receives;
-  joint.enters = enters;
-  joint.heading = heading;
+void house_tenons(Assembly& assembly, std::string_view kind, const Junction& junction,
+                  const TenonDesign& tenon, const MortiseDesign& mortise,
+                  std::optional<Length> receiver_shoulder) {
+  Joint joint = junction.joint(kind);
   joint.design.cheeks = mortise.width - tenon.thickness;
   if (mortise.open_end)
     joint.design.edge = mortise.edge_clearance;
@@ -344,30 +343,32 @@ void house_tenons(Assembly& assembly, std::string_view kind, std::size_t receive
   if (!mortise.through) joint.design.bottom = mortise.bottom_clearance;
   joint.tenon = tenon_sizes(tenon);
   joint.tenon->edge_radius = tenon_edge_radius(tenon, mortise);
-  joint.mortise = cut_mortises(assembly, joint, tenon, mortise, receiver_shoulder);
-  cut_haunchings(assembly, joint, tenon, mortise);
+  const std::size_t number = assembly.joints.size();
+  const Receiver receiver{junction, assembly.pieces[junction.receives]};
+  joint.mortise = cut_mortises(receiver, number, tenon, mortise, receiver_shoulder);
+  cut_haunchings(receiver, number, tenon, mortise);
   joint.has_shoulder = !tenon.loose;
   assembly.joints.push_back(std::move(joint));
 }
 
-void join_by_tenon(Assembly& assembly, const GrooveRef& receives, std::size_t enters,
-                   Heading heading, const TenonDesign& tenon, const MortiseDesign& mortise,
+void join_by_tenon(Assembly& assembly, const Junction& junction, std::size_t groove,
+                   const TenonDesign& tenon, const MortiseDesign& mortise,
                    std::optional<Length> receiver_shoulder, std::string_view shoulder) {
   const std::size_t number = assembly.joints.size();
-  if (tenon.set_back > Length())
-    mitre_moulding(assembly, receives.piece, enters, heading, tenon.set_back, tenon.mitred);
+  if (tenon.set_back > Length()) mitre_moulding(assembly, junction, tenon.set_back, tenon.mitred);
   if (tenon.stub)
-    stand_in_groove(assembly, receives, enters, heading, tenon, mortise);
+    stand_in_groove(assembly, junction, assembly.pieces[junction.receives].features[groove], tenon,
+                    mortise);
   else
-    house_tenons(assembly, kind_of(mortise), receives.piece, enters, heading, tenon, mortise,
-                 receiver_shoulder);
+    house_tenons(assembly, kind_of(mortise), junction, tenon, mortise, receiver_shoulder);
   Joint& joint = assembly.joints[number];
   if (receiver_shoulder && joint.mortise) joint.mortise->shoulder = shoulder;
   const TenonSizes& sizes = *joint.tenon;
-  Piece& enterer = assembly.pieces[enters];
+  Piece& enterer = assembly.pieces[junction.enters];
+  const EndCutter end{junction, enterer};
   Feature feature{"tenon", {number}, {}, {}};
-  feature.prisms = tenon_roundings(enterer, tenon, mortise, heading.upwards);
-  cut_tenon(feature, enterer, tenon, heading.upwards);
+  feature.prisms = tenon_roundings(end, tenon, mortise);
+  cut_tenon(feature, end, tenon);
   feature.sizes = {{"thickness", sizes.thickness},
                    {"width", sizes.width},
                    {"depth", sizes.depth},

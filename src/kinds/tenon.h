@@ -9,6 +9,7 @@
 #include "edge.h"
 #include "groove.h"
 #include "haunch/wood.h"
+#include "junction.h"
 
 namespace haunch {
 
@@ -69,17 +70,18 @@ struct MortiseDesign {
 /// To what radius a tenon's edges are rounded for its mortise; 0 where they stay square.
 Length tenon_edge_radius(const TenonDesign& tenon, const MortiseDesign& mortise);
 
-/// Cuts the mortises for tenons whose wood is there already, where `receives` lets them in, and
-/// adds the joint. `kind` is a literal.
-void house_tenons(Assembly& assembly, std::string_view kind, std::size_t receives,
-                  std::size_t enters, Heading heading, const TenonDesign& tenon,
-                  const MortiseDesign& mortise, std::optional<Length> receiver_shoulder);
+/// Cuts the mortises for tenons whose wood is there already, and adds the joint. `kind` is a
+/// literal.
+void house_tenons(Assembly& assembly, std::string_view kind, const Junction& junction,
+                  const TenonDesign& tenon, const MortiseDesign& mortise,
+                  std::optional<Length> receiver_shoulder);
 
-/// Joins `enters` to the grooved edge of `receives`: cuts the tenons, and the mortises unless they
-/// are stubs. `heading` is the way the tenon goes in. `receiver_shoulder`: where the receiver's own
-/// shoulder stands along its length, if it has one; of two, `shoulder` says which.
-void join_by_tenon(Assembly& assembly, const GrooveRef& receives, std::size_t enters,
-                   Heading heading, const TenonDesign& tenon, const MortiseDesign& mortise,
+/// Joins an end to the edge of the receiver, on which feature `groove` is the groove that stubs
+/// stand in: cuts the tenons, and the mortises unless they are stubs. `receiver_shoulder`: where
+/// the receiver's own shoulder stands along its length, if it has one; of two, `shoulder` says
+/// which.
+void join_by_tenon(Assembly& assembly, const Junction& junction, std::size_t groove,
+                   const TenonDesign& tenon, const MortiseDesign& mortise,
                    std::optional<Length> receiver_shoulder, std::string_view shoulder = {});
 
 }  // namespace haunch

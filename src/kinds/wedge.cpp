@@ -2,67 +2,56 @@
 
 #include <utility>
 
+#include "junction.h"
 #include "marks.h"
 
 namespace haunch {
 namespace {
 
-/// Where a wedge stands: beside which edge of its tenon, and from which side it is driven.
-struct WedgePlace {
-  Length tenon_edge;  // in the assembly
-  bool above;         // the tenon's upper edge
-  bool from_low;      // driven upwards along its length
-};
-
-/// A wedge that fills what is between the tenon's edge and the flared end of its mortise. At its
-/// thin end it is as thick as the play at that edge.
-Piece wedge_piece(const Assembly& assembly, const Joint& joint, const WedgePlace& place) {
+/// A wedge that fills what is between the tenon's edge and the flared end of its mortise, beside
+/// the tenon's upper edge or its lower one. At its thin end it is as thick as the play at that
+/// edge.
+std::size_t add_wedge(Assembly& assembly, const Junction& junction, const Joint& joint,
+                      Length tenon_edge, bool above) {
   const Flare& flare = *joint.mortise->flare;
   const Length thin = floor_half(*joint.design.edges);
   const Length thick = thin + flare.width;
-  const Box receives = placed_blank(assembly.pieces[joint.receives]);
-  const Piece& enters = assembly.pieces[joint.enters];
-  const auto in = static_cast<std::size_t>(joint.heading.axis);
-  const std::size_t across = in == 0 ? 1 : 0;
-  Piece piece;
-  piece.mark = piece_mark(assembly.pieces.size());
-  piece.name = "wedge of " + enters.name;
-  piece.role = "wedge";
-  piece.blank = {flare.depth, joint.tenon->thickness, thick};
-  piece.place.axes = {joint.heading.axis, Axis::z, static_cast<Axis>(across)};
-  piece.place.origin[in] = place.from_low ? receives.low[in] : receives.high[in] - flare.depth;
-  piece.place.origin[across] = place.above ? place.tenon_edge : place.tenon_edge - thick;
-  piece.place.origin[2] = enters.place.origin[2] + joint.tenon->from_face;
-  const Length thin_end = place.from_low ? flare.depth : Length();
-  const Length thick_end = flare.depth - thin_end;
-  const Length outside = place.above ? thick : Length();
-  const Length slope = place.above ? thin : thick - thin;
-  const Prism taper{
-      1, Length(), piece.blank[1], {{thick_end, outside}, {thin_end, outside}, {thin_end, slope}}};
-  piece.features.push_back({"taper", {}, {}, {{"thickness", thin}}, {taper}});
-  return piece;
+  const Length out = junction.blank(assembly.pieces[joint.receives]).high[kIn];
+  const Length from_face = joint.tenon->from_face;
+  const Length low = above ? tenon_edge : tenon_edge - thick;
+  const Box room{{out - flare.depth, low, from_face},
+                 {out, low + thick, from_face + joint.tenon->thickness}};
+  const std::size_t number =
+      add_piece(assembly, "wedge of " + assembly.pieces[joint.enters].name, "wedge",
+                {flare.depth, joint.tenon->thickness, thick},
+                {junction.in_assembly(room).low,
+                 {junction.axes[kIn], junction.axes[kThrough], junction.axes[kAcross]}});
+  Piece& piece = assembly.pieces[number];
+  const Length outside = above ? room.high[kAcross] : room.low[kAcross];
+  const Length slope = above ? room.low[kAcross] + thin : room.high[kAcross] - thin;
+  const Prism taper{kThrough,
+                    room.low[kThrough],
+                    room.high[kThrough],
+                    {{out, outside}, {out - flare.depth, outside}, {out - flare.depth, slope}}};
+  piece.features.push_back(
+      {"taper", {}, {}, {{"thickness", thin}}, {junction.own(taper, piece.place)}});
+  return number;
 }
 
 }  // namespace
 
 void add_wedges(Assembly& assembly, std::size_t number) {
   const Joint joint = assembly.joints[number];
-  const Piece enters = assembly.pieces[joint.enters];
-  const auto across = static_cast<std::size_t>(enters.place.axes[1]);
+  const Junction junction(assembly, joint);
   for (const TenonSpan& tenon : joint.tenon->each)
     for (const bool above : {false, true}) {
-      const Length edge = enters.place.origin[across] + tenon.from_edge;
-      Piece piece = wedge_piece(assembly, joint,
-                                {above ? edge + tenon.width : edge, above, !joint.heading.upwards});
-      Joint its;
-      its.kind = "wedge";
-      its.receives = joint.receives;
-      its.enters = assembly.pieces.size();
-      its.heading = {joint.heading.axis, !joint.heading.upwards};
+      const Length edge = above ? tenon.from_edge + tenon.width : tenon.from_edge;
+      const std::size_t wedge = add_wedge(assembly, junction, joint, edge, above);
+      const Heading driven{joint.heading.axis, !joint.heading.upwards};
+      Joint its = Junction(assembly, joint.receives, wedge, driven).joint("wedge");
       its.design.edge = Length();
       its.has_shoulder = false;
-      piece.features.front().joints = {assembly.joints.size()};
-      assembly.pieces.push_back(std::move(piece));
+      assembly.pieces[wedge].features.front().joints = {assembly.joints.size()};
       assembly.joints.push_back(std::move(its));
     }
 }

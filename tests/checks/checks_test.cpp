@@ -70,8 +70,10 @@ Assembly turned(Assembly assembly) {
     for (Axis& axis : piece.place.axes)
       axis = turn(axis);
   }
-  for (Joint& joint : assembly.joints)
+  for (Joint& joint : assembly.joints) {
     joint.heading.axis = turn(joint.heading.axis);
+    joint.through = turn(joint.through);
+  }
   return assembly;
 }
 

@@ -146,7 +146,7 @@ TEST_CASE("A jamb's tenon is as thick as its width makes it: the mortise moves w
   const SeasonReport report = seasons(yard_pair());
   const Assembly wood = work(yard_pair()).assembly;
   const Joint& joint = wood.joints.front();
-  REQUIRE(joint.cheek == Axis::z);
+  REQUIRE(joint.through == Axis::z);
   // Tenon and mortise lie across the grain of jamb and head alike.
   const Finding cheeks = found(report, "cheek-swell", 13);
   CHECK(cheeks.joint == std::size_t{0});
