@@ -15,6 +15,9 @@ class JsonText {
  public:
   JsonText(std::string& out, Unit unit) : out_(out), unit_(unit) {}
 
+  /// Of the lengths.
+  Unit unit() const { return unit_; }
+
   void open_object() { open('{'); }
   void close_object() { close('}'); }
   void open_list() { open('['); }

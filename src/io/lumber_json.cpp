@@ -1,400 +1,402 @@
-#include <cmath>
-
-#include "csv_row.h"
-#include "json_text.h"
+#include "json_keys.h"
 #include "lumber_bill.h"
 #include "lumber_text.h"
+#include "schema.h"
 
 namespace haunch {
 namespace {
 
-constexpr int kMoneyPlaces = 2;
-constexpr int kAreaPlaces = 3;
-constexpr int kSharePlaces = 4;
-constexpr int kVolumePlaces = 4;
-constexpr double kHundredths = 100;
+constexpr std::string_view kSize = R"({"$ref": "#/$defs/size"})";
+constexpr std::string_view kPlace = R"({"$ref": "#/$defs/place"})";
+constexpr std::string_view kFigure = R"({"$ref": "#/$defs/figure"})";
+constexpr std::string_view kFromOne = R"("minimum": 1)";
+constexpr std::string_view kFromZero = R"("minimum": 0)";
+constexpr std::string_view kNotEmpty = R"("minLength": 1)";
 
-double square_units(double square_mm, Unit unit) {
-  constexpr double kInch = 25.4;
-  return unit == Unit::mm ? square_mm : square_mm / (kInch * kInch);
-}
+constexpr std::string_view kSaws[] = {"crosscut", "rip"};
+constexpr std::string_view kReasons[] = {"trim", "defect", "section", "strip", "part", "to size"};
+constexpr std::string_view kMeasures[] = {"cost", "area", "boards"};
 
-/// Writes a report; knows the unit that areas are in.
-class LumberJson {
- public:
-  LumberJson(const LumberReport& report, Unit unit)
-      : report_(report), unit_(unit), json_(out_, unit) {}
+// ---- figures
 
-  std::string text() {
-    json_.open_object();
-    json_.member("format", "haunch-lumber-1");
-    json_.member("units", unit_word(unit_));
-    if (!report_.stock.currency.empty()) json_.member("currency", report_.stock.currency);
-    json_.row();
-    json_.key("plan");
-    if (report_.has_stock)
-      plan();
-    else
-      json_.null();
-    parts();
-    not_wood();
-    takings();
-    assumed();
-    json_.close_object();
-    return out_ + "\n";
-  }
-
- private:
-  void area(std::string_view name, lumber::Area value) {
-    json_.key(name);
-    json_.number(square_units(lumber::square_mm(value), unit_), kAreaPlaces);
-  }
-
-  void money(std::string_view name, std::int64_t hundredths) {
-    json_.key(name);
-    json_.number(static_cast<double>(hundredths) / kHundredths, kMoneyPlaces);
-  }
-
-  void sizes(const lumber::Spot& spot) {
-    json_.member("x", spot.x);
-    json_.member("y", spot.y);
-    json_.member("length", spot.length);
-    json_.member("width", spot.width);
-  }
-
-  // ---- the plan
-
-  void plan() {
-    json_.open_object();
-    json_.key("boards");
-    json_.open_list();
-    for (const MaterialPlan& material : report_.plans)
-      for (const lumber::BoardPlan& board : material.plan.boards)
-        append_board(material, board);
-    json_.close_list();
-    append_bill();
-    json_.row();
-    json_.key("unplaced");
-    json_.open_list();
-    for (const UnplacedPart& each : report_.unplaced)
-      append_unplaced(each);
-    json_.close_list();
-    json_.row();
-    append_totals();
-    json_.row();
-    append_bound();
-    json_.close_object();
-  }
-
-  void append_bill() {
-    json_.row();
-    json_.key("bill");
-    json_.open_list();
-    for (const BillLine& line : bill_of(report_)) {
-      json_.open_object();
-      json_.member("stock", report_.stock.items[line.item].id);
-      json_.member("boards", static_cast<std::int64_t>(line.count));
-      money("cost", line.cost);
-      json_.close_object();
-    }
-    json_.close_list();
-  }
-
-  void append_board(const MaterialPlan& material, const lumber::BoardPlan& board) {
-    const StockItem& item = report_.stock.items[material.items[board.stock]];
-    json_.row();
-    json_.open_object();
-    json_.member("stock", item.id);
-    json_.member("copy", number_of(item, board));
-    json_.member("length", item.length);
-    json_.member("width", item.width);
-    json_.member("thickness", item.thickness.thickness);
-    json_.member("material", material.material);
-    json_.key("bought");
-    json_.truth(item.price.has_value());
-    money("cost", cost_of(item).rounded(1, kMoneyPlaces));
-    append_cuts(material, board);
-    json_.key("offcuts");
-    json_.open_list();
-    for (const lumber::Spot& spot : board.offcuts) {
-      json_.open_object();
-      sizes(spot);
-      json_.close_object();
-    }
-    json_.close_list();
-    append_steps(board);
-    json_.close_object();
-  }
-
-  void append_cuts(const MaterialPlan& material, const lumber::BoardPlan& board) {
-    json_.key("cuts");
-    json_.open_list();
-    for (const lumber::Cut& cut : board.cuts) {
-      const LumberPiece& piece = material.pieces[cut.want];
-      json_.row();
-      json_.open_object();
-      json_.member("part", report_.parts[piece.part].name);
-      sizes(cut.spot);
-      if (piece.of > 1) {
-        json_.member("piece", static_cast<std::int64_t>(piece.number));
-        json_.member("of", static_cast<std::int64_t>(piece.of));
-      }
-      if (cut.turned) {
-        json_.key("turned");
-        json_.truth(true);
-      }
-      json_.close_object();
-    }
-    json_.close_list();
-  }
-
-  void append_steps(const lumber::BoardPlan& board) {
-    constexpr std::string_view kReasons[] = {"trim",  "defect", "section",
-                                             "strip", "part",   "to size"};
-    json_.key("steps");
-    json_.open_list();
-    for (const lumber::Step& step : board.steps) {
-      json_.row();
-      json_.open_object();
-      json_.member("saw", step.kind == lumber::StepKind::rip ? "rip" : "crosscut");
-      json_.member("for", kReasons[static_cast<std::size_t>(step.reason)]);
-      json_.member("from", step.from);
-      json_.member("to", step.to);
-      json_.key("piece");
-      json_.open_object();
-      sizes(step.piece);
-      json_.close_object();
-      json_.close_object();
-    }
-    json_.close_list();
-  }
-
-  void append_unplaced(const UnplacedPart& each) {
-    const LumberPart& part = report_.parts[each.part];
-    json_.row();
-    json_.open_object();
-    json_.member("part", part.name);
-    json_.member("length", part.finished.length);
-    json_.member("width", part.finished.width);
-    json_.member("thickness", part.finished.thickness);
-    json_.member("material", part.material);
-    json_.member("message", each.why);
-    json_.close_object();
-  }
-
-  void append_totals() {
-    const lumber::Totals totals = totals_of(report_);
-    const double used = lumber::square_mm(totals.area_used);
-    const lumber::Area lost = totals.kerf + totals.trim + totals.scrap;
-    json_.key("totals");
-    json_.open_object();
-    money("cost", totals.cost);
-    area("area_bought", totals.area_bought);
-    area("area_parts", totals.parts);
-    json_.key("waste");
-    json_.number(used > 0 ? lumber::square_mm(lost) / used : 0, kSharePlaces);
-    json_.member("boards", totals.boards);
-    json_.member("boards_bought", totals.boards_bought);
-    area("area_used", totals.area_used);
-    area("area_kerf", totals.kerf);
-    area("area_trim", totals.trim);
-    area("area_offcuts", totals.offcuts);
-    area("area_scrap", totals.scrap);
-    json_.close_object();
-  }
-
-  void bound_figure(std::string_view name, lumber::Measure measure, std::int64_t figure) {
-    json_.key(name);
-    if (measure == lumber::Measure::money)
-      json_.number(static_cast<double>(figure) / kHundredths, kMoneyPlaces);
-    else if (measure == lumber::Measure::boards)
-      json_.number(figure);
-    else
-      json_.number(square_units(static_cast<double>(figure), unit_), kAreaPlaces);
-  }
-
-  void append_bound() {
-    constexpr std::string_view kMeasures[] = {"cost", "area", "boards"};
-    const PlansBound all = bound_of(report_);
-    const lumber::Bounds& bounds = all.bounds;
-    json_.key("bound");
-    json_.open_object();
-    bound_figure("area", bounds.measure, bounds.area);
-    if (bounds.linear) {
-      bound_figure("linear", bounds.measure, *bounds.linear);
-    } else {
-      json_.key("linear");
-      json_.null();
-    }
-    json_.member("measure", kMeasures[static_cast<std::size_t>(bounds.measure)]);
-    bound_figure("plan", bounds.measure, bounds.plan);
-    bound_figure("best", bounds.measure, bounds.best);
-    bound_figure("as_made", bounds.measure, all.as_made);
-    json_.key("boards_above");
-    json_.number(bounds.boards_above, kMoneyPlaces);
-    json_.close_object();
-  }
-
-  // ---- parts, takings-off, what was assumed
-
-  void parts() {
-    json_.row();
-    json_.key("parts");
-    json_.open_list();
-    for (std::size_t i = 0; i < report_.parts.size(); ++i) {
-      if (!report_.rough[i]) continue;
-      const RoughPart& rough = *report_.rough[i];
-      json_.row();
-      json_.open_object();
-      json_.member("part", report_.parts[i].name);
-      json_.member("material", report_.parts[i].material);
-      json_.member("length", rough.length);
-      json_.member("width", rough.width);
-      json_.member("stock_thickness", rough.stock_thickness);
-      json_.member("layers", static_cast<std::int64_t>(rough.layers));
-      json_.member("strips", static_cast<std::int64_t>(rough.strips));
-      json_.key("glue_lines");
-      json_.open_list();
-      for (const Length line : rough.glue_lines)
-        json_.number(line);
-      json_.close_list();
-      json_.close_object();
-    }
-    json_.close_list();
-  }
-
-  void not_wood() {
-    json_.row();
-    json_.key("not_wood");
-    json_.open_list();
-    for (const LumberPart& part : report_.not_wood) {
-      json_.row();
-      json_.open_object();
-      json_.member("part", part.name);
-      json_.member("what", part.label);
-      json_.member("length", part.finished.length);
-      json_.member("width", part.finished.width);
-      json_.member("thickness", part.finished.thickness);
-      json_.close_object();
-    }
-    json_.close_list();
-  }
-
-  void takings() {
-    json_.row();
-    json_.key("takings_off");
-    json_.open_list();
-    for (const TakingRow& row : report_.takings) {
-      const double cubic = lumber::cubic_metres(row.taking.area, row.nominal);
-      const double feet = lumber::board_feet(row.taking.area, row.nominal);
-      const lumber::WasteRule& waste = report_.stock.sawing.waste;
-      json_.row();
-      json_.open_object();
-      json_.member("material", row.material);
-      json_.member("thickness", row.thickness);
-      json_.key("sheet");
-      json_.truth(row.sheet);
-      json_.member("pieces", row.taking.pieces);
-      area("area", row.taking.area);
-      figure("cubic_metres", cubic);
-      figure("board_feet", feet);
-      figure("buy_cubic_metres", lumber::to_buy(cubic, waste));
-      figure("buy_board_feet", lumber::to_buy(feet, waste));
-      json_.close_object();
-    }
-    json_.close_list();
-  }
-
-  void figure(std::string_view name, double value) {
-    json_.key(name);
-    json_.number(value, kVolumePlaces);
-  }
-
-  void assumed() {
-    json_.row();
-    json_.key("assumed");
-    json_.open_list();
-    for (const Assumed& each : report_.stock.assumed) {
-      json_.open_object();
-      json_.member("key", each.key);
-      if (const auto* length = std::get_if<Length>(&each.value))
-        json_.member("value", *length);
-      else if (const auto* words = std::get_if<std::string>(&each.value))
-        json_.member("value", *words);
-      json_.member("why", each.why);
-      json_.close_object();
-    }
-    json_.close_list();
-  }
-
-  const LumberReport& report_;
-  Unit unit_;
-  std::string out_;
-  JsonText json_;
+/// Written in the square of the unit of lengths.
+struct InSquare {
+  double square_mm = 0;
 };
 
-void append_head(CsvRow& row, Unit unit, bool planned) {
-  const std::string suffix = unit == Unit::mm ? "_mm" : "_in";
-  for (const char* name : {"part", "piece", "of", "material"})
-    row.plain(name);
-  if (planned)
-    for (const char* name : {"stock", "board", "bought"})
-      row.plain(name);
-  row.plain("thickness" + suffix);
-  if (planned)
-    for (const char* name : {"x", "y"})
-      row.plain(name + suffix);
-  row.plain("length" + suffix);
-  row.plain("width" + suffix);
-  row.end();
+InSquare area(lumber::Area area) {
+  return {lumber::square_mm(area)};
+}
+
+using Volume = Figure<4>;
+
+Figure<2> money(std::int64_t hundredths) {
+  constexpr double kHundredths = 100;
+  return {static_cast<double>(hundredths) / kHundredths};
+}
+
+/// In what the plan and its bounds count in.
+struct BoundFigure {
+  lumber::Measure measure = lumber::Measure::money;
+  std::int64_t figure = 0;
+};
+
+BoundFigure figure_of(const PlansBound& bound, std::int64_t figure) {
+  return {bound.bounds.measure, figure};
+}
+
+OrNull<BoundFigure> linear_figure(const PlansBound& bound) {
+  if (!bound.bounds.linear) return {};
+  return {figure_of(bound, *bound.bounds.linear)};
+}
+
+double waste_share(const lumber::Totals& totals) {
+  const double used = lumber::square_mm(totals.area_used);
+  const lumber::Area lost = totals.kerf + totals.trim + totals.scrap;
+  return used > 0 ? lumber::square_mm(lost) / used : 0;
+}
+
+// ---- what is told with what it stands in
+
+struct CuttingPlan {
+  const LumberReport& report;
+};
+
+struct CutBoard {
+  const LumberReport& report;
+  const MaterialPlan& material;
+  const lumber::BoardPlan& board;
+
+  const StockItem& item() const { return report.stock.items[material.items[board.stock]]; }
+};
+
+struct CutPart {
+  const CutBoard& from;
+  const lumber::Cut& cut;
+
+  const LumberPiece& piece() const { return from.material.pieces[cut.want]; }
+  const LumberPart& part() const { return from.report.parts[piece().part]; }
+  /// Its number where the part is made of several pieces.
+  std::optional<std::size_t> of_several(std::size_t number) const {
+    return piece().of > 1 ? std::optional(number) : std::nullopt;
+  }
+};
+
+struct Billed {
+  const LumberReport& report;
+  BillLine line;
+};
+
+struct Unplaced {
+  const LumberReport& report;
+  const UnplacedPart& each;
+
+  const LumberPart& part() const { return report.parts[each.part]; }
+};
+
+struct MadeFrom {
+  const LumberPart& part;
+  const RoughPart& rough;
+};
+
+struct TakenOff {
+  const LumberReport& report;
+  const TakingRow& row;
+
+  double cubic_metres() const { return lumber::cubic_metres(row.taking.area, row.nominal); }
+  double board_feet() const { return lumber::board_feet(row.taking.area, row.nominal); }
+  Volume to_buy(double needed) const { return {lumber::to_buy(needed, report.stock.sawing.waste)}; }
+};
+
+struct AssumedOfStock {
+  const LumberReport& report;
+  const Assumed& each;
+};
+
+struct WholeReport {
+  const LumberReport& report;
+  Unit unit;
+};
+
+std::vector<CutBoard> boards_of(const LumberReport& report) {
+  std::vector<CutBoard> boards;
+  for (const MaterialPlan& material : report.plans)
+    for (const lumber::BoardPlan& board : material.plan.boards)
+      boards.push_back({report, material, board});
+  return boards;
+}
+
+OrNull<CuttingPlan> plan_of(const LumberReport& report) {
+  if (!report.has_stock) return {};
+  return {CuttingPlan{report}};
+}
+
+std::optional<std::string> currency_of(const LumberReport& report) {
+  if (report.stock.currency.empty()) return std::nullopt;
+  return report.stock.currency;
+}
+
+std::vector<MadeFrom> rough_parts_of(const LumberReport& report) {
+  std::vector<MadeFrom> parts;
+  for (std::size_t i = 0; i < report.parts.size(); ++i)
+    if (report.rough[i]) parts.push_back({report.parts[i], *report.rough[i]});
+  return parts;
 }
 
 }  // namespace
 
+template <>
+struct JsonValue<InSquare> {
+  static void write(JsonText& json, InSquare area) {
+    constexpr double kInch = 25.4;
+    const double one = json.unit() == Unit::mm ? 1 : kInch * kInch;
+    write_json(json, Figure<3>{area.square_mm / one});
+  }
+  static std::string schema() { return std::string(kFigure); }
+};
+
+template <>
+struct JsonValue<BoundFigure> {
+  static void write(JsonText& json, const BoundFigure& it) {
+    if (it.measure == lumber::Measure::money)
+      write_json(json, money(it.figure));
+    else if (it.measure == lumber::Measure::boards)
+      write_json(json, it.figure);
+    else
+      write_json(json, InSquare{static_cast<double>(it.figure)});
+  }
+  static std::string schema() { return R"({"type": "number"})"; }
+};
+
+// ---- the plan
+
+template <>
+struct JsonObject<lumber::Spot> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "spot";
+  static constexpr JsonKey<lumber::Spot> keys[] = {{"x", the<&lumber::Spot::x>, kPlace},
+                                                   {"y", the<&lumber::Spot::y>, kPlace},
+                                                   {"length", the<&lumber::Spot::length>, kSize},
+                                                   {"width", the<&lumber::Spot::width>, kSize}};
+};
+
+template <>
+struct JsonObject<CutPart> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "cut";
+  static constexpr std::string_view also =
+      R"("dependentRequired": {"piece": ["of"], "of": ["piece"]})";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<CutPart> keys[] = {
+      {"part", [](auto& it) { return it.part().name; }},
+      {"x", [](auto& it) { return it.cut.spot.x; }, kPlace},
+      {"y", [](auto& it) { return it.cut.spot.y; }, kPlace},
+      {"length", [](auto& it) { return it.cut.spot.length; }, kSize},
+      {"width", [](auto& it) { return it.cut.spot.width; }, kSize},
+      {"piece", [](auto& it) { return it.of_several(it.piece().number); }, kFromOne},
+      {"of", [](auto& it) { return it.of_several(it.piece().of); }, R"("minimum": 2)"},
+      {"turned", [](auto& it) { return it.cut.turned ? std::optional(true) : std::nullopt; },
+       R"({"const": true})"}};
+};
+
+template <>
+struct JsonObject<lumber::Step> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "step";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<lumber::Step> keys[] = {
+      {"saw", [](auto& it) { return Word<kSaws>(it.kind == lumber::StepKind::rip); }},
+      {"for", [](auto& it) { return Word<kReasons>(it.reason); }},
+      {"from", the<&lumber::Step::from>, kPlace},
+      {"to", the<&lumber::Step::to>, kPlace},
+      {"piece", the<&lumber::Step::piece>}};
+};
+
+template <>
+struct JsonObject<CutBoard> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "board";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<CutBoard> keys[] = {
+      {"stock", [](auto& it) { return it.item().id; }, kNotEmpty},
+      {"copy", [](auto& it) { return number_of(it.item(), it.board); }, kFromOne},
+      {"length", [](auto& it) { return it.item().length; }, kSize},
+      {"width", [](auto& it) { return it.item().width; }, kSize},
+      {"thickness", [](auto& it) { return it.item().thickness.thickness; }, kSize},
+      {"material", [](auto& it) { return it.material.material; }},
+      {"bought", [](auto& it) { return it.item().price.has_value(); }},
+      {"cost", [](auto& it) { return money(cost_of(it.item()).rounded(1, 2)); },
+       R"({"$ref": "#/$defs/figure", "description": "of one, rounded by itself: what is paid is in 'bill'"})"},
+      {"cuts", [](auto& it) { return each_in<CutPart>(it, it.board.cuts); }, R"("minItems": 1)"},
+      {"offcuts", [](auto& it) { return it.board.offcuts; }},
+      {"steps", [](auto& it) { return it.board.steps; }}};
+};
+
+template <>
+struct JsonObject<Billed> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "bill_line";
+  static constexpr JsonKey<Billed> keys[] = {
+      {"stock", [](auto& it) { return it.report.stock.items[it.line.item].id; }, kNotEmpty},
+      {"boards", [](auto& it) { return it.line.count; }, kFromOne},
+      {"cost", [](auto& it) { return money(it.line.cost); },
+       R"({"$ref": "#/$defs/figure", "description": "of all, exact until it is rounded; the lines add up to the cost in 'totals'"})"}};
+};
+
+template <>
+struct JsonObject<Unplaced> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "unplaced";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<Unplaced> keys[] = {
+      {"part", [](auto& it) { return it.part().name; }},
+      {"length", [](auto& it) { return it.part().finished.length; }, kSize},
+      {"width", [](auto& it) { return it.part().finished.width; }, kSize},
+      {"thickness", [](auto& it) { return it.part().finished.thickness; }, kSize},
+      {"material", [](auto& it) { return it.part().material; }},
+      {"message", [](auto& it) { return it.each.why; }, kNotEmpty}};
+};
+
+template <>
+struct JsonObject<lumber::Totals> : JsonObjectDefaults {
+  using Totals = lumber::Totals;
+  static constexpr std::string_view definition = "totals";
+  static constexpr JsonKey<Totals> keys[] = {
+      {"cost", [](auto& it) { return money(it.cost); }, kFigure},
+      {"area_bought", [](auto& it) { return area(it.area_bought); }},
+      {"area_parts", [](auto& it) { return area(it.parts); }},
+      {"waste", [](auto& it) { return Figure<4>{waste_share(it)}; },
+       R"("minimum": 0, "maximum": 1)"},
+      {"boards", the<&Totals::boards>, kFromZero},
+      {"boards_bought", the<&Totals::boards_bought>, kFromZero},
+      {"area_used", [](auto& it) { return area(it.area_used); }},
+      {"area_kerf", [](auto& it) { return area(it.kerf); }},
+      {"area_trim", [](auto& it) { return area(it.trim); }},
+      {"area_offcuts", [](auto& it) { return area(it.offcuts); }},
+      {"area_scrap", [](auto& it) { return area(it.scrap); }}};
+};
+
+template <>
+struct JsonObject<PlansBound> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "bound";
+  static constexpr JsonKey<PlansBound> keys[] = {
+      {"area", [](auto& it) { return figure_of(it, it.bounds.area); }, kFigure},
+      {"linear", [](auto& it) { return linear_figure(it); }, kFromZero},
+      {"measure", [](auto& it) { return Word<kMeasures>(it.bounds.measure); }},
+      {"plan", [](auto& it) { return figure_of(it, it.bounds.plan); }, kFigure},
+      {"best", [](auto& it) { return figure_of(it, it.bounds.best); },
+       R"({"$ref": "#/$defs/figure", "description": "no plan comes under it, however the parts that are placed are made and cut"})"},
+      {"as_made", [](auto& it) { return figure_of(it, it.as_made); },
+       R"({"$ref": "#/$defs/figure", "description": "the same with the strips, layers and thicknesses of this plan; no less than best"})"},
+      {"boards_above", [](auto& it) { return Figure<2>{it.bounds.boards_above}; }, kFigure}};
+};
+
+template <>
+struct JsonObject<CuttingPlan> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "plan";
+  static constexpr JsonKey<CuttingPlan> keys[] = {
+      {"boards", [](auto& it) { return boards_of(it.report); }},
+      {on_row, "bill", [](auto& it) { return each_in<Billed>(it.report, bill_of(it.report)); }},
+      {on_row, "unplaced",
+       [](auto& it) { return each_in<Unplaced>(it.report, it.report.unplaced); }},
+      {on_row, "totals", [](auto& it) { return totals_of(it.report); }},
+      {on_row, "bound", [](auto& it) { return bound_of(it.report); }}};
+};
+
+// ---- parts, takings-off, what was assumed
+
+template <>
+struct JsonObject<MadeFrom> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "rough_part";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<MadeFrom> keys[] = {
+      {"part", [](auto& it) { return it.part.name; }},
+      {"material", [](auto& it) { return it.part.material; }},
+      {"length", [](auto& it) { return it.rough.length; }, kSize},
+      {"width", [](auto& it) { return it.rough.width; }, kSize},
+      {"stock_thickness", [](auto& it) { return it.rough.stock_thickness; }, kSize},
+      {"layers", [](auto& it) { return it.rough.layers; }, R"("minimum": 1, "maximum": 3)"},
+      {"strips", [](auto& it) { return it.rough.strips; }, kFromOne},
+      {"glue_lines", [](auto& it) { return it.rough.glue_lines; },
+       R"({"type": "array", "items": {"$ref": "#/$defs/size"}, "maxItems": 2})"}};
+};
+
+template <>
+struct JsonObject<LumberPart> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "not_wood";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<LumberPart> keys[] = {
+      {"part", the<&LumberPart::name>},
+      {"what", the<&LumberPart::label>},
+      {"length", [](auto& it) { return it.finished.length; }, kSize},
+      {"width", [](auto& it) { return it.finished.width; }, kSize},
+      {"thickness", [](auto& it) { return it.finished.thickness; }, kSize}};
+};
+
+template <>
+struct JsonObject<TakenOff> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "taking";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<TakenOff> keys[] = {
+      {"material", [](auto& it) { return it.row.material; }},
+      {"thickness", [](auto& it) { return it.row.thickness; }, kSize},
+      {"sheet", [](auto& it) { return it.row.sheet; }},
+      {"pieces", [](auto& it) { return it.row.taking.pieces; }, kFromOne},
+      {"area", [](auto& it) { return area(it.row.taking.area); }},
+      {"cubic_metres", [](auto& it) { return Volume{it.cubic_metres()}; }, kFigure},
+      {"board_feet", [](auto& it) { return Volume{it.board_feet()}; }, kFigure},
+      {"buy_cubic_metres", [](auto& it) { return it.to_buy(it.cubic_metres()); }, kFigure},
+      {"buy_board_feet", [](auto& it) { return it.to_buy(it.board_feet()); }, kFigure}};
+};
+
+template <>
+struct JsonObject<AssumedOfStock> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "assumed";
+  static constexpr JsonKey<AssumedOfStock> keys[] = {
+      {"key", [](auto& it) { return it.each.key; }},
+      {"value", [](auto& it) { return it.each.value; }, R"({"type": ["number", "string"]})"},
+      {"why", [](auto& it) { return it.each.why; }}};
+};
+
+template <>
+struct JsonObject<WholeReport> : JsonObjectDefaults {
+  static constexpr JsonKey<WholeReport> keys[] = {
+      {"format", [](auto&) { return "haunch-lumber-1"; }, R"({"const": "haunch-lumber-1"})"},
+      {"units", [](auto& it) { return unit_word(it.unit); }, R"({"enum": ["mm", "in"]})"},
+      {"currency", [](auto& it) { return currency_of(it.report); }},
+      {on_row, "plan", [](auto& it) { return plan_of(it.report); }},
+      {on_row, "parts", [](auto& it) { return rough_parts_of(it.report); }},
+      {on_row, "not_wood", [](auto& it) { return it.report.not_wood; }},
+      {on_row, "takings_off",
+       [](auto& it) { return each_in<TakenOff>(it.report, it.report.takings); }},
+      {on_row, "assumed",
+       [](auto& it) { return each_in<AssumedOfStock>(it.report, it.report.stock.assumed); }}};
+};
+
 std::string lumber_json(const LumberReport& report, Unit unit) {
-  return LumberJson(report, unit).text();
+  std::string out;
+  JsonText json(out, unit);
+  write_json(json, WholeReport{report, unit});
+  return out + "\n";
 }
 
-std::string lumber_csv(const LumberReport& report, Unit unit, bool for_spreadsheet) {
-  std::string out(csv_start(for_spreadsheet));
-  const auto row = [&] { return CsvRow(out, unit, for_spreadsheet); };
-  CsvRow head = row();
-  append_head(head, unit, report.has_stock);
-  const auto begin = [&](CsvRow& line, const LumberPiece& piece) {
-    line.text(report.parts[piece.part].name);
-    line.count(static_cast<std::int64_t>(piece.number));
-    line.count(static_cast<std::int64_t>(piece.of));
-    line.text(report.parts[piece.part].material);
-  };
-  for (std::size_t i = 0; i < report.parts.size() && !report.has_stock; ++i) {
-    if (!report.rough[i]) continue;
-    const RoughPart& rough = *report.rough[i];
-    for (std::size_t number = 1; number <= rough.pieces(); ++number) {
-      CsvRow line = row();
-      begin(line, {i, number, rough.pieces()});
-      line.length(rough.stock_thickness);
-      line.length(rough.length);
-      line.length(rough.width);
-      line.end();
-    }
-  }
-  for (const MaterialPlan& plan : report.plans) {
-    for (const lumber::BoardPlan& board : plan.plan.boards) {
-      const StockItem& item = report.stock.items[plan.items[board.stock]];
-      for (const lumber::Cut& cut : board.cuts) {
-        CsvRow line = row();
-        begin(line, plan.pieces[cut.want]);
-        line.text(item.id);
-        line.count(number_of(item, board));
-        line.plain(item.price ? "yes" : "no");
-        for (const Length length :
-             {item.thickness.thickness, cut.spot.x, cut.spot.y, cut.spot.length, cut.spot.width})
-          line.length(length);
-        line.end();
-      }
-    }
-  }
-  return out;
+std::string lumber_schema() {
+  constexpr std::string_view kHead = R"(
+    "$schema": "https://json-schema.org/draft/2020-12/schema",
+    "$id": "urn:haunch:lumber-1",
+    "title": "What 'haunch lumber' says",
+    "description": "Lengths are numbers in 'units', areas in its square, money as in the stock file. x runs along a board, y across.")";
+  return schema_document(kHead, object_schema<WholeReport>(),
+                         {{"size", R"({"type": "number", "exclusiveMinimum": 0})"},
+                          {"place", R"({"type": "number", "minimum": 0})"},
+                          {"figure", R"({"type": "number", "minimum": 0})"},
+                          definition_of<CuttingPlan>(),
+                          definition_of<CutBoard>(),
+                          definition_of<Billed>(),
+                          definition_of<lumber::Spot>(),
+                          definition_of<CutPart>(),
+                          definition_of<lumber::Step>(),
+                          definition_of<Unplaced>(),
+                          definition_of<lumber::Totals>(),
+                          definition_of<PlansBound>(),
+                          definition_of<MadeFrom>(),
+                          definition_of<LumberPart>(),
+                          definition_of<TakenOff>(),
+                          definition_of<AssumedOfStock>()});
 }
 
 }  // namespace haunch

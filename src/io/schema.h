@@ -12,8 +12,8 @@ std::string spec_schema();
 /// Of the report, format haunch-report-1.
 std::string_view report_schema();
 
-/// Of what lumber says, format haunch-lumber-1.
-std::string_view lumber_schema();
+/// Of what lumber says, format haunch-lumber-1, made from the rows that it is written by.
+std::string lumber_schema();
 
 /// Of a stock file.
 std::string_view stock_schema();
