@@ -1,14 +1,11 @@
 #include "door_set_out.h"
 
-#include <deque>
 #include <utility>
 
+#include "door_joints.h"
 #include "fittings.h"
-#include "half_lap.h"
 #include "leaves.h"
-#include "loose_tenon.h"
 #include "marks.h"
-#include "wedge.h"
 
 namespace haunch {
 namespace {
@@ -46,7 +43,12 @@ void rebate_beside(Piece& piece, const Box& body) {
 /// Sets a leaf out, frame first, then grooves, then joints from the top of the leaf to its foot.
 class DoorSetter {
  public:
-  explicit DoorSetter(const DoorPlan& plan) : plan_(plan) {}
+  explicit DoorSetter(const DoorPlan& plan) : plan_(plan) {
+    for (std::size_t i = 0; i < plan.frame.rails.size(); ++i)
+      rail_joints_.push_back({joints_of_rail(plan, i, plan.frame.stile_left),
+                              joints_of_rail(plan, i, plan.frame.stile_right)});
+    muntin_joints_ = joints_of_muntin(plan);
+  }
 
   Assembly set_out() {
     wood_.size = {plan_.frame.width, plan_.frame.height, plan_.frame.thickness};
@@ -62,37 +64,16 @@ class DoorSetter {
     join_muntins();
     for (std::size_t tier = 0; tier < plan_.frame.tiers.size(); ++tier)
       add_panels(tier);
-    add_loose_tenons();
-    add_dowels();
-    drive_pins();
-    add_splines();
-    wedge_tenons();
+    for (const Own own : kOwnPieces)
+      add_own_pieces(own);
     let_in(wood_, stiles_.low.piece, stiles_.high.piece, plan_.fittings);
     return std::move(wood_);
   }
 
  private:
-  /// Whether the ends of a rail stand flat on the stiles, held by pieces of their own.
-  bool stands_flat(std::size_t rail) const {
-    return plan_.rail_tenons[rail].loose || plan_.joint_of(rail) == JointWord::dowel;
-  }
-  bool is_lapped(std::size_t rail) const { return plan_.joint_of(rail) == JointWord::half_lap; }
-  bool is_mitred(std::size_t rail) const { return plan_.joint_of(rail) == JointWord::mitre; }
-  bool muntins_are_dowelled() const {
-    return plan_.join.at(JointPlace::muntin) == JointWord::dowel;
-  }
-  /// How far a rail goes into one of its stiles.
-  Length reach(std::size_t rail, Length stile) const {
-    if (plan_.rail_mortises[rail].through || is_lapped(rail) || is_mitred(rail)) return stile;
-    return stands_flat(rail) ? Length() : plan_.join.rail_depth + plan_.edge.set_back();
-  }
-  Length left_reach(std::size_t rail) const { return reach(rail, plan_.frame.stile_left); }
-  Length right_reach(std::size_t rail) const { return reach(rail, plan_.frame.stile_right); }
-  Length muntin_reach() const {
-    return plan_.muntin_tenon.loose || muntins_are_dowelled()
-               ? Length()
-               : plan_.join.muntin_depth + plan_.edge.set_back();
-  }
+  const EndJoint& joint_of(std::size_t rail) const { return *rail_joints_[rail].left.front(); }
+  Length left_reach(std::size_t rail) const { return joint_of(rail).reach(); }
+  Length right_reach(std::size_t rail) const { return rail_joints_[rail].right.front()->reach(); }
   Length stile_length(bool right) const {
     const auto& head = plan_.frame.head;
     if (!head) return plan_.frame.height;
@@ -121,22 +102,11 @@ class DoorSetter {
   void add_muntins();
   void join_rails();
   void join_muntins();
-  void join_muntin(const GrooveRef& rail, std::size_t muntin, Heading heading,
-                   Length rail_shoulder);
   void add_panels(std::size_t tier);
   void add_glass(std::size_t tier);
-  void join(const GrooveRef& receives, std::size_t enters, Heading heading,
-            const TenonDesign& tenon, const MortiseDesign& mortise,
-            std::optional<Length> receiver_shoulder);
-  void dowel(const GrooveRef& receives, std::size_t enters, Heading heading,
-             const DowelDesign& dowels, std::optional<Length> receiver_shoulder);
-  void add_loose_tenons();
-  void add_dowels();
-  void drive_pins();
-  void lap(std::size_t rail);
-  void mitre_ends(std::size_t rail);
-  void add_splines();
-  void wedge_tenons();
+  void join_end(const EndJoints& joints, const GrooveRef& receives, std::size_t enters,
+                Heading heading, std::optional<Length> receiver_shoulder);
+  void add_own_pieces(Own own);
   std::optional<Stretch> stile_stretch() const;
   std::optional<Stretch> rail_stretch(std::size_t rail) const;
   std::string numbered(const std::string& name, std::size_t number, std::size_t count,
@@ -149,23 +119,16 @@ class DoorSetter {
   std::vector<Grooves> rails_;                 // from the top
   std::vector<std::vector<Grooves>> muntins_;  // of each tier, from the left
 
-  /// An end that stands flat on what receives it, until its loose tenons are let in.
-  struct LooseEnd {
-    std::size_t receives, enters;
-    Heading heading;
-    const TenonDesign& tenon;
-    const MortiseDesign& mortise;
-    std::optional<Length> receiver_shoulder;
+  struct RailJoints {
+    EndJoints left, right;
   };
-  std::vector<LooseEnd> loose_ends_;
-  struct DowelledEnd {
-    std::size_t receives, enters;
-    Heading heading;
-    const DowelDesign& dowels;
-    std::optional<Length> receiver_shoulder;
+  std::vector<RailJoints> rail_joints_;  // from the top
+  EndJoints muntin_joints_;              // of each end of each
+  struct JoinedEnd {
+    End end;
+    const EndJoints& joints;
   };
-  std::vector<DowelledEnd> dowelled_ends_;
-  std::deque<TenonDesign> rail_ends_;  // left and right of each rail, from the top
+  std::vector<JoinedEnd> joined_;
 };
 
 void DoorSetter::add_stiles() {
@@ -243,7 +206,7 @@ void DoorSetter::rebate_for_lip() {
 void DoorSetter::add_muntins() {
   for (std::size_t i = 0; i < plan_.frame.tiers.size(); ++i) {
     const TierPlan& tier = plan_.frame.tiers[i];
-    const Length depth = muntin_reach();
+    const Length depth = muntin_joints_.front()->reach();
     const Length length = tier.height.high - tier.height.low + depth * 2;
     muntins_.emplace_back();
     for (std::size_t n = 0; n + 1 < tier.sights.size(); ++n) {
@@ -260,9 +223,8 @@ void DoorSetter::add_muntins() {
 /// A groove that comes out at a stile's end is filled there by a haunch; where there is none, it
 /// stops behind the rail, at the depth of the rail's own groove.
 std::optional<Stretch> DoorSetter::stile_stretch() const {
-  const auto open_at = [&](std::size_t rail) { return !stands_flat(rail) && !is_lapped(rail); };
-  const bool open_head = open_at(0);
-  const bool open_foot = open_at(plan_.frame.rails.size() - 1);
+  const bool open_head = joint_of(0).fills_groove();
+  const bool open_foot = joint_of(plan_.frame.rails.size() - 1).fills_groove();
   if (open_head && open_foot) return {};
   const RailPlan& top = plan_.frame.rails.front();
   const RailPlan& bottom = plan_.frame.rails.back();
@@ -274,126 +236,41 @@ std::optional<Stretch> DoorSetter::stile_stretch() const {
 /// A groove that came out at the end of a lap would show in the stile's edge; it stops behind the
 /// stile's own.
 std::optional<Stretch> DoorSetter::rail_stretch(std::size_t rail) const {
-  if (!is_lapped(rail)) return {};
+  if (!joint_of(rail).runs_on() || joint_of(rail).fills_groove()) return {};
   const Length into = plan_.groove.depth;
   return Stretch{left_reach(rail) - into, left_reach(rail) + inside_width() + into};
 }
 
-void DoorSetter::lap(std::size_t rail) {
-  const std::size_t piece = kFirstRail + rail;
-  // At a corner the edges close up as shoulders do; a rail let in between two has some play.
-  const bool between = !plan_.frame.is_end_rail(rail);
-  const Length edge = between ? floor_half(plan_.join.fit_allowance) : Length();
-  join_by_half_lap(wood_, Junction(wood_, stiles_.low.piece, piece, {Axis::x, false}),
-                   {plan_.frame.stile_left, plan_.lap_from_face, edge, {}});
-  join_by_half_lap(wood_, Junction(wood_, stiles_.high.piece, piece, {Axis::x, true}),
-                   {plan_.frame.stile_right, plan_.lap_from_face, edge, {}});
+void DoorSetter::join_end(const EndJoints& joints, const GrooveRef& receives, std::size_t enters,
+                          Heading heading, std::optional<Length> receiver_shoulder) {
+  End end{Junction(wood_, receives.piece, enters, heading), receives.feature, receiver_shoulder,
+          shoulder()};
+  join(wood_, end, joints);
+  joined_.push_back({end, joints});
 }
 
-void DoorSetter::mitre_ends(std::size_t rail) {
-  mitre(wood_, Junction(wood_, stiles_.low.piece, kFirstRail + rail, {Axis::x, false}));
-  mitre(wood_, Junction(wood_, stiles_.high.piece, kFirstRail + rail, {Axis::x, true}));
-}
-
-void DoorSetter::add_splines() {
-  for (std::size_t i = 0; i < rails_.size(); ++i) {
-    if (!is_mitred(i)) continue;
-    spline(wood_, Junction(wood_, stiles_.low.piece, kFirstRail + i, {Axis::x, false}),
-           plan_.spline);
-    spline(wood_, Junction(wood_, stiles_.high.piece, kFirstRail + i, {Axis::x, true}),
-           plan_.spline);
-  }
-}
-
-void DoorSetter::join(const GrooveRef& receives, std::size_t enters, Heading heading,
-                      const TenonDesign& tenon, const MortiseDesign& mortise,
-                      std::optional<Length> receiver_shoulder) {
-  if (!tenon.loose)
-    return join_by_tenon(wood_, Junction(wood_, receives.piece, enters, heading), receives.feature,
-                         tenon, mortise, receiver_shoulder, shoulder());
-  butt(wood_, Junction(wood_, receives.piece, enters, heading));
-  loose_ends_.push_back({receives.piece, enters, heading, tenon, mortise, receiver_shoulder});
-}
-
-/// Last of all, so that frame and panels have the marks that they have without.
-void DoorSetter::add_loose_tenons() {
-  for (const LooseEnd& end : loose_ends_)
-    join_by_loose_tenons(wood_, Junction(wood_, end.receives, end.enters, end.heading), end.tenon,
-                         end.mortise, end.receiver_shoulder);
-}
-
-void DoorSetter::dowel(const GrooveRef& receives, std::size_t enters, Heading heading,
-                       const DowelDesign& dowels, std::optional<Length> receiver_shoulder) {
-  butt(wood_, Junction(wood_, receives.piece, enters, heading));
-  dowelled_ends_.push_back({receives.piece, enters, heading, dowels, receiver_shoulder});
-}
-
-void DoorSetter::add_dowels() {
-  for (const DowelledEnd& end : dowelled_ends_)
-    join_by_dowels(wood_, Junction(wood_, end.receives, end.enters, end.heading), end.dowels,
-                   end.receiver_shoulder);
-}
-
-/// Through the tenons of rails, each as its rail is pinned.
-void DoorSetter::drive_pins() {
-  const std::size_t joints = wood_.joints.size();
-  for (std::size_t number = 0; number < joints; ++number) {
-    const Joint& joint = wood_.joints[number];
-    if (!joint.tenon || !joint.mortise || !joint.has_shoulder) continue;
-    const std::size_t rail = joint.enters - kFirstRail;
-    if (joint.enters >= kFirstRail && rail < plan_.rail_pins.size() &&
-        !plan_.rail_pins[rail].empty())
-      pin_joint(wood_, number, plan_.rail_pins[rail]);
-  }
-}
-
-void DoorSetter::wedge_tenons() {
-  const std::size_t joints = wood_.joints.size();
-  for (std::size_t number = 0; number < joints; ++number)
-    if (wood_.joints[number].mortise && wood_.joints[number].mortise->flare)
-      add_wedges(wood_, number);
+void DoorSetter::add_own_pieces(Own own) {
+  for (const auto& [end, joints] : joined_)
+    for (const auto& joint : joints)
+      if (joint->own_pieces() == own) joint->add_own_pieces(wood_, end);
 }
 
 void DoorSetter::join_rails() {
   for (std::size_t i = 0; i < rails_.size(); ++i) {
-    const std::size_t rail = kFirstRail + i;
-    if (is_lapped(i) || is_mitred(i)) {
-      is_lapped(i) ? lap(i) : mitre_ends(i);
-      continue;
-    }
-    if (plan_.joint_of(i) == JointWord::dowel) {
-      dowel(stiles_.low, rail, {Axis::x, false}, plan_.rail_dowels[i], {});
-      dowel(stiles_.high, rail, {Axis::x, true}, plan_.rail_dowels[i], {});
-      continue;
-    }
-    const MortiseDesign& mortise = plan_.rail_mortises[i];
-    TenonDesign& left = rail_ends_.emplace_back(plan_.rail_tenons[i]);
-    TenonDesign& right = rail_ends_.emplace_back(plan_.rail_tenons[i]);
-    if (mortise.through) {
-      left.depth = left_reach(i);
-      right.depth = right_reach(i);
-    }
-    join(stiles_.low, rail, {Axis::x, false}, left, mortise, {});
-    join(stiles_.high, rail, {Axis::x, true}, right, mortise, {});
+    join_end(rail_joints_[i].left, stiles_.low, kFirstRail + i, {Axis::x, false}, {});
+    join_end(rail_joints_[i].right, stiles_.high, kFirstRail + i, {Axis::x, true}, {});
   }
 }
 
 void DoorSetter::join_muntins() {
+  const Length set_back = plan_.edge.set_back();
   for (std::size_t i = 0; i < muntins_.size(); ++i)
     for (const Grooves& muntin : muntins_[i]) {
-      join_muntin(rails_[i].low, muntin.low.piece, {Axis::y, true},
-                  left_reach(i) - plan_.edge.set_back());
-      join_muntin(rails_[i + 1].high, muntin.low.piece, {Axis::y, false},
-                  left_reach(i + 1) - plan_.edge.set_back());
+      join_end(muntin_joints_, rails_[i].low, muntin.low.piece, {Axis::y, true},
+               left_reach(i) - set_back);
+      join_end(muntin_joints_, rails_[i + 1].high, muntin.low.piece, {Axis::y, false},
+               left_reach(i + 1) - set_back);
     }
-}
-
-void DoorSetter::join_muntin(const GrooveRef& rail, std::size_t muntin, Heading heading,
-                             Length rail_shoulder) {
-  if (muntins_are_dowelled())
-    dowel(rail, muntin, heading, plan_.muntin_dowels, rail_shoulder);
-  else
-    join(rail, muntin, heading, plan_.muntin_tenon, plan_.muntin_mortise, rail_shoulder);
 }
 
 /// Opens the groove about a tier at the back for glass, light by light, and puts it in.
@@ -413,7 +290,7 @@ void DoorSetter::add_glass(std::size_t tier) {
     const bool last = n + 1 == its.sights.size();
     const Strip wide = its.sights[n];
     const auto level = [&](std::size_t rail) {
-      const bool runs_on = is_lapped(rail) || is_mitred(rail);
+      const bool runs_on = joint_of(rail).runs_on();
       return Strip{wide.low - (first && !runs_on ? Length() : beyond),
                    wide.high + (last && !runs_on ? Length() : beyond)};
     };

@@ -100,11 +100,10 @@ class Doweller {
 
 }  // namespace
 
-void join_by_dowels(Assembly& assembly, const Junction& junction, const DowelDesign& dowels,
-                    std::optional<Length> receiver_shoulder) {
-  Doweller doweller(assembly, junction, dowels);
-  for (const Length from_edge : dowels.from_edge)
-    doweller.let_in(from_edge, receiver_shoulder);
+void Dowels::add_own_pieces(Assembly& assembly, const End& end) const {
+  Doweller doweller(assembly, end.junction, dowels_);
+  for (const Length from_edge : dowels_.from_edge)
+    doweller.let_in(from_edge, end.receiver_shoulder);
 }
 
 }  // namespace haunch

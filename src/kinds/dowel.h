@@ -2,11 +2,11 @@
 // let half into each.
 #pragma once
 
-#include <optional>
+#include <utility>
 #include <vector>
 
+#include "end_joint.h"
 #include "haunch/wood.h"
-#include "junction.h"
 
 namespace haunch {
 
@@ -20,10 +20,17 @@ struct DowelDesign {
                                   // they hold, lowest or leftmost first
 };
 
-/// Bores both pieces, whose end and edge meet already, and lets the dowels in: a piece each, and a
-/// joint each with both. `receiver_shoulder`: where the receiver's own shoulder stands along its
-/// length, if it has one.
-void join_by_dowels(Assembly& assembly, const Junction& junction, const DowelDesign& dowels,
-                    std::optional<Length> receiver_shoulder);
+/// End and edge meet. Both are bored, and the dowels let in: a piece each, and a joint each with
+/// both members.
+class Dowels : public EndJoint {
+ public:
+  explicit Dowels(DowelDesign dowels) : dowels_(std::move(dowels)) {}
+  void cut(Assembly& assembly, const End& end) const override { butt(assembly, end); }
+  Own own_pieces() const override { return Own::dowels; }
+  void add_own_pieces(Assembly& assembly, const End& end) const override;
+
+ private:
+  DowelDesign dowels_;
+};
 
 }  // namespace haunch

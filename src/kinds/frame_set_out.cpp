@@ -13,23 +13,9 @@ namespace {
 constexpr std::array<Axis, 3> kUpright{Axis::y, Axis::z, Axis::x};
 constexpr std::array<Axis, 3> kLevel{Axis::x, Axis::z, Axis::y};
 
-/// Lets the shoulder of a tenon stand longer in front of a rebate: its cuts begin `by` further in
-/// where they lie less than `front` from the face.
-void lengthen_shoulder(Feature& tenon, const Junction& junction, const Place& place, Length front,
-                       Length by) {
-  std::vector<Box> cuts;
-  for (const Box& cut : tenon.cuts) {
-    Box before = junction.from_assembly(placed(cut, place));
-    Box behind = before;
-    before.high[kThrough] = std::min(before.high[kThrough], front);
-    behind.low[kThrough] = std::max(behind.low[kThrough], front);
-    before.low[kIn] += by;
-    for (const Box& part : {before, behind})
-      if (part.low[kIn] < part.high[kIn] && part.low[kThrough] < part.high[kThrough])
-        cuts.push_back(junction.own(part, place));
-  }
-  tenon.cuts = std::move(cuts);
-}
+// What of an end is fitted between cheeks: of one let in whole the thickness of a level piece, of
+// tenons what they have from the frame's face to its back.
+constexpr Axis kThickness = Axis::y, kFaceToBack = Axis::z;
 
 /// Sets a frame out: pieces, then joints, then rebates and stops.
 class FrameSetter {
@@ -64,9 +50,13 @@ class FrameSetter {
   void add_stops();
   void work_rebates();
   void rebate_level(std::size_t piece);
-  std::size_t add_let_in(std::string_view role, Length low, Length thickness);
-  void join_tenon(std::size_t receives, std::size_t enters, Heading heading, Strip tenon,
-                  bool before_rebate);
+  std::size_t add_between(std::string_view role, Length low, Length thickness,
+                          const EndJoint& joint, Axis through);
+  HousingDesign housing() const { return {plan_.housing_depth, plan_.fit_allowance}; }
+  Tenons tenons(Strip across, Length rebate) const;
+  void join_jambs(std::size_t receives, Heading heading, Length rebate);
+  void join_end(const EndJoint& joint, std::size_t receives, std::size_t enters, Heading heading,
+                Axis through);
   Strip jamb_tenon(std::size_t jamb) const;
 
   const CasePlan& plan_;
@@ -83,53 +73,43 @@ void FrameSetter::add_jambs() {
   add_piece(wood_, "right jamb", "jamb", blank, {{right_jamb(), low, Length()}, kUpright});
 }
 
-/// A piece between the jambs that is let into both.
-std::size_t FrameSetter::add_let_in(std::string_view role, Length low, Length thickness) {
-  const Length depth = plan_.housing_depth;
-  return add_piece(wood_, std::string(role), role,
-                   {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
-                   {{plan_.jamb_thickness - depth, low, Length()}, kLevel});
+/// A piece between the jambs, joined to both.
+std::size_t FrameSetter::add_between(std::string_view role, Length low, Length thickness,
+                                     const EndJoint& joint, Axis through) {
+  const Length reach = joint.reach();
+  const std::size_t piece =
+      add_piece(wood_, std::string(role), role,
+                {plan_.sight_width() + reach * 2, plan_.jamb_width, thickness},
+                {{plan_.jamb_thickness - reach, low, Length()}, kLevel});
+  for (const bool right : {false, true})
+    join_end(joint, right ? kRightJamb : kLeftJamb, piece, {Axis::x, right}, through);
+  return piece;
 }
 
 void FrameSetter::add_head() {
-  const HousingDesign housing{plan_.housing_depth, plan_.fit_allowance};
-  if (tenoned()) {
-    head_ = add_piece(wood_, "head", "head", {plan_.width, plan_.jamb_width, plan_.head_thickness},
-                      {{Length(), plan_.head_low(), Length()}, kLevel});
+  const Length low = plan_.head_low();
+  const Length thickness = plan_.head_thickness;
+  if (plan_.head_joint == HeadJoint::rebated) {
+    head_ = add_between("head", low, thickness, RebatedCorner(plan_.housing_depth), kThickness);
+  } else if (!tenoned()) {
+    head_ = add_between("head", low, thickness, Housing(housing()), kThickness);
+  } else {
+    head_ = add_piece(wood_, "head", "head", {plan_.width, plan_.jamb_width, thickness},
+                      {{Length(), low, Length()}, kLevel});
     wood_.pieces[head_].horn = plan_.horn;
-    for (const std::size_t jamb : {kLeftJamb, kRightJamb})
-      join_tenon(head_, jamb, {Axis::y, true}, jamb_tenon(jamb), true);
-    return;
-  }
-  head_ = add_let_in("head", plan_.head_low(), plan_.head_thickness);
-  for (const bool right : {false, true}) {
-    const Junction junction(wood_, right ? kRightJamb : kLeftJamb, head_, {Axis::x, right});
-    if (plan_.head_joint == HeadJoint::housed)
-      house_end(wood_, junction, housing);
-    else
-      rebate_end(wood_, junction, plan_.housing_depth);
+    join_jambs(head_, {Axis::y, true}, plan_.stop.rebate());
   }
 }
 
 void FrameSetter::add_transom() {
   const Length low = plan_.lintel_low();
   const Length thickness = plan_.transom->thickness;
-  if (!tenoned()) {
-    transom_ = add_let_in("transom", low, thickness);
-    for (const bool right : {false, true})
-      house_end(wood_, Junction(wood_, right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right}),
-                {plan_.housing_depth, plan_.fit_allowance});
-    return;
-  }
-  const Length depth = plan_.tenon.depth;
-  transom_ = add_piece(wood_, "transom", "transom",
-                       {plan_.sight_width() + depth * 2, plan_.jamb_width, thickness},
-                       {{plan_.jamb_thickness - depth, low, Length()}, kLevel});
   // All that its rebate leaves of the transom is tenon: it stands between the jambs, not at their
   // ends.
-  const Strip whole{plan_.tenon_loss(), thickness};
-  for (const bool right : {false, true})
-    join_tenon(right ? kRightJamb : kLeftJamb, *transom_, {Axis::x, right}, whole, true);
+  transom_ = tenoned() ? add_between("transom", low, thickness,
+                                     tenons({plan_.tenon_loss(), thickness}, plan_.stop.rebate()),
+                                     kFaceToBack)
+                       : add_between("transom", low, thickness, Housing(housing()), kThickness);
 }
 
 void FrameSetter::add_sill() {
@@ -137,8 +117,7 @@ void FrameSetter::add_sill() {
       add_piece(wood_, "sill", "sill", {plan_.width, plan_.jamb_width, *plan_.sill},
                 {{Length(), Length(), Length()}, kLevel});
   wood_.pieces[sill].horn = tenoned() ? plan_.horn : Length();
-  for (const std::size_t jamb : {kLeftJamb, kRightJamb})
-    join_tenon(sill, jamb, {Axis::y, false}, jamb_tenon(jamb), false);
+  join_jambs(sill, {Axis::y, false}, Length());
 }
 
 void FrameSetter::add_threshold() {
@@ -156,27 +135,28 @@ Strip FrameSetter::jamb_tenon(std::size_t jamb) const {
   return jamb == kLeftJamb ? Strip{relish, thickness - loss} : Strip{loss, thickness - relish};
 }
 
-/// `before_rebate`: the receiver is rebated where the shoulder stands on it.
-void FrameSetter::join_tenon(std::size_t receives, std::size_t enters, Heading heading, Strip tenon,
-                             bool before_rebate) {
+/// The tenons of one end; `rebate`: how deep the receiver is rebated where its shoulder stands.
+Tenons FrameSetter::tenons(Strip across, Length rebate) const {
   const FrameTenon& sizes = plan_.tenon;
   TenonDesign design;
-  design.layout.tenons = {tenon};
+  design.layout.tenons = {across};
   design.depth = sizes.depth;
   design.thickness = sizes.thickness;
   design.from_face = sizes.from_face;
-  // Tenons are as thick as they lie from the frame's face to its back.
-  const Junction junction(wood_, receives, enters, heading, Axis::z);
+  design.before = {plan_.stop_from_face(), rebate};
+  return {design, sizes.mortise};
+}
+
+void FrameSetter::join_jambs(std::size_t receives, Heading heading, Length rebate) {
+  for (const std::size_t jamb : {kLeftJamb, kRightJamb})
+    join_end(tenons(jamb_tenon(jamb), rebate), receives, jamb, heading, kFaceToBack);
+}
+
+void FrameSetter::join_end(const EndJoint& joint, std::size_t receives, std::size_t enters,
+                           Heading heading, Axis through) {
   const bool has_foot_tenon = plan_.sill && wood_.pieces[receives].role == "jamb";
-  join_by_tenon(wood_, junction, 0, design, sizes.mortise,
-                has_foot_tenon ? std::optional(sizes.depth) : std::nullopt);
-  const Length rebate = plan_.stop.rebate();
-  if (!before_rebate || rebate == Length()) return;
-  Piece& piece = wood_.pieces[enters];
-  Feature& feature = piece.features.back();
-  lengthen_shoulder(feature, junction, piece.place, plan_.stop_from_face(), rebate);
-  feature.sizes.push_back({"longer_in_front", rebate});
-  wood_.joints.back().tenon->longer_at_face = rebate;
+  joint.cut(wood_, {Junction(wood_, receives, enters, heading, through), 0,
+                    has_foot_tenon ? std::optional(plan_.tenon.depth) : std::nullopt});
 }
 
 /// The rebate that the leaf shuts into, along the lower edge of a head or transom. Where its ends

@@ -24,28 +24,29 @@ Box front_of_end(Box enterer, const LapDesign& lap) {
 
 }  // namespace
 
-void join_by_half_lap(Assembly& assembly, const Junction& junction, const LapDesign& lap) {
+void HalfLap::cut(Assembly& assembly, const End& at) const {
+  const Junction& junction = at.junction;
   Piece& receiver = assembly.pieces[junction.receives];
   Piece& enterer = assembly.pieces[junction.enters];
   const Box whole = junction.blank(receiver);
   const Box beside = junction.blank(enterer);
-  const Box cut = recess(whole, beside, lap);
+  const Box cut = recess(whole, beside, lap_);
   const Box own = junction.own(cut, receiver.place);
   const std::size_t number = assembly.joints.size();
   Joint joint = junction.joint("half-lap");
   joint.design.bearing = Length();
   const bool at_end =
       beside.low[kAcross] <= whole.low[kAcross] || beside.high[kAcross] >= whole.high[kAcross];
-  (at_end ? joint.design.edge : joint.design.edges) = lap.edge_clearance * (at_end ? 1 : 2);
-  const bool right_across = lap.reach >= whole.extent(kIn);
-  if (!right_across) joint.design.bottom = lap.end_clearance;
+  (at_end ? joint.design.edge : joint.design.edges) = lap_.edge_clearance * (at_end ? 1 : 2);
+  const bool right_across = lap_.reach >= whole.extent(kIn);
+  if (!right_across) joint.design.bottom = lap_.end_clearance;
   const Length width = beside.extent(kAcross);
-  const Length thickness = beside.extent(kThrough) - lap.from_face;
+  const Length thickness = beside.extent(kThrough) - lap_.from_face;
   joint.tenon =
-      TenonSizes{thickness, width, lap.reach, lap.from_face, {{Length(), width}}, {}, {}, {}};
+      TenonSizes{thickness, width, lap_.reach, lap_.from_face, {{Length(), width}}, {}, {}, {}};
   joint.mortise = MortiseSizes{cut.extent(kThrough),
                                cut.extent(kIn),
-                               lap.from_face,
+                               lap_.from_face,
                                {},
                                {{own.low[0], cut.extent(kAcross)}}};
   joint.mortise->through = right_across;
@@ -54,8 +55,8 @@ void join_by_half_lap(Assembly& assembly, const Junction& junction, const LapDes
                                {own},
                                {{"width", cut.extent(kAcross)},
                                 {"depth", cut.extent(kThrough)},
-                                {"from_face", lap.from_face}}});
-  const Box end = front_of_end(beside, lap);
+                                {"from_face", lap_.from_face}}});
+  const Box end = front_of_end(beside, lap_);
   enterer.features.push_back({"lap",
                               {number},
                               {junction.own(end, enterer.place)},

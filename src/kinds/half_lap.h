@@ -2,8 +2,8 @@
 // sides.
 #pragma once
 
+#include "end_joint.h"
 #include "haunch/wood.h"
-#include "junction.h"
 
 namespace haunch {
 
@@ -14,8 +14,16 @@ struct LapDesign {
   Length end_clearance;   // of a lap that stops short, at its end
 };
 
-/// Laps a piece whose end lies over the receiver already, and adds the joint. The entering piece
-/// keeps its back, so that the other is whole on the face side.
-void join_by_half_lap(Assembly& assembly, const Junction& junction, const LapDesign& lap);
+/// The entering piece keeps its back, so that the other is whole on the face side.
+class HalfLap : public EndJoint {
+ public:
+  explicit HalfLap(const LapDesign& lap) : lap_(lap) {}
+  Length reach() const override { return lap_.reach; }
+  bool runs_on() const override { return true; }
+  void cut(Assembly& assembly, const End& end) const override;
+
+ private:
+  LapDesign lap_;
+};
 
 }  // namespace haunch

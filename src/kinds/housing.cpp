@@ -19,22 +19,24 @@ void add(Assembly& assembly, const Junction& junction, Joint joint, const Box& c
 
 }  // namespace
 
-void house_end(Assembly& assembly, const Junction& junction, const HousingDesign& housing) {
+void Housing::cut(Assembly& assembly, const End& end) const {
+  const Junction& junction = end.junction;
   Joint joint = junction.joint("housing");
-  joint.design.cheeks = housing.allowance;
+  joint.design.cheeks = housing_.allowance;
   Box cut = junction.blank(assembly.pieces[junction.receives]);
-  cut.high[kIn] = housing.depth;
+  cut.high[kIn] = housing_.depth;
   const Length thickness = junction.blank(assembly.pieces[junction.enters]).extent(kThrough);
-  cut.low[kThrough] = -floor_half(housing.allowance);
-  cut.high[kThrough] = cut.low[kThrough] + thickness + housing.allowance;
+  cut.low[kThrough] = -floor_half(housing_.allowance);
+  cut.high[kThrough] = cut.low[kThrough] + thickness + housing_.allowance;
   add(assembly, junction, std::move(joint), cut, "housing");
 }
 
-void rebate_end(Assembly& assembly, const Junction& junction, Length depth) {
+void RebatedCorner::cut(Assembly& assembly, const End& end) const {
+  const Junction& junction = end.junction;
   Joint joint = junction.joint("rebated-corner");
   joint.design.bearing = Length();
   Box cut = junction.blank(assembly.pieces[junction.receives]);
-  cut.high[kIn] = depth;
+  cut.high[kIn] = depth_;
   cut.low[kThrough] = Length();
   add(assembly, junction, std::move(joint), cut, "rebate");
 }

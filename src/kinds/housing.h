@@ -1,8 +1,8 @@
 // The end of a piece let whole into another: into a housing, or into a rebate at the other's end.
 #pragma once
 
+#include "end_joint.h"
 #include "haunch/wood.h"
-#include "junction.h"
 
 namespace haunch {
 
@@ -11,12 +11,27 @@ struct HousingDesign {
   Length allowance;  // width of the housing minus what stands in it, half at each side
 };
 
-/// Cuts a housing across the receiver for an end which lies in it already, and adds the joint. The
-/// housing goes through the whole width of the receiver.
-void house_end(Assembly& assembly, const Junction& junction, const HousingDesign& housing);
+/// The end stands in a housing through the whole width of the receiver.
+class Housing : public EndJoint {
+ public:
+  explicit Housing(const HousingDesign& housing) : housing_(housing) {}
+  Length reach() const override { return housing_.depth; }
+  void cut(Assembly& assembly, const End& end) const override;
 
-/// Cuts the receiver away from the low face of what enters to its own end, so deep, and adds the
-/// joint: the entering piece rests on what is left.
-void rebate_end(Assembly& assembly, const Junction& junction, Length depth);
+ private:
+  HousingDesign housing_;
+};
+
+/// The receiver is cut away from the low face of what enters to its own end, so deep: the entering
+/// piece rests on what is left.
+class RebatedCorner : public EndJoint {
+ public:
+  explicit RebatedCorner(Length depth) : depth_(depth) {}
+  Length reach() const override { return depth_; }
+  void cut(Assembly& assembly, const End& end) const override;
+
+ private:
+  Length depth_;
+};
 
 }  // namespace haunch

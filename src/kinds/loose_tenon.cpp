@@ -31,24 +31,20 @@ void round_edges(Assembly& assembly, std::size_t number, Length radius) {
 
 }  // namespace
 
-void butt(Assembly& assembly, const Junction& junction) {
-  assembly.joints.push_back(junction.joint("butt"));
-}
-
-void join_by_loose_tenons(Assembly& assembly, const Junction& junction, const TenonDesign& tenon,
-                          const MortiseDesign& mortise, std::optional<Length> receiver_shoulder) {
+void LooseTenons::add_own_pieces(Assembly& assembly, const End& end) const {
+  const Junction& junction = end.junction;
   const Heading in = junction.heading;
-  for (const Strip& strip : tenon.layout.tenons) {
-    const std::size_t number = add_loose_tenon(assembly, junction, strip, tenon);
-    TenonDesign own = tenon;
+  for (const Strip& strip : tenon_.layout.tenons) {
+    const std::size_t number = add_loose_tenon(assembly, junction, strip, tenon_);
+    TenonDesign own = tenon_;
     own.layout = {{{Length(), strip.high - strip.low}}, {}};
     own.from_face = Length();
     house_tenons(assembly, "loose-tenon", Junction(assembly, junction.receives, number, in), own,
-                 mortise, receiver_shoulder);
+                 mortise_, end.receiver_shoulder);
     house_tenons(assembly, "loose-tenon",
-                 Junction(assembly, junction.enters, number, {in.axis, !in.upwards}), own, mortise,
+                 Junction(assembly, junction.enters, number, {in.axis, !in.upwards}), own, mortise_,
                  {});
-    round_edges(assembly, number, tenon_edge_radius(own, mortise));
+    round_edges(assembly, number, tenon_edge_radius(own, mortise_));
   }
 }
 

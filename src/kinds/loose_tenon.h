@@ -1,17 +1,25 @@
 // Loose tenons: a piece of its own, let in to a mortise in each of the two that it joins.
 #pragma once
 
+#include <utility>
+
 #include "tenon.h"
 
 namespace haunch {
 
-/// Stands a flat end on the receiver, with nothing to hold it there yet.
-void butt(Assembly& assembly, const Junction& junction);
+/// Each goes as deep into the one member as into the other, its grain along the way in: a piece
+/// each, and a joint each with both.
+class LooseTenons : public EndJoint {
+ public:
+  LooseTenons(TenonDesign tenon, const MortiseDesign& mortise)
+      : tenon_(std::move(tenon)), mortise_(mortise) {}
+  void cut(Assembly& assembly, const End& end) const override { butt(assembly, end); }
+  Own own_pieces() const override { return Own::loose_tenons; }
+  void add_own_pieces(Assembly& assembly, const End& end) const override;
 
-/// Lets loose tenons in to such an end and to the receiver on which it stands: adds the
-/// pieces, their grain along the way in, and both their joints. Each tenon goes as deep into the
-/// one as into the other.
-void join_by_loose_tenons(Assembly& assembly, const Junction& junction, const TenonDesign& tenon,
-                          const MortiseDesign& mortise, std::optional<Length> receiver_shoulder);
+ private:
+  TenonDesign tenon_;
+  MortiseDesign mortise_;
+};
 
 }  // namespace haunch

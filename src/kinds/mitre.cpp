@@ -25,11 +25,9 @@ class FrameCorner {
     const Box rail = junction.blank(assembly.pieces[junction.enters]);
     head_ = rail.high[kAcross] == stile.high[kAcross];
     sight_ = head_ ? rail.low[kAcross] : rail.high[kAcross];
-    width_ = stile.extent(kIn);
   }
 
   bool at_head() const { return head_; }
-  Length width() const { return width_; }
 
   /// Along the way in and across it.
   Corner place(const Spot& spot) const {
@@ -52,7 +50,7 @@ class FrameCorner {
  private:
   const Junction& junction_;
   bool head_ = false;
-  Length sight_, width_;
+  Length sight_;
 };
 
 Spot mirrored(const Spot& spot) {
@@ -146,34 +144,35 @@ Length level_of(Length along_mitre) {
   return nearest_step(static_cast<double>(along_mitre.steps()) / std::numbers::sqrt2);
 }
 
-void mitre(Assembly& assembly, const Junction& junction) {
+void Mitre::cut(Assembly& assembly, const End& end) const {
+  const Junction& junction = end.junction;
   const FrameCorner corner(assembly, junction);
   const Length none;
-  const Length width = corner.width();
   const std::size_t number = assembly.joints.size();
-  const auto cut = [&](std::size_t piece, const Spot& beyond) {
+  const auto saw = [&](std::size_t piece, const Spot& beyond) {
     Piece& its = assembly.pieces[piece];
     its.features.push_back({"mitre",
                             {number},
                             {},
-                            {{"width", width}},
-                            {corner.prism({{none, none}, {width, width}, beyond}, its)}});
+                            {{"width", width_}},
+                            {corner.prism({{none, none}, {width_, width_}, beyond}, its)}});
   };
-  cut(junction.receives, {none, width});
-  cut(junction.enters, {width, none});
+  saw(junction.receives, {none, width_});
+  saw(junction.enters, {width_, none});
   Joint joint = junction.joint("mitre");
   joint.has_shoulder = false;
   assembly.joints.push_back(std::move(joint));
 }
 
-void spline(Assembly& assembly, const Junction& junction, const SplineDesign& design) {
+void Mitre::add_own_pieces(Assembly& assembly, const End& end) const {
+  const Junction& junction = end.junction;
   const FrameCorner corner(assembly, junction);
-  const std::size_t number = add_spline(assembly, junction, corner, design);
-  cut_slot(assembly, corner, junction.receives, true, design);
-  join_spline(assembly, Junction(assembly, junction.receives, number, junction.heading), design);
-  cut_slot(assembly, corner, junction.enters, false, design);
+  const std::size_t number = add_spline(assembly, junction, corner, spline_);
+  cut_slot(assembly, corner, junction.receives, true, spline_);
+  join_spline(assembly, Junction(assembly, junction.receives, number, junction.heading), spline_);
+  cut_slot(assembly, corner, junction.enters, false, spline_);
   const Heading in_rail{junction.axes[kAcross], corner.at_head()};
-  join_spline(assembly, Junction(assembly, junction.enters, number, in_rail), design);
+  join_spline(assembly, Junction(assembly, junction.enters, number, in_rail), spline_);
 }
 
 }  // namespace haunch

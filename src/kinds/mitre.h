@@ -6,8 +6,8 @@
 // at 45 degrees and has its corners on whole steps, so that it fits exactly.
 #pragma once
 
+#include "end_joint.h"
 #include "haunch/wood.h"
-#include "junction.h"
 
 namespace haunch {
 
@@ -30,11 +30,22 @@ Length along_mitre(Length level);
 /// The other way round.
 Length level_of(Length along_mitre);
 
-/// Cuts the mitre between the end of a stile, which receives, and the end of a rail, whose blanks
-/// both reach to the outer corner, and adds the joint.
-void mitre(Assembly& assembly, const Junction& junction);
+/// Between the end of a rail and the end of a stile, which receives, as wide as each other: both
+/// blanks reach to the outer corner.
+class Mitre : public EndJoint {
+ public:
+  Mitre(Length width, const SplineDesign& spline) : width_(width), spline_(spline) {}
+  Length reach() const override { return width_; }
+  bool runs_on() const override { return true; }
+  bool fills_groove() const override { return true; }
+  void cut(Assembly& assembly, const End& end) const override;
+  /// A spline: the slots, the piece, and a joint with each of the two.
+  Own own_pieces() const override { return Own::splines; }
+  void add_own_pieces(Assembly& assembly, const End& end) const override;
 
-/// Lets a spline in to a mitre: the slots, the piece, and a joint with each of the two.
-void spline(Assembly& assembly, const Junction& junction, const SplineDesign& design);
+ private:
+  Length width_;
+  SplineDesign spline_;
+};
 
 }  // namespace haunch

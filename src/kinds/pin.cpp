@@ -118,9 +118,9 @@ class Pinner {
 
 }  // namespace
 
-void pin_joint(Assembly& assembly, std::size_t joint, const PinDesign& pins) {
-  Pinner pinner(assembly, joint, pins);
-  for (const Length middle : pins.middles)
+void Pins::add_own_pieces(Assembly& assembly, const End& end) const {
+  Pinner pinner(assembly, end.joint, pins_);
+  for (const Length middle : pins_.middles)
     pinner.drive(middle);
 }
 

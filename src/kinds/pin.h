@@ -4,8 +4,10 @@
 #pragma once
 
 #include <optional>
+#include <utility>
 #include <vector>
 
+#include "end_joint.h"
 #include "haunch/wood.h"
 
 namespace haunch {
@@ -21,8 +23,17 @@ struct PinDesign {
   bool empty() const { return middles.empty(); }
 };
 
-/// Bores the cheeks and the tenons of a joint that is cut already, and drives its pins in: a piece
-/// each, and a joint each with both.
-void pin_joint(Assembly& assembly, std::size_t joint, const PinDesign& pins);
+/// Through the cheeks and the tenons of the end's first joint: a piece each, and a joint each with
+/// both.
+class Pins : public EndJoint {
+ public:
+  explicit Pins(PinDesign pins) : pins_(std::move(pins)) {}
+  void cut(Assembly&, const End&) const override {}
+  Own own_pieces() const override { return Own::pins; }
+  void add_own_pieces(Assembly& assembly, const End& end) const override;
+
+ private:
+  PinDesign pins_;
+};
 
 }  // namespace haunch

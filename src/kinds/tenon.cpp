@@ -21,7 +21,7 @@ struct EndCutter {
   Length tip() const { return blank.high[kIn]; }
   Strip whole_width() const { return {blank.low[kAcross], blank.high[kAcross]}; }
 
-  void cut(const Box& box) { cuts.push_back(junction.own(box, piece.place)); }
+  void cut(const Box& box) { cuts.push_back(box); }
   /// Lengthwise from its tip on.
   void cut(Length from_tip, Length to_tip, Strip width, Strip thickness) {
     if (from_tip >= to_tip || width.low >= width.high || thickness.low >= thickness.high) return;
@@ -78,6 +78,22 @@ void cut_cheek(Feature& feature, const TenonDesign& tenon, EndCutter& end, Strip
     feature.prisms.push_back(end.junction.own(prism, end.piece.place));
 }
 
+/// Lets the shoulder stand longer in front of a rebate: there the cuts begin further in.
+void lengthen_shoulder(std::vector<Box>& cuts, const RebateAtFace& rebate) {
+  std::vector<Box> parts;
+  for (const Box& cut : cuts) {
+    Box before = cut;
+    Box behind = cut;
+    before.high[kThrough] = std::min(cut.high[kThrough], rebate.width);
+    behind.low[kThrough] = std::max(cut.low[kThrough], rebate.width);
+    before.low[kIn] += rebate.depth;
+    for (const Box& part : {before, behind})
+      if (part.low[kIn] < part.high[kIn] && part.low[kThrough] < part.high[kThrough])
+        parts.push_back(part);
+  }
+  cuts = std::move(parts);
+}
+
 /// The wood to take off so that only the tenons and haunches stand: the cheeks over the whole width
 /// first, then what single strips need besides.
 void cut_tenon(Feature& feature, EndCutter end, const TenonDesign& tenon) {
@@ -101,7 +117,9 @@ void cut_tenon(Feature& feature, EndCutter end, const TenonDesign& tenon) {
     done = strip.width.high;
   }
   end.cut(Length(), tenon.depth, {done, end.whole_width().high}, outermost);
-  feature.cuts = std::move(end.cuts);
+  if (tenon.before.depth > Length()) lengthen_shoulder(end.cuts, tenon.before);
+  for (const Box& cut : end.cuts)
+    feature.cuts.push_back(end.junction.own(cut, end.piece.place));
 }
 
 /// Whether a haunch stands beside this edge of a tenon, and the groove that it is in is open over
@@ -276,6 +294,7 @@ TenonSizes tenon_sizes(const TenonDesign& tenon) {
         pairs.push_back({span.from_edge, span.width, from_face});
     sizes.each = std::move(pairs);
   }
+  sizes.longer_at_face = tenon.before.depth;
   sizes.longer_at_back = tenon.longer_at_back;
   sizes.set_back = tenon.set_back;
   if (tenon.coped) sizes.longer_at_face = tenon.coped->width;
@@ -351,28 +370,30 @@ void house_tenons(Assembly& assembly, std::string_view kind, const Junction& jun
   assembly.joints.push_back(std::move(joint));
 }
 
-void join_by_tenon(Assembly& assembly, const Junction& junction, std::size_t groove,
-                   const TenonDesign& tenon, const MortiseDesign& mortise,
-                   std::optional<Length> receiver_shoulder, std::string_view shoulder) {
+void Tenons::cut(Assembly& assembly, const End& at) const {
+  const Junction& junction = at.junction;
   const std::size_t number = assembly.joints.size();
-  if (tenon.set_back > Length()) mitre_moulding(assembly, junction, tenon.set_back, tenon.mitred);
-  if (tenon.stub)
-    stand_in_groove(assembly, junction, assembly.pieces[junction.receives].features[groove], tenon,
-                    mortise);
+  if (tenon_.set_back > Length())
+    mitre_moulding(assembly, junction, tenon_.set_back, tenon_.mitred);
+  if (tenon_.stub)
+    stand_in_groove(assembly, junction, assembly.pieces[junction.receives].features[at.groove],
+                    tenon_, mortise_);
   else
-    house_tenons(assembly, kind_of(mortise), junction, tenon, mortise, receiver_shoulder);
+    house_tenons(assembly, kind_of(mortise_), junction, tenon_, mortise_, at.receiver_shoulder);
   Joint& joint = assembly.joints[number];
-  if (receiver_shoulder && joint.mortise) joint.mortise->shoulder = shoulder;
+  if (at.receiver_shoulder && joint.mortise) joint.mortise->shoulder = at.shoulder;
   const TenonSizes& sizes = *joint.tenon;
   Piece& enterer = assembly.pieces[junction.enters];
   const EndCutter end{junction, enterer};
   Feature feature{"tenon", {number}, {}, {}};
-  feature.prisms = tenon_roundings(end, tenon, mortise);
-  cut_tenon(feature, end, tenon);
+  feature.prisms = tenon_roundings(end, tenon_, mortise_);
+  cut_tenon(feature, end, tenon_);
   feature.sizes = {{"thickness", sizes.thickness},
                    {"width", sizes.width},
                    {"depth", sizes.depth},
-                   {"from_face", tenon.from_face}};
+                   {"from_face", tenon_.from_face}};
+  if (tenon_.before.depth > Length())
+    feature.sizes.push_back({"longer_in_front", tenon_.before.depth});
   enterer.features.push_back(std::move(feature));
 }
 

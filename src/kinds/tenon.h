@@ -4,12 +4,13 @@
 
 #include <optional>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "edge.h"
+#include "end_joint.h"
 #include "groove.h"
 #include "haunch/wood.h"
-#include "junction.h"
 
 namespace haunch {
 
@@ -30,6 +31,11 @@ struct TenonLayout {
 /// number of tenons up to 50 will do.
 std::vector<Strip> divide_tenon(Strip across, std::optional<Length> limit, Length gap);
 
+/// A rebate at the face side of the receiver's edge: so wide from the face, and so deep.
+struct RebateAtFace {
+  Length width, depth;
+};
+
 /// One end of a piece that enters another.
 struct TenonDesign {
   bool stub = false;   // stands in the groove, without a mortise
@@ -46,6 +52,7 @@ struct TenonDesign {
   Length set_back = {};                  // its shoulders, past the receiver's sight edge
   MitredEdges mitred = {};     // where they are set back: which edges of the piece are mitred
   Length longer_at_back = {};  // how far the back shoulder stands on into a rebate
+  RebateAtFace before = {};    // what of the receiver is rebated where the shoulder stands on it
   std::optional<Length> haunching = {};  // depth of the haunch's own seat, where no groove is one
 };
 
@@ -76,12 +83,18 @@ void house_tenons(Assembly& assembly, std::string_view kind, const Junction& jun
                   const TenonDesign& tenon, const MortiseDesign& mortise,
                   std::optional<Length> receiver_shoulder);
 
-/// Joins an end to the edge of the receiver, on which feature `groove` is the groove that stubs
-/// stand in: cuts the tenons, and the mortises unless they are stubs. `receiver_shoulder`: where
-/// the receiver's own shoulder stands along its length, if it has one; of two, `shoulder` says
-/// which.
-void join_by_tenon(Assembly& assembly, const Junction& junction, std::size_t groove,
-                   const TenonDesign& tenon, const MortiseDesign& mortise,
-                   std::optional<Length> receiver_shoulder, std::string_view shoulder = {});
+/// Tenons on the end, with their mortises unless they are stubs, which stand in the groove.
+class Tenons : public EndJoint {
+ public:
+  Tenons(TenonDesign tenon, const MortiseDesign& mortise)
+      : tenon_(std::move(tenon)), mortise_(mortise) {}
+  Length reach() const override { return tenon_.depth + tenon_.set_back; }
+  bool fills_groove() const override { return true; }
+  void cut(Assembly& assembly, const End& end) const override;
+
+ private:
+  TenonDesign tenon_;
+  MortiseDesign mortise_;
+};
 
 }  // namespace haunch

@@ -2,7 +2,6 @@
 
 #include <utility>
 
-#include "junction.h"
 #include "marks.h"
 
 namespace haunch {
@@ -40,9 +39,9 @@ std::size_t add_wedge(Assembly& assembly, const Junction& junction, const Joint&
 
 }  // namespace
 
-void add_wedges(Assembly& assembly, std::size_t number) {
-  const Joint joint = assembly.joints[number];
-  const Junction junction(assembly, joint);
+void Wedges::add_own_pieces(Assembly& assembly, const End& end) const {
+  const Joint joint = assembly.joints[end.joint];
+  const Junction& junction = end.junction;
   for (const TenonSpan& tenon : joint.tenon->each)
     for (const bool above : {false, true}) {
       const Length edge = above ? tenon.from_edge + tenon.width : tenon.from_edge;
