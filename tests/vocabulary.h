@@ -210,14 +210,15 @@ inline Joint joint(const Assembly& assembly, std::string_view receives, std::str
 inline std::vector<Box> cuts(const Piece& piece, std::string_view kind) {
   std::vector<Box> boxes;
   for (const Feature& feature : piece.features)
-    if (feature.kind == kind) boxes.insert(boxes.end(), feature.cuts.begin(), feature.cuts.end());
+    if (word(feature.kind) == kind)
+      boxes.insert(boxes.end(), feature.cuts.begin(), feature.cuts.end());
   return boxes;
 }
 
 inline std::size_t count_role(const Assembly& assembly, std::string_view role) {
   return static_cast<std::size_t>(
       std::count_if(assembly.pieces.begin(), assembly.pieces.end(),
-                    [&](const Piece& piece) { return piece.role == role; }));
+                    [&](const Piece& piece) { return word(piece.role) == role; }));
 }
 
 // ---- wood

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "haunch/length.h"
+#include "haunch/trade.h"
 
 namespace haunch {
 
@@ -60,7 +61,7 @@ struct Prism {
 /// A trade size of a feature that a joiner reads off ("width", "depth"), beside the exact wood in
 /// its cuts.
 struct NamedSize {
-  std::string_view name;  // a literal
+  SizeName name = SizeName::length;
   Length size;
 };
 
@@ -73,7 +74,7 @@ struct Fitting {
 
 /// What is worked on a piece, in trade terms, with the exact wood that it takes away.
 struct Feature {
-  std::string_view kind;            // a literal: groove, mortise, tenon, rebate …
+  FeatureKind kind = FeatureKind::recess;
   std::vector<std::size_t> joints;  // the joints it serves, by index into Assembly::joints
   std::vector<Box> cuts;            // in the piece's own axes: length, width, thickness
   std::vector<NamedSize> sizes;
@@ -92,16 +93,17 @@ enum class Matter : unsigned char { wood, board, glass };
 /// One piece of wood: a blank, its place, and what is cut out of it. Blank minus all cuts is the
 /// piece.
 struct Piece {
-  std::string mark;       // A, B … Z, AA: unique in its assembly
-  std::string name;       // "left stile"
-  std::string_view role;  // a literal: stile, rail, muntin, panel …
-  Triple blank;           // length (along the grain), width, thickness
+  std::string mark;  // A, B … Z, AA: unique in its assembly
+  std::string name;  // "left stile"
+  Role role = Role::stile;
+  Triple blank;  // length (along the grain), width, thickness
   Place place;
   Length horn;  // left on at each end for sawing off after glue-up, not part of the blank
   std::vector<Feature> features;
   Held held = Held::nowhere;
   Matter matter = Matter::wood;
   std::string material = {};  // "birch plywood"; empty: the species of its role
+  bool is_lock_rail = false;  // the rail of a door at the height of its lock
 };
 
 /// Where one mortise of a joint lies along the piece that receives it, from the low end of its
@@ -184,7 +186,7 @@ struct Heading {
 
 /// One piece entering another.
 struct Joint {
-  std::string_view kind;  // a literal: mortise-and-tenon, stub-tenon, panel-in-groove …
+  JointKind kind = JointKind::mortise_and_tenon;
   std::size_t receives = 0;
   std::size_t enters = 0;
   Heading heading;
@@ -298,6 +300,6 @@ std::size_t outermost(const Assembly& assembly, std::size_t first, std::size_t c
 std::size_t sloping_effort(const Assembly& assembly);
 
 /// A size that a feature tells by this name, if it does.
-std::optional<Length> size_of(const Feature& feature, std::string_view name);
+std::optional<Length> size_of(const Feature& feature, SizeName name);
 
 }  // namespace haunch

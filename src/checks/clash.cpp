@@ -154,7 +154,7 @@ void add_features(std::vector<Obstacle>& obstacles, const Bench& bench, const Pi
     if (feature.fitting && feature.fitting->name == fitting.fitting) continue;
     std::optional<std::size_t> joint;
     std::optional<std::size_t> other;
-    const bool groove = feature.kind == "groove";
+    const bool groove = feature.kind == FeatureKind::groove;
     if (!groove && feature.joints.size() == 1) {
       joint = feature.joints.front();
       const Joint& its = bench.assembly.joints[*joint];

@@ -244,7 +244,7 @@ void check_moved_tenon(Bench& bench, std::size_t number) {
   const Bounds not_pressed{{}, {}, Length(), {}};
   // Dowels are let in to wood that moves along them and across: what that does to their play, drawn
   // in straight lines, would say nothing.
-  const bool dowel = joint.kind == "dowel";
+  const bool dowel = joint.kind == JointKind::dowel;
   if (joint.design.cheeks && !dowel)
     report(bench, kMovedCheeks, parts, number, settled(found.cheeks), not_pressed);
   const bool wedged = joint.mortise && joint.mortise->flare;  // and so presses on its wedges
@@ -293,15 +293,15 @@ void check_fits(Bench& bench) {
     if (is_glazing(bench, joint)) continue;
     if (joint.design.bite)
       check_panel_edge(bench, number);
-    else if (joint.kind == "pin")
+    else if (joint.kind == JointKind::pin)
       continue;  // a pin fills its hole, and draws: see check_pins
-    else if (joint.kind == "dowel")
+    else if (joint.kind == JointKind::dowel)
       check_dowel(bench, number);
-    else if (joint.kind == "half-lap")
+    else if (joint.kind == JointKind::half_lap)
       check_lap(bench, number);
-    else if (joint.kind == "mitre")
+    else if (joint.kind == JointKind::mitre)
       check_mitre(bench, number);
-    else if (joint.kind == "mitre-spline")
+    else if (joint.kind == JointKind::mitre_spline)
       check_spline(bench, number);
     else if (!joint.tenon && joint.design.bottom)
       check_housed(bench, number);

@@ -29,7 +29,7 @@ bool is_glass(const Bench& bench, const Joint& joint) {
 }
 
 bool is_bead(const Joint& joint) {
-  return joint.kind == "bead-in-rebate";
+  return joint.kind == JointKind::bead_in_rebate;
 }
 
 Bounds exactly(std::optional<Length> design) {
@@ -43,7 +43,7 @@ void check_edge(Bench& bench, std::size_t number) {
   report(bench, kBite, parts, number, found.reach, {bench.limits.least_bite, {}, {}, {}});
   report(bench, kClearance, parts, number, found.bottom, exactly(joint.design.bottom));
   report(bench, kBedding, parts, number, found.bearing, exactly(joint.design.bearing));
-  if (joint.kind == "sealed-unit-in-rebate" && found.bottom)
+  if (joint.kind == JointKind::sealed_unit_in_rebate && found.bottom)
     report(bench, kUnitRebate, parts, number, found.reach + *found.bottom,
            {{}, {}, bench.limits.least_unit_rebate, {}});
 }

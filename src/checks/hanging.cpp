@@ -289,7 +289,7 @@ void take_in(std::vector<InEdge>& all, std::size_t number, const Piece& piece,
     return it.piece == number && it.name == feature.fitting->name;
   });
   if (same == all.end())
-    all.push_back({number, feature.fitting->name, feature.kind == "gain", room});
+    all.push_back({number, feature.fitting->name, feature.kind == FeatureKind::gain, room});
   else
     same->room = around(same->room, room);
 }

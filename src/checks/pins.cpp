@@ -43,7 +43,7 @@ std::optional<Hole> hole_of(const Assembly& wood, std::size_t joint) {
   const std::size_t number = wood.joints[joint].receives;
   const Piece& piece = wood.pieces[number];
   for (const Feature& feature : piece.features) {
-    if (feature.kind != "pin-hole" || feature.joints != std::vector{joint}) continue;
+    if (feature.kind != FeatureKind::pin_hole || feature.joints != std::vector{joint}) continue;
     Hole hole{number, &feature, {}};
     for (const Prism& prism : feature.prisms) {
       const Feature layer{feature.kind, {}, {}, {}, {prism}};

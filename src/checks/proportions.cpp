@@ -83,7 +83,7 @@ void check_dowel_rows(Bench& bench) {
   std::map<End, Row> rows;
   for (const Joint& joint : bench.assembly.joints) {
     const Piece& held = bench.assembly.pieces[joint.receives];
-    if (joint.kind != "dowel" || held.place.axes[0] != joint.heading.axis) continue;
+    if (joint.kind != JointKind::dowel || held.place.axes[0] != joint.heading.axis) continue;
     const auto across = static_cast<std::size_t>(held.place.axes[1]);
     const Box room = room_of(bench.solids[joint.enters].wood);
     const Row one{room.low[across], room.high[across], room.extent(across)};
@@ -132,17 +132,6 @@ void check_tongue(Bench& bench, std::size_t number) {
          Bounds{{}, {}, bench.limits.least_wood, {}});
 }
 
-/// Whether a rail goes by the name of lock rail, however it is written.
-bool is_lock_rail(const Piece& piece) {
-  std::string name = piece.name;
-  std::transform(name.begin(), name.end(), name.begin(), [](char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  });
-  const std::size_t at = name.find("lock rail");
-  const bool whole_word = at == 0 || (at != std::string::npos && name[at - 1] == ' ');
-  return piece.role == "rail" && whole_word;
-}
-
 /// The foot of the leaf that a piece is of.
 Length foot_below(const Bench& bench, std::size_t piece) {
   const auto number = leaf_of(bench.assembly, piece);
@@ -156,9 +145,9 @@ Length foot_below(const Bench& bench, std::size_t piece) {
 void check_proportions(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
     const Joint& joint = bench.assembly.joints[number];
-    if (joint.kind == "dowel")
+    if (joint.kind == JointKind::dowel)
       check_dowel(bench, number);
-    else if (joint.kind == "half-lap")
+    else if (joint.kind == JointKind::half_lap)
       check_lap(bench, number);
     else if (joint.tenon)
       check_tenon(bench, number);
@@ -166,7 +155,7 @@ void check_proportions(Bench& bench) {
   }
   check_dowel_rows(bench);
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
-    if (is_lock_rail(bench.assembly.pieces[number]))
+    if (bench.assembly.pieces[number].is_lock_rail)
       report(bench, kLockRail, {number}, {},
              bench.solids[number].blank.high[1] - foot_below(bench, number),
              Bounds{{}, {}, {}, bench.limits.highest_lock_rail});

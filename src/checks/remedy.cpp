@@ -61,8 +61,8 @@ std::vector<std::string> names_of_pieces(const Assembly& wood) {
   return names;
 }
 
-std::vector<std::string_view> kinds_of_joints(const Assembly& wood) {
-  std::vector<std::string_view> kinds;
+std::vector<JointKind> kinds_of_joints(const Assembly& wood) {
+  std::vector<JointKind> kinds;
   for (const Joint& joint : wood.joints)
     kinds.push_back(joint.kind);
   return kinds;
@@ -82,7 +82,7 @@ struct Before {
   const Job& job;
   const std::vector<Finding>& findings;
   std::vector<std::size_t> doubts;  // those of the findings that are not ok
-  std::vector<std::string_view> joint_kinds;
+  std::vector<JointKind> joint_kinds;
   std::vector<std::string> names;  // of its pieces
 
   Before(const Job& its_job, const std::vector<Finding>& its_findings, const Assembly& wood)

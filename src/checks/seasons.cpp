@@ -77,7 +77,7 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
     report.panels.push_back(row);
   }
   for (std::size_t number = 0; number < built.joints.size(); ++number) {
-    if (!built.joints[number].mortise || built.joints[number].kind == "dowel") continue;
+    if (!built.joints[number].mortise || built.joints[number].kind == JointKind::dowel) continue;
     TenonSeason row{number, {}};
     for (std::size_t i = 0; i < states.size(); ++i)
       row.width[i] = glued_width(states[i].bench->measures[number]);
@@ -88,10 +88,10 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
 
 /// Much of a sealed unit is gas; its weight is not that of so much glass.
 bool is_sealed_unit(const Bench& bench, std::size_t piece) {
-  return std::any_of(bench.assembly.joints.begin(), bench.assembly.joints.end(),
-                     [&](const Joint& joint) {
-                       return joint.enters == piece && joint.kind == "sealed-unit-in-rebate";
-                     });
+  return std::any_of(
+      bench.assembly.joints.begin(), bench.assembly.joints.end(), [&](const Joint& joint) {
+        return joint.enters == piece && joint.kind == JointKind::sealed_unit_in_rebate;
+      });
 }
 
 void weigh(SeasonReport& report, const Bench& bench, const Season& season) {

@@ -57,16 +57,16 @@ enum class FitKind { mortised, stub, panel, loose_tenon, spline };
 
 /// Of a joint that is forecast, by what is really cut for it.
 std::optional<FitKind> kind_of(const Joint& joint) {
-  if (!joint.design.cheeks || joint.kind == "dowel") return {};
+  if (!joint.design.cheeks || joint.kind == JointKind::dowel) return {};
   if (joint.design.bite) return FitKind::panel;
-  if (joint.kind == "mitre-spline") return FitKind::spline;
-  if (joint.kind == "loose-tenon") return FitKind::loose_tenon;
+  if (joint.kind == JointKind::mitre_spline) return FitKind::spline;
+  if (joint.kind == JointKind::loose_tenon) return FitKind::loose_tenon;
   return joint.mortise ? FitKind::mortised : FitKind::stub;
 }
 
 /// Whether a joint has a fit of which nothing is told.
 bool is_left_out(const Joint& joint) {
-  return joint.kind == "dowel" || joint.kind == "half-lap";
+  return joint.kind == JointKind::dowel || joint.kind == JointKind::half_lap;
 }
 
 bool is_slip(FitKind kind) {

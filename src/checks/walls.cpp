@@ -108,18 +108,19 @@ std::vector<Void> voids_of(const Piece& piece) {
   std::vector<Void> voids;
   for (const Feature& feature : piece.features) {
     if (feature.fitting) continue;
-    if (feature.kind == "mortise") {
+    if (feature.kind == FeatureKind::mortise) {
       for (Void& each : mortise_voids(piece, feature))
         voids.push_back(std::move(each));
       continue;
     }
-    if (feature.kind == "dowel-hole") {
+    if (feature.kind == FeatureKind::dowel_hole) {
       for (Void& each : hole_voids(piece, feature))
         voids.push_back(std::move(each));
       continue;
     }
-    const bool groove = feature.kind == "groove";
-    const bool outside = feature.kind == "lip-rebate" || feature.kind == "meeting-rebate";
+    const bool groove = feature.kind == FeatureKind::groove;
+    const bool outside =
+        feature.kind == FeatureKind::lip_rebate || feature.kind == FeatureKind::meeting_rebate;
     for (const Box& cut : feature.cuts)
       voids.push_back({placed(cut, piece.place), false, groove, outside});
     for (const Prism& prism : feature.prisms)
@@ -308,8 +309,8 @@ void check_slot(Bench& bench, std::size_t number, const Feature& feature) {
 /// Whether a feature receives the end of another piece as it is, without a tenon.
 bool houses_an_end(const Bench& bench, const Feature& feature) {
   if (feature.joints.size() != 1 || feature.cuts.empty()) return false;
-  const std::string_view kind = bench.assembly.joints[feature.joints.front()].kind;
-  return kind == "housing" || kind == "rebated-corner";
+  const JointKind kind = bench.assembly.joints[feature.joints.front()].kind;
+  return kind == JointKind::housing || kind == JointKind::rebated_corner;
 }
 
 /// The wood behind a housing or the rebate at a piece's end, and beyond a housing along its piece.
@@ -352,7 +353,7 @@ void check_grooves(Bench& bench, std::size_t number) {
     // Worked from the edge that it is nearer to; one that follows an arch does not begin at the
     // blank's.
     const bool inward =
-        piece.role == "rail" && grooves[i].sloping
+        piece.role == Role::rail && grooves[i].sloping
             ? true
             : box.low[across] - blank.low[across] <= blank.high[across] - box.high[across];
     for (const Way way : {Way{through, false}, Way{through, true}, Way{across, inward}}) {
@@ -370,7 +371,7 @@ void check_mouldings(Bench& bench, std::size_t number) {
   const auto through = static_cast<std::size_t>(piece.place.axes[2]);
   std::vector<Void> mouldings;
   for (const Feature& feature : piece.features) {
-    if (feature.kind != "moulding") continue;
+    if (feature.kind != FeatureKind::moulding) continue;
     for (const Prism& prism : feature.prisms)
       for (Polyhedron& block : polyhedra_of(placed(prism, piece.place))) {
         const Box around = bounds_of(block);
@@ -398,7 +399,7 @@ void check_rebates(Bench& bench, std::size_t number) {
   const Box& blank = bench.solids[number].blank;
   std::vector<Void> rebates;
   for (const Feature& feature : piece.features) {
-    const bool holds = feature.kind == "rebate" && !feature.joints.empty() &&
+    const bool holds = feature.kind == FeatureKind::rebate && !feature.joints.empty() &&
                        bench.assembly.joints[feature.joints.front()].receives == number &&
                        bench.assembly.joints[feature.joints.front()].design.bite;
     for (const Box& cut : feature.cuts)
@@ -423,14 +424,16 @@ void check_rebates(Bench& bench, std::size_t number) {
 void check_walls(Bench& bench) {
   for (const Piece& piece : bench.assembly.pieces)
     for (const Feature& feature : piece.features)
-      if (feature.kind == "mortise") check_mortise(bench, feature.joints.front(), feature);
+      if (feature.kind == FeatureKind::mortise)
+        check_mortise(bench, feature.joints.front(), feature);
   for (const Piece& piece : bench.assembly.pieces)
     for (const Feature& feature : piece.features)
-      if (feature.kind == "dowel-hole" && !feature.fitting)
+      if (feature.kind == FeatureKind::dowel_hole && !feature.fitting)
         check_hole(bench, feature.joints.front(), feature);
   for (const Piece& piece : bench.assembly.pieces)
     for (const Feature& feature : piece.features)
-      if (feature.kind == "spline-slot") check_slot(bench, feature.joints.front(), feature);
+      if (feature.kind == FeatureKind::spline_slot)
+        check_slot(bench, feature.joints.front(), feature);
   for (const Piece& piece : bench.assembly.pieces)
     for (const Feature& feature : piece.features)
       if (houses_an_end(bench, feature)) check_housing(bench, feature.joints.front(), feature);

@@ -199,8 +199,8 @@ void check_moved_shared(Bench& bench) {
   for (const Joint& joint : bench.assembly.joints)
     gives_way[joint.receives] = gives_way[joint.enters] = false;
   for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
-    const std::string_view role = bench.assembly.pieces[piece].role;
-    if (role == "wedge" || role == "bead") gives_way[piece] = true;
+    const Role role = bench.assembly.pieces[piece].role;
+    if (role == Role::wedge || role == Role::bead) gives_way[piece] = true;
   }
   for (const auto& pair : meeting_pairs(bench.solids)) {
     if (joined.contains(pair) || gives_way[pair[0]] || gives_way[pair[1]] ||
@@ -239,7 +239,7 @@ Length widest_beside_ends(const Bench& bench, std::size_t threshold) {
 
 void check_threshold(Bench& bench) {
   for (std::size_t number = 0; number < bench.solids.size(); ++number)
-    if (bench.assembly.pieces[number].role == "threshold")
+    if (bench.assembly.pieces[number].role == Role::threshold)
       report(bench, kThresholdEnds, {number}, {}, widest_beside_ends(bench, number),
              Bounds{{}, Length(), {}, {}});
 }

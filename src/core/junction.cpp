@@ -24,7 +24,7 @@ Junction::Junction(const Assembly& assembly, std::size_t receiving, std::size_t 
       way.upwards ? receiver.low[number(way.axis)] : receiver.high[number(way.axis)];
 }
 
-Joint Junction::joint(std::string_view kind) const {
+Joint Junction::joint(JointKind kind) const {
   Joint joint;
   joint.kind = kind;
   joint.receives = receives;

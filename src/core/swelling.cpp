@@ -94,7 +94,8 @@ Motion Swell::free_motion(std::size_t piece, std::size_t axis) const {
   std::optional<Length> high;
   for (const std::size_t number : receiving_[piece]) {
     const Joint& joint = built_.joints[number];
-    if (static_cast<std::size_t>(joint.heading.axis) != axis || joint.kind == "wedge") continue;
+    if (static_cast<std::size_t>(joint.heading.axis) != axis || joint.kind == JointKind::wedge)
+      continue;
     std::optional<Length>& side = joint.heading.upwards ? low : high;
     if (!side) side = home_of(joint);
   }

@@ -111,7 +111,7 @@ std::size_t sloping_effort(const Assembly& assembly) {
   return effort;
 }
 
-std::optional<Length> size_of(const Feature& feature, std::string_view name) {
+std::optional<Length> size_of(const Feature& feature, SizeName name) {
   for (const NamedSize& size : feature.sizes)
     if (size.name == name) return size.size;
   return {};

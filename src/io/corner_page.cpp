@@ -134,9 +134,9 @@ std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
   std::string text;
   Marks splines;
   for (const Piece& piece : wood.pieces) {
-    if (piece.role == "spline") add_once(splines, piece.mark);
+    if (piece.role == Role::spline) add_once(splines, piece.mark);
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "spline-slot" || !text.empty()) continue;
+      if (feature.kind != FeatureKind::spline_slot || !text.empty()) continue;
       const auto size = [&](std::size_t number) { return feature.sizes[number].size; };
       text = "in each face a slot " + lengths.one(size(0)) + " wide, " + lengths.one(size(4)) +
              " from the face side, " + lengths.one(size(1)) +
@@ -147,7 +147,7 @@ std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
   if (text.empty()) return {};
   text = "  " + wrapped(text, kPageWidth, 2) + "\n";
   const auto first = std::find_if(wood.pieces.begin(), wood.pieces.end(),
-                                  [](const Piece& piece) { return piece.role == "spline"; });
+                                  [](const Piece& piece) { return piece.role == Role::spline; });
   const Triple sizes = sawn_sizes(*first);
   return text + "  " +
          wrapped("splines " + joined(splines) + ": grain across the mitre, " +
@@ -199,10 +199,10 @@ std::string lap_page(const Assembly& wood, const LengthPrinter& lengths) {
 std::string mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
   TextTable table({"both ends of", "", "long points", "short points"});
   for (const Piece& piece : wood.pieces) {
-    if (piece.role == "bead") continue;  // told with the glass
+    if (piece.role == Role::bead) continue;  // told with the glass
     Length off;
     for (const Feature& feature : piece.features)
-      if (feature.kind == "mitre") off += feature.sizes.front().size;
+      if (feature.kind == FeatureKind::mitre) off += feature.sizes.front().size;
     if (off > Length()) table.add({piece.mark, piece.name, piece.blank[0], piece.blank[0] - off});
   }
   if (table.empty()) return {};
@@ -213,7 +213,7 @@ std::string wedge_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::vector<MachineSet<std::vector<Length>, Marks>> sets;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "taper") continue;
+      if (feature.kind != FeatureKind::taper) continue;
       const std::vector<Length> key{piece.blank[0], piece.blank[1], piece.blank[2],
                                     feature.sizes.front().size};
       add_once(rows_for(sets, key), piece.mark);

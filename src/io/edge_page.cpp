@@ -11,8 +11,8 @@ namespace {
 
 /// A rebate along a piece's edge in which panels lie.
 bool holds_panels(const Assembly& wood, const Feature& feature) {
-  return feature.kind == "rebate" && !feature.joints.empty() &&
-         wood.joints[feature.joints.front()].kind == "panel-in-rebate";
+  return feature.kind == FeatureKind::rebate && !feature.joints.empty() &&
+         wood.joints[feature.joints.front()].kind == JointKind::panel_in_rebate;
 }
 
 // ---- grooves, rebates and panels
@@ -32,7 +32,7 @@ std::string edges_text(const EdgeRows& rows) {
 struct CutterSetting {
   std::vector<NamedSize> sizes;
 
-  Length size(std::string_view name) const {
+  Length size(SizeName name) const {
     for (const NamedSize& it : sizes)
       if (it.name == name) return it.size;
     return {};
@@ -46,18 +46,18 @@ struct CutterSetting {
 };
 
 std::string raise_text(const CutterSetting& raise, const LengthPrinter& lengths) {
-  const Length radius = raise.size("radius");
-  const Length tongue = raise.size("tongue");
-  const Length shoulder = raise.size("shoulder");
-  const Length slope = raise.size("width") - tongue;
-  std::string text = lengths.one(raise.size("width")) + " wide and " +
-                     lengths.one(raise.size("depth")) + " deep: from the edge " +
+  const Length radius = raise.size(SizeName::radius);
+  const Length tongue = raise.size(SizeName::tongue);
+  const Length shoulder = raise.size(SizeName::shoulder);
+  const Length slope = raise.size(SizeName::width) - tongue;
+  std::string text = lengths.one(raise.size(SizeName::width)) + " wide and " +
+                     lengths.one(raise.size(SizeName::depth)) + " deep: from the edge " +
                      (tongue == Length() ? "" : lengths.one(tongue) + " of flat tongue, then ") +
                      "a ";
   text += radius == Length()
               ? "bevel " + lengths.one(slope) + " wide"
               : "cove " + lengths.one(slope) + " wide of radius " + lengths.one(radius);
-  text += " that rises " + lengths.one(raise.size("depth") - shoulder);
+  text += " that rises " + lengths.one(raise.size(SizeName::depth) - shoulder);
   return text + (shoulder == Length()
                      ? " to the field"
                      : ", then a shoulder of " + lengths.one(shoulder) + " up to the field");
@@ -66,20 +66,20 @@ std::string raise_text(const CutterSetting& raise, const LengthPrinter& lengths)
 /// "ovolo of radius 8, 8 wide on the face and 9 deep …"
 std::string moulding_text(const Feature& feature, const LengthPrinter& lengths) {
   const CutterSetting moulding{feature.sizes};
-  const Length radius = moulding.size("radius");
-  const Length fillet = moulding.size("fillet");
-  const Length hollow = moulding.size("hollow_radius");
+  const Length radius = moulding.size(SizeName::radius);
+  const Length fillet = moulding.size(SizeName::fillet);
+  const Length hollow = moulding.size(SizeName::hollow_radius);
   std::string text = "bevel";
   if (radius > Length()) text = "ovolo of radius " + lengths.one(radius);
   if (hollow > Length()) text = "cove of radius " + lengths.one(hollow);
-  text += ", " + lengths.one(moulding.size("width")) + " wide on the face and " +
-          lengths.one(moulding.size("depth")) + " deep";
+  text += ", " + lengths.one(moulding.size(SizeName::width)) + " wide on the face and " +
+          lengths.one(moulding.size(SizeName::depth)) + " deep";
   if (fillet > Length()) text += ", with a fillet of " + lengths.one(fillet) + " under the face";
   return text;
 }
 
 /// The panels by what they were set out to have at their sides and ends, in joints of a kind.
-std::vector<MachineSet<CutKey, Marks>> panel_sets(const Assembly& wood, std::string_view kind) {
+std::vector<MachineSet<CutKey, Marks>> panel_sets(const Assembly& wood, JointKind kind) {
   std::vector<MachineSet<CutKey, Marks>> sets;
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
@@ -112,7 +112,7 @@ std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
   bool any_stopped = false;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "groove" || feature.cuts.empty()) continue;
+      if (feature.kind != FeatureKind::groove || feature.cuts.empty()) continue;
       const Box& cut = feature.cuts.front();
       auto& rows = rows_for(sets, CutKey{cut.extent(2), cut.extent(1), cut.low[2]});
       std::string edge = worked_edge(piece, cut.low[1] == Length()) + " edge";
@@ -160,8 +160,8 @@ std::string moulding_page(const Assembly& wood, const LengthPrinter& lengths) {
   bool mitred = false;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
-      mitred = mitred || feature.kind == "moulding-mitre";
-      if (feature.kind != "moulding") continue;
+      mitred = mitred || feature.kind == FeatureKind::moulding_mitre;
+      if (feature.kind != FeatureKind::moulding) continue;
       const std::string text =
           moulding_text(feature, lengths) +
           (feature.prisms.size() > 1 ? "; on both faces" : "; at the face side");
@@ -222,7 +222,7 @@ std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
   EdgeSets sets;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "rebate" || piece.role != "panel") continue;
+      if (feature.kind != FeatureKind::rebate || piece.role != Role::panel) continue;
       const Box& cut = feature.cuts.front();
       auto& rows = rows_for(sets, CutKey{cut.extent(1), cut.extent(2)});
       add_once(rows[cut.low[2] == Length() ? "face side" : "back"], piece.mark);
@@ -241,7 +241,7 @@ std::string raise_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::vector<MachineSet<CutterSetting, EdgeRows>> sets;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "raise") continue;
+      if (feature.kind != FeatureKind::raise) continue;
       auto& rows = rows_for(sets, CutterSetting{feature.sizes});
       const bool front = feature.cuts.front().low[2] == Length();
       add_once(rows[front ? "face side" : "back"], piece.mark);
@@ -265,11 +265,11 @@ std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::string page;
   TextTable grooved(
       {"panels", "side gap", "side bite", "end gap", "end bite", "play in thickness"});
-  for (const auto& [key, marks] : panel_sets(wood, "panel-in-groove"))
+  for (const auto& [key, marks] : panel_sets(wood, JointKind::panel_in_groove))
     grooved.add({joined(marks), key[0], key[1], key[2], key[3], key[4]});
   if (!grooved.empty()) page += "\nPANELS in their grooves\n" + grooved.text(lengths, 2);
   TextTable bedded({"panels", "side gap", "side bite", "end gap", "end bite"});
-  for (const auto& [key, marks] : panel_sets(wood, "panel-in-rebate"))
+  for (const auto& [key, marks] : panel_sets(wood, JointKind::panel_in_rebate))
     bedded.add({joined(marks), key[0], key[1], key[2], key[3]});
   if (!bedded.empty())
     page +=

@@ -57,15 +57,16 @@ struct Ends {
 const Piece* lintel_of(const Assembly& wood) {
   const Piece* lintel = nullptr;
   for (const Piece& piece : wood.pieces)
-    if (piece.role == "transom" || (piece.role == "head" && lintel == nullptr)) lintel = &piece;
+    if (piece.role == Role::transom || (piece.role == Role::head && lintel == nullptr))
+      lintel = &piece;
   return lintel;
 }
 
 Length underside_in_rebate(const Piece& lintel) {
   Length underside = lintel.place.origin[1];
   for (const Feature& feature : lintel.features)
-    if (feature.kind == "rebate" && feature.joints.empty())
-      underside += size_of(feature, "depth").value_or(Length());
+    if (feature.kind == FeatureKind::rebate && feature.joints.empty())
+      underside += size_of(feature, SizeName::depth).value_or(Length());
   return underside;
 }
 
@@ -83,20 +84,21 @@ Ends ends_of_jamb(const Assembly& wood, const Piece& jamb) {
   }
   if (lintel == nullptr) return ends;
   ends.high = underside_in_rebate(*lintel);
-  ends.from_high = "from " + std::string(lintel->role);
+  ends.from_high = "from " + std::string(word(lintel->role));
   return ends;
 }
 
 /// How much lower than its crown an arched leaf's top stands at the outer edge of this stile.
 Length below_crown(const Piece& piece, const Box& leaf) {
   for (const Feature& feature : piece.features)
-    if (const auto side = size_of(feature, "side"); side && feature.kind == "arched-head")
+    if (const auto side = size_of(feature, SizeName::side);
+        side && feature.kind == FeatureKind::arched_head)
       return leaf.extent(1) - *side;
   return {};
 }
 
 Ends ends_of(const Assembly& wood, const Piece& piece, Axis along) {
-  if (piece.role == "jamb" && along == Axis::y) return ends_of_jamb(wood, piece);
+  if (piece.role == Role::jamb && along == Axis::y) return ends_of_jamb(wood, piece);
   const auto axis = static_cast<std::size_t>(along);
   const Box whole = told_in(wood, piece);
   if (along != Axis::y) return {whole.low[axis], whole.high[axis], "from left", "from right"};
@@ -150,40 +152,41 @@ bool right_through(const Piece& piece, const Feature& feature) {
 
 std::vector<Cell> fitting_row(const Assembly& wood, const Piece& piece, const Feature& feature) {
   const FromEnds place = from_ends(wood, piece, feature);
-  const auto cell = [&](std::string_view size) {
+  const auto cell = [&](SizeName size) {
     const auto its = size_of(feature, size);
     return its ? Cell(*its) : Cell(std::string());
   };
   return {feature.fitting->name,
-          std::string(feature.kind),
+          std::string(word(feature.kind)),
           place.near,
           place.far ? Cell(*place.far) : Cell(std::string()),
           place.from_other_end,
-          cell("diameter"),
-          cell("length"),
-          cell("width"),
-          right_through(piece, feature) ? Cell(std::string("through")) : cell("depth"),
-          cell(piece.place.axes[feature.fitting->into] == Axis::z ? "from_edge" : "from_face")};
+          cell(SizeName::diameter),
+          cell(SizeName::length),
+          cell(SizeName::width),
+          right_through(piece, feature) ? Cell(std::string("through")) : cell(SizeName::depth),
+          cell(piece.place.axes[feature.fitting->into] == Axis::z ? SizeName::from_edge
+                                                                  : SizeName::from_face)};
 }
 
 std::string inner_face(const Piece& jamb) {
-  const bool rebated =
-      std::any_of(jamb.features.begin(), jamb.features.end(),
-                  [](const Feature& it) { return it.kind == "rebate" && it.joints.empty(); });
+  const bool rebated = std::any_of(
+      jamb.features.begin(), jamb.features.end(),
+      [](const Feature& it) { return it.kind == FeatureKind::rebate && it.joints.empty(); });
   return rebated ? "inner face, in the bottom of its rebate" : "inner face";
 }
 
 /// "outer edge", of a stile; else "upper edge", "inner face", "face side" …
 std::string side_text(const Assembly& wood, const Piece& piece, const Fitting& fitting) {
   const std::string side(side_name(piece, fitting));
-  if (piece.role == "jamb" && piece.place.axes[fitting.into] == Axis::x)
+  if (piece.role == Role::jamb && piece.place.axes[fitting.into] == Axis::x)
     return (piece.place.origin[0] == Length()) == (side == "right") ? inner_face(piece)
                                                                     : "outer face";
   if (fitting.into == 2) return side == "face" ? "face side" : side;
   if (fitting.into == 0) return side + " end";
-  const bool outer = piece.role == "stile" &&
+  const bool outer = piece.role == Role::stile &&
                      (piece.place.origin[0] == told_in(wood, piece).low[0]) == (side == "left");
-  return piece.role == "stile" ? (outer ? "outer edge" : "face edge") : side + " edge";
+  return piece.role == Role::stile ? (outer ? "outer edge" : "face edge") : side + " edge";
 }
 
 /// One side of one piece, and what is let in to it, in the order in which it was set out.
@@ -202,7 +205,7 @@ std::string fittings_of_side(const Assembly& wood, const Piece& piece, const Fit
 bool is_arched(const Assembly& wood) {
   return std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
     return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {
-      return feature.kind == "arched-head" && size_of(feature, "side");
+      return feature.kind == FeatureKind::arched_head && size_of(feature, SizeName::side);
     });
   });
 }
@@ -212,7 +215,7 @@ std::string lines_text(const Assembly& wood) {
   std::string text = "From foot, top, left and right: of the leaf";
   if (is_arched(wood)) text += ", of a stile under the arched top the top of its outer edge";
   const auto has_fittings = [](const Piece& piece) {
-    return piece.role == "jamb" &&
+    return piece.role == Role::jamb &&
            std::any_of(piece.features.begin(), piece.features.end(),
                        [](const Feature& feature) { return feature.fitting.has_value(); });
   };
@@ -225,7 +228,7 @@ std::string lines_text(const Assembly& wood) {
   const Piece* lintel = lintel_of(wood);
   if (lintel == nullptr) return text;
   const bool rebated = underside_in_rebate(*lintel) != lintel->place.origin[1];
-  return text + " and from the underside of the " + std::string(lintel->role) +
+  return text + " and from the underside of the " + std::string(word(lintel->role)) +
          (rebated ? ", in its rebate" : "");
 }
 
@@ -235,7 +238,7 @@ std::string depth_text(const Assembly& wood) {
     const bool has_fittings =
         std::any_of(piece.features.begin(), piece.features.end(),
                     [](const Feature& feature) { return feature.fitting.has_value(); });
-    return has_fittings && piece.role == "jamb" && inner_face(piece) != "inner face";
+    return has_fittings && piece.role == Role::jamb && inner_face(piece) != "inner face";
   });
   return "Deep: from the edge or face, not from the bottom of another cut" +
          std::string(rebated ? "; in a jamb's rebate from the bottom of the rebate." : ".");

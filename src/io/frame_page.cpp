@@ -23,8 +23,8 @@ struct HousingRow {
 const Joint* joint_of_end(const Assembly& wood, const Feature& feature) {
   if (feature.joints.size() != 1 || feature.cuts.empty()) return nullptr;
   const Joint& joint = wood.joints[feature.joints.front()];
-  const bool whole = joint.kind == "housing" || joint.kind == "rebated-corner";
-  const bool receives = feature.kind == "housing" || feature.kind == "rebate";
+  const bool whole = joint.kind == JointKind::housing || joint.kind == JointKind::rebated_corner;
+  const bool receives = feature.kind == FeatureKind::housing || feature.kind == FeatureKind::rebate;
   return whole && receives ? &joint : nullptr;
 }
 
@@ -60,7 +60,7 @@ std::vector<HousingRow> housing_rows(const Assembly& wood) {
 /// A rebate along the piece, for the leaf.
 bool has_long_rebate(const Piece& piece) {
   return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {
-    return feature.kind == "rebate" && feature.joints.empty();
+    return feature.kind == FeatureKind::rebate && feature.joints.empty();
   });
 }
 
@@ -74,7 +74,7 @@ std::string housing_page(const Assembly& wood, const LengthPrinter& lengths) {
                row.from_shoulder ? Cell(*row.from_shoulder) : Cell(std::string()),
                joined(row.takes), std::string(row.to_the_end ? "a rebate to the end" : "")});
   const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
-    return piece.role == "jamb" && has_long_rebate(piece);
+    return piece.role == Role::jamb && has_long_rebate(piece);
   });
   return "\nHOUSINGS, in the inner faces, across the whole width\n" + table.text(lengths, 2) +
          (rebated ? "  deep: from the inner face as it is before a rebate is worked there\n" : "");
@@ -91,7 +91,9 @@ std::vector<RebateRow> rebate_rows(const Assembly& wood) {
   std::vector<RebateRow> rows;
   for (const Piece& piece : wood.pieces) {
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "rebate" || piece.role == "panel" || !feature.joints.empty()) continue;
+      if (feature.kind != FeatureKind::rebate || piece.role == Role::panel ||
+          !feature.joints.empty())
+        continue;
       const Box& cut = feature.cuts.front();
       const std::string on = is_upright(piece) ? "inner face" : "lower face";
       const Length left = piece.blank[0] - cut.high[0];
@@ -133,7 +135,7 @@ std::string bevel_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::string page;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features)
-      if (feature.kind == "bevel")
+      if (feature.kind == FeatureKind::bevel)
         page += "  " + piece.mark + ", outer edge: " + lengths.one(feature.sizes.front().size) +
                 " off at its back, nothing at its face side\n";
   return page.empty() ? "" : "\nLOCK EDGES, planed on the bevel\n" + page;
@@ -143,7 +145,7 @@ std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
   const Piece* first = nullptr;
   std::vector<std::string> marks;
   for (const Piece& piece : wood.pieces) {
-    if (piece.role != "stop") continue;
+    if (piece.role != Role::stop) continue;
     if (first == nullptr) first = &piece;
     marks.push_back(piece.mark);
   }

@@ -45,7 +45,7 @@ std::vector<Row> rebates_in(const Assembly& wood) {
   std::vector<Row> rows;
   for (std::size_t number = 0; number < wood.pieces.size(); ++number)
     for (const Feature& feature : wood.pieces[number].features) {
-      if (feature.kind != "glass-rebate") continue;
+      if (feature.kind != FeatureKind::glass_rebate) continue;
       const Piece& piece = wood.pieces[number];
       const Box& cut = feature.cuts.front();
       add(rows, piece.mark, worked_edge(piece, cut.low[1] == Length()),
@@ -77,7 +77,7 @@ std::vector<Row> panes_in(const Assembly& wood) {
 std::vector<Row> beads_in(const Assembly& wood) {
   std::vector<Row> rows;
   for (const Piece& piece : wood.pieces)
-    if (piece.role == "bead")
+    if (piece.role == Role::bead)
       add(rows, piece.mark, "", "",
           {piece.blank[0], piece.blank[0] - piece.blank[1] * 2, piece.blank[1], piece.blank[2]});
   return rows;

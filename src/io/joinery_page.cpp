@@ -28,10 +28,12 @@ std::string paragraph(const std::string& text) {
 /// Whether something is told of a piece from the low end of its length, not of its ends alone.
 bool is_marked_along(const Assembly& wood, const Piece& piece) {
   for (const Feature& feature : piece.features) {
-    const bool stopped = feature.kind == "groove" && !feature.cuts.empty() &&
+    const bool stopped = feature.kind == FeatureKind::groove && !feature.cuts.empty() &&
                          feature.cuts.front().extent(0) != piece.blank[0];
-    if (stopped || feature.kind == "glass-rebate" || feature.kind == "moulding-mitre") return true;
-    if (feature.kind != "mortise" || feature.joints.empty()) continue;
+    if (stopped || feature.kind == FeatureKind::glass_rebate ||
+        feature.kind == FeatureKind::moulding_mitre)
+      return true;
+    if (feature.kind != FeatureKind::mortise || feature.joints.empty()) continue;
     const Joint& joint = wood.joints[feature.joints.front()];
     if (joint.mortise && !joint.mortise->each.front().from_edge) return true;
   }
@@ -40,7 +42,7 @@ bool is_marked_along(const Assembly& wood, const Piece& piece) {
 
 /// How the left ends of pieces are told, where they are marked from there: "from the left end, that
 /// of the tenon there".
-std::string left_end_text(const Assembly& wood, std::string_view role) {
+std::string left_end_text(const Assembly& wood, Role role) {
   bool any = false;
   bool tenoned = false;
   bool lapped = false;
@@ -50,7 +52,7 @@ std::string left_end_text(const Assembly& wood, std::string_view role) {
     const Piece& piece = wood.pieces[number];
     if (piece.role != role || !is_marked_along(wood, piece)) continue;
     const bool laps = std::any_of(piece.features.begin(), piece.features.end(),
-                                  [](const Feature& it) { return it.kind == "lap"; });
+                                  [](const Feature& it) { return it.kind == FeatureKind::lap; });
     any = true;
     lapped = lapped || laps;
     tenoned = tenoned || (!laps && shoulders[number].low);
@@ -58,7 +60,7 @@ std::string left_end_text(const Assembly& wood, std::string_view role) {
   }
   if (!any) return {};
   std::string text = "from the left end";
-  if (role != "rail") text += ", level with the outside of the left jamb";
+  if (role != Role::rail) text += ", level with the outside of the left jamb";
   if (tenoned || lapped)
     text += std::string(", that of the ") +
             (!lapped   ? "tenon"
@@ -66,7 +68,7 @@ std::string left_end_text(const Assembly& wood, std::string_view role) {
                        : "lap") +
             " there";
   if (longer)
-    text += role == "rail" ? ", what is left to plane off not counted" : ", horns not counted";
+    text += role == Role::rail ? ", what is left to plane off not counted" : ", horns not counted";
   return text;
 }
 
@@ -76,7 +78,7 @@ std::string left_end_text(const Assembly& wood, std::string_view role) {
 std::string pair_text(const Assembly& wood, bool framed) {
   std::vector<const Piece*> stiles;
   for (const Piece& piece : wood.pieces)
-    if (piece.role == "stile") stiles.push_back(&piece);
+    if (piece.role == Role::stile) stiles.push_back(&piece);
   const bool two_leaves = stiles.size() == 4 && !wood.meetings.empty();
   if (stiles.size() != 2 && !two_leaves) return {};
   std::string text;
@@ -85,7 +87,7 @@ std::string pair_text(const Assembly& wood, bool framed) {
             " (right)";
   const std::string left = stiles[0]->mark + (two_leaves ? " and " + stiles[2]->mark : "");
   const std::string right = stiles[1]->mark + (two_leaves ? " and " + stiles[3]->mark : "");
-  const std::string rails = left_end_text(wood, "rail");
+  const std::string rails = left_end_text(wood, Role::rail);
   return text + (two_leaves ? " are pairs" : " are a pair") +
          ". Put face side up, foot towards you, face edges together: the face edge of " + left +
          " is its right one, of " + right + " its left one. " +
@@ -100,7 +102,7 @@ std::string pair_text(const Assembly& wood, bool framed) {
 std::string jambs_text(const Assembly& wood) {
   std::vector<const Piece*> jambs;
   for (const Piece& piece : wood.pieces)
-    if (piece.role == "jamb") jambs.push_back(&piece);
+    if (piece.role == Role::jamb) jambs.push_back(&piece);
   if (jambs.size() != 2) return {};
   const auto first = static_cast<std::size_t>(jambs.front() - wood.pieces.data());
   std::string text =
@@ -108,8 +110,8 @@ std::string jambs_text(const Assembly& wood) {
       " (right) are the jambs, a pair, worked in their inner faces, which look at the way through. "
       "Lengths on jambs are from " +
       (shoulders_of(wood)[first].low ? "the lower end, that of the tenon in the sill" : "the foot");
-  const std::string head = left_end_text(wood, "head");
-  const std::string sill = left_end_text(wood, "sill");
+  const std::string head = left_end_text(wood, Role::head);
+  const std::string sill = left_end_text(wood, Role::sill);
   if (head == sill && !head.empty()) return text + "; on head and sill " + head + ".";
   if (!head.empty()) text += "; on the head " + head;
   if (!sill.empty()) text += "; on the sill " + sill;

@@ -21,7 +21,7 @@ std::string meeting_text(const Assembly& wood, const Meeting& meeting,
   std::string rebates;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features)
-      if (feature.kind == "meeting-rebate")
+      if (feature.kind == FeatureKind::meeting_rebate)
         rebates += (rebates.empty() ? "" : ", ") +
                    meeting_rebate_text(piece, feature.cuts.front(), lengths);
   const std::string first = meeting.right_first ? "right" : "left";
@@ -51,7 +51,7 @@ std::vector<LipRow> lip_rows(const Assembly& wood) {
   std::vector<LipRow> rows;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "lip-rebate") continue;
+      if (feature.kind != FeatureKind::lip_rebate) continue;
       for (const Box& cut : feature.cuts) {
         const bool end = cut.extent(0) != piece.blank[0];
         const Length width = cut.extent(end ? 0 : 1);
@@ -97,43 +97,43 @@ std::string lip_page(const Assembly& wood, const LengthPrinter& lengths) {
 
 /// "radius 863.6, 748.2 along it"
 std::string curve_text(const Feature& feature, const LengthPrinter& lengths) {
-  return "radius " + lengths.one(*size_of(feature, "radius")) + ", " +
-         lengths.one(*size_of(feature, "along_curve")) + " along the curve";
+  return "radius " + lengths.one(*size_of(feature, SizeName::radius)) + ", " +
+         lengths.one(*size_of(feature, SizeName::along_curve)) + " along the curve";
 }
 
 /// Of a blank whose lower edge the curve does not spring from, because its width is a whole figure.
 std::string springing_text(const Piece& rail, const Feature& arch, const LengthPrinter& lengths) {
-  const Length crown = rail.blank[1] - *size_of(arch, "at_crown");
-  const Length springing = crown - *size_of(arch, "rise");
+  const Length crown = rail.blank[1] - *size_of(arch, SizeName::at_crown);
+  const Length springing = crown - *size_of(arch, SizeName::rise);
   if (springing == Length()) return {};
   return "; the curve is at the shoulders " + lengths.one(springing) +
          " above the blank's lower edge, at the crown " + lengths.one(crown) + " above it";
 }
 
 std::string arch_text(const Piece& rail, const Feature& arch, const LengthPrinter& lengths) {
-  const Length rise = *size_of(arch, "rise");
+  const Length rise = *size_of(arch, SizeName::rise);
   return "underside of " + rail.mark + ": rise " + lengths.one(rise) + " over " +
-         lengths.one(*size_of(arch, "span")) + " from stile to stile, " +
+         lengths.one(*size_of(arch, SizeName::span)) + " from stile to stile, " +
          curve_text(arch, lengths) + "; the blank is " + lengths.one(rail.blank[1]) + " wide, " +
-         lengths.one(*size_of(arch, "at_crown")) + " are left at the crown" +
+         lengths.one(*size_of(arch, SizeName::at_crown)) + " are left at the crown" +
          springing_text(rail, arch, lengths);
 }
 
 std::string groove_text(const Piece& rail, const Feature& groove, const LengthPrinter& lengths) {
-  return "groove along it in " + rail.mark + ": " + lengths.one(*size_of(groove, "width")) +
-         " wide, " + lengths.one(*size_of(groove, "depth")) + " deep, " +
-         lengths.one(*size_of(groove, "from_face")) + " from the face side; its bottom has " +
-         curve_text(groove, lengths);
+  return "groove along it in " + rail.mark + ": " + lengths.one(*size_of(groove, SizeName::width)) +
+         " wide, " + lengths.one(*size_of(groove, SizeName::depth)) + " deep, " +
+         lengths.one(*size_of(groove, SizeName::from_face)) +
+         " from the face side; its bottom has " + curve_text(groove, lengths);
 }
 
 std::string top_text(const Piece& panel, const Feature& top, const LengthPrinter& lengths) {
   return "top of " + panel.mark + ": " + curve_text(top, lengths) + "; its sides are " +
-         lengths.one(*size_of(top, "side")) + " high";
+         lengths.one(*size_of(top, SizeName::side)) + " high";
 }
 
 /// How the curve of a leaf's top is struck.
 std::string head_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
-  const Length centre = *size_of(head, "centre_from_foot");
+  const Length centre = *size_of(head, SizeName::centre_from_foot);
   std::string marks;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features)
@@ -142,7 +142,8 @@ std::string head_text(const Assembly& wood, const Feature& head, const LengthPri
          ", struck from the middle of the leaf " +
          lengths.one(centre < Length() ? -centre : centre) +
          (centre < Length() ? " below" : " above") + " its foot; it rises " +
-         lengths.one(*size_of(head, "rise")) + " over " + lengths.one(*size_of(head, "span"));
+         lengths.one(*size_of(head, SizeName::rise)) + " over " +
+         lengths.one(*size_of(head, SizeName::span));
 }
 
 /// What is left square until after glue-up; stiles that are alike together.
@@ -150,7 +151,7 @@ std::string sawing_text(const Assembly& wood, const Feature& head, const LengthP
   std::vector<std::pair<std::string, std::string>> stiles;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
-      const auto side = size_of(feature, "side");
+      const auto side = size_of(feature, SizeName::side);
       if (!side || feature.kind != head.kind) continue;
       const std::string sizes =
           " " + lengths.one(piece.blank[0]) + " long, " + lengths.one(*side) + " at the outer edge";
@@ -168,9 +169,9 @@ std::string sawing_text(const Assembly& wood, const Feature& head, const LengthP
 }
 
 std::string opening_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
-  return "opening above it: rise " + lengths.one(*size_of(head, "opening_rise")) + " over " +
-         lengths.one(*size_of(head, "opening_span")) + ", radius " +
-         lengths.one(*size_of(head, "opening_radius")) + " about the same middle; " +
+  return "opening above it: rise " + lengths.one(*size_of(head, SizeName::opening_rise)) +
+         " over " + lengths.one(*size_of(head, SizeName::opening_span)) + ", radius " +
+         lengths.one(*size_of(head, SizeName::opening_radius)) + " about the same middle; " +
          lengths.one(wood.opening->head) + " of gap square to the curve, and so no less upright";
 }
 
@@ -182,17 +183,17 @@ std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
   };
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
-      if (feature.kind == "arched-head" && size_of(feature, "span")) {
+      if (feature.kind == FeatureKind::arched_head && size_of(feature, SizeName::span)) {
         add(head_text(wood, feature, lengths));
         add(sawing_text(wood, feature, lengths));
         add(opening_text(wood, feature, lengths));
         arched = true;
       }
-      if (feature.kind == "arch") add(arch_text(piece, feature, lengths));
-      if (feature.kind == "groove" && feature.cuts.empty())
+      if (feature.kind == FeatureKind::arch) add(arch_text(piece, feature, lengths));
+      if (feature.kind == FeatureKind::groove && feature.cuts.empty())
         add(groove_text(piece, feature, lengths));
-      if (feature.kind == "arched-top") add(top_text(piece, feature, lengths));
-      arched = arched || feature.kind == "arch";
+      if (feature.kind == FeatureKind::arched_top) add(top_text(piece, feature, lengths));
+      arched = arched || feature.kind == FeatureKind::arch;
     }
   for (const Joint& joint : wood.joints)
     if (joint.arched)

@@ -61,7 +61,7 @@ void take_off(LumberReport& report) {
 
 /// Of a set: which leaf it belongs to, or the frame.
 std::string side_of(const Piece& piece) {
-  constexpr std::string_view kOfLeaf[] = {"stile", "rail", "muntin", "panel"};
+  constexpr Role kOfLeaf[] = {Role::stile, Role::rail, Role::muntin, Role::panel};
   if (std::find(std::begin(kOfLeaf), std::end(kOfLeaf), piece.role) == std::end(kOfLeaf))
     return "frame";
   for (const std::string_view side : {"left leaf", "right leaf"})
@@ -85,7 +85,7 @@ std::vector<LumberPart> lumber_parts(const ItemReport& item) {
       part.material = material_of(piece, job);
       const Triple sizes = sawn_sizes(piece);
       part.finished = {sizes[0], sizes[1], sizes[2], piece.horn};
-      part.is_panel = piece.role == "panel" && piece.matter == Matter::wood;
+      part.is_panel = piece.role == Role::panel && piece.matter == Matter::wood;
       part.of_sheet = piece.matter == Matter::board;
       part.quarter_sawn = job.season && job.season->sawn.of(piece.role) == Sawn::quarter;
       part.is_wood = piece.matter != Matter::glass;

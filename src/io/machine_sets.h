@@ -30,7 +30,7 @@ inline std::string edge_name(const Piece& piece, bool low) {
 /// The same, but of a stile, which is worked on one edge only, its face edge, so that both of a
 /// pair read alike.
 inline std::string worked_edge(const Piece& piece, bool low) {
-  return piece.role == "stile" ? "face" : edge_name(piece, low);
+  return piece.role == Role::stile ? "face" : edge_name(piece, low);
 }
 
 /// Whether a joint's piece comes in through a face of what receives it, as in frames, whose pieces
@@ -41,7 +41,7 @@ inline bool comes_through_face(const Piece& receives, const Heading& heading) {
 
 /// That face: of a jamb the inner one, so that both of a pair read alike.
 inline std::string worked_face(const Piece& piece, bool low) {
-  if (piece.role == "jamb") return "inner face";
+  if (piece.role == Role::jamb) return "inner face";
   return edge_name(piece, low) + " face";
 }
 
@@ -65,11 +65,11 @@ inline std::string low_end(const Piece& piece, const Shoulders& shoulders) {
 }
 
 inline bool is_lap(const Joint& joint) {
-  return joint.kind == "half-lap";
+  return joint.kind == JointKind::half_lap;
 }
 
 inline bool is_dowel(const Joint& joint) {
-  return joint.kind == "dowel";
+  return joint.kind == JointKind::dowel;
 }
 
 /// One set of figures that a machine is set to, and what is run with it.

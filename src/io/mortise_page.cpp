@@ -172,8 +172,9 @@ std::string depth_text(const Assembly& wood) {
     if (!joint.mortise || is_dowel(joint) || is_lap(joint)) continue;
     (comes_through_face(wood.pieces[joint.receives], joint.heading) ? faces : edges) = true;
     for (const Feature& feature : wood.pieces[joint.receives].features)
-      for (const std::string_view work : {"groove", "rebate", "moulding"})
-        if (feature.kind == work) add_once(works, "a " + std::string(work));
+      for (const FeatureKind work :
+           {FeatureKind::groove, FeatureKind::rebate, FeatureKind::moulding})
+        if (feature.kind == work) add_once(works, "a " + std::string(word(work)));
   }
   if (works.empty()) return {};
   std::string any = works.front();
@@ -248,7 +249,7 @@ std::string haunching_page(const Assembly& wood, const LengthPrinter& lengths) {
   MortiseSets sets;
   for (std::size_t number = 0; number < wood.pieces.size(); ++number)
     for (const Feature& feature : wood.pieces[number].features)
-      if (feature.kind == "haunching")
+      if (feature.kind == FeatureKind::haunching)
         add_haunchings(sets, wood.pieces[number], feature, shoulders[number]);
   sort_rows(sets);
   std::string page;

@@ -28,23 +28,23 @@ struct Bored {
   std::vector<BoredPiece> pieces = {};
 
   bool alike(const Feature& hole, ShoulderLine its) const {
-    return diameter == size_of(hole, "diameter") &&
-           from_shoulder == size_of(hole, "from_shoulder") && depth == size_of(hole, "depth") &&
-           line == its;
+    return diameter == size_of(hole, SizeName::diameter) &&
+           from_shoulder == size_of(hole, SizeName::from_shoulder) &&
+           depth == size_of(hole, SizeName::depth) && line == its;
   }
 };
 
 void add_hole(std::vector<Bored>& settings, const Piece& piece, const Feature& hole,
               ShoulderLine line) {
-  const auto depth = size_of(hole, "depth");
+  const auto depth = size_of(hole, SizeName::depth);
   auto setting = std::find_if(settings.begin(), settings.end(),
                               [&](const Bored& it) { return it.alike(hole, line); });
   if (setting == settings.end())
-    setting = settings.insert(settings.end(),
-                              {*size_of(hole, "diameter"), *size_of(hole, "from_shoulder"), depth,
-                               depth == piece.blank[2], line});
-  const auto from_foot = size_of(hole, "from_foot");
-  const Length middle = from_foot ? *from_foot : *size_of(hole, "from_edge");
+    setting = settings.insert(settings.end(), {*size_of(hole, SizeName::diameter),
+                                               *size_of(hole, SizeName::from_shoulder), depth,
+                                               depth == piece.blank[2], line});
+  const auto from_foot = size_of(hole, SizeName::from_foot);
+  const Length middle = from_foot ? *from_foot : *size_of(hole, SizeName::from_edge);
   auto& pieces = setting->pieces;
   if (pieces.empty() || pieces.back().mark != piece.mark)
     pieces.push_back({piece.mark, from_foot ? "foot" : "lower edge", {}});
@@ -120,12 +120,13 @@ std::string pin_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::vector<Shoulders> shoulders = shoulders_of(wood);
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
-    if (piece.role == "pin") {
+    if (piece.role == Role::pin) {
       pin = &piece;
       pins.push_back(piece.mark);
     }
     for (const Feature& feature : piece.features)
-      if (feature.kind == "pin-hole") add_hole(settings, piece, feature, shoulders[number].line);
+      if (feature.kind == FeatureKind::pin_hole)
+        add_hole(settings, piece, feature, shoulders[number].line);
   }
   if (pin == nullptr) return {};
   const Length draw = draw_of(wood);

@@ -18,14 +18,15 @@ bool agree(Length a, Length b) {
 
 std::string_view grain_of(const Piece& piece) {
   if (piece.matter == Matter::glass) return "none";
-  if (piece.role != "panel") return "along";
+  if (piece.role != Role::panel) return "along";
   return piece.place.axes[0] == Axis::y ? "upright" : "level";
 }
 
 /// What is sawn to a curve is picked out for it: its grain, and which edge is sound.
 bool is_arched_blank(const Piece& piece) {
   return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {
-    return feature.kind == "arch" || feature.kind == "arched-head" || feature.kind == "arched-top";
+    return feature.kind == FeatureKind::arch || feature.kind == FeatureKind::arched_head ||
+           feature.kind == FeatureKind::arched_top;
   });
 }
 

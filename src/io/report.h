@@ -18,7 +18,7 @@ namespace haunch {
 
 /// Pieces that are cut alike, for all of an item's quantity.
 struct CutRow {
-  std::string_view part;           // their role
+  Role part = Role::stile;         // of each
   std::vector<std::string> marks;  // in one item
   std::int64_t quantity = 0;
   Length length, saw_length, width, thickness;

@@ -82,7 +82,7 @@ std::string header(const Column (&columns)[Count], Unit unit, bool for_spreadshe
 
 void append_cut(CsvRow row, const ItemReport& report, const CutRow& cut) {
   row.text(report.job->id);
-  row.plain(cut.part);
+  row.plain(word(cut.part));
   row.plain(joined(cut.marks));
   row.count(cut.quantity);
   for (const Length length : {cut.length, cut.saw_length, cut.width, cut.thickness})
@@ -128,7 +128,7 @@ void append_joint(CsvRow row, const ItemReport& report, std::size_t joint_number
   const Joint& joint = report.wood.joints[joint_number];
   row.text(report.job->id);
   row.plain(joint_id(joint_number));
-  row.plain(joint.kind);
+  row.plain(word(joint.kind));
   row.plain(report.wood.pieces[joint.receives].mark);
   row.plain(report.wood.pieces[joint.enters].mark);
   row.count(static_cast<std::int64_t>(number + 1));

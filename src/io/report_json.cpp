@@ -65,7 +65,7 @@ void append_prisms(JsonText& json, const std::vector<Prism>& prisms) {
 }
 
 void append_served(JsonText& json, const Feature& feature) {
-  if (feature.kind != "groove" && feature.joints.size() == 1) {
+  if (feature.kind != FeatureKind::groove && feature.joints.size() == 1) {
     json.member("joint", joint_id(feature.joints.front()));
   } else if (!feature.joints.empty()) {
     json.key("joints");
@@ -78,14 +78,14 @@ void append_served(JsonText& json, const Feature& feature) {
 
 void append_feature(JsonText& json, const Piece& piece, const Feature& feature) {
   json.open_object();
-  json.member("kind", feature.kind);
+  json.member("kind", word(feature.kind));
   if (feature.fitting) {
     json.member("fitting", feature.fitting->name);
     json.member("into", side_name(piece, *feature.fitting));
   }
   append_served(json, feature);
   for (const NamedSize& size : feature.sizes)
-    json.member(size.name, size.size);
+    json.member(word(size.name), size.size);
   append_cuts(json, feature.cuts);
   append_prisms(json, feature.prisms);
   json.close_object();
@@ -135,7 +135,7 @@ void append_part(JsonText& json, const Piece& piece, const std::string& material
   json.open_object();
   json.member("mark", piece.mark);
   json.member("name", piece.name);
-  json.member("role", piece.role);
+  json.member("role", word(piece.role));
   json.member("material", material);
   json.member("length", piece.blank[0]);
   json.member("width", piece.blank[1]);
@@ -230,7 +230,7 @@ void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
   json.row();
   json.open_object();
   json.member("id", joint_id(number));
-  json.member("kind", joint.kind);
+  json.member("kind", word(joint.kind));
   json.member("receives", wood.pieces[joint.receives].mark);
   json.member("enters", wood.pieces[joint.enters].mark);
   if (joint.tenon) append_tenon(json, *joint.tenon);
@@ -251,7 +251,7 @@ void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
 void append_cut_row(JsonText& json, const CutRow& row) {
   json.row();
   json.open_object();
-  json.member("part", row.part);
+  json.member("part", word(row.part));
   json.key("marks");
   json.open_list();
   for (const std::string& mark : row.marks)

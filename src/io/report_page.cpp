@@ -69,7 +69,7 @@ std::string materials_text(const Assembly& wood) {
     if (piece.material.empty()) continue;
     const std::string one = piece.matter == Matter::glass
                                 ? piece.material
-                                : std::string(piece.role) + "s of " + piece.material;
+                                : std::string(word(piece.role)) + "s of " + piece.material;
     if (text.find(one) == std::string::npos) text += "; " + one;
   }
   return text;
@@ -108,20 +108,20 @@ std::string name_of(const Assembly& wood, const std::string& mark) {
 }
 
 /// "stiles", "loose tenons"
-std::string several_of(std::string_view role) {
-  std::string text(role);
+std::string several_of(Role role) {
+  std::string text(word(role));
   std::replace(text.begin(), text.end(), '-', ' ');
-  return text + (role == "glass" ? "" : "s");
+  return text + (role == Role::glass ? "" : "s");
 }
 
 /// Blind pins are shorter than the stiles are thick that they are driven in to.
 bool has_blind_pins(const Assembly& wood) {
-  const auto of_role = [&](std::string_view role) {
+  const auto of_role = [&](Role role) {
     return std::find_if(wood.pieces.begin(), wood.pieces.end(),
                         [&](const Piece& piece) { return piece.role == role; });
   };
-  const auto pin = of_role("pin");
-  const auto stile = of_role("stile");
+  const auto pin = of_role(Role::pin);
+  const auto stile = of_role(Role::stile);
   return pin != wood.pieces.end() && stile != wood.pieces.end() && pin->blank[0] < stile->blank[2];
 }
 
@@ -134,11 +134,11 @@ std::string saw_text(const ItemReport& report) {
         [&](const CutRow& row) { return row.saw_length != row.length && is_it(row.part); });
     if (any) reasons += (reasons.empty() ? "" : "; ") + std::string(reason);
   };
-  add([](std::string_view part) { return part != "rail" && part != "pin"; },
+  add([](Role part) { return part != Role::rail && part != Role::pin; },
       "with a horn at each end, sawn off after glue-up");
-  add([](std::string_view part) { return part == "rail"; },
+  add([](Role part) { return part == Role::rail; },
       "rails with wood at the ends of their tenons, planed off after glue-up");
-  add([](std::string_view part) { return part == "pin"; },
+  add([](Role part) { return part == Role::pin; },
       has_blind_pins(report.wood) ? "pins with what is struck" : "pins with taper and waste");
   if (reasons.empty()) return {};
   return "  " + wrapped("saw to: " + reasons, kPageWidth, 2) + "\n";
@@ -161,7 +161,7 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
                                            : "") +
       "\n" + table.text(lengths, 2);
   if (std::any_of(report.wood.pieces.begin(), report.wood.pieces.end(),
-                  [](const Piece& piece) { return piece.role == "bead"; }))
+                  [](const Piece& piece) { return piece.role == Role::bead; }))
     page += "  beads: to the long points of their mitres\n";
   page += saw_text(report);
   return page;

@@ -210,7 +210,7 @@ std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths)
     AtEach<Length> shown = tenon.width;
     for (Length& width : shown)
       width = for_page(width, lengths.unit());
-    const bool lap = report.wood.joints[tenon.joint].kind == "half-lap";
+    const bool lap = report.wood.joints[tenon.joint].kind == JointKind::half_lap;
     const auto same = std::find_if(groups.begin(), groups.end(), [&](const GluedGroup& group) {
       return group.lap == lap && group.widths == shown;
     });

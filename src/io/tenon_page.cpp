@@ -75,7 +75,7 @@ TenonSetting setting_of(const Joint& joint) {
 /// Where the tenons stand across their piece; of a jamb, whose outside is the low face, from its
 /// inner one.
 std::vector<TenonSpan> marked_spans(const Piece& piece, std::vector<TenonSpan> spans) {
-  if (piece.role != "jamb" || inner_face_is_low(piece)) return spans;
+  if (piece.role != Role::jamb || inner_face_is_low(piece)) return spans;
   for (TenonSpan& span : spans)
     span.from_edge = piece.blank[2] - span.from_edge - span.width;
   std::reverse(spans.begin(), spans.end());
@@ -84,7 +84,8 @@ std::vector<TenonSpan> marked_spans(const Piece& piece, std::vector<TenonSpan> s
 
 /// Pieces whose marks alone tell them apart.
 std::string name_of(const Piece& piece) {
-  return piece.role == "muntin" || piece.role == "jamb" ? std::string(piece.role) : piece.name;
+  return piece.role == Role::muntin || piece.role == Role::jamb ? std::string(word(piece.role))
+                                                                : piece.name;
 }
 
 TenonRow row_of(const Assembly& wood, const Joint& joint, const Shoulders& shoulders) {
@@ -343,7 +344,8 @@ using LooseKey = std::vector<Length>;
 /// The radius to which a piece's edges are rounded; 0 for square ones.
 Length rounding_of(const Piece& piece) {
   for (const Feature& feature : piece.features)
-    if (feature.kind == "rounding") return size_of(feature, "radius").value_or(Length());
+    if (feature.kind == FeatureKind::rounding)
+      return size_of(feature, SizeName::radius).value_or(Length());
   return {};
 }
 

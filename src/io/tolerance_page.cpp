@@ -39,14 +39,14 @@ std::string line(const std::string& text) {
 /// Joints of which all figures are the same.
 struct FitRow {
   const JointFit* first;
-  std::string_view kind;
+  JointKind kind;
   int joints, fits;
 };
 
 std::vector<FitRow> rows_of(const Assembly& wood, const FitForecast& forecast) {
   std::vector<FitRow> rows;
   for (const JointFit& fit : forecast.joints) {
-    const std::string_view kind = wood.joints[fit.joint].kind;
+    const JointKind kind = wood.joints[fit.joint].kind;
     auto row = std::find_if(rows.begin(), rows.end(), [&](const FitRow& it) {
       return it.kind == kind && it.first->play.nominal == fit.play.nominal;
     });
@@ -62,9 +62,9 @@ std::string joint_table(const Assembly& wood, const FitForecast& forecast,
   TextTable table({"joints", "fits", "play", "worst", "to", "+/- rss", "in its band"});
   for (const FitRow& row : rows_of(wood, forecast)) {
     const Spread& play = row.first->play;
-    table.add({fmt::format("{} {}", row.joints, row.kind), std::to_string(row.fits), play.nominal,
-               play.worst_min, play.worst_max, about(play.rss_max - play.nominal, lengths),
-               percent(row.first->share)});
+    table.add({fmt::format("{} {}", row.joints, word(row.kind)), std::to_string(row.fits),
+               play.nominal, play.worst_min, play.worst_max,
+               about(play.rss_max - play.nominal, lengths), percent(row.first->share)});
   }
   return table.empty() ? "" : table.text(decimals(lengths), 2);
 }
@@ -93,13 +93,14 @@ std::string band_text(const Assembly& wood, const FitForecast& forecast,
 
 /// Joints of one kind that are left out, and what is not known of them.
 struct LeftOut {
-  std::string_view kind, plural, unknown;
+  JointKind kind;
+  std::string_view plural, unknown;
 };
-constexpr LeftOut kLeftOut[] = {{"dowel", "dowels", "holes and dowels"},
-                                {"half-lap", "half-laps", "how deep laps are cut"}};
+constexpr LeftOut kLeftOut[] = {{JointKind::dowel, "dowels", "holes and dowels"},
+                                {JointKind::half_lap, "half-laps", "how deep laps are cut"}};
 
 std::vector<std::size_t> left_out_of(const Assembly& wood, const FitForecast& forecast,
-                                     std::string_view kind) {
+                                     JointKind kind) {
   std::vector<std::size_t> joints;
   std::copy_if(forecast.left_out.begin(), forecast.left_out.end(), std::back_inserter(joints),
                [&](std::size_t joint) { return wood.joints[joint].kind == kind; });
@@ -226,7 +227,7 @@ void append_left_out(JsonText& json, const Assembly& wood, const FitForecast& fo
     if (joints.empty()) continue;
     json.row();
     json.open_object();
-    json.member("kind", left_out.kind);
+    json.member("kind", word(left_out.kind));
     json.key("joints");
     json.open_list();
     for (const std::size_t joint : joints)

@@ -127,12 +127,12 @@ std::vector<Corner> head_line(const ArchedHead& head, Length from, Length to) {
 /// Takes off what of a piece stands above its leaf's top.
 Feature& saw_to_head(Piece& piece, const ArchedHead& head) {
   const Box blank = placed_blank(piece);
-  Feature sawn{
-      "arched-head",
-      {},
-      {},
-      {{"radius", head.radius()},
-       {"along_curve", curve_length(head.opening, -head.clearance, blank.low[0], blank.high[0])}}};
+  Feature sawn{FeatureKind::arched_head,
+               {},
+               {},
+               {{SizeName::radius, head.radius()},
+                {SizeName::along_curve,
+                 curve_length(head.opening, -head.clearance, blank.low[0], blank.high[0])}}};
   for (std::vector<Corner>& corners :
        above(head_line(head, blank.low[0], blank.high[0]), blank.high[1]))
     sawn.prisms.push_back(across_thickness(std::move(corners), piece, Length(), piece.blank[2]));
@@ -215,15 +215,15 @@ GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
   Piece& rail = assembly.pieces[number];
   const Length right = arch.left + arch.span;
   const std::vector<Corner> under = arch_line(arch, Length(), arch.left, right, Heights::up);
-  Feature cut{"arch",
+  Feature cut{FeatureKind::arch,
               {},
               {},
-              {{"rise", arch.rise},
-               {"span", arch.span},
-               {"radius", arch.radius_with(Length())},
-               {"along_curve", curve_length(arch, Length(), arch.left, right)},
-               {"at_crown", rail.blank[1] - arch.rise - arch.below},
-               {"tolerance", arch.tolerance}}};
+              {{SizeName::rise, arch.rise},
+               {SizeName::span, arch.span},
+               {SizeName::radius, arch.radius_with(Length())},
+               {SizeName::along_curve, curve_length(arch, Length(), arch.left, right)},
+               {SizeName::at_crown, rail.blank[1] - arch.rise - arch.below},
+               {SizeName::tolerance, arch.tolerance}}};
   std::vector<Corner> sawn = under;
   if (arch.below > Length()) {
     const Length foot = arch.springing - arch.below;
@@ -234,14 +234,14 @@ GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
   rail.features.push_back(std::move(cut));
   std::vector<Corner> ring = line_to_ends(arch, groove.depth, arch.left, right, Heights::up);
   ring.insert(ring.end(), under.rbegin(), under.rend());
-  Feature ploughed{"groove",
+  Feature ploughed{FeatureKind::groove,
                    {},
                    {},
-                   {{"width", groove.width},
-                    {"depth", groove.depth},
-                    {"from_face", groove.from_face},
-                    {"radius", arch.radius_with(groove.depth)},
-                    {"along_curve", curve_length(arch, groove.depth, arch.left, right)}}};
+                   {{SizeName::width, groove.width},
+                    {SizeName::depth, groove.depth},
+                    {SizeName::from_face, groove.from_face},
+                    {SizeName::radius, arch.radius_with(groove.depth)},
+                    {SizeName::along_curve, curve_length(arch, groove.depth, arch.left, right)}}};
   ploughed.prisms.push_back(
       across_thickness(ring, rail, groove.from_face, groove.from_face + groove.width));
   rail.features.push_back(std::move(ploughed));
@@ -254,17 +254,17 @@ void saw_head(Assembly& leaf, std::size_t left, std::size_t right, std::size_t n
   const Length none;
   for (const std::size_t stile : {left, right})
     saw_to_head(leaf.pieces[stile], head)
-        .sizes.push_back({"side", head.height_at(stile == left ? none : head.width)});
+        .sizes.push_back({SizeName::side, head.height_at(stile == left ? none : head.width)});
   Feature& sawn = saw_to_head(leaf.pieces[number], head);
   sawn.sizes[1].size = curve_length(opening, -head.clearance, none, head.width);
   const Length crown = opening.springing + opening.rise - head.clearance;
-  for (const NamedSize& size : {NamedSize{"rise", crown - head.lowest(none, head.width)},
-                                {"span", head.width},
-                                {"centre_from_foot", head.centre()},
-                                {"tolerance", opening.tolerance},
-                                {"opening_rise", opening.rise},
-                                {"opening_span", opening.span},
-                                {"opening_radius", opening.radius_with(none)}})
+  for (const NamedSize& size : {NamedSize{SizeName::rise, crown - head.lowest(none, head.width)},
+                                {SizeName::span, head.width},
+                                {SizeName::centre_from_foot, head.centre()},
+                                {SizeName::tolerance, opening.tolerance},
+                                {SizeName::opening_rise, opening.rise},
+                                {SizeName::opening_span, opening.span},
+                                {SizeName::opening_radius, opening.radius_with(none)}})
     sawn.sizes.push_back(size);
   for (std::vector<Corner>& corners : above(head_line(head, none, head.width), leaf.size[1]))
     leaf.beyond.push_back({2, none, leaf.size[2], std::move(corners)});
@@ -276,12 +276,12 @@ void cut_arched_top(Piece& panel, const Arch& arch, Length outward) {
   const Box blank = placed_blank(panel);
   const std::vector<Corner> line =
       line_to_ends(arch, outward, blank.low[0], blank.high[0], Heights::down);
-  Feature cut{"arched-top",
+  Feature cut{FeatureKind::arched_top,
               {},
               {},
-              {{"radius", arch.radius_with(outward)},
-               {"along_curve", curve_length(arch, outward, blank.low[0], blank.high[0])},
-               {"side", arch.height_at(outward, blank.low[0]) - blank.low[1]}}};
+              {{SizeName::radius, arch.radius_with(outward)},
+               {SizeName::along_curve, curve_length(arch, outward, blank.low[0], blank.high[0])},
+               {SizeName::side, arch.height_at(outward, blank.low[0]) - blank.low[1]}}};
   for (std::vector<Corner>& corners : above(line, blank.high[1]))
     cut.prisms.push_back(across_thickness(std::move(corners), panel, Length(), panel.blank[2]));
   panel.features.push_back(std::move(cut));

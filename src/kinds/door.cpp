@@ -112,7 +112,7 @@ class DoorJob : public Job {
   }
 
   std::optional<Alternative> quarter_sawn() const {
-    const Sawn now = season->sawn.of("panel");
+    const Sawn now = season->sawn.of(Role::panel);
     if (now == Sawn::quarter) return {};
     auto changed = std::make_unique<DoorJob>(*this);
     changed->season->sawn.own["panel"] = Sawn::quarter;

@@ -82,6 +82,15 @@ std::string rail_name(std::size_t rail, std::size_t count, bool house) {
   return house ? "lock rail" : "middle rail";
 }
 
+/// Whether a rail goes by the name of lock rail, however the spec writes it.
+bool is_called_lock_rail(std::string name) {
+  std::transform(name.begin(), name.end(), name.begin(), [](char c) {
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+  });
+  const std::size_t at = name.find("lock rail");
+  return at == 0 || (at != std::string::npos && name[at - 1] == ' ');
+}
+
 std::vector<Length> widths_of(const std::vector<RailSpec>& rails) {
   std::vector<Length> widths;
   for (const RailSpec& rail : rails)
@@ -246,7 +255,7 @@ void settle_rails(DoorLedger& ledger, FramePlan& frame) {
   for (std::size_t i = 0; i < specs.size(); ++i) {
     const std::string name =
         specs[i].name.empty() ? rail_name(i, specs.size(), ledger.defaults.house) : specs[i].name;
-    frame.rails.push_back({specs[i].width + frame.arched(i), {}, name});
+    frame.rails.push_back({specs[i].width + frame.arched(i), {}, name, is_called_lock_rail(name)});
     sum += frame.rails.back().width;
   }
   if (sum >= frame.height) {

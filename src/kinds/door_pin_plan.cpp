@@ -45,7 +45,7 @@ std::vector<JointPlace> pinned_places(DoorLedger& ledger, const DoorPlan& plan) 
 }
 
 bool is_softwood(const DoorLedger& ledger) {
-  const Species* species = find_species(ledger.spec.species.of("rail"));
+  const Species* species = find_species(ledger.spec.species.of(Role::rail));
   return species != nullptr && species->group == "softwood";
 }
 

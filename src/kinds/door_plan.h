@@ -26,6 +26,7 @@ struct RailPlan {
   Length width;
   Length low;  // its lower edge above the leaf's foot
   std::string name;
+  bool is_lock_rail = false;
 };
 
 /// The space between two rails, and the sight widths of the panels across it.

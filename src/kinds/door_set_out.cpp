@@ -22,7 +22,7 @@ struct Grooves {
 /// Cuts what of a piece stands beside a leaf's body, behind its lip.
 void rebate_beside(Piece& piece, const Box& body) {
   const Box blank = placed_blank(piece);
-  Feature feature{"lip-rebate", {}, {}, {}};
+  Feature feature{FeatureKind::lip_rebate, {}, {}, {}};
   Length width;
   Box left = blank;
   left.low[2] = body.low[2];
@@ -36,7 +36,7 @@ void rebate_beside(Piece& piece, const Box& body) {
       (high ? left.high : left.low)[axis] = (high ? body.high : body.low)[axis];
     }
   if (feature.cuts.empty()) return;
-  feature.sizes = {{"width", width}, {"depth", blank.high[2] - body.low[2]}};
+  feature.sizes = {{SizeName::width, width}, {SizeName::depth, blank.high[2] - body.low[2]}};
   piece.features.push_back(std::move(feature));
 }
 
@@ -134,11 +134,11 @@ class DoorSetter {
 void DoorSetter::add_stiles() {
   const Length none;
   const Length thickness = plan_.frame.thickness;
-  const std::size_t left = add_piece(wood_, "left stile", "stile",
+  const std::size_t left = add_piece(wood_, "left stile", Role::stile,
                                      {stile_length(false), plan_.frame.stile_left, thickness},
                                      {{none, none, none}, kUpright});
   const std::size_t right = add_piece(
-      wood_, "right stile", "stile", {stile_length(true), plan_.frame.stile_right, thickness},
+      wood_, "right stile", Role::stile, {stile_length(true), plan_.frame.stile_right, thickness},
       {{plan_.frame.width - plan_.frame.stile_right, none, none}, kUpright});
   wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.frame.horn;
   stiles_.low = work_edge(left, Edge::high, stile_stretch());
@@ -160,8 +160,10 @@ void DoorSetter::rebate_meeting_stile(const PairPlan& pair) {
     cut.low[1] = stile.blank[1] - pair.lap;
     cut.high[1] = stile.blank[1];
   }
-  stile.features.push_back(
-      {"meeting-rebate", {}, {cut}, {{"width", pair.lap}, {"depth", cut.extent(2)}}});
+  stile.features.push_back({FeatureKind::meeting_rebate,
+                            {},
+                            {cut},
+                            {{SizeName::width, pair.lap}, {SizeName::depth, cut.extent(2)}}});
 }
 
 void DoorSetter::add_rails() {
@@ -169,8 +171,9 @@ void DoorSetter::add_rails() {
     const RailPlan& rail = plan_.frame.rails[i];
     const Length length = left_reach(i) + inside_width() + right_reach(i);
     const std::size_t piece =
-        add_piece(wood_, rail.name, "rail", {length, rail.width, plan_.frame.thickness},
+        add_piece(wood_, rail.name, Role::rail, {length, rail.width, plan_.frame.thickness},
                   {{plan_.frame.stile_left - left_reach(i), rail.low, Length()}, kLevel});
+    wood_.pieces[piece].is_lock_rail = rail.is_lock_rail;
     if (plan_.rail_mortises[i].through) wood_.pieces[piece].horn = plan_.join.over;
     Grooves grooves;
     if (i == 0 && plan_.frame.arch)
@@ -211,7 +214,7 @@ void DoorSetter::add_muntins() {
     muntins_.emplace_back();
     for (std::size_t n = 0; n + 1 < tier.sights.size(); ++n) {
       const std::size_t piece =
-          add_piece(wood_, numbered("muntin", n, tier.sights.size() - 1, i), "muntin",
+          add_piece(wood_, numbered("muntin", n, tier.sights.size() - 1, i), Role::muntin,
                     {length, plan_.frame.muntin_width, plan_.frame.thickness},
                     {{tier.sights[n].high, tier.height.low - depth, Length()}, kUpright});
       const GrooveRef low = work_edge(piece, Edge::low);
@@ -317,7 +320,8 @@ void DoorSetter::add_panels(std::size_t tier) {
     return plan_.edge.rebated() ? Clearances{{}, {}, gap, bite, Length()}
                                 : Clearances{cheeks, {}, gap, bite};
   };
-  const std::string_view kind = plan_.edge.rebated() ? "panel-in-rebate" : "panel-in-groove";
+  const JointKind kind =
+      plan_.edge.rebated() ? JointKind::panel_in_rebate : JointKind::panel_in_groove;
   const Clearances sides = design(panel.gap_at_sides());
   const Clearances ends = design(panel.gap_at_ends());
   for (std::size_t n = 0; n <= muntins.size(); ++n) {
@@ -358,7 +362,7 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   const Length face = plan_.groove.from_face + before_tongue - front;
   const Place place{{wide.low - beyond_x, high.low - beyond_y, face}, upright ? kUpright : kLevel};
   const std::size_t piece = add_piece(
-      wood_, numbered("panel", number, plan_.frame.tiers[tier].sights.size(), tier), "panel",
+      wood_, numbered("panel", number, plan_.frame.tiers[tier].sights.size(), tier), Role::panel,
       upright ? Triple{height, width, panel.thickness} : Triple{width, height, panel.thickness},
       place);
   Piece& its = wood_.pieces[piece];

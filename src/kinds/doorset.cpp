@@ -268,8 +268,9 @@ void DoorsetJob::doubt_edges(std::vector<Problem>& problems, const SetPlan& set,
                         "the frame's head is straight, and a leaf with an arched top would not "
                         "fill it; say \"underside\", or work the leaf alone: \"kind\": \"door\"",
                         {}});
-  const bool mitred = std::any_of(hung.joints.begin(), hung.joints.end(),
-                                  [](const Joint& joint) { return joint.kind == "mitre"; });
+  const bool mitred = std::any_of(hung.joints.begin(), hung.joints.end(), [](const Joint& joint) {
+    return joint.kind == JointKind::mitre;
+  });
   if (season && mitred) problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
   if (season && (lip > Length() || (set.pair && set.pair->lap > Length())))
     problems.push_back({"/moisture",

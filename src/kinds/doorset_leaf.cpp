@@ -99,7 +99,7 @@ void bevel_lock_edge(Assembly& set, const Hanging& hung, Length bevel) {
     prism.outline = {{width, none}, {width, back}, {width - bevel, back}};
   else
     prism.outline = {{none, none}, {bevel, back}, {none, back}};
-  Feature feature{"bevel", {}, {}, {{"width", bevel}, {"depth", back}}};
+  Feature feature{FeatureKind::bevel, {}, {}, {{SizeName::width, bevel}, {SizeName::depth, back}}};
   feature.prisms.push_back(std::move(prism));
   stile.features.push_back(std::move(feature));
 }

@@ -40,14 +40,14 @@ class Doweller {
     const Triple high{dowels_.depth, low[kAcross] + dowels_.diameter,
                       low[kThrough] + dowels_.diameter};
     const std::size_t number =
-        add_piece(wood_, "dowel of " + wood_.pieces[junction_.enters].name, "dowel",
+        add_piece(wood_, "dowel of " + wood_.pieces[junction_.enters].name, Role::dowel,
                   {dowels_.depth * 2, dowels_.diameter, dowels_.diameter},
                   {junction_.in_assembly({low, high}).low, junction_.axes});
     Piece& piece = wood_.pieces[number];
-    piece.features.push_back({"rounding",
+    piece.features.push_back({FeatureKind::rounding,
                               {},
                               {},
-                              {{"diameter", dowels_.diameter}},
+                              {{SizeName::diameter, dowels_.diameter}},
                               rounded_to_peg(piece.blank[0], dowels_.diameter, corners_)});
     return number;
   }
@@ -66,16 +66,17 @@ class Doweller {
     MortiseSizes mortise{dowels_.bore, hole.extent(deep), dowels_.from_face, {}, {span}};
     mortise.end_radius = floor_half(dowels_.bore);
     if (receiver_shoulder) mortise.from_shoulder = hole.low[0] - *receiver_shoulder;
-    bored.features.push_back({"dowel-hole",
-                              {wood_.joints.size()},
-                              {},
-                              {{"diameter", dowels_.bore}, {"depth", mortise.depth}},
-                              {round_hole(hole, deep, corners_)}});
+    bored.features.push_back(
+        {FeatureKind::dowel_hole,
+         {wood_.joints.size()},
+         {},
+         {{SizeName::diameter, dowels_.bore}, {SizeName::depth, mortise.depth}},
+         {round_hole(hole, deep, corners_)}});
     add_joint(at, std::move(mortise));
   }
 
   void add_joint(const Junction& at, MortiseSizes mortise) {
-    Joint joint = at.joint("dowel");
+    Joint joint = at.joint(JointKind::dowel);
     joint.has_shoulder = false;
     joint.design.cheeks = joint.design.edges = fit();
     joint.design.bottom = dowels_.bottom;

@@ -39,10 +39,14 @@ std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge) {
 void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& design) {
   Piece& its = assembly.pieces[piece];
   const auto outline = moulding_outline(design);
-  Feature feature{"moulding", {}, {}, {{"width", design.width}, {"depth", design.depth}}};
-  if (design.fillet > Length()) feature.sizes.push_back({"fillet", design.fillet});
-  if (design.profile == Moulding::ovolo) feature.sizes.push_back({"radius", design.width});
-  if (design.profile == Moulding::cove) feature.sizes.push_back({"hollow_radius", design.width});
+  Feature feature{FeatureKind::moulding,
+                  {},
+                  {},
+                  {{SizeName::width, design.width}, {SizeName::depth, design.depth}}};
+  if (design.fillet > Length()) feature.sizes.push_back({SizeName::fillet, design.fillet});
+  if (design.profile == Moulding::ovolo) feature.sizes.push_back({SizeName::radius, design.width});
+  if (design.profile == Moulding::cove)
+    feature.sizes.push_back({SizeName::hollow_radius, design.width});
   for (const bool at_back : {false, true}) {
     if (at_back && !design.moulded_back()) continue;
     Prism prism{0, Length(), its.blank[0], {}};
@@ -92,8 +96,10 @@ void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, 
   const Length none;
   const Length low = entering.low[kAcross];
   const Length high = entering.high[kAcross];
-  Feature away{"moulding-mitre", {assembly.joints.size()}, {}, {{"depth", width}}};
-  Feature end{"moulding-mitre", {assembly.joints.size()}, {}, {{"depth", width}}};
+  Feature away{
+      FeatureKind::moulding_mitre, {assembly.joints.size()}, {}, {{SizeName::depth, width}}};
+  Feature end{
+      FeatureKind::moulding_mitre, {assembly.joints.size()}, {}, {{SizeName::depth, width}}};
   const auto triangle = [&](const Piece& piece, const Box& its, std::vector<Corner> corners) {
     return junction.own(Prism{kThrough, its.low[kThrough], its.high[kThrough], std::move(corners)},
                         piece.place);

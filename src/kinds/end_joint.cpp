@@ -3,7 +3,7 @@
 namespace haunch {
 
 void butt(Assembly& assembly, const End& end) {
-  assembly.joints.push_back(end.junction.joint("butt"));
+  assembly.joints.push_back(end.junction.joint(JointKind::butt));
 }
 
 void join(Assembly& assembly, End& end, const EndJoints& joints) {

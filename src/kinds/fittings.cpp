@@ -46,7 +46,7 @@ bool outer_edge_is_high(const Assembly& assembly, const Piece& piece) {
 
 /// What is let in to a side, as it is marked out there: places along it in the piece's own axis.
 struct Recess {
-  std::string_view kind;
+  FeatureKind kind;
   Length along, length;  // near end; of a hole, its middle
   Length across, width;  // near wall from the reference; of a hole, its middle
   Length depth;
@@ -127,15 +127,18 @@ class Letter {
   std::vector<NamedSize> sizes(const Recess& recess) const {
     std::vector<NamedSize> sizes;
     if (recess.is_hole())
-      sizes = {{"diameter", recess.diameter}, {"depth", recess.depth}};
+      sizes = {{SizeName::diameter, recess.diameter}, {SizeName::depth, recess.depth}};
     else
-      sizes = {{"length", recess.length}, {"width", recess.width}, {"depth", recess.depth}};
+      sizes = {{SizeName::length, recess.length},
+               {SizeName::width, recess.width},
+               {SizeName::depth, recess.depth}};
     if (side_.along == 0)
-      sizes.push_back({"from_foot", recess.along});
+      sizes.push_back({SizeName::from_foot, recess.along});
     else
-      sizes.push_back({"from_edge", outer_is_high_ ? piece_.blank[1] - recess.along - recess.length
-                                                   : recess.along});
-    sizes.push_back({side_.across == 1 ? "from_edge" : "from_face", recess.across});
+      sizes.push_back({SizeName::from_edge, outer_is_high_
+                                                ? piece_.blank[1] - recess.along - recess.length
+                                                : recess.along});
+    sizes.push_back({side_.across == 1 ? SizeName::from_edge : SizeName::from_face, recess.across});
     return sizes;
   }
 
@@ -154,27 +157,31 @@ Surface outer_edge(bool is_left) {
 void let_in_hinges(Assembly& assembly, std::size_t stile, bool is_left, const HingePlan& hinges) {
   for (std::size_t i = 0; i < hinges.feet.size(); ++i)
     Letter(assembly, stile, outer_edge(is_left), hinge_name(i, hinges.feet.size()))
-        .let_in({"gain", hinges.feet[i], hinges.length, Length(), hinges.width, hinges.thickness});
+        .let_in({FeatureKind::gain, hinges.feet[i], hinges.length, Length(), hinges.width,
+                 hinges.thickness});
 }
 
 /// What goes in from the edge stands in the middle of the thickness.
 void let_in_lock(Assembly& assembly, std::size_t stile, bool is_left, const LockPlan& lock) {
   Letter edge(assembly, stile, outer_edge(is_left), "lock");
   Letter face(assembly, stile, Surface::face, "lock");
-  const auto box = [&](std::string_view kind, Length length, Length width, Length depth) {
+  const auto box = [&](FeatureKind kind, Length length, Length width, Length depth) {
     edge.let_in({kind, lock.height - floor_half(length), length, floor_half(edge.extent(2) - width),
                  width, depth});
   };
   const auto hole = [&](Length height, Length diameter) {
-    face.let_in({"bore", height, Length(), lock.backset, Length(), face.extent(2), diameter});
+    face.let_in(
+        {FeatureKind::bore, height, Length(), lock.backset, Length(), face.extent(2), diameter});
   };
-  if (lock.body) box("lock-mortise", lock.body->height, lock.body->thickness, lock.body->depth);
+  if (lock.body)
+    box(FeatureKind::lock_mortise, lock.body->height, lock.body->thickness, lock.body->depth);
   if (lock.bore) {
     hole(lock.height, lock.bore->diameter);
-    edge.let_in({"bore", lock.height, Length(), floor_half(edge.extent(2)), Length(), lock.backset,
-                 lock.bore->latch});
+    edge.let_in({FeatureKind::bore, lock.height, Length(), floor_half(edge.extent(2)), Length(),
+                 lock.backset, lock.bore->latch});
   }
-  if (lock.plate) box("faceplate", lock.plate->length, lock.plate->width, lock.plate->thickness);
+  if (lock.plate)
+    box(FeatureKind::faceplate, lock.plate->length, lock.plate->width, lock.plate->thickness);
   if (lock.spindle) hole(lock.spindle->height, lock.spindle->diameter);
   if (lock.key) hole(lock.key->height, lock.key->diameter);
 }
@@ -234,7 +241,7 @@ class Describer {
     const Side& side = letter_.side();
     const auto leaf_axis = static_cast<std::size_t>(piece_.place.axes[side.along]);
     Recess recess;
-    recess.kind = spec.is_hole() ? "bore" : "recess";
+    recess.kind = spec.is_hole() ? FeatureKind::bore : FeatureKind::recess;
     recess.along = spec_.at + spec.start - begins(leaf_axis);
     recess.length = spec.length;
     recess.width = spec.width;

@@ -50,8 +50,8 @@ class FrameSetter {
   void add_stops();
   void work_rebates();
   void rebate_level(std::size_t piece);
-  std::size_t add_between(std::string_view role, Length low, Length thickness,
-                          const EndJoint& joint, Axis through);
+  std::size_t add_between(Role role, Length low, Length thickness, const EndJoint& joint,
+                          Axis through);
   HousingDesign housing() const { return {plan_.housing_depth, plan_.fit_allowance}; }
   Tenons tenons(Strip across, Length rebate) const;
   void join_jambs(std::size_t receives, Heading heading, Length rebate);
@@ -69,16 +69,16 @@ void FrameSetter::add_jambs() {
   const Length low = plan_.sill ? *plan_.sill - plan_.tenon.depth : Length();
   const Length high = tenoned() ? plan_.head_low() + plan_.tenon.depth : plan_.height;
   const Triple blank{high - low, plan_.jamb_width, plan_.jamb_thickness};
-  add_piece(wood_, "left jamb", "jamb", blank, {{Length(), low, Length()}, kUpright});
-  add_piece(wood_, "right jamb", "jamb", blank, {{right_jamb(), low, Length()}, kUpright});
+  add_piece(wood_, "left jamb", Role::jamb, blank, {{Length(), low, Length()}, kUpright});
+  add_piece(wood_, "right jamb", Role::jamb, blank, {{right_jamb(), low, Length()}, kUpright});
 }
 
 /// A piece between the jambs, joined to both.
-std::size_t FrameSetter::add_between(std::string_view role, Length low, Length thickness,
-                                     const EndJoint& joint, Axis through) {
+std::size_t FrameSetter::add_between(Role role, Length low, Length thickness, const EndJoint& joint,
+                                     Axis through) {
   const Length reach = joint.reach();
   const std::size_t piece =
-      add_piece(wood_, std::string(role), role,
+      add_piece(wood_, std::string(word(role)), role,
                 {plan_.sight_width() + reach * 2, plan_.jamb_width, thickness},
                 {{plan_.jamb_thickness - reach, low, Length()}, kLevel});
   for (const bool right : {false, true})
@@ -90,11 +90,11 @@ void FrameSetter::add_head() {
   const Length low = plan_.head_low();
   const Length thickness = plan_.head_thickness;
   if (plan_.head_joint == HeadJoint::rebated) {
-    head_ = add_between("head", low, thickness, RebatedCorner(plan_.housing_depth), kThickness);
+    head_ = add_between(Role::head, low, thickness, RebatedCorner(plan_.housing_depth), kThickness);
   } else if (!tenoned()) {
-    head_ = add_between("head", low, thickness, Housing(housing()), kThickness);
+    head_ = add_between(Role::head, low, thickness, Housing(housing()), kThickness);
   } else {
-    head_ = add_piece(wood_, "head", "head", {plan_.width, plan_.jamb_width, thickness},
+    head_ = add_piece(wood_, "head", Role::head, {plan_.width, plan_.jamb_width, thickness},
                       {{Length(), low, Length()}, kLevel});
     wood_.pieces[head_].horn = plan_.horn;
     join_jambs(head_, {Axis::y, true}, plan_.stop.rebate());
@@ -106,22 +106,22 @@ void FrameSetter::add_transom() {
   const Length thickness = plan_.transom->thickness;
   // All that its rebate leaves of the transom is tenon: it stands between the jambs, not at their
   // ends.
-  transom_ = tenoned() ? add_between("transom", low, thickness,
+  transom_ = tenoned() ? add_between(Role::transom, low, thickness,
                                      tenons({plan_.tenon_loss(), thickness}, plan_.stop.rebate()),
                                      kFaceToBack)
-                       : add_between("transom", low, thickness, Housing(housing()), kThickness);
+                       : add_between(Role::transom, low, thickness, Housing(housing()), kThickness);
 }
 
 void FrameSetter::add_sill() {
   const std::size_t sill =
-      add_piece(wood_, "sill", "sill", {plan_.width, plan_.jamb_width, *plan_.sill},
+      add_piece(wood_, "sill", Role::sill, {plan_.width, plan_.jamb_width, *plan_.sill},
                 {{Length(), Length(), Length()}, kLevel});
   wood_.pieces[sill].horn = tenoned() ? plan_.horn : Length();
   join_jambs(sill, {Axis::y, false}, Length());
 }
 
 void FrameSetter::add_threshold() {
-  add_piece(wood_, "threshold", "threshold",
+  add_piece(wood_, "threshold", Role::threshold,
             {plan_.sight_width(), plan_.jamb_width, *plan_.threshold},
             {{plan_.jamb_thickness, Length(), Length()}, kLevel});
 }
@@ -154,7 +154,7 @@ void FrameSetter::join_jambs(std::size_t receives, Heading heading, Length rebat
 
 void FrameSetter::join_end(const EndJoint& joint, std::size_t receives, std::size_t enters,
                            Heading heading, Axis through) {
-  const bool has_foot_tenon = plan_.sill && wood_.pieces[receives].role == "jamb";
+  const bool has_foot_tenon = plan_.sill && wood_.pieces[receives].role == Role::jamb;
   joint.cut(wood_, {Junction(wood_, receives, enters, heading, through), 0,
                     has_foot_tenon ? std::optional(plan_.tenon.depth) : std::nullopt});
 }
@@ -166,10 +166,10 @@ void FrameSetter::rebate_level(std::size_t piece) {
   const Length end = tenoned() ? Length() : std::max(plan_.housing_depth - depth, Length());
   Piece& level = wood_.pieces[piece];
   level.features.push_back(
-      {"rebate",
+      {FeatureKind::rebate,
        {},
        {Box{{end, Length(), Length()}, {level.blank[0] - end, plan_.stop_from_face(), depth}}},
-       {{"width", plan_.stop_from_face()}, {"depth", depth}}});
+       {{SizeName::width, plan_.stop_from_face()}, {SizeName::depth, depth}}});
 }
 
 /// Those of the jambs stop at the top of a threshold, which stands between the jambs as they are
@@ -181,10 +181,10 @@ void FrameSetter::work_rebates() {
   for (const std::size_t jamb : {kLeftJamb, kRightJamb}) {
     Piece& piece = wood_.pieces[jamb];
     const Length from = jamb == kLeftJamb ? plan_.jamb_thickness - depth : Length();
-    piece.features.push_back({"rebate",
+    piece.features.push_back({FeatureKind::rebate,
                               {},
                               {Box{{foot, Length(), from}, {piece.blank[0], width, from + depth}}},
-                              {{"width", width}, {"depth", depth}}});
+                              {{SizeName::width, width}, {SizeName::depth, depth}}});
   }
   rebate_level(head_);
   if (transom_) rebate_level(*transom_);
@@ -196,10 +196,10 @@ void FrameSetter::add_stops() {
   const Length high = plan_.lintel_low() - stop.depth;
   const Length left = plan_.jamb_thickness;
   const Triple upright{high - plan_.base(), stop.width, stop.depth};
-  add_piece(wood_, "left stop", "stop", upright, {{left, plan_.base(), back}, kUpright});
-  add_piece(wood_, "right stop", "stop", upright,
+  add_piece(wood_, "left stop", Role::stop, upright, {{left, plan_.base(), back}, kUpright});
+  add_piece(wood_, "right stop", Role::stop, upright,
             {{right_jamb() - stop.depth, plan_.base(), back}, kUpright});
-  add_piece(wood_, "head stop", "stop", {plan_.sight_width(), stop.width, stop.depth},
+  add_piece(wood_, "head stop", Role::stop, {plan_.sight_width(), stop.width, stop.depth},
             {{left, high, back}, kLevel});
 }
 

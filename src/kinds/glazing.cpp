@@ -26,7 +26,7 @@ std::array<Side, 4> sides_of(const LightSides& sides) {
           Side{"foot bead", sides.foot, {Axis::y, false}}};
 }
 
-void join(Assembly& assembly, std::string_view kind, const Side& side, std::size_t enters,
+void join(Assembly& assembly, JointKind kind, const Side& side, std::size_t enters,
           const Clearances& design) {
   Joint joint = Junction(assembly, side.rebate.piece, enters, side.heading).joint(kind);
   joint.has_shoulder = false;
@@ -43,7 +43,7 @@ Feature mitres(const Triple& blank, bool long_side_low) {
   const Length wide = blank[1];
   const Length sharp = long_side_low ? none : wide;
   const Length blunt = long_side_low ? wide : none;
-  Feature feature{"mitre", {}, {}, {{"width", wide}}};
+  Feature feature{FeatureKind::mitre, {}, {}, {{SizeName::width, wide}}};
   feature.prisms = {
       {2, none, blank[2], {{none, sharp}, {none, blunt}, {wide, blunt}}},
       {2, none, blank[2], {{length, sharp}, {length, blunt}, {length - wide, blunt}}}};
@@ -63,12 +63,12 @@ void add_bead(Assembly& assembly, const Side& side, Strip wide, Strip high,
                     upright ? kUpright : kLevel};
   const Triple blank{along.high - along.low + reach * 2, reach, thickness};
   const std::size_t piece =
-      add_piece(assembly, std::string(side.name) + which, "bead", blank, place);
+      add_piece(assembly, std::string(side.name) + which, Role::bead, blank, place);
   Piece& bead = assembly.pieces[piece];
   bead.features.push_back(mitres(blank, !side.heading.upwards));
   // Pinned through, to the rebate's bottom that it lies on.
   bead.held = side.heading.upwards ? Held::high_edge : Held::low_edge;
-  join(assembly, "bead-in-rebate", side, piece, {{}, {}, Length(), {}});
+  join(assembly, JointKind::bead_in_rebate, side, piece, {{}, {}, Length(), {}});
 }
 
 }  // namespace
@@ -81,11 +81,12 @@ GrooveRef rebate_for_glass(Assembly& assembly, std::size_t piece, Edge edge, Str
   const Length width = its.blank[1];
   const Box cut{{along.low - origin, at_high ? width - glass.rebate : Length(), glass.front},
                 {along.high - origin, at_high ? width : glass.rebate, its.blank[2]}};
-  its.features.push_back(
-      {"glass-rebate",
-       {},
-       {cut},
-       {{"width", cut.extent(2)}, {"depth", glass.rebate}, {"from_face", glass.front}}});
+  its.features.push_back({FeatureKind::glass_rebate,
+                          {},
+                          {cut},
+                          {{SizeName::width, cut.extent(2)},
+                           {SizeName::depth, glass.rebate},
+                           {SizeName::from_face, glass.front}}});
   return {piece, its.features.size() - 1};
 }
 
@@ -95,13 +96,14 @@ void glaze(Assembly& assembly, const LightSides& sides, Strip wide, Strip high,
   const Place place{{wide.low - bite, high.low - bite, glass.front + glass.bedding}, kUpright};
   const Triple blank{high.high - high.low + bite * 2, wide.high - wide.low + bite * 2,
                      glass.thickness};
-  const std::size_t pane =
-      add_piece(assembly, (glass.sealed ? "sealed unit" : "glass") + which, "glass", blank, place);
+  const std::size_t pane = add_piece(assembly, (glass.sealed ? "sealed unit" : "glass") + which,
+                                     Role::glass, blank, place);
   assembly.pieces[pane].matter = Matter::glass;
   assembly.pieces[pane].material = glass.material;
   const Clearances design{{}, {}, glass.edge_clearance, bite, glass.bedding};
   for (const Side& side : sides_of(sides))
-    join(assembly, glass.sealed ? "sealed-unit-in-rebate" : "glass-in-rebate", side, pane, design);
+    join(assembly, glass.sealed ? JointKind::sealed_unit_in_rebate : JointKind::glass_in_rebate,
+         side, pane, design);
   for (const Side& side : sides_of(sides))
     add_bead(assembly, side, wide, high, glass, which);
 }

@@ -43,6 +43,6 @@ void rebate_round(Piece& panel, Length width, Length from, Length to);
 
 /// Stands one edge of a panel in a groove, or lays it in a rebate, by the joint's `kind`.
 void house_panel(Assembly& assembly, const GrooveRef& groove, std::size_t panel, Heading heading,
-                 const Clearances& design, std::string_view kind = "panel-in-groove");
+                 const Clearances& design, JointKind kind = JointKind::panel_in_groove);
 
 }  // namespace haunch

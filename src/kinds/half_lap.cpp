@@ -33,7 +33,7 @@ void HalfLap::cut(Assembly& assembly, const End& at) const {
   const Box cut = recess(whole, beside, lap_);
   const Box own = junction.own(cut, receiver.place);
   const std::size_t number = assembly.joints.size();
-  Joint joint = junction.joint("half-lap");
+  Joint joint = junction.joint(JointKind::half_lap);
   joint.design.bearing = Length();
   const bool at_end =
       beside.low[kAcross] <= whole.low[kAcross] || beside.high[kAcross] >= whole.high[kAcross];
@@ -50,17 +50,18 @@ void HalfLap::cut(Assembly& assembly, const End& at) const {
                                {},
                                {{own.low[0], cut.extent(kAcross)}}};
   joint.mortise->through = right_across;
-  receiver.features.push_back({"lap",
+  receiver.features.push_back({FeatureKind::lap,
                                {number},
                                {own},
-                               {{"width", cut.extent(kAcross)},
-                                {"depth", cut.extent(kThrough)},
-                                {"from_face", lap_.from_face}}});
+                               {{SizeName::width, cut.extent(kAcross)},
+                                {SizeName::depth, cut.extent(kThrough)},
+                                {SizeName::from_face, lap_.from_face}}});
   const Box end = front_of_end(beside, lap_);
-  enterer.features.push_back({"lap",
-                              {number},
-                              {junction.own(end, enterer.place)},
-                              {{"width", end.extent(kIn)}, {"depth", end.extent(kThrough)}}});
+  enterer.features.push_back(
+      {FeatureKind::lap,
+       {number},
+       {junction.own(end, enterer.place)},
+       {{SizeName::width, end.extent(kIn)}, {SizeName::depth, end.extent(kThrough)}}});
   assembly.joints.push_back(std::move(joint));
 }
 

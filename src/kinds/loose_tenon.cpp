@@ -12,7 +12,7 @@ std::size_t add_loose_tenon(Assembly& assembly, const Junction& junction, const 
   const Box room{{-tenon.depth, strip.low, tenon.from_face},
                  {tenon.depth, strip.high, tenon.from_face + tenon.thickness}};
   return add_piece(assembly, "loose tenon of " + assembly.pieces[junction.enters].name,
-                   "loose-tenon", {room.extent(kIn), room.extent(kAcross), tenon.thickness},
+                   Role::loose_tenon, {room.extent(kIn), room.extent(kAcross), tenon.thickness},
                    {junction.in_assembly(room).low, junction.axes});
 }
 
@@ -21,7 +21,8 @@ void round_edges(Assembly& assembly, std::size_t number, Length radius) {
   if (radius == Length()) return;
   Piece& piece = assembly.pieces[number];
   const std::size_t joints = assembly.joints.size();
-  Feature feature{"rounding", {joints - 2, joints - 1}, {}, {{"radius", radius}}};
+  Feature feature{
+      FeatureKind::rounding, {joints - 2, joints - 1}, {}, {{SizeName::radius, radius}}};
   const Outline outline{Length(), piece.blank[1], Length(), piece.blank[2]};
   for (const bool high : {false, true})
     for (Prism& prism : rounded_edge(outline, high, radius, Length(), piece.blank[0]))
@@ -39,9 +40,10 @@ void LooseTenons::add_own_pieces(Assembly& assembly, const End& end) const {
     TenonDesign own = tenon_;
     own.layout = {{{Length(), strip.high - strip.low}}, {}};
     own.from_face = Length();
-    house_tenons(assembly, "loose-tenon", Junction(assembly, junction.receives, number, in), own,
-                 mortise_, end.receiver_shoulder);
-    house_tenons(assembly, "loose-tenon",
+    house_tenons(assembly, JointKind::loose_tenon,
+                 Junction(assembly, junction.receives, number, in), own, mortise_,
+                 end.receiver_shoulder);
+    house_tenons(assembly, JointKind::loose_tenon,
                  Junction(assembly, junction.enters, number, {in.axis, !in.upwards}), own, mortise_,
                  {});
     round_edges(assembly, number, tenon_edge_radius(own, mortise_));

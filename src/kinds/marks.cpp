@@ -11,8 +11,8 @@ std::string piece_mark(std::size_t piece) {
   return mark;
 }
 
-std::size_t add_piece(Assembly& assembly, std::string name, std::string_view role,
-                      const Triple& blank, const Place& place) {
+std::size_t add_piece(Assembly& assembly, std::string name, Role role, const Triple& blank,
+                      const Place& place) {
   const std::size_t number = assembly.pieces.size();
   assembly.pieces.push_back({piece_mark(number), std::move(name), role, blank, place, {}, {}});
   return number;

@@ -12,7 +12,7 @@ namespace haunch {
 std::string piece_mark(std::size_t piece);
 
 /// Adds a piece with the next mark, not cut yet; returns its number.
-std::size_t add_piece(Assembly& assembly, std::string name, std::string_view role,
-                      const Triple& blank, const Place& place);
+std::size_t add_piece(Assembly& assembly, std::string name, Role role, const Triple& blank,
+                      const Place& place);
 
 }  // namespace haunch

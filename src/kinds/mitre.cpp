@@ -90,17 +90,18 @@ std::size_t add_spline(Assembly& assembly, const Junction& junction, const Frame
   const Box room{{one.u, std::min(one.v, other.v), face},
                  {other.u, std::max(one.v, other.v), face + design.thickness}};
   const std::size_t number = add_piece(
-      assembly, "spline of " + assembly.pieces[junction.enters].name, "spline",
+      assembly, "spline of " + assembly.pieces[junction.enters].name, Role::spline,
       {high - low, high - low, design.thickness}, {junction.in_assembly(room).low, junction.axes});
   Piece& piece = assembly.pieces[number];
   const std::array<Spot, 4> corners = spline_corners(design);
   const std::array<Spot, 4> outside{Spot{low, low}, Spot{high, low}, Spot{high, high},
                                     Spot{low, high}};
   const std::size_t joints = assembly.joints.size();
-  Feature feature{"skew",
-                  {joints, joints + 1},
-                  {},
-                  {{"length", design.depth * 2}, {"width", along_mitre(design.run)}}};
+  Feature feature{
+      FeatureKind::skew,
+      {joints, joints + 1},
+      {},
+      {{SizeName::length, design.depth * 2}, {SizeName::width, along_mitre(design.run)}}};
   for (std::size_t i = 0; i < corners.size(); ++i)
     feature.prisms.push_back(corner.prism({outside[i], corners[i], corners[(i + 3) % 4]}, piece));
   piece.features.push_back(std::move(feature));
@@ -114,19 +115,19 @@ void cut_slot(Assembly& assembly, const FrameCorner& corner, std::size_t number,
   if (!in_stile) std::transform(spots.begin(), spots.end(), spots.begin(), mirrored);
   const Length half_room = floor_half(design.room);
   piece.features.push_back(
-      {"spline-slot",
+      {FeatureKind::spline_slot,
        {assembly.joints.size()},
        {},
-       {{"width", design.slot_width},
-        {"depth", along_mitre(design.reach + half_room)},
-        {"length", along_mitre(design.run + design.room)},
-        {"from_corner", along_mitre(design.from - half_room)},
-        {"from_face", design.from_face}},
+       {{SizeName::width, design.slot_width},
+        {SizeName::depth, along_mitre(design.reach + half_room)},
+        {SizeName::length, along_mitre(design.run + design.room)},
+        {SizeName::from_corner, along_mitre(design.from - half_room)},
+        {SizeName::from_face, design.from_face}},
        {corner.prism(spots, piece, design.from_face, design.from_face + design.slot_width)}});
 }
 
 void join_spline(Assembly& assembly, const Junction& junction, const SplineDesign& design) {
-  Joint joint = junction.joint("mitre-spline");
+  Joint joint = junction.joint(JointKind::mitre_spline);
   joint.has_shoulder = false;
   joint.design.cheeks = design.slot_width - design.thickness;
   joint.design.edges = design.room * 2;
@@ -151,15 +152,15 @@ void Mitre::cut(Assembly& assembly, const End& end) const {
   const std::size_t number = assembly.joints.size();
   const auto saw = [&](std::size_t piece, const Spot& beyond) {
     Piece& its = assembly.pieces[piece];
-    its.features.push_back({"mitre",
+    its.features.push_back({FeatureKind::mitre,
                             {number},
                             {},
-                            {{"width", width_}},
+                            {{SizeName::width, width_}},
                             {corner.prism({{none, none}, {width_, width_}, beyond}, its)}});
   };
   saw(junction.receives, {none, width_});
   saw(junction.enters, {width_, none});
-  Joint joint = junction.joint("mitre");
+  Joint joint = junction.joint(JointKind::mitre);
   joint.has_shoulder = false;
   assembly.joints.push_back(std::move(joint));
 }

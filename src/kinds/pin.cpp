@@ -70,15 +70,15 @@ class Pinner {
   std::size_t add_pin(const Spot& middle) {
     const Box room = junction_.in_assembly(hole(middle, {Length(), depth_}));
     const std::size_t number = add_piece(
-        wood_, "pin of " + wood_.pieces[joint_.enters].name, "pin",
+        wood_, "pin of " + wood_.pieces[joint_.enters].name, Role::pin,
         {depth_, pins_.diameter, pins_.diameter},
         {room.low, {junction_.axes[kThrough], junction_.axes[kIn], junction_.axes[kAcross]}});
     Piece& piece = wood_.pieces[number];
     piece.horn = floor_half(pins_.over);
-    piece.features.push_back({"rounding",
+    piece.features.push_back({FeatureKind::rounding,
                               {},
                               {},
-                              {{"diameter", pins_.diameter}},
+                              {{SizeName::diameter, pins_.diameter}},
                               rounded_to_fill(depth_, pins_.diameter, corners_)});
     return number;
   }
@@ -88,20 +88,23 @@ class Pinner {
             const std::vector<Layer>& layers, std::optional<Length> draw) {
     Piece& bored = wood_.pieces[receives];
     const std::size_t through = junction_.own_axis(kThrough, bored.place);
-    Feature feature{"pin-hole", {wood_.joints.size()}, {}, {{"diameter", pins_.diameter}}};
+    Feature feature{
+        FeatureKind::pin_hole, {wood_.joints.size()}, {}, {{SizeName::diameter, pins_.diameter}}};
     Box own;
     for (const Layer& layer : layers) {
       own = junction_.own(hole(middle, layer), bored.place);
       feature.prisms.push_back(round_hole(own, through, corners_));
     }
     const bool of_tenon = draw.has_value();
-    feature.sizes.push_back({"from_shoulder", pins_.from_shoulder - draw.value_or(Length())});
-    if (!of_tenon) feature.sizes.push_back({"depth", depth_});
+    feature.sizes.push_back(
+        {SizeName::from_shoulder, pins_.from_shoulder - draw.value_or(Length())});
+    if (!of_tenon) feature.sizes.push_back({SizeName::depth, depth_});
     const Length radius = floor_half(pins_.diameter);
     const Length across = own.low[junction_.own_axis(kAcross, bored.place)] + radius;
-    feature.sizes.push_back({of_tenon ? "from_edge" : "from_foot", across});
+    feature.sizes.push_back({of_tenon ? SizeName::from_edge : SizeName::from_foot, across});
     bored.features.push_back(std::move(feature));
-    Joint joint = Junction(wood_, receives, pin, {junction_.axes[kThrough], true}).joint("pin");
+    Joint joint =
+        Junction(wood_, receives, pin, {junction_.axes[kThrough], true}).joint(JointKind::pin);
     joint.has_shoulder = false;
     joint.design.draw = draw;
     wood_.joints.push_back(std::move(joint));

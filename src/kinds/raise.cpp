@@ -99,17 +99,17 @@ bool cove_can_rise(const RaiseDesign& raise, Length depth) {
 void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_back, Length play) {
   const std::vector<SlopePoint> slope = slope_of(raise, depth, play);
   const Length from = at_back ? panel.blank[2] - depth : Length();
-  Feature feature{"raise",
+  Feature feature{FeatureKind::raise,
                   {},
                   over_tongue(panel, slope.front().in, from, from + depth),
-                  {{"width", raise.width},
-                   {"tongue", raise.tongue},
-                   {"shoulder", raise.shoulder},
-                   {"depth", depth}}};
+                  {{SizeName::width, raise.width},
+                   {SizeName::tongue, raise.tongue},
+                   {SizeName::shoulder, raise.shoulder},
+                   {SizeName::depth, depth}}};
   if (raise.profile == Profile::cove)
     feature.sizes.push_back(
-        {"radius", nearest_step(cove_radius(steps(raise.width - slope.front().in),
-                                            steps(depth - raise.shoulder)))});
+        {SizeName::radius, nearest_step(cove_radius(steps(raise.width - slope.front().in),
+                                                    steps(depth - raise.shoulder)))});
   for (const std::size_t across : {std::size_t{1}, std::size_t{0}})
     for (const bool at_high : {false, true})
       feature.prisms.push_back(slope_prism(panel, slope, across, at_high, at_back));

@@ -19,10 +19,11 @@ struct OfRoles {
   Value all{};
   std::map<std::string, Value, std::less<>> own;  // by role: stile, rail, muntin, panel
 
-  const Value& of(std::string_view role) const {
-    const auto found = own.find(role);
+  const Value& of(std::string_view role_word) const {
+    const auto found = own.find(role_word);
     return found == own.end() ? all : found->second;
   }
+  const Value& of(Role role) const { return of(word(role)); }
 };
 
 /// How the boards of a role are sawn from the log: with the rings along their width, along their

@@ -9,7 +9,7 @@ namespace {
 
 constexpr std::string_view kLock = "lock";
 
-Length told(const Feature& feature, std::string_view name) {
+Length told(const Feature& feature, SizeName name) {
   return size_of(feature, name).value_or(Length());
 }
 
@@ -19,18 +19,18 @@ bool is_in_edge(const Piece& piece, const Feature& feature) {
 }
 
 void take_recess(FoundLock& lock, const Piece& stile, const Feature& recess) {
-  lock.bored = recess.kind == "bore";
-  lock.height = told(recess, lock.bored ? "diameter" : "length");
-  lock.thickness = lock.bored ? lock.height : told(recess, "width");
-  const Length foot = stile.place.origin[1] + told(recess, "from_foot");
-  const Length face = told(recess, "from_face");
+  lock.bored = recess.kind == FeatureKind::bore;
+  lock.height = told(recess, lock.bored ? SizeName::diameter : SizeName::length);
+  lock.thickness = lock.bored ? lock.height : told(recess, SizeName::width);
+  const Length foot = stile.place.origin[1] + told(recess, SizeName::from_foot);
+  const Length face = told(recess, SizeName::from_face);
   lock.middle = lock.bored ? foot : foot + floor_half(lock.height);
   lock.from_face = lock.bored ? face : face + floor_half(lock.thickness);
 }
 
 /// A recess in a set's piece: a box of the set, told in the piece's own axes.
-void cut_across(Piece& piece, const Across& across, std::string name, std::string_view kind,
-                Box box, Length depth) {
+void cut_across(Piece& piece, const Across& across, std::string name, FeatureKind kind, Box box,
+                Length depth) {
   box.low[0] = across.from_high ? across.at - depth : across.at;
   box.high[0] = box.low[0] + depth;
   const Box cut = in_own_axes(box, piece.place);
@@ -40,11 +40,11 @@ void cut_across(Piece& piece, const Across& across, std::string name, std::strin
   Feature feature;
   feature.kind = kind;
   feature.cuts = {cut};
-  feature.sizes = {{"length", cut.extent(0)},
-                   {"width", box.extent(2)},
-                   {"depth", depth},
-                   {"from_foot", cut.low[0]},
-                   {"from_face", box.low[2] - piece.place.origin[2]}};
+  feature.sizes = {{SizeName::length, cut.extent(0)},
+                   {SizeName::width, box.extent(2)},
+                   {SizeName::depth, depth},
+                   {SizeName::from_foot, cut.low[0]},
+                   {SizeName::from_face, box.low[2] - piece.place.origin[2]}};
   feature.fitting = Fitting{std::move(name), into, across.from_high};
   piece.features.push_back(std::move(feature));
 }
@@ -63,9 +63,10 @@ std::optional<FoundLock> lock_of(const Assembly& leaf) {
     for (const Feature& feature : piece.features) {
       if (!is_in_edge(piece, feature) || feature.fitting->name != kLock) continue;
       if (!lock) lock.emplace();
-      if (feature.kind == "faceplate")
-        lock->plate = {told(feature, "length"), told(feature, "width"), told(feature, "depth")};
-      else if (feature.kind == "bore" || feature.kind == "lock-mortise")
+      if (feature.kind == FeatureKind::faceplate)
+        lock->plate = {told(feature, SizeName::length), told(feature, SizeName::width),
+                       told(feature, SizeName::depth)};
+      else if (feature.kind == FeatureKind::bore || feature.kind == FeatureKind::lock_mortise)
         take_recess(*lock, piece, feature);
     }
   }
@@ -122,10 +123,10 @@ bool let_in_strike(Assembly& set, const Across& across, const Hanging& hung,
     return recess;
   };
   Piece& piece = set.pieces[across.piece];
-  cut_across(piece, across, "strike", "strike-mortise", box(strike.length, strike.width),
+  cut_across(piece, across, "strike", FeatureKind::strike_mortise, box(strike.length, strike.width),
              strike.depth);
   if (strike.plate)
-    cut_across(piece, across, "strike", "strike-plate",
+    cut_across(piece, across, "strike", FeatureKind::strike_plate,
                box(strike.plate->length, strike.plate->width), strike.plate->thickness);
   return std::all_of(piece.features.begin(), piece.features.end(), [&](const Feature& it) {
     return !it.fitting || it.fitting->name != "strike" || is_on(piece, it.cuts.front());
@@ -136,9 +137,9 @@ void let_in_hinges(Assembly& set, const Across& across, const Hanging& hung) {
   for (std::size_t number = hung.first; number < hung.first + hung.count; ++number) {
     const Piece& piece = set.pieces[number];
     for (const Feature& feature : piece.features)
-      if (feature.kind == "gain" && !feature.cuts.empty())
-        cut_across(set.pieces[across.piece], across, feature.fitting->name, "gain",
-                   placed(feature.cuts.front(), piece.place), told(feature, "depth"));
+      if (feature.kind == FeatureKind::gain && !feature.cuts.empty())
+        cut_across(set.pieces[across.piece], across, feature.fitting->name, FeatureKind::gain,
+                   placed(feature.cuts.front(), piece.place), told(feature, SizeName::depth));
   }
 }
 

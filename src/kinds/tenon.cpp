@@ -225,12 +225,14 @@ void cut_haunchings(const Receiver& receiver, std::size_t joint, const TenonDesi
                     MortiseDesign mortise) {
   if (!tenon.haunching || tenon.layout.haunches.empty()) return;
   mortise.edge_clearance = Length();
-  Feature feature{"haunching", {joint}, {}, {}};
+  Feature feature{FeatureKind::haunching, {joint}, {}, {}};
   const Length depth = tenon.set_back + *tenon.haunching;
   for (const Strip& strip : tenon.layout.haunches)
     receiver.add_box(feature,
                      mortise_cut(receiver.blank, strip, depth, mortise.from_face, mortise));
-  feature.sizes = {{"width", mortise.width}, {"depth", depth}, {"from_face", mortise.from_face}};
+  feature.sizes = {{SizeName::width, mortise.width},
+                   {SizeName::depth, depth},
+                   {SizeName::from_face, mortise.from_face}};
   receiver.piece.features.push_back(std::move(feature));
 }
 
@@ -251,7 +253,7 @@ MortiseSizes cut_mortises(const Receiver& receiver, std::size_t joint, const Ten
                      mortise.from_face,
                      {},
                      {}};
-  Feature feature{"mortise", {joint}, {}, {}};
+  Feature feature{FeatureKind::mortise, {joint}, {}, {}};
   for (const Strip& strip : tenon.layout.tenons) {
     for (const Length from_face : cheeks_from_face(mortise.from_face, mortise.twin_from_face)) {
       const Box cut = mortise_cut(receiver.blank, strip, sizes.depth, from_face, mortise);
@@ -261,12 +263,14 @@ MortiseSizes cut_mortises(const Receiver& receiver, std::size_t joint, const Ten
     }
   }
   if (receiver_shoulder) sizes.from_shoulder = sizes.each.front().from_foot - *receiver_shoulder;
-  feature.sizes = {{"width", sizes.width}, {"depth", sizes.depth}, {"from_face", sizes.from_face}};
+  feature.sizes = {{SizeName::width, sizes.width},
+                   {SizeName::depth, sizes.depth},
+                   {SizeName::from_face, sizes.from_face}};
   if (mortise.ends != Ends::squared) {
     sizes.end_radius = mortise.end_radius;
     sizes.free_width =
         free_width(sizes.each.front().length, mortise.end_radius, cheek_play(tenon, mortise));
-    feature.sizes.push_back({"radius", mortise.end_radius});
+    feature.sizes.push_back({SizeName::radius, mortise.end_radius});
   }
   sizes.through = mortise.through;
   sizes.flare = mortise.flare;
@@ -307,16 +311,16 @@ TenonSizes tenon_sizes(const TenonDesign& tenon) {
   return sizes;
 }
 
-std::string_view kind_of(const MortiseDesign& mortise) {
-  if (mortise.open_end) return "bridle";
-  if (mortise.through) return "through-tenon";
-  return mortise.twin_from_face ? "twin-tenon" : "mortise-and-tenon";
+JointKind kind_of(const MortiseDesign& mortise) {
+  if (mortise.open_end) return JointKind::bridle;
+  if (mortise.through) return JointKind::through_tenon;
+  return mortise.twin_from_face ? JointKind::twin_tenon : JointKind::mortise_and_tenon;
 }
 
 /// A stub's joint with the groove, which is there already.
 void stand_in_groove(Assembly& assembly, const Junction& junction, Feature& groove,
                      const TenonDesign& tenon, const MortiseDesign& design) {
-  Joint joint = junction.joint("stub-tenon");
+  Joint joint = junction.joint(JointKind::stub_tenon);
   joint.design.cheeks = design.width - tenon.thickness;
   joint.design.bottom = design.bottom_clearance;
   joint.tenon = tenon_sizes(tenon);
@@ -350,7 +354,7 @@ std::vector<Strip> divide_tenon(Strip across, std::optional<Length> limit, Lengt
   return {};
 }
 
-void house_tenons(Assembly& assembly, std::string_view kind, const Junction& junction,
+void house_tenons(Assembly& assembly, JointKind kind, const Junction& junction,
                   const TenonDesign& tenon, const MortiseDesign& mortise,
                   std::optional<Length> receiver_shoulder) {
   Joint joint = junction.joint(kind);
@@ -385,15 +389,15 @@ void Tenons::cut(Assembly& assembly, const End& at) const {
   const TenonSizes& sizes = *joint.tenon;
   Piece& enterer = assembly.pieces[junction.enters];
   const EndCutter end{junction, enterer};
-  Feature feature{"tenon", {number}, {}, {}};
+  Feature feature{FeatureKind::tenon, {number}, {}, {}};
   feature.prisms = tenon_roundings(end, tenon_, mortise_);
   cut_tenon(feature, end, tenon_);
-  feature.sizes = {{"thickness", sizes.thickness},
-                   {"width", sizes.width},
-                   {"depth", sizes.depth},
-                   {"from_face", tenon_.from_face}};
+  feature.sizes = {{SizeName::thickness, sizes.thickness},
+                   {SizeName::width, sizes.width},
+                   {SizeName::depth, sizes.depth},
+                   {SizeName::from_face, tenon_.from_face}};
   if (tenon_.before.depth > Length())
-    feature.sizes.push_back({"longer_in_front", tenon_.before.depth});
+    feature.sizes.push_back({SizeName::longer_in_front, tenon_.before.depth});
   enterer.features.push_back(std::move(feature));
 }
 

@@ -79,7 +79,7 @@ Length tenon_edge_radius(const TenonDesign& tenon, const MortiseDesign& mortise)
 
 /// Cuts the mortises for tenons whose wood is there already, and adds the joint. `kind` is a
 /// literal.
-void house_tenons(Assembly& assembly, std::string_view kind, const Junction& junction,
+void house_tenons(Assembly& assembly, JointKind kind, const Junction& junction,
                   const TenonDesign& tenon, const MortiseDesign& mortise,
                   std::optional<Length> receiver_shoulder);
 

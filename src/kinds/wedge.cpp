@@ -21,7 +21,7 @@ std::size_t add_wedge(Assembly& assembly, const Junction& junction, const Joint&
   const Box room{{out - flare.depth, low, from_face},
                  {out, low + thick, from_face + joint.tenon->thickness}};
   const std::size_t number =
-      add_piece(assembly, "wedge of " + assembly.pieces[joint.enters].name, "wedge",
+      add_piece(assembly, "wedge of " + assembly.pieces[joint.enters].name, Role::wedge,
                 {flare.depth, joint.tenon->thickness, thick},
                 {junction.in_assembly(room).low,
                  {junction.axes[kIn], junction.axes[kThrough], junction.axes[kAcross]}});
@@ -32,8 +32,11 @@ std::size_t add_wedge(Assembly& assembly, const Junction& junction, const Joint&
                     room.low[kThrough],
                     room.high[kThrough],
                     {{out, outside}, {out - flare.depth, outside}, {out - flare.depth, slope}}};
-  piece.features.push_back(
-      {"taper", {}, {}, {{"thickness", thin}}, {junction.own(taper, piece.place)}});
+  piece.features.push_back({FeatureKind::taper,
+                            {},
+                            {},
+                            {{SizeName::thickness, thin}},
+                            {junction.own(taper, piece.place)}});
   return number;
 }
 
@@ -47,7 +50,7 @@ void Wedges::add_own_pieces(Assembly& assembly, const End& end) const {
       const Length edge = above ? tenon.from_edge + tenon.width : tenon.from_edge;
       const std::size_t wedge = add_wedge(assembly, junction, joint, edge, above);
       const Heading driven{joint.heading.axis, !joint.heading.upwards};
-      Joint its = Junction(assembly, joint.receives, wedge, driven).joint("wedge");
+      Joint its = Junction(assembly, joint.receives, wedge, driven).joint(JointKind::wedge);
       its.design.edge = Length();
       its.has_shoulder = false;
       assembly.pieces[wedge].features.front().joints = {assembly.joints.size()};

@@ -15,7 +15,7 @@ Box strip(Length x0, Length x1, Length y0, Length y1, Length from_face, Length w
 
 /// What must be cut from a piece's end so that these boxes stand.
 Feature tenon_leaving(std::size_t joint, const Box& end, const std::vector<Box>& standing) {
-  return {"tenon", {joint}, less({end}, standing), {}};
+  return {FeatureKind::tenon, {joint}, less({end}, standing), {}};
 }
 
 /// The tenons in the rail's width, from its foot: each {low, high}.
@@ -29,14 +29,14 @@ std::vector<std::array<Length, 2>> tenons_of(const CornerSizes& s) {
 Feature groove(const CornerSizes& s, Length length, Length low, std::vector<std::size_t> joints) {
   const Box cut{{kNone, low, s.groove_from_face},
                 {length, low + s.groove_depth, s.groove_from_face + s.groove_width}};
-  return {"groove", std::move(joints), {cut}, {}};
+  return {FeatureKind::groove, std::move(joints), {cut}, {}};
 }
 
 Piece stile(const CornerSizes& s) {
   const Triple blank{s.height(), s.stile, s.thickness};
-  Piece piece{"A", "left stile", "stile", blank, {{}, {Axis::y, Axis::x, Axis::z}}, {}, {}};
+  Piece piece{"A", "left stile", Role::stile, blank, {{}, {Axis::y, Axis::x, Axis::z}}, {}, {}};
   piece.features.push_back(groove(s, blank[0], s.stile - s.groove_depth, {kPanelLeft}));
-  Feature mortise{"mortise", {kTenon}, {}, {}};
+  Feature mortise{FeatureKind::mortise, {kTenon}, {}, {}};
   for (const auto& [low, high] : tenons_of(s))
     mortise.cuts.push_back(
         {{s.sight_height + low - s.edge, s.stile - s.tenon_depth - s.bottom, s.mortise_from_face},
@@ -49,8 +49,8 @@ Piece rail(const CornerSizes& s) {
   const Length length = s.width() - s.stile + s.tenon_depth;
   const Length width = s.rail_width();
   Piece piece{"B",
-              s.rail_name,
               "rail",
+              Role::rail,
               {length, width, s.thickness},
               {{s.stile - s.tenon_depth, s.sight_height, kNone}, {Axis::x, Axis::y, Axis::z}},
               {},
@@ -68,6 +68,7 @@ Piece rail(const CornerSizes& s) {
                              s.groove_width, s.fit));
   const Box end{{}, {s.tenon_depth, width, s.thickness}};
   piece.features.push_back(tenon_leaving(kTenon, end, standing));
+  piece.is_lock_rail = s.is_lock_rail;
   return piece;
 }
 
@@ -75,7 +76,7 @@ Piece muntin(const CornerSizes& s) {
   const Length length = s.sight_height + s.stub_depth;
   Piece piece{"C",
               "muntin",
-              "muntin",
+              Role::muntin,
               {length, s.muntin, s.thickness},
               {{s.stile + s.sight_width, kNone, kNone}, {Axis::y, Axis::x, Axis::z}},
               {},
@@ -93,12 +94,12 @@ Piece panel(const CornerSizes& s) {
   const Triple blank{s.sight_height + beyond, s.sight_width + beyond * 2,
                      s.groove_width - s.panel_play};
   const Triple origin{s.stile - beyond, kNone, s.groove_from_face + floor_half(s.panel_play)};
-  return {"D", "panel", "panel", blank, {origin, {Axis::y, Axis::x, Axis::z}}, {}, {}};
+  return {"D", "panel", Role::panel, blank, {origin, {Axis::y, Axis::x, Axis::z}}, {}, {}};
 }
 
 Joint panel_edge(const CornerSizes& s, std::size_t receives, Heading heading) {
   Joint joint;
-  joint.kind = "panel-in-groove";
+  joint.kind = JointKind::panel_in_groove;
   joint.receives = receives;
   joint.enters = kPanel;
   joint.heading = heading;
@@ -108,7 +109,7 @@ Joint panel_edge(const CornerSizes& s, std::size_t receives, Heading heading) {
 
 Joint tenon_joint(const CornerSizes& s) {
   Joint joint;
-  joint.kind = "mortise-and-tenon";
+  joint.kind = JointKind::mortise_and_tenon;
   joint.receives = kStile;
   joint.enters = kRail;
   joint.heading = {Axis::x, false};
@@ -123,7 +124,7 @@ Joint tenon_joint(const CornerSizes& s) {
 
 Joint stub_joint(const CornerSizes& s) {
   Joint joint;
-  joint.kind = "stub-tenon";
+  joint.kind = JointKind::stub_tenon;
   joint.receives = kRail;
   joint.enters = kMuntin;
   joint.heading = {Axis::y, true};
@@ -154,13 +155,13 @@ Assembly corner(const CornerSizes& s) {
 
 std::vector<Box>& cuts_of(Assembly& assembly, std::size_t piece, std::string_view kind) {
   for (Feature& feature : assembly.pieces[piece].features)
-    if (feature.kind == kind) return feature.cuts;
+    if (word(feature.kind) == kind) return feature.cuts;
   throw std::invalid_argument("no " + std::string(kind));
 }
 
 void add_block(Assembly& assembly, const Box& box) {
   const Triple blank{box.extent(0), box.extent(1), box.extent(2)};
-  assembly.pieces.push_back({"E", "block", "block", blank, {box.low, {}}, {}, {}});
+  assembly.pieces.push_back({"E", "block", Role::stop, blank, {box.low, {}}, {}, {}});
   assembly.pieces.back().place.axes = {Axis::x, Axis::y, Axis::z};
 }
 

@@ -32,7 +32,7 @@ struct CornerSizes {
   Length haunch_depth = mm(9.5);
   Length stub_depth = mm(9);
   Length panel_gap = mm(3), panel_play = mm(0.4);
-  std::string rail_name = "top rail";
+  bool is_lock_rail = false;
 
   Length rail_width() const { return groove_depth + tenon_width + relish; }
   Length width() const { return stile + sight_width + muntin; }

@@ -19,7 +19,7 @@ Assembly hung(Length board = mm(840)) {
   Piece leaf;
   leaf.mark = "Z";
   leaf.name = "leaf";
-  leaf.role = "board";
+  leaf.role = Role::panel;
   leaf.blank = {mm(2043), board, mm(44)};
   leaf.place = {{mm(28), mm(10), mm(0)}, {Axis::y, Axis::x, Axis::z}};
   Hanging room;
@@ -118,7 +118,7 @@ std::vector<Breakage> breakages_of_frames() {
   const auto threshold = [](Length shorter) {
     return but(lining(R"(, "threshold": {"height": 15})"), [&](Assembly& a) {
       for (Piece& piece : a.pieces)
-        if (piece.role == "threshold") piece.blank[0] -= shorter;
+        if (piece.role == Role::threshold) piece.blank[0] -= shorter;
     });
   };
   return {

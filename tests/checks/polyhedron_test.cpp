@@ -26,7 +26,7 @@ Piece block(const Triple& blank, std::vector<Prism> prisms, const Triple& origin
   Piece piece;
   piece.blank = blank;
   piece.place.origin = origin;
-  piece.features.push_back({"bevel", {}, {}, {}, std::move(prisms)});
+  piece.features.push_back({FeatureKind::bevel, {}, {}, {}, std::move(prisms)});
   return piece;
 }
 
@@ -72,7 +72,7 @@ TEST_CASE("Wood that a slope does not reach stays boxes") {
   // A bevel of 5 x 5 along the edge of a block 100 x 40 x 20 with a mortise.
   Piece piece = block({mm(100), mm(40), mm(20)},
                       {{0, Length(), mm(100), {at(40, 20), at(35, 20), at(40, 15)}}});
-  piece.features.push_back({"mortise", {}, {box(10, 0, 5, 30, 20, 15)}, {}});
+  piece.features.push_back({FeatureKind::mortise, {}, {box(10, 0, 5, 30, 20, 15)}, {}});
   const Solid solid = solid_of(piece);
   CHECK(near(volume_of(solid), 80000 - 100 * 12.5 - 20 * 20 * 10, 1e-6));
   for (const Box& part : solid.wood.boxes)
@@ -119,7 +119,7 @@ TEST_CASE("A bevelled edge comes to the groove's mouth before it comes to its bo
   Piece rail;  // above the panel, its sight edge 5 over the panel's edge
   rail.blank = {mm(100), mm(40), mm(30)};
   rail.place.origin = {Length(), mm(55), Length()};
-  rail.features.push_back({"groove", {}, {box(0, 0, 10, 100, 10, 18)}, {}});
+  rail.features.push_back({FeatureKind::groove, {}, {box(0, 0, 10, 100, 10, 18)}, {}});
   const Wood edge = solid_of(panel).wood;
   const Wood wood = solid_of(rail).wood;
   CHECK(gap(edge, wood, kUp) == nearest_step(1.6e6 * (5 + 20.0 / 3)));
@@ -188,8 +188,8 @@ TEST_CASE("A prism with a rectangle for its outline is a cut like any other") {
     Piece boxes;
     Piece prisms;
     boxes.blank = prisms.blank = blank;
-    boxes.features.push_back({"cut", {}, {}, {}});
-    prisms.features.push_back({"cut", {}, {}, {}});
+    boxes.features.push_back({FeatureKind::recess, {}, {}, {}});
+    prisms.features.push_back({FeatureKind::recess, {}, {}, {}});
     for (int cut = 0; cut < 3; ++cut) {
       Box taken;
       for (std::size_t i = 0; i < 3; ++i) {
@@ -243,7 +243,7 @@ TEST_CASE("A leaf's checks see what slopes: a bevel on a panel's face changes no
     Piece& panel = leaf.pieces[kPanel];
     const Length half = floor_half(panel.blank[1]);
     panel.features.push_back(
-        {"raise",
+        {FeatureKind::raise,
          {},
          {},
          {},
@@ -256,7 +256,7 @@ TEST_CASE("A hole that slopes is a hole") {
   const Assembly holed = corner_but([](Assembly& leaf) {
     Piece& panel = leaf.pieces[kPanel];
     panel.features.push_back(
-        {"hole",
+        {FeatureKind::bore,
          {},
          {},
          {},

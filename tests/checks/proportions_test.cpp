@@ -31,7 +31,7 @@ CornerSizes thin_edge() {
 
 CornerSizes lock_rail() {
   CornerSizes sizes;
-  sizes.rail_name = "lock rail";
+  sizes.is_lock_rail = true;
   return sizes;
 }
 

@@ -129,7 +129,7 @@ TEST_CASE(
   for (const Finding& it : seasons(cupboard({kOak, to_high(14), kGap, loose})).findings) {
     if (it.rule->check != "edge-swell") continue;
     ++seen;
-    const bool in_rail = leaf.pieces[it.parts.front()].role == "rail";
+    const bool in_rail = leaf.pieces[it.parts.front()].role == Role::rail;
     CHECK(in_mm(it.value) == Approx(in_rail ? 0.8 * 1.0219 : 0.8 - 0.0219 * width).margin(0.0005));
   }
   CHECK(seen == 8);

@@ -105,7 +105,7 @@ TEST_CASE("A piece's solid is its blank less its cuts, where it stands") {
   Piece piece;
   piece.blank = {mm(10), mm(4), mm(2)};
   piece.place = {{mm(1), mm(2), mm(3)}, {Axis::y, Axis::x, Axis::z}};
-  piece.features.push_back({"mortise", {}, {box(3, 0, 0, 5, 4, 2)}, {}});
+  piece.features.push_back({FeatureKind::mortise, {}, {box(3, 0, 0, 5, 4, 2)}, {}});
   const Solid solid = solid_of(piece);
   CHECK(solid.blank == box(1, 2, 3, 5, 12, 5));
   const std::vector<Box> wanted{box(1, 2, 3, 5, 5, 5), box(1, 7, 3, 5, 12, 5)};

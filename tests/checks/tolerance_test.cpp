@@ -37,7 +37,7 @@ Assembly tenons_only(double play, std::size_t count) {
   Assembly assembly;
   assembly.pieces.resize(2);
   Joint joint;
-  joint.kind = "mortise-and-tenon";
+  joint.kind = JointKind::mortise_and_tenon;
   joint.enters = 1;
   joint.design.cheeks = mm(play);
   joint.tenon.emplace();
@@ -50,9 +50,9 @@ Assembly tenons_only(double play, std::size_t count) {
 Assembly loose_tenons_only(double play, std::size_t count) {
   Assembly assembly = tenons_only(play, 0);
   for (std::size_t tenon = 0; tenon < count; ++tenon) {
-    assembly.pieces.emplace_back().role = "loose-tenon";
+    assembly.pieces.emplace_back().role = Role::loose_tenon;
     Joint joint = tenons_only(play, 1).joints.front();
-    joint.kind = "loose-tenon";
+    joint.kind = JointKind::loose_tenon;
     joint.has_shoulder = false;
     joint.enters = assembly.pieces.size() - 1;
     for (const std::size_t receives : {0U, 1U}) {
@@ -166,15 +166,15 @@ class Shop {
     bool all = true;
     for (const Joint& joint : leaf.joints) {
       const Piece& enters = leaf.pieces[joint.enters];
-      if (!joint.design.cheeks || enters.role == "dowel") continue;
+      if (!joint.design.cheeks || enters.role == Role::dowel) continue;
       const double play = in_mm(*joint.design.cheeks);
-      if (enters.role == "panel") {
+      if (enters.role == Role::panel) {
         all = all && is_inside(play + error(D::groove_width) - error(D::panel_tongue), 0, 0.8);
-      } else if (enters.role == "spline") {
+      } else if (enters.role == Role::spline) {
         std::optional<double>& its = slips[joint.enters];
         if (!its) its = error(D::tenon_thickness, for_splines);
         all = all && is_fit(play + error(D::groove_width) - *its);
-      } else if (enters.role == "loose-tenon") {
+      } else if (enters.role == Role::loose_tenon) {
         std::optional<double>& its = slips[joint.enters];
         if (!its) its = error(D::tenon_thickness, for_loose_tenons);
         all = all && is_fit(play + error(D::mortise_width) - *its);
@@ -199,8 +199,8 @@ class Shop {
   static bool are_stubs_apart(const Assembly& leaf) {
     std::optional<Length> thickness;
     for (const Joint& joint : leaf.joints) {
-      const std::string_view role = leaf.pieces[joint.enters].role;
-      if (!joint.tenon || role == "loose-tenon" || role == "dowel") continue;
+      const Role role = leaf.pieces[joint.enters].role;
+      if (!joint.tenon || role == Role::loose_tenon || role == Role::dowel) continue;
       if (thickness && *thickness != joint.tenon->thickness) return true;
       thickness = joint.tenon->thickness;
     }
@@ -424,7 +424,7 @@ TEST_CASE("Dowels and half-laps are left out, and told as such") {
     CHECK(forecast.joints.size() == 4);  // the panel's edges
     REQUIRE_FALSE(forecast.left_out.empty());
     for (const std::size_t left_out : forecast.left_out)
-      CHECK(leaf.joints[left_out].kind == joint);
+      CHECK(word(leaf.joints[left_out].kind) == joint);
     CHECK(forecast.leaf.best_allowance == std::nullopt);
     CHECK_FALSE(forecast.flush);
   }
@@ -567,7 +567,7 @@ TEST_CASE("A leaf's width is two stiles and a rail between its shoulders") {
   const Stack width = forecast_fits(leaf, tolerances, Unit::mm).width;
   REQUIRE(width.pieces.size() == 3);
   CHECK(leaf.pieces[width.pieces[0]].name == "left stile");
-  CHECK(leaf.pieces[width.pieces[1]].role == "rail");
+  CHECK(leaf.pieces[width.pieces[1]].role == Role::rail);
   CHECK(leaf.pieces[width.pieces[2]].name == "right stile");
   CHECK(width.size.nominal == leaf.size[0]);
   CHECK(width.size.worst_min == leaf.size[0] - mm(1));
@@ -602,7 +602,7 @@ TEST_CASE("A leaf's height is its rails and muntins where they go all the way, e
     const Assembly open = wood(house_mm(R"("panels": {"across": )" + across + "}"));
     const Stack alone = forecast_fits(open, tolerances, Unit::mm).height;
     REQUIRE(alone.pieces.size() == 1);
-    CHECK(open.pieces[alone.pieces[0]].role == "stile");
+    CHECK(open.pieces[alone.pieces[0]].role == Role::stile);
     CHECK(alone.size.nominal == open.size[1]);
     CHECK(alone.size.worst_max == open.size[1] + mm(0.1));
   }

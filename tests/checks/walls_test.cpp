@@ -34,7 +34,7 @@ Assembly with_outer_groove(Length depth) {
   return corner_but([depth](Assembly& a) {
     Piece& stile = a.pieces[kStile];
     stile.features.push_back(
-        {"groove", {}, {{{mm(0), mm(0), mm(8)}, {stile.blank[0], depth, mm(16)}}}, {}});
+        {FeatureKind::groove, {}, {{{mm(0), mm(0), mm(8)}, {stile.blank[0], depth, mm(16)}}}, {}});
   });
 }
 

@@ -41,7 +41,7 @@ TEST_CASE("A board too thick for the frame's groove is rebated to a tongue") {
   // 12 and 0.4 are more than 0.4 x 20: the groove stays as wide as the mortise, 8.
   const Piece its = piece(wood(board_door(R"("kind": "board", "thickness": 12)")), "panel");
   REQUIRE(its.features.size() == 1);
-  CHECK(its.features[0].kind == "rebate");
+  CHECK(its.features[0].kind == FeatureKind::rebate);
   CHECK(its.features[0].cuts.front().extent(2) == mm(12 - 7.6));
 }
 
@@ -75,7 +75,7 @@ TEST_CASE("A tier of another kind takes nothing from what is said of all panels"
   const Assembly leaf = wood(board_door(R"("thickness": 12, "raised": "front", "gap": 2,
                     "tiers": [{}, {"kind": "board", "thickness": 6.5}])",
                                         R"("rail_widths": [57, 57, 57])"));
-  CHECK(piece(leaf, "panel, tier 1").features.front().kind == "raise");
+  CHECK(piece(leaf, "panel, tier 1").features.front().kind == FeatureKind::raise);
   const Piece board = piece(leaf, "panel, tier 2");
   CHECK(board.blank[2] == mm(6.5));
   CHECK(board.blank[1] == mm(297));

@@ -74,7 +74,7 @@ TEST_CASE("Every piece of a set has a mark of its own, and joints name its piece
   for (std::size_t i = 0; i < wood.pieces.size(); ++i)
     for (std::size_t j = i + 1; j < wood.pieces.size(); ++j)
       CHECK(wood.pieces[i].mark != wood.pieces[j].mark);
-  CHECK(joint(wood, "left stile", "top rail").kind == "mortise-and-tenon");
+  CHECK(joint(wood, "left stile", "top rail").kind == JointKind::mortise_and_tenon);
   for (const Piece& its : wood.pieces)
     for (const Feature& feature : its.features)
       for (const std::size_t number : feature.joints)
@@ -154,8 +154,8 @@ TEST_CASE("A leaf hung at the right swings alike") {
   const Assembly left = work(set_mm(R"("lock_bevel": 2)")).assembly;
   CHECK(finding(right, "swing-room").value == finding(left, "swing-room").value);
   CHECK(right.hung.front().pin_x == mm(869.5));  // 896 - 25 - 1.5
-  CHECK(piece(right, "left stile").features.back().kind == "bevel");
-  CHECK(piece(left, "right stile").features.back().kind == "bevel");
+  CHECK(piece(right, "left stile").features.back().kind == FeatureKind::bevel);
+  CHECK(piece(left, "right stile").features.back().kind == FeatureKind::bevel);
 }
 
 // ---- hinges

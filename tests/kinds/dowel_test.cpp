@@ -16,7 +16,7 @@ std::string dowelled(std::string_view more = R"("name": "dowelled")") {
 /// The prism that a hole is, one of a piece's holes in their order.
 Prism hole(const Piece& piece, std::size_t number) {
   for (const Feature& feature : piece.features) {
-    if (feature.kind != "dowel-hole") continue;
+    if (feature.kind != FeatureKind::dowel_hole) continue;
     if (number-- == 0) return feature.prisms.at(0);
   }
   throw std::out_of_range("no such hole");
@@ -27,7 +27,7 @@ Prism hole(const Piece& piece, std::size_t number) {
 TEST_CASE("Dowelled rails stand between the stiles, and are no longer than what is seen of them") {
   const Assembly leaf = wood(dowelled());
   CHECK(piece(leaf, "top rail").blank[0] == mm(282));  // 396 - 2 x 57
-  CHECK(joint(leaf, "left stile", "top rail").kind == "butt");
+  CHECK(joint(leaf, "left stile", "top rail").kind == JointKind::butt);
   CHECK(measured(leaf, "shoulder-seat") == Length());
   CHECK(not_ok(leaf) == "");
 }
@@ -49,7 +49,7 @@ TEST_CASE("Holes lie a dowel's thickness from the outer edge, and a wall from th
 TEST_CASE("A dowel goes three times its thickness into each piece, and the hole a little deeper") {
   const Assembly leaf = wood(dowelled());
   const Piece& dowel = piece(leaf, "dowel of top rail");
-  CHECK(dowel.role == "dowel");
+  CHECK(dowel.role == Role::dowel);
   CHECK(dowel.blank == Triple{mm(48), mm(7.85), mm(7.85)});
   CHECK(count_role(leaf, "dowel") == 8);
   const Prism& in_stile = hole(piece(leaf, "left stile"), 0);

@@ -402,14 +402,14 @@ TEST_CASE("A rebated head rests on what is left of the jambs, flush with their e
   // 2093 less the head's 25.
   CHECK(cuts(piece(wood, "left jamb"), "rebate") ==
         std::vector<Box>{box(2068, 0, 15, 2093, 115, 25)});
-  CHECK(joint(wood, "left jamb", "head").kind == "rebated-corner");
+  CHECK(joint(wood, "left jamb", "head").kind == JointKind::rebated_corner);
   CHECK(not_ok(wood) == kNothing);
 }
 
 TEST_CASE("Jambs of a rebated frame are tenoned into the head, short of its ends") {
   const Assembly wood = work(rebated()).assembly;
   const Joint left = joint(wood, "head", "left jamb");
-  CHECK(left.kind == "mortise-and-tenon");
+  CHECK(left.kind == JointKind::mortise_and_tenon);
   // 57 of head less 5 behind and 2 below the tenon: 50. A third of the jamb is relish: 19.
   CHECK(left.tenon->depth == mm(50));
   CHECK(left.tenon->thickness == mm(15.85));

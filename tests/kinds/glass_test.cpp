@@ -59,7 +59,7 @@ TEST_CASE("Beads fill the rebate behind the glass, mitred, flush with the back")
   const Piece left = piece(leaf, "left bead");
   CHECK(left.blank == Triple{mm(1732), mm(13), mm(25)});
   REQUIRE(left.features.size() == 1);
-  CHECK(left.features[0].kind == "mitre");
+  CHECK(left.features[0].kind == FeatureKind::mitre);
   CHECK(left.features[0].prisms.size() == 2);
 }
 
@@ -212,7 +212,7 @@ TEST_CASE(
   CHECK(refused_at(leaf("18")) == "/tenon/muntin_depth");
   CHECK(failing(wood(leaf("18.1"))) == kNothing);
   const Assembly stub = wood(leaf("13"));
-  CHECK(joint(stub, "top rail", "muntin").kind == "stub-tenon");
+  CHECK(joint(stub, "top rail", "muntin").kind == JointKind::stub_tenon);
   CHECK(passes(stub, "shared-wood"));
   CHECK(passes(stub, "face-closed"));
 }
@@ -257,8 +257,8 @@ TEST_CASE("Both leaves of a pair are glazed, each with its own beads") {
   std::size_t panes = 0;
   std::size_t beads = 0;
   for (const Piece& it : pair.pieces) {
-    panes += it.role == "glass" ? 1U : 0U;
-    beads += it.role == "bead" ? 1U : 0U;
+    panes += it.role == Role::glass ? 1U : 0U;
+    beads += it.role == Role::bead ? 1U : 0U;
   }
   CHECK(panes == 2);
   CHECK(beads == 8);

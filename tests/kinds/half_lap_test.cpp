@@ -23,7 +23,7 @@ TEST_CASE("In a half-lap each piece keeps half its thickness, as long as the oth
   CHECK(cuts(piece(leaf, "left stile"), "lap").front() == box(639, 0, 10, 696, 57, 20));
   CHECK(cuts(piece(leaf, "top rail"), "lap").front() == box(0, 0, 0, 57, 57, 10));
   CHECK(cuts(piece(leaf, "top rail"), "lap").back() == box(339, 0, 0, 396, 57, 10));
-  CHECK(joint(leaf, "left stile", "top rail").kind == "half-lap");
+  CHECK(joint(leaf, "left stile", "top rail").kind == JointKind::half_lap);
   CHECK(measured(leaf, "half-lap-thickness") == mm(10));
   CHECK(not_ok(leaf) == "");
 }
@@ -92,8 +92,8 @@ TEST_CASE("A lap a tenth out of its place is found") {
 
 TEST_CASE("Half-laps stand where rails cross stiles, not at muntins") {
   const Assembly leaf = wood(house_mm(R"("joint": "half-lap", "panels": {"across": 2})"));
-  CHECK(joint(leaf, "left stile", "lock rail").kind == "half-lap");
-  CHECK(joint(leaf, "top rail", "muntin, tier 1").kind == "mortise-and-tenon");
+  CHECK(joint(leaf, "left stile", "lock rail").kind == JointKind::half_lap);
+  CHECK(joint(leaf, "top rail", "muntin, tier 1").kind == JointKind::mortise_and_tenon);
   CHECK(refusal(house_mm(R"("joint": {"muntin": "half-lap"})"))
             .find("\"half-lap\" is not known here") != std::string::npos);
 }

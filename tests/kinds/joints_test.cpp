@@ -15,8 +15,9 @@ std::string frame(std::string_view more) {
 std::vector<std::string_view> joint_kinds(const Assembly& wood) {
   std::vector<std::string_view> kinds;
   for (const Joint& joint : wood.joints)
-    if (!joint.design.bite && std::find(kinds.begin(), kinds.end(), joint.kind) == kinds.end())
-      kinds.push_back(joint.kind);
+    if (!joint.design.bite &&
+        std::find(kinds.begin(), kinds.end(), word(joint.kind)) == kinds.end())
+      kinds.push_back(word(joint.kind));
   return kinds;
 }
 
@@ -33,16 +34,16 @@ TEST_CASE("Where nothing is said, or \"haunched\", every joint is a haunched ten
 
 TEST_CASE("Corners, middle rails and muntins may be joined each in their own way") {
   const Assembly leaf = wood(frame(R"("joint": {"middle": "twin"}, "thickness": 65)"));
-  CHECK(joint(leaf, "left stile", "top rail").kind == "mortise-and-tenon");
-  CHECK(joint(leaf, "left stile", "lock rail").kind == "twin-tenon");
-  CHECK(joint(leaf, "lock rail", "muntin, tier 1").kind == "mortise-and-tenon");
+  CHECK(joint(leaf, "left stile", "top rail").kind == JointKind::mortise_and_tenon);
+  CHECK(joint(leaf, "left stile", "lock rail").kind == JointKind::twin_tenon);
+  CHECK(joint(leaf, "lock rail", "muntin, tier 1").kind == JointKind::mortise_and_tenon);
 }
 
 TEST_CASE("The shop's joint stands where the spec says nothing of that place") {
   const ShopDefaults loose = shop(R"({"units": "mm", "joint": "loose"})");
   const Assembly leaf = wood(frame(R"("joint": {"corner": "haunched"})"), &loose);
-  CHECK(joint(leaf, "left stile", "top rail").kind == "mortise-and-tenon");
-  CHECK(joint(leaf, "left stile", "lock rail").kind == "butt");
+  CHECK(joint(leaf, "left stile", "top rail").kind == JointKind::mortise_and_tenon);
+  CHECK(joint(leaf, "left stile", "lock rail").kind == JointKind::butt);
   CHECK(assumed_under(work(frame(R"("joint": {"corner": "haunched"})"), &loose), "joint.middle")
             .front()
             .why == "the shop file");
@@ -137,7 +138,7 @@ TEST_CASE("A loose tenon is a piece of its own, let in to both pieces alike") {
   CHECK(rail.blank == Triple{mm(688), mm(118), mm(44)});
   // 76 into each; 118 less the relish, 39, the groove, 12, and 6 of wood beside it; 15 less 0.15.
   const Piece tenon = piece(leaf, "loose tenon of top rail");
-  CHECK(tenon.role == "loose-tenon");
+  CHECK(tenon.role == Role::loose_tenon);
   CHECK(tenon.blank == Triple{mm(152), mm(61), mm(14.85)});
   CHECK(tenon.place.origin == Triple{mm(42), mm(1954), mm(14.575)});
   CHECK(cuts(piece(leaf, "left stile"), "mortise").front() ==
@@ -262,7 +263,7 @@ TEST_CASE("A through tenon comes out at the stile's other edge, and is wedged th
   const Assembly leaf = wood(frame(R"("joint": "through")"));
   CHECK(piece(leaf, "top rail").blank[0] == mm(924));
   const Joint its = joint(leaf, "left stile", "top rail");
-  CHECK(its.kind == "through-tenon");
+  CHECK(its.kind == JointKind::through_tenon);
   CHECK(its.tenon->depth == mm(118));
   // Opened for two wedges from the outer edge, at x = 0: 3 less the play of 0.4, over 3/4 of 118.
   CHECK(its.mortise->flare == Flare{mm(89), mm(2.6)});
@@ -278,7 +279,7 @@ TEST_CASE("A through tenon comes out at the stile's other edge, and is wedged th
 TEST_CASE("A wedge is a piece of its own, as wide as the tenon is thick") {
   const Assembly leaf = wood(frame(R"("joint": {"corner": "through"})"));
   const Piece wedge = piece(leaf, "wedge of top rail");
-  CHECK(wedge.role == "wedge");
+  CHECK(wedge.role == Role::wedge);
   CHECK(wedge.blank == Triple{mm(89), mm(14.85), mm(3)});
   CHECK(wedge.features.front().sizes.front().size == mm(0.4));  // at its thin end: the play
   // Two for each tenon: one tenon on the top rail, two on the bottom one, each at both ends.
@@ -383,7 +384,7 @@ TEST_CASE("A bridle's mortise is open at the end of the stile") {
       wood(cabinet_mm(R"("joint": "bridle", "rail_widths": [60, 60], "stile_width": 57)"));
   CHECK(piece(leaf, "top rail").blank[0] == mm(396));
   const Joint its = joint(leaf, "left stile", "top rail");
-  CHECK(its.kind == "bridle");
+  CHECK(its.kind == JointKind::bridle);
   // 20 thick: a cutter of 8, 6 from the face. The groove, 9, is lost at the inner edge, less 0.4.
   CHECK(cuts(piece(leaf, "left stile"), "mortise").front() == box(644.6, 0, 6, 696, 57, 14));
   CHECK(its.tenon->width == mm(51));
@@ -394,8 +395,8 @@ TEST_CASE("A bridle's mortise is open at the end of the stile") {
 
 TEST_CASE("A bridle stands at corners only") {
   const Assembly leaf = wood(frame(R"("joint": "bridle")"));
-  CHECK(joint(leaf, "left stile", "top rail").kind == "bridle");
-  CHECK(joint(leaf, "left stile", "lock rail").kind == "mortise-and-tenon");
+  CHECK(joint(leaf, "left stile", "top rail").kind == JointKind::bridle);
+  CHECK(joint(leaf, "left stile", "lock rail").kind == JointKind::mortise_and_tenon);
   CHECK(refusal(frame(R"("joint": {"middle": "bridle"})")) ==
         "/joint/middle: \"bridle\" is not known here; write \"haunched\", \"twin\", "
         "\"loose\", \"through\", \"dowel\" or \"half-lap\"");

@@ -20,7 +20,7 @@ std::string mitred(std::string_view more = R"("name": "mitred")",
 
 std::vector<Corner> outline(const Piece& piece, std::string_view kind) {
   for (const Feature& feature : piece.features)
-    if (feature.kind == kind) return feature.prisms.front().outline;
+    if (word(feature.kind) == kind) return feature.prisms.front().outline;
   throw std::out_of_range("no such feature");
 }
 
@@ -38,7 +38,7 @@ TEST_CASE("Mitred members are as long as the leaf, to their long points") {
         Outline{{mm(639), mm(57)}, {mm(696), mm(0)}, {mm(696), mm(57)}});
   CHECK(outline(piece(leaf, "top rail"), "mitre") ==
         Outline{{mm(57), mm(0)}, {mm(0), mm(57)}, {mm(0), mm(0)}});
-  CHECK(joint(leaf, "left stile", "top rail").kind == "mitre");
+  CHECK(joint(leaf, "left stile", "top rail").kind == JointKind::mitre);
   CHECK(measured(leaf, "mitre-closed") == Length());
   CHECK(measured(leaf, "face-closed") == Length());
   CHECK(not_ok(leaf) == "");
@@ -52,7 +52,7 @@ TEST_CASE("A panel in a mitred frame is as in any other") {
 TEST_CASE("A spline goes half the thickness into each piece, its grain across the mitre") {
   const Assembly leaf = wood(mitred());
   const Piece& spline = piece(leaf, "spline of top rail");
-  CHECK(spline.role == "spline");
+  CHECK(spline.role == Role::spline);
   CHECK(count_role(leaf, "spline") == 4);
   // 20 long across the mitre, 10 in each piece. Level it goes 10 / 1.41421 = 7.07107. It begins
   // groove 9, wall 6 and room 1 = 16 from the sight corner, level, and ends at 57 less wall 6, less
@@ -116,8 +116,8 @@ TEST_CASE("Mitres want members of one width, and no horns") {
 
 TEST_CASE("Middle rails of a mitred frame keep their tenons") {
   const Assembly leaf = wood(mitred(R"("tenon_depth": 38)", "57, 57, 57"));
-  CHECK(joint(leaf, "left stile", "top rail").kind == "mitre");
-  CHECK(joint(leaf, "left stile", "middle rail").kind == "mortise-and-tenon");
+  CHECK(joint(leaf, "left stile", "top rail").kind == JointKind::mitre);
+  CHECK(joint(leaf, "left stile", "middle rail").kind == JointKind::mortise_and_tenon);
   CHECK(not_ok(leaf) == "");
 }
 

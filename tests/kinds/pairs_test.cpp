@@ -99,7 +99,7 @@ TEST_CASE("The gap of a pair is measured in the wood, before and behind") {
   for (Piece& its : wood.pieces)
     if (its.name == "right leaf, left stile")
       for (Feature& feature : its.features)
-        if (feature.kind == "meeting-rebate") feature.cuts.clear();
+        if (feature.kind == FeatureKind::meeting_rebate) feature.cuts.clear();
   // Without its rebate the stile in front stands in the tongue behind it.
   CHECK(finding(wood, "shared-wood").status == Status::fail);
   CHECK(finding(wood, "meeting-back").value == mm(-10));

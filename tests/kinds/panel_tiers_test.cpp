@@ -38,10 +38,10 @@ TEST_CASE("One tier is raised, one flush, and the shape of all panels is that of
   const Piece upper = piece(leaf, "panel, tier 1");
   CHECK(upper.place.origin[2] == Length());
   CHECK(upper.blank[2] == mm(29.3));  // 14.7 before the tongue of 14.6
-  CHECK(upper.features[0].kind == "rebate");
+  CHECK(upper.features[0].kind == FeatureKind::rebate);
   const Piece lower = piece(leaf, "panel, tier 2");
   CHECK(lower.blank[2] == mm(29));
-  CHECK(lower.features[0].kind == "raise");
+  CHECK(lower.features[0].kind == FeatureKind::raise);
 }
 
 TEST_CASE("Level grain in one tier turns that tier's panels alone") {

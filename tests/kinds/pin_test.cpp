@@ -14,7 +14,7 @@ std::string pinned(std::string_view pin = {}, std::string_view more = R"("name":
 
 Feature hole(const Piece& piece, std::size_t number) {
   for (const Feature& feature : piece.features)
-    if (feature.kind == "pin-hole" && number-- == 0) return feature;
+    if (feature.kind == FeatureKind::pin_hole && number-- == 0) return feature;
   throw std::out_of_range("no such hole");
 }
 
@@ -30,7 +30,7 @@ std::string not_ok_with_hole_moved(double by) {
   Assembly leaf = wood(pinned());
   Piece& rail = leaf.pieces[leaf.joints[first_draw(leaf)].receives];
   for (Feature& feature : rail.features) {
-    if (feature.kind != "pin-hole") continue;
+    if (feature.kind != FeatureKind::pin_hole) continue;
     for (Prism& prism : feature.prisms)
       for (Corner& corner : prism.outline)
         corner.u += mm(by);

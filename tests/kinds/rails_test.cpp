@@ -9,7 +9,7 @@ namespace {
 std::vector<Length> rail_feet(const Assembly& leaf) {
   std::vector<Length> feet;
   for (const Piece& piece : leaf.pieces)
-    if (piece.role == "rail") feet.push_back(piece.place.origin[1]);
+    if (piece.role == Role::rail) feet.push_back(piece.place.origin[1]);
   return feet;
 }
 
@@ -20,7 +20,7 @@ std::vector<Length> rail_feet(std::string_view rails) {
 std::string rail_names(std::string_view spec) {
   std::string names;
   for (const Piece& piece : wood(spec).pieces)
-    if (piece.role == "rail") names += (names.empty() ? "" : ", ") + piece.name;
+    if (piece.role == Role::rail) names += (names.empty() ? "" : ", ") + piece.name;
   return names;
 }
 
@@ -102,6 +102,18 @@ TEST_CASE("Rails that cannot stand where they are put are refused") {
   CHECK(refused_at(house_mm(R"("rail_widths": [9, {"width": 9, "top": 1, "bottom": 2}, 9])")) ==
         "/rail_widths/1/bottom");
   CHECK(refused_at(house_mm("\"rail_widths\": [118]")) == "/rail_widths");
+}
+
+TEST_CASE("A rail is the lock rail if the spec calls it so, however it is written") {
+  const auto is_lock_rail = [](std::string_view name) {
+    const Assembly leaf = wood(house_mm(R"("rail_widths": [100, {"width": 90, "name": ")" +
+                                        std::string(name) + R"("}, 230])"));
+    return piece(leaf, name).is_lock_rail;
+  };
+  CHECK(is_lock_rail("lock rail"));
+  CHECK(is_lock_rail("Deep LOCK RAIL"));
+  CHECK_FALSE(is_lock_rail("clock rail"));
+  CHECK_FALSE(is_lock_rail("middle rail"));
 }
 
 }  // namespace haunch::test

@@ -111,7 +111,7 @@ TEST_CASE("Side door: a panel is its sight size and twice what stands in the gro
 
 TEST_CASE("Side door: a joint says what its joiner reads off") {
   const Joint top = joint(side_door(), "left stile", "top rail");
-  CHECK(top.kind == "mortise-and-tenon");
+  CHECK(top.kind == JointKind::mortise_and_tenon);
   CHECK(top.heading.axis == Axis::x);
   CHECK_FALSE(top.heading.upwards);
   CHECK(top.design.cheeks == mm(0.15));
@@ -151,7 +151,7 @@ TEST_CASE("Side door: a divided tenon lists each, lowest first") {
 TEST_CASE("Side door: each edge of a panel is a joint of its own") {
   const Assembly leaf = side_door();
   const Joint side = joint(leaf, "left stile", "panel 1, tier 1");
-  CHECK(side.kind == "panel-in-groove");
+  CHECK(side.kind == JointKind::panel_in_groove);
   CHECK(side.design.cheeks == mm(0.4));
   CHECK(side.design.bottom == mm(3));
   CHECK(side.design.bite == mm(10));
@@ -171,9 +171,10 @@ TEST_CASE("Side door: a groove names the panels in it, never a mortise and tenon
   for (const Piece& each : leaf.pieces)
     for (const Feature& feature : each.features)
       for (const std::size_t number : feature.joints)
-        CHECK((leaf.joints[number].kind == "panel-in-groove") == (feature.kind == "groove"));
+        CHECK((leaf.joints[number].kind == JointKind::panel_in_groove) ==
+              (feature.kind == FeatureKind::groove));
   const Piece stile = piece(leaf, "left stile");
-  CHECK(stile.features.front().kind == "groove");
+  CHECK(stile.features.front().kind == FeatureKind::groove);
   CHECK(stile.features.front().joints.size() == 2);
 }
 

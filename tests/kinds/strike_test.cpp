@@ -51,7 +51,7 @@ Feature& recess(Assembly& wood, std::string_view name, std::string_view kind) {
   for (Piece& piece : wood.pieces)
     if (piece.name == name)
       for (Feature& feature : piece.features)
-        if (feature.kind == kind) return feature;
+        if (word(feature.kind) == kind) return feature;
   throw std::invalid_argument("no such recess");
 }
 
@@ -192,7 +192,7 @@ TEST_CASE("A strike deeper in the jamb than its lock in the leaf is found") {
 TEST_CASE("A lock without a strike, and a hinge without its gain, are found") {
   Assembly wood = work(set(kCase)).assembly;
   for (Piece& its : wood.pieces)
-    if (its.role == "jamb") its.features.clear();
+    if (its.role == Role::jamb) its.features.clear();
   CHECK_FALSE(worst(wood, "strike-across", "lock").measured);
   CHECK_FALSE(worst(wood, "gain-across", "top hinge").measured);
 }

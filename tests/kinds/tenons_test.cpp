@@ -187,7 +187,7 @@ TEST_CASE("A stub has neither mortise nor relish, and loses its grooved edges on
   const Worked worked = work(cabinet_mm(R"("rail_widths": [57, 70, 57], "tenon_depth": 9)"));
   const Assembly& leaf = worked.assembly;
   const Joint top = joint(leaf, "left stile", "top rail");
-  CHECK(top.kind == "stub-tenon");
+  CHECK(top.kind == JointKind::stub_tenon);
   CHECK_FALSE(top.mortise);
   CHECK(top.design.bottom == Length());  // 9 in a groove of 9: as designed
   CHECK_FALSE(top.design.edges);
@@ -209,7 +209,7 @@ TEST_CASE("A shorter stub leaves room at its end; one 0.001 mm deeper than the g
   CHECK(joint(wood(cabinet_mm("\"tenon_depth\": 8")), "left stile", "top rail").design.bottom ==
         mm(1));
   CHECK(joint(wood(cabinet_mm("\"tenon_depth\": 9.001")), "left stile", "top rail").kind ==
-        "mortise-and-tenon");
+        JointKind::mortise_and_tenon);
 }
 
 TEST_CASE("A stub is as thick as the groove lets it") {
@@ -233,9 +233,9 @@ TEST_CASE("The groove names the stubs in it") {
 TEST_CASE("Muntins may be stubs where rails are mortised") {
   const Assembly leaf = wood(cabinet_mm(R"("panels": 2, "tenon": {"muntin_depth": 9})"));
   const Joint muntin = joint(leaf, "top rail", "muntin");
-  CHECK(muntin.kind == "stub-tenon");
+  CHECK(muntin.kind == JointKind::stub_tenon);
   CHECK(tenons(leaf, "muntin", "top rail") == std::vector{mm(9), mm(32)});  // 50 - 2 x 9
-  CHECK(joint(leaf, "left stile", "top rail").kind == "mortise-and-tenon");
+  CHECK(joint(leaf, "left stile", "top rail").kind == JointKind::mortise_and_tenon);
 }
 
 TEST_CASE("A groove that meets its like from the other edge is refused, at what the spec gives") {

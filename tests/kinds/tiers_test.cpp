@@ -8,7 +8,7 @@ namespace {
 std::vector<Length> muntin_edges(const Assembly& leaf) {
   std::vector<Length> edges;
   for (const Piece& piece : leaf.pieces)
-    if (piece.role == "muntin") edges.push_back(piece.place.origin[0]);
+    if (piece.role == Role::muntin) edges.push_back(piece.place.origin[0]);
   return edges;
 }
 
@@ -153,8 +153,8 @@ TEST_CASE("A muntin's tenon is never less than the groove, where it is a stub") 
   CHECK(muntin_depth("[57, 27, 57]", "4") == std::vector{mm(9)});  // (27 - 5) / 2 - 2
   CHECK(muntin_depth("[57, 25, 57]", "4") == std::vector{mm(9)});  // 8 would be less than 9
   const Assembly leaf = wood(cabinet_mm(R"("rail_widths": [57, 25, 57], "panels": 4)"));
-  CHECK(joint(leaf, "middle rail", "muntin, tier 1").kind == "stub-tenon");
-  CHECK(joint(leaf, "left stile", "middle rail").kind == "mortise-and-tenon");
+  CHECK(joint(leaf, "middle rail", "muntin, tier 1").kind == JointKind::stub_tenon);
+  CHECK(joint(leaf, "left stile", "middle rail").kind == JointKind::mortise_and_tenon);
 }
 
 TEST_CASE("An inch job leaves 5 mm behind the mortise too, the larger of 5 mm and 3/16 in") {

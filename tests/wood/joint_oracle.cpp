@@ -50,12 +50,12 @@ class PointJudge {
     slopes_lie_in_blanks();
     for (std::size_t i = 0; i < wood_.joints.size(); ++i) {
       const Joint& joint = wood_.joints[i];
-      if (joint.kind == "dowel") dowel(i);
-      if (joint.kind == "butt") butt(i, room_of(enterer(joint)));
-      if (joint.kind == "half-lap") half_lap(i);
-      if (joint.kind == "mitre") mitre(i);
-      if (joint.kind == "mitre-spline") spline(i);
-      if (joint.tenon && joint.mortise && joint.kind != "half-lap") tenons(i);
+      if (joint.kind == JointKind::dowel) dowel(i);
+      if (joint.kind == JointKind::butt) butt(i, room_of(enterer(joint)));
+      if (joint.kind == JointKind::half_lap) half_lap(i);
+      if (joint.kind == JointKind::mitre) mitre(i);
+      if (joint.kind == JointKind::mitre_spline) spline(i);
+      if (joint.tenon && joint.mortise && joint.kind != JointKind::half_lap) tenons(i);
     }
     nothing_is_shared();
     no_light_comes_through();
@@ -293,7 +293,7 @@ class PointJudge {
     double deepest = 0;
     for (const std::size_t piece : {wood_.joints[number].receives, wood_.joints[number].enters})
       for (const Feature& feature : wood_.pieces[piece].features)
-        if (feature.kind == kind)
+        if (word(feature.kind) == kind)
           for (const Box& cut : feature.cuts)
             deepest = std::max(deepest, steps(cut.extent(1)));
     return deepest;
@@ -410,15 +410,15 @@ bool dowels_meet_others(const Assembly& assembly) {
     joined.insert({joint.enters, joint.receives});
   const double least_room = steps(Length::from_mm(6));  // holes are wider and deeper than dowels
   for (std::size_t a = 0; a < assembly.pieces.size(); ++a) {
-    if (assembly.pieces[a].role != "dowel") continue;
+    if (assembly.pieces[a].role != Role::dowel) continue;
     Room around = room_of(assembly.pieces[a]);
     for (std::size_t axis = 0; axis < 3; ++axis) {
       around.low[axis] -= least_room;
       around.high[axis] += least_room;
     }
     for (std::size_t b = 0; b < assembly.pieces.size(); ++b) {
-      const std::string_view role = assembly.pieces[b].role;
-      if (a == b || role == "stile" || role == "panel" || joined.contains({a, b})) continue;
+      const Role role = assembly.pieces[b].role;
+      if (a == b || role == Role::stile || role == Role::panel || joined.contains({a, b})) continue;
       if (!common(around, room_of(assembly.pieces[b])).empty()) return true;
     }
   }

@@ -124,8 +124,8 @@ std::string faults_at_stile_ends(const Assembly& leaf) {
   std::string wrong;
   for (const Joint& joint : leaf.joints) {
     const Piece& rail = leaf.pieces[joint.enters];
-    if (rail.role != "rail" || !joint.tenon) continue;
-    if (joint.tenon->haunches.empty() && joint.kind != "stub-tenon") continue;
+    if (rail.role != Role::rail || !joint.tenon) continue;
+    if (joint.tenon->haunches.empty() && joint.kind != JointKind::stub_tenon) continue;
     const auto reach = reach_across(*joint.tenon);
     const Box blank = placed_blank(rail);
     if (blank.low[1] == Length() && reach[0] != Length())
@@ -157,7 +157,8 @@ std::string faults_behind_lip(const Assembly& leaf, std::int64_t lip, const Door
 std::string faults_round_rebate(const Assembly& leaf) {
   Assembly glued = leaf;
   for (Piece& piece : glued.pieces)
-    std::erase_if(piece.features, [](const Feature& it) { return it.kind == "lip-rebate"; });
+    std::erase_if(piece.features,
+                  [](const Feature& it) { return it.kind == FeatureKind::lip_rebate; });
   return faults_of(glued) +
          faults_of(leaf, {FaultKind::haunch, FaultKind::tenon_sizes, FaultKind::clearance});
 }
@@ -175,7 +176,7 @@ struct Circle {
   }
 };
 
-const Piece& extreme(const Assembly& leaf, std::string_view role, std::size_t axis, bool high) {
+const Piece& extreme(const Assembly& leaf, Role role, std::size_t axis, bool high) {
   const Piece* best = nullptr;
   for (const Piece& piece : leaf.pieces) {
     if (piece.role != role) continue;
@@ -191,11 +192,11 @@ const Piece& extreme(const Assembly& leaf, std::string_view role, std::size_t ax
 
 Circle circle_of(const Assembly& leaf, Length rise) {
   const double left =
-      static_cast<double>(placed_blank(extreme(leaf, "stile", 0, false)).high[0].steps());
+      static_cast<double>(placed_blank(extreme(leaf, Role::stile, 0, false)).high[0].steps());
   const double right =
-      static_cast<double>(placed_blank(extreme(leaf, "stile", 0, true)).low[0].steps());
+      static_cast<double>(placed_blank(extreme(leaf, Role::stile, 0, true)).low[0].steps());
   const auto springing =
-      static_cast<double>(placed_blank(extreme(leaf, "rail", 1, true)).low[1].steps());
+      static_cast<double>(placed_blank(extreme(leaf, Role::rail, 1, true)).low[1].steps());
   const auto h = static_cast<double>(rise.steps());
   const double half = (right - left) / 2;
   const double radius = (half * half + h * h) / (2 * h);
@@ -205,7 +206,7 @@ Circle circle_of(const Assembly& leaf, Length rise) {
 /// Asks of points beside the three curves whether there is wood: of the rail's underside and its
 /// groove, and of the panel's top.
 std::string faults_of_arch(const Assembly& leaf, const Circle& circle, double tolerance) {
-  const Piece& rail = extreme(leaf, "rail", 1, true);
+  const Piece& rail = extreme(leaf, Role::rail, 1, true);
   const Joint* joint = nullptr;
   for (const Joint& it : leaf.joints)
     if (it.arched) joint = &it;
@@ -213,8 +214,9 @@ std::string faults_of_arch(const Assembly& leaf, const Circle& circle, double to
   const Piece& panel = leaf.pieces[joint->enters];
   const auto gap = static_cast<double>(joint->design.bottom->steps());
   const double groove = gap + static_cast<double>(joint->design.bite->steps());
-  const Feature& ploughed = *std::find_if(rail.features.begin(), rail.features.end(),
-                                          [](const Feature& it) { return it.kind == "groove"; });
+  const Feature& ploughed =
+      *std::find_if(rail.features.begin(), rail.features.end(),
+                    [](const Feature& it) { return it.kind == FeatureKind::groove; });
   const Prism& trench = ploughed.prisms.front();
   const double middle = static_cast<double>((trench.from + trench.to).steps()) / 2;
   const auto thick = static_cast<double>(rail.blank[2].steps());
@@ -246,7 +248,8 @@ std::string faults_of_arch(const Assembly& leaf, const Circle& circle, double to
   }
   for (const Piece& piece : leaf.pieces)
     if (&piece != &panel && share_at_points(panel, piece)) wrong += "the panel shares wood\n";
-  if (share_at_points(rail, extreme(leaf, "stile", 0, false))) wrong += "the rail shares wood\n";
+  if (share_at_points(rail, extreme(leaf, Role::stile, 0, false)))
+    wrong += "the rail shares wood\n";
   return wrong;
 }
 
@@ -306,7 +309,7 @@ std::string faults_of_outline(const Assembly& leaf, const Circle& circle, double
 /// The relish over the highest mortises in the stiles: as said or more, by what is marked down.
 std::string faults_of_relish(const Assembly& leaf, const Circle& circle, double relish,
                              double tolerance) {
-  const Piece& rail = extreme(leaf, "rail", 1, true);
+  const Piece& rail = extreme(leaf, Role::rail, 1, true);
   std::string wrong;
   for (std::size_t number = 0; number < leaf.joints.size(); ++number) {
     const Joint& joint = leaf.joints[number];
@@ -316,7 +319,7 @@ std::string faults_of_relish(const Assembly& leaf, const Circle& circle, double 
     double upright = 0;  // what a chord may leave the curve there
     for (const Feature& feature : stile.features)
       for (const Box& cut : feature.cuts) {
-        if (feature.kind != "mortise" || feature.joints.front() != number) continue;
+        if (feature.kind != FeatureKind::mortise || feature.joints.front() != number) continue;
         const Box hole = placed(cut, stile.place);
         for (const Length x : {hole.low[0], hole.high[0]}) {
           const double top = top_over(circle, steps(x));
@@ -349,9 +352,9 @@ std::string faults_of_opening(const Assembly& leaf, const Circle& circle) {
 
 std::string faults_of_sharing(const Assembly& leaf) {
   std::string wrong;
-  const Piece& rail = extreme(leaf, "rail", 1, true);
+  const Piece& rail = extreme(leaf, Role::rail, 1, true);
   for (const bool high : {false, true})
-    if (share_at_points(rail, extreme(leaf, "stile", 0, high)))
+    if (share_at_points(rail, extreme(leaf, Role::stile, 0, high)))
       wrong += "rail and stile share wood\n";
   return wrong;
 }

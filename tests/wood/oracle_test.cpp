@@ -21,8 +21,8 @@ Box box(const std::array<double, 6>& mms) {
   return {{mm(mms[0]), mm(mms[1]), mm(mms[2])}, {mm(mms[3]), mm(mms[4]), mm(mms[5])}};
 }
 
-Piece piece(const std::string& mark, std::string_view role, const std::array<double, 6>& size_at,
-            Axis length, Axis width) {
+Piece piece(const std::string& mark, Role role, const std::array<double, 6>& size_at, Axis length,
+            Axis width) {
   Piece made;
   made.mark = mark;
   made.role = role;
@@ -37,11 +37,11 @@ Piece stile(const std::string& mark, double x, std::size_t low, std::size_t high
   const bool left = x == 0;
   const double groove = left ? 51 : 0;
   const double mortise = left ? 28 : 0;
-  Piece made = piece(mark, "stile", {600, 60, 20, x, 0, 0}, Axis::y, Axis::x);
+  Piece made = piece(mark, Role::stile, {600, 60, 20, x, 0, 0}, Axis::y, Axis::x);
   made.features = {
-      {"groove", {left ? 4U : 5U}, {box({0, groove, 7, 600, groove + 9, 13})}, {}},
-      {"mortise", {low}, {box({14.5, mortise, 7, 51.5, mortise + 32, 13})}, {}},
-      {"mortise", {high}, {box({548.5, mortise, 7, 585.5, mortise + 32, 13})}, {}},
+      {FeatureKind::groove, {left ? 4U : 5U}, {box({0, groove, 7, 600, groove + 9, 13})}, {}},
+      {FeatureKind::mortise, {low}, {box({14.5, mortise, 7, 51.5, mortise + 32, 13})}, {}},
+      {FeatureKind::mortise, {high}, {box({548.5, mortise, 7, 585.5, mortise + 32, 13})}, {}},
   };
   return made;
 }
@@ -51,14 +51,14 @@ Piece stile(const std::string& mark, double x, std::size_t low, std::size_t high
 Piece rail(const std::string& mark, bool top, std::size_t left, std::size_t right) {
   const double groove = top ? 0 : 51;
   const double relish = top ? 45 : 0;
-  Piece made = piece(mark, "rail", {340, 60, 20, 30, top ? 540.0 : 0.0, 0}, Axis::x, Axis::y);
+  Piece made = piece(mark, Role::rail, {340, 60, 20, 30, top ? 540.0 : 0.0, 0}, Axis::x, Axis::y);
   made.features.push_back(
-      {"groove", {top ? 6U : 7U}, {box({0, groove, 7, 340, groove + 9, 13})}, {}});
+      {FeatureKind::groove, {top ? 6U : 7U}, {box({0, groove, 7, 340, groove + 9, 13})}, {}});
   for (const bool end : {false, true}) {
     const double from = end ? 310 : 0;
     const double tip = end ? 318.5 : 0;
     made.features.push_back(
-        {"tenon",
+        {FeatureKind::tenon,
          {end ? right : left},
          {box({from, 0, 0, from + 30, 60, 7.1}), box({from, 0, 12.9, from + 30, 60, 20}),
           box({from, groove, 0, from + 30, groove + 9, 20}),
@@ -84,7 +84,7 @@ TenonSizes said_tenon(bool top) {
 
 Joint tenon_joint(std::size_t receives, std::size_t enters, bool rightwards, double from_foot) {
   Joint joint;
-  joint.kind = "mortise-and-tenon";
+  joint.kind = JointKind::mortise_and_tenon;
   joint.receives = receives;
   joint.enters = enters;
   joint.heading = {Axis::x, rightwards};
@@ -96,7 +96,7 @@ Joint tenon_joint(std::size_t receives, std::size_t enters, bool rightwards, dou
 
 Joint panel_joint(std::size_t receives, Axis axis, bool upwards, double gap) {
   Joint joint;
-  joint.kind = "panel-in-groove";
+  joint.kind = JointKind::panel_in_groove;
   joint.receives = receives;
   joint.enters = 4;
   joint.heading = {axis, upwards};
@@ -111,7 +111,7 @@ Assembly small_door() {
   door.size = {mm(400), mm(600), mm(20)};
   door.pieces = {stile("A", 0, 1, 0), stile("B", 340, 3, 2), rail("C", true, 0, 2),
                  rail("D", false, 1, 3),
-                 piece("E", "panel", {496, 292, 5.6, 54, 52, 7.2}, Axis::y, Axis::x)};
+                 piece("E", Role::panel, {496, 292, 5.6, 54, 52, 7.2}, Axis::y, Axis::x)};
   door.joints = {tenon_joint(0, 2, false, 548.5),   tenon_joint(0, 3, false, 14.5),
                  tenon_joint(1, 2, true, 548.5),    tenon_joint(1, 3, true, 14.5),
                  panel_joint(0, Axis::x, false, 3), panel_joint(1, Axis::x, true, 3),
@@ -126,7 +126,7 @@ Piece& marked(Assembly& door, const std::string& mark) {
 
 Feature& feature(Piece& piece, std::string_view kind) {
   return *std::find_if(piece.features.begin(), piece.features.end(),
-                       [&](const Feature& each) { return each.kind == kind; });
+                       [&](const Feature& each) { return word(each.kind) == kind; });
 }
 
 bool finds(const Assembly& door, FaultKind kind) {
@@ -225,7 +225,7 @@ TEST_CASE("a hole in the face is found, the size of one step", "[wood]") {
   Assembly door = small_door();
   const Triple low{mm(200), mm(100), Length()};
   const Box hole{low, {low[0] + kStep, low[1] + kStep, mm(5.6)}};
-  marked(door, "E").features.push_back({"hole", {}, {hole}, {}});
+  marked(door, "E").features.push_back({FeatureKind::bore, {}, {hole}, {}});
   CHECK(finds(door, FaultKind::hole));
 }
 

@@ -118,7 +118,7 @@ std::string shared_with_others(const Assembly& wood) {
   std::string wrong;
   for (std::size_t a = 0; a < wood.pieces.size(); ++a)
     for (std::size_t b = a + 1; b < wood.pieces.size(); ++b) {
-      const bool pins = wood.pieces[a].role == "pin" || wood.pieces[b].role == "pin";
+      const bool pins = wood.pieces[a].role == Role::pin || wood.pieces[b].role == Role::pin;
       if (pins && !drawn.contains({a, b}) && share_at_points(wood.pieces[a], wood.pieces[b]))
         wrong += wood.pieces[a].mark + " and " + wood.pieces[b].mark + " share wood\n";
     }

@@ -41,7 +41,7 @@ Piece random_piece(Random& random) {
   piece.blank = {whole_mm(random, 60, 120), whole_mm(random, 40, 60), whole_mm(random, 20, 40)};
   piece.place.origin = {whole_mm(random, -9, 9), whole_mm(random, -9, 9), whole_mm(random, -9, 9)};
   if (random() % 2 == 0) piece.place.axes = {Axis::y, Axis::x, Axis::z};
-  Feature feature{"shape", {}, {}, {}};
+  Feature feature{FeatureKind::recess, {}, {}, {}};
   for (int i = 0; i < 2; ++i) {
     const std::size_t along = random() % 3;
     const Length from = whole_mm(random, 0, 9);

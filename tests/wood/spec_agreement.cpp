@@ -29,8 +29,8 @@ class Comparison {
  public:
   Comparison(const DoorSpec& spec, const Assembly& assembly) : spec_(spec), assembly_(assembly) {
     for (const Piece& piece : assembly.pieces) {
-      if (piece.role == "stile") stiles_.push_back(&piece);
-      if (piece.role == "rail") rails_.push_back(&piece);
+      if (piece.role == Role::stile) stiles_.push_back(&piece);
+      if (piece.role == Role::rail) rails_.push_back(&piece);
     }
     const auto higher = [](const Piece* a, const Piece* b) {
       return low(*a, Axis::y) > low(*b, Axis::y);
@@ -51,11 +51,11 @@ class Comparison {
     tiers();
     grooves();
     for (const Joint& joint : assembly_.joints) {
-      if (assembly_.pieces[joint.enters].role == "glass") {
+      if (assembly_.pieces[joint.enters].role == Role::glass) {
         pane_edge(joint);
       } else if (joint.design.bite) {
         panel_edge(joint);
-      } else if (joint.kind != "bead-in-rebate") {
+      } else if (joint.kind != JointKind::bead_in_rebate) {
         tenon(joint);
       }
     }
@@ -153,7 +153,7 @@ class Comparison {
     for (std::size_t i = 1; i < rails_.size(); ++i) {
       std::vector<const Piece*> uprights{stiles_[0]};
       for (const Piece& piece : assembly_.pieces) {
-        const bool here = piece.role == "muntin" &&
+        const bool here = piece.role == Role::muntin &&
                           low(piece, Axis::y) < low(*rails_[i - 1], Axis::y) &&
                           high(piece, Axis::y) > high(*rails_[i], Axis::y) &&
                           high(piece, Axis::y) <= high(*rails_[i - 1], Axis::y) + muntin_depth() &&
@@ -178,7 +178,7 @@ class Comparison {
     std::vector<Length> sights;
     for (std::size_t i = 1; i < uprights.size(); ++i) {
       sights.push_back(low(*uprights[i], Axis::x) - high(*uprights[i - 1], Axis::x));
-      if (uprights[i]->role == "muntin") {
+      if (uprights[i]->role == Role::muntin) {
         expect("muntin width", uprights[i]->blank[1], given("muntin_width"));
       }
     }
@@ -195,13 +195,13 @@ class Comparison {
   void grooves() {
     for (const Piece& piece : assembly_.pieces) {
       for (const Feature& feature : piece.features) {
-        const bool rebate = feature.kind == "rebate" && piece.role != "panel";
+        const bool rebate = feature.kind == FeatureKind::rebate && piece.role != Role::panel;
         expect_true("a groove in a rebated frame, or a rebate in another",
-                    (feature.kind != "groove" || spec_.edge != "rebated") &&
+                    (feature.kind != FeatureKind::groove || spec_.edge != "rebated") &&
                         (!rebate || spec_.edge == "rebated"));
-        if (feature.kind == "moulding") moulding(piece, feature);
+        if (feature.kind == FeatureKind::moulding) moulding(piece, feature);
         for (const Box& cut : feature.cuts) {
-          if (feature.kind == "groove") groove(piece, cut);
+          if (feature.kind == FeatureKind::groove) groove(piece, cut);
           if (rebate) edge_rebate(piece, cut);
         }
       }
@@ -262,8 +262,9 @@ class Comparison {
   }
 
   bool all_stubs() const {
-    return std::none_of(assembly_.joints.begin(), assembly_.joints.end(),
-                        [](const Joint& joint) { return joint.kind == "mortise-and-tenon"; });
+    return std::none_of(assembly_.joints.begin(), assembly_.joints.end(), [](const Joint& joint) {
+      return joint.kind == JointKind::mortise_and_tenon;
+    });
   }
 
   /// Two of the three sizes tell it; where there are only stubs, the groove is what the tenons are
@@ -313,18 +314,18 @@ class Comparison {
   }
 
   void tenon(const Joint& joint) {
-    const bool muntin = assembly_.pieces[joint.enters].role == "muntin";
+    const bool muntin = assembly_.pieces[joint.enters].role == Role::muntin;
     const Length depth = joint.tenon ? joint.tenon->depth : Length();
     expect("tenon depth", depth, given(muntin ? "tenon.muntin_depth" : "tenon_depth"));
     if (joint.design.cheeks) expect("fit", *joint.design.cheeks, fit());
     if (const MaybeLength g = groove_depth()) {
       expect_true("a tenon no deeper than the groove is a stub, a deeper one is not",
-                  (joint.kind == "stub-tenon") == (depth <= *g));
-      if (joint.kind == "stub-tenon") {
+                  (joint.kind == JointKind::stub_tenon) == (depth <= *g));
+      if (joint.kind == JointKind::stub_tenon) {
         expect("bottom of a stub", joint.design.bottom.value_or(-kStep), *g - depth);
       }
     }
-    if (joint.kind == "mortise-and-tenon") mortised(joint, muntin);
+    if (joint.kind == JointKind::mortise_and_tenon) mortised(joint, muntin);
   }
 
   void mortised(const Joint& joint, bool muntin) {
@@ -372,7 +373,7 @@ class Comparison {
 
   bool any_glass() const {
     return std::any_of(assembly_.pieces.begin(), assembly_.pieces.end(),
-                       [](const Piece& piece) { return piece.role == "glass"; });
+                       [](const Piece& piece) { return piece.role == Role::glass; });
   }
 
   /// The row of tenons: where it begins and ends in the entering piece, and how it is divided.
@@ -483,8 +484,9 @@ class Comparison {
     expect("bedding", joint.design.bearing.value_or(-kStep), given_of(tier, "panel.glass.bedding"));
     if (rebate && clearance)
       expect("bite of glass", joint.design.bite.value_or(-kStep), *rebate - *clearance);
-    expect_true("a sealed unit is joined as one",
-                (joint.kind == "sealed-unit-in-rebate") == (kind_of(tier) == "sealed-unit"));
+    expect_true(
+        "a sealed unit is joined as one",
+        (joint.kind == JointKind::sealed_unit_in_rebate) == (kind_of(tier) == "sealed-unit"));
   }
 
   /// What a tenon loses at its piece's edge that looks at the tier above or below: the groove, or a
@@ -517,7 +519,7 @@ class Comparison {
     panel_cheeks(joint, panel.blank[2], tier);
     for (const Feature& feature : panel.features) {
       for (const Box& cut : feature.cuts)
-        edge_cut(panel, cut, feature.kind == "raise", tier);
+        edge_cut(panel, cut, feature.kind == FeatureKind::raise, tier);
     }
   }
 

@@ -326,7 +326,7 @@ MouldingExtent extent_of(const Prism& prism) {
 }
 
 void note_moulding(View& view, const Feature& feature, const Piece& piece, const Heading& heading) {
-  if (feature.kind != "moulding") return;
+  if (feature.kind != FeatureKind::moulding) return;
   for (const Prism& prism : feature.prisms) {
     const MouldingExtent extent = extent_of(prism);
     const bool entered = heading.upwards ? extent.low == Length() : extent.high == piece.blank[1];
@@ -360,14 +360,15 @@ View view_of(const Assembly& assembly, const std::vector<Wood>& wood, std::size_
       if (!mouth || (!serves && cut.high[0] == view.receiving_blank.high[0])) {
         view.others.push_back(cut);
       }
-      const bool rebate = feature.kind == "rebate" && piece.role != "panel";
-      if (mouth && (feature.kind == "groove" || feature.kind == "haunching" ||
-                    feature.kind == "moulding-mitre" || rebate))
+      const bool rebate = feature.kind == FeatureKind::rebate && piece.role != Role::panel;
+      if (mouth && (feature.kind == FeatureKind::groove || feature.kind == FeatureKind::haunching ||
+                    feature.kind == FeatureKind::moulding_mitre || rebate))
         view.grooves.push_back(cut);
       if (mouth && rebate) view.rebates.push_back(cut);
-      if (serves && feature.kind == "moulding-mitre") view.cut_away = cut;
-      if (mouth && !rebate && feature.kind != "moulding-mitre") view.sockets.push_back(cut);
-      if (serves && feature.kind == "mortise") view.mortises.push_back(cut);
+      if (serves && feature.kind == FeatureKind::moulding_mitre) view.cut_away = cut;
+      if (mouth && !rebate && feature.kind != FeatureKind::moulding_mitre)
+        view.sockets.push_back(cut);
+      if (serves && feature.kind == FeatureKind::mortise) view.mortises.push_back(cut);
     }
   }
   view.line = view.cut_away ? view.cut_away->high[0] : view.edge;
@@ -430,22 +431,22 @@ bool breaks_out(const View& view, const Block& cut) {
 }
 
 bool is_stub(const Joint& joint) {
-  return joint.kind == "stub-tenon";
+  return joint.kind == JointKind::stub_tenon;
 }
 bool is_bedded(const Joint& joint) {
-  return joint.kind == "panel-in-rebate";
+  return joint.kind == JointKind::panel_in_rebate;
 }
 bool is_panel(const Joint& joint) {
-  return joint.kind == "panel-in-groove" || is_bedded(joint);
+  return joint.kind == JointKind::panel_in_groove || is_bedded(joint);
 }
 bool is_tenon(const Joint& joint) {
-  return joint.kind == "mortise-and-tenon";
+  return joint.kind == JointKind::mortise_and_tenon;
 }
 bool is_pane(const Joint& joint) {
-  return joint.kind == "glass-in-rebate" || joint.kind == "sealed-unit-in-rebate";
+  return joint.kind == JointKind::glass_in_rebate || joint.kind == JointKind::sealed_unit_in_rebate;
 }
 bool is_bead(const Joint& joint) {
-  return joint.kind == "bead-in-rebate";
+  return joint.kind == JointKind::bead_in_rebate;
 }
 
 class Judge {
@@ -471,8 +472,8 @@ class Judge {
 
   std::string joint_name(std::size_t index) const {
     const Joint& joint = assembly_.joints[index];
-    return joint_id(index) + " (" + std::string(joint.kind) + ", " + mark(joint.enters) + " into " +
-           mark(joint.receives) + ")";
+    return joint_id(index) + " (" + std::string(word(joint.kind)) + ", " + mark(joint.enters) +
+           " into " + mark(joint.receives) + ")";
   }
 
   static std::string figure(std::optional<Steps> steps) {
@@ -489,13 +490,13 @@ class Judge {
           const Block cut = block_of(box);
           if (has_volume(cut) && common(cut, blank) == cut) continue;
           report(FaultKind::cut_outside_blank, piece.mark + ": a cut of its " +
-                                                   std::string(feature.kind) +
+                                                   std::string(word(feature.kind)) +
                                                    " is empty or lies outside its blank");
         }
         for (const Prism& prism : feature.prisms) {
           if (lies_within(prism, piece)) continue;
           report(FaultKind::cut_outside_blank, piece.mark + ": a slope of its " +
-                                                   std::string(feature.kind) +
+                                                   std::string(word(feature.kind)) +
                                                    " is empty or lies outside its blank");
         }
       }
@@ -524,20 +525,22 @@ class Judge {
 
   void check_roles(std::size_t index) {
     const Joint& joint = assembly_.joints[index];
-    const std::string_view receives = assembly_.pieces[joint.receives].role;
-    const std::string_view enters = assembly_.pieces[joint.enters].role;
+    const Role receives = assembly_.pieces[joint.receives].role;
+    const Role enters = assembly_.pieces[joint.enters].role;
     if (is_pane(joint) || is_bead(joint)) {
-      const bool right = enters == (is_pane(joint) ? "glass" : "bead") &&
-                         (receives == "stile" || receives == "rail" || receives == "muntin") &&
-                         naming(assembly_.pieces[joint.receives], "glass-rebate", index) == 1;
+      const bool right =
+          enters == (is_pane(joint) ? Role::glass : Role::bead) &&
+          (receives == Role::stile || receives == Role::rail || receives == Role::muntin) &&
+          naming(assembly_.pieces[joint.receives], "glass-rebate", index) == 1;
       if (!right) report(FaultKind::role, joint_name(index) + ": these two are not joined so");
       return;
     }
     const bool known = is_stub(joint) || is_panel(joint) || is_tenon(joint);
-    const bool frame = is_panel(joint) ? enters == "panel" && receives != "panel"
-                                       : (enters == "rail" && receives == "stile") ||
-                                             (enters == "muntin" && receives == "rail");
-    const bool way = enters == "panel" || (enters == "rail") == (joint.heading.axis == Axis::x);
+    const bool frame = is_panel(joint) ? enters == Role::panel && receives != Role::panel
+                                       : (enters == Role::rail && receives == Role::stile) ||
+                                             (enters == Role::muntin && receives == Role::rail);
+    const bool way =
+        enters == Role::panel || (enters == Role::rail) == (joint.heading.axis == Axis::x);
     if (!known || !frame || !way) {
       report(FaultKind::role, joint_name(index) + ": these two are not joined so");
     }
@@ -546,7 +549,7 @@ class Judge {
   static int naming(const Piece& piece, std::string_view kind, std::size_t joint) {
     int count = 0;
     for (const Feature& feature : piece.features) {
-      if (feature.kind != kind) continue;
+      if (word(feature.kind) != kind) continue;
       count += static_cast<int>(std::count(feature.joints.begin(), feature.joints.end(), joint));
     }
     return count;
@@ -578,10 +581,10 @@ class Judge {
 
   /// A rail or muntin enters with both ends, a panel with four edges, a stile with none; each once.
   void check_ends(std::size_t piece) {
-    const std::string_view role = assembly_.pieces[piece].role;
+    const Role role = assembly_.pieces[piece].role;
     const auto joints = joints_entering_with(piece);
-    const bool four = role == "panel" || role == "glass";
-    const std::size_t wanted = role == "stile" ? 0 : four ? 4 : role == "bead" ? 1 : 2;
+    const bool four = role == Role::panel || role == Role::glass;
+    const std::size_t wanted = role == Role::stile ? 0 : four ? 4 : role == Role::bead ? 1 : 2;
     std::vector<int> ways;
     for (const std::size_t i : joints) {
       const Heading& heading = assembly_.joints[i].heading;
@@ -590,8 +593,8 @@ class Judge {
     std::sort(ways.begin(), ways.end());
     const bool once = std::adjacent_find(ways.begin(), ways.end()) == ways.end();
     if (joints.size() == wanted && once) return;
-    report(role == "panel" ? FaultKind::panel_edges : FaultKind::role,
-           mark(piece) + ": a " + std::string(role) + " in " + std::to_string(joints.size()) +
+    report(role == Role::panel ? FaultKind::panel_edges : FaultKind::role,
+           mark(piece) + ": a " + std::string(word(role)) + " in " + std::to_string(joints.size()) +
                " joints");
   }
 
@@ -601,7 +604,7 @@ class Judge {
   void panels_are_held() {
     sights_.assign(assembly_.pieces.size(), Rect{});
     for (std::size_t piece = 0; piece < assembly_.pieces.size(); ++piece) {
-      if (assembly_.pieces[piece].role != "panel") continue;
+      if (assembly_.pieces[piece].role != Role::panel) continue;
       for (const std::size_t i : joints_entering_with(piece)) {
         const Joint& joint = assembly_.joints[i];
         const auto axis = static_cast<std::size_t>(joint.heading.axis);
@@ -670,7 +673,7 @@ class Judge {
     const Reach back = reach(view.receiving, edge, 2, true);
     if (back.nearest) report(FaultKind::outside, joint_name(index) + ": wood behind the glass");
     for (const Wood& piece : wood_) {
-      if (piece.role != "bead") continue;
+      if (piece.role != Role::bead) continue;
       const Steps apart = piece.blank.low[2] - wood_[joint.enters].blank.high[2];
       const bool before =
           !empty(common(seen_along(piece.blank, 2), seen_along(wood_[joint.enters].blank, 2)));
@@ -813,7 +816,7 @@ class Judge {
     const Piece& piece = assembly_.pieces[assembly_.joints[index].enters];
     const Steps own = rebate.high[0] - rebate.low[0];
     for (const Feature& feature : piece.features) {
-      if (feature.kind != "rebate") continue;
+      if (feature.kind != FeatureKind::rebate) continue;
       const bool low = feature.cuts.front().low[1] == Length();
       (low ? behind.low[0] : behind.high[0]) += low ? own : -own;
     }
@@ -831,7 +834,7 @@ class Judge {
     const auto across = static_cast<std::size_t>(enters.place.axes[1]);
     Box where = placed_blank(enters);
     for (const Feature& feature : enters.features) {
-      if (feature.kind != "moulding") continue;
+      if (feature.kind != FeatureKind::moulding) continue;
       const MouldingExtent own = extent_of(feature.prisms.front());
       if (own.low == Length())
         where.low[across] += own.high;
@@ -839,7 +842,7 @@ class Judge {
         where.high[across] -= own.high - own.low;
     }
     for (const Feature& feature : receives.features) {
-      if (feature.kind != "moulding") continue;
+      if (feature.kind != FeatureKind::moulding) continue;
       for (const Prism& prism : feature.prisms)
         cope_fits(index, prism, where);
     }
@@ -1010,7 +1013,7 @@ class Judge {
     for (const Feature& feature : piece.features) {
       const auto& joints = feature.joints;
       const bool serves = std::find(joints.begin(), joints.end(), index) != joints.end();
-      if (!serves || feature.kind != "mortise") continue;
+      if (!serves || feature.kind != FeatureKind::mortise) continue;
       for (const Box& box : feature.cuts)
         cuts.push_back(block_of(box));
     }
@@ -1171,7 +1174,7 @@ class Judge {
     std::optional<Block> all;
     for (std::size_t i = 0; i < wood_.size(); ++i) {
       if (comes_out(i)) continue;
-      if (wood_[i].role == "panel" || wood_[i].role == "glass") {
+      if (wood_[i].role == Role::panel || wood_[i].role == Role::glass) {
         panel_stays_inside(i);
         continue;
       }
@@ -1221,7 +1224,7 @@ class Judge {
   bool a_face_is_broken() const {
     for (const Piece& piece : assembly_.pieces) {
       for (const Feature& feature : piece.features) {
-        if (feature.kind != "groove" && feature.kind != "mortise") continue;
+        if (feature.kind != FeatureKind::groove && feature.kind != FeatureKind::mortise) continue;
         for (const Box& cut : feature.cuts) {
           if (cut.low[2] <= Length() || cut.high[2] >= piece.blank[2]) return true;
         }

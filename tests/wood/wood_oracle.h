@@ -28,7 +28,7 @@ struct Block {
 /// What is left of a piece: its blank, and its wood as blocks that do not overlap. Two pieces of
 /// the same shape, grain and place give the same blocks, however their cuts were written.
 struct Wood {
-  std::string_view role;
+  Role role;
   Block blank;
   std::vector<Block> blocks;
 
