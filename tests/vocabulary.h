@@ -170,9 +170,9 @@ inline std::vector<Assumed> assumed_under(const Worked& worked, std::string_view
 inline std::vector<Length> assumed(const Worked& worked, std::string_view key) {
   std::vector<Length> lengths;
   for (const Assumed& found : assumed_under(worked, key)) {
-    if (const auto* one = std::get_if<Length>(&found.value)) lengths.push_back(*one);
-    if (const auto* list = std::get_if<std::vector<Length>>(&found.value))
-      lengths.insert(lengths.end(), list->begin(), list->end());
+    const AssumedValue& value = found.value;
+    if (value.kind == AssumedValue::Kind::length) lengths.push_back(value.length);
+    lengths.insert(lengths.end(), value.lengths.begin(), value.lengths.end());
   }
   return lengths;
 }

@@ -165,7 +165,7 @@ ExitStatus run_species(const Invocation& invocation, const Streams& streams) {
   Complaints complaints(streams);
   std::optional<ShopDefaults> shop;
   if (!complaints.take_shop_file(invocation.shop, shop)) return complaints.status();
-  const std::vector<Species> own = shop ? woods_of(shop->values()) : std::vector<Species>();
+  const std::vector<Species> own = shop ? shop->spec.woods : std::vector<Species>();
   const Found found = search_species(name, own);
   if (!found.empty()) return write_result(text_of(found, invocation), invocation, streams);
   const std::string nearest = nearest_species(name);

@@ -13,7 +13,6 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
-#include <variant>
 #include <vector>
 
 #include "json_text.h"
@@ -208,15 +207,6 @@ struct JsonValue<OrNull<Value>> {
       json.null();
   }
   static std::string schema() { return nullable_schema(JsonValue<Value>::schema()); }
-};
-
-/// One of several kinds: its schema is told by the key.
-template <class... Values>
-struct JsonValue<std::variant<Values...>> {
-  static void write(JsonText& json, const std::variant<Values...>& value) {
-    std::visit([&](const auto& it) { write_json(json, it); }, value);
-  }
-  static std::string schema() { return "{}"; }
 };
 
 template <class Value>

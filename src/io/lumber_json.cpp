@@ -343,6 +343,18 @@ struct JsonObject<TakenOff> : JsonObjectDefaults {
       {"buy_board_feet", [](auto& it) { return it.to_buy(it.board_feet()); }, kFigure}};
 };
 
+/// A stock file's are lengths and words; the schema is told by the key.
+template <>
+struct JsonValue<AssumedValue> {
+  static void write(JsonText& json, const AssumedValue& value) {
+    if (value.kind == AssumedValue::Kind::length)
+      json.number(value.length);
+    else
+      json.text(value.words);
+  }
+  static std::string schema() { return "{}"; }
+};
+
 template <>
 struct JsonObject<AssumedOfStock> : JsonObjectDefaults {
   static constexpr std::string_view definition = "assumed";

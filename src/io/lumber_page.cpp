@@ -614,10 +614,8 @@ class LumberPage {
     if (report_.stock.assumed.empty()) return {};
     TextTable table({"key", "value", "why"});
     for (const Assumed& each : report_.stock.assumed) {
-      if (const auto* length = std::get_if<Length>(&each.value))
-        table.add({each.key, one(*length), each.why});
-      else if (const auto* words = std::get_if<std::string>(&each.value))
-        table.add({each.key, *words, each.why});
+      const bool is_length = each.value.kind == AssumedValue::Kind::length;
+      table.add({each.key, is_length ? one(each.value.length) : each.value.words, each.why});
     }
     return "\nASSUMED, for want of a word in the stock file\n" + table.text(lengths_, 2);
   }

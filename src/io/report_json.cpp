@@ -311,18 +311,21 @@ void append_check(JsonText& json, const ItemReport& report, std::size_t number, 
   json.close_object();
 }
 
-struct AssumedValue {
-  JsonText& json;
-  void operator()(Length length) const { json.number(length); }
-  void operator()(int number) const { json.number(std::int64_t{number}); }
-  void operator()(const std::string& text) const { json.text(text); }
-  void operator()(const std::vector<Length>& lengths) const {
-    json.open_list();
-    for (const Length length : lengths)
-      json.number(length);
-    json.close_list();
+void append_value(JsonText& json, const AssumedValue& value) {
+  switch (value.kind) {
+    case AssumedValue::Kind::length:
+      return json.number(value.length);
+    case AssumedValue::Kind::number:
+      return json.number(std::int64_t{value.number});
+    case AssumedValue::Kind::words:
+      return json.text(value.words);
+    case AssumedValue::Kind::lengths:
+      json.open_list();
+      for (const Length length : value.lengths)
+        json.number(length);
+      return json.close_list();
   }
-};
+}
 
 void append_given(JsonText& json, const std::vector<Given>& given) {
   json.key("given");
@@ -346,7 +349,7 @@ void append_assumed(JsonText& json, const std::vector<Assumed>& assumed) {
     json.open_object();
     json.member("key", it.key);
     json.key("value");
-    std::visit(AssumedValue{json}, it.value);
+    append_value(json, it.value);
     json.member("why", it.why);
     json.close_object();
   }

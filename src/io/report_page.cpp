@@ -354,11 +354,19 @@ std::string given_page(const ItemReport& report, LengthStyle style) {
 }
 
 std::string value_text(const Assumed& assumed, const LengthPrinter& lengths) {
-  if (const auto* length = std::get_if<Length>(&assumed.value)) return lengths.one(*length);
-  if (const auto* text = std::get_if<std::string>(&assumed.value)) return *text;
-  if (const auto* number = std::get_if<int>(&assumed.value)) return std::to_string(*number);
+  const AssumedValue& value = assumed.value;
+  switch (value.kind) {
+    case AssumedValue::Kind::length:
+      return lengths.one(value.length);
+    case AssumedValue::Kind::words:
+      return value.words;
+    case AssumedValue::Kind::number:
+      return std::to_string(value.number);
+    case AssumedValue::Kind::lengths:
+      break;
+  }
   std::string all;
-  for (const Length length : std::get<std::vector<Length>>(assumed.value))
+  for (const Length length : value.lengths)
     all += (all.empty() ? "" : ", ") + lengths.one(length);
   return all;
 }

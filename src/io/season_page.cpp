@@ -6,6 +6,7 @@
 #include <cmath>
 #include <numeric>
 
+#include "choices.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -36,7 +37,7 @@ LengthPrinter decimals(const LengthPrinter& lengths) {
 
 std::string woods_text(const ItemReport& report) {
   const Season& season = *report.job->season;
-  std::string text = season.species.all.name + ", " + std::string(sawn_word(season.sawn.all));
+  std::string text = season.species.all.name + ", " + std::string(word_of(season.sawn.all));
   std::vector<std::string> roles;
   for (const auto& [role, species] : season.species.own)
     roles.push_back(role);
@@ -44,7 +45,7 @@ std::string woods_text(const ItemReport& report) {
     if (std::find(roles.begin(), roles.end(), role) == roles.end()) roles.push_back(role);
   for (const std::string& role : roles)
     text += "; " + role + "s " + season.species.of(role).name + ", " +
-            std::string(sawn_word(season.sawn.of(role)));
+            std::string(word_of(season.sawn.of(role)));
   return text;
 }
 

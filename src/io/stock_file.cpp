@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::array<std::string_view, 5> kPerWords = {"board", "board_foot", "cubic_metre",
                                                        "metre", "square_metre"};
+constexpr std::string_view kSchema = "stock";
 constexpr int kMostOfOne = 100'000;
 constexpr int kPricePlaces = 4;
 const std::vector<std::string_view> kItemKeys = {
@@ -63,7 +64,7 @@ Value part_of(const Value& whole, std::string text) {
 class StockReader {
  public:
   StockReader(const Value& document, std::optional<Unit> units)
-      : document_(document), units_(units), values_(units) {}
+      : document_(document), units_(units), values_(units, kSchema) {}
 
   StockReading read() {
     if (document_.kind != Value::Kind::object) {
@@ -95,7 +96,7 @@ class StockReader {
     if (choice) units_ = *choice == 0 ? Unit::mm : Unit::inch;
     // The reader of lengths begins anew, now that it can know the unit.
     std::vector<Problem> problems = values_.take_problems();
-    values_ = ValueReader(units_);
+    values_ = ValueReader(units_, kSchema);
     if (!choice) values_.let_units_be();
     for (Problem& problem : problems)
       values_.problem(problem.path, problem.message, problem.offset);

@@ -6,8 +6,8 @@
 #include <iterator>
 #include <vector>
 
+#include "choices.h"
 #include "json_text.h"
-#include "tolerance_spec.h"
 
 namespace haunch {
 namespace {
@@ -193,16 +193,16 @@ void append_length(JsonText& json, std::string_view name, const std::optional<Le
 }
 
 void append_tolerances(JsonText& json, const Tolerances& tolerances) {
-  json.member("work", work_word(tolerances.work));
+  json.member("work", word_of(tolerances.work));
   json.key("tolerance");
   json.open_object();
   for (std::size_t i = 0; i < kDimensions; ++i)
-    json.member(dimension_word(static_cast<Dimension>(i)), tolerances.each[i].plus_minus);
+    json.member(word_of(static_cast<Dimension>(i)), tolerances.each[i].plus_minus);
   json.close_object();
   json.key("one_setting");
   json.open_list();
   for (std::size_t i = 0; i < kDimensions; ++i)
-    if (tolerances.each[i].one_setting) json.text(dimension_word(static_cast<Dimension>(i)));
+    if (tolerances.each[i].one_setting) json.text(word_of(static_cast<Dimension>(i)));
   json.close_list();
   json.member("deviations", std::int64_t{tolerances.deviations});
   append_share(json, "setting_share", tolerances.setting_share / 100.0);

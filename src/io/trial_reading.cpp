@@ -29,7 +29,7 @@ class TrialReader {
         design_(design),
         unit_(unit),
         band_(band),
-        values_(units_of(measured, unit)) {}
+        values_(units_of(measured, unit), "") {}
 
   TrialReading read() {
     if (measured_.kind != Value::Kind::object) {

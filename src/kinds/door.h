@@ -1,17 +1,40 @@
 // The kind of work `door`: a leaf of grooved frame and panels.
 #pragma once
 
+#include <memory>
 #include <string_view>
 #include <vector>
 
 #include "document.h"
+#include "door_plan.h"
 #include "kind.h"
+#include "spec.h"
 
 namespace haunch {
 
 JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_view default_id);
 
-/// What a shop file says of doors that cannot be.
-std::vector<Problem> door_shop_problems(const Value& shop);
+/// A door whose spec is read and filled from the shop file.
+class DoorJob : public Job {
+ public:
+  Spec spec;
+
+  Worked work() const override;
+  std::vector<Lever> levers() const override { return plan().levers; }
+  std::unique_ptr<Job> with(const Lever& lever, Length value) const override;
+  std::vector<Alternative> alternatives() const override;
+
+ private:
+  /// The leaves of a pair are planned alike; what the one assumes the other does.
+  PlannedDoor plan(WhichLeaf leaf = WhichLeaf::left) const;
+  std::optional<Alternative> quarter_sawn() const;
+  Alternative one_more_muntin() const;
+  void add_builds(std::vector<Alternative>& all, bool drier) const;
+  void set_rail(Spec& changed, std::string_view place, Length value) const;
+  std::vector<RailSpec> planned_rails() const;
+};
+
+/// What cannot be of a door whose wood moves.
+std::vector<Problem> doubts_of_seasons(const Spec& spec);
 
 }  // namespace haunch

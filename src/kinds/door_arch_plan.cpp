@@ -12,13 +12,13 @@ namespace {
 constexpr int kMostChords = 400;
 
 ArchAt place_of_arch(const DoorLedger& ledger) {
-  return ledger.spec.arch_at.word.value_or(ArchAt::underside);
+  return ledger.spec.word<ArchAt>("arch.at").value_or(ArchAt::underside);
 }
 
 /// The rise that the spec says, or that its shape makes.
 Length rise_of(DoorLedger& ledger, const Arch& arch) {
-  const Stated& stated = ledger.stated("arch.rise");
-  const ArchShape shape = ledger.spec.arch_shape.word.value_or(ArchShape::segmental);
+  const KeyValue& stated = ledger.stated("arch.rise");
+  const ArchShape shape = ledger.spec.word<ArchShape>("arch.shape").value_or(ArchShape::segmental);
   if (shape == ArchShape::semicircular) {
     if (stated.by_spec())
       ledger.problem({"arch.rise"},
@@ -26,9 +26,10 @@ Length rise_of(DoorLedger& ledger, const Arch& arch) {
     return floor_half(arch.span);
   }
   if (!stated.size)
-    ledger.problem({ledger.spec.arch_at.word ? "arch.at" : "arch.tolerance", "arch.rise"},
-                   "the arch's \"rise\" is missing; give \"arch\": {\"rise\": …}, or {\"shape\": "
-                   "\"semicircular\"}");
+    ledger.problem(
+        {ledger.stated("arch.at").stated ? Key("arch.at") : Key("arch.tolerance"), "arch.rise"},
+        "the arch's \"rise\" is missing; give \"arch\": {\"rise\": …}, or {\"shape\": "
+        "\"semicircular\"}");
   return ledger.take("arch.rise", Length::from_steps(1), "");
 }
 
@@ -117,7 +118,7 @@ void settle_even_rail(DoorLedger& ledger, FramePlan& frame, Length crown_width) 
   arch.struck = head.radius() - crown_width;
   const double radius = in_steps(arch.struck);
   if (radius < half) {
-    ledger.problem({"rail_widths.0", "arch.rise", "arch.shape"},
+    ledger.problem({{"rail_widths", 0}, "arch.rise", "arch.shape"},
                    fmt::format("an even rail of {} under a radius of {} does not reach from stile "
                                "to stile; make it at most {}",
                                ledger.say(crown_width), ledger.say(head.radius()),
@@ -131,9 +132,9 @@ void settle_even_rail(DoorLedger& ledger, FramePlan& frame, Length crown_width) 
 
 /// A shop says how arches are made, but for their rise not that there are any.
 bool asks_for_arch(const DoorLedger& ledger) {
-  const DoorSpec& spec = ledger.spec;
+  const Spec& spec = ledger.spec;
   return ledger.stated("arch.rise").size || ledger.stated("arch.tolerance").by_spec() ||
-         spec.arch_shape.by_spec() || spec.arch_at.by_spec();
+         spec["arch.shape"].by_spec() || spec["arch.at"].by_spec();
 }
 
 }  // namespace
@@ -159,7 +160,7 @@ void demand_wood_under_head(DoorLedger& ledger, const FramePlan& frame) {
   const RailPlan& rail = frame.rails.front();
   const Length lowest = frame.head->lowest(frame.head->left_sight, frame.head->right_sight);
   if (lowest > rail.low) return;
-  ledger.problem({"rail_widths.0", "arch.rise", "arch.shape"},
+  ledger.problem({{"rail_widths", 0}, "arch.rise", "arch.shape"},
                  fmt::format("the curve of the top is {} below its crown at the stiles, and leaves "
                              "nothing there of the {}, {} wide; make it wider, or the rise less",
                              ledger.say(frame.height - lowest), rail.name, ledger.say(rail.width)));
@@ -184,7 +185,7 @@ void refuse_beside_head(DoorLedger& ledger, const DoorPlan& plan) {
     ledger.problem({"joint", "arch.at"},
                    fmt::format("under an arched top the ends of the top rail are tenons in "
                                "mortises, not \"{}\"; choose another joint for the corners",
-                               joint_word(corner)));
+                               word_of(corner)));
   else if (plan.join.rail_stub)
     ledger.problem({"tenon_depth", "groove_depth", "arch.at"},
                    fmt::format("a depth of {} is that of a stub in the groove, {} deep, which does "

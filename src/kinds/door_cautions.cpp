@@ -24,9 +24,9 @@ double square_metres(const Strip& wide, const Strip& high) {
 
 /// The leaf as if it were solid, of the wood of its frame at 12 %, but for its lights. Much of a
 /// sealed unit is gas: it is left out.
-std::optional<double> kilograms(const DoorSpec& spec, const DoorPlan& plan) {
+std::optional<double> kilograms(const Spec& spec, const DoorPlan& plan) {
   constexpr double kDry = 12;
-  const Species* species = find_species(spec.species.all);
+  const Species* species = find_species(spec.text("species.frame"));
   const auto density = species != nullptr ? density_kg_m3(*species, kDry) : std::nullopt;
   if (!density) return {};
   const FramePlan& frame = plan.frame;
@@ -66,7 +66,7 @@ struct Weighed {
   double kilograms = 0;
 };
 
-std::optional<Weighed> heavier(const DoorSpec& spec, const DoorPlan& plan, const DoorPlan* other) {
+std::optional<Weighed> heavier(const Spec& spec, const DoorPlan& plan, const DoorPlan* other) {
   const auto one = kilograms(spec, plan);
   if (!one) return {};
   if (other == nullptr) return Weighed{"the leaf", *one};
@@ -107,8 +107,8 @@ Length lock_above_floor(const DoorPlan& plan) {
 
 }  // namespace
 
-std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan,
-                                   const DoorPlan* other, bool weighed) {
+std::vector<Caution> door_cautions(const Spec& spec, const DoorPlan& plan, const DoorPlan* other,
+                                   bool weighed) {
   const Unit unit = spec.units.value_or(Unit::mm);
   std::vector<Caution> cautions;
   const auto weight = weighed ? std::nullopt : heavier(spec, plan, other);
@@ -117,25 +117,25 @@ std::vector<Caution> door_cautions(const DoorSpec& spec, const DoorPlan& plan,
         {"weight on the hinges",
          fmt::format("{} comes to some {}, reckoned as solid {} at 12 %{}; see that the load "
                      "table of the hinges' maker carries it",
-                     weight->leaf, in_unit(weight->kilograms, unit), spec.species.all,
+                     weight->leaf, in_unit(weight->kilograms, unit), spec.text("species.frame"),
                      glass_in_weight(plan))});
   if (weight && weight->kilograms > kOnePersonLifts)
     cautions.push_back(
         {"lifting",
          fmt::format("reckoned as solid {} at 12 %{} {} comes to some {}; above 23 kg (51 lb, "
                      "NIOSH's limit for one person under the best conditions) lift it with two",
-                     spec.species.all, glass_in_weight(plan), weight->leaf,
+                     spec.text("species.frame"), glass_in_weight(plan), weight->leaf,
                      in_unit(weight->kilograms, unit))});
-  if (spec.existing_opening) cautions.push_back(old_paint());
+  if (spec.says("existing_opening")) cautions.push_back(old_paint());
   if (plan.has_glass()) cautions.push_back(safety_glazing(plan, unit));
   if (!plan.fittings.lock) return cautions;
-  if (spec.escape_route)
+  if (spec.says("escape_route"))
     cautions.push_back(
         {"escape route", fmt::format("IRC R311.2 asks for a lock that opens from inside without a "
                                      "key, and the leaf 32 in (813 mm) clear and 78 in (1981 mm) "
                                      "high{}",
                                      kDecides)});
-  if (spec.accessible)
+  if (spec.says("accessible"))
     cautions.push_back(
         {"accessible route",
          fmt::format("ADA Standards 404.2.7 ask for hardware 34 to 48 in (864 to 1219 mm) above "

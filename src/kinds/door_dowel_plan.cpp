@@ -11,7 +11,7 @@ namespace {
 /// The end of a piece that dowels hold: how wide it is, and how deep its edges' grooves or rebates
 /// for glass are, where they have any.
 struct DowelledEnd {
-  std::string key;  // of its width
+  Where key;  // of its width
   std::string name;
   Length width;
   std::optional<Length> low, high;
@@ -23,9 +23,8 @@ std::vector<DowelledEnd> dowelled_rails(const DoorPlan& plan) {
   const std::size_t count = plan.frame.rails.size();
   for (std::size_t i = 0; i < count; ++i) {
     const RailPlan& rail = plan.frame.rails[i];
-    DowelledEnd& end = ends.emplace_back();
-    end = {fmt::format("rail_widths.{}", i), rail.name, rail.width, {}, {},
-           plan.frame.rebate_of_rail(i)};
+    DowelledEnd& end = ends.emplace_back(DowelledEnd{
+        {"rail_widths", i}, rail.name, rail.width, {}, {}, plan.frame.rebate_of_rail(i)});
     if (i + 1 < count) end.low = plan.edge_depth(i);
     if (i > 0) end.high = plan.edge_depth(i - 1);
   }

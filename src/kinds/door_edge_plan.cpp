@@ -8,34 +8,24 @@ namespace haunch {
 namespace {
 
 /// A size that only a groove has; the shop's gives way, the spec's is a mistake.
-void refuse_of_groove(DoorLedger& ledger, Stated DoorSpec::*size, const std::string& key,
-                      std::string_view instead) {
-  Stated& stated = ledger.spec.*size;
-  if (stated.by_spec())
+void refuse_of_groove(DoorLedger& ledger, Key key, std::string_view instead) {
+  if (ledger.stated(key).by_spec())
     ledger.problem({key}, fmt::format("a rebated frame has no groove; {}", instead));
   else
-    stated = {};
+    ledger.spec.forget(key);
 }
 
 void refuse_what_is_of_grooves(DoorLedger& ledger) {
-  using D = DoorSpec;
-  refuse_of_groove(ledger, &D::groove_depth, "groove_depth", "write the rebate's as edge.depth");
-  refuse_of_groove(ledger, &D::groove_width, "groove.width", "write the rebate's as edge.width");
-  refuse_of_groove(ledger, &D::groove_from_face, "groove.from_face",
+  refuse_of_groove(ledger, "groove_depth", "write the rebate's as edge.depth");
+  refuse_of_groove(ledger, "groove.width", "write the rebate's as edge.width");
+  refuse_of_groove(ledger, "groove.from_face",
                    "edge.width, from the back, says where the rebate lies");
 }
 
-bool states_itself(const DoorLedger& ledger, const std::string& key) {
-  const DoorSpec& spec = ledger.spec;
-  if (key == "edge.profile") return spec.moulding.by_spec();
-  if (key == "edge.faces") return spec.moulded_faces.by_spec();
-  return ledger.stated(key).by_spec();
-}
-
 /// Keys of `edge` that a kind does not have.
-void refuse_keys(DoorLedger& ledger, const std::vector<std::string>& keys, std::string_view kind) {
-  for (const std::string& key : keys)
-    if (states_itself(ledger, key))
+void refuse_keys(DoorLedger& ledger, const std::vector<Key>& keys, std::string_view kind) {
+  for (const Key key : keys)
+    if (ledger.stated(key).by_spec())
       ledger.problem({key}, fmt::format("{} edge has no such thing; take it out, or write another "
                                         "kind",
                                         kind));
@@ -95,7 +85,7 @@ void refuse_other_leaves(DoorLedger& ledger, const DoorPlan& plan) {
       {"edge.kind", "arch.rise", "meets", "meeting_lap"},
       fmt::format("{} edges go with straight heads and with leaves that do not lap; take "
                   "it out",
-                  edge_word(plan.edge.kind)));
+                  word_of(plan.edge.kind)));
 }
 
 /// Other joints than haunched and stub tenons are set out for square edges only.
@@ -106,16 +96,16 @@ void refuse_other_joints(DoorLedger& ledger, const DoorPlan& plan) {
     ledger.problem({"joint", "edge.kind"},
                    fmt::format("\"{}\" joints go with square edges; with {} ones write "
                                "\"haunched\"",
-                               joint_word(joint), edge_word(plan.edge.kind)));
+                               word_of(joint), word_of(plan.edge.kind)));
     return;
   }
-  Chosen<Ends>& ends = ledger.spec.ends;
-  if (!plan.edge.own_haunch() || ends.word.value_or(Ends::squared) == Ends::squared) return;
-  if (!ends.by_shop)
+  const Ends ends = ledger.spec.word<Ends>("mortise.ends").value_or(Ends::squared);
+  if (!plan.edge.own_haunch() || ends == Ends::squared) return;
+  if (!ledger.stated("mortise.ends").by_shop)
     ledger.problem({"mortise.ends"},
                    fmt::format("with {} edges the ends of mortises are squared; take this out",
-                               edge_word(plan.edge.kind)));
-  ends = {};
+                               word_of(plan.edge.kind)));
+  ledger.spec.forget("mortise.ends");
 }
 
 }  // namespace
@@ -124,15 +114,14 @@ std::string_view sunk_word(const DoorPlan& plan) {
   return plan.edge.rebated() ? "rebate" : "groove";
 }
 
-std::string depth_key(const DoorPlan& plan) {
-  return plan.edge.rebated() ? "edge.depth" : "groove_depth";
+SizeKey depth_key(const DoorPlan& plan) {
+  return plan.edge.rebated() ? SizeKey("edge.depth") : SizeKey("groove_depth");
 }
 
 void settle_edge(DoorLedger& ledger, DoorPlan& plan) {
-  const auto& stated = ledger.spec.edge;
   EdgeDesign& edge = plan.edge;
-  plan.edge.kind = stated.word.value_or(EdgeKind::square);
-  if (stated.by_shop) ledger.note_shop("edge.kind", std::string(edge_word(plan.edge.kind)));
+  plan.edge.kind = ledger.spec.word<EdgeKind>("edge.kind").value_or(EdgeKind::square);
+  ledger.note_shops_word("edge.kind");
   if (edge.kind != EdgeKind::square) {
     refuse_other_joints(ledger, plan);
     refuse_other_leaves(ledger, plan);
@@ -144,10 +133,8 @@ void settle_edge(DoorLedger& ledger, DoorPlan& plan) {
     refuse_keys(ledger, {"edge.profile", "edge.faces", "edge.width", "edge.depth", "edge.fillet"},
                 "a square");
   } else {
-    edge.profile = ledger.choose(ledger.spec.moulding, "edge.profile", Moulding::ovolo,
-                                 {moulding_words().begin(), moulding_words().end()});
-    edge.faces = ledger.choose(ledger.spec.moulded_faces, "edge.faces", MouldedFaces::front,
-                               {moulded_faces_words().begin(), moulded_faces_words().end()});
+    edge.profile = ledger.choose<Moulding>("edge.profile", Moulding::ovolo, ledger.usual());
+    edge.faces = ledger.choose<MouldedFaces>("edge.faces", MouldedFaces::front, ledger.usual());
     settle_moulding(ledger, edge);
   }
 }
@@ -193,9 +180,9 @@ void settle_rebate(DoorLedger& ledger, DoorPlan& plan) {
 }
 
 void settle_bedded_panel(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
-  for (const std::string key :
-       {"panel.allowance", "panel.raised", "panel.flush", "panel.rebate", "panel.raise.width",
-        "panel.raise.tongue", "panel.raise.shoulder", "panel.raise.profile"})
+  for (const Key key : std::initializer_list<Key>{
+           "panel.allowance", "panel.raised", "panel.flush", "panel.rebate", "panel.raise.width",
+           "panel.raise.tongue", "panel.raise.shoulder", "panel.raise.profile"})
     if (ledger.is_own(key))
       ledger.problem({key}, "a panel that lies in a rebate is flat; take this out");
   const Length width = plan.groove.width;

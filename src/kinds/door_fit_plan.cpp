@@ -11,7 +11,7 @@ namespace {
 
 /// A piece that has grooves, and how many.
 struct Grooved {
-  std::string key;  // of its width
+  Where key;  // of its width
   std::string name;
   Length width;
   int grooves;
@@ -22,7 +22,8 @@ struct Grooved {
 std::vector<Grooved> grooved_pieces(const FramePlan& frame) {
   std::vector<Grooved> pieces{{"stile_width", "stile", frame.narrow_stile(), 1}};
   for (std::size_t i = 0; i < frame.rails.size(); ++i)
-    pieces.push_back({fmt::format("rail_widths.{}", i), frame.rails[i].name,
+    pieces.push_back({{"rail_widths", i},
+                      frame.rails[i].name,
                       frame.rails[i].width - frame.rebate_of_rail(i) - frame.arched(i),
                       frame.is_end_rail(i) ? 1 : 2});
   if (frame.has_muntins()) pieces.push_back({"muntin_width", "muntin", frame.muntin_width, 2});
@@ -30,15 +31,15 @@ std::vector<Grooved> grooved_pieces(const FramePlan& frame) {
 }
 
 /// What is sunk into the edges of a piece, `size` from each, must leave some of it.
-void demand_wood_behind(DoorLedger& ledger, const Grooved& piece, const std::string& key,
-                        std::string_view what, Length size) {
+void demand_wood_behind(DoorLedger& ledger, const Grooved& piece, Key key, std::string_view what,
+                        Length size) {
   if (size * piece.grooves < piece.width) return;
   ledger.problem(
       {key, piece.key},
       fmt::format("a {} of {} {}goes through the {}, {} wide; make {} less than {}, "
                   "or the {} wider",
                   what, ledger.say(size), piece.grooves == 2 ? "from both edges " : "", piece.name,
-                  ledger.say(piece.width), key, ledger.say(piece.room()), piece.name));
+                  ledger.say(piece.width), key.path(), ledger.say(piece.room()), piece.name));
 }
 
 void settle_groove_depth(DoorLedger& ledger, DoorPlan& plan) {
@@ -71,8 +72,9 @@ bool mortises_meet(const FramePlan& frame, std::size_t rail, Length inset, Lengt
 /// The deepest tenon, up to `wanted`, that a muntin can have in every rail it enters.
 Length deepest_muntin_tenon(const DoorLedger& ledger, const DoorPlan& plan, Length wanted) {
   const Length bottom =
-      ledger.spec.bottom_clearance.size.value_or(ledger.defaults.bottom_clearance);
-  const Length edge = ledger.spec.edge_clearance.size.value_or(ledger.defaults.edge_clearance);
+      ledger.spec.size("tenon.bottom_clearance").value_or(ledger.defaults.bottom_clearance);
+  const Length edge =
+      ledger.spec.size("tenon.edge_clearance").value_or(ledger.defaults.edge_clearance);
   return deepest_in_rails(ledger, plan, wanted,
                           {bottom + plan.edge.set_back(), plan.muntin_edge() - edge});
 }
@@ -89,15 +91,15 @@ bool ends_in_corner(const DoorPlan& plan, Length depth, Length rebate) {
   return depth > plan.groove.depth && depth <= rebate;
 }
 
-void demand_past_corner(DoorLedger& ledger, const DoorPlan& plan, std::string_view key,
-                        Length depth, Length rebate) {
+void demand_past_corner(DoorLedger& ledger, const DoorPlan& plan, Key key, Length depth,
+                        Length rebate) {
   if (!ends_in_corner(plan, depth, rebate)) return;
-  ledger.problem(
-      {std::string(key), "panel.glass.rebate"},
-      fmt::format("a tenon of {} ends beside the rebate for glass, {} deep, whose "
-                  "corner opens its mortise; make {} more than that, or at most "
-                  "groove_depth, {}",
-                  ledger.say(depth), ledger.say(rebate), key, ledger.say(plan.groove.depth)));
+  ledger.problem({key, "panel.glass.rebate"},
+                 fmt::format("a tenon of {} ends beside the rebate for glass, {} deep, whose "
+                             "corner opens its mortise; make {} more than that, or at most "
+                             "groove_depth, {}",
+                             ledger.say(depth), ledger.say(rebate), key.path(),
+                             ledger.say(plan.groove.depth)));
 }
 
 /// Of blind tenons that begin where the edges' work ends; loose ones stand farther in.
@@ -129,7 +131,7 @@ void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
     const Length width = plan.frame.width_over_muntins(i);
     if (plan.frame.takes_muntins(i) && depth + plan.edge.set_back() >= width)
       ledger.problem(
-          {"tenon.muntin_depth", fmt::format("rail_widths.{}", i), "tenon_depth"},
+          {"tenon.muntin_depth", {"rail_widths", i}, "tenon_depth"},
           fmt::format(
               "a muntin's tenon of {} goes through the {}, {} wide; make tenon.muntin_depth less",
               ledger.say(depth), rail.name, ledger.say(width)));
@@ -137,13 +139,12 @@ void settle_muntin_depth(DoorLedger& ledger, DoorPlan& plan) {
 }
 
 /// No stub stands in a rebate, or beyond a moulding that is cut away.
-void demand_past_sunk(DoorLedger& ledger, const DoorPlan& plan, const std::string& key,
-                      Length depth) {
+void demand_past_sunk(DoorLedger& ledger, const DoorPlan& plan, Key key, Length depth) {
   if (!plan.edge.own_haunch() || depth > plan.groove.depth) return;
   ledger.problem(
-      {key, depth_key(plan)},
+      {key, Key(depth_key(plan))},
       fmt::format("a tenon of {} does not go past the {}, {} deep; make {} more", ledger.say(depth),
-                  sunk_word(plan), ledger.say(plan.groove.depth), key));
+                  sunk_word(plan), ledger.say(plan.groove.depth), key.path()));
 }
 
 // ---- mortise, tenon and groove across the thickness
@@ -166,14 +167,13 @@ Length cutter_for(Length thickness, const std::vector<Length>& cutters) {
 
 /// How wide mortises are where no width is stated.
 Reasoned usual_mortise(const DoorLedger& ledger, Length thickness) {
-  const DoorSpec& spec = ledger.spec;
-  if (spec.tenon_thickness.size)
-    return {*spec.tenon_thickness.size +
-                spec.fit_allowance.size.value_or(ledger.defaults.fit_allowance),
+  const Spec& spec = ledger.spec;
+  if (spec.size("tenon.thickness"))
+    return {*spec.size("tenon.thickness") +
+                spec.size("fit_allowance").value_or(ledger.defaults.fit_allowance),
             "tenon thickness and fit allowance"};
-  if (spec.groove_width.size) return {*spec.groove_width.size, "as wide as the groove"};
-  const Length cutter =
-      cutter_for(thickness, spec.cutters.empty() ? ledger.defaults.cutters : spec.cutters);
+  if (spec.size("groove.width")) return {*spec.size("groove.width"), "as wide as the groove"};
+  const Length cutter = cutter_for(thickness, ledger.cutters());
   const bool shops = !spec.cutters.empty();
   if (in_cutter_rule(cutter, thickness))
     return {cutter, fmt::format("the smallest {} from a third to 0.4 of the thickness",
@@ -184,35 +184,37 @@ Reasoned usual_mortise(const DoorLedger& ledger, Length thickness) {
 
 /// Where mortise, tenon and allowance are all given: true when they agree, or when one of the
 /// shop's gives way.
-bool reconcile_fit(DoorSpec& spec) {
-  Stated& mortise = spec.mortise_width;
-  Stated& tenon = spec.tenon_thickness;
-  Stated& allowance = spec.fit_allowance;
-  if (!mortise.size || !tenon.size || !allowance.size) return true;
-  if (*mortise.size - *tenon.size == *allowance.size) return true;
-  for (Stated* shops : {&tenon, &mortise, &allowance}) {
-    if (!shops->by_shop) continue;
-    *shops = {};
+bool reconcile_fit(Spec& spec) {
+  const auto mortise = spec.size("mortise.width");
+  const auto tenon = spec.size("tenon.thickness");
+  const auto allowance = spec.size("fit_allowance");
+  if (!mortise || !tenon || !allowance) return true;
+  if (*mortise - *tenon == *allowance) return true;
+  for (const Key key :
+       std::initializer_list<Key>{"tenon.thickness", "mortise.width", "fit_allowance"}) {
+    if (!spec[key].by_shop) continue;
+    spec.forget(key);
     return true;
   }
   return false;
 }
 
 void tell_of_disagreement(DoorLedger& ledger) {
-  const DoorSpec& spec = ledger.spec;
+  const Spec& spec = ledger.spec;
   ledger.problem(
       {"fit_allowance"},
       fmt::format("mortise {} less tenon {} is {}, not {}; give two of mortise.width, "
                   "tenon.thickness and fit_allowance",
-                  ledger.say(*spec.mortise_width.size), ledger.say(*spec.tenon_thickness.size),
-                  ledger.say(*spec.mortise_width.size - *spec.tenon_thickness.size),
-                  ledger.say(*spec.fit_allowance.size)));
+                  ledger.say(*spec.size("mortise.width")),
+                  ledger.say(*spec.size("tenon.thickness")),
+                  ledger.say(*spec.size("mortise.width") - *spec.size("tenon.thickness")),
+                  ledger.say(*spec.size("fit_allowance"))));
 }
 
 Length settle_allowance(DoorLedger& ledger, Length mortise) {
-  const DoorSpec& spec = ledger.spec;
-  if (spec.mortise_width.size && spec.tenon_thickness.size)
-    return ledger.take("fit_allowance", mortise - *spec.tenon_thickness.size,
+  const Spec& spec = ledger.spec;
+  if (spec.size("mortise.width") && spec.size("tenon.thickness"))
+    return ledger.take("fit_allowance", mortise - *spec.size("tenon.thickness"),
                        "mortise width less tenon thickness");
   return ledger.take("fit_allowance", ledger.defaults.fit_allowance,
                      "a film of glue on each cheek");
@@ -220,7 +222,8 @@ Length settle_allowance(DoorLedger& ledger, Length mortise) {
 
 /// Where a mortise or groove lies across the thickness, unless stated.
 struct ThicknessPlace {
-  std::string_view name, key, width_key;
+  std::string_view name;
+  SizeKey key, width_key;
   Length width;
   Reasoned usual;
 };
@@ -235,7 +238,7 @@ Reasoned usual_mortise_place(const DoorLedger& ledger, const DoorPlan& plan) {
   const Length width = plan.join.mortise.width;
   Reasoned middle = in_the_middle(thickness, width);
   if (!plan.edge.rebated()) return middle;
-  const Length wall = thickness - ledger.spec.edge_width.size.value_or(thickness);
+  const Length wall = thickness - ledger.spec.size("edge.width").value_or(thickness);
   if (wall <= middle.size + width) return middle;
   return {wall - width, "before the rebate, to which the tenon then loses nothing"};
 }
@@ -243,12 +246,12 @@ Reasoned usual_mortise_place(const DoorLedger& ledger, const DoorPlan& plan) {
 Length settle_from_face(DoorLedger& ledger, const ThicknessPlace& place, Length thickness) {
   const Length from_face = ledger.take(place.key, place.usual.size, place.usual.why);
   if (from_face < Length() || from_face + place.width > thickness)
-    ledger.problem({std::string(place.key), std::string(place.width_key), "groove.width",
-                    "mortise.width", "thickness"},
-                   fmt::format("a {} of {}, {} from the face side, does not lie within the "
-                               "thickness of {}; make them less, or thickness more",
-                               place.name, ledger.say(place.width), ledger.say(from_face),
-                               ledger.say(thickness)));
+    ledger.problem(
+        {Key(place.key), Key(place.width_key), "groove.width", "mortise.width", "thickness"},
+        fmt::format("a {} of {}, {} from the face side, does not lie within the "
+                    "thickness of {}; make them less, or thickness more",
+                    place.name, ledger.say(place.width), ledger.say(from_face),
+                    ledger.say(thickness)));
   return from_face;
 }
 
@@ -288,7 +291,7 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
   JoinPlan& join = plan.join;
   const Length usual =
       nearest_multiple(floor_divide(narrow * 2, 3) - set_back, ledger.defaults.whole);
-  const bool counts = plan.has_blind_tenons() || ledger.spec.tenon_depth.size;
+  const bool counts = plan.has_blind_tenons() || ledger.spec.size("tenon_depth");
   join.rail_depth = counts ? ledger.take("tenon_depth", usual, usual_depth_reason(plan)) : usual;
   if (join.rail_depth + set_back >= narrow)
     ledger.problem(
@@ -308,13 +311,14 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
 }
 
 void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
-  DoorSpec& spec = ledger.spec;
+  Spec& spec = ledger.spec;
   JoinPlan& join = plan.join;
   // Without a mortise, a tenon's thickness is fitted to the groove.
-  if (!join.single_mortises && !spec.mortise_width.size) spec.mortise_width = spec.groove_width;
+  if (!join.single_mortises && !spec.size("mortise.width"))
+    spec.edit("mortise.width") = spec["groove.width"];
   if (!reconcile_fit(spec)) return tell_of_disagreement(ledger);
   const Reasoned usual = usual_mortise(ledger, plan.frame.thickness);
-  const Length mortise = join.mortise.width = spec.mortise_width.size.value_or(usual.size);
+  const Length mortise = join.mortise.width = spec.size("mortise.width").value_or(usual.size);
   if (join.single_mortises) ledger.take("mortise.width", mortise, usual.why);
   const Length fit = join.fit_allowance = settle_allowance(ledger, mortise);
   if (plan.edge.rebated()) {
@@ -342,7 +346,7 @@ void settle_fit(DoorLedger& ledger, DoorPlan& plan) {
 }
 
 void settle_places(DoorLedger& ledger, DoorPlan& plan) {
-  DoorSpec& spec = ledger.spec;
+  Spec& spec = ledger.spec;
   MortiseDesign& mortise = plan.join.mortise;
   const Length thickness = plan.frame.thickness;
   if (plan.join.single_mortises)
@@ -350,14 +354,15 @@ void settle_places(DoorLedger& ledger, DoorPlan& plan) {
                                          {"mortise", "mortise.from_face", "mortise.width",
                                           mortise.width, usual_mortise_place(ledger, plan)},
                                          thickness);
-  else if (!spec.groove_from_face.size)
-    spec.groove_from_face = spec.mortise_from_face;  // the groove is the mortise of a stub
+  else if (!spec.size("groove.from_face"))
+    spec.edit("groove.from_face") =
+        spec["mortise.from_face"];  // the groove is the mortise of a stub
   if (plan.edge.rebated()) {
     if (ledger.clean()) settle_rebate(ledger, plan);
     return;
   }
   // A groove that only goes along with the mortise is at fault with it, and need not be told of.
-  if (!ledger.clean() && !spec.groove_from_face.size && !spec.groove_width.size) return;
+  if (!ledger.clean() && !spec.size("groove.from_face") && !spec.size("groove.width")) return;
   plan.groove.from_face =
       settle_from_face(ledger,
                        {"groove", "groove.from_face", "groove.width", plan.groove.width,

@@ -8,18 +8,12 @@
 namespace haunch {
 namespace {
 
-bool any_stated(const DoorSpec& spec, std::string_view group) {
-  for (const SizeKey& size : door_size_keys())
-    if (size.key.starts_with(group) && (spec.*size.size).size) return true;
-  return false;
-}
-
 Length length_for(Unit unit, std::int64_t mm, std::int64_t sixteenths) {
   return unit == Unit::mm ? Length::from_mm(mm) : Length::from_inch_parts(sixteenths, 16);
 }
 
 /// As DoorLedger::take, of a place: says where the fitting goes as its figure rises.
-Length take_place(DoorLedger& ledger, std::string_view key, Length fallback, std::string_view why,
+Length take_place(DoorLedger& ledger, SizeKey key, Length fallback, std::string_view why,
                   Moves moves) {
   const Length place = ledger.take(key, fallback, why);
   ledger.levers.back().moves = moves;
@@ -97,12 +91,12 @@ Length line_of_top_rail(const FramePlan& frame) {
 void share_hinges_out(DoorLedger& ledger, DoorPlan& plan, HingePlan& hinges) {
   const FramePlan& frame = plan.frame;
   const bool house = ledger.defaults.house;
-  const int number = ledger.spec.hinges.value_or(usual_hinges(frame.height));
-  if (!ledger.spec.hinges)
+  const int number = ledger.spec.count("hinges.number").value_or(usual_hinges(frame.height));
+  if (!ledger.stated("hinges.number").stated)
     ledger.assume("hinges.number", number,
                   "one for each 30 in (762 mm) of height or part of it, two at least (hardware "
                   "guides)");
-  if (ledger.spec.hinges_by_shop) ledger.note_shop("hinges.number", number);
+  if (ledger.stated("hinges.number").by_shop) ledger.note_shop("hinges.number", number);
   const std::string_view in_line = "in line with the rail's inner edge (Fairham, Noyes)";
   const Length from_top =
       take_place(ledger, "hinges.from_top",
@@ -121,7 +115,7 @@ struct PlacedHinge {
   std::size_t number;
   Length foot;
 
-  std::string key() const { return "hinges.at." + std::to_string(number); }
+  Where key() const { return {"hinges.at", number}; }
 };
 
 void demand_placed_on_leaf(DoorLedger& ledger, const DoorPlan& plan, Length length,
@@ -142,15 +136,15 @@ void demand_placed_on_leaf(DoorLedger& ledger, const DoorPlan& plan, Length leng
 
 /// What the spec says besides of hinges that it places one by one; of the shop's it makes nothing.
 void demand_one_way_of_placing(DoorLedger& ledger) {
-  const DoorSpec& spec = ledger.spec;
-  for (const auto& [key, its] : {std::pair("hinges.from_top", &spec.hinge_from_top),
-                                 std::pair("hinges.from_foot", &spec.hinge_from_foot)})
-    if (its->by_spec() && !spec.hinge_places_by_shop)
+  const Spec& spec = ledger.spec;
+  for (const Key key : std::initializer_list<Key>{"hinges.from_top", "hinges.from_foot"})
+    if (spec[key].by_spec() && !spec["hinges.at"].by_shop)
       ledger.problem({key}, "places hinges that \"at\" places one by one; keep one of the two");
   const auto places = std::ssize(spec.hinge_places);
-  if (spec.hinges && !spec.hinges_by_shop && *spec.hinges != places)
+  const KeyValue& number = spec["hinges.number"];
+  if (number.by_spec() && number.number != places)
     ledger.problem({"hinges.number"}, fmt::format("\"at\" places {}, not {}; keep one of the two",
-                                                  places, *spec.hinges));
+                                                  places, number.number));
 }
 
 void place_hinges(DoorLedger& ledger, DoorPlan& plan, HingePlan& hinges) {
@@ -167,10 +161,9 @@ void place_hinges(DoorLedger& ledger, DoorPlan& plan, HingePlan& hinges) {
   for (std::size_t i = 0; i < placed.size(); ++i) {
     const HingePlace& place = places[placed[i].number];
     hinges.feet.push_back(placed[i].foot);
-    ledger.add_lever(placed[i].key(), place.distance, Change::size, true,
-                     hinge_name(i, placed.size()));
+    ledger.add_lever(placed[i].key(), place.distance, true, hinge_name(i, placed.size()));
     ledger.levers.back().moves = place.from_top ? Moves::down : Moves::up;
-    if (ledger.spec.hinge_places_by_shop) ledger.note_shop(placed[i].key(), place.distance);
+    if (ledger.stated("hinges.at").by_shop) ledger.note_shop(placed[i].key(), place.distance);
   }
 }
 
@@ -191,10 +184,10 @@ void settle_hinges(DoorLedger& ledger, DoorPlan& plan) {
       "so that 6 mm (1/4 in) of the edge stay whole behind it");
   demand_narrow_hinges(ledger, plan, hinges);
   // The spec's own number or ends overrule places of the shop's.
-  const DoorSpec& spec = ledger.spec;
-  const bool overruled = spec.hinge_places_by_shop &&
-                         ((spec.hinges && !spec.hinges_by_shop) || spec.hinge_from_top.by_spec() ||
-                          spec.hinge_from_foot.by_spec());
+  const Spec& spec = ledger.spec;
+  const bool overruled = spec["hinges.at"].by_shop &&
+                         (spec["hinges.number"].by_spec() || spec["hinges.from_top"].by_spec() ||
+                          spec["hinges.from_foot"].by_spec());
   if (spec.hinge_places.empty() || overruled)
     share_hinges_out(ledger, plan, hinges);
   else
@@ -205,20 +198,17 @@ void settle_hinges(DoorLedger& ledger, DoorPlan& plan) {
 // ---- lock
 
 /// A size of the lock that only its maker knows.
-Length demand(DoorLedger& ledger, std::string_view key) {
-  const Stated& its = ledger.stated(key);
-  if (!its.size) {
-    const std::string_view name = key.substr(key.rfind('.') + 1);
-    ledger.problem({std::string(key.substr(0, key.rfind('.')))},
-                   fmt::format("\"{}\" is missing; read it off the lock", name));
-  }
+Length demand(DoorLedger& ledger, SizeKey key, Key its) {
+  if (!ledger.stated(key).stated)
+    ledger.problem({its}, fmt::format("\"{}\" is missing; read it off the lock",
+                                      key.path().substr(its.path().size() + 1)));
   return ledger.take(key, Length(), "");
 }
 
 constexpr std::string_view kTemplate = "the usual bored lock (makers' templates)";
 
 void settle_bored(DoorLedger& ledger, LockPlan& lock) {
-  const auto usual = [&](std::string_view key, std::int64_t mm, std::int64_t sixteenths) {
+  const auto usual = [&](SizeKey key, std::int64_t mm, std::int64_t sixteenths) {
     return ledger.take(key, length_for(ledger.unit, mm, sixteenths), kTemplate);
   };
   lock.backset = usual("lock.backset", 60, 38);
@@ -228,28 +218,31 @@ void settle_bored(DoorLedger& ledger, LockPlan& lock) {
 }
 
 void settle_mortise_lock(DoorLedger& ledger, LockPlan& lock) {
-  const DoorSpec& spec = ledger.spec;
-  lock.body = {demand(ledger, "lock.case.height"), demand(ledger, "lock.case.depth"),
-               demand(ledger, "lock.case.thickness")};
-  if (any_stated(spec, "lock.faceplate."))
-    lock.plate = {demand(ledger, "lock.faceplate.length"), demand(ledger, "lock.faceplate.width"),
-                  demand(ledger, "lock.faceplate.thickness")};
-  const bool has_spindle = spec.lock_spindle.size || spec.lock_spindle_above.size;
-  const bool has_key = spec.lock_key.size || spec.lock_key_below.size;
+  const Spec& spec = ledger.spec;
+  lock.body = {demand(ledger, "lock.case.height", "lock.case"),
+               demand(ledger, "lock.case.depth", "lock.case"),
+               demand(ledger, "lock.case.thickness", "lock.case")};
+  if (spec.speaks_of("lock.faceplate"))
+    lock.plate = {demand(ledger, "lock.faceplate.length", "lock.faceplate"),
+                  demand(ledger, "lock.faceplate.width", "lock.faceplate"),
+                  demand(ledger, "lock.faceplate.thickness", "lock.faceplate")};
+  const bool has_spindle = spec.size("lock.spindle") || spec.size("lock.spindle_above");
+  const bool has_key = spec.size("lock.key") || spec.size("lock.key_below");
   if (has_spindle)
-    lock.spindle = {lock.height + demand(ledger, "lock.spindle_above"),
-                    demand(ledger, "lock.spindle")};
+    lock.spindle = {lock.height + demand(ledger, "lock.spindle_above", "lock"),
+                    demand(ledger, "lock.spindle", "lock")};
   if (has_key)
-    lock.key = {lock.height - demand(ledger, "lock.key_below"), demand(ledger, "lock.key")};
-  if (has_spindle || has_key || spec.lock_backset.size)
-    lock.backset = demand(ledger, "lock.backset");
+    lock.key = {lock.height - demand(ledger, "lock.key_below", "lock"),
+                demand(ledger, "lock.key", "lock")};
+  if (has_spindle || has_key || spec.size("lock.backset"))
+    lock.backset = demand(ledger, "lock.backset", "lock");
 }
 
 /// What of a bored lock's keys and of a mortise lock's stands together.
 void demand_one_lock(DoorLedger& ledger) {
-  const DoorSpec& spec = ledger.spec;
-  const bool bored = spec.of_bored_lock;
-  const bool has_case = any_stated(spec, "lock.case.");
+  const Spec& spec = ledger.spec;
+  const bool bored = spec["lock.bore"].stated;
+  const bool has_case = spec.speaks_of("lock.case");
   if (bored && has_case)
     ledger.problem({"lock.bore"}, "is of a bored lock, \"case\" of a mortise lock; keep one");
   if (!bored && !has_case)
@@ -257,10 +250,10 @@ void demand_one_lock(DoorLedger& ledger) {
                    "what lock it is is missing; give \"case\": {\"height\": …, \"depth\": …, "
                    "\"thickness\": …} of a mortise lock, or \"bore\": {\"diameter\": …} of a bored "
                    "one");
-  for (const std::string_view key :
-       {"lock.spindle", "lock.spindle_above", "lock.key", "lock.key_below"})
-    if (bored && ledger.stated(key).size)
-      ledger.problem({std::string(key)}, "is of a mortise lock; a bored one has no hole for it");
+  for (const Key key : std::initializer_list<Key>{"lock.spindle", "lock.spindle_above", "lock.key",
+                                                  "lock.key_below"})
+    if (bored && ledger.stated(key).stated)
+      ledger.problem({key}, "is of a mortise lock; a bored one has no hole for it");
 }
 
 void demand_mortise_lock_in_stile(DoorLedger& ledger, const LockPlan& lock, Length stile) {
@@ -316,9 +309,9 @@ void settle_lock(DoorLedger& ledger, DoorPlan& plan) {
   lock.height = take_place(ledger, "lock.height", ledger.defaults.lock_height,
                            "38 in above the foot (door-preparation notes)", Moves::up);
   demand_one_lock(ledger);
-  if (ledger.spec.of_bored_lock)
+  if (ledger.stated("lock.bore").stated)
     settle_bored(ledger, lock);
-  else if (any_stated(ledger.spec, "lock.case."))
+  else if (ledger.spec.speaks_of("lock.case"))
     settle_mortise_lock(ledger, lock);
   if (ledger.clean()) demand_lock_on_leaf(ledger, plan, lock);
   plan.fittings.lock = lock;
@@ -327,36 +320,34 @@ void settle_lock(DoorLedger& ledger, DoorPlan& plan) {
 // ---- fittings described by their cuts
 
 void settle_described(DoorLedger& ledger) {
-  const FittingsSpec& fittings = ledger.spec.fittings;
-  for (std::size_t i = 0; i < fittings.each.size(); ++i) {
-    const FittingSpec& fitting = fittings.each[i];
-    ledger.add_lever("fittings." + std::to_string(i) + ".at", fitting.at, Change::size, true,
-                     fitting.name);
+  const auto& fittings = ledger.spec.fittings;
+  for (std::size_t i = 0; i < fittings.size(); ++i) {
+    const FittingSpec& fitting = fittings[i];
+    ledger.add_lever({"fittings", i, ".at"}, fitting.at, true, fitting.name);
     ledger.levers.back().moves = Moves::along;
-    if (fittings.by_shop)
-      ledger.note_shop("fittings." + std::to_string(i), fitting.name + " on " + fitting.on);
+    if (ledger.stated("fittings").by_shop)
+      ledger.note_shop({"fittings", i}, fitting.name + " on " + fitting.on);
   }
 }
 
 /// A pair hangs at both sides.
 bool hangs_left(DoorLedger& ledger, const FramePlan& frame) {
-  const Chosen<Side>& hangs = ledger.spec.hangs;
-  if (!frame.pair)
-    return ledger.choose(hangs, "hangs", Side::left, {"left", "right"}) == Side::left;
-  if (hangs.by_spec()) ledger.problem({"hangs"}, "a pair hangs at both sides; take it out");
+  if (!frame.pair) return ledger.choose<Side>("hangs", Side::left, ledger.usual()) == Side::left;
+  if (ledger.stated("hangs").by_spec())
+    ledger.problem({"hangs"}, "a pair hangs at both sides; take it out");
   return !frame.pair->is_right;
 }
 
 /// Hinges and locks are let in to square edges that stand in the opening.
 void refuse_on_edges(DoorLedger& ledger, const FramePlan& frame) {
-  const DoorSpec& spec = ledger.spec;
+  const Spec& spec = ledger.spec;
   const Meets meets = frame.opening.meets;
   const std::string why =
       fmt::format("is set out for an inset leaf only, not for {} one; take it out",
                   meets == Meets::overlay ? "an overlay" : "a rebated");
-  if (meets != Meets::inset && spec.of_hinges) ledger.problem({"hinges"}, why);
-  if (meets != Meets::inset && spec.of_lock) ledger.problem({"lock"}, why);
-  if (spec.of_lock && frame.pair && frame.pair->lap > Length())
+  if (meets != Meets::inset && spec["hinges"].stated) ledger.problem({"hinges"}, why);
+  if (meets != Meets::inset && spec["lock"].stated) ledger.problem({"lock"}, why);
+  if (spec["lock"].stated && frame.pair && frame.pair->lap > Length())
     ledger.problem({"lock"},
                    "a lock in rebated meeting stiles is not set out; take it or meeting_lap out");
 }
@@ -364,13 +355,13 @@ void refuse_on_edges(DoorLedger& ledger, const FramePlan& frame) {
 }  // namespace
 
 void settle_fittings(DoorLedger& ledger, DoorPlan& plan) {
-  const DoorSpec& spec = ledger.spec;
+  const Spec& spec = ledger.spec;
   const auto sizes_of_wood = std::ssize(ledger.levers);
   refuse_on_edges(ledger, plan.frame);
-  if (spec.of_hinges || spec.of_lock || spec.hangs.word)
+  if (spec["hinges"].stated || spec["lock"].stated || spec.word<Side>("hangs"))
     plan.fittings.hangs_left = hangs_left(ledger, plan.frame);
-  if (spec.of_hinges) settle_hinges(ledger, plan);
-  if (spec.of_lock) settle_lock(ledger, plan);
+  if (spec["hinges"].stated) settle_hinges(ledger, plan);
+  if (spec["lock"].stated) settle_lock(ledger, plan);
   if (plan.frame.pair && !plan.frame.pair->laps_in_front()) plan.fittings.lock.reset();
   settle_described(ledger);
   // Of two remedies as small, the fitting is moved sooner than the joint.

@@ -13,22 +13,10 @@ constexpr int kMostParts = 10'000;
 
 // ---- the leaf
 
-void settle_names(DoorLedger& ledger) {
-  const DoorSpec& spec = ledger.spec;
-  if (spec.units_inferred)
-    ledger.assume("units", std::string(unit_word(ledger.unit)),
-                  "every size in the spec carries its own unit");
-  if (spec.units_by_shop) ledger.note_shop("units", std::string(unit_word(ledger.unit)));
-  if (spec.species.all.empty() && spec.species.own.empty())
-    ledger.assume("species", std::string("not stated"),
-                  "no wood is named; sizes do not depend on it");
-  if (spec.species_by_shop) ledger.note_shop("species", spec.species.all);
-}
-
 void settle_opening(DoorLedger& ledger, FramePlan& frame) {
   Opening& opening = frame.opening;
-  opening.width = *ledger.spec.opening_width.size;
-  opening.height = *ledger.spec.opening_height.size;
+  opening.width = *ledger.spec.size("opening.width");
+  opening.height = *ledger.spec.size("opening.height");
   settle_meets(ledger, frame);
   frame.width = opening.width - opening.left - opening.right + frame.lip.across();
   frame.height = opening.height - opening.head - opening.foot + frame.lip.upright();
@@ -42,13 +30,15 @@ void settle_opening(DoorLedger& ledger, FramePlan& frame) {
 void settle_stiles(DoorLedger& ledger, FramePlan& frame) {
   Length& left = frame.stile_left;
   Length& right = frame.stile_right;
-  ledger.settle_group("stile_width", ledger.defaults.stile,
-                      {{"stile_width.left", &left}, {"stile_width.right", &right}});
+  const Length usual = ledger.defaults.stile;
+  ledger.settle_group("stile_width",
+                      {{"stile_width.left", &left, usual}, {"stile_width.right", &right, usual}},
+                      ledger.usual());
   if (left == right) {
-    ledger.add_lever("stile_width", left, Change::size, false);
+    ledger.add_lever("stile_width", left, false);
   } else {
-    ledger.add_lever("stile_width.left", left, Change::size, false);
-    ledger.add_lever("stile_width.right", right, Change::size, false);
+    ledger.add_lever("stile_width.left", left);
+    ledger.add_lever("stile_width.right", right);
   }
   const Length width =
       frame.pair ? floor_half(frame.pair->width - frame.pair->clearance) : frame.width;
@@ -60,10 +50,9 @@ void settle_stiles(DoorLedger& ledger, FramePlan& frame) {
 
 /// A stile that is cut off at 45 degrees has no horns.
 void settle_horn(DoorLedger& ledger, FramePlan& frame) {
-  const auto& corner = ledger.spec.joints[static_cast<std::size_t>(JointPlace::corner)];
-  Stated& stated = ledger.spec.horn;
-  if (corner.word == JointWord::mitre) {
-    if (stated.by_spec() && *stated.size > Length())
+  if (ledger.spec.word<JointWord>("joint.corner") == JointWord::mitre) {
+    const KeyValue& horn = ledger.stated("horn");
+    if (horn.by_spec() && *horn.size > Length())
       ledger.problem({"horn", "joint"}, "mitred stiles have no horns; take it out, or say 0");
     return;
   }
@@ -100,9 +89,9 @@ std::vector<Length> widths_of(const std::vector<RailSpec>& rails) {
 
 /// The rails as stated, else the usual ones.
 std::vector<RailSpec> rails_of(DoorLedger& ledger, const FramePlan& frame) {
-  const RailsSpec& stated = ledger.spec.rails;
-  if (stated.by_shop) ledger.note_shop("rail_widths", widths_of(stated.rails));
-  if (!stated.rails.empty()) return stated.rails;
+  const std::vector<RailSpec>& stated = ledger.spec.rails;
+  if (ledger.stated("rail_widths").by_shop) ledger.note_shop("rail_widths", widths_of(stated));
+  if (!stated.empty()) return stated;
   std::vector<Length> widths = ledger.defaults.rails;
   if (widths.empty()) widths.assign(2, frame.wide_stile());
   ledger.assume("rail_widths", widths,
@@ -161,7 +150,7 @@ void demand_sights(DoorLedger& ledger, const FramePlan& frame) {
     if (sight > Length()) continue;
     const std::string how =
         sight == Length() ? "touch" : fmt::format("overlap by {}", ledger.say(-sight));
-    ledger.problem({fmt::format("rail_widths.{}", i + 2 < frame.rails.size() ? i + 1 : i)},
+    ledger.problem({{"rail_widths", i + 2 < frame.rails.size() ? i + 1 : i}},
                    fmt::format("the {} and the {} {}; place them so that a panel has room between",
                                above.name, below.name, how));
     return;  // those above and below only follow
@@ -172,14 +161,12 @@ void add_rail_levers(DoorLedger& ledger, const FramePlan& frame,
                      const std::vector<RailSpec>& specs) {
   for (std::size_t i = 0; i < specs.size(); ++i) {
     const RailPlan& rail = frame.rails[i];
-    const std::string key = fmt::format("rail_widths.{}", i);
-    ledger.add_lever(specs[i].plain ? key : key + ".width", rail.width - frame.arched(i),
-                     Change::size, false, rail.name);
+    ledger.add_lever({"rail_widths", i, specs[i].plain ? "" : ".width"},
+                     rail.width - frame.arched(i), false, rail.name);
     if (frame.is_end_rail(i)) continue;
     const RailLine line = specs[i].line.value_or(RailLine::top);
     const Length height = specs[i].line ? specs[i].height : rail.low + rail.width;
-    ledger.add_lever(fmt::format("{}.{}", key, rail_line_word(line)), height, Change::size, true,
-                     rail.name);
+    ledger.add_lever({"rail_widths", i, "." + std::string(word_of(line))}, height, true, rail.name);
   }
 }
 
@@ -195,7 +182,7 @@ std::vector<int> panels_across(DoorLedger& ledger, std::size_t tiers) {
     across = each->each.size() == 1 ? std::vector<int>(tiers, each->each.front()) : each->each;
   const std::string shown = fmt::format("{} across", tiers_words(across));
   if (panels.index() == 0) ledger.assume("panels", std::string("one in each tier"), ledger.usual());
-  if (ledger.spec.panels_by_shop) ledger.note_shop("panels", shown);
+  if (ledger.stated("panels").by_shop) ledger.note_shop("panels", shown);
   return across;
 }
 
@@ -237,7 +224,7 @@ std::string tiers_words(const std::vector<int>& across) {
 }
 
 void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
-  settle_names(ledger);
+  ledger.note_names();
   settle_opening(ledger, frame);
   settle_pair(ledger, frame, leaf);
   frame.thickness = ledger.take("thickness", ledger.defaults.thickness, ledger.usual());
@@ -273,7 +260,7 @@ void settle_rails(DoorLedger& ledger, FramePlan& frame) {
   add_rail_levers(ledger, frame, specs);
   for (std::size_t i = 1; i + 1 < specs.size(); ++i)
     if (!specs[i].line)
-      ledger.assume(fmt::format("rail_widths.{}.top", i), frame.rails[i].low + frame.rails[i].width,
+      ledger.assume({"rail_widths", i, ".top"}, frame.rails[i].low + frame.rails[i].width,
                     frame.rails[i].name + ": so that the openings above and below are equal");
 }
 

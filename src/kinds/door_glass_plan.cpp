@@ -9,7 +9,7 @@ namespace {
 
 /// A piece that a rebate for glass is worked on, and what its other edge has.
 struct Rebated {
-  std::string key;
+  Where key;
   std::string name;
   Length width, other_edge;
 };
@@ -33,8 +33,10 @@ std::vector<Rebated> pieces_about(const DoorPlan& plan, std::size_t tier, Length
   const FramePlan& frame = plan.frame;
   std::vector<Rebated> pieces{{"stile_width", "stile", frame.narrow_stile(), Length()}};
   for (const std::size_t rail : {tier, tier + 1})
-    pieces.push_back({fmt::format("rail_widths.{}", rail), frame.rails[rail].name,
-                      frame.rails[rail].width, other_edge(plan, rail, tier, rebate)});
+    pieces.push_back({{"rail_widths", rail},
+                      frame.rails[rail].name,
+                      frame.rails[rail].width,
+                      other_edge(plan, rail, tier, rebate)});
   if (frame.tiers[tier].has_muntins())
     pieces.push_back({"muntin_width", "muntin", frame.muntin_width, rebate});
   return pieces;
@@ -60,7 +62,7 @@ void demand_rebate(DoorLedger& ledger, const DoorPlan& plan, std::size_t tier) {
 
 Length take_rebate(DoorLedger& ledger, const DoorPlan& plan) {
   const Length groove = plan.groove.depth;
-  if (ledger.spec.its_kind() == PanelKind::glass)
+  if (panel_kind(ledger.spec) == PanelKind::glass)
     return ledger.take("panel.glass.rebate", groove, "as deep as the groove");
   const Length least = ledger.defaults.unit_rebate;
   return ledger.take("panel.glass.rebate", std::max(groove, least),
@@ -74,11 +76,11 @@ void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan) {
   const std::size_t tiers = plan.frame.tiers.size();
   plan.glass_rebates.assign(tiers, Length());
   if (ledger.spec.tiers.empty()) {
-    if (ledger.spec.is_glass()) plan.glass_rebates.assign(tiers, take_rebate(ledger, plan));
+    if (is_glass(ledger.spec)) plan.glass_rebates.assign(tiers, take_rebate(ledger, plan));
   } else {
     for (std::size_t i = 0; i < tiers; ++i) {
       ledger.enter_tier(i);
-      if (ledger.spec.is_glass()) plan.glass_rebates[i] = take_rebate(ledger, plan);
+      if (is_glass(ledger.spec)) plan.glass_rebates[i] = take_rebate(ledger, plan);
     }
     ledger.leave_tiers();
   }
@@ -90,22 +92,22 @@ void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan) {
     ledger.problem({"edge.kind", "panel.kind"},
                    fmt::format("glass goes with square edges, and has a rebate of its own; take {} "
                                "edges out",
-                               edge_word(plan.edge.kind)));
+                               word_of(plan.edge.kind)));
   for (std::size_t i = 0; i < tiers; ++i)
     if (plan.glass_rebates[i] > Length()) demand_rebate(ledger, plan, i);
 }
 
 void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel) {
-  const bool glass = ledger.spec.is_glass();
-  const std::vector<const char*> of_glass{"panel.glass.rebate", "panel.glass.edge_clearance",
-                                          "panel.glass.bedding"};
-  const std::vector<const char*> of_wood{
+  const bool glass = is_glass(ledger.spec);
+  const std::vector<Key> of_glass{"panel.glass.rebate", "panel.glass.edge_clearance",
+                                  "panel.glass.bedding"};
+  const std::vector<Key> of_wood{
       "panel.gap.across_grain", "panel.gap.along_grain", "panel.allowance",   "panel.rebate",
       "panel.raised",           "panel.flush",           "panel.raise.width", "panel.raise.tongue",
       "panel.raise.shoulder",   "panel.raise.profile",   "panel.grain",       "panel.held"};
-  for (const char* key : glass ? of_wood : of_glass) {
+  for (const Key key : glass ? of_wood : of_glass) {
     if (!ledger.is_own(key)) continue;
-    const std::string kind(panel_kind_word(panel.kind));
+    const std::string kind(word_of(panel.kind));
     ledger.problem(
         {key}, glass
                    ? fmt::format("this panel is {}, which has no such thing; take it out, or "

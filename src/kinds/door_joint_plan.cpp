@@ -12,18 +12,19 @@ void refuse_stubs(DoorLedger& ledger, const DoorPlan& plan) {
     const JointWord joint = plan.join.at(place);
     if (!plan.occurs(place) || joint == JointWord::haunched || !plan.is_stub(place)) continue;
     const bool muntin = place == JointPlace::muntin;
-    ledger.problem({muntin ? "tenon.muntin_depth" : "tenon_depth", "groove_depth", "joint"},
-                   fmt::format("a depth of {} is that of a stub in the groove, {} deep; \"{}\" "
-                               "joints go deeper than that",
-                               ledger.say(muntin ? plan.join.muntin_depth : plan.join.rail_depth),
-                               ledger.say(plan.groove.depth), joint_word(joint)));
+    ledger.problem(
+        {muntin ? Key("tenon.muntin_depth") : Key("tenon_depth"), "groove_depth", "joint"},
+        fmt::format("a depth of {} is that of a stub in the groove, {} deep; \"{}\" "
+                    "joints go deeper than that",
+                    ledger.say(muntin ? plan.join.muntin_depth : plan.join.rail_depth),
+                    ledger.say(plan.groove.depth), word_of(joint)));
   }
 }
 
 /// Keys that say something of a joint that the leaf does not have.
 void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
   struct Owned {
-    std::string_view key;
+    Key key;
     JointWord joint;
   };
   constexpr Owned kOwned[] = {{"twin.width", JointWord::twin},
@@ -43,22 +44,21 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
                               {"spline.room", JointWord::mitre},
                               {"spline.wall", JointWord::mitre}};
   for (const auto& [key, joint] : kOwned) {
-    const Stated& its = ledger.stated(key);
-    if (its.by_spec() && !plan.has(joint))
-      ledger.problem({std::string(key)},
+    if (ledger.stated(key).by_spec() && !plan.has(joint))
+      ledger.problem({key},
                      fmt::format("there are no such joints here; say \"joint\": \"{}\", or take "
                                  "it out",
-                                 joint_word(joint)));
+                                 word_of(joint)));
   }
-  const Stated& over = ledger.spec.tenon_over;
-  if (over.size && !over.by_shop && !plan.has(JointWord::through) && !plan.has(JointWord::bridle))
+  if (ledger.stated("tenon_over").by_spec() && !plan.has(JointWord::through) &&
+      !plan.has(JointWord::bridle))
     ledger.problem({"tenon_over"},
                    "no tenons come out here; say \"joint\": \"through\" or \"bridle\", or take it "
                    "out");
-  for (const std::string_view key : {"mortise.width", "mortise.from_face", "tenon.thickness"}) {
-    const Stated& its = ledger.stated(key);
-    if (its.by_spec() && !plan.join.single_mortises && plan.has(JointWord::twin))
-      ledger.problem({std::string(key)},
+  for (const Key key :
+       std::initializer_list<Key>{"mortise.width", "mortise.from_face", "tenon.thickness"}) {
+    if (ledger.stated(key).by_spec() && !plan.join.single_mortises && plan.has(JointWord::twin))
+      ledger.problem({key},
                      "is of single tenons, and all here are twins; give twin.width, twin.between "
                      "or twin.from_face");
   }
@@ -78,19 +78,19 @@ void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
       ledger.problem({"joint", "meets"},
                      fmt::format("a leaf whose edges are rebated has no \"{}\" joints; choose "
                                  "another",
-                                 joint_word(joint)));
+                                 word_of(joint)));
     if (frame.arch && apart && place == JointPlace::corner)
       ledger.problem({"joint", "arch"},
                      fmt::format("the ends of an arched top rail are tenons, not \"{}\"; choose "
                                  "another joint for the corners",
-                                 joint_word(joint)));
+                                 word_of(joint)));
   }
   if (ledger.clean()) refuse_beside_head(ledger, plan);
 }
 
 /// The cutter nearest to a fifth of the thickness, the larger of two as near.
 Length twin_cutter(const DoorLedger& ledger, Length thickness) {
-  const auto& cutters = ledger.spec.cutters.empty() ? ledger.defaults.cutters : ledger.spec.cutters;
+  const auto& cutters = ledger.cutters();
   const auto off = [&](Length cutter) {
     return std::max(cutter * 5 - thickness, thickness - cutter * 5);
   };
@@ -100,7 +100,7 @@ Length twin_cutter(const DoorLedger& ledger, Length thickness) {
 
 void refuse_cutter(DoorLedger& ledger, const DoorPlan& plan) {
   const JoinPlan& join = plan.join;
-  const Stated& stated = ledger.spec.cutter;
+  const KeyValue& stated = ledger.stated("mortise.cutter");
   const bool loose_round = plan.has(JointWord::loose) && join.loose_ends != Ends::squared;
   if (join.ends == Ends::squared && !loose_round) {
     if (!stated.by_shop)
@@ -124,27 +124,26 @@ void refuse_cutter(DoorLedger& ledger, const DoorPlan& plan) {
 
 void settle_ends(DoorLedger& ledger, DoorPlan& plan) {
   JoinPlan& join = plan.join;
-  const Chosen<Ends>& chosen = ledger.spec.ends;
-  join.ends = chosen.word.value_or(Ends::squared);
-  join.loose_ends = chosen.word.value_or(Ends::tenon_rounded);
-  join.cutter = ledger.spec.cutter.size;
-  if (!chosen.word && plan.has(JointWord::loose))
+  const auto chosen = ledger.spec.word<Ends>("mortise.ends");
+  join.ends = chosen.value_or(Ends::squared);
+  join.loose_ends = chosen.value_or(Ends::tenon_rounded);
+  join.cutter = ledger.spec.size("mortise.cutter");
+  if (!chosen && plan.has(JointWord::loose))
     ledger.assume("mortise.ends", std::string("tenon-rounded"),
                   "of loose tenons: their stock is rounded to the cutter");
-  if (chosen.by_shop && join.has_mortises)
-    ledger.note_shop("mortise.ends", std::string(ends_word(join.ends)));
+  if (join.has_mortises) ledger.note_shops_word("mortise.ends");
   if (join.cutter) refuse_cutter(ledger, plan);
   if (join.cutter && ledger.clean()) ledger.take("mortise.cutter", *join.cutter, {});
 }
 
 void choose_joints(DoorLedger& ledger, DoorPlan& plan) {
+  // By JointPlace.
+  constexpr WordKey<JointWord> kJointKeys[] = {"joint.corner", "joint.middle", "joint.muntin"};
   for (const JointPlace place : kJointPlaces) {
     const auto number = static_cast<std::size_t>(place);
-    const Chosen<JointWord>& chosen = ledger.spec.joints[number];
-    plan.join.words[number] = chosen.word.value_or(JointWord::haunched);
-    if (chosen.by_shop && plan.occurs(place))
-      ledger.note_shop(fmt::format("joint.{}", joint_place_word(place)),
-                       std::string(joint_word(plan.join.words[number])));
+    const WordKey<JointWord> key = kJointKeys[number];
+    plan.join.words[number] = ledger.spec.word(key).value_or(JointWord::haunched);
+    if (plan.occurs(place)) ledger.note_shops_word(key);
   }
 }
 

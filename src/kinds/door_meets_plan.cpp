@@ -8,10 +8,10 @@
 namespace haunch {
 namespace {
 
-constexpr std::array<const char*, 4> kLapKeys{"lap.left", "lap.right", "lap.head", "lap.foot"};
+constexpr std::array<SizeKey, 4> kLapKeys{"lap.left", "lap.right", "lap.head", "lap.foot"};
 
 struct KeyedSide {
-  std::string_view key;
+  SizeKey key;
   Length* side;
 };
 
@@ -24,23 +24,23 @@ std::array<KeyedSide, 4> sides_of(Sides& sides) {
 
 bool any_lap(const DoorLedger& ledger) {
   return std::any_of(kLapKeys.begin(), kLapKeys.end(),
-                     [&](const char* key) { return ledger.stated(key).size.has_value(); });
+                     [&](SizeKey key) { return ledger.stated(key).stated; });
 }
 
 void settle_clearance(DoorLedger& ledger, Opening& opening) {
-  ledger.settle_group("clearance", ledger.defaults.clearance,
-                      {{"clearance.left", &opening.left},
-                       {"clearance.right", &opening.right},
-                       {"clearance.head", &opening.head},
-                       {"clearance.foot", &opening.foot}});
+  const Length usual = ledger.defaults.clearance;
+  ledger.settle_group("clearance",
+                      {{"clearance.left", &opening.left, usual},
+                       {"clearance.right", &opening.right, usual},
+                       {"clearance.head", &opening.head, usual},
+                       {"clearance.foot", &opening.foot, usual}},
+                      ledger.usual());
 }
 
 /// A key or group of leaves that meet their opening otherwise, where the spec itself states it.
-void refuse(DoorLedger& ledger, std::string_view group, std::string_view why) {
-  const std::string before = std::string(group) + ".";
-  for (const SizeKey& size : door_size_keys())
-    if ((size.key == group || size.key.starts_with(before)) && ledger.stated(size.key).by_spec())
-      ledger.problem({std::string(group)}, std::string(why) + ", or take it out");
+void refuse(DoorLedger& ledger, Key group, std::string_view why) {
+  if (ledger.spec.said_by(group) == SaidBy::spec)
+    ledger.problem({group}, std::string(why) + ", or take it out");
 }
 
 void settle_overlay(DoorLedger& ledger, FramePlan& frame) {
@@ -103,16 +103,13 @@ void demand_wood_behind_lip(DoorLedger& ledger, const FramePlan& frame) {
 }  // namespace
 
 void settle_meets(DoorLedger& ledger, FramePlan& frame) {
-  const Meets meets = ledger.spec.meets.word.value_or(Meets::inset);
+  const Meets meets = ledger.spec.word<Meets>("meets").value_or(Meets::inset);
   frame.opening.meets = meets;
-  if (ledger.spec.meets.by_shop)
-    ledger.note_shop("meets", std::string(meets == Meets::overlay  ? "overlay"
-                                          : meets == Meets::rebate ? "rebate"
-                                                                   : "inset"));
+  ledger.note_shops_word("meets");
   if (meets == Meets::overlay) return settle_overlay(ledger, frame);
   if (meets == Meets::rebate) return settle_rebated(ledger, frame);
   settle_clearance(ledger, frame.opening);
-  for (const char* key : {"lap", "lip_thickness"})
+  for (const Key key : std::initializer_list<Key>{"lap", "lip_thickness"})
     refuse(ledger, key,
            "an inset leaf stands within its opening; give \"meets\": \"overlay\" or \"rebate\"");
 }

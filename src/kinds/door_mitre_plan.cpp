@@ -16,7 +16,7 @@ void demand_one_width(DoorLedger& ledger, const FramePlan& frame) {
   for (std::size_t i = 0; i < frame.rails.size(); ++i) {
     const RailPlan& rail = frame.rails[i];
     if (!frame.is_end_rail(i) || rail.width == frame.stile_left) continue;
-    ledger.problem({fmt::format("rail_widths.{}", i), "joint"},
+    ledger.problem({{"rail_widths", i}, "joint"},
                    fmt::format("a mitred corner wants stile and rail of one width; the {} is {} "
                                "wide, the stile {}",
                                rail.name, ledger.say(rail.width), ledger.say(frame.stile_left)));

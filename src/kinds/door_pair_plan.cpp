@@ -9,25 +9,20 @@
 namespace haunch {
 namespace {
 
-/// The first of `keys` that a spec itself states.
-std::optional<std::string> own(const DoorLedger& ledger,
-                               std::initializer_list<std::string_view> keys) {
-  for (const std::string_view key : keys)
-    if (ledger.stated(key).size && !ledger.stated(key).by_shop) return std::string(key);
-  return {};
-}
-
 void refuse_meeting_of_one(DoorLedger& ledger) {
-  auto key = own(ledger, {"meeting_clearance", "meeting_lap", "meeting_rest"});
-  if (!key && ledger.spec.active.by_spec()) key = "active";
-  if (key) ledger.problem({*key}, "one leaf meets no other; give \"leaves\": 2, or take it out");
+  for (const Key key :
+       std::initializer_list<Key>{"meeting_clearance", "meeting_lap", "meeting_rest", "active"}) {
+    if (!ledger.stated(key).by_spec()) continue;
+    ledger.problem({key}, "one leaf meets no other; give \"leaves\": 2, or take it out");
+    return;
+  }
 }
 
 void settle_laps(DoorLedger& ledger, PairPlan& pair) {
   pair.lap = ledger.take("meeting_lap", Length(), "square meeting stiles");
   if (pair.lap == Length()) {
-    if (const auto key = own(ledger, {"meeting_rest"}))
-      ledger.problem({*key},
+    if (ledger.stated("meeting_rest").by_spec())
+      ledger.problem({"meeting_rest"},
                      "square meeting stiles have no rebate; give meeting_lap, or take it out");
     return;
   }
@@ -40,16 +35,15 @@ void settle_laps(DoorLedger& ledger, PairPlan& pair) {
 
 /// Which leaf opens first is asked for where the two are not alike.
 void settle_first(DoorLedger& ledger, PairPlan& pair) {
-  const bool matters = pair.lap > Length() || ledger.spec.of_lock;
-  if (!matters && !ledger.spec.active.word) return;
-  const Side side = ledger.choose(ledger.spec.active, "active", Side::right, {"left", "right"});
-  pair.right_first = side == Side::right;
+  const bool matters = pair.lap > Length() || ledger.stated("lock").stated;
+  if (!matters && !ledger.spec.word<Side>("active")) return;
+  pair.right_first = ledger.choose<Side>("active", Side::right, ledger.usual()) == Side::right;
 }
 
 }  // namespace
 
 void settle_pair(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
-  if (ledger.spec.leaves.value_or(1) == 1) {
+  if (ledger.spec.count("leaves").value_or(1) == 1) {
     refuse_meeting_of_one(ledger);
     return;
   }

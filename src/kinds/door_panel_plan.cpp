@@ -8,18 +8,16 @@
 namespace haunch {
 namespace {
 
-const std::vector<std::string_view> kSideWords{"back", "front", "both"};
-
 /// The gap at a panel's edge: what its seasons ask for, else the usual one, or less where the
 /// groove would not hold the panel's edge.
-Length take_gap(DoorLedger& ledger, std::string_view key, Length usual_gap, Length groove_depth,
+Length take_gap(DoorLedger& ledger, SizeKey key, Length usual_gap, Length groove_depth,
                 const std::optional<SeasonGap>& season) {
   if (season) return ledger.take(key, season->gap, season->why);
   const Length bite = ledger.defaults.least_bite;
   const Length most = std::max(groove_depth - bite, Length());
   return ledger.take(key, std::min(most, usual_gap),
                      most < usual_gap ? fmt::format("what leaves a bite of {}", ledger.say(bite))
-                     : ledger.spec.its_kind() == PanelKind::board
+                     : panel_kind(ledger.spec) == PanelKind::board
                          ? "board does not move to matter: room to go together"
                          : ledger.usual());
 }
@@ -47,10 +45,10 @@ void demand_panel_sizes(DoorLedger& ledger, const DoorPlan& plan, const PanelPla
 
 /// Where the panel is held. Silent where the spec is: a panel is left free.
 void settle_held(DoorLedger& ledger, PanelPlan& panel) {
-  const auto& held = ledger.spec.held;
-  if (!held.word) return;
-  const HeldAt at = *held.word;
-  if (held.by_shop) ledger.note_shop("panel.held", std::string(held_word(at)));
+  const auto held = ledger.spec.word<HeldAt>("panel.held");
+  if (!held) return;
+  const HeldAt at = *held;
+  ledger.note_shops_word("panel.held");
   panel.held = at == HeldAt::middle                       ? Held::middle
                : at == HeldAt::left || at == HeldAt::foot ? Held::low_edge
                                                           : Held::high_edge;
@@ -61,16 +59,16 @@ void settle_held(DoorLedger& ledger, PanelPlan& panel) {
     ledger.problem({"panel.held"},
                    fmt::format("\"{}\": a panel whose grain stands {} is held at one of its "
                                "long-grain edges; write \"{}\" or \"{}\", or \"middle\"",
-                               held_word(at), upright ? "upright" : "level",
+                               word_of(at), upright ? "upright" : "level",
                                upright ? "left" : "foot", upright ? "right" : "head"));
 }
 
-constexpr const char* kRaiseKeys[] = {"panel.raise.width", "panel.raise.tongue",
-                                      "panel.raise.shoulder", "panel.raise.profile"};
+constexpr Key kRaiseKeys[] = {"panel.raise.width", "panel.raise.tongue", "panel.raise.shoulder",
+                              "panel.raise.profile"};
 
 /// A raise without a raised face.
 void demand_raised(DoorLedger& ledger) {
-  for (const char* key : kRaiseKeys)
+  for (const Key key : kRaiseKeys)
     if (ledger.is_own(key))
       ledger.problem({key},
                      "is of a raised panel, but nothing is raised; say which face: \"raised\": "
@@ -79,15 +77,17 @@ void demand_raised(DoorLedger& ledger) {
 
 /// Two words of which one was meant.
 void demand_one_meaning(DoorLedger& ledger) {
-  const DoorSpec& spec = ledger.spec;
-  if (!spec.raised.word) demand_raised(ledger);
-  if (spec.raised.word && spec.rebate.word)
+  const Spec& spec = ledger.spec;
+  if (!spec.word<Rebate>("panel.raised")) demand_raised(ledger);
+  if (spec.word<Rebate>("panel.raised") && spec.word<Rebate>("panel.rebate"))
     ledger.problem({"panel.rebate"}, "a raised panel has no rebate; keep one of the two");
-  if (spec.raised.word && spec.flush.word)
+  if (spec.word<Rebate>("panel.raised") && spec.word<Rebate>("panel.flush"))
     ledger.problem({"panel.flush"}, "a panel is raised or flush; keep one of the two");
-  if (!spec.raised.word && spec.flush.word && spec.rebate.word)
+  if (!spec.word<Rebate>("panel.raised") && spec.word<Rebate>("panel.flush") &&
+      spec.word<Rebate>("panel.rebate"))
     ledger.problem({"panel.rebate"}, "\"flush\" says where the rebate is; take this out");
-  if (spec.flush.word && spec.its_kind() == PanelKind::solid && ledger.is_own("panel.thickness"))
+  if (spec.word<Rebate>("panel.flush") && panel_kind(spec) == PanelKind::solid &&
+      ledger.is_own("panel.thickness"))
     ledger.problem({"panel.thickness"},
                    "a flush panel is as thick as its groove's place makes it; take this out, or "
                    "write \"rebate\" instead of \"flush\"");
@@ -122,11 +122,6 @@ Length share_in_front(const PanelPlan& panel) {
   return panel.rebate == Rebate::front ? waste : Length();
 }
 
-void note_shop_face(DoorLedger& ledger, std::string_view key, const Chosen<Rebate>& face) {
-  if (face.by_shop)
-    ledger.note_shop(key, std::string(kSideWords[static_cast<std::size_t>(*face.word)]));
-}
-
 /// Of what is measured, no remedy changes the thickness.
 Length take_thickness(DoorLedger& ledger, const PanelPlan& panel, Length fallback,
                       std::string_view why) {
@@ -154,8 +149,8 @@ void demand_slope(DoorLedger& ledger, const RaiseDesign& raise, Length depth) {
 }
 
 void settle_raise(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
-  panel.rebate = *ledger.spec.raised.word;
-  note_shop_face(ledger, "panel.raised", ledger.spec.raised);
+  panel.rebate = *ledger.spec.word<Rebate>("panel.raised");
+  ledger.note_shops_word("panel.raised");
   panel.thickness =
       take_thickness(ledger, panel, raised_thickness(ledger, plan, panel),
                      "so that its field is level with the frame's face, or a little below");
@@ -168,8 +163,7 @@ void settle_raise(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   }
   const Length depth = panel.rebate == Rebate::both ? floor_half(waste) : waste;
   RaiseDesign raise;
-  raise.profile =
-      ledger.choose(ledger.spec.profile, "panel.raise.profile", Profile::bevel, {"bevel", "cove"});
+  raise.profile = ledger.choose<Profile>("panel.raise.profile", Profile::bevel, ledger.usual());
   raise.tongue = ledger.take("panel.raise.tongue", plan.groove.depth,
                              "as the groove is deep, so that no slope comes to its mouth");
   raise.width =
@@ -184,8 +178,8 @@ void settle_raise(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
 
 /// A panel rebated so that its face, or both, are level with the frame's.
 void settle_flush(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
-  panel.rebate = *ledger.spec.flush.word;
-  note_shop_face(ledger, "panel.flush", ledger.spec.flush);
+  panel.rebate = *ledger.spec.word<Rebate>("panel.flush");
+  ledger.note_shops_word("panel.flush");
   const auto [front, back] = beside_tongue(plan, panel);
   panel.front_waste = panel.rebate == Rebate::back ? Length() : front;
   panel.thickness =
@@ -200,7 +194,7 @@ void demand_measured_board(DoorLedger& ledger, const PanelPlan& panel) {
     ledger.problem({"panel.thickness"},
                    "is missing; a sheet is not as thick as it is called, so measure the board and "
                    "write it");
-  if (panel.kind == PanelKind::board && ledger.spec.flush.word)
+  if (panel.kind == PanelKind::board && ledger.spec.word<Rebate>("panel.flush"))
     ledger.problem({"panel.flush"},
                    "a board is as thick as it is; write \"rebate\" instead, and set "
                    "groove.from_face so that its face comes level");
@@ -212,13 +206,13 @@ void demand_measured_board(DoorLedger& ledger, const PanelPlan& panel) {
 
 /// What a panel is made of.
 void settle_kind(DoorLedger& ledger, PanelPlan& panel) {
-  const PanelSpec& spec = ledger.spec;
-  panel.kind = spec.its_kind();
-  if (spec.kind.by_shop) ledger.note_shop("panel.kind", std::string(panel_kind_word(panel.kind)));
-  panel.material = spec.material;
-  if (ledger.spec.is_glass() && spec.material.empty())
+  const KeyValues& spec = ledger.spec;
+  panel.kind = panel_kind(spec);
+  ledger.note_shops_word("panel.kind");
+  panel.material = spec.text("panel.material");
+  if (is_glass(ledger.spec) && spec.text("panel.material").empty())
     panel.material = panel.kind == PanelKind::glass ? "glass" : "sealed unit";
-  if (panel.kind == PanelKind::board && spec.material.empty()) {
+  if (panel.kind == PanelKind::board && spec.text("panel.material").empty()) {
     panel.material = "board";
     ledger.assume("panel.material", panel.material, "not told which");
   }
@@ -230,7 +224,7 @@ void settle_flat(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   panel.thickness = take_thickness(ledger, panel, panel.tongue, "flat: as thick as its tongue");
   panel.rebated = panel.thickness > plan.groove.width;
   if (panel.rebated)
-    panel.rebate = ledger.choose(ledger.spec.rebate, "panel.rebate", Rebate::back, kSideWords);
+    panel.rebate = ledger.choose<Rebate>("panel.rebate", Rebate::back, ledger.usual());
   if (panel.rebated) panel.front_waste = share_in_front(panel);
 }
 
@@ -248,9 +242,9 @@ bool settle_grooved_panel(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& p
             ledger.say(panel.allowance), ledger.say(groove.width)));
     return false;
   }
-  if (ledger.spec.raised.word)
+  if (ledger.spec.word<Rebate>("panel.raised"))
     settle_raise(ledger, plan, panel);
-  else if (ledger.spec.flush.word)
+  else if (ledger.spec.word<Rebate>("panel.flush"))
     settle_flush(ledger, plan, panel);
   else
     settle_flat(ledger, plan, panel);
@@ -264,7 +258,7 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
   const GrooveDesign& groove = plan.groove;
   settle_kind(ledger, panel);
   demand_glass_keys(ledger, panel);
-  if (ledger.spec.is_glass()) {
+  if (is_glass(ledger.spec)) {
     const auto tier = static_cast<std::size_t>(tiers.data() - plan.frame.tiers.data());
     settle_glass(ledger, plan, panel, plan.glass_rebates[tier]);
     return panel;
@@ -273,8 +267,7 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
     settle_bedded_panel(ledger, plan, panel);
   else if (!settle_grooved_panel(ledger, plan, panel))
     return panel;
-  panel.grain =
-      ledger.choose(ledger.spec.grain, "panel.grain", Grain::upright, {"upright", "level"});
+  panel.grain = ledger.choose<Grain>("panel.grain", Grain::upright, ledger.usual());
   const bool board = panel.kind == PanelKind::board;
   const DoorDefaults& usual = ledger.defaults;
   panel.gap_across =
@@ -302,14 +295,14 @@ void demand_use_in_a_tier(DoorLedger& ledger, const DoorPlan& plan) {
 std::optional<Reasoned> groove_for_board(const DoorLedger& ledger, const FramePlan& frame) {
   std::optional<Reasoned> found;
   for (std::size_t i = 0; i < std::max<std::size_t>(ledger.spec.tiers.size(), 1); ++i) {
-    const PanelSpec panel =
-        ledger.spec.tiers.empty() ? PanelSpec(ledger.spec) : panels_of_tier(ledger.spec, i);
-    if (panel.its_kind() != PanelKind::board || !panel.panel_thickness.size) continue;
-    const Length groove = *panel.panel_thickness.size +
-                          panel.panel_allowance.size.value_or(ledger.defaults.panel_allowance);
+    const KeyValues panel =
+        ledger.spec.tiers.empty() ? KeyValues(ledger.spec) : panels_of_tier(ledger.spec, i);
+    if (panel_kind(panel) != PanelKind::board || !panel.size("panel.thickness")) continue;
+    const Length groove = *panel.size("panel.thickness") +
+                          panel.size("panel.allowance").value_or(ledger.defaults.panel_allowance);
     if (groove * 10 > frame.thickness * 4 || (found && found->size <= groove)) continue;
     found = {groove, fmt::format("the board's {} and its allowance",
-                                 ledger.say(*panel.panel_thickness.size))};
+                                 ledger.say(*panel.size("panel.thickness")))};
   }
   return found;
 }

@@ -24,7 +24,7 @@ void refuse_place(DoorLedger& ledger, const DoorPlan& plan, JointPlace place) {
           : fmt::format(
                 "the {} are \"{}\" joints, which have no tenon of the rail's own in a "
                 "mortise",
-                where, joint_word(plan.join.at(place)));
+                where, word_of(plan.join.at(place)));
   ledger.problem({"pin.at", "pin"},
                  what + "; choose another joint, say another \"at\", or take it out");
 }
@@ -32,7 +32,7 @@ void refuse_place(DoorLedger& ledger, const DoorPlan& plan, JointPlace place) {
 /// The rails' places that are pinned: those that are asked for, else all that can be.
 std::vector<JointPlace> pinned_places(DoorLedger& ledger, const DoorPlan& plan) {
   std::vector<JointPlace> places;
-  const PinPlaces asked = ledger.spec.pin_at.word.value_or(PinPlaces::both);
+  const PinPlaces asked = ledger.spec.word<PinPlaces>("pin.at").value_or(PinPlaces::both);
   for (const JointPlace place : {JointPlace::corner, JointPlace::middle})
     if (asked == PinPlaces::both || (asked == PinPlaces::corner) == (place == JointPlace::corner)) {
       if (can_be_pinned(plan, place))
@@ -45,7 +45,7 @@ std::vector<JointPlace> pinned_places(DoorLedger& ledger, const DoorPlan& plan) 
 }
 
 bool is_softwood(const DoorLedger& ledger) {
-  const Species* species = find_species(ledger.spec.species.of(Role::rail));
+  const Species* species = find_species(species_of(ledger.spec).of(Role::rail));
   return species != nullptr && species->group == "softwood";
 }
 
@@ -63,7 +63,8 @@ Length usual_draw(const DoorLedger& ledger, Length diameter) {
 /// half of the tenon is four pins wide (a pin up to a quarter of its tenon: shop rule).
 std::vector<Length> middles_in(const DoorLedger& ledger, const Strip& tenon, Length diameter) {
   const Length width = tenon.high - tenon.low;
-  const std::int64_t count = ledger.spec.pins_each.value_or(width >= diameter * 8 ? 2 : 1);
+  const std::int64_t count =
+      ledger.spec.count("pin.number").value_or(width >= diameter * 8 ? 2 : 1);
   std::vector<Length> middles;
   for (std::int64_t i = 1; i <= count * 2; i += 2)
     middles.push_back(
@@ -161,7 +162,7 @@ PinDesign settle_sizes(DoorLedger& ledger, const DoorPlan& plan) {
   pins.draw = ledger.take("pin.offset", usual_draw(ledger, pins.diameter),
                           is_softwood(ledger) ? "usual in softwood, at most a quarter of the pin"
                                               : "usual in hardwood, at most a quarter of the pin");
-  if (ledger.spec.pin_depth.size) pins.depth = ledger.take("pin.depth", Length(), {});
+  if (ledger.spec.size("pin.depth")) pins.depth = ledger.take("pin.depth", Length(), {});
   pins.over = ledger.settle("pin.over", pins.diameter * (pins.depth ? 1 : 3),
                             pins.depth ? "to be struck; sawn off flush"
                                        : "for its taper and to be struck; sawn off flush");
@@ -169,14 +170,12 @@ PinDesign settle_sizes(DoorLedger& ledger, const DoorPlan& plan) {
 }
 
 void note_words(DoorLedger& ledger, const DoorPlan& plan) {
-  if (ledger.spec.pin_at.by_shop)
-    ledger.note_shop(
-        "pin.at",
-        std::string(pin_place_words()[static_cast<std::size_t>(*ledger.spec.pin_at.word)]));
-  else if (!ledger.spec.pin_at.word && plan.occurs(JointPlace::middle))
+  ledger.note_shops_word("pin.at");
+  if (!ledger.stated("pin.at").stated && plan.occurs(JointPlace::middle))
     ledger.assume("pin.at", std::string("both"), "all tenons of rails that can be pinned");
-  if (ledger.spec.pins_each_by_shop) ledger.note_shop("pin.number", *ledger.spec.pins_each);
-  if (!ledger.spec.pins_each)
+  const KeyValue& number = ledger.stated("pin.number");
+  if (number.by_shop) ledger.note_shop("pin.number", number.number);
+  if (!number.stated)
     ledger.assume("pin.number", std::string("by width"),
                   "one to a tenon, two where it is eight pins wide");
 }
@@ -185,7 +184,7 @@ void note_words(DoorLedger& ledger, const DoorPlan& plan) {
 
 void settle_pins(DoorLedger& ledger, DoorPlan& plan) {
   plan.rail_pins.resize(plan.frame.rails.size());
-  if (!ledger.spec.of_pins || !ledger.clean()) return;
+  if (!ledger.stated("pin").by_spec() || !ledger.clean()) return;
   const std::vector<JointPlace> places = pinned_places(ledger, plan);
   if (places.empty() || !ledger.clean()) return;
   note_words(ledger, plan);

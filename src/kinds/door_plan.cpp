@@ -54,7 +54,7 @@ std::vector<int> shared_over(int panels, int tiers) {
   return across;
 }
 
-std::optional<Problem> panels_contradiction(const DoorSpec& spec, int tiers) {
+std::optional<Problem> panels_contradiction(const Spec& spec, int tiers) {
   const auto* panels = std::get_if<PanelCount>(&spec.panels);
   if (panels != nullptr && panels->count % tiers != 0)
     return Problem{
@@ -75,7 +75,7 @@ std::optional<Problem> panels_contradiction(const DoorSpec& spec, int tiers) {
       {}};
 }
 
-std::optional<Problem> tiers_contradiction(const DoorSpec& spec, int tiers) {
+std::optional<Problem> tiers_contradiction(const Spec& spec, int tiers) {
   if (spec.tiers.empty() || std::ssize(spec.tiers) == tiers) return {};
   return Problem{
       "/panel/tiers",
@@ -171,13 +171,13 @@ Length DoorPlan::muntin_edge() const {
   return deepest;
 }
 
-std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Problem>& reading) {
+std::vector<Problem> contradictions(const Spec& spec, const std::vector<Problem>& reading) {
   for (const std::string_view path : {"/rail_widths", "/panels", "/opening", "/panel/tiers"})
     if (!is_clean(reading, path)) return {};
-  if (!spec.opening_height.size) return {};
-  const auto defaults = door_defaults(spec.units.value_or(Unit::mm), *spec.opening_height.size);
+  if (!spec.size("opening.height")) return {};
+  const auto defaults = door_defaults(spec.units.value_or(Unit::mm), *spec.size("opening.height"));
   const std::size_t usual_rails = std::max<std::size_t>(defaults.rails.size(), 2);
-  const std::size_t rails = spec.rails.rails.empty() ? usual_rails : spec.rails.rails.size();
+  const std::size_t rails = spec.rails.empty() ? usual_rails : spec.rails.size();
   std::vector<Problem> problems;
   for (const auto& problem : {panels_contradiction(spec, static_cast<int>(rails) - 1),
                               tiers_contradiction(spec, static_cast<int>(rails) - 1)})
@@ -185,7 +185,7 @@ std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Prob
   return problems;
 }
 
-PlannedDoor plan_door(const DoorSpec& spec, const std::vector<SeasonGaps>& gaps, WhichLeaf leaf) {
+PlannedDoor plan_door(const Spec& spec, const std::vector<SeasonGaps>& gaps, WhichLeaf leaf) {
   DoorLedger ledger(spec);
   PlannedDoor planned;
   settle(ledger, planned.plan, gaps, leaf);

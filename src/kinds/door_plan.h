@@ -9,7 +9,6 @@
 #include <vector>
 
 #include "arch.h"
-#include "door_spec.h"
 #include "dowel.h"
 #include "edge.h"
 #include "glazing.h"
@@ -18,6 +17,7 @@
 #include "mitre.h"
 #include "pin.h"
 #include "raise.h"
+#include "spec.h"
 #include "tenon.h"
 
 namespace haunch {
@@ -257,12 +257,12 @@ enum class WhichLeaf { left, right };
 
 /// Settles every size. The unit is that of the spec, millimetres where it has none. `gaps`, of each
 /// tier from the top or one for all, are taken where the spec leaves them open.
-PlannedDoor plan_door(const DoorSpec& spec, const std::vector<SeasonGaps>& gaps = {},
+PlannedDoor plan_door(const Spec& spec, const std::vector<SeasonGaps>& gaps = {},
                       WhichLeaf leaf = WhichLeaf::left);
 
 /// What a spec says that cannot all be true, told from its values alone: panels over tiers, and
 /// their number. A
 /// matter whose values could not be read (they have a problem in `reading` already) is left alone.
-std::vector<Problem> contradictions(const DoorSpec& spec, const std::vector<Problem>& reading);
+std::vector<Problem> contradictions(const Spec& spec, const std::vector<Problem>& reading);
 
 }  // namespace haunch

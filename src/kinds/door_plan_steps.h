@@ -40,7 +40,7 @@ void refuse_beside_head(DoorLedger& ledger, const DoorPlan& plan);
 // door_edge_plan.cpp: how the sight edges are worked.
 /// "groove" or "rebate"; and the key of its depth.
 std::string_view sunk_word(const DoorPlan& plan);
-std::string depth_key(const DoorPlan& plan);
+SizeKey depth_key(const DoorPlan& plan);
 void settle_edge(DoorLedger& ledger, DoorPlan& plan);
 /// Of rebated edges: where the rebate lies in the thickness.
 void settle_rebate(DoorLedger& ledger, DoorPlan& plan);

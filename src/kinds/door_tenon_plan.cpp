@@ -89,8 +89,8 @@ Length relish_of(DoorLedger& ledger, const DoorPlan& plan, std::size_t number) {
   const Length rebate = plan.frame.rebate_of_rail(number);
   const Length curve = number == 0 ? head_over_tenons(ledger, plan) : Length();
   const Length usual = usual_relish(ledger, rail.width - curve, rebate);
-  const Length relish = ledger.spec.relish.size.value_or(usual);
-  if (!ledger.spec.relish.size)
+  const Length relish = ledger.spec.size("tenon.relish").value_or(usual);
+  if (!ledger.spec.size("tenon.relish"))
     ledger.assume("tenon.relish", relish,
                   fmt::format("{}: {}", rail.name,
                               usual == rebate + ledger.defaults.least_relish
@@ -154,7 +154,7 @@ void fit_to_ends(DoorLedger& ledger, TenonDesign& tenon, const MortiseDesign& mo
 
 void note_gap(DoorLedger& ledger, Length gap, bool by_thickness, const std::string& name,
               Length whole) {
-  if (ledger.spec.gap.size) return;
+  if (ledger.spec.size("tenon.gap")) return;
   ledger.assume(
       "tenon.gap", gap,
       by_thickness ? fmt::format("{}: as much as the tenon is thick", name)
@@ -163,18 +163,18 @@ void note_gap(DoorLedger& ledger, Length gap, bool by_thickness, const std::stri
 
 /// Lays tenons out across `across`, with haunches between them.
 void lay_out(DoorLedger& ledger, TenonDesign& tenon, Strip across, std::optional<Length> limit,
-             const std::string& name, const std::string& depth_key) {
-  const DoorSpec& spec = ledger.spec;
+             const std::string& name, SizeKey depth_key) {
+  const Spec& spec = ledger.spec;
   const Length whole = across.high - across.low;
   const Length quarter = nearest_multiple(floor_divide(whole, 4), ledger.defaults.whole);
-  const Length gap = spec.gap.size.value_or(std::max(tenon.thickness, quarter));
+  const Length gap = spec.size("tenon.gap").value_or(std::max(tenon.thickness, quarter));
   auto& tenons = tenon.layout.tenons = divide_tenon(across, limit, gap);
   if (tenons.empty()) {
     ledger.problem({"tenon.width_limit", "tenon.gap", "rail_widths"},
                    fmt::format("leaves no tenon on the {}: there is {} to divide, with gaps of {}; "
                                "make tenon.width_limit more, or "
                                "tenon.gap, tenon.relish or {} less",
-                               name, ledger.say(whole), ledger.say(gap), depth_key));
+                               name, ledger.say(whole), ledger.say(gap), depth_key.path()));
     return;
   }
   for (std::size_t i = 1; i < tenons.size() && gap > Length() && !tenon.loose; ++i)
@@ -221,7 +221,8 @@ std::string loss_at_edge(const DoorLedger& ledger, Length outer, Length curve) {
 std::string depth_words(const DoorLedger& ledger, const DoorPlan& plan, Length depth) {
   if (plan.tenons_before_rebate()) return "tenon.edge_clearance " + ledger.say(depth);
   const bool glass = plan.deepest_edge() > plan.groove.depth;
-  return (glass ? "panel.glass.rebate" : depth_key(plan)) + " " + ledger.say(depth);
+  const SizeKey key = glass ? SizeKey("panel.glass.rebate") : depth_key(plan);
+  return std::string(key.path()) + " " + ledger.say(depth);
 }
 
 TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t number,
@@ -257,7 +258,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
         tenon.loose ? fmt::format("less loose_tenon.wall {} ", ledger.say(plan.join.loose_wall))
                     : std::string();
     const Length edges = lost_at_edge(plan, plan.deepest_edge());
-    ledger.problem({"tenon.relish", fmt::format("rail_widths.{}", number), depth_key(plan)},
+    ledger.problem({"tenon.relish", {"rail_widths", number}, Key(depth_key(plan))},
                    fmt::format("the {} is too narrow for a tenon: {} less {} {}{}; "
                                "make it wider, or the others less",
                                rail.name, ledger.say(rail.width), depth_words(ledger, plan, edges),
@@ -275,8 +276,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   return tenon;
 }
 
-void demand_deeper_than_haunch(DoorLedger& ledger, const DoorPlan& plan, const std::string& key,
-                               Length tenon) {
+void demand_deeper_than_haunch(DoorLedger& ledger, const DoorPlan& plan, Key key, Length tenon) {
   if (plan.join.haunching < tenon) return;
   ledger.problem({"tenon.haunch_depth", key},
                  fmt::format("a haunch of {} with {} of room below it comes to the end of a tenon "
@@ -310,7 +310,7 @@ void settle_own_haunch(DoorLedger& ledger, DoorPlan& plan) {
 
 /// The widest a tenon may be before it is divided; of muntins only where the spec states it.
 std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& plan) {
-  const bool muntins_obey = plan.join.has_mortises && ledger.spec.width_limit.size;
+  const bool muntins_obey = plan.join.has_mortises && ledger.spec.size("tenon.width_limit");
   if (plan.join.rail_stub && !muntins_obey) return {};
   if (!plan.has_blind_tenons() && !plan.has_haunches()) return {};
   const Length least = ledger.defaults.least_width_limit;
@@ -327,7 +327,7 @@ void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Lengt
   const JointWord joint = plan.join.at(JointPlace::muntin);
   plan.muntin_tenon = tenon_for(plan, joint, stub, plan.join.muntin_depth);
   plan.muntin_mortise = mortise_for(plan, joint, stub, plan.join.muntin_depth);
-  const bool obeys = !stub && ledger.spec.width_limit.size;
+  const bool obeys = !stub && ledger.spec.size("tenon.width_limit");
   const Length wall = plan.muntin_tenon.loose ? plan.join.loose_wall : Length();
   const Strip across{edge + wall, plan.frame.muntin_width - edge - wall};
   if (across.high <= across.low)
@@ -365,10 +365,10 @@ std::optional<Length> gap_in_use(const DoorPlan& plan) {
 /// only where they are the same for all.
 void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
   if (const auto gap = gap_in_use(plan)) {
-    if (ledger.spec.gap.size)
+    if (ledger.spec.size("tenon.gap"))
       ledger.take("tenon.gap", *gap, {});
     else
-      ledger.add_lever("tenon.gap", *gap, Change::size, true);
+      ledger.add_lever("tenon.gap", *gap);
   }
   if (plan.join.rail_stub || !has_tenons(plan.join.at(JointPlace::corner))) return;
   const Length top =
@@ -376,10 +376,10 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
                    plan.frame.rebate_of_rail(0));
   const Length bottom = usual_relish(ledger, plan.frame.rails.back().width,
                                      plan.frame.rebate_of_rail(plan.frame.rails.size() - 1));
-  if (ledger.spec.relish.size)
+  if (ledger.spec.size("tenon.relish"))
     ledger.take("tenon.relish", top, {});
   else if (top == bottom)
-    ledger.add_lever("tenon.relish", top, Change::size, true);
+    ledger.add_lever("tenon.relish", top);
 }
 
 }  // namespace
@@ -399,7 +399,7 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
       ledger.problem({"tenon.edge_clearance", depth_key(plan)},
                      fmt::format("an edge clearance of {} must be less than {}, {}, or "
                                  "the mortise comes out beside the shoulder",
-                                 ledger.say(edge), depth_key(plan), ledger.say(groove)));
+                                 ledger.say(edge), depth_key(plan).path(), ledger.say(groove)));
     if (join.loose_wall > Length() && edge >= join.loose_wall)
       ledger.problem({"tenon.edge_clearance", "loose_tenon.wall"},
                      fmt::format("an edge clearance of {} must be less than loose_tenon.wall, {}, "
@@ -407,7 +407,7 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
                                  ledger.say(edge), ledger.say(join.loose_wall)));
   }
   const bool muntins_divided =
-      join.has_mortises && !join.muntin_stub && ledger.spec.width_limit.size;
+      join.has_mortises && !join.muntin_stub && ledger.spec.size("tenon.width_limit");
   if (join.rail_stub && !muntins_divided) return;
   if (!plan.has_haunches()) return;
   if (plan.edge.own_haunch()) return settle_own_haunch(ledger, plan);

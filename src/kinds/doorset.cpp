@@ -3,19 +3,19 @@
 #include <algorithm>
 #include <utility>
 
+#include "door.h"
 #include "doorset_leaf.h"
 #include "doorset_spec.h"
 #include "frame_plan.h"
 #include "frame_set_out.h"
-#include "key_ledger.h"
 #include "leaves.h"
-#include "shop.h"
+#include "ledger.h"
+#include "season_spec.h"
 #include "strike.h"
 
 namespace haunch {
 namespace {
 
-constexpr std::string_view kFrameKey = "frame.";
 constexpr std::string_view kLeafKey = "leaf.";
 
 /// What is settled of a set besides its frame and its leaves.
@@ -25,52 +25,42 @@ struct SetPlan {
   std::optional<PairKeys> pair;
 };
 
-/// One leaf, worked.
-struct WorkedLeaf {
-  std::unique_ptr<Job> job;
-  Worked worked;
-};
-
 class DoorsetJob : public Job {
  public:
-  ItemHead head;
-  KeyedValues frame_values, values;
-  int leaves = 1;
-  Value leaf;  // the keys of its leaf
-  const ShopDefaults* shop = nullptr;
-  std::vector<std::pair<Lever, Length>> leaf_changes;
-  std::optional<std::size_t> leaf_alternative;  // one of its leaf's, by its number
+  Spec spec;                // its own keys, and its frame's
+  Spec leaf;                // its leaf's, but for what the set says of it
+  bool other_leaf = false;  // it is an alternative of its leaf's
 
   Worked work() const override;
-  /// What its leaf's spec gives, as far as it can be told.
-  std::vector<Given> given_of_leaf() const;
   std::vector<Lever> levers() const override;
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override;
   std::vector<Alternative> alternatives() const override;
 
  private:
-  SetPlan settle_set(KeyLedger& ledger) const;
-  PairKeys settle_pair(KeyLedger& ledger) const;
-  WorkedLeaf work_leaf(const CasePlan& plan, const SetPlan& set) const;
+  int leaves() const { return spec.count("leaves").value_or(1); }
+  SetPlan settle_set(Ledger& ledger) const;
+  PairKeys settle_pair(Ledger& ledger) const;
+  /// The leaf by itself, as large as the frame lets it be.
+  DoorJob leaf_job(const CasePlan& plan, const SetPlan& set) const;
+  DoorJob leaf_job() const;
+  Worked work_leaf(const DoorJob& job) const;
   PlannedCase plan_case(Length leaf_thickness) const;
   void doubt_edges(std::vector<Problem>& problems, const SetPlan& set, const Assembly& hung) const;
   void hang_leaves(Assembly& wood, const CasePlan& plan, const SetPlan& set, Assembly its) const;
-  std::optional<StrikePlan> strike_for(KeyLedger& ledger, const CasePlan& plan, const SetPlan& set,
+  std::optional<StrikePlan> strike_for(Ledger& ledger, const CasePlan& plan, const SetPlan& set,
                                        const Assembly& its) const;
 };
 
-void add_below(std::vector<Assumed>& all, std::vector<Assumed> more, std::string_view before) {
+void add(std::vector<Assumed>& all, std::vector<Assumed> more, std::string_view before) {
   for (Assumed& it : more) {
-    if (it.key != "units" && it.key != "species") it.key.insert(0, before);
+    it.key.insert(0, before);
     all.push_back(std::move(it));
   }
 }
 
-void add_below(std::vector<Problem>& all, std::vector<Problem> more, std::string_view before) {
-  for (Problem& it : more) {
-    it.path.insert(0, before);
+void add(std::vector<Problem>& all, std::vector<Problem> more) {
+  for (Problem& it : more)
     all.push_back(std::move(it));
-  }
 }
 
 /// What the frame has told of is not told of the leaf again.
@@ -87,61 +77,65 @@ bool has_lip(const CasePlan& plan) {
 }
 
 PlannedCase DoorsetJob::plan_case(Length leaf_thickness) const {
-  PlannedCase planned = plan_frame(head, frame_values, HungLeaves{leaf_thickness, leaves});
+  PlannedCase planned = plan_frame(spec, {}, HungLeaves{leaf_thickness, leaves()});
   if (planned.problems.empty() && has_lip(planned.plan) && planned.plan.stop.reveal > Length())
     planned.problems.push_back(
-        {"/reveal", "the lip of a rebated leaf lies on the frame's face; take it out", {}});
+        {"/frame/reveal", "the lip of a rebated leaf lies on the frame's face; take it out", {}});
   return planned;
 }
 
-PairKeys DoorsetJob::settle_pair(KeyLedger& ledger) const {
+PairKeys DoorsetJob::settle_pair(Ledger& ledger) const {
   PairKeys pair;
   pair.clearance = ledger.take("meeting_clearance", ledger.pick(3'000, 1, 8), "usual in a pair");
   pair.lap = ledger.take("meeting_lap", Length(), "square meeting stiles");
   if (pair.lap > Length())
     pair.rest = ledger.take("meeting_rest", ledger.pick(1'500, 1, 16), "usual in a pair");
-  else if (values.of("meeting_rest").stated())
+  else if (ledger.stated("meeting_rest").stated)
     ledger.problem({"meeting_rest"},
                    "square meeting stiles have no rebate; give meeting_lap, or take it out");
-  if (pair.lap > Length() || values.of("active").stated() ||
-      leaf_speaks_of(leaf, shop != nullptr ? &shop->values() : nullptr, "lock"))
-    pair.right_first = ledger.choose("active", 1, "usual where nothing is said") == 1;
+  if (pair.lap > Length() || ledger.stated("active").stated || leaf.speaks_of("lock"))
+    pair.right_first =
+        ledger.choose<Side>("active", Side::right, "usual where nothing is said") == Side::right;
   return pair;
 }
 
-SetPlan DoorsetJob::settle_set(KeyLedger& ledger) const {
+SetPlan DoorsetJob::settle_set(Ledger& ledger) const {
   SetPlan set;
-  if (leaves == 2) set.pair = settle_pair(ledger);
-  set.hinged_right = !set.pair && hangs_right(&leaf, shop != nullptr ? &shop->values() : nullptr);
+  if (leaves() == 2) set.pair = settle_pair(ledger);
+  set.hinged_right = !set.pair && leaf.word<Side>("hangs") == Side::right;
   set.pin_out = ledger.take("pin_out", ledger.pick(6'000, 1, 4), "half a usual hinge's knuckle");
   set.bevel = ledger.take("lock_bevel", Length(), "a square lock edge");
   if (set.pair && set.pair->lap > Length() && set.bevel > Length())
     ledger.problem({"lock_bevel"},
                    "rebated meeting stiles are set out square; take it out, or meeting_lap");
-  for (const char* key : {"meeting_clearance", "meeting_lap", "meeting_rest", "active"})
-    if (!set.pair && values.of(key).stated())
+  for (const Key key :
+       std::initializer_list<Key>{"meeting_clearance", "meeting_lap", "meeting_rest", "active"})
+    if (!set.pair && ledger.stated(key).stated)
       ledger.problem({key}, "one leaf meets no other; give \"leaves\": 2, or take it out");
   return set;
 }
 
-WorkedLeaf DoorsetJob::work_leaf(const CasePlan& plan, const SetPlan& set) const {
-  WorkedLeaf result;
-  const Value document =
-      leaf_document(&leaf, {plan.leaf_width, plan.leaf_height, set.pair, plan.lip}, head);
-  JobReading reading = read_job(document, shop, id);
-  if (!reading.job) {
-    result.worked.problems = std::move(reading.problems);
-  } else {
-    if (leaf_alternative)
-      reading.job = std::move(reading.job->alternatives().at(*leaf_alternative).job);
-    for (const auto& [lever, value] : leaf_changes)
-      reading.job = reading.job->with(lever, value);
-    result.worked = reading.job->work();
-    result.job = std::move(reading.job);
-  }
-  for (Problem& problem : result.worked.problems)
+DoorJob DoorsetJob::leaf_job(const CasePlan& plan, const SetPlan& set) const {
+  DoorJob job;
+  job.unit = unit;
+  job.season = season;
+  job.spec = leaf_in_room(leaf, {plan.leaf_width, plan.leaf_height, set.pair, plan.lip});
+  return job;
+}
+
+DoorJob DoorsetJob::leaf_job() const {
+  Ledger ledger(spec);
+  return leaf_job(plan_case(Length::from_steps(1)).plan, settle_set(ledger));
+}
+
+Worked DoorsetJob::work_leaf(const DoorJob& job) const {
+  Worked worked;
+  worked.problems = contradictions(job.spec, {});
+  if (season) add(worked.problems, doubts_of_seasons(job.spec));
+  if (worked.problems.empty()) worked = job.work();
+  for (Problem& problem : worked.problems)
     problem = of_the_set(std::move(problem));
-  return result;
+  return worked;
 }
 
 /// What is assumed of the leaf, but for what the set says of it.
@@ -220,7 +214,7 @@ void DoorsetJob::hang_leaves(Assembly& wood, const CasePlan& plan, const SetPlan
 }
 
 /// The strike of the set's lock, if it has one.
-std::optional<StrikePlan> DoorsetJob::strike_for(KeyLedger& ledger, const CasePlan& plan,
+std::optional<StrikePlan> DoorsetJob::strike_for(Ledger& ledger, const CasePlan& plan,
                                                  const SetPlan& set, const Assembly& its) const {
   if (const auto lock = lock_of(its)) {
     Length thick = plan.jamb_thickness - plan.stop.rebate();
@@ -233,9 +227,9 @@ std::optional<StrikePlan> DoorsetJob::strike_for(KeyLedger& ledger, const CasePl
     }
     return settle_strike(ledger, *lock, thick);
   }
-  for (const KeyRow& row : doorset_keys().rows)
-    if (row.key.starts_with("strike.") && values.of(row.key).stated())
-      ledger.problem({row.key},
+  for (const Key key : AllKeys())
+    if (key.is_below("strike") && ledger.stated(key).size)
+      ledger.problem({key},
                      "is of a lock's strike, and the leaf has no lock; give it one: "
                      "\"leaf\": {\"lock\": …}");
   return {};
@@ -281,94 +275,74 @@ void DoorsetJob::doubt_edges(std::vector<Problem>& problems, const SetPlan& set,
 
 Worked DoorsetJob::work() const {
   Worked worked;
-  KeyLedger ledger(doorset_keys(), values, unit);
+  Ledger ledger(spec);
   const SetPlan set = settle_set(ledger);
   // The leaf's width and height do not hang on its thickness, so that it can be worked first.
   PlannedCase planned = plan_case(Length::from_steps(1));
   worked.problems = ledger.problems;
-  add_below(worked.problems, std::move(planned.problems), "/frame");
+  add(worked.problems, std::move(planned.problems));
   if (!worked.problems.empty()) return worked;
-  WorkedLeaf hung = work_leaf(planned.plan, set);
-  worked.problems = std::move(hung.worked.problems);
+  Worked hung = work_leaf(leaf_job(planned.plan, set));
+  worked.problems = std::move(hung.problems);
   if (!worked.problems.empty()) return worked;
-  const Length thickness = hung.worked.assembly.size[2];
-  const Length lip = hung.worked.assembly.opening->lip;
-  doubt_edges(worked.problems, set, hung.worked.assembly);
+  const Length thickness = hung.assembly.size[2];
+  const Length lip = hung.assembly.opening->lip;
+  doubt_edges(worked.problems, set, hung.assembly);
   planned = plan_case(thickness - lip);
-  add_below(worked.problems, std::move(planned.problems), "/frame");
-  const auto strike = strike_for(ledger, planned.plan, set, hung.worked.assembly);
-  add_below(worked.problems, std::move(ledger.problems), "");
+  add(worked.problems, std::move(planned.problems));
+  const auto strike = strike_for(ledger, planned.plan, set, hung.assembly);
+  add(worked.problems, std::move(ledger.problems));
   if (!worked.problems.empty()) return worked;
   worked.assembly = set_out_frame(planned.plan);
   worked.assembly.what = "set";
   worked.assumed = std::move(ledger.assumed);
-  add_below(worked.assumed, std::move(planned.assumed), kFrameKey);
-  add_below(worked.assumed, of_leaf(std::move(hung.worked.assumed)), kLeafKey);
+  add(worked.assumed, std::move(planned.assumed), "");
+  add(worked.assumed, of_leaf(std::move(hung.assumed)), kLeafKey);
   worked.rooms = std::move(planned.rooms);
   worked.cautions = std::move(planned.cautions);
-  add_untold(worked.cautions, std::move(hung.worked.cautions));
+  add_untold(worked.cautions, std::move(hung.cautions));
   worked.assembly.open = open_beside_leaves(planned.plan);
-  hang_leaves(worked.assembly, planned.plan, set, std::move(hung.worked.assembly));
+  hang_leaves(worked.assembly, planned.plan, set, std::move(hung.assembly));
   if (!strike) return worked;
   const Across across = across_from_lock(worked.assembly, planned.plan, set);
   if (!let_in_strike(worked.assembly, across,
                      worked.assembly.hung[set.pair && set.pair->right_first ? 1 : 0], *strike))
     worked.problems.push_back(
-        {values.of("strike.height").stated() ? "/strike/height" : "/strike",
+        {ledger.stated("strike.height").stated ? "/strike/height" : "/strike",
          "at " + in_words(strike->middle, unit) + " the strike reaches beyond the " +
              worked.assembly.pieces[across.piece].name + "; move it, or make it smaller",
          {}});
   return worked;
 }
 
-std::vector<Given> DoorsetJob::given_of_leaf() const {
-  const PlannedCase planned = plan_case(Length::from_steps(1));
-  if (!planned.problems.empty()) return {};
-  KeyLedger ledger(doorset_keys(), values, unit);
-  const WorkedLeaf one = work_leaf(planned.plan, settle_set(ledger));
-  std::vector<Given> of_leaf;
-  if (!one.job) return of_leaf;
-  for (const Given& it : one.job->given)
-    if (!it.key.starts_with("opening") && !it.key.starts_with("clearance") &&
-        !it.key.starts_with("meeting") && !it.key.starts_with("lap"))
-      of_leaf.push_back({std::string(kLeafKey) + it.key, it.written, it.length});
-  return of_leaf;
-}
-
 std::vector<Lever> DoorsetJob::levers() const {
-  std::vector<Lever> levers;
-  KeyLedger ledger(doorset_keys(), values, unit);
+  Ledger ledger(spec);
   const SetPlan set = settle_set(ledger);
   const PlannedCase planned = plan_case(Length::from_steps(1));
-  const WorkedLeaf hung = work_leaf(planned.plan, set);
-  strike_for(ledger, planned.plan, set, hung.worked.assembly);
-  const auto add = [&](std::vector<Lever> more, std::string_view before) {
-    for (Lever& lever : more) {
-      lever.key.insert(0, before);
-      levers.push_back(std::move(lever));
-    }
-  };
-  add(std::move(ledger.levers), "");
-  add(planned.levers, kFrameKey);
-  std::vector<Lever> of_leaf = hung.job->levers();
-  std::erase_if(of_leaf, [](const Lever& it) { return it.key.starts_with("meeting"); });
-  add(std::move(of_leaf), kLeafKey);
+  const DoorJob its = leaf_job(planned.plan, set);
+  strike_for(ledger, planned.plan, set, its.work().assembly);
+  std::vector<Lever> levers = std::move(ledger.levers);
+  levers.insert(levers.end(), planned.levers.begin(), planned.levers.end());
+  for (Lever& lever : its.levers()) {
+    if (lever.key.starts_with("meeting")) continue;
+    lever.key.insert(0, kLeafKey);
+    levers.push_back(std::move(lever));
+  }
   return levers;
+}
+
+/// A leaf's job that was changed.
+const DoorJob& as_door(const Job& job) {
+  return static_cast<const DoorJob&>(job);
 }
 
 std::vector<Alternative> DoorsetJob::alternatives() const {
   std::vector<Alternative> all;
-  const PlannedCase planned = plan_case(Length::from_steps(1));
-  if (!season || leaf_alternative || !planned.problems.empty()) return all;
-  KeyLedger ledger(doorset_keys(), values, unit);
-  const SetPlan set = settle_set(ledger);
-  const WorkedLeaf hung = work_leaf(planned.plan, set);
-  if (!hung.job) return all;
-  std::vector<Alternative> of_leaf = hung.job->alternatives();
-  for (std::size_t number = 0; number < of_leaf.size(); ++number) {
-    Alternative& its = of_leaf[number];
+  if (!season || other_leaf) return all;
+  for (Alternative& its : leaf_job().alternatives()) {
     auto changed = std::make_unique<DoorsetJob>(*this);
-    changed->leaf_alternative = number;
+    changed->other_leaf = true;
+    changed->leaf = as_door(*its.job).spec;
     changed->season = its.job->season;
     const bool of_set = its.key.starts_with("grain") || its.key.starts_with("moisture");
     all.push_back(
@@ -379,29 +353,14 @@ std::vector<Alternative> DoorsetJob::alternatives() const {
 
 std::unique_ptr<Job> DoorsetJob::with(const Lever& lever, Length value) const {
   auto changed = std::make_unique<DoorsetJob>(*this);
-  if (lever.key.starts_with(kLeafKey)) {
-    Lever inner = lever;
-    inner.key.erase(0, kLeafKey.size());
-    changed->leaf_changes.emplace_back(std::move(inner), value);
+  if (!lever.key.starts_with(kLeafKey)) {
+    changed->spec.set(find_key(lever.key).value(), value);
     return changed;
   }
-  const bool of_frame = lever.key.starts_with(kFrameKey);
-  const KeyTable& table = of_frame ? frame_keys() : doorset_keys();
-  const std::string key = of_frame ? lever.key.substr(kFrameKey.size()) : lever.key;
-  KeyedValues& changing = of_frame ? changed->frame_values : changed->values;
-  changing[row_of(table, key).key].size = value;
+  Lever of_leaf = lever;
+  of_leaf.key.erase(0, kLeafKey.size());
+  changed->leaf = as_door(*leaf_job().with(of_leaf, value)).spec;
   return changed;
-}
-
-SettledSeason season_of(const DoorsetReading& reading, const ShopDefaults* shop) {
-  SeasonSpec spec = reading.season;
-  if (!reading.frame.head.species_by_shop) spec.species.all = reading.frame.head.species;
-  SeasonSpec shops;
-  if (shop != nullptr) {
-    ValueReader read(shop->units());
-    shops = read_season_spec(read, shop->values());
-  }
-  return settle_season(spec, shops);
 }
 
 }  // namespace
@@ -409,29 +368,17 @@ SettledSeason season_of(const DoorsetReading& reading, const ShopDefaults* shop)
 JobReading read_doorset(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
   DoorsetReading reading = read_doorset_spec(item, shop);
   SettledSeason season;
-  if (reading.problems.empty()) season = season_of(reading, shop);
-  for (Problem& problem : season.problems)
-    reading.problems.push_back(std::move(problem));
+  if (reading.problems.empty()) season = settle_season(reading.leaf);
+  add(reading.problems, std::move(season.problems));
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<DoorsetJob>();
   job->kind = "doorset";
-  name_job(*job, reading.frame.head, default_id);
-  job->given = std::move(reading.frame.given);
-  job->head = std::move(reading.frame.head);
-  job->frame_values = std::move(reading.frame.values);
-  job->values = std::move(reading.values);
-  job->leaves = reading.leaves;
-  job->leaf.kind = Value::Kind::object;
-  if (reading.leaf != nullptr) job->leaf = *reading.leaf;
-  // Its panels' gaps are chosen for the season.
-  for (const char* key : {"moisture", "grain"})
-    if (const Value* its = item.find(key); its != nullptr)
-      job->leaf.entries.push_back({key, 0, *its});
+  name_job(*job, reading.spec, default_id);
+  job->given = std::move(reading.given);
+  job->spec = std::move(reading.spec);
+  job->leaf = std::move(reading.leaf);
   job->season = std::move(season.season);
   job->assumed_season = std::move(season.assumed);
-  job->shop = shop;
-  for (Given& it : job->given_of_leaf())
-    job->given.push_back(std::move(it));
   return {std::move(job), {}};
 }
 

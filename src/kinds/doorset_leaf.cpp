@@ -6,72 +6,34 @@
 namespace haunch {
 namespace {
 
-Value text(std::string words) {
-  Value value;
-  value.kind = Value::Kind::text;
-  value.text = std::move(words);
-  return value;
+void set_pair(Spec& leaf, const PairKeys& pair) {
+  leaf.set("leaves", 2);
+  leaf.set("meeting_clearance", pair.clearance);
+  leaf.set("meeting_lap", pair.lap);
+  if (pair.lap > Length()) leaf.set("meeting_rest", pair.rest);
+  leaf.set("active", static_cast<int>(pair.right_first ? Side::right : Side::left));
 }
 
-Value length(Length size) {
-  return text(decimal(size, Unit::mm) + " mm");
-}
-
-Value sizes(std::initializer_list<std::pair<const char*, Length>> members) {
-  Value value;
-  value.kind = Value::Kind::object;
-  for (const auto& [key, size] : members)
-    value.entries.push_back({key, 0, length(size)});
-  return value;
-}
-
-void add(Value& document, const char* key, Value value) {
-  document.entries.push_back({key, 0, std::move(value)});
-}
-
-void add_pair(Value& document, const PairKeys& pair) {
-  Value leaves;
-  leaves.kind = Value::Kind::number;
-  leaves.text = "2";
-  add(document, "leaves", std::move(leaves));
-  add(document, "meeting_clearance", length(pair.clearance));
-  add(document, "meeting_lap", length(pair.lap));
-  if (pair.lap > Length()) add(document, "meeting_rest", length(pair.rest));
-  add(document, "active", text(pair.right_first ? "right" : "left"));
+void set_lip(Spec& leaf, const Sides& lip) {
+  leaf.set("meets", static_cast<int>(Meets::rebate));
+  leaf.set("lap.left", lip.left);
+  leaf.set("lap.right", lip.right);
+  leaf.set("lap.head", lip.head);
+  leaf.set("lap.foot", lip.foot);
 }
 
 }  // namespace
 
-Value leaf_document(const Value* leaf, const LeafRoom& room, const ItemHead& head) {
-  Value document;
-  document.kind = Value::Kind::object;
-  if (leaf != nullptr) document = *leaf;
-  add(document, "kind", text("door"));
-  if (head.units) add(document, "units", text(std::string(unit_word(*head.units))));
-  if (!head.species.empty()) add(document, "species", text(head.species));
-  if (room.pair) add_pair(document, *room.pair);
+Spec leaf_in_room(Spec leaf, const LeafRoom& room) {
+  if (room.pair) set_pair(leaf, *room.pair);
   const Sides& lip = room.lip;
-  if (lip.across() + lip.upright() > Length()) {
-    add(document, "meets", text("rebate"));
-    add(document, "lap",
-        sizes({{"left", lip.left}, {"right", lip.right}, {"head", lip.head}, {"foot", lip.foot}}));
-  }
-  add(document, "opening",
-      sizes({{"width", room.width - lip.across()}, {"height", room.height - lip.upright()}}));
-  add(document, "clearance", length(Length()));
-  return document;
-}
-
-bool hangs_right(const Value* leaf, const Value* shop) {
-  for (const Value* document : {leaf, shop})
-    if (const Value* hangs = document != nullptr ? document->find("hangs") : nullptr;
-        hangs != nullptr)
-      return hangs->text == "right";
-  return false;
-}
-
-bool leaf_speaks_of(const Value& leaf, const Value* shop, std::string_view key) {
-  return leaf.find(key) != nullptr || (shop != nullptr && shop->find(key) != nullptr);
+  if (lip.across() + lip.upright() > Length()) set_lip(leaf, lip);
+  leaf.set("opening.width", room.width - lip.across());
+  leaf.set("opening.height", room.height - lip.upright());
+  for (const Key side : std::initializer_list<Key>{"clearance.left", "clearance.right",
+                                                   "clearance.head", "clearance.foot"})
+    leaf.set(side, Length());
+  return leaf;
 }
 
 Problem of_the_set(Problem problem) {

@@ -1,16 +1,11 @@
-// The leaf of a set: its spec made from the set's, and its wood hung in the frame.
+// The leaf of a set: its spec made whole by the set's, and its wood hung in the frame.
 #pragma once
 
-#include <memory>
 #include <optional>
-#include <string>
-#include <string_view>
-#include <vector>
 
 #include "document.h"
 #include "haunch/wood.h"
-#include "key_table.h"
-#include "kind.h"
+#include "spec.h"
 
 namespace haunch {
 
@@ -27,15 +22,9 @@ struct LeafRoom {
   Sides lip;  // what of that stands over the frame and its clearances
 };
 
-/// Whether a leaf hangs on its right stile: as its keys say, else as the shop file does.
-bool hangs_right(const Value* leaf, const Value* shop);
-
-/// Whether a leaf's keys, or the shop file, have one of that name.
-bool leaf_speaks_of(const Value& leaf, const Value* shop, std::string_view key);
-
-/// A door's spec for the leaf of a set, or its pair: `leaf`, an object or null, with what the set
-/// says instead.
-Value leaf_document(const Value* leaf, const LeafRoom& room, const ItemHead& head);
+/// A door's spec for the leaf of a set, or its pair: what was read of it, with what the set says
+/// instead.
+Spec leaf_in_room(Spec leaf, const LeafRoom& room);
 
 /// Where a problem of that spec stands in the set's.
 Problem of_the_set(Problem problem);

@@ -4,43 +4,24 @@
 #include <utility>
 
 #include "shop.h"
+#include "spec_reader.h"
 
 namespace haunch {
 namespace {
 
-const std::vector<std::string_view> kActiveWords = {"left", "right"};
+constexpr std::string_view kHasOne = "the set has one";
+constexpr std::string_view kHowTheyMeet = "the set says how its leaves meet";
+constexpr std::string_view kOfLeafAlone = "fits are forecast of a leaf alone: \"kind\": \"door\"";
 
-const KeyRow kRows[] = {
-    {"pin_out", Holds::size_or_zero, Change::none,
-     "how far the hinges' pin stands before the leaf's face"},
-    {"lock_bevel", Holds::size_or_zero, Change::size,
-     "how much the leaf is planed off at the back of its lock edge"},
-    {"meeting_clearance", Holds::size_or_zero, Change::none, "gap between the leaves of a pair"},
-    {"meeting_lap", Holds::size_or_zero, Change::size,
-     "how far rebated meeting stiles lap; 0: square ones"},
-    {"meeting_rest", Holds::size_or_zero, Change::none,
-     "gap in the thickness between rebated meeting stiles"},
-    {"active", Holds::word, Change::none, "which leaf of a pair opens first, and has the lock",
-     &kActiveWords},
-    {"strike.height", Holds::size, Change::size, "middle of the strike above the leaf's foot"},
-    {"strike.plate.length", Holds::size, Change::none, "of the strike's plate"},
-    {"strike.plate.width", Holds::size, Change::none, "of the strike's plate"},
-    {"strike.plate.thickness", Holds::size, Change::none, "of the plate, how deep it is let in"},
-    {"strike.mortise.length", Holds::size, Change::none, "of what latch and bolt shut into"},
-    {"strike.mortise.width", Holds::size, Change::none, "of what latch and bolt shut into"},
-    {"strike.mortise.depth", Holds::size, Change::size,
-     "of that, from the face that the leaf's edge looks at"},
-};
-
-/// What a leaf cannot say, as its set does, and where.
-struct Elsewhere {
-  std::string_view key, instead;
-};
-constexpr Elsewhere kOfTheSet[] = {
+/// What a leaf cannot say, and where its set does.
+constexpr struct {
+  Key key;
+  std::string_view instead;
+} kOfTheSet[] = {
     {"kind", "the set's leaf is always a door"},
-    {"id", "the set has one"},
-    {"name", "the set has one"},
-    {"note", "the set has one"},
+    {"id", kHasOne},
+    {"name", kHasOne},
+    {"note", kHasOne},
     {"units", "the set has them"},
     {"quantity", "the set has it"},
     {"species", "the set has it"},
@@ -51,116 +32,83 @@ constexpr Elsewhere kOfTheSet[] = {
     {"leaves", "the set says how many"},
     {"meets", "the frame's \"lip\" says whether it is rebated"},
     {"lap", "it is the frame's \"lip\""},
-    {"meeting_clearance", "the set says how its leaves meet"},
-    {"meeting_lap", "the set says how its leaves meet"},
-    {"meeting_rest", "the set says how its leaves meet"},
-    {"active", "the set says how its leaves meet"},
-    {"work", "fits are forecast of a leaf alone: \"kind\": \"door\""},
-    {"tolerance", "fits are forecast of a leaf alone: \"kind\": \"door\""},
-    {"fit", "fits are forecast of a leaf alone: \"kind\": \"door\""},
+    {"meeting_clearance", kHowTheyMeet},
+    {"meeting_lap", kHowTheyMeet},
+    {"meeting_rest", kHowTheyMeet},
+    {"active", kHowTheyMeet},
+    {"work", kOfLeafAlone},
+    {"tolerance", kOfLeafAlone},
+    {"fit", kOfLeafAlone},
 };
 
-void read_leaf(ValueReader& read, const Value& item, DoorsetReading& reading) {
+std::vector<Elsewhere> elsewhere_of_leaf() {
+  std::vector<Elsewhere> all;
+  for (const auto& [key, instead] : kOfTheSet)
+    all.push_back(
+        {key, "does not belong to the leaf of a set: " + std::string(instead) + "; take it out"});
+  return all;
+}
+
+/// What is of a leaf by itself. Of a set's joints some are of a leaf and some of a frame, whose
+/// cuts are not known to be alike.
+std::vector<Elsewhere> elsewhere_of_set() {
+  const std::string no_fits =
+      "fits are forecast of a leaf by itself, not of a set and its frame; work the leaf as "
+      "\"kind\": \"door\", in the size that the set gives it, and take this out here";
+  return {{"work", no_fits},
+          {"tolerance", no_fits},
+          {"fit", no_fits},
+          {"frame.leaf.thickness", "is the leaf's own; write it as \"leaf\": {\"thickness\": …}"},
+          {"frame.leaf.lip_thickness",
+           "is the leaf's own; write it as \"leaf\": {\"lip_thickness\": …}"}};
+}
+
+void add(std::vector<Problem>& problems, std::vector<Problem> more) {
+  for (Problem& problem : more)
+    problems.push_back(std::move(problem));
+}
+
+/// Reads the leaf's keys, with the set's units.
+void read_leaf(const Value& item, DoorsetReading& reading) {
+  static const std::vector<Elsewhere> kElsewhere = elsewhere_of_leaf();
+  reading.leaf.units = reading.spec.units;
   const Value* leaf = item.find("leaf");
   if (leaf == nullptr) return;
-  if (leaf->kind != Value::Kind::object) {
-    read.wrong_type(*leaf, "/leaf", "an object; write the keys of a door in it, or {}");
-    return;
-  }
-  for (const Entry& entry : leaf->entries)
-    for (const Elsewhere& other : kOfTheSet)
-      if (entry.key == other.key)
-        read.problem(
-            child_path("/leaf", entry.key),
-            "does not belong to the leaf of a set: " + std::string(other.instead) + "; take it out",
-            entry.offset);
-  if (reading.leaves == 2 && leaf->find("hangs") != nullptr)
+  ValueReader read(reading.spec.units);
+  if (read.is_object(*leaf, "/leaf", "an object; write the keys of a door in it, or {}"))
+    read_keys(read, *leaf, "/leaf", {.of = kOfDoor, .elsewhere = &kElsewhere}, reading.leaf);
+  if (reading.spec.count("leaves") == 2 && reading.leaf["hangs"].stated)
     read.problem("/leaf/hangs", "a pair hangs at both sides; take it out");
-  reading.leaf = leaf;
+  for (Given& given : given_lengths(read.take_lengths()))
+    reading.given.push_back(std::move(given));
+  add(reading.problems, read.take_problems());
 }
 
-void read_frame_part(ValueReader& read, const Value& item, DoorsetReading& reading) {
-  const Value* frame = item.find("frame");
-  if (frame == nullptr) {
-    if (!read.was_meant("/frame"))
-      read.problem("",
-                   "\"frame\" is missing; give \"frame\": {\"wall_opening\": {\"width\": …, "
-                   "\"height\": …}}, or its \"leaf\" size");
-    return;
-  }
-  if (frame->kind != Value::Kind::object) {
-    read.wrong_type(*frame, "/frame", "an object; write the keys of a frame in it");
-    return;
-  }
-  reading.frame.values = read_keys(read, frame_keys(), *frame, "/frame", Reader::spec, {});
-  if (reading.frame.values.of("leaf.thickness").stated())
-    read.problem("/frame/leaf/thickness",
-                 "is the leaf's own; write it as \"leaf\": {\"thickness\": …}");
-  if (reading.frame.values.of("leaf.lip_thickness").stated())
-    read.problem("/frame/leaf/lip_thickness",
-                 "is the leaf's own; write it as \"leaf\": {\"lip_thickness\": …}");
-}
-
-std::vector<std::string_view> other_keys() {
-  std::vector<std::string_view> keys = item_head_keys();
-  keys.insert(keys.end(),
-              {"frame", "leaf", "leaves", "moisture", "grain", "work", "tolerance", "fit"});
-  return keys;
-}
-
-/// Of its joints some are of a leaf and some of a frame, whose cuts are not known to be alike.
-void refuse_fits(ValueReader& read, const Value& item) {
-  for (const Entry& entry : item.entries)
-    if (entry.key == "work" || entry.key == "tolerance" || entry.key == "fit")
-      read.problem(child_path("", entry.key),
-                   "fits are forecast of a leaf by itself, not of a set and its frame; work the "
-                   "leaf as \"kind\": \"door\", in the size that the set gives it, and take this "
-                   "out here",
-                   entry.offset);
-}
-
-/// What its season is read from: its species, one for all, is read with its name.
-Value without_species(const Value& item) {
-  Value season = item;
-  std::erase_if(season.entries, [](const Entry& it) { return it.key == "species"; });
-  return season;
+/// The leaf's panels' gaps are chosen for the season, and its wood is the set's.
+void take_from_set(Spec& leaf, const Spec& set) {
+  for (const auto& [key, value] : set.all())
+    for (const Key group : std::initializer_list<Key>{"species", "moisture", "grain"})
+      if (value.stated && (key == group || key.is_below(group))) leaf.edit(key) = value;
 }
 
 }  // namespace
 
-const KeyTable& doorset_keys() {
-  static const KeyTable kTable{kRows, {}};
-  return kTable;
+bool is_said_by_set(Key key_of_leaf) {
+  return std::any_of(std::begin(kOfTheSet), std::end(kOfTheSet),
+                     [&](const auto& it) { return it.key == key_of_leaf; });
 }
 
 DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
-  DoorsetReading reading;
-  const std::optional<Unit> shop_units = shop != nullptr ? shop->units() : std::nullopt;
-  ValueReader unit_reader(shop_units);
-  ItemHead& head = reading.frame.head;
-  const auto stated = read_units(unit_reader, item);
-  head.units = stated ? stated : shop_units;
-  head.units_by_shop = !stated && shop_units;
-  reading.problems = unit_reader.take_problems();
-  ValueReader read(head.units);
-  read_item_head(read, item, head);
-  reading.values = read_keys(read, doorset_keys(), item, "", Reader::spec, other_keys());
-  if (const Value* leaves = item.find("leaves"); leaves != nullptr)
-    reading.leaves = read.whole_number(*leaves, "/leaves", 1, 2).value_or(1);
-  reading.season = read_season_spec(read, without_species(item));
-  refuse_fits(read, item);
-  read_frame_part(read, item, reading);
-  read_leaf(read, item, reading);
-  reading.frame.given = given_lengths(read.take_lengths());
-  if (!head.units) {
-    head.units = unit_of_sizes(reading.frame.given);
-    head.units_inferred = head.units.has_value();
+  static const std::vector<Elsewhere> kElsewhere = elsewhere_of_set();
+  SpecReading set =
+      read_spec(item, {.of = kOfSet, .elsewhere = &kElsewhere, .others = {"leaf"}}, units_of(shop));
+  DoorsetReading reading{std::move(set.spec), {}, std::move(set.given), std::move(set.problems)};
+  read_leaf(item, reading);
+  take_from_set(reading.leaf, reading.spec);
+  if (shop != nullptr) {
+    overlay(reading.spec, shop->spec, kOfFrame);
+    overlay(reading.leaf, shop->spec, kOfDoor);
   }
-  if (shop != nullptr) take_shop_frame(reading.frame, *shop);
-  refuse_fire_rated(reading.frame, "/frame");
-  for (std::vector<Problem> problems : {read.take_problems(), std::move(reading.frame.problems)})
-    for (Problem& problem : problems)
-      reading.problems.push_back(std::move(problem));
   return reading;
 }
 

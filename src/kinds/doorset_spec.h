@@ -1,28 +1,24 @@
 // What a spec of `kind: "doorset"` may say, and reading it.
 #pragma once
 
-#include <optional>
-#include <string_view>
 #include <vector>
 
-#include "frame_spec.h"
-#include "key_table.h"
-#include "season_spec.h"
+#include "kind.h"
+#include "spec.h"
 
 namespace haunch {
 
-/// The keys of a set itself; those of its frame and its leaf stand in "frame" and "leaf".
-const KeyTable& doorset_keys();
-
 struct DoorsetReading {
-  FrameReading frame;  // its head names the set
-  KeyedValues values;
-  int leaves = 1;
-  SeasonSpec season;            // without species
-  const Value* leaf = nullptr;  // the leaf's keys, an object of the item; none where it is silent
+  Spec spec;  // the set's keys, and its frame's
+  Spec leaf;  // a door's, but for what the set says of it once its frame is planned
+  std::vector<Given> given;
   std::vector<Problem> problems;
 };
 
+/// Reads a set, filled from the shop file, which may be null.
 DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop);
+
+/// What a leaf cannot say, as its set does.
+bool is_said_by_set(Key key_of_leaf);
 
 }  // namespace haunch

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "rounding.h"
+#include "value_reader.h"
 
 namespace haunch {
 namespace {
@@ -312,10 +313,10 @@ void let_in(Assembly& assembly, std::size_t left_stile, std::size_t right_stile,
   if (fittings.lock) let_in_lock(assembly, left ? right_stile : left_stile, !left, *fittings.lock);
 }
 
-std::vector<Problem> let_in_described(Assembly& assembly, const FittingsSpec& fittings, Unit unit) {
+std::vector<Problem> let_in_described(Assembly& assembly, const Spec& all, Unit unit) {
   std::vector<Problem> problems;
-  for (std::size_t i = 0; i < fittings.each.size(); ++i) {
-    const FittingSpec& spec = fittings.each[i];
+  for (std::size_t i = 0; i < all.fittings.size(); ++i) {
+    const FittingSpec& spec = all.fittings[i];
     const std::string path = "/fittings/" + std::to_string(i);
     std::vector<Problem> its;
     if (const auto piece = piece_called(assembly, spec.on))
@@ -325,7 +326,7 @@ std::vector<Problem> let_in_described(Assembly& assembly, const FittingsSpec& fi
     problems.insert(problems.end(), its.begin(), its.end());
   }
   for (Problem& problem : problems)
-    if (fittings.by_shop) problem.message += " (fittings is from the shop file)";
+    if (all["fittings"].by_shop) problem.message += " (fittings is from the shop file)";
   return problems;
 }
 

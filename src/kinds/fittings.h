@@ -5,7 +5,7 @@
 
 #include "document.h"
 #include "door_plan.h"
-#include "fittings_spec.h"
+#include "spec.h"
 
 namespace haunch {
 
@@ -17,8 +17,8 @@ inline constexpr int kHoleSides = 32;
 void let_in(Assembly& assembly, std::size_t left_stile, std::size_t right_stile,
             const FittingsPlan& fittings);
 
-/// Cuts the recesses that a spec describes. A problem is one of the spec's value; lengths are told
-/// in `unit`.
-std::vector<Problem> let_in_described(Assembly& assembly, const FittingsSpec& fittings, Unit unit);
+/// Cuts the recesses of the fittings that a spec describes. A problem is one of the spec's value;
+/// lengths are told in `unit`.
+std::vector<Problem> let_in_described(Assembly& assembly, const Spec& spec, Unit unit);
 
 }  // namespace haunch

@@ -10,8 +10,6 @@ constexpr std::size_t kMostRecesses = 50;
 constexpr bool kFromZero = true;
 constexpr bool kAboveZero = false;
 
-const std::vector<std::string_view> kSurfaceWords = {"face",  "back",  "left",
-                                                     "right", "upper", "lower"};
 const std::vector<std::string_view> kFittingKeys = {"name", "on", "into", "at", "cuts"};
 const std::vector<std::string_view> kRecessKeys = {"start", "length", "width",  "diameter",
                                                    "from",  "depth",  "through"};
@@ -79,15 +77,9 @@ class RecessReader {
     else if (entry.key == "depth")
       recess_.depth = size(kAboveZero);
     else if (entry.key == "through")
-      read_through(entry.value, path);
+      through_ = read_.flag(entry.value, path).value_or(false);
     else
       read_.unknown_key(entry, path, kRecessKeys);
-  }
-
-  void read_through(const Value& value, const std::string& path) {
-    if (value.kind != Value::Kind::boolean)
-      read_.wrong_type(value, path, "true or false; write one of them, without quotes");
-    through_ = value.text == "true";
   }
 
   void refuse_box() {
@@ -134,7 +126,7 @@ void read_fitting_entry(ValueReader& read, const Entry& entry, const std::string
     fitting.recesses = read_recesses(read, entry.value, path);
   else if (entry.key != "into")
     read.unknown_key(entry, path, kFittingKeys);
-  else if (const auto word = read.choice(entry.value, path, kSurfaceWords))
+  else if (const auto word = read.choice(entry.value, path, kWords<Surface>))
     fitting.into = static_cast<Surface>(*word);
 }
 
@@ -144,7 +136,7 @@ FittingSpec read_fitting(ValueReader& read, const Value& value, const std::strin
   for (const Entry& entry : value.entries)
     read_fitting_entry(read, entry, child_path(path, entry.key), fitting);
   demand(read, value, path, {"on"}, "write the name or the mark of the piece, such as \"B\"");
-  demand(read, value, path, {"into"}, "write which side of it: " + quoted_list(kSurfaceWords));
+  demand(read, value, path, {"into"}, "write which side of it: " + quoted_list(kWords<Surface>));
   demand(read, value, path, {"at"},
          "write where it begins, above the leaf's foot, or on level pieces from its left edge");
   demand(read, value, path, {"cuts"}, "write what is cut for it");
@@ -174,10 +166,6 @@ HingePlace read_hinge_place(ValueReader& read, const Value& value, const std::st
 }
 
 }  // namespace
-
-std::string_view surface_word(Surface surface) {
-  return kSurfaceWords[static_cast<std::size_t>(surface)];
-}
 
 std::vector<FittingSpec> read_fittings(ValueReader& read, const Value& value,
                                        const std::string& path) {

@@ -4,19 +4,18 @@
 
 #include "frame_plan.h"
 #include "frame_set_out.h"
-#include "frame_spec.h"
 #include "shop.h"
+#include "spec_reader.h"
 
 namespace haunch {
 namespace {
 
 class FrameJob : public Job {
  public:
-  ItemHead head;
-  KeyedValues values;
+  Spec spec;
 
   Worked work() const override {
-    PlannedCase planned = plan_frame(head, values, {});
+    PlannedCase planned = plan_frame(spec, kFrameRoot, {});
     Worked worked;
     worked.assumed = std::move(planned.assumed);
     worked.problems = std::move(planned.problems);
@@ -26,13 +25,11 @@ class FrameJob : public Job {
     return worked;
   }
 
-  std::vector<Lever> levers() const override { return plan_frame(head, values, {}).levers; }
+  std::vector<Lever> levers() const override { return plan_frame(spec, kFrameRoot, {}).levers; }
 
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
     auto changed = std::make_unique<FrameJob>(*this);
-    KeyValue& its = changed->values[row_of(frame_keys(), lever.key).key];
-    its.size = value;
-    its.by_shop = false;
+    changed->spec.set(find_key(std::string(kFrameRoot) + lever.key).value(), value);
     return changed;
   }
 };
@@ -40,22 +37,17 @@ class FrameJob : public Job {
 }  // namespace
 
 JobReading read_frame(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
-  FrameReading reading = read_frame_spec(item, shop != nullptr ? shop->units() : std::nullopt);
-  if (shop != nullptr) take_shop_frame(reading, *shop);
-  refuse_fire_rated(reading, "");
+  SpecReading reading =
+      read_spec(item, {.of = kOfFrame, .root = kFrameRoot, .within = R"({"stop": {"depth": …}})"},
+                units_of(shop));
+  if (shop != nullptr) overlay(reading.spec, shop->spec, kOfFrame);
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<FrameJob>();
   job->kind = "frame";
-  name_job(*job, reading.head, default_id);
+  name_job(*job, reading.spec, default_id);
   job->given = std::move(reading.given);
-  job->head = std::move(reading.head);
-  job->values = std::move(reading.values);
+  job->spec = std::move(reading.spec);
   return {std::move(job), {}};
-}
-
-std::vector<Problem> frame_shop_problems(const Value& shop) {
-  ValueReader units({});
-  return read_shop_frame(shop, read_units(units, shop)).problems;
 }
 
 }  // namespace haunch

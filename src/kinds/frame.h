@@ -2,7 +2,6 @@
 #pragma once
 
 #include <string_view>
-#include <vector>
 
 #include "document.h"
 #include "kind.h"
@@ -10,8 +9,5 @@
 namespace haunch {
 
 JobReading read_frame(const Value& item, const ShopDefaults* shop, std::string_view default_id);
-
-/// What a shop file says of frames that cannot be.
-std::vector<Problem> frame_shop_problems(const Value& shop);
 
 }  // namespace haunch

@@ -34,16 +34,16 @@ std::string clear_room(const CasePlan& plan, Unit unit) {
 
 }  // namespace
 
-std::vector<Caution> frame_cautions(const KeyedValues& values, const CasePlan& plan, Unit unit) {
+std::vector<Caution> frame_cautions(const Spec& spec, const CasePlan& plan, Unit unit) {
   std::vector<Caution> cautions;
-  if (values.says("escape_route"))
+  if (spec.says("frame.escape_route"))
     cautions.push_back(
         {"escape route",
          fmt::format("IRC R311.2 asks for one side-hinged door with 32 in (813 mm) clear width and "
                      "78 in (1981 mm) clear height, R311.3.1 for a threshold of at most 1 1/2 in "
                      "(38 mm): {}{}",
                      clear_room(plan, unit), kDecides)});
-  if (values.says("accessible"))
+  if (spec.says("frame.accessible"))
     cautions.push_back(
         {"accessible route",
          fmt::format("ADA Standards 404 ask for 32 in (813 mm) clear from the face of the leaf at "
@@ -51,8 +51,8 @@ std::vector<Caution> frame_cautions(const KeyedValues& values, const CasePlan& p
                      "stops and closers) and a threshold of at most 1/2 in (12.7 mm), bevelled "
                      "above 1/4 in: {}{}",
                      clear_room(plan, unit), kDecides)});
-  if (values.says("existing_opening")) cautions.push_back(old_paint());
-  if (values.says("exterior") && plan.stop.kind == StopKind::planted)
+  if (spec.says("frame.existing_opening")) cautions.push_back(old_paint());
+  if (spec.says("frame.exterior") && plan.stop.kind == StopKind::planted)
     cautions.push_back(
         {"outside frame",
          fmt::format("NHBC Standards 6.7 (UK) do not allow planted stops in outside frames; work "

@@ -6,9 +6,9 @@
 #include <string_view>
 #include <vector>
 
-#include "frame_spec.h"
 #include "haunch/wood.h"
 #include "kind.h"
+#include "spec.h"
 #include "tenon.h"
 
 namespace haunch {
@@ -92,8 +92,11 @@ struct HungLeaves {
   int count = 1;
 };
 
-/// Settles every size. `hung`: of a frame without leaves of its own it is empty.
-PlannedCase plan_frame(const ItemHead& head, const KeyedValues& values,
-                       std::optional<HungLeaves> hung);
+/// What stands before a frame's keys in the table, but not in a spec of a frame alone.
+inline constexpr std::string_view kFrameRoot = "frame.";
+
+/// Settles every size. `root`: kFrameRoot for a frame alone, nothing for one in a set. `hung`: of a
+/// frame without leaves of its own it is empty.
+PlannedCase plan_frame(const Spec& spec, std::string_view root, std::optional<HungLeaves> hung);
 
 }  // namespace haunch

@@ -6,7 +6,7 @@
 
 #include "frame_plan.h"
 #include "frame_rules.h"
-#include "key_ledger.h"
+#include "ledger.h"
 
 namespace haunch {
 
@@ -21,13 +21,13 @@ struct RuledRoom {
 // frame_size_plan.cpp: from the wall to the leaf and back.
 
 /// The room under the spec's rule beside all else that the plan has; none where no rule fixes it.
-std::optional<RuledRoom> ruled_room(KeyLedger& ledger, CasePlan& plan);
+std::optional<RuledRoom> ruled_room(Ledger& ledger, CasePlan& plan);
 /// The thickest board of a whole size that goes into a room and leaves something to pack it by;
 /// zero where none does that would hold.
-Length board_within(const KeyLedger& ledger, Length room);
-void settle_sizes(KeyLedger& ledger, CasePlan& plan);
+Length board_within(const Ledger& ledger, Length room);
+void settle_sizes(Ledger& ledger, CasePlan& plan);
 
 // frame_cautions.cpp
-std::vector<Caution> frame_cautions(const KeyedValues& values, const CasePlan& plan, Unit unit);
+std::vector<Caution> frame_cautions(const Spec& spec, const CasePlan& plan, Unit unit);
 
 }  // namespace haunch

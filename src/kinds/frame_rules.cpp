@@ -52,14 +52,4 @@ const std::vector<FrameRule>& frame_rules() {
   return kRules;
 }
 
-const std::vector<std::string_view>& frame_rule_words() {
-  static const std::vector<std::string_view> kWords = [] {
-    std::vector<std::string_view> words;
-    for (const FrameRule& rule : frame_rules())
-      words.push_back(rule.name);
-    return words;
-  }();
-  return kWords;
-}
-
 }  // namespace haunch

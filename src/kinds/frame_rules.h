@@ -10,6 +10,15 @@
 
 namespace haunch {
 
+/// The names of the rules in a spec; their words stand in choices.h.
+enum class FrameRuleName {
+  din_18101_square,
+  din_18101_rebated,
+  us_rough_opening,
+  us_prehung,
+  uk_doorset
+};
+
 /// What a rule settles. Lengths that it leaves open are empty.
 struct FrameRule {
   std::string_view name;                // in a spec: "din-18101-square"
@@ -20,9 +29,7 @@ struct FrameRule {
   Length lip;                           // of a rebated leaf over its frame: left, right and head
 };
 
+/// In the order of their names.
 const std::vector<FrameRule>& frame_rules();
-
-/// Their names, in the same order.
-const std::vector<std::string_view>& frame_rule_words();
 
 }  // namespace haunch

@@ -31,7 +31,7 @@ bool counts(const Step& step) {
 }
 
 /// " + 3 mm + 3 mm (clearance)"
-std::string in_words(const std::vector<Step>& steps, const KeyLedger& ledger) {
+std::string in_words(const std::vector<Step>& steps, const Ledger& ledger) {
   std::string text;
   for (const Step& step : steps) {
     if (!counts(step)) continue;
@@ -44,22 +44,22 @@ std::string in_words(const std::vector<Step>& steps, const KeyLedger& ledger) {
 
 /// One direction: the keys that may give it, and the way from one to the next.
 struct Course {
-  std::string_view wall_key, frame_key, leaf_key;
+  SizeKey wall_key, frame_key, leaf_key;
   std::vector<Step> leaf_to_frame, frame_to_wall;
 };
 
 struct Candidate {
-  std::string_view key;
+  SizeKey key;
   Length leaf;              // what it makes of the leaf
   std::vector<Step> steps;  // from the leaf to it
 };
 
-std::vector<Candidate> candidates_of(const KeyLedger& ledger, const Course& direction) {
+std::vector<Candidate> candidates_of(const Ledger& ledger, const Course& direction) {
   std::vector<Candidate> candidates;
   std::vector<Step> steps;
-  const auto add = [&](std::string_view key, const std::vector<Step>& more) {
+  const auto add = [&](SizeKey key, const std::vector<Step>& more) {
     steps.insert(steps.end(), more.begin(), more.end());
-    if (const auto size = ledger.values.of(key).size)
+    if (const auto size = ledger.stated(key).size)
       candidates.push_back({key, *size - sum_of(steps), steps});
   };
   add(direction.leaf_key, {});
@@ -69,16 +69,16 @@ std::vector<Candidate> candidates_of(const KeyLedger& ledger, const Course& dire
 }
 
 /// "leaf.width 826 mm + 3 mm + 3 mm (clearance) …"
-std::string sum_text(const KeyLedger& ledger, const Candidate& from, const Candidate& to) {
+std::string sum_text(const Ledger& ledger, const Candidate& from, const Candidate& to) {
   const std::vector<Step> between(to.steps.begin() + static_cast<std::ptrdiff_t>(from.steps.size()),
                                   to.steps.end());
   const Length start = from.leaf + sum_of(from.steps);
-  return fmt::format("{} {}{} = {}", from.key, ledger.say(start), in_words(between, ledger),
+  return fmt::format("{} {}{} = {}", from.key.name(), ledger.say(start), in_words(between, ledger),
                      ledger.say(start + sum_of(between)));
 }
 
 /// The leaf's size in one direction; zero with a problem where nothing gives it.
-Length leaf_size(KeyLedger& ledger, const Course& direction) {
+Length leaf_size(Ledger& ledger, const Course& direction) {
   const std::vector<Candidate> candidates = candidates_of(ledger, direction);
   if (candidates.empty()) return {};
   const Candidate& first = candidates.front();
@@ -96,61 +96,53 @@ Length leaf_size(KeyLedger& ledger, const Course& direction) {
 }
 
 /// Says which direction nothing gives.
-void demand_sizes(KeyLedger& ledger) {
-  const auto given = [&](std::string_view side) {
-    for (const std::string_view whole : {"wall_opening.", "frame.", "leaf."})
-      if (ledger.values.of(std::string(whole) + std::string(side)).size) return true;
-    return false;
-  };
-  const bool width = given("width");
-  const bool height = given("height");
+void demand_sizes(Ledger& ledger) {
+  const Spec& spec = ledger.spec;
+  const bool width = spec.size("frame.wall_opening.width") || spec.size("frame.frame.width") ||
+                     spec.size("frame.leaf.width");
+  const bool height = spec.size("frame.wall_opening.height") || spec.size("frame.frame.height") ||
+                      spec.size("frame.leaf.height");
   if (width && height) return;
   const std::string what = width ? "height" : height ? "width" : "size";
-  ledger.problems.push_back(
-      {"",
-       fmt::format("no {0} is given; write the {0} of \"wall_opening\", \"frame\" or \"leaf\": one "
-                   "gives the others",
-                   what),
-       {}});
+  ledger.problem({"frame"}, fmt::format("no {0} is given; write the {0} of \"wall_opening\", "
+                                        "\"frame\" or \"leaf\": one gives the others",
+                                        what));
 }
 
 // ---- rules
 
-const FrameRule* rule_of(KeyLedger& ledger) {
-  const KeyValue& its = ledger.values.of("rule");
-  if (!its.word) return nullptr;
-  const FrameRule& rule = frame_rules()[*its.word];
-  if (its.by_shop) ledger.assume("rule", std::string(rule.name), "the shop file");
-  return &rule;
+const FrameRule* rule_of(Ledger& ledger) {
+  const auto name = ledger.spec.word<FrameRuleName>("frame.rule");
+  if (!name) return nullptr;
+  ledger.note_shops_word("frame.rule");
+  return &frame_rules()[static_cast<std::size_t>(*name)];
 }
 
-void settle_clearances(KeyLedger& ledger, Sides& clearance, const FrameRule* rule) {
+void settle_clearances(Ledger& ledger, Sides& clearance, const FrameRule* rule) {
   const Length usual = ledger.pick(3'000, 1, 8);
   const Length beside = rule != nullptr ? rule->clearance.value_or(usual) : usual;
   const bool over_wood =
-      ledger.values.of("threshold.height").size || ledger.values.of("sill.height").size;
+      ledger.spec.size("frame.threshold.height") || ledger.spec.size("frame.sill.height");
   const Length below = over_wood ? usual : ledger.pick(10'000, 3, 8);
-  const KeyedValues& values = ledger.values;
   const std::string_view why = rule != nullptr ? rule->name : "usual beside a leaf";
   clearance = {
-      ledger.take("clearance.left", beside, why), ledger.take("clearance.right", beside, why),
-      ledger.take("clearance.head", beside, why),
-      values.of("clearance.foot").size
-          ? ledger.take("clearance.foot", below, {})
-          : ledger.take("clearance.foot", below,
+      ledger.take("frame.clearance.left", beside, why),
+      ledger.take("frame.clearance.right", beside, why),
+      ledger.take("frame.clearance.head", beside, why),
+      ledger.spec.size("frame.clearance.foot")
+          ? ledger.take("frame.clearance.foot", below, {})
+          : ledger.take("frame.clearance.foot", below,
                         over_wood ? "usual over a threshold" : "usual over a finished floor")};
 }
 
-void settle_lips(KeyLedger& ledger, Sides& lip, const FrameRule* rule) {
-  const bool stated = ledger.values.of("lip.left").size || ledger.values.of("lip.right").size ||
-                      ledger.values.of("lip.head").size;
-  if (!stated && (rule == nullptr || rule->lip == Length())) return;
+void settle_lips(Ledger& ledger, Sides& lip, const FrameRule* rule) {
+  if (!ledger.spec.speaks_of("frame.lip") && (rule == nullptr || rule->lip == Length())) return;
   const Length usual = rule != nullptr ? rule->lip : Length();
-  ledger.take_group(
-      "lip",
-      {{"lip.left", &lip.left, usual},
-       {"lip.right", &lip.right, usual},
-       {"lip.head", &lip.head, usual}},
+  ledger.settle_group(
+      "frame.lip",
+      {{"frame.lip.left", &lip.left, usual},
+       {"frame.lip.right", &lip.right, usual},
+       {"frame.lip.head", &lip.head, usual}},
       rule != nullptr && rule->lip != Length() ? rule->name : "a leaf with square edges");
 }
 
@@ -158,9 +150,9 @@ void settle_lips(KeyLedger& ledger, Sides& lip, const FrameRule* rule) {
 
 Course across(const CasePlan& plan) {
   const Length rebate = plan.stop.rebate();
-  return {"wall_opening.width",
-          "frame.width",
-          "leaf.width",
+  return {"frame.wall_opening.width",
+          "frame.frame.width",
+          "frame.leaf.width",
           {{"lips of the leaf", {plan.lip.left, plan.lip.right}, true},
            {"clearance", {plan.clearance.left, plan.clearance.right}},
            {"jambs", {plan.jamb_thickness, plan.jamb_thickness}},
@@ -183,43 +175,43 @@ Course upright(const CasePlan& plan) {
     steps.push_back({"rebate in it", {rebate}, true});
   }
   steps.push_back({"horns of the jambs", {plan.above_head()}});
-  return {"wall_opening.height",
-          "frame.height",
-          "leaf.height",
+  return {"frame.wall_opening.height",
+          "frame.frame.height",
+          "frame.leaf.height",
           std::move(steps),
           {{"fitting", {plan.fitting.head, plan.fitting.foot}}}};
 }
 
 /// What a rule leaves between frame and wall in one direction, shared or at one place.
 struct Left {
-  std::string_view near_key, far_key;  // of the allowances
-  bool shared;                         // by both
-  Length over;                         // the rule's: wall less leaf
-  Length taken;                        // by the frame: frame less leaf
-  std::string_view boards;             // what of the frame can give way
-  Length thickness;                    // of one of them
-  std::vector<std::string_view> keys;  // which have a share in what is taken
+  SizeKey near_key, far_key;  // of the allowances
+  bool shared;                // by both
+  Length over;                // the rule's: wall less leaf
+  Length taken;               // by the frame: frame less leaf
+  std::string_view boards;    // what of the frame can give way
+  Length thickness;           // of one of them
+  std::vector<Where> keys;    // which have a share in what is taken
 };
 
 /// Strikes out what the shop says of `key`, which gives way to a rule of the spec.
-void give_way(KeyLedger& ledger, std::string_view key) {
-  if (ledger.values.of(key).by_shop) ledger.values[key] = {};
+void give_way(Ledger& ledger, Key key) {
+  if (ledger.stated(key).by_shop) ledger.spec.forget(key);
 }
 
 /// The least that a frame is packed by, where nothing else is asked for.
-Length least_packing(const KeyLedger& ledger) {
+Length least_packing(const Ledger& ledger) {
   return ledger.pick(2'000, 1, 16);
 }
 
 /// No lining is thinner: it holds a housing and the screws of its hinges.
-Length least_board(const KeyLedger& ledger) {
+Length least_board(const Ledger& ledger) {
   return ledger.pick(12'000, 1, 2);
 }
 
 /// How thick the boards have to be for the allowances that are asked for.
-std::string cure_of(const KeyLedger& ledger, const Left& left) {
-  const auto near = ledger.values.of(left.near_key).size;
-  const auto far = ledger.values.of(left.far_key).size;
+std::string cure_of(const Ledger& ledger, const Left& left) {
+  const auto near = ledger.stated(left.near_key).size;
+  const auto far = ledger.stated(left.far_key).size;
   const Length packing = least_packing(ledger);
   const Length asked = near.value_or(packing) + far.value_or(left.shared ? packing : Length());
   const int boards = left.shared ? 2 : 1;
@@ -235,12 +227,12 @@ std::string cure_of(const KeyLedger& ledger, const Left& left) {
                      settled ? "" : "at most ", ledger.say(board));
 }
 
-void refuse_whole(KeyLedger& ledger, const FrameRule& rule, const Left& left) {
-  const auto near = ledger.values.of(left.near_key).size;
-  const auto far = ledger.values.of(left.far_key).size;
-  std::vector<std::string_view> keys = left.keys;
-  if (near || far) keys.insert(keys.begin(), near ? left.near_key : left.far_key);
-  keys.push_back("rule");
+void refuse_whole(Ledger& ledger, const FrameRule& rule, const Left& left) {
+  const auto near = ledger.stated(left.near_key).size;
+  const auto far = ledger.stated(left.far_key).size;
+  std::vector<Where> keys = left.keys;
+  if (near || far) keys.insert(keys.begin(), Key(near ? left.near_key : left.far_key));
+  keys.push_back("frame.rule");
   const std::string asked =
       near || far ? fmt::format(", and {} more are to be left to the wall",
                                 ledger.say(near.value_or(Length()) + far.value_or(Length())))
@@ -252,11 +244,11 @@ void refuse_whole(KeyLedger& ledger, const FrameRule& rule, const Left& left) {
 }
 
 /// The fitting allowances of one direction under a rule that fixes their sum.
-std::array<Length, 2> fitting_left(KeyLedger& ledger, const FrameRule& rule, const Left& left) {
-  for (const std::string_view key : {left.near_key, left.far_key})
+std::array<Length, 2> fitting_left(Ledger& ledger, const FrameRule& rule, const Left& left) {
+  for (const Key key : {left.near_key, left.far_key})
     give_way(ledger, key);
-  const auto near = ledger.values.of(left.near_key).size;
-  const auto far = ledger.values.of(left.far_key).size;
+  const auto near = ledger.stated(left.near_key).size;
+  const auto far = ledger.stated(left.far_key).size;
   const Length whole = left.over - left.taken;
   // The foot stands on the floor, unless the spec says otherwise.
   const Length first = near ? *near : far ? whole - *far : left.shared ? floor_half(whole) : whole;
@@ -267,30 +259,32 @@ std::array<Length, 2> fitting_left(KeyLedger& ledger, const FrameRule& rule, con
   return {ledger.take(left.near_key, first, why), ledger.take(left.far_key, second, why)};
 }
 
-void settle_ruled_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule& rule) {
-  const auto beside = fitting_left(ledger, rule,
-                                   {"fitting_allowance.left",
-                                    "fitting_allowance.right",
-                                    true,
-                                    *rule.wider,
-                                    sum_of(across(plan).leaf_to_frame),
-                                    "jambs",
-                                    plan.jamb_thickness,
-                                    {"jamb_thickness", "stop.depth", "clearance", "lip"}});
-  const auto above = fitting_left(ledger, rule,
-                                  {"fitting_allowance.head",
-                                   "fitting_allowance.foot",
-                                   false,
-                                   *rule.higher,
-                                   sum_of(upright(plan).leaf_to_frame),
-                                   "head",
-                                   plan.head_thickness,
-                                   {"head_thickness", "horn", "threshold", "sill", "transom",
-                                    "stop.depth", "clearance", "lip"}});
+void settle_ruled_fitting(Ledger& ledger, CasePlan& plan, const FrameRule& rule) {
+  const auto beside =
+      fitting_left(ledger, rule,
+                   {"frame.fitting_allowance.left",
+                    "frame.fitting_allowance.right",
+                    true,
+                    *rule.wider,
+                    sum_of(across(plan).leaf_to_frame),
+                    "jambs",
+                    plan.jamb_thickness,
+                    {"frame.jamb_thickness", "frame.stop.depth", "frame.clearance", "frame.lip"}});
+  const auto above =
+      fitting_left(ledger, rule,
+                   {"frame.fitting_allowance.head",
+                    "frame.fitting_allowance.foot",
+                    false,
+                    *rule.higher,
+                    sum_of(upright(plan).leaf_to_frame),
+                    "head",
+                    plan.head_thickness,
+                    {"frame.head_thickness", "frame.horn", "frame.threshold", "frame.sill",
+                     "frame.transom", "frame.stop.depth", "frame.clearance", "frame.lip"}});
   plan.fitting = {beside[0], beside[1], above[0], above[1]};
 }
 
-void settle_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule* rule) {
+void settle_fitting(Ledger& ledger, CasePlan& plan, const FrameRule* rule) {
   if (rule != nullptr && rule->wider) {
     settle_ruled_fitting(ledger, plan, *rule);
     return;
@@ -299,16 +293,16 @@ void settle_fitting(KeyLedger& ledger, CasePlan& plan, const FrameRule* rule) {
   const Length beside = rule != nullptr ? rule->fitting.value_or(usual) : usual;
   const std::string_view why =
       rule != nullptr ? rule->name : "usual between wall and frame, for packing and fixing";
-  plan.fitting = {ledger.take("fitting_allowance.left", beside, why),
-                  ledger.take("fitting_allowance.right", beside, why),
-                  ledger.take("fitting_allowance.head", beside, why),
-                  ledger.take("fitting_allowance.foot", plan.sill ? beside : Length(),
+  plan.fitting = {ledger.take("frame.fitting_allowance.left", beside, why),
+                  ledger.take("frame.fitting_allowance.right", beside, why),
+                  ledger.take("frame.fitting_allowance.head", beside, why),
+                  ledger.take("frame.fitting_allowance.foot", plan.sill ? beside : Length(),
                               plan.sill ? why : "jambs stand on the floor")};
 }
 
 }  // namespace
 
-std::optional<RuledRoom> ruled_room(KeyLedger& ledger, CasePlan& plan) {
+std::optional<RuledRoom> ruled_room(Ledger& ledger, CasePlan& plan) {
   const FrameRule* rule = rule_of(ledger);
   if (rule == nullptr || !rule->wider) return {};
   settle_clearances(ledger, plan.clearance, rule);
@@ -318,12 +312,12 @@ std::optional<RuledRoom> ruled_room(KeyLedger& ledger, CasePlan& plan) {
       *rule->higher - sum_of(upright(plan).leaf_to_frame) + plan.head_thickness};
 }
 
-Length board_within(const KeyLedger& ledger, Length room) {
+Length board_within(const Ledger& ledger, Length room) {
   const Length board = floor_multiple(room - least_packing(ledger), ledger.pick(1'000, 1, 16));
   return board < least_board(ledger) ? Length() : board;
 }
 
-void settle_sizes(KeyLedger& ledger, CasePlan& plan) {
+void settle_sizes(Ledger& ledger, CasePlan& plan) {
   demand_sizes(ledger);
   if (!ledger.clean()) return;
   const FrameRule* rule = rule_of(ledger);

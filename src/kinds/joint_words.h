@@ -4,7 +4,6 @@
 #include <array>
 #include <cstddef>
 #include <string_view>
-#include <vector>
 
 namespace haunch {
 
@@ -17,12 +16,6 @@ enum class JointPlace { corner, middle, muntin };
 inline constexpr std::array kJointPlaces = {JointPlace::corner, JointPlace::middle,
                                             JointPlace::muntin};
 
-/// "corner", "middle", "muntin".
-std::string_view joint_place_word(JointPlace place);
-
-/// "haunched", "twin" …
-std::string_view joint_word(JointWord joint);
-
 /// Whether the end that is joined so has tenons, on it or let in to it.
 bool has_tenons(JointWord joint);
 
@@ -30,9 +23,5 @@ bool has_tenons(JointWord joint);
 inline constexpr std::string_view kNoSeasonsOfMitres =
     "seasons are not worked of mitres, which open as their members swell; take it out, or choose "
     "another joint";
-
-/// Every joint, or those that can be at a place.
-std::vector<JointWord> all_joints();
-std::vector<JointWord> joints_at(JointPlace place);
 
 }  // namespace haunch

@@ -1,95 +1,533 @@
-// Specs whose keys hold one plain value each: reading, messages and schema come from one table.
+// Every key of specs and shop files. What is no length, number or word of its own kind (rails, the
+// fittings that a spec describes …) has its reader in spec_reader.cpp; all else is here.
 #pragma once
 
-#include <map>
-#include <optional>
-#include <span>
-#include <string>
-#include <string_view>
-#include <vector>
-
-#include "document.h"
-#include "haunch/length_text.h"
-#include "key_words.h"
-#include "kind.h"
-#include "value_reader.h"
+#include "key_row.h"
 
 namespace haunch {
 
-/// What a key holds.
-enum class Holds { size, size_or_zero, flag, word };
+inline constexpr int kMostHinges = 12;
 
-struct KeyRow {
-  std::string_view key;  // dotted
-  Holds holds = Holds::size;
-  Change change = Change::none;                            // of sizes
-  std::string_view words;                                  // what it is, for the schema
-  const std::vector<std::string_view>* choices = nullptr;  // of words
-  bool of_item = false;  // names one item, so that a shop file cannot say it
+namespace rows {
+
+inline constexpr Change kFixed = Change::none, kSize = Change::size, kFit = Change::fit;
+
+inline constexpr Owners kDoors = kOfDoor | kOfShop;
+inline constexpr Owners kOneFrame = kOfFrame | kOfSet;
+inline constexpr Owners kFrames = kOneFrame | kOfShop;
+
+inline constexpr std::string_view kOfLock = "has to be said of a lock that has it";
+inline constexpr std::string_view kAsFrame = "as \"frame\"";
+inline constexpr std::string_view kPlusMinus =
+    "by hand 0.25 mm, 0.010 in; by router 0.2 mm, 0.008 in; nc 0.1 mm, 0.004 in";
+inline constexpr std::string_view kSawnPlusMinus =
+    "by hand and router 0.25 mm, 0.010 in; nc 0.1 mm, 0.004 in";
+inline constexpr std::string_view kNoRecess = "none";
+inline constexpr std::string_view kPercentForm = "percent, or the air's temperature and humidity";
+inline constexpr std::string_view kFromOthers = "from the other sizes in its direction";
+inline constexpr std::string_view kAsFaceplate = "as the lock's faceplate";
+inline constexpr std::string_view kAsCase = "as the lock's case, or the bore of its latch";
+
+inline constexpr KeyRow kTable[] = {
+    // ---- what names an item
+    own("$schema", kOfItems | kOfShop, "a text", "for editors; haunch passes it over", ""),
+    own("kind", kOfItems | kOfShop, R"("door", "frame" or "doorset")", "the kind of work",
+        "the shop file's; else it has to be said"),
+    own("units", kOfItems | kOfShop, R"("mm" or "in")",
+        "of numbers, and of texts without a unit of their own",
+        "the shop file's; else it has to be said, unless every size carries its own"),
+    text("id", kOfItems, "names the item in reports", "made from the name of its file"),
+    text("name", kOfItems | kOfShop, "what the shop calls it", "the kind"),
+    text("note", kOfItems, "printed with the item", ""),
+    count("quantity", kOfItems, 1, 100'000, "how many are made", "1"),
+
+    // ---- the wood and its seasons
+    object("species", kOfItems | kOfShop, "the wood: one name, or one for each role", Plain::first),
+    text("species.frame", kOfItems | kOfShop, "of the roles that are not named", "not stated"),
+    text("species.stile", kDoors, "of stiles", kAsFrame),
+    text("species.rail", kDoors, "of rails", kAsFrame),
+    text("species.muntin", kDoors, "of muntins", kAsFrame),
+    text("species.panel", kDoors, "of panels", kAsFrame),
+    formed(object("moisture", kDoors | kOfSet, "what the wood goes through over the year"),
+           R"(write such as {"build": 8, "low": 6, "high": 13})"),
+    own("moisture.low", kDoors | kOfSet, kPercentForm, "the driest that it will be",
+        "6, a heated house in winter"),
+    own("moisture.build", kDoors | kOfSet, kPercentForm, "at the bench",
+        "8, wood for indoors (Wood Handbook 2010, fig. 13-1)"),
+    own("moisture.high", kDoors | kOfSet, kPercentForm, "the wettest that it will be",
+        "12, a house in a damp summer"),
+    object("grain", kDoors | kOfSet,
+           "how the boards are sawn from the log: one word, or one for each role", Plain::first),
+    word<Sawn>("grain.frame", kDoors | kOfSet, "of the roles that are not named", "flat-sawn"),
+    word<Sawn>("grain.stile", kDoors | kOfSet, "of stiles", kAsFrame),
+    word<Sawn>("grain.rail", kDoors | kOfSet, "of rails", kAsFrame),
+    word<Sawn>("grain.muntin", kDoors | kOfSet, "of muntins", kAsFrame),
+    word<Sawn>("grain.panel", kDoors | kOfSet, "of panels", kAsFrame),
+    own("woods", kOfShop, "a list of woods", "woods that haunch does not know, or other figures",
+        ""),
+
+    // ---- the leaf in its opening
+    needed(object("opening", kOfDoor, "what the leaf hangs in"),
+           R"(give "opening": {"width": …, "height": …})"),
+    needed(length("opening.width", kOfDoor, kFixed, "width of the opening", ""),
+           "an opening has a width and a height"),
+    needed(length("opening.height", kOfDoor, kFixed, "height of the opening", ""),
+           "an opening has a width and a height"),
+    object("clearance", kDoors, "gaps round the leaf", Plain::each),
+    length_or_zero("clearance.left", kDoors, kFixed, "gap beside the leaf, left",
+                   "3 mm, 1/8 in; cabinet door 2 mm, 1/16 in"),
+    length_or_zero("clearance.right", kDoors, kFixed, "gap beside the leaf, right",
+                   "as at the left"),
+    length_or_zero("clearance.head", kDoors, kFixed, "gap above the leaf", "as at the left"),
+    length_or_zero("clearance.foot", kDoors, kFixed, "gap below the leaf", "as at the left"),
+    word<Meets>("meets", kDoors, "how the leaf meets its opening", "inset"),
+    object("lap", kDoors, "how far the leaf, or its lip, lies over its opening's edges",
+           Plain::each),
+    length_or_zero(
+        "lap.left", kDoors, kFixed,
+        "how far an overlay leaf, or the lip of a rebated one, stands over its left edge",
+        "of an overlay leaf it has to be said; rebated 13 mm, 1/2 in; cabinet door 10 "
+        "mm, 3/8 in"),
+    length_or_zero("lap.right", kDoors, kFixed, "the same, right", "as at the left"),
+    length_or_zero("lap.head", kDoors, kFixed, "the same, above", "as at the left"),
+    length_or_zero("lap.foot", kDoors, kFixed, "the same, below",
+                   "as at the left; none over the floor"),
+    length("lip_thickness", kDoors, kSize, "of a rebated leaf's lip, from the face side",
+           "three eighths of the thickness; cabinet door half"),
+    count("leaves", kOfDoor | kOfSet, 1, 2, "1, or 2 for a pair", "1"),
+    word<Side>("active", kDoors | kOfSet, "which leaf of a pair opens first, and has the lock",
+               "right"),
+    length_or_zero("meeting_clearance", kDoors | kOfSet, kFixed, "gap between the leaves of a pair",
+                   "3 mm, 1/8 in; cabinet door 2 mm, 1/16 in"),
+    length_or_zero("meeting_lap", kDoors | kOfSet, kSize,
+                   "how far rebated meeting stiles lap; 0: square ones", "0"),
+    length_or_zero("meeting_rest", kDoors | kOfSet, kFixed,
+                   "gap in the thickness between rebated meeting stiles", "1.5 mm, 1/16 in"),
+
+    // ---- the frame
+    length("thickness", kDoors, kSize, "thickness of the frame",
+           "44 mm, 1 3/4 in; cabinet door 20 mm, 3/4 in"),
+    object("stile_width", kDoors, "widths of the stiles", Plain::each),
+    length("stile_width.left", kDoors, kSize, "width of the left stile",
+           "100 mm, 4 in; cabinet door 57 mm, 2 1/4 in"),
+    length("stile_width.right", kDoors, kSize, "width of the right stile", "as of the left"),
+    own("rail_widths", kDoors, "a list of lengths or rails", "the rails from the top",
+        "100, 195, 230 mm; 4, 7 1/2, 9 in; cabinet door two, as wide as the stile"),
+    own("panels", kDoors, "a number, or {\"across\": …}",
+        "how many: a multiple of the tiers, or so many across", "one in each tier"),
+    length("muntin_width", kDoors, kSize, "width of every muntin",
+           "90 mm, 3 1/2 in; cabinet door 50 mm, 2 in"),
+    length("tenon_depth", kDoors, kSize, "length of a rail's tenon from its shoulder",
+           "two thirds of the stile"),
+    length("groove_depth", kDoors, kSize, "depth of the panel groove",
+           "12 mm, 1/2 in; cabinet door 9 mm, 3/8 in"),
+    length_or_zero("fit_allowance", kDoors, kFit,
+                   "mortise width minus tenon thickness, both cheeks together",
+                   "0.15 mm, 0.006 in"),
+    length_or_zero("horn", kDoors, kFixed, "left on at each end of a stile for sawing off",
+                   "25 mm, 1 in; cabinet door none"),
+    object("arch", kDoors, "an arched top rail"),
+    word<ArchShape>("arch.shape", kDoors, "a part of a circle, or half of one", "segmental"),
+    word<ArchAt>("arch.at", kDoors, "which edges are arched: over the panel, the leaf's top, both",
+                 "underside"),
+    length("arch.rise", kDoors, kSize,
+           "of the top rail's underside from stile to stile, or of the head of the opening of a "
+           "leaf whose top is arched: from its ends to its crown",
+           "of a segment it has to be said"),
+    length("arch.tolerance", kDoors, kFixed,
+           "the most that the chords of its polygon leave the curve", "0.1 mm, 0.004 in"),
+
+    // ---- joints
+    object("joint", kDoors,
+           "how rails and muntins are joined: one for all the places where it can be, or one each",
+           Plain::each),
+    word<JointWord>("joint.corner", kDoors, "of top and bottom rail", "haunched"),
+    word<JointWord>("joint.middle", kDoors,
+                    {JointWord::haunched, JointWord::twin, JointWord::loose, JointWord::through,
+                     JointWord::dowel, JointWord::half_lap},
+                    "of the rails between", "haunched"),
+    word<JointWord>("joint.muntin", kDoors,
+                    {JointWord::haunched, JointWord::twin, JointWord::loose, JointWord::dowel},
+                    "of muntins", "haunched"),
+    length_or_zero("tenon_over", kDoors, kFixed,
+                   "left on at each end of a rail whose tenons come out, planed off after glue-up",
+                   "2 mm, 1/16 in"),
+    object("tenon", kDoors, "sizes of tenons"),
+    length("tenon.thickness", kDoors, kFit, "thickness of every tenon",
+           "mortise width less fit_allowance"),
+    length_or_zero("tenon.relish", kDoors, kSize,
+                   "what a tenon loses at its rail's outer edge, at the ends of the stiles",
+                   "a third of the rail, at least 12 mm, 1/2 in"),
+    length_or_zero("tenon.edge_clearance", kDoors, kFit,
+                   "play at each edge of a tenon in its mortise", "0.4 mm, 1/64 in"),
+    length_or_zero("tenon.bottom_clearance", kDoors, kSize, "mortise depth minus tenon depth",
+                   "2 mm, 1/16 in"),
+    length("tenon.width_limit", kDoors, kSize, "a wider tenon is divided across its width",
+           "five times the tenon's thickness, at least 75 mm, 3 in"),
+    length_or_zero("tenon.gap", kDoors, kSize, "wood between the tenons of a divided one",
+                   "a quarter of what is divided, at least the tenon's thickness"),
+    length("tenon.muntin_depth", kDoors, kSize, "length of a muntin's tenon from its shoulder",
+           "tenon_depth, or what leaves 5 mm, 3/16 in, of wood behind it"),
+    length_or_zero("tenon.haunch_depth", kDoors, kSize, "how far a haunch goes into the groove",
+                   "the groove's depth less 0.5 mm, 1/64 in"),
+    object("mortise", kDoors, "sizes of mortises"),
+    word<Ends>("mortise.ends", kDoors, "what is done about the round ends that a cutter leaves",
+               "squared; of loose tenons tenon-rounded"),
+    length("mortise.width", kDoors, kSize, "width of every mortise",
+           "the smallest cutter from a third to 0.4 of the thickness, else the nearest"),
+    length_or_zero("mortise.from_face", kDoors, kSize,
+                   "face side to the near wall of every mortise", "in the middle of the thickness"),
+    length("mortise.cutter", kDoors, kFit,
+           "diameter of the cutter that leaves the ends of mortises round",
+           "as wide as the mortise"),
+    object("twin", kDoors, "sizes of twin tenons"),
+    length("twin.width", kDoors, kFit, "width of each of the two mortises of twin tenons",
+           "the cutter nearest to a fifth of the thickness"),
+    length("twin.between", kDoors, kSize, "wood between the two mortises of twin tenons",
+           "twin.width"),
+    length_or_zero("twin.from_face", kDoors, kSize,
+                   "face side to the near wall of the first mortise of twin tenons",
+                   "so that the two stand in the middle"),
+    object("loose_tenon", kDoors, "sizes of loose tenons"),
+    length("loose_tenon.wall", kDoors, kSize,
+           "wood between the mortise in a rail's end and the groove in its edge", "6 mm, 1/4 in"),
+    object("wedge", kDoors, "sizes of the wedges of through tenons"),
+    length_or_zero("wedge.thickness", kDoors, kSize,
+                   "of the wedges of through tenons, at their thick end; 0: none", "3 mm, 1/8 in"),
+    length("wedge.length", kDoors, kSize, "of the wedges of through tenons",
+           "three quarters of the stile, at most to the groove or rebate"),
+    object("dowel", kDoors, "sizes of dowels"),
+    length("dowel.diameter", kDoors, kSize,
+           "of the holes for dowels; a dowel is fit_allowance less",
+           "the least dowel from a third to half of the thickness"),
+    length("dowel.depth", kDoors, kSize, "how far a dowel goes into each of its two pieces",
+           "three diameters, at most what leaves 5 mm, 3/16 in, behind every hole"),
+    length_or_zero("dowel.bottom_clearance", kDoors, kSize, "of a hole, deeper than its dowel",
+                   "2 mm, 1/16 in"),
+    length("dowel.edge", kDoors, kSize,
+           "wood between a hole and the edge of the piece whose end it is in", "a diameter"),
+    length("dowel.wall", kDoors, kSize,
+           "wood between a hole and the groove beside it, and between two holes", "6 mm, 1/4 in"),
+    length("dowel.spacing", kDoors, kSize,
+           "the most from the middle of one dowel to that of the next", "100 mm, 4 in"),
+    object("pin", kDoors, "pins through the tenons of rails"),
+    word<PinPlaces>("pin.at", kDoors,
+                    "which rails' tenons are pinned; all that can be where it is left out", "both"),
+    count("pin.number", kDoors, 1, 2, "to a tenon", "one, two where it is eight pins wide"),
+    length("pin.diameter", kDoors, kSize, "of the pins through tenons, and of their holes",
+           "10 mm, 3/8 in; cabinet door 6 mm, 1/4 in"),
+    length("pin.from_shoulder", kDoors, kSize,
+           "from the shoulder to the middle of the holes through the cheeks of a mortise",
+           "two diameters, at most the middle of the tenon"),
+    length_or_zero(
+        "pin.offset", kDoors, kSize,
+        "how much nearer to its shoulder a tenon's own hole is; 0: pins that do not draw",
+        "1.5 mm, 1/16 in; softwood 2.5 mm, 3/32 in; cabinet door 1 mm, 1/32 in; at most "
+        "a quarter of the pin"),
+    length("pin.depth", kDoors, kSize, "of the holes, from the face side", "right through"),
+    length_or_zero("pin.over", kDoors, kFixed,
+                   "how much longer a pin is sawn than it stays: its taper, and what is struck",
+                   "three diameters; of a blind pin one"),
+    object("half_lap", kDoors, "sizes of half-laps"),
+    length("half_lap.from_face", kDoors, kSize,
+           "face side to where the two halves of a half-lap meet", "half of the thickness"),
+    object("spline", kDoors, "sizes of the splines of mitres"),
+    length("spline.depth", kDoors, kSize,
+           "how far a mitre's spline goes into each piece, square to the mitre",
+           "half of the thickness"),
+    length_or_zero("spline.room", kDoors, kSize,
+                   "room for a spline all round its slot, level or upright", "1 mm, 1/32 in"),
+    length("spline.wall", kDoors, kSize,
+           "wood between a spline's slot and the leaf's edges or the grooves", "6 mm, 1/4 in"),
+
+    // ---- edges and panels
+    object("edge", kDoors, "how the edges that look at the panels are worked", Plain::first),
+    needed(word<EdgeKind>("edge.kind", kDoors, "with a groove, a rebate or a moulding", "square"),
+           R"(write "square", "rebated", "coped" or "mitred")"),
+    word<Moulding>("edge.profile", kDoors, "of a moulding", "ovolo"),
+    word<MouldedFaces>("edge.faces", kDoors, "which faces are moulded", "front"),
+    length("edge.width", kDoors, kSize,
+           "of a rebate, in the frame's thickness from its back; of a moulding, across the piece",
+           "to the mortise's near wall; moulding 9 mm, 3/8 in; cabinet door 3 mm, 1/8 in"),
+    length("edge.depth", kDoors, kSize,
+           "of a rebate, across the piece from its sight edge; of a moulding, into the thickness",
+           "as groove_depth; moulding its width and its fillet"),
+    length_or_zero("edge.fillet", kDoors, kSize,
+                   "of a moulding, straight down from the face before its profile begins",
+                   "1 mm, 1/32 in; of a bevel none"),
+    object("groove", kDoors, "sizes of the panel groove"),
+    length("groove.width", kDoors, kSize, "width of the panel groove",
+           "as the mortise; for panels of board as they ask"),
+    length_or_zero("groove.from_face", kDoors, kSize,
+                   "face side to the near wall of the panel groove",
+                   "in the middle of the thickness"),
+    object("panel", kDoors, "what is said of every panel"),
+    word<PanelKind>("panel.kind", kDoors, "boards of its species, plywood and the like, or glass",
+                    "solid"),
+    text("panel.material", kDoors, "what a board or glass is, such as birch plywood",
+         "the kind's word"),
+    word<Rebate>("panel.rebate", kDoors,
+                 "which faces of a panel thicker than the groove are rebated", "back"),
+    word<Rebate>("panel.raised", kDoors,
+                 "which faces of every panel are raised; none where it is left out", ""),
+    word<Rebate>("panel.flush", kDoors, "which faces of every panel are level with the frame's",
+                 ""),
+    object("panel.raise", kDoors, "sizes of raised panels"),
+    word<Profile>("panel.raise.profile", kDoors, "from the tongue up to the field", "bevel"),
+    length("panel.raise.width", kDoors, kSize, "of a raised panel, from its edge to its field",
+           "the tongue and 26 mm, 1 in"),
+    length_or_zero("panel.raise.tongue", kDoors, kSize,
+                   "of that, flat at the edge before the slope begins", "groove_depth"),
+    length_or_zero("panel.raise.shoulder", kDoors, kSize, "step from the field down to the slope",
+                   "2 mm, 1/16 in, at most half of the depth"),
+    word<Grain>("panel.grain", kDoors, "which way it runs", "upright"),
+    word<HeldAt>("panel.held", kDoors, "where a panel is pinned or glued", ""),
+    own("panel.tiers", kOfDoor, "a list of objects",
+        "what is otherwise of the panels of each tier from the top", "all alike"),
+    length("panel.thickness", kDoors, kSize, "thickness of every panel",
+           "flat: its tongue; raised: what brings the field level with the frame; of board and "
+           "glass it has to be said"),
+    object("panel.gap", kDoors, "gaps at a panel's edges", Plain::each),
+    length_or_zero("panel.gap.across_grain", kDoors, kSize,
+                   "gap at each of a panel's long-grain edges, to the groove's bottom",
+                   "3 mm, 1/8 in; of board 0.5 mm, 1/64 in"),
+    length_or_zero("panel.gap.along_grain", kDoors, kSize,
+                   "gap at each end of a panel, to the groove's bottom",
+                   "1 mm, 1/32 in; of board 0.5 mm, 1/64 in"),
+    length_or_zero("panel.allowance", kDoors, kFit, "groove width minus the panel's tongue",
+                   "0.4 mm, 1/64 in"),
+    object("panel.glass", kDoors, "what glass lies in"),
+    length("panel.glass.rebate", kDoors, kSize,
+           "depth of the rebate that glass lies in, from the sight edge",
+           "as the groove; sealed unit 18 mm, 3/4 in, at least the groove"),
+    length_or_zero("panel.glass.edge_clearance", kDoors, kSize,
+                   "from the glass's edge to the rebate's bottom",
+                   "3 mm, 1/8 in; sealed unit 5 mm, 1/4 in"),
+    length_or_zero("panel.glass.bedding", kDoors, kSize,
+                   "tape or compound at each face of the glass", "1.5 mm, 1/16 in"),
+
+    // ---- what is let in
+    word<Side>("hangs", kDoors, "the stile on the hinges; the other has the lock", "left"),
+    object("hinges", kDoors, "recesses for hinges"),
+    count("hinges.number", kDoors, 1, kMostHinges, "how many",
+          "one for each 30 in, 762 mm, of height or part of it, two at least"),
+    own("hinges.at", kDoors, "a list of lengths or {\"from_top\": …}",
+        "the hinges one by one, in place of a number and both ends", ""),
+    length("hinges.length", kDoors, kFixed, "of a hinge, along the stile",
+           "by thickness and width; cabinet door 50 mm, 2 in"),
+    length("hinges.width", kDoors, kFixed,
+           "of a hinge's leaf on the stile's edge, from the face side",
+           "all but 6 mm, 1/4 in, of the thickness"),
+    length("hinges.thickness", kDoors, kFixed, "of a hinge's leaf", "3 mm, 1/8 in"),
+    length_or_zero("hinges.from_top", kDoors, kSize,
+                   "top of the leaf to the top of the highest hinge",
+                   "150 mm, 6 in; cabinet door the rail's inner edge"),
+    length_or_zero("hinges.from_foot", kDoors, kSize,
+                   "foot of the leaf to the foot of the lowest hinge",
+                   "230 mm, 9 in; cabinet door the rail's inner edge"),
+    object("lock", kDoors, "recesses for a lock"),
+    length("lock.height", kDoors, kSize, "middle of the lock above the leaf's foot",
+           "965 mm, 38 in"),
+    length("lock.backset", kDoors, kFixed,
+           "from the stile's edge to the middle of the lock's holes",
+           "bored lock 60 mm, 2 3/8 in; of another it has to be said"),
+    object("lock.bore", kDoors, "makes it a bored lock"),
+    length("lock.bore.diameter", kDoors, kFixed, "of a bored lock's hole through the stile",
+           "54 mm, 2 1/8 in"),
+    length("lock.bore.latch", kDoors, kFixed, "diameter of a bored lock's hole in the stile's edge",
+           "25 mm, 1 in"),
+    length("lock.spindle", kDoors, kFixed, "diameter of the hole for a mortise lock's spindle",
+           kNoRecess),
+    length_or_zero("lock.spindle_above", kDoors, kFixed, "from the case's middle up to the spindle",
+                   kOfLock),
+    length("lock.key", kDoors, kFixed, "diameter of the hole for a mortise lock's key or cylinder",
+           kNoRecess),
+    length_or_zero("lock.key_below", kDoors, kFixed, "from the case's middle down to the key",
+                   kOfLock),
+    object("lock.case", kDoors, "makes it a mortise lock"),
+    length("lock.case.height", kDoors, kFixed, "of the lock's case", kOfLock),
+    length("lock.case.depth", kDoors, kFixed, "of the lock's case, from the stile's edge", kOfLock),
+    length("lock.case.thickness", kDoors, kFixed, "of the lock's case", kOfLock),
+    object("lock.faceplate", kDoors, "the plate in the stile's edge"),
+    length("lock.faceplate.length", kDoors, kFixed, "of the plate let in to the stile's edge",
+           "bored lock 57 mm, 2 1/4 in; of another it has to be said"),
+    length("lock.faceplate.width", kDoors, kFixed, "of the plate",
+           "bored lock 25 mm, 1 in; of another it has to be said"),
+    length("lock.faceplate.thickness", kDoors, kFixed, "of the plate",
+           "bored lock 3 mm, 1/8 in; of another it has to be said"),
+    own("fittings", kDoors, "a list of fittings", "what else is let in", "none"),
+    flag("escape_route", kOfDoor, "on an escape route"),
+    flag("accessible", kOfDoor, "on an accessible route"),
+    flag("existing_opening", kOfDoor, "in a building that stands, whose paint may be old"),
+    refused(flag("fire_rated", kOfDoor, "refused where it is true"),
+            "a fire-rated leaf is not worked or altered from here: it, its hinges and its lock are "
+            "prepared as its listing says (NFPA 80 lets little be done at the job); ask its maker "
+            "and the authority, and leave it to them"),
+
+    // ---- how far off cuts may come
+    word<Work>("work", kDoors, "the way of working, which sets the usual tolerances", "router"),
+    object("tolerance", kDoors, "how far off cuts may come"),
+    length_or_zero("tolerance.tenon_thickness", kDoors, kFixed, "plus or minus", kPlusMinus),
+    length_or_zero("tolerance.mortise_width", kDoors, kFixed, "plus or minus", kPlusMinus),
+    length_or_zero("tolerance.groove_width", kDoors, kFixed, "plus or minus", kPlusMinus),
+    length_or_zero("tolerance.panel_tongue", kDoors, kFixed, "plus or minus", kPlusMinus),
+    length_or_zero("tolerance.shoulder_length", kDoors, kFixed, "plus or minus", kSawnPlusMinus),
+    length_or_zero("tolerance.mortise_place", kDoors, kFixed, "plus or minus", kPlusMinus),
+    length_or_zero("tolerance.piece_width", kDoors, kFixed, "plus or minus", kSawnPlusMinus),
+    count("tolerance.deviations", kDoors, 1, 6,
+          "how many standard deviations a plus or minus stands for", "3"),
+    own("tolerance.one_setting", kDoors, "a list of dimensions", "what is cut at one setting",
+        "by machine all; by hand mortise_width and groove_width"),
+    count("tolerance.setting_share", kDoors, 0, 90, "percent of the variance that is the setting's",
+          "50"),
+    object("fit", kDoors, "which fits of glued joints are wanted"),
+    length_or_zero("fit.min", kDoors, kFixed, "tighter will not go home", "0"),
+    length_or_zero("fit.max", kDoors, kFixed, "looser is glue-starved", "0.25 mm, 0.010 in"),
+    count("fit.share", kDoors, 1, 99, "percent of leaves that is wanted", "95"),
+    own("cutters", kOfShop, "a list of lengths", "widths of the cutters for mortises and grooves",
+        "5, 6, 8, 10, 12, 13, 14, 15, 16, 18, 20, 22, 25 mm; 3/16 to 1 in by sixteenths"),
+
+    // ---- a frame
+    formed(object("frame", kOfShop, "the keys of frames, but sizes of one opening, frame or leaf"),
+           "write the keys of a frame in it"),
+    needed(
+        formed(object("frame", kOfSet, "the keys of a frame"), "write the keys of a frame in it"),
+        "give \"frame\": {\"wall_opening\": {\"width\": …, \"height\": …}}, or its \"leaf\" "
+        "size"),
+    object("frame.wall_opening", kOneFrame, "the opening in the wall"),
+    length("frame.wall_opening.width", kOneFrame, kFixed, "width of the opening in the wall",
+           kFromOthers),
+    length("frame.wall_opening.height", kOneFrame, kFixed, "height of the opening in the wall",
+           kFromOthers),
+    object("frame.frame", kOneFrame, "the frame itself"),
+    length("frame.frame.width", kOneFrame, kFixed, "width over the jambs", kFromOthers),
+    length("frame.frame.height", kOneFrame, kFixed, "height from the frame's foot to its top",
+           kFromOthers),
+    object("frame.leaf", kOneFrame, "the leaf that it is for"),
+    length("frame.leaf.width", kOneFrame, kFixed, "width of the leaf, its lips with it",
+           kFromOthers),
+    length("frame.leaf.height", kOneFrame, kFixed, "height of the leaf, its lip with it",
+           kFromOthers),
+    length("frame.leaf.thickness", kOfFrame, kFixed, "thickness of the leaf", "as of a door"),
+    length("frame.leaf.lip_thickness", kOfFrame, kFixed,
+           "of a rebated leaf's lip, which lies on the face",
+           "three eighths of the thickness; cabinet door half"),
+    word<FrameRuleName>("frame.rule", kFrames,
+                        "a published rule from the wall's opening to the leaf", ""),
+    object("frame.fitting_allowance", kFrames, "between frame and wall", Plain::each),
+    length_or_zero("frame.fitting_allowance.left", kFrames, kFixed, "between frame and wall, left",
+                   "7 mm, 1/4 in, or what the rule says"),
+    length_or_zero("frame.fitting_allowance.right", kFrames, kFixed,
+                   "between frame and wall, right", "as at the left"),
+    length_or_zero("frame.fitting_allowance.head", kFrames, kFixed, "between frame and wall, head",
+                   "as at the left"),
+    length_or_zero("frame.fitting_allowance.foot", kFrames, kFixed, "between frame and wall, foot",
+                   "none; below a sill as at the left"),
+    object("frame.clearance", kFrames, "gaps round the leaf", Plain::each),
+    length_or_zero("frame.clearance.left", kFrames, kFixed, "gap beside the leaf, left",
+                   "3 mm, 1/8 in, or what the rule says"),
+    length_or_zero("frame.clearance.right", kFrames, kFixed, "gap beside the leaf, right",
+                   "as at the left"),
+    length_or_zero("frame.clearance.head", kFrames, kFixed, "gap above the leaf", "as at the left"),
+    length_or_zero("frame.clearance.foot", kFrames, kFixed,
+                   "gap below the leaf, to the floor or threshold",
+                   "as at the left; over the floor 10 mm, 3/8 in"),
+    object("frame.lip", kFrames, "how far a rebated leaf laps its frame", Plain::each),
+    length_or_zero("frame.lip.left", kFrames, kFixed, "how far a rebated leaf laps its frame, left",
+                   "none, or what the rule says"),
+    length_or_zero("frame.lip.right", kFrames, kFixed,
+                   "how far a rebated leaf laps its frame, right", "none, or what the rule says"),
+    length_or_zero("frame.lip.head", kFrames, kFixed, "how far a rebated leaf laps its frame, head",
+                   "none, or what the rule says"),
+    length("frame.jamb_width", kFrames, kSize,
+           "width of jambs and head, from face to back of the frame",
+           "115 mm, 4 9/16 in; rebated frame 94 mm, 3 3/4 in"),
+    length("frame.jamb_thickness", kFrames, kSize, "thickness of the jambs",
+           "25 mm, 3/4 in; rebated frame 57 mm, 2 1/4 in"),
+    length("frame.head_thickness", kFrames, kSize, "thickness of the head", "as the jambs"),
+    object("frame.stop", kFrames, "what the leaf shuts against"),
+    word<StopKind>("frame.stop.kind", kFrames, "planted on, or worked from the solid",
+                   "planted; of an outside frame rebate"),
+    length("frame.stop.depth", kFrames, kSize, "how far the stop stands behind the leaf",
+           "12 mm, 1/2 in"),
+    length("frame.stop.width", kFrames, kSize, "width of a planted stop", "32 mm, 1 1/4 in"),
+    length_or_zero("frame.stop.gap", kFrames, kSize, "play between the leaf's back and its stop",
+                   "1.5 mm, 1/16 in"),
+    length_or_zero("frame.reveal", kFrames, kSize,
+                   "how far the leaf stands back from the frame's face", "0"),
+    word<HeadJoint>("frame.head_joint", kFrames, "how head and jambs meet",
+                    "housed; of a rebated frame tenoned"),
+    length("frame.housing_depth", kFrames, kSize, "how far the head goes into the jambs",
+           "10 mm, 3/8 in, at least the rebate's depth"),
+    length_or_zero("frame.fit_allowance", kFrames, kFit,
+                   "housing width minus head, or mortise width minus tenon thickness",
+                   "0.15 mm, 0.006 in"),
+    length_or_zero("frame.horn", kFrames, kSize,
+                   "of housed jambs, what stands above the head; of a tenoned head, left on at "
+                   "each end",
+                   "housed 12 mm, 1/2 in; tenoned 50 mm, 2 in"),
+    object("frame.tenon", kFrames, "sizes of the jambs' tenons"),
+    length("frame.tenon.depth", kFrames, kSize, "length of a jamb's tenon from its shoulder",
+           "what leaves 5 mm, 3/16 in, behind its mortise"),
+    length_or_zero("frame.tenon.relish", kFrames, kSize,
+                   "what a tenon loses at the outside of its jamb",
+                   "a third of the jamb, at least 12 mm, 1/2 in"),
+    length_or_zero("frame.tenon.edge_clearance", kFrames, kFit,
+                   "play at each edge of a tenon in its mortise", "0.4 mm, 1/64 in"),
+    length_or_zero("frame.tenon.bottom_clearance", kFrames, kSize,
+                   "mortise depth minus tenon depth", "2 mm, 1/16 in"),
+    object("frame.mortise", kFrames, "sizes of mortises in head and sill"),
+    length("frame.mortise.width", kFrames, kSize, "width of every mortise",
+           "0.28 of the jamb's thickness"),
+    length_or_zero("frame.mortise.from_face", kFrames, kSize,
+                   "face of the frame to the near wall of every mortise",
+                   "in the middle, or at the rebate's line"),
+    object("frame.threshold", kFrames, "a threshold between the jambs"),
+    length("frame.threshold.height", kFrames, kSize, "height of a threshold between the jambs",
+           "none"),
+    object("frame.sill", kFrames, "a sill below the jambs"),
+    length("frame.sill.height", kFrames, kSize, "height of a sill that the jambs are tenoned into",
+           "none"),
+    object("frame.transom", kFrames, "a transom below a light"),
+    length("frame.transom.thickness", kFrames, kSize, "height of a transom's section",
+           "as the head"),
+    length("frame.transom.light", kOneFrame, kFixed, "clear height between transom and head",
+           "none"),
+    flag("frame.exterior", kOneFrame, "in an outside wall"),
+    flag("frame.escape_route", kOneFrame, "on an escape route"),
+    flag("frame.accessible", kOneFrame, "on an accessible route"),
+    flag("frame.existing_opening", kOneFrame,
+         "in an opening whose old paint or frame is disturbed"),
+    refused(flag("frame.fire_rated", kOneFrame, "of a fire-rated set: refused"),
+            "a fire-rated set is not worked or altered from here: its frame, leaf, gaps and "
+            "fittings are those of its listing (NFPA 80 allows little more at the job than "
+            "undercutting by up to 3/4 in); ask its maker and the authority, and leave it to them"),
+
+    // ---- a set
+    object("leaf", kOfSet, "the keys of a door, but what the set says instead"),
+    length_or_zero("pin_out", kOfSet, kFixed,
+                   "how far the hinges' pin stands before the leaf's face", "6 mm, 1/4 in"),
+    length_or_zero("lock_bevel", kOfSet, kSize,
+                   "how much the leaf is planed off at the back of its lock edge", "0"),
+    object("strike", kOfSet, "what the lock shuts into"),
+    length("strike.height", kOfSet, kSize, "middle of the strike above the leaf's foot",
+           "as high as the lock"),
+    object("strike.plate", kOfSet, "the strike's plate"),
+    length("strike.plate.length", kOfSet, kFixed, "of the strike's plate", kAsFaceplate),
+    length("strike.plate.width", kOfSet, kFixed, "of the strike's plate", kAsFaceplate),
+    length("strike.plate.thickness", kOfSet, kFixed, "of the plate, how deep it is let in",
+           "as the lock's faceplate; of a bored lock 5 mm, 3/16 in"),
+    object("strike.mortise", kOfSet, "what latch and bolt shut into"),
+    length("strike.mortise.length", kOfSet, kFixed, "of what latch and bolt shut into", kAsCase),
+    length("strike.mortise.width", kOfSet, kFixed, "of what latch and bolt shut into", kAsCase),
+    length("strike.mortise.depth", kOfSet, kSize,
+           "of that, from the face that the leaf's edge looks at",
+           "20 mm, 3/4 in, or what leaves 6 mm, 1/4 in, behind it"),
 };
 
-struct KeyTable {
-  std::span<const KeyRow> rows;
-  std::span<const std::string_view> spreads;  // one length may stand for all the members below
-};
+}  // namespace rows
 
-const KeyRow& row_of(const KeyTable& table, std::string_view key);
-
-/// What one key was given; empty where nothing was.
-struct KeyValue {
-  std::optional<Length> size;
-  std::optional<bool> flag;
-  std::optional<std::size_t> word;
-  bool by_shop = false;
-
-  bool stated() const { return size || flag || word; }
-};
-
-/// By dotted key. Keys are those of a table, which outlives it.
-class KeyedValues {
- public:
-  KeyValue& operator[](std::string_view key) { return values_[key]; }
-  const KeyValue& of(std::string_view key) const;
-  bool says(std::string_view key) const { return of(key).flag.value_or(false); }
-  /// Fills what is open from a shop file's, marking it as the shop's.
-  void overlay(const KeyedValues& shop);
-
- private:
-  std::map<std::string_view, KeyValue, std::less<>> values_;
-};
-
-/// Reads the entries of `object`, which stands at `path`. Keys in `others` are left to their own
-/// readers.
-KeyedValues read_keys(ValueReader& read, const KeyTable& table, const Value& object,
-                      const std::string& path, Reader reader,
-                      const std::vector<std::string_view>& others);
-
-/// What names an item, and what its numbers are in.
-struct ItemHead {
-  std::optional<Unit> units;
-  bool units_by_shop = false;
-  bool units_inferred = false;  // from the sizes, all of which carry their own
-  std::string id, name, note, species;
-  bool species_by_shop = false;
-  std::optional<int> quantity;
-};
-
-/// The keys that ItemHead is read from, with kind and $schema.
-const std::vector<std::string_view>& item_head_keys();
-
-/// Reads those keys; not "units", which is read first.
-void read_item_head(ValueReader& read, const Value& document, ItemHead& head);
-
-/// The units a document states for itself.
-std::optional<Unit> read_units(ValueReader& read, const Value& document);
-
-/// The lengths that were read, by dotted key.
-std::vector<Given> given_lengths(std::vector<ReadLength> lengths);
-
-/// What a spec without units is in, as all its sizes carry their own; none where there are none.
-std::optional<Unit> unit_of_sizes(const std::vector<Given>& given);
-
-/// Names the job by its head, noting what was assumed.
-void name_job(Job& job, const ItemHead& head, std::string_view default_id);
+/// Every key. A row's place is its key's number.
+inline constexpr std::span<const KeyRow> kKeys = rows::kTable;
 
 }  // namespace haunch

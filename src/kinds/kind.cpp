@@ -8,6 +8,8 @@
 #include "doorset.h"
 #include "frame.h"
 #include "shop.h"
+#include "spec_reader.h"
+#include "tolerance_spec.h"
 #include "value_reader.h"
 
 namespace haunch {
@@ -16,16 +18,22 @@ namespace {
 struct Kind {
   std::string_view name;
   JobReading (*read)(const Value& item, const ShopDefaults* shop, std::string_view default_id);
-  std::vector<Problem> (*shop_problems)(const Value& shop);  // null: a shop file has none of it
 };
 
 /// Every kind of work. A new one is a line here.
 constexpr std::array kKinds = {
-    Kind{"door", read_door, door_shop_problems},
-    Kind{"frame", read_frame, frame_shop_problems},
-    Kind{"doorset", read_doorset, nullptr},
+    Kind{"door", read_door},
+    Kind{"frame", read_frame},
+    Kind{"doorset", read_doorset},
 };
 
+const Kind* find_kind(std::string_view name) {
+  const auto found = std::find_if(kKinds.begin(), kKinds.end(),
+                                  [&](const Kind& kind) { return kind.name == name; });
+  return found == kKinds.end() ? nullptr : &*found;
+}
+
+/// The same for one that a document says.
 const Kind* find_kind(const Value& kind, std::vector<Problem>& problems) {
   std::vector<std::string_view> names;
   for (const Kind& known : kKinds)
@@ -44,18 +52,41 @@ Problem missing_kind(const Value& item) {
   return {"", "\"kind\" is missing; write \"kind\": \"door\"", {}};
 }
 
+/// Whether mortise, tenon and allowance, where all are given, do.
+bool agrees(const Spec& spec) {
+  const auto mortise = spec.size("mortise.width");
+  const auto tenon = spec.size("tenon.thickness");
+  const auto allowance = spec.size("fit_allowance");
+  return !mortise || !tenon || !allowance || *mortise - *tenon == *allowance;
+}
+
 }  // namespace
+
+void name_job(Job& job, const Spec& spec, std::string_view default_id) {
+  const std::string& id = spec.text("id");
+  const std::string& name = spec.text("name");
+  job.id = id.empty() ? std::string(default_id) : id;
+  if (id.empty()) job.assumed_names.push_back({"id", job.id, "made from the name of its file"});
+  const auto quantity = spec.count("quantity");
+  if (!quantity) job.assumed_names.push_back({"quantity", 1, "one, where nothing is said"});
+  job.name = name.empty() ? std::string(job.kind) : name;
+  job.note = spec.text("note");
+  job.species = species_of(spec);
+  job.quantity = quantity.value_or(1);
+  job.unit = spec.units.value_or(Unit::mm);
+}
 
 JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
   if (item.kind != Value::Kind::object)
     return {
         nullptr,
         {{"", as_written(item) + " is not a spec; write an object, {\"kind\": \"door\", …}", {}}}};
-  const Value* kind = item.find("kind");
-  if (kind == nullptr && shop != nullptr) kind = shop->values().find("kind");
-  if (kind == nullptr) return {nullptr, {missing_kind(item)}};
   std::vector<Problem> problems;
-  const Kind* known = find_kind(*kind, problems);
+  const Value* kind = item.find("kind");
+  const Kind* known = kind != nullptr   ? find_kind(*kind, problems)
+                      : shop != nullptr ? find_kind(shop->kind)
+                                        : nullptr;
+  if (known == nullptr && problems.empty()) problems.push_back(missing_kind(item));
   if (known == nullptr) return {nullptr, std::move(problems)};
   return known->read(item, shop, default_id);
 }
@@ -68,19 +99,19 @@ ShopReading read_shop(const Value& values) {
                   " is not a shop file; write an object of the keys that a spec may leave out",
               {}}}};
   std::vector<Problem> problems;
-  if (const Value* kind = values.find("kind");
-      kind != nullptr && find_kind(*kind, problems) == nullptr)
-    return {{}, std::move(problems)};
-  for (const Kind& kind : kKinds) {
-    if (kind.shop_problems == nullptr) continue;
-    for (Problem& problem : kind.shop_problems(values))
-      problems.push_back(std::move(problem));
-  }
+  const Value* kind = values.find("kind");
+  if (kind != nullptr && find_kind(*kind, problems) == nullptr) return {{}, std::move(problems)};
+  SpecReading reading = read_spec(values, {.of = kOfShop}, {});
+  problems = std::move(reading.problems);
+  if (!agrees(reading.spec))
+    problems.push_back(
+        {"/fit_allowance",
+         "does not agree with mortise.width and tenon.thickness; give two of the three",
+         {}});
+  if (speaks_of_tolerances(reading.spec) && problems.empty())
+    problems = settle_tolerances(reading.spec).problems;
   if (!problems.empty()) return {{}, std::move(problems)};
-  std::optional<Unit> units;
-  if (const Value* word = values.find("units"); word != nullptr)
-    units = word->text == "in" ? Unit::inch : Unit::mm;
-  return {ShopDefaults(values, units), {}};
+  return {ShopDefaults{std::move(reading.spec), kind != nullptr ? kind->text : ""}, {}};
 }
 
 }  // namespace haunch

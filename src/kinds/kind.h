@@ -6,7 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <variant>
+#include <utility>
 #include <vector>
 
 #include "document.h"
@@ -17,10 +17,28 @@
 
 namespace haunch {
 
+/// A length, several, words or a number. Not a variant: with a text in it, that of libstdc++ 12 is
+/// undefined when memory runs out while it is copied.
+struct AssumedValue {
+  AssumedValue(Length its_length) : kind(Kind::length), length(its_length) {}
+  AssumedValue(std::vector<Length> its_lengths)
+      : kind(Kind::lengths), lengths(std::move(its_lengths)) {}
+  AssumedValue(std::string its_words) : kind(Kind::words), words(std::move(its_words)) {}
+  AssumedValue(int its_number) : kind(Kind::number), number(its_number) {}
+
+  enum class Kind { length, lengths, words, number } kind;
+  Length length;
+  std::vector<Length> lengths;
+  std::string words;
+  int number = 0;
+
+  friend bool operator==(const AssumedValue& a, const AssumedValue& b) = default;
+};
+
 /// A value that the spec did not give, and where it came from.
 struct Assumed {
   std::string key;  // as in the spec, dotted: "tenon.relish"
-  std::variant<Length, std::vector<Length>, std::string, int> value;
+  AssumedValue value;
   std::string why;
 };
 
@@ -127,7 +145,12 @@ struct JobReading {
   std::vector<Problem> problems;
 };
 
-class ShopDefaults;  // what a shop file says, read; see shop.h
+struct Spec;  // what one document states, by key; see spec.h
+
+/// Names the job, whose kind is set, as its spec does, noting what was assumed.
+void name_job(Job& job, const Spec& spec, std::string_view default_id);
+
+struct ShopDefaults;  // what a shop file says, read; see shop.h
 
 /// Reads one item. `shop` may be null. An item without an id gets `default_id`.
 JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_view default_id);

@@ -3,15 +3,12 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <array>
 
 #include "moisture.h"
 #include "swelling.h"
 
 namespace haunch {
 namespace {
-
-constexpr std::array<std::string_view, 3> kSawnWords{"flat-sawn", "quarter-sawn", "mixed"};
 
 /// The larger of two movements, whichever way they go.
 double larger(double a, double b) {
@@ -33,10 +30,6 @@ Swelling swelling_of(const Species& species, Sawn sawn, double from, double to) 
 }
 
 }  // namespace
-
-std::string_view sawn_word(Sawn sawn) {
-  return kSawnWords[static_cast<std::size_t>(sawn)];
-}
 
 std::string percent_words(double percent) {
   const std::string text = fmt::format("{:.1f}", percent);

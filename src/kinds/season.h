@@ -30,9 +30,6 @@ struct OfRoles {
 /// thickness, or both among them; then the larger movement counts both ways.
 enum class Sawn { flat, quarter, mixed };
 
-/// "flat-sawn", "quarter-sawn", "mixed".
-std::string_view sawn_word(Sawn sawn);
-
 /// Moisture of the wood in percent: the lowest it will see, at the bench, the highest.
 struct Moisture {
   double low = 0;

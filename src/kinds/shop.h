@@ -2,27 +2,24 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "document.h"
-#include "haunch/length_text.h"
+#include "spec.h"
 
 namespace haunch {
 
-/// A shop file, read and found right. It must outlive the jobs that are read with it.
-class ShopDefaults {
- public:
-  /// `values` as read_shop found them.
-  ShopDefaults(Value values, std::optional<Unit> units)
-      : values_(std::move(values)), units_(units) {}
-
-  const Value& values() const { return values_; }
-  std::optional<Unit> units() const { return units_; }
-
- private:
-  Value values_;
-  std::optional<Unit> units_;
+/// A shop file, read once and found right.
+struct ShopDefaults {
+  Spec spec;
+  std::string kind;  // of items that do not say it; may be empty
 };
+
+/// The units of items that do not say them.
+inline std::optional<Unit> units_of(const ShopDefaults* shop) {
+  return shop != nullptr ? shop->spec.units : std::nullopt;
+}
 
 struct ShopReading {
   std::optional<ShopDefaults> shop;

@@ -73,7 +73,7 @@ std::optional<FoundLock> lock_of(const Assembly& leaf) {
   return lock && lock->height > Length() ? lock : std::nullopt;
 }
 
-StrikePlan settle_strike(KeyLedger& ledger, const FoundLock& lock, Length thick) {
+StrikePlan settle_strike(Ledger& ledger, const FoundLock& lock, Length thick) {
   StrikePlan strike;
   strike.from_face = lock.from_face;
   strike.middle = ledger.take("strike.height", lock.middle, "as high as the lock");
@@ -87,9 +87,9 @@ StrikePlan settle_strike(KeyLedger& ledger, const FoundLock& lock, Length thick)
                                              "usual for a bored lock (makers' templates)")
                                : ledger.take("strike.plate.thickness", plate.thickness, why)};
   } else {
-    for (const std::string_view key :
-         {"strike.plate.length", "strike.plate.width", "strike.plate.thickness"})
-      if (ledger.values.of(key).stated())
+    for (const Key key : std::initializer_list<Key>{"strike.plate.length", "strike.plate.width",
+                                                    "strike.plate.thickness"})
+      if (ledger.stated(key).stated)
         ledger.problem({key},
                        "is of a plate, and the lock has none; give it one: \"leaf\": "
                        "{\"lock\": {\"faceplate\": …}}");

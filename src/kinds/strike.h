@@ -5,7 +5,7 @@
 
 #include "door_plan.h"
 #include "haunch/wood.h"
-#include "key_ledger.h"
+#include "ledger.h"
 
 namespace haunch {
 
@@ -30,7 +30,7 @@ struct StrikePlan {
 };
 
 /// Settles the strike of a lock that shuts against wood `thick` where it is let in.
-StrikePlan settle_strike(KeyLedger& ledger, const FoundLock& lock, Length thick);
+StrikePlan settle_strike(Ledger& ledger, const FoundLock& lock, Length thick);
 
 /// One face of a piece of a set that stands across from a leaf's edge.
 struct Across {

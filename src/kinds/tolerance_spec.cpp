@@ -6,82 +6,16 @@
 #include <cstdint>
 #include <string>
 
+#include "ledger.h"
+
 namespace haunch {
 namespace {
 
-constexpr bool kFromZero = true;
-constexpr int kMostDeviations = 6;
-constexpr int kMostSettingShare = 90;
-constexpr int kMostWantedShare = 99;
-
-const std::vector<std::string_view> kWorkWords = {"hand", "router", "nc"};
-const std::vector<std::string_view> kDimensionWords = {
-    "tenon_thickness", "mortise_width", "groove_width", "panel_tongue",
-    "shoulder_length", "mortise_place", "piece_width"};
-constexpr std::string_view kDeviations = "deviations";
-constexpr std::string_view kOneSetting = "one_setting";
-constexpr std::string_view kSettingShare = "setting_share";
-const std::vector<std::string_view> kFitWords = {"min", "max", "share"};
-
-// ---- reading
-
-std::vector<std::string_view> tolerance_words() {
-  std::vector<std::string_view> words = kDimensionWords;
-  words.insert(words.end(), {kDeviations, kOneSetting, kSettingShare});
-  return words;
-}
-
-std::string object_of(const std::vector<std::string_view>& keys) {
-  return "an object; the keys in it are " + quoted_list(keys, "and");
-}
-
-std::optional<std::vector<Dimension>> read_one_setting(ValueReader& read, const Value& value,
-                                                       const std::string& path) {
-  if (value.kind != Value::Kind::list) {
-    read.wrong_type(value, path,
-                    "a list; write what is cut at one setting, such as [\"tenon_thickness\"]");
-    return {};
-  }
-  std::vector<Dimension> dimensions;
-  for (std::size_t i = 0; i < value.list.size(); ++i) {
-    const std::string its_path = child_path(path, i);
-    const auto word = read.choice(value.list[i], its_path, kDimensionWords);
-    if (!word) continue;
-    const auto dimension = static_cast<Dimension>(*word);
-    if (std::find(dimensions.begin(), dimensions.end(), dimension) != dimensions.end())
-      read.problem(its_path, as_written(value.list[i]) + " stands here twice; keep one");
-    dimensions.push_back(dimension);
-  }
-  return dimensions;
-}
-
-void read_tolerance_entry(ValueReader& read, const Entry& entry, const std::string& path,
-                          ToleranceSpec& spec) {
-  const auto word = std::find(kDimensionWords.begin(), kDimensionWords.end(), entry.key);
-  if (word != kDimensionWords.end())
-    spec.plus_minus[static_cast<std::size_t>(word - kDimensionWords.begin())] =
-        read.length(entry.value, path, kFromZero);
-  else if (entry.key == kDeviations)
-    spec.deviations = read.whole_number(entry.value, path, 1, kMostDeviations);
-  else if (entry.key == kSettingShare)
-    spec.setting_share = read.whole_number(entry.value, path, 0, kMostSettingShare);
-  else if (entry.key == kOneSetting)
-    spec.one_setting = read_one_setting(read, entry.value, path);
-  else
-    read.unknown_key(entry, path, tolerance_words());
-}
-
-void read_fit_entry(ValueReader& read, const Entry& entry, const std::string& path,
-                    ToleranceSpec& spec) {
-  if (entry.key == "min")
-    spec.fit_min = read.length(entry.value, path, kFromZero);
-  else if (entry.key == "max")
-    spec.fit_max = read.length(entry.value, path, kFromZero);
-  else if (entry.key == "share")
-    spec.wanted_share = read.whole_number(entry.value, path, 1, kMostWantedShare);
-  else
-    read.unknown_key(entry, path, kFitWords);
-}
+constexpr SizeKey kDimensionKeys[] = {"tolerance.tenon_thickness", "tolerance.mortise_width",
+                                      "tolerance.groove_width",    "tolerance.panel_tongue",
+                                      "tolerance.shoulder_length", "tolerance.mortise_place",
+                                      "tolerance.piece_width"};
+static_assert(std::size(kDimensionKeys) == kDimensions);
 
 // ---- what is usual
 
@@ -124,58 +58,49 @@ Length usual_loosest(Unit unit) {
 std::string words_of(const std::vector<Dimension>& dimensions) {
   std::string text;
   for (const Dimension dimension : dimensions)
-    text += (text.empty() ? "" : ", ") + std::string(dimension_word(dimension));
+    text += (text.empty() ? "" : ", ") + std::string(word_of(dimension));
   return text.empty() ? "nothing" : text;
 }
 
 // ---- settling
 
+/// As any other sizes, but that no remedy changes them.
 class Settler {
  public:
-  Settler(const ToleranceSpec& spec, const ToleranceSpec& shop, Unit unit)
-      : spec_(spec), shop_(shop), unit_(unit) {}
+  explicit Settler(const Spec& spec) : ledger_(spec) {}
 
   SettledTolerances settle() {
-    Tolerances& its = settled_.tolerances;
-    its.work =
-        choose(spec_.work, shop_.work, Work::router, "work", "for want of a word", work_word);
+    its_.work = ledger_.choose<Work>("work", Work::router, "for want of a word");
     settle_each();
     settle_settings();
-    const auto number = [](int value) { return std::to_string(value); };
-    its.deviations = choose(spec_.deviations, shop_.deviations, its.deviations,
-                            "tolerance.deviations", "a plus/minus that 99.7 % keep", number);
-    its.setting_share = choose(spec_.setting_share, shop_.setting_share, its.setting_share,
-                               "tolerance.setting_share",
-                               "half of the spread, in percent, is the setting's", number);
+    its_.deviations =
+        take_count("tolerance.deviations", its_.deviations, "a plus/minus that 99.7 % keep");
+    its_.setting_share = take_count("tolerance.setting_share", its_.setting_share,
+                                    "half of the spread, in percent, is the setting's");
     settle_band();
-    its.wanted_share = choose(spec_.wanted_share, shop_.wanted_share, its.wanted_share, "fit.share",
-                              "percent; one leaf in twenty may want a plane", number);
-    return std::move(settled_);
+    its_.wanted_share =
+        take_count("fit.share", its_.wanted_share, "percent; one leaf in twenty may want a plane");
+    return {its_, std::move(ledger_.assumed), std::move(ledger_.problems)};
   }
 
  private:
-  /// The value to take, noted as assumed, in the words of `say`, where the spec does not give it.
-  template <typename Value, typename Say>
-  Value choose(const std::optional<Value>& spec, const std::optional<Value>& shop, Value usual,
-               std::string_view key, std::string_view why, Say say) {
-    Value value = spec ? *spec : shop.value_or(usual);
-    if (!spec) assume(key, std::string(say(value)), shop ? "the shop file" : why);
-    return value;
+  int take_count(Key key, int usual, std::string_view why) {
+    const int count = ledger_.spec.count(key).value_or(usual);
+    note(key, std::to_string(count), why);
+    return count;
   }
 
-  Length choose_length(const std::optional<Length>& spec, const std::optional<Length>& shop,
-                       Length usual, std::string_view key, std::string_view why) {
-    const Length value = spec ? *spec : shop.value_or(usual);
-    if (!spec) assume(key, value, shop ? "the shop file" : why);
-    return value;
-  }
-
-  void assume(std::string_view key, decltype(Assumed::value) value, std::string_view why) {
-    settled_.assumed.push_back({std::string(key), std::move(value), std::string(why)});
+  /// Notes what the spec does not say itself.
+  void note(Key key, std::string value, std::string_view why) {
+    const KeyValue& its = ledger_.stated(key);
+    if (its.by_shop)
+      ledger_.note_shop(key, std::move(value));
+    else if (!its.stated)
+      ledger_.assume(key, std::move(value), why);
   }
 
   std::string usual_for_work() const {
-    switch (settled_.tolerances.work) {
+    switch (its_.work) {
       case Work::hand:
         return "for hand work before paring, as by saw";
       case Work::router:
@@ -187,87 +112,62 @@ class Settler {
   }
 
   void settle_each() {
-    Tolerances& its = settled_.tolerances;
     for (std::size_t i = 0; i < kDimensions; ++i)
-      its.each[i].plus_minus =
-          choose_length(spec_.plus_minus[i], shop_.plus_minus[i],
-                        length_of(usual_of(its.work, static_cast<Dimension>(i)), unit_),
-                        "tolerance." + std::string(kDimensionWords[i]), usual_for_work());
+      its_.each[i].plus_minus =
+          ledger_.settle(kDimensionKeys[i],
+                         length_of(usual_of(its_.work, static_cast<Dimension>(i)), ledger_.unit),
+                         usual_for_work());
   }
 
   void settle_settings() {
-    Tolerances& its = settled_.tolerances;
-    const std::string_view why =
-        its.work == Work::hand ? "made by a tool's own width" : "usual for work by machine";
-    for (const Dimension dimension :
-         choose(spec_.one_setting, shop_.one_setting, usual_settings(its.work),
-                "tolerance.one_setting", why, words_of))
-      its.each[static_cast<std::size_t>(dimension)].one_setting = true;
+    const bool stated = ledger_.stated("tolerance.one_setting").stated;
+    const std::vector<Dimension> settings =
+        stated ? ledger_.spec.one_setting : usual_settings(its_.work);
+    note("tolerance.one_setting", words_of(settings),
+         its_.work == Work::hand ? "made by a tool's own width" : "usual for work by machine");
+    for (const Dimension dimension : settings)
+      its_.each[static_cast<std::size_t>(dimension)].one_setting = true;
   }
 
   void settle_band() {
-    FitBand& fit = settled_.tolerances.fit;
-    fit.min = choose_length(spec_.fit_min, shop_.fit_min, Length(), "fit.min",
-                            "a tenon that fills its mortise still goes home");
-    fit.max = choose_length(spec_.fit_max, shop_.fit_max, usual_loosest(unit_), "fit.max",
-                            "looser joints have failed in teaching-shop tests");
+    FitBand& fit = its_.fit;
+    fit.min = ledger_.settle("fit.min", Length(), "a tenon that fills its mortise still goes home");
+    fit.max = ledger_.settle("fit.max", usual_loosest(ledger_.unit),
+                             "looser joints have failed in teaching-shop tests");
     if (fit.min <= fit.max) return;
-    const bool at_min = spec_.fit_min || !spec_.fit_max;
-    settled_.problems.push_back(
-        {spec_.fit_min || spec_.fit_max ? (at_min ? "/fit/min" : "/fit/max") : "/fit",
-         at_min ? fmt::format("the tightest fit, {}, is over the loosest, {}{}; make it less, or "
-                              "\"max\" more",
-                              in_words(fit.min, unit_), in_words(fit.max, unit_),
-                              source_of(spec_.fit_max, shop_.fit_max))
-                : fmt::format("the loosest fit, {}, is under the tightest, {}{}; make it more, or "
-                              "\"min\" less",
-                              in_words(fit.max, unit_), in_words(fit.min, unit_),
-                              source_of(spec_.fit_min, shop_.fit_min)),
-         {}});
+    const bool min_is_own = ledger_.stated("fit.min").by_spec();
+    const bool max_is_own = ledger_.stated("fit.max").by_spec();
+    const bool at_min = min_is_own || !max_is_own;
+    const std::string words =
+        at_min ? fmt::format(
+                     "the tightest fit, {}, is over the loosest, {}{}; make it less, or "
+                     "\"max\" more",
+                     ledger_.say(fit.min), ledger_.say(fit.max), whose("fit.max"))
+               : fmt::format(
+                     "the loosest fit, {}, is under the tightest, {}{}; make it more, or "
+                     "\"min\" less",
+                     ledger_.say(fit.max), ledger_.say(fit.min), whose("fit.min"));
+    ledger_.problems.push_back(
+        {min_is_own || max_is_own ? (at_min ? "/fit/min" : "/fit/max") : "/fit", words, {}});
   }
 
-  static std::string_view source_of(const std::optional<Length>& spec,
-                                    const std::optional<Length>& shop) {
-    return spec ? "" : shop ? " (the shop file's)" : " (the usual one)";
+  std::string_view whose(Key key) const {
+    const KeyValue& its = ledger_.stated(key);
+    return its.by_spec() ? "" : its.by_shop ? " (the shop file's)" : " (the usual one)";
   }
 
-  const ToleranceSpec& spec_;
-  const ToleranceSpec& shop_;
-  Unit unit_;
-  SettledTolerances settled_;
+  Ledger ledger_;
+  Tolerances its_;
 };
 
 }  // namespace
 
-std::string_view work_word(Work work) {
-  return kWorkWords[static_cast<std::size_t>(work)];
+bool speaks_of_tolerances(const Spec& spec) {
+  return spec.speaks_of("work") || spec.speaks_of("tolerance") || spec.speaks_of("fit");
 }
 
-std::string_view dimension_word(Dimension dimension) {
-  return kDimensionWords[static_cast<std::size_t>(dimension)];
-}
-
-ToleranceSpec read_tolerance_spec(ValueReader& read, const Value& document) {
-  ToleranceSpec spec;
-  if (const Value* work = document.find("work"); work != nullptr)
-    if (const auto word = read.choice(*work, "/work", kWorkWords))
-      spec.work = static_cast<Work>(*word);
-  if (const Value* tolerance = document.find("tolerance");
-      tolerance != nullptr &&
-      read.is_object(*tolerance, "/tolerance", object_of(tolerance_words())))
-    for (const Entry& entry : tolerance->entries)
-      read_tolerance_entry(read, entry, child_path("/tolerance", entry.key), spec);
-  if (const Value* fit = document.find("fit");
-      fit != nullptr && read.is_object(*fit, "/fit", object_of(kFitWords)))
-    for (const Entry& entry : fit->entries)
-      read_fit_entry(read, entry, child_path("/fit", entry.key), spec);
-  return spec;
-}
-
-SettledTolerances settle_tolerances(const ToleranceSpec& spec, const ToleranceSpec* shop,
-                                    Unit unit) {
-  static const ToleranceSpec kNoShop;
-  return Settler(spec, shop != nullptr ? *shop : kNoShop, unit).settle();
+SettledTolerances settle_tolerances(const Spec& spec) {
+  return Settler(spec).settle();
 }
 
 }  // namespace haunch

@@ -69,7 +69,7 @@ std::string as_written(const Value& value) {
   return {};
 }
 
-std::string quoted_list(const std::vector<std::string_view>& words, std::string_view last) {
+std::string quoted_list(std::span<const std::string_view> words, std::string_view last) {
   std::string list;
   for (std::size_t i = 0; i < words.size(); ++i) {
     if (i > 0) list += i + 1 == words.size() ? " " + std::string(last) + " " : ", ";
@@ -184,12 +184,18 @@ std::optional<std::string> ValueReader::text(const Value& value, const std::stri
   return value.text;
 }
 
+std::optional<bool> ValueReader::flag(const Value& value, const std::string& path) {
+  if (value.kind == Value::Kind::boolean) return value.text == "true";
+  wrong_type(value, path, "true or false; write one of them, without quotes");
+  return {};
+}
+
 std::optional<std::size_t> ValueReader::choice(const Value& value, const std::string& path,
-                                               const std::vector<std::string_view>& words) {
+                                               std::span<const std::string_view> words) {
   const auto found = std::find(words.begin(), words.end(), value.text);
   if (value.kind == Value::Kind::text && found != words.end())
     return static_cast<std::size_t>(found - words.begin());
-  const std::string_view nearest = nearest_word(value.text, words);
+  const std::string_view nearest = nearest_word(value.text, {words.begin(), words.end()});
   std::string message = as_written(value) + " is not known here; ";
   message += nearest.empty() ? "write " + quoted_list(words)
                              : "did you mean \"" + std::string(nearest) + "\"?";
@@ -205,10 +211,10 @@ void ValueReader::unknown_key(const Entry& entry, const std::string& path,
     message += "did you mean \"" + std::string(nearest) + "\"?";
   else if (known.size() == 1)
     message += "the only key here is " + quoted_list(known);
-  else if (known.size() <= kFewKeys)
+  else if (known.size() <= kFewKeys || schema_.empty())
     message += "the keys here are " + quoted_list(known, "and");
   else
-    message += "'haunch schema spec' lists the keys";
+    message += "'haunch schema " + std::string(schema_) + "' lists the keys";
   if (!nearest.empty())
     meant_.push_back(path.substr(0, path.rfind('/')) + "/" + std::string(nearest));
   problem(path, std::move(message), entry.offset);

@@ -1,7 +1,9 @@
 // Reading single values of a document, with the wording of what can be wrong with them.
 #pragma once
 
+#include <initializer_list>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -24,7 +26,9 @@ struct ReadLength {
 /// Collects the problems found while the values of one document are read, and the lengths.
 class ValueReader {
  public:
-  explicit ValueReader(std::optional<Unit> units) : units_(units) {}
+  /// `schema`: the one of `haunch schema` that lists the keys of what is read; empty: none does.
+  explicit ValueReader(std::optional<Unit> units, std::string_view schema = "spec")
+      : units_(units), schema_(schema) {}
 
   /// A length from zero (or above it, if not `zero_allowed`) to kLongestSize.
   std::optional<Length> length(const Value& value, const std::string& path, bool zero_allowed);
@@ -35,9 +39,15 @@ class ValueReader {
                                double most, std::string_view words);
   /// A text without control characters.
   std::optional<std::string> text(const Value& value, const std::string& path);
+  /// True or false.
+  std::optional<bool> flag(const Value& value, const std::string& path);
   /// The place in `words` of the text.
   std::optional<std::size_t> choice(const Value& value, const std::string& path,
-                                    const std::vector<std::string_view>& words);
+                                    std::span<const std::string_view> words);
+  std::optional<std::size_t> choice(const Value& value, const std::string& path,
+                                    std::initializer_list<std::string_view> words) {
+    return choice(value, path, std::span(words.begin(), words.size()));
+  }
   /// Says that `key` is not one of `known`, offering the nearest or, if there are few, all of them.
   void unknown_key(const Entry& entry, const std::string& path,
                    const std::vector<std::string_view>& known);
@@ -58,6 +68,7 @@ class ValueReader {
   Unit unit_of(const Value& value, const std::string& path);
 
   std::optional<Unit> units_;
+  std::string_view schema_;
   bool unit_missed_ = false;  // said once that a number has no unit
   std::vector<Problem> problems_;
   std::vector<ReadLength> lengths_;
@@ -68,6 +79,6 @@ class ValueReader {
 std::string as_written(const Value& value);
 
 /// Words in double quotes: `"a", "b" or "c"`, with the `last` word between the last two.
-std::string quoted_list(const std::vector<std::string_view>& words, std::string_view last = "or");
+std::string quoted_list(std::span<const std::string_view> words, std::string_view last = "or");
 
 }  // namespace haunch

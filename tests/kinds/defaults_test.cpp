@@ -158,8 +158,8 @@ TEST_CASE("Without a word of panels there is one in each tier, upright, without 
   CHECK(count_role(worked.assembly, "panel") == 2);
   CHECK(count_role(worked.assembly, "muntin") == 0);
   REQUIRE(assumed_under(worked, "panels").size() == 1);
-  CHECK(std::get<std::string>(assumed_under(worked, "panels")[0].value) == "one in each tier");
-  CHECK(std::get<std::string>(assumed_under(worked, "panel.grain")[0].value) == "upright");
+  CHECK(assumed_under(worked, "panels")[0].value.words == "one in each tier");
+  CHECK(assumed_under(worked, "panel.grain")[0].value.words == "upright");
   CHECK(assumed_under(worked, "muntin_width").empty());
   CHECK(assumed_under(worked, "tenon.muntin_depth").empty());
 }
@@ -212,7 +212,7 @@ TEST_CASE("A spec without a bare number may leave out its units, and millimetres
       R"({"kind": "door", "opening": {"width": "36 in", "height": "2 m"}, "clearance": "2 mm"})");
   CHECK(worked.assembly.size[0] == mm(914.4 - 4));
   REQUIRE(assumed_under(worked, "units").size() == 1);
-  CHECK(std::get<std::string>(assumed_under(worked, "units")[0].value) == "mm");
+  CHECK(assumed_under(worked, "units")[0].value.words == "mm");
 }
 
 TEST_CASE("Reasons are given in the trade's words") {

@@ -19,7 +19,7 @@ constexpr std::string_view kLock =
 
 int hinges(int height) {
   const Worked worked = work(house(R"("hinges": {"length": 80})", 930, height));
-  return std::get<int>(assumed_under(worked, "hinges.number").front().value);
+  return assumed_under(worked, "hinges.number").front().value.number;
 }
 
 Length hinge_length(double width_in, std::string_view thickness) {

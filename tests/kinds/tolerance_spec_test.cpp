@@ -1,23 +1,24 @@
 // Tolerances in a spec and a shop file: the spec's win over the shop's, the shop's over the usual.
 #include "tolerance_spec.h"
 
+#include "spec_reader.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
 namespace {
 
 struct ReadTolerances {
-  ToleranceSpec spec;
+  Spec spec;
   std::string problems;
 };
 
+/// As a shop file's, which need not say anything else.
 ReadTolerances read(std::string_view json, std::optional<Unit> unit = Unit::mm) {
-  ValueReader reader(unit);
-  ToleranceSpec spec = read_tolerance_spec(reader, value_of(json));
-  return {spec, in_lines(reader.take_problems())};
+  SpecReading reading = read_spec(value_of(json), {.of = kOfShop}, unit);
+  return {std::move(reading.spec), in_lines(reading.problems)};
 }
 
-ToleranceSpec right(std::string_view json, std::optional<Unit> unit = Unit::mm) {
+Spec right(std::string_view json, std::optional<Unit> unit = Unit::mm) {
   ReadTolerances its = read(json, unit);
   if (!its.problems.empty()) throw std::invalid_argument("refused: " + its.problems);
   return its.spec;
@@ -25,8 +26,9 @@ ToleranceSpec right(std::string_view json, std::optional<Unit> unit = Unit::mm) 
 
 SettledTolerances settled(std::string_view spec, std::string_view shop = "{}",
                           Unit unit = Unit::mm) {
-  const ToleranceSpec shops = right(shop, unit);
-  return settle_tolerances(right(spec, unit), &shops, unit);
+  Spec both = right(spec, unit);
+  overlay(both, right(shop, unit), kOfDoor);
+  return settle_tolerances(both);
 }
 
 Length plus_minus(const SettledTolerances& its, Dimension dimension) {
@@ -178,15 +180,13 @@ TEST_CASE("A tightest fit over the loosest is refused, wherever the two come fro
   CHECK(problems(R"({"fit": {"min": 0.1}})", R"({"fit": {"max": 0.15}})").empty());
 }
 
-TEST_CASE("Tolerances that a spec gives are listed among what was read") {
-  ValueReader reader(Unit::inch);
-  read_tolerance_spec(
-      reader, value_of(R"({"tolerance": {"tenon_thickness": "1/256"}, "fit": {"max": 0.01}})"));
-  const auto lengths = reader.take_lengths();
-  REQUIRE(lengths.size() == 2);
-  CHECK(lengths[0].path == "/tolerance/tenon_thickness");
-  CHECK(lengths[0].length == Length::from_inch_parts(1, 256));
-  CHECK(lengths[1].path == "/fit/max");
+TEST_CASE("Tolerances are read in the spec's unit, and are none of the sizes that it gives") {
+  const SpecReading reading =
+      read_spec(value_of(R"({"tolerance": {"tenon_thickness": "1/256"}, "fit": {"max": 0.01}})"),
+                {.of = kOfShop}, Unit::inch);
+  CHECK(reading.spec.size("tolerance.tenon_thickness") == Length::from_inch_parts(1, 256));
+  CHECK(reading.spec.size("fit.max") == Length::from_inch_parts(1, 100));
+  CHECK(reading.given.empty());
 }
 
 }  // namespace haunch::test

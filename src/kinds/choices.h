@@ -1,0 +1,117 @@
+// What specs choose from by a word: the choices, and their words in the order of the enumerators.
+#pragma once
+
+#include <cstddef>
+#include <span>
+#include <string_view>
+
+#include "edge.h"
+#include "frame_rules.h"
+#include "haunch/length_text.h"
+#include "haunch/wood.h"
+#include "joint_words.h"
+#include "raise.h"
+#include "season.h"
+#include "tenon.h"
+#include "tolerances.h"
+
+namespace haunch {
+
+using Words = std::span<const std::string_view>;
+
+/// Which line of a rail its height gives.
+enum class RailLine { top, centre, bottom };
+
+enum class Rebate { back, front, both };  // and the faces that are raised or flush
+enum class Grain { upright, level };
+
+/// What a panel is: boards of its species, a sheet of board, a pane of glass, a sealed unit.
+enum class PanelKind { solid, board, glass, sealed_unit };
+
+/// Where a panel is held: by a pin or a spot of glue at one of its long-grain edges, or in the
+/// middle.
+enum class HeldAt { middle, left, right, foot, head };
+
+/// The stile that hangs on the hinges, the other has the lock; the leaf that opens first.
+enum class Side { left, right };
+
+/// Of a top rail's underside: a part of a circle with a rise that is said, or half of one.
+enum class ArchShape { segmental, semicircular };
+
+/// Which edges of the top rail are arched: the one over the panel, the leaf's top, or both.
+enum class ArchAt { underside, top, both };
+
+/// Which rails' tenons are pinned.
+enum class PinPlaces { corner, middle, both };
+
+/// Of a frame: a stop planted on, or worked from the solid; how head and jambs meet.
+enum class StopKind { planted, rebate };
+enum class HeadJoint { housed, rebated, tenoned };
+
+/// The sides of a piece as it stands in its leaf, seen from the face side.
+enum class Surface { face, back, left, right, upper, lower };
+
+/// The words of a choice, one for each enumerator.
+template <typename Choice>
+inline constexpr std::nullptr_t kWords = nullptr;
+template <>
+inline constexpr std::string_view kWords<Unit>[] = {"mm", "in"};
+template <>
+inline constexpr std::string_view kWords<RailLine>[] = {"top", "centre", "bottom"};
+template <>
+inline constexpr std::string_view kWords<Rebate>[] = {"back", "front", "both"};
+template <>
+inline constexpr std::string_view kWords<Grain>[] = {"upright", "level"};
+template <>
+inline constexpr std::string_view kWords<PanelKind>[] = {"solid", "board", "glass", "sealed-unit"};
+template <>
+inline constexpr std::string_view kWords<HeldAt>[] = {"middle", "left", "right", "foot", "head"};
+template <>
+inline constexpr std::string_view kWords<Side>[] = {"left", "right"};
+template <>
+inline constexpr std::string_view kWords<ArchShape>[] = {"segmental", "semicircular"};
+template <>
+inline constexpr std::string_view kWords<ArchAt>[] = {"underside", "top", "both"};
+template <>
+inline constexpr std::string_view kWords<PinPlaces>[] = {"corner", "middle", "both"};
+template <>
+inline constexpr std::string_view kWords<StopKind>[] = {"planted", "rebate"};
+template <>
+inline constexpr std::string_view kWords<HeadJoint>[] = {"housed", "rebated", "tenoned"};
+template <>
+inline constexpr std::string_view kWords<FrameRuleName>[] = {
+    "din-18101-square", "din-18101-rebated", "us-rough-opening", "us-prehung", "uk-doorset"};
+template <>
+inline constexpr std::string_view kWords<JointWord>[] = {"haunched", "twin",  "loose",    "through",
+                                                         "bridle",   "dowel", "half-lap", "mitre"};
+template <>
+inline constexpr std::string_view kWords<EdgeKind>[] = {"square", "rebated", "coped", "mitred"};
+template <>
+inline constexpr std::string_view kWords<Moulding>[] = {"bevel", "ovolo", "cove"};
+template <>
+inline constexpr std::string_view kWords<MouldedFaces>[] = {"front", "both"};
+template <>
+inline constexpr std::string_view kWords<Profile>[] = {"bevel", "cove"};
+template <>
+inline constexpr std::string_view kWords<Ends>[] = {"squared", "tenon-rounded", "tenon-shortened"};
+template <>
+inline constexpr std::string_view kWords<Meets>[] = {"inset", "overlay", "rebate"};
+template <>
+inline constexpr std::string_view kWords<Sawn>[] = {"flat-sawn", "quarter-sawn", "mixed"};
+template <>
+inline constexpr std::string_view kWords<Work>[] = {"hand", "router", "nc"};
+template <>
+inline constexpr std::string_view kWords<Dimension>[] = {
+    "tenon_thickness", "mortise_width", "groove_width", "panel_tongue",
+    "shoulder_length", "mortise_place", "piece_width"};
+template <>
+inline constexpr std::string_view kWords<Surface>[] = {"face",  "back",  "left",
+                                                       "right", "upper", "lower"};
+
+/// The word of one choice.
+template <typename Choice>
+constexpr std::string_view word_of(Choice choice) {
+  return kWords<Choice>[static_cast<std::size_t>(choice)];
+}
+
+}  // namespace haunch

@@ -1,0 +1,536 @@
+#include "spec_reader.h"
+
+#include <algorithm>
+#include <utility>
+
+#include "fittings_spec.h"
+#include "season_spec.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::size_t kMostRails = 200;
+constexpr int kMostAcross = 1000;
+constexpr int kMostPanels = 5'000;
+constexpr std::size_t kMostCutters = 1000;
+constexpr bool kFromZero = true;
+constexpr bool kAboveZero = false;
+
+/// Reads one object of keys, and the objects in it.
+class KeyReader {
+ public:
+  KeyReader(ValueReader& read, const KeyScope& scope, Spec& spec)
+      : read_(read), scope_(scope), spec_(spec) {}
+
+  /// Whether each key that is read by a reader of its own has one.
+  static constexpr bool has_all_readers();
+
+  /// `prefix` is the dotted key before its entries' own, with its dot.
+  void read_object(const Value& object, const std::string& prefix, const std::string& path) {
+    for (const Entry& entry : object.entries) {
+      const std::string name = muntin_name(entry.key);
+      const std::string entry_path = child_path(path, entry.key);
+      if (entry.key.find('.') != std::string::npos)
+        read_.problem(
+            entry_path,
+            "unknown key; a key within another stands in its braces: " + std::string(scope_.within),
+            entry.offset);
+      else if (name != entry.key && object.find(name) != nullptr)
+        read_.problem(entry_path, "is the same thing as \"" + name + "\"; keep one of the two",
+                      entry.offset);
+      else
+        read_entry(entry, prefix + name, prefix, entry_path);
+    }
+    demand_members(object, prefix, path);
+  }
+
+ private:
+  using ReadOwn = void (KeyReader::*)(const Value&, const std::string& path, Key);
+  struct OwnReader {
+    Key key;
+    ReadOwn read;
+  };
+  static const OwnReader kOwnReaders[];
+
+  bool is_shop() const { return scope_.of == kOfShop; }
+  bool in_scope(const KeyRow& row) const { return (row.of & scope_.of) != 0; }
+
+  /// A key as it is written here.
+  std::string_view shown(Key key) const {
+    std::string_view path = key.path();
+    if (path.starts_with(scope_.root)) path.remove_prefix(scope_.root.size());
+    return path;
+  }
+
+  std::optional<Key> key_of(std::string_view written) const {
+    for (const Key key : AllKeys())
+      if (in_scope(key.row()) && shown(key) == written) return key;
+    return {};
+  }
+
+  void read_entry(const Entry& entry, const std::string& written, const std::string& prefix,
+                  const std::string& path) {
+    if (const std::string* message = where_else(written))
+      return read_.problem(path, *message, entry.offset);
+    const auto key = key_of(written);
+    if (!key) return tell_of_unknown(entry, written, prefix, path);
+    if (std::find(scope_.others.begin(), scope_.others.end(), *key) != scope_.others.end()) return;
+    if (path.substr(path.rfind('/') + 1) != shown(*key).substr(prefix.size()))
+      spec_.mullions.push_back(*key);
+    read_value(*key, entry.value, path);
+  }
+
+  const std::string* where_else(std::string_view written) const {
+    if (scope_.elsewhere == nullptr) return nullptr;
+    for (const Elsewhere& it : *scope_.elsewhere)
+      if (shown(it.key) == written) return &it.message;
+    return nullptr;
+  }
+
+  void tell_of_unknown(const Entry& entry, const std::string& written, const std::string& prefix,
+                       const std::string& path) {
+    const bool other = std::any_of(kKeys.begin(), kKeys.end(), [&](const KeyRow& row) {
+      return row.key == written && (is_shop() || row.of == kOfShop);
+    });
+    if (other)
+      read_.problem(path,
+                    is_shop() ? "belongs in a spec, not here; take it out"
+                              : "belongs in a shop file, not here; take it out",
+                    entry.offset);
+    else
+      read_.unknown_key(entry, path, names_after(prefix));
+  }
+
+  void read_value(Key key, const Value& value, const std::string& path) {
+    const KeyRow& row = key.row();
+    switch (row.holds) {
+      case Holds::size:
+      case Holds::size_or_zero:
+        return take_size(key, read_.length(value, path, row.holds == Holds::size_or_zero));
+      case Holds::count:
+        return take_number(key, read_.whole_number(value, path, row.least, row.most));
+      case Holds::word:
+        return take_number(key, read_word(row, value, path));
+      case Holds::flag:
+        return take_flag(key, read_.flag(value, path), path);
+      case Holds::text:
+        return take_text(key, value, path);
+      case Holds::object:
+        return read_group(key, value, path);
+      case Holds::own:
+        return read_own(key, value, path);
+    }
+  }
+
+  void take_size(Key key, std::optional<Length> size) {
+    if (size) spec_.set(key, *size);
+  }
+  void take_number(Key key, std::optional<int> number) {
+    if (number) spec_.set(key, *number);
+  }
+  void take_flag(Key key, std::optional<bool> flag, const std::string& path) {
+    if (flag == true && !key.row().refused.empty())
+      read_.problem(path, std::string(key.row().refused));
+    take_number(key, flag);
+  }
+  void take_text(Key key, const Value& value, const std::string& path) {
+    const auto text = read_.text(value, path);
+    if (text && !text->empty()) spec_.set(key, *text);
+    if (text && text->empty() && key == Key("id"))
+      read_.problem(path, "an id must not be empty; leave it out to have one made");
+  }
+
+  /// The place among all of a choice's words of one that can be.
+  std::optional<int> read_word(const KeyRow& row, const Value& value, const std::string& path) {
+    return word_among(row.words, row.legal, value, path);
+  }
+  std::optional<int> word_among(Words words, std::uint32_t legal, const Value& value,
+                                const std::string& path) {
+    std::vector<std::string_view> some;
+    std::vector<int> places;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+      if ((legal >> i & 1U) == 0) continue;
+      some.push_back(words[i]);
+      places.push_back(static_cast<int>(i));
+    }
+    const auto place = read_.choice(value, path, some);
+    return place ? std::optional(places[*place]) : std::nullopt;
+  }
+
+  // ---- keys with members
+
+  std::vector<Key> members_of(Key group) const {
+    std::vector<Key> members;
+    for (const Key key : AllKeys())
+      if (in_scope(key.row()) && key.is_below(group)) members.push_back(key);
+    return members;
+  }
+
+  /// An object of them, or what may stand in its place.
+  void read_group(Key key, const Value& value, const std::string& path) {
+    const std::vector<Key> members = members_of(key);
+    const std::string prefix = std::string(shown(key)) + ".";
+    const Plain plain = key.row().plain;
+    if (plain == Plain::first && (members.size() == 1 || value.kind != Value::Kind::object)) {
+      read_value(members.front(), value, path);
+    } else if (value.kind == Value::Kind::object) {
+      spec_.set_stated(key);
+      read_object(value, prefix, path);
+    } else if (plain == Plain::nothing) {
+      read_.wrong_type(value, path, wanted_of(key, prefix));
+    } else if (members.front().row().holds == Holds::word) {
+      spread_word(members, value, path);
+    } else if (value.kind == Value::Kind::list) {
+      read_.wrong_type(value, path,
+                       "a length; write one for all, or an object with " +
+                           quoted_list(names_after(prefix), "and"));
+    } else if (const auto length =
+                   read_.length(value, path, members.front().row().holds == Holds::size_or_zero)) {
+      for (const Key member : members)
+        spec_.set(member, *length);
+    }
+  }
+
+  std::string wanted_of(Key key, const std::string& prefix) const {
+    if (!key.row().form.empty()) return "an object; " + std::string(key.row().form);
+    return "an object; the keys in it are " + quoted_list(names_after(prefix), "and");
+  }
+
+  /// One word for all members that can take it.
+  void spread_word(const std::vector<Key>& members, const Value& value, const std::string& path) {
+    std::uint32_t legal = 0;
+    for (const Key member : members)
+      legal |= member.row().legal;
+    const auto word = word_among(members.front().row().words, legal, value, path);
+    for (const Key member : members)
+      if (word && member.row().is_legal(static_cast<std::size_t>(*word))) spec_.set(member, *word);
+  }
+
+  /// The names that an object after `prefix` may have, each once.
+  std::vector<std::string_view> names_after(const std::string& prefix) const {
+    std::vector<std::string_view> names;
+    for (const Key key : AllKeys()) {
+      std::string_view name = shown(key);
+      if (!in_scope(key.row()) || !name.starts_with(prefix) || where_else(name) != nullptr)
+        continue;
+      name.remove_prefix(prefix.size());
+      name = name.substr(0, name.find('.'));
+      if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+    }
+    std::erase(names, "$schema");
+    return names;
+  }
+
+  /// What an item, or an object that it has, cannot be without.
+  void demand_members(const Value& object, const std::string& prefix, const std::string& path) {
+    if (is_shop() && prefix.empty()) return;
+    for (const Key key : AllKeys()) {
+      const std::string_view whole = shown(key);
+      if (key.row().missing.empty() || !in_scope(key.row()) || !whole.starts_with(prefix)) continue;
+      const std::string_view name = whole.substr(prefix.size());
+      const bool asked = name.find('.') == std::string_view::npos && where_else(whole) == nullptr;
+      if (asked && object.find(name) == nullptr && !read_.was_meant(child_path(path, name)))
+        read_.problem(
+            path, "\"" + std::string(name) + "\" is missing; " + std::string(key.row().missing));
+    }
+  }
+
+  // ---- what is no plain value
+
+  void read_own(Key key, const Value& value, const std::string& path);
+  void skip(const Value&, const std::string&, Key) {}
+  void read_rails(const Value& value, const std::string& path, Key key);
+  std::optional<RailSpec> read_rail(const Value& value, const std::string& path);
+  void read_rail_entry(RailSpec& rail, bool& has_width, const Entry& entry,
+                       const std::string& path);
+  void read_panels(const Value& value, const std::string& path, Key key);
+  void read_across(const Value& value, const std::string& path, Key key);
+  void read_tiers(const Value& value, const std::string& path, Key key);
+  KeyValues read_tier(const Value& value, const std::string& path);
+  void read_cutters(const Value& value, const std::string& path, Key key);
+  void read_one_setting(const Value& value, const std::string& path, Key key);
+
+  void read_hinges(const Value& value, const std::string& path, Key key) {
+    spec_.hinge_places = read_hinge_places(read_, value, path, kMostHinges);
+    if (!spec_.hinge_places.empty()) spec_.set_stated(key);
+  }
+  void read_described(const Value& value, const std::string& path, Key key) {
+    spec_.fittings = read_fittings(read_, value, path);
+    if (!spec_.fittings.empty()) spec_.set_stated(key);
+  }
+  void read_moisture(const Value& value, const std::string& path, Key key) {
+    if (const auto percent = read_percent(read_, value, path)) spec_.set_percent(key, *percent);
+  }
+  void read_shops_woods(const Value& value, const std::string& path, Key key) {
+    spec_.woods = read_woods(read_, value, path);
+    spec_.set_stated(key);
+  }
+
+  ValueReader& read_;
+  const KeyScope& scope_;
+  Spec& spec_;
+};
+
+constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
+    {"$schema", &KeyReader::skip},
+    {"kind", &KeyReader::skip},   // read before its reader is chosen
+    {"units", &KeyReader::skip},  // read before everything else
+    {"moisture.low", &KeyReader::read_moisture},
+    {"moisture.build", &KeyReader::read_moisture},
+    {"moisture.high", &KeyReader::read_moisture},
+    {"woods", &KeyReader::read_shops_woods},
+    {"rail_widths", &KeyReader::read_rails},
+    {"panels", &KeyReader::read_panels},
+    {"panel.tiers", &KeyReader::read_tiers},
+    {"hinges.at", &KeyReader::read_hinges},
+    {"fittings", &KeyReader::read_described},
+    {"tolerance.one_setting", &KeyReader::read_one_setting},
+    {"cutters", &KeyReader::read_cutters},
+};
+
+constexpr bool KeyReader::has_all_readers() {
+  return std::all_of(kKeys.begin(), kKeys.end(), [](const KeyRow& row) {
+    return row.holds != Holds::own ||
+           std::any_of(std::begin(kOwnReaders), std::end(kOwnReaders), [&](const OwnReader& own) {
+             return kKeys[own.key.number()].key == row.key;
+           });
+  });
+}
+static_assert(KeyReader::has_all_readers());
+
+void KeyReader::read_own(Key key, const Value& value, const std::string& path) {
+  for (const OwnReader& own : kOwnReaders)
+    if (own.key == key) return (this->*own.read)(value, path, key);
+}
+
+void KeyReader::read_rails(const Value& value, const std::string& path, Key key) {
+  if (value.kind != Value::Kind::list) {
+    read_.wrong_type(value, path,
+                     "a list of rails; write their widths from the top, such as [118, 195, 230]");
+    return;
+  }
+  if (value.list.size() < 2 || value.list.size() > kMostRails) {
+    read_.problem(path, "a leaf has from 2 to " + std::to_string(kMostRails) + " rails, not " +
+                            std::to_string(value.list.size()));
+    return;
+  }
+  std::vector<RailSpec> rails;
+  for (std::size_t i = 0; i < value.list.size(); ++i) {
+    const std::string rail_path = child_path(path, i);
+    const auto rail = read_rail(value.list[i], rail_path);
+    if (!rail) continue;
+    rails.push_back(*rail);
+    const bool at_an_end = i == 0 || i + 1 == value.list.size();
+    if (at_an_end && rail->line)
+      read_.problem(rail_path, std::string(i == 0 ? "the top rail stands at the head"
+                                                  : "the bottom rail stands at the foot") +
+                                   " of the leaf; only rails between the two are placed");
+  }
+  if (!rails.empty()) spec_.set_stated(key);
+  spec_.rails = std::move(rails);
+}
+
+std::optional<RailSpec> KeyReader::read_rail(const Value& value, const std::string& path) {
+  RailSpec rail;
+  if (value.kind != Value::Kind::object) {
+    rail.plain = true;
+    const auto width = read_.length(value, path, kAboveZero);
+    if (!width) return {};
+    rail.width = *width;
+    return rail;
+  }
+  bool has_width = false;
+  for (const Entry& entry : value.entries)
+    read_rail_entry(rail, has_width, entry, child_path(path, entry.key));
+  if (!has_width && !read_.was_meant(path + "/width"))
+    read_.problem(path, "\"width\" is missing; a rail has a width");
+  return rail;
+}
+
+void KeyReader::read_rail_entry(RailSpec& rail, bool& has_width, const Entry& entry,
+                                const std::string& path) {
+  const Words lines = kWords<RailLine>;
+  const auto line = std::find(lines.begin(), lines.end(), entry.key);
+  if (entry.key == "width") {
+    has_width = true;
+    rail.width = read_.length(entry.value, path, kAboveZero).value_or(Length());
+  } else if (entry.key == "name") {
+    rail.name = read_.text(entry.value, path).value_or("");
+  } else if (line == lines.end()) {
+    read_.unknown_key(entry, path, {"width", "name", "top", "centre", "bottom"});
+  } else if (rail.line) {
+    read_.problem(path,
+                  "a rail is placed by one line; keep one of \"top\", \"centre\" and \"bottom\"",
+                  entry.offset);
+  } else {
+    rail.line = static_cast<RailLine>(line - lines.begin());
+    rail.height = read_.length(entry.value, path, kFromZero).value_or(Length());
+  }
+}
+
+void KeyReader::read_panels(const Value& value, const std::string& path, Key key) {
+  if (value.kind == Value::Kind::object) {
+    for (const Entry& entry : value.entries) {
+      if (entry.key == "across")
+        read_across(entry.value, child_path(path, "across"), key);
+      else
+        read_.unknown_key(entry, child_path(path, entry.key), {"across"});
+    }
+    if (value.entries.empty())
+      read_.problem(path, "\"across\" is missing; write a number, or {\"across\": …}");
+  } else if (value.kind == Value::Kind::list) {
+    read_.wrong_type(
+        value, path,
+        "a number of panels; for so many in each tier from the top write {\"across\": […]}");
+  } else if (const auto count = read_.whole_number(value, path, 1, kMostPanels)) {
+    spec_.panels = PanelCount{*count};
+    spec_.set_stated(key);
+  }
+}
+
+void KeyReader::read_across(const Value& value, const std::string& path, Key key) {
+  PanelsAcross across;
+  if (value.kind != Value::Kind::list) {
+    if (const auto number = read_.whole_number(value, path, 1, kMostAcross))
+      across.each = {*number};
+  }
+  for (std::size_t i = 0; i < value.list.size(); ++i)
+    across.each.push_back(
+        read_.whole_number(value.list[i], child_path(path, i), 1, kMostAcross).value_or(1));
+  if (value.kind == Value::Kind::list && value.list.empty())
+    read_.problem(path, "the list is empty; give the number of panels for each tier from the top");
+  if (across.each.empty()) return;
+  spec_.panels = std::move(across);
+  spec_.set_stated(key);
+}
+
+void KeyReader::read_tiers(const Value& value, const std::string& path, Key key) {
+  if (value.kind != Value::Kind::list) {
+    read_.wrong_type(value, path,
+                     "a list with the panels of each tier from the top, such as "
+                     "[{\"raised\": \"front\"}, {}]");
+    return;
+  }
+  if (value.list.empty())
+    read_.problem(path, "the list is empty; give an object for each tier from the top");
+  std::vector<KeyValues> tiers;
+  for (std::size_t i = 0; i < value.list.size(); ++i)
+    tiers.push_back(read_tier(value.list[i], child_path(path, i)));
+  if (!tiers.empty()) spec_.set_stated(key);
+  spec_.tiers = std::move(tiers);
+}
+
+/// A tier's panels have the keys of all panels.
+KeyValues KeyReader::read_tier(const Value& value, const std::string& path) {
+  if (value.kind != Value::Kind::object) {
+    read_.wrong_type(value, path,
+                     "an object; write {} for panels as in the other tiers, or what is otherwise");
+    return {};
+  }
+  if (const Value* tiers = value.find("tiers"); tiers != nullptr) {
+    read_.problem(child_path(path, "tiers"), "a tier has no tiers; take this out");
+    return {};
+  }
+  Spec tier;
+  KeyReader(read_, scope_, tier).read_object(value, "panel.", path);
+  return tier;
+}
+
+void KeyReader::read_cutters(const Value& value, const std::string& path, Key key) {
+  if (value.kind != Value::Kind::list || value.list.empty() || value.list.size() > kMostCutters) {
+    read_.wrong_type(value, path, "a list of cutter widths; write such as [8, 10, 12, 16]");
+    return;
+  }
+  for (std::size_t i = 0; i < value.list.size(); ++i)
+    if (const auto cutter = read_.length(value.list[i], child_path(path, i), kAboveZero))
+      spec_.cutters.push_back(*cutter);
+  std::sort(spec_.cutters.begin(), spec_.cutters.end());
+  spec_.set_stated(key);
+}
+
+void KeyReader::read_one_setting(const Value& value, const std::string& path, Key key) {
+  if (value.kind != Value::Kind::list) {
+    read_.wrong_type(value, path,
+                     "a list; write what is cut at one setting, such as [\"tenon_thickness\"]");
+    return;
+  }
+  for (std::size_t i = 0; i < value.list.size(); ++i) {
+    const std::string its_path = child_path(path, i);
+    const auto word = read_.choice(value.list[i], its_path, kWords<Dimension>);
+    if (!word) continue;
+    const auto dimension = static_cast<Dimension>(*word);
+    auto& all = spec_.one_setting;
+    if (std::find(all.begin(), all.end(), dimension) != all.end())
+      read_.problem(its_path, as_written(value.list[i]) + " stands here twice; keep one");
+    all.push_back(dimension);
+  }
+  spec_.set_stated(key);
+}
+
+bool is_size_of_work(const Given& given) {
+  return !given.key.starts_with("tolerance.") && !given.key.starts_with("fit.");
+}
+
+/// What a spec without units is in, as all its sizes carry their own; none where there are none.
+std::optional<Unit> unit_of_sizes(const std::vector<Given>& given) {
+  if (given.empty()) return {};
+  const bool metric = std::any_of(given.begin(), given.end(), [](const Given& it) {
+    return it.written.find_first_of("mM") != std::string::npos;
+  });
+  return metric ? Unit::mm : Unit::inch;
+}
+
+/// The units a document states for itself.
+std::optional<Unit> read_units(ValueReader& read, const Value& document) {
+  const Value* units = document.find("units");
+  if (units == nullptr) return {};
+  const auto word = read.choice(*units, "/units", kWords<Unit>);
+  return word && *word == 1 ? Unit::inch : Unit::mm;
+}
+
+bool has_misspelt_units(const Value& document) {
+  return std::any_of(document.entries.begin(), document.entries.end(), [](const Entry& entry) {
+    return entry.key != "units" && !nearest_word(entry.key, {"units"}).empty();
+  });
+}
+
+}  // namespace
+
+void read_keys(ValueReader& read, const Value& object, const std::string& path,
+               const KeyScope& scope, Spec& into) {
+  KeyReader(read, scope, into).read_object(object, "", path);
+}
+
+SpecReading read_spec(const Value& document, const KeyScope& scope, std::optional<Unit> units) {
+  SpecReading reading;
+  Spec& spec = reading.spec;
+  ValueReader unit_reader(units);
+  const auto stated = read_units(unit_reader, document);
+  spec.units = stated ? stated : units;
+  spec.units_by_shop = !stated && units;
+  reading.problems = unit_reader.take_problems();
+  ValueReader read(spec.units);
+  if (has_misspelt_units(document)) read.let_units_be();
+  read_keys(read, document, "", scope, spec);
+  reading.given = given_lengths(read.take_lengths());
+  if (!spec.units && scope.of != kOfShop) {
+    spec.units = unit_of_sizes(reading.given);
+    spec.units_inferred = spec.units.has_value();
+  }
+  for (Problem& problem : read.take_problems())
+    reading.problems.push_back(std::move(problem));
+  return reading;
+}
+
+std::vector<Given> given_lengths(std::vector<ReadLength> lengths) {
+  std::vector<Given> given;
+  for (ReadLength& length : lengths) {
+    std::string key = length.path.substr(1);
+    std::replace(key.begin(), key.end(), '/', '.');
+    given.push_back({std::move(key), std::move(length.written), length.length});
+  }
+  std::erase_if(given, [](const Given& it) { return !is_size_of_work(it); });
+  return given;
+}
+
+}  // namespace haunch
