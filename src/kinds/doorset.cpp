@@ -27,8 +27,10 @@ struct SetPlan {
 
 class DoorsetJob : public Job {
  public:
-  Spec spec;                // its own keys, and its frame's
-  Spec leaf;                // its leaf's, but for what the set says of it
+  Spec spec;  // its own keys, and its frame's
+  Spec leaf;  // its leaf's, but for what the set says of it
+  /// Levers of the leaf that are set, as they are found once its frame is planned.
+  std::vector<std::pair<Lever, Length>> leaf_changes;
   bool other_leaf = false;  // it is an alternative of its leaf's
 
   Worked work() const override;
@@ -56,6 +58,11 @@ void add(std::vector<Assumed>& all, std::vector<Assumed> more, std::string_view 
     it.key.insert(0, before);
     all.push_back(std::move(it));
   }
+}
+
+/// A leaf's job that was changed.
+const DoorJob& as_door(const Job& job) {
+  return static_cast<const DoorJob&>(job);
 }
 
 void add(std::vector<Problem>& all, std::vector<Problem> more) {
@@ -120,6 +127,8 @@ DoorJob DoorsetJob::leaf_job(const CasePlan& plan, const SetPlan& set) const {
   job.unit = unit;
   job.season = season;
   job.spec = leaf_in_room(leaf, {plan.leaf_width, plan.leaf_height, set.pair, plan.lip});
+  for (const auto& [lever, value] : leaf_changes)
+    job.spec = as_door(*job.with(lever, value)).spec;
   return job;
 }
 
@@ -331,11 +340,6 @@ std::vector<Lever> DoorsetJob::levers() const {
   return levers;
 }
 
-/// A leaf's job that was changed.
-const DoorJob& as_door(const Job& job) {
-  return static_cast<const DoorJob&>(job);
-}
-
 std::vector<Alternative> DoorsetJob::alternatives() const {
   std::vector<Alternative> all;
   if (!season || other_leaf) return all;
@@ -343,6 +347,7 @@ std::vector<Alternative> DoorsetJob::alternatives() const {
     auto changed = std::make_unique<DoorsetJob>(*this);
     changed->other_leaf = true;
     changed->leaf = as_door(*its.job).spec;
+    changed->leaf_changes.clear();
     changed->season = its.job->season;
     const bool of_set = its.key.starts_with("grain") || its.key.starts_with("moisture");
     all.push_back(
@@ -359,7 +364,7 @@ std::unique_ptr<Job> DoorsetJob::with(const Lever& lever, Length value) const {
   }
   Lever of_leaf = lever;
   of_leaf.key.erase(0, kLeafKey.size());
-  changed->leaf = as_door(*leaf_job().with(of_leaf, value)).spec;
+  changed->leaf_changes.emplace_back(std::move(of_leaf), value);
   return changed;
 }
 

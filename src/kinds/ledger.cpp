@@ -79,7 +79,7 @@ bool Ledger::is_own(Key key) const {
 
 std::string Ledger::shown(Where where) const {
   std::string key = where.path();
-  if (key + "." == root_) return {};
+  if (key.size() + 1 == root_.size() && root_.starts_with(key)) return {};
   if (key.starts_with(root_)) key.erase(0, root_.size());
   const auto& mullions = spec.mullions;
   if (std::find(mullions.begin(), mullions.end(), where.key) != mullions.end())
