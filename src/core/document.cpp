@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <charconv>
+#include <iterator>
 
 namespace haunch {
 namespace {
@@ -109,6 +110,11 @@ std::string_view nearest_word(std::string_view word, const std::vector<std::stri
     nearest = candidate;
   }
   return nearest;
+}
+
+void add(std::vector<Problem>& problems, std::vector<Problem> more) {
+  problems.insert(problems.end(), std::make_move_iterator(more.begin()),
+                  std::make_move_iterator(more.end()));
 }
 
 }  // namespace haunch

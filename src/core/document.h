@@ -40,6 +40,9 @@ struct Problem {
   std::optional<std::uint32_t> offset;  // where in the source, if other than the value at `path`
 };
 
+/// Puts more problems behind those that are known.
+void add(std::vector<Problem>& problems, std::vector<Problem> more);
+
 /// `path` with one more step, escaped as JSON Pointer asks (RFC 6901).
 std::string child_path(std::string_view path, std::string_view key);
 std::string child_path(std::string_view path, std::size_t index);

@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <charconv>
-#include <stdexcept>
 #include <utility>
 
 #include "door_cautions.h"
@@ -49,24 +48,11 @@ bool leaves_gaps_open(const Spec& spec) {
   return false;
 }
 
-/// Sets a key, or all the keys of a group.
-void set_size(KeyValues& values, std::string_view path, Length value) {
-  const auto key = find_key(path);
-  if (!key) throw std::logic_error("no key of that lever: " + std::string(path));
-  for (const Key each : AllKeys())
-    if (each.row().is_size() && (each == *key || each.is_below(*key))) values.set(each, value);
-}
-
 /// `place` is what follows "panel.tiers.": a number, and what of that tier's panels is set.
 void set_tier(Spec& changed, std::string_view place, Length value) {
   const std::size_t dot = place.find('.');
   const std::size_t number = number_after(place, "");
   set_size(changed.tiers.at(number), "panel" + std::string(place.substr(dot)), value);
-}
-
-void add(std::vector<Problem>& problems, std::vector<Problem> more) {
-  for (Problem& problem : more)
-    problems.push_back(std::move(problem));
 }
 
 }  // namespace

@@ -111,7 +111,6 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   add_fittings(d, pick);
   d.cutters = metric ? metric_cutters() : inch_cutters();
   d.size_step = pick(500, 1, 64);
-  d.fit_step = pick(10, 5, 10'000);
   return d;
 }
 

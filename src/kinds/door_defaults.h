@@ -47,7 +47,7 @@ struct DoorDefaults {
   Length draw_in_hardwood, draw_in_softwood, draw_in_cabinets;
   Length tenon_over;
   Length spline_room;
-  Length size_step, fit_step;  // of remedies
+  Length size_step;  // of gaps that are chosen for the seasons
 };
 
 DoorDefaults door_defaults(Unit unit, Length opening_height);

@@ -65,11 +65,6 @@ const DoorJob& as_door(const Job& job) {
   return static_cast<const DoorJob&>(job);
 }
 
-void add(std::vector<Problem>& all, std::vector<Problem> more) {
-  for (Problem& it : more)
-    all.push_back(std::move(it));
-}
-
 /// What the frame has told of is not told of the leaf again.
 void add_untold(std::vector<Caution>& all, std::vector<Caution> more) {
   for (Caution& its : more) {
@@ -359,7 +354,7 @@ std::vector<Alternative> DoorsetJob::alternatives() const {
 std::unique_ptr<Job> DoorsetJob::with(const Lever& lever, Length value) const {
   auto changed = std::make_unique<DoorsetJob>(*this);
   if (!lever.key.starts_with(kLeafKey)) {
-    changed->spec.set(find_key(lever.key).value(), value);
+    set_size(changed->spec, lever.key, value);
     return changed;
   }
   Lever of_leaf = lever;

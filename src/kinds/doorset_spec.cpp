@@ -63,11 +63,6 @@ std::vector<Elsewhere> elsewhere_of_set() {
            "is the leaf's own; write it as \"leaf\": {\"lip_thickness\": …}"}};
 }
 
-void add(std::vector<Problem>& problems, std::vector<Problem> more) {
-  for (Problem& problem : more)
-    problems.push_back(std::move(problem));
-}
-
 /// Reads the leaf's keys, with the set's units.
 void read_leaf(const Value& item, DoorsetReading& reading) {
   static const std::vector<Elsewhere> kElsewhere = elsewhere_of_leaf();

@@ -29,7 +29,7 @@ class FrameJob : public Job {
 
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
     auto changed = std::make_unique<FrameJob>(*this);
-    changed->spec.set(find_key(std::string(kFrameRoot) + lever.key).value(), value);
+    set_size(changed->spec, std::string(kFrameRoot) + lever.key, value);
     return changed;
   }
 };

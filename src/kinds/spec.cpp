@@ -1,6 +1,7 @@
 #include "spec.h"
 
 #include <algorithm>
+#include <stdexcept>
 
 namespace haunch {
 namespace {
@@ -93,6 +94,13 @@ void overlay(Spec& spec, const Spec& shop, Owners of) {
   fill_panel(spec, shop, true);
   const auto edge = shop.word<EdgeKind>("edge.kind");
   if (edge && spec.word<EdgeKind>("edge.kind") != edge) forget_shops_edge(spec);
+}
+
+void set_size(KeyValues& values, std::string_view path, Length value) {
+  const auto key = find_key(path);
+  if (!key) throw std::logic_error("no key of that lever: " + std::string(path));
+  for (const Key each : AllKeys())
+    if (each.row().is_size() && (each == *key || each.is_below(*key))) values.set(each, value);
 }
 
 OfRoles<std::string> species_of(const KeyValues& spec) {

@@ -138,6 +138,10 @@ struct Spec : KeyValues {
 /// the shop's.
 void overlay(Spec& spec, const Spec& shop, Owners of);
 
+/// Sets the size of a dotted key, or those of all the keys of a group, as a lever does. Throws
+/// std::logic_error where there is no such key.
+void set_size(KeyValues& values, std::string_view path, Length value);
+
 /// A role, and the keys that may speak of it alone.
 struct RoleKeys {
   std::string_view role;

@@ -517,8 +517,7 @@ SpecReading read_spec(const Value& document, const KeyScope& scope, std::optiona
     spec.units = unit_of_sizes(reading.given);
     spec.units_inferred = spec.units.has_value();
   }
-  for (Problem& problem : read.take_problems())
-    reading.problems.push_back(std::move(problem));
+  add(reading.problems, read.take_problems());
   return reading;
 }
 
