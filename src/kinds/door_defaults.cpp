@@ -1,5 +1,7 @@
 #include "door_defaults.h"
 
+#include "usual_size.h"
+
 namespace haunch {
 namespace {
 
@@ -35,11 +37,10 @@ std::vector<Length> inch_dowels() {
 
 /// A size in thousandths of a millimetre, or in parts of an inch.
 struct Pick {
-  bool metric;
+  Unit unit;
 
   Length operator()(std::int64_t thousandths_of_mm, std::int64_t parts, std::int64_t of) const {
-    return metric ? Length::from_mm_thousandths(thousandths_of_mm)
-                  : Length::from_inch_parts(parts, of);
+    return usual_size(unit, thousandths_of_mm, parts, of);
   }
 };
 
@@ -47,7 +48,7 @@ struct Pick {
 void add_joints(DoorDefaults& d, const Pick& pick) {
   d.wedge_thickness = pick(3'000, 1, 8);
   d.loose_wall = pick(6'000, 1, 4);
-  d.dowels = pick.metric ? metric_dowels() : inch_dowels();
+  d.dowels = pick.unit == Unit::mm ? metric_dowels() : inch_dowels();
   d.dowel_clearance = pick(2'000, 1, 16);
   d.dowel_spacing = pick(100'000, 4, 1);
   d.pin = d.house ? pick(10'000, 3, 8) : pick(6'000, 1, 4);
@@ -71,8 +72,7 @@ void add_fittings(DoorDefaults& d, const Pick& pick) {
 
 DoorDefaults door_defaults(Unit unit, Length opening_height) {
   const bool house = opening_height > kTallestCabinetOpening;
-  const bool metric = unit == Unit::mm;
-  const Pick pick{metric};
+  const Pick pick{unit};
   DoorDefaults d;
   d.house = house;
   d.whole = pick(1'000, 1, 16);
@@ -109,7 +109,7 @@ DoorDefaults door_defaults(Unit unit, Length opening_height) {
   d.horn = house ? pick(25'000, 1, 1) : Length();
   add_joints(d, pick);
   add_fittings(d, pick);
-  d.cutters = metric ? metric_cutters() : inch_cutters();
+  d.cutters = unit == Unit::mm ? metric_cutters() : inch_cutters();
   d.size_step = pick(500, 1, 64);
   return d;
 }

@@ -8,10 +8,6 @@
 namespace haunch {
 namespace {
 
-Length length_for(Unit unit, std::int64_t mm, std::int64_t sixteenths) {
-  return unit == Unit::mm ? Length::from_mm(mm) : Length::from_inch_parts(sixteenths, 16);
-}
-
 /// As DoorLedger::take, of a place: says where the fitting goes as its figure rises.
 Length take_place(DoorLedger& ledger, SizeKey key, Length fallback, std::string_view why,
                   Moves moves) {
@@ -209,7 +205,7 @@ constexpr std::string_view kTemplate = "the usual bored lock (makers' templates)
 
 void settle_bored(DoorLedger& ledger, LockPlan& lock) {
   const auto usual = [&](SizeKey key, std::int64_t mm, std::int64_t sixteenths) {
-    return ledger.take(key, length_for(ledger.unit, mm, sixteenths), kTemplate);
+    return ledger.take(key, ledger.pick(mm * 1'000, sixteenths, 16), kTemplate);
   };
   lock.backset = usual("lock.backset", 60, 38);
   lock.bore = {usual("lock.bore.diameter", 54, 34), usual("lock.bore.latch", 25, 16)};

@@ -4,6 +4,7 @@
 
 #include "cautions.h"
 #include "frame_plan_steps.h"
+#include "usual_size.h"
 
 namespace haunch {
 namespace {
@@ -20,9 +21,8 @@ Length clear_width(const CasePlan& plan, Length pin_out) {
 }
 
 std::string clear_room(const CasePlan& plan, Unit unit) {
-  const bool metric = unit == Unit::mm;
-  const Length pin_out = metric ? Length::from_mm(6) : Length::from_inch_parts(1, 4);
-  const Length whole = metric ? Length::from_mm(1) : Length::from_inch_parts(1, 16);
+  const Length pin_out = usual_size(unit, 6'000, 1, 4);
+  const Length whole = usual_size(unit, 1'000, 1, 16);
   return fmt::format(
       "here about {} wide with {} open at 90 degrees (hinge pin {} before its face) and {} high, "
       "with {}",

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "usual_size.h"
+
 namespace haunch {
 namespace {
 
@@ -90,8 +92,7 @@ std::string Ledger::shown(Where where) const {
 }
 
 Length Ledger::pick(std::int64_t thousandths_of_mm, std::int64_t parts, std::int64_t of) const {
-  return unit == Unit::mm ? Length::from_mm_thousandths(thousandths_of_mm)
-                          : Length::from_inch_parts(parts, of);
+  return usual_size(unit, thousandths_of_mm, parts, of);
 }
 
 Length Ledger::settle(SizeKey key, Length fallback, std::string_view why) {

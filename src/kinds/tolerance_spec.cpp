@@ -7,6 +7,7 @@
 #include <string>
 
 #include "ledger.h"
+#include "usual_size.h"
 
 namespace haunch {
 namespace {
@@ -36,8 +37,7 @@ Usual usual_of(Work work, Dimension dimension) {
 }
 
 Length length_of(Usual usual, Unit unit) {
-  return unit == Unit::mm ? Length::from_mm_thousandths(usual.mm_hundredths * 10)
-                          : Length::from_inch_parts(usual.inch_thousandths, 1000);
+  return usual_size(unit, usual.mm_hundredths * 10, usual.inch_thousandths, 1000);
 }
 
 /// By machine everything is cut at one setting. By hand, what a tool's own width makes: the
@@ -52,7 +52,7 @@ std::vector<Dimension> usual_settings(Work work) {
 
 /// In teaching-shop tests joints with more slack failed; it is also where the checks caution.
 Length usual_loosest(Unit unit) {
-  return unit == Unit::mm ? Length::from_mm_thousandths(250) : Length::from_inch_parts(1, 100);
+  return usual_size(unit, 250, 1, 100);
 }
 
 std::string words_of(const std::vector<Dimension>& dimensions) {
