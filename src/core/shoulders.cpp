@@ -27,10 +27,24 @@ std::string_view shoulder_line_word(ShoulderLine line) {
   return kWords[static_cast<std::size_t>(line)];
 }
 
+ShoulderLine Shoulders::line_at_low_end() const {
+  const bool equal = !low || (low->face == low->line && low->back == low->line);
+  return equal ? ShoulderLine::shoulder : line;
+}
+
 Length Shoulders::between(Length EndShoulders::*which, Length piece) const {
   if (low) piece -= *low.*which;
   if (high) piece -= *high.*which;
   return piece;
+}
+
+std::optional<JointShoulders> shoulders_at(const Joint& joint, const Piece& enters,
+                                           const Shoulders& shoulders) {
+  if (!joint.tenon || !joint.has_shoulder) return {};
+  return JointShoulders{
+      !joint.heading.upwards, shoulders.between(&EndShoulders::face, enters.blank[0]),
+      shoulders.between(&EndShoulders::back, enters.blank[0]),
+      joint.tenon->longer_at_face == Length() && joint.tenon->longer_at_back == Length()};
 }
 
 std::vector<Shoulders> shoulders_of(const Assembly& wood) {

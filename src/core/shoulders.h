@@ -31,11 +31,26 @@ struct Shoulders {
   ShoulderLine line = ShoulderLine::shoulder;
 
   bool any() const { return low || high; }
+  /// What the line at the low end is: at an end with equal shoulders they are.
+  ShoulderLine line_at_low_end() const;
   /// What lies between two such lines of a piece this long; from an end that has none, to that end.
   Length between(Length EndShoulders::*which, Length piece) const;
 
   friend bool operator==(const Shoulders&, const Shoulders&) = default;
 };
+
+/// The shoulders that one joint closes on, of the piece that enters it.
+struct JointShoulders {
+  bool at_low = false;   // of the two ends of that piece
+  Length face, back;     // shoulder to shoulder in front of the tenons and behind them
+  bool straight = true;  // both in one line; else one is longer than the other, or they are coped
+
+  friend bool operator==(const JointShoulders&, const JointShoulders&) = default;
+};
+
+/// Nothing where a joint has no shoulder.
+std::optional<JointShoulders> shoulders_at(const Joint& joint, const Piece& enters,
+                                           const Shoulders& shoulders);
 
 /// Of every piece, in their order.
 std::vector<Shoulders> shoulders_of(const Assembly& wood);

@@ -225,7 +225,20 @@ void append_mortise(JsonText& json, const MortiseSizes& mortise) {
   json.close_object();
 }
 
-void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
+void append_joint_shoulders(JsonText& json, const std::optional<JointShoulders>& shoulders) {
+  if (!shoulders) return;
+  json.key("shoulders");
+  json.open_object();
+  json.member("end", shoulders->at_low ? "low" : "high");
+  json.member("face", shoulders->face);
+  json.member("back", shoulders->back);
+  json.key("straight");
+  json.truth(shoulders->straight);
+  json.close_object();
+}
+
+void append_joint(JsonText& json, const Assembly& wood, std::size_t number,
+                  const Shoulders& shoulders) {
   const Joint& joint = wood.joints[number];
   json.row();
   json.open_object();
@@ -234,6 +247,7 @@ void append_joint(JsonText& json, const Assembly& wood, std::size_t number) {
   json.member("receives", wood.pieces[joint.receives].mark);
   json.member("enters", wood.pieces[joint.enters].mark);
   if (joint.tenon) append_tenon(json, *joint.tenon);
+  append_joint_shoulders(json, shoulders_at(joint, wood.pieces[joint.enters], shoulders));
   if (joint.mortise) append_mortise(json, *joint.mortise);
   json.key("clearance");
   json.open_object();
@@ -399,8 +413,9 @@ void append_parts(JsonText& json, const ItemReport& report) {
 void append_joints(JsonText& json, const ItemReport& report) {
   json.key("joints");
   json.open_list();
+  const std::vector<Shoulders> shoulders = shoulders_of(report.wood);
   for (std::size_t number = 0; number < report.wood.joints.size(); ++number)
-    append_joint(json, report.wood, number);
+    append_joint(json, report.wood, number, shoulders[report.wood.joints[number].enters]);
   json.close_list();
 }
 

@@ -209,6 +209,17 @@ constexpr std::string_view kReportSchema = R"schema({
           "required": ["thickness", "width", "depth", "count", "from_face", "each"],
           "additionalProperties": false
         },
+        "shoulders": {
+          "type": "object",
+          "properties": {
+            "end": {"enum": ["low", "high"]},
+            "face": {"type": "number"},
+            "back": {"type": "number"},
+            "straight": {"type": "boolean"}
+          },
+          "required": ["end", "face", "back", "straight"],
+          "additionalProperties": false
+        },
         "mortise": {
           "type": "object",
           "properties": {

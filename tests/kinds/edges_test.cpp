@@ -1,5 +1,6 @@
 // How the edges of the frame are worked: what is cut, where each shoulder stands, what is refused.
 #include "edge.h"
+#include "shoulders.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -105,6 +106,19 @@ TEST_CASE("Bookcase door: with a rebate of 3/8 the shoulders differ by 3/8 at ea
   const Joint its = joint(leaf, "left stile", "top rail");
   CHECK(its.tenon->longer_at_back == inch(0, 3, 8));
   CHECK(piece(leaf, "top rail").blank[0] == inch(14, 3, 8));
+}
+
+TEST_CASE("A joint tells from shoulder to shoulder at the face and at the back") {
+  const Assembly leaf = wood(rebated(kTwelve));
+  const Joint its = joint(leaf, "right stile", "top rail");
+  const auto shoulders = shoulders_at(its, leaf.pieces[its.enters], shoulders_of(leaf)[its.enters]);
+  REQUIRE(shoulders);
+  CHECK_FALSE(shoulders->at_low);
+  CHECK(shoulders->face == mm(724));
+  CHECK(shoulders->back == mm(748));
+  CHECK_FALSE(shoulders->straight);
+  const Joint panel = joint(leaf, "right stile", "panel");
+  CHECK_FALSE(shoulders_at(panel, leaf.pieces[panel.enters], shoulders_of(leaf)[panel.enters]));
 }
 
 TEST_CASE("A haunch has a seat of its own and fills the rebate at the stile's end") {
