@@ -7,7 +7,6 @@
 #include "machine_sets.h"
 #include "report.h"
 #include "sawn.h"
-#include "shoulders.h"
 
 namespace haunch {
 namespace {
@@ -25,8 +24,7 @@ struct HoleRow {
     return edge == other.edge && from == other.from && middles == other.middles;
   }
 };
-using HoleKey = std::vector<Length>;  // diameter, depth, from the face side to the middle
-using HoleSets = std::vector<MachineSet<HoleKey, std::vector<HoleRow>>>;
+using HoleSets = std::vector<MachineSet<const Operation*, std::vector<HoleRow>>>;
 
 /// The mark of the other piece that a dowel is let in to.
 const std::string& other_end_of(const Assembly& wood, const Joint& joint) {
@@ -46,26 +44,16 @@ void add_hole(std::vector<HoleRow>& rows, HoleRow row) {
   rows.push_back(std::move(row));
 }
 
-HoleSets hole_sets(const Assembly& wood) {
+HoleSets hole_sets(const Assembly& wood, const Making& making) {
   HoleSets sets;
-  for (const Joint& joint : wood.joints) {
-    if (!is_dowel(joint)) continue;
-    const Piece& receives = wood.pieces[joint.receives];
-    const MortiseSizes& hole = *joint.mortise;
-    const MortiseSpan& span = hole.each.front();
-    const bool in_end = span.from_edge.has_value();
-    const Length radius = floor_half(hole.width);
-    HoleRow row{{receives.mark},
-                in_end ? end_name(receives, joint.heading.upwards)
-                       : worked_edge(receives, joint.heading.upwards) + " edge",
-                in_end                 ? edge_name(receives, true) + " edge"
-                : is_upright(receives) ? "foot"
-                                       : "left end",
-                {span.from_edge.value_or(span.from_foot) + radius},
-                {other_end_of(wood, joint)}};
-    add_hole(rows_for(sets, HoleKey{hole.width, hole.depth, hole.from_face + radius}),
-             std::move(row));
-  }
+  each_run(making, FeatureKind::dowel_hole, [&](const Operation& setting, const Run& run) {
+    const Piece& piece = wood.pieces[run.piece];
+    add_hole(rows_for(sets, &setting), {{piece.mark},
+                                        place_of(piece, run) + (run.side.into == 0 ? "" : " edge"),
+                                        std::string(word(run.from)),
+                                        {run.near},
+                                        {other_end_of(wood, wood.joints[*run.joint])}});
+  });
   return sets;
 }
 
@@ -107,20 +95,18 @@ struct LapRow {
   Marks takes;
 };
 
-std::string lap_recess_table(const Assembly& wood, const LengthPrinter& lengths) {
+std::string lap_recess_table(const Assembly& wood, const Making& making,
+                             const LengthPrinter& lengths) {
   std::vector<LapRow> rows;
-  for (const Joint& joint : wood.joints) {
-    if (!is_lap(joint)) continue;
-    const MortiseSpan& span = joint.mortise->each.front();
-    const Length far = span.from_foot + span.length;
-    const auto same = std::find_if(rows.begin(), rows.end(), [&](const LapRow& row) {
-      return row.near == span.from_foot && row.far == far;
+  each_run(making, FeatureKind::lap, [&](const Operation&, const Run& run) {
+    if (!run.side.from_high) return;
+    auto row = std::find_if(rows.begin(), rows.end(), [&](const LapRow& it) {
+      return it.near == run.near && it.far == run.far;
     });
-    LapRow& row =
-        same == rows.end() ? rows.emplace_back(LapRow{{}, span.from_foot, far, {}}) : *same;
-    add_once(row.in, wood.pieces[joint.receives].mark);
-    add_once(row.takes, wood.pieces[joint.enters].mark);
-  }
+    if (row == rows.end()) row = rows.insert(row, LapRow{{}, run.near, *run.far, {}});
+    add_once(row->in, wood.pieces[run.piece].mark);
+    add_once(row->takes, wood.pieces[wood.joints[*run.joint].enters].mark);
+  });
   TextTable table({"back of", "from", "near", "far", "long", "takes"});
   for (const LapRow& row : rows)
     table.add({joined(row.in), std::string("foot"), row.near, row.far, row.far - row.near,
@@ -159,13 +145,14 @@ std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
 
 }  // namespace
 
-std::string hole_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const HoleSets sets = hole_sets(wood);
+std::string hole_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  const HoleSets sets = hole_sets(wood, making);
   if (sets.empty()) return {};
   std::string page = "\nHOLES FOR DOWELS\n";
-  for (const auto& [key, rows] : sets) {
-    page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep, middle " +
-            lengths.one(key[2]) + " from the face side\n";
+  for (const auto& [setting, rows] : sets) {
+    page += "  " + lengths.one(setting->setting(SizeName::diameter)) + " wide, " +
+            lengths.one(setting->setting(SizeName::depth)) + " deep, middle " +
+            lengths.one(setting->setting(SizeName::from_face)) + " from the face side\n";
     TextTable table({"in", "", "from", "middles at", "holds"});
     for (const HoleRow& row : merged(rows)) {
       std::string middles;
@@ -178,21 +165,20 @@ std::string hole_page(const Assembly& wood, const LengthPrinter& lengths) {
   return page + dowel_table(wood, lengths);
 }
 
-std::string lap_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const auto first = std::find_if(wood.joints.begin(), wood.joints.end(), is_lap);
-  if (first == wood.joints.end()) return {};
-  const std::vector<Shoulders> shoulders = shoulders_of(wood);
+std::string lap_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   TextTable ends({"face side of", "", "shoulder to shoulder", "left end", "right end"});
-  for (const Joint& joint : wood.joints) {
-    if (!is_lap(joint) || joint.heading.upwards) continue;
-    const Piece& piece = wood.pieces[joint.enters];
-    const Shoulders& its = shoulders[joint.enters];
+  Length meet, behind;  // of one leaf all the same
+  each_run(making, FeatureKind::lap, [&](const Operation& setting, const Run& run) {
+    (run.side.from_high ? behind : meet) = setting.setting(SizeName::depth);
+    if (run.side.from_high || run.near > Length()) return;
+    const Piece& piece = wood.pieces[run.piece];
+    const Shoulders& its = making.shoulders[run.piece];
     ends.add({piece.mark, piece.name, its.between(&EndShoulders::line, piece.blank[0]),
               its.low->line, its.high->line});
-  }
-  const Length meet = first->tenon->from_face;
+  });
+  if (ends.empty()) return {};
   return "\nHALF-LAPS, which meet " + lengths.one(meet) + " from the face side\n  cut away, " +
-         lengths.one(first->tenon->thickness) + " deep:\n" + lap_recess_table(wood, lengths) +
+         lengths.one(behind) + " deep:\n" + lap_recess_table(wood, making, lengths) +
          "  cut away, " + lengths.one(meet) + " deep:\n" + ends.text(lengths, 4);
 }
 

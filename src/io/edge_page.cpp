@@ -15,11 +15,7 @@ bool holds_panels(const Assembly& wood, const Feature& feature) {
          wood.joints[feature.joints.front()].kind == JointKind::panel_in_rebate;
 }
 
-// ---- grooves, rebates and panels
-
-using CutKey = std::vector<Length>;
 using EdgeRows = std::map<std::string, Marks>;  // by the name of the edge
-using EdgeSets = std::vector<MachineSet<CutKey, EdgeRows>>;
 
 std::string edges_text(const EdgeRows& rows) {
   std::string text;
@@ -28,62 +24,74 @@ std::string edges_text(const EdgeRows& rows) {
   return text;
 }
 
-/// A raise or moulding as its cutter is set: sizes by name.
-struct CutterSetting {
-  std::vector<NamedSize> sizes;
-
-  Length size(SizeName name) const {
-    for (const NamedSize& it : sizes)
-      if (it.name == name) return it.size;
-    return {};
+/// A line for each setting that makes these, and below it where it is run. `where` gives nothing
+/// for a run that is told elsewhere.
+template <typename Says, typename Where>
+std::string settings_text(const Assembly& wood, const Making& making, FeatureKind makes, Says says,
+                          Where where) {
+  std::string text;
+  for (const Operation& operation : making.operations) {
+    if (operation.makes != makes) continue;
+    EdgeRows rows;
+    for (const Run& run : operation.runs) {
+      const Piece& piece = wood.pieces[run.piece];
+      const std::string place = where(run, piece);
+      if (!place.empty()) add_once(rows[place], piece.mark);
+    }
+    if (rows.empty()) continue;
+    text += "  " + wrapped(says(operation), kPageWidth, 2) + "\n";
+    text += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
   }
-  friend bool operator==(const CutterSetting& a, const CutterSetting& b) {
-    return std::equal(a.sizes.begin(), a.sizes.end(), b.sizes.begin(), b.sizes.end(),
-                      [](const NamedSize& x, const NamedSize& y) {
-                        return x.name == y.name && x.size == y.size;
-                      });
-  }
-};
+  return text;
+}
 
-std::string raise_text(const CutterSetting& raise, const LengthPrinter& lengths) {
-  const Length radius = raise.size(SizeName::radius);
-  const Length tongue = raise.size(SizeName::tongue);
-  const Length shoulder = raise.size(SizeName::shoulder);
-  const Length slope = raise.size(SizeName::width) - tongue;
-  std::string text = lengths.one(raise.size(SizeName::width)) + " wide and " +
-                     lengths.one(raise.size(SizeName::depth)) + " deep: from the edge " +
+std::string edge_of(const Run& run, const Piece& piece) {
+  return place_of(piece, run) + " edge";
+}
+
+std::string face_of(const Run& run, const Piece&) {
+  return run.side.from_high ? "back" : "face side";
+}
+
+std::string raise_text(const Operation& raise, const LengthPrinter& lengths) {
+  const Length radius = raise.setting(SizeName::radius);
+  const Length tongue = raise.setting(SizeName::tongue);
+  const Length shoulder = raise.setting(SizeName::shoulder);
+  const Length slope = raise.setting(SizeName::width) - tongue;
+  std::string text = lengths.one(raise.setting(SizeName::width)) + " wide and " +
+                     lengths.one(raise.setting(SizeName::depth)) + " deep: from the edge " +
                      (tongue == Length() ? "" : lengths.one(tongue) + " of flat tongue, then ") +
                      "a ";
   text += radius == Length()
               ? "bevel " + lengths.one(slope) + " wide"
               : "cove " + lengths.one(slope) + " wide of radius " + lengths.one(radius);
-  text += " that rises " + lengths.one(raise.size(SizeName::depth) - shoulder);
+  text += " that rises " + lengths.one(raise.setting(SizeName::depth) - shoulder);
   return text + (shoulder == Length()
                      ? " to the field"
                      : ", then a shoulder of " + lengths.one(shoulder) + " up to the field");
 }
 
 /// "ovolo of radius 8, 8 wide on the face and 9 deep …"
-std::string moulding_text(const Feature& feature, const LengthPrinter& lengths) {
-  const CutterSetting moulding{feature.sizes};
-  const Length radius = moulding.size(SizeName::radius);
-  const Length fillet = moulding.size(SizeName::fillet);
-  const Length hollow = moulding.size(SizeName::hollow_radius);
+std::string moulding_text(const Operation& moulding, const LengthPrinter& lengths) {
+  const Length radius = moulding.setting(SizeName::radius);
+  const Length fillet = moulding.setting(SizeName::fillet);
+  const Length hollow = moulding.setting(SizeName::hollow_radius);
   std::string text = "bevel";
   if (radius > Length()) text = "ovolo of radius " + lengths.one(radius);
   if (hollow > Length()) text = "cove of radius " + lengths.one(hollow);
-  text += ", " + lengths.one(moulding.size(SizeName::width)) + " wide on the face and " +
-          lengths.one(moulding.size(SizeName::depth)) + " deep";
+  text += ", " + lengths.one(moulding.setting(SizeName::width)) + " wide on the face and " +
+          lengths.one(moulding.setting(SizeName::depth)) + " deep";
   if (fillet > Length()) text += ", with a fillet of " + lengths.one(fillet) + " under the face";
-  return text;
+  return text + (moulding.both_faces ? "; on both faces" : "; at the face side");
 }
 
 /// The panels by what they were set out to have at their sides and ends, in joints of a kind.
-std::vector<MachineSet<CutKey, Marks>> panel_sets(const Assembly& wood, JointKind kind) {
-  std::vector<MachineSet<CutKey, Marks>> sets;
+std::vector<MachineSet<std::vector<Length>, Marks>> panel_sets(const Assembly& wood,
+                                                               JointKind kind) {
+  std::vector<MachineSet<std::vector<Length>, Marks>> sets;
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
-    CutKey key(5);
+    std::vector<Length> key(5);
     bool held = false;
     for (const Joint& joint : wood.joints) {
       if (joint.enters != number || joint.kind != kind || joint.arched) continue;
@@ -107,100 +115,77 @@ bool has_rebated_edges(const Assembly& wood) {
   return false;
 }
 
-std::string groove_page(const Assembly& wood, const LengthPrinter& lengths) {
-  EdgeSets sets;
+std::string groove_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   bool any_stopped = false;
-  for (const Piece& piece : wood.pieces) {
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != FeatureKind::groove || feature.cuts.empty()) continue;
-      const Box& cut = feature.cuts.front();
-      auto& rows = rows_for(sets, CutKey{cut.extent(2), cut.extent(1), cut.low[2]});
-      std::string edge = worked_edge(piece, cut.low[1] == Length()) + " edge";
-      const bool stopped = cut.extent(0) != piece.blank[0];
-      any_stopped = any_stopped || stopped;
-      if (stopped)
-        edge += ", stopped: from " + lengths.one(cut.low[0]) + " to " + lengths.one(cut.high[0]) +
-                (is_upright(piece) ? " from the foot," : " from the left end,");
-      add_once(rows[edge], piece.mark);
-    }
-  }
-  if (sets.empty()) return {};
-  std::string page = std::string("\nGROOVES, the whole length") +
-                     (any_stopped ? " unless they are stopped\n" : "\n");
-  for (const auto& [key, rows] : sets) {
-    page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep, " +
-            lengths.one(key[2]) + " from the face side\n";
-    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
-  }
-  return page;
+  const auto setting = [&](const Operation& groove) {
+    return lengths.one(groove.setting(SizeName::width)) + " wide, " +
+           lengths.one(groove.setting(SizeName::depth)) + " deep, " +
+           lengths.one(groove.setting(SizeName::from_face)) + " from the face side";
+  };
+  const auto where = [&](const Run& run, const Piece& piece) {
+    if (piece.features[run.feature].cuts.empty()) return std::string();  // along a curve
+    if (run.extent() == piece.blank[0]) return edge_of(run, piece);
+    any_stopped = true;
+    return edge_of(run, piece) + ", stopped: from " + lengths.one(run.near) + " to " +
+           lengths.one(*run.far) + (is_upright(piece) ? " from the foot," : " from the left end,");
+  };
+  const std::string page = settings_text(wood, making, FeatureKind::groove, setting, where);
+  if (page.empty()) return {};
+  return std::string("\nGROOVES, the whole length") +
+         (any_stopped ? " unless they are stopped\n" : "\n") + page;
 }
 
-std::string edge_rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
-  EdgeSets sets;
-  for (const Piece& piece : wood.pieces) {
-    for (const Feature& feature : piece.features) {
-      if (!holds_panels(wood, feature)) continue;
-      const Box& cut = feature.cuts.front();
-      auto& rows = rows_for(sets, CutKey{cut.extent(2), cut.extent(1), cut.low[2]});
-      add_once(rows[worked_edge(piece, cut.low[1] == Length()) + " edge"], piece.mark);
-    }
-  }
-  if (sets.empty()) return {};
-  std::string page = "\nREBATES of the frame, at the back, the whole length\n";
-  for (const auto& [key, rows] : sets) {
-    page += "  " + lengths.one(key[1]) + " deep from the edge, " + lengths.one(key[0]) +
-            " wide from the back, leaving " + lengths.one(key[2]) + " at the face side\n";
-    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
-  }
-  return page;
+std::string edge_rebate_page(const Assembly& wood, const Making& making,
+                             const LengthPrinter& lengths) {
+  const auto setting = [&](const Operation& rebate) {
+    return lengths.one(rebate.setting(SizeName::depth)) + " deep from the edge, " +
+           lengths.one(rebate.setting(SizeName::width)) + " wide from the back, leaving " +
+           lengths.one(rebate.setting(SizeName::from_face)) + " at the face side";
+  };
+  const auto where = [](const Run& run, const Piece& piece) {
+    return run.side.into == 1 ? edge_of(run, piece) : std::string();
+  };
+  const std::string page = settings_text(wood, making, FeatureKind::rebate, setting, where);
+  return page.empty() ? page : "\nREBATES of the frame, at the back, the whole length\n" + page;
 }
 
-std::string moulding_page(const Assembly& wood, const LengthPrinter& lengths) {
-  std::vector<MachineSet<std::string, EdgeRows>> sets;
+std::string moulding_page(const Assembly& wood, const Making& making,
+                          const LengthPrinter& lengths) {
+  const std::string page = settings_text(
+      wood, making, FeatureKind::moulding,
+      [&](const Operation& moulding) { return moulding_text(moulding, lengths); }, edge_of);
+  if (page.empty()) return page;
   bool mitred = false;
-  for (const Piece& piece : wood.pieces) {
-    for (const Feature& feature : piece.features) {
-      mitred = mitred || feature.kind == FeatureKind::moulding_mitre;
-      if (feature.kind != FeatureKind::moulding) continue;
-      const std::string text =
-          moulding_text(feature, lengths) +
-          (feature.prisms.size() > 1 ? "; on both faces" : "; at the face side");
-      const bool low = feature.prisms.front().outline.back().u == Length();
-      add_once(rows_for(sets, text)[worked_edge(piece, low) + " edge"], piece.mark);
-    }
-  }
-  if (sets.empty()) return {};
-  std::string page = "\nMOULDINGS, the whole length" +
-                     std::string(mitred ? "" : ", after the ends are coped") + "\n";
-  for (const auto& [text, rows] : sets) {
-    page += "  " + wrapped(text, kPageWidth, 2) + "\n";
-    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
-  }
-  return page;
+  each_run(making, FeatureKind::moulding_mitre,
+           [&](const Operation&, const Run&) { mitred = true; });
+  return "\nMOULDINGS, the whole length" + std::string(mitred ? "" : ", after the ends are coped") +
+         "\n" + page;
 }
 
-std::string moulding_mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
+std::string moulding_mitre_page(const Assembly& wood, const Making& making,
+                                const LengthPrinter& lengths) {
+  std::vector<const Run*> runs;  // in the edges that the shoulders come to, in order of the joints
+  Length cut_away;               // of one leaf all the same
+  each_run(making, FeatureKind::moulding_mitre, [&](const Operation& operation, const Run& run) {
+    if (run.side.into == 0) return;
+    cut_away = operation.setting(SizeName::depth);
+    runs.push_back(&run);
+  });
+  if (runs.empty()) return {};
+  std::stable_sort(runs.begin(), runs.end(),
+                   [](const Run* a, const Run* b) { return a->joint < b->joint; });
   TextTable table({"in", "edge", "from", "near", "far", "deep", "mitred at", "takes"});
-  Length cut_away;  // of one leaf all the same
-  for (const Joint& joint : wood.joints) {
-    if (!joint.tenon || joint.tenon->set_back == Length()) continue;
-    cut_away = joint.tenon->set_back;
-    const Piece& receives = wood.pieces[joint.receives];
-    const Piece& enters = wood.pieces[joint.enters];
-    const auto along = static_cast<std::size_t>(receives.place.axes[0]);
-    const Box end = placed_blank(enters);
-    const Length near = end.low[along] - receives.place.origin[along];
-    const Length far = end.high[along] - receives.place.origin[along];
-    const bool at_foot = near == Length();
-    const bool at_head = far == receives.blank[0];
-    table.add({receives.mark, worked_edge(receives, joint.heading.upwards),
-               is_upright(receives) ? "foot" : "left end", near, far, joint.tenon->set_back,
+  for (const Run* run : runs) {
+    const Piece& receives = wood.pieces[run->piece];
+    const bool at_foot = run->near == Length();
+    const bool at_head = run->far == receives.blank[0];
+    table.add({receives.mark, place_of(receives, *run), is_upright(receives) ? "foot" : "left end",
+               run->near, *run->far, cut_away,
                std::string(at_foot   ? "far"
                            : at_head ? "near"
                                      : "both"),
-               enters.mark});
+               wood.pieces[wood.joints[*run->joint].enters].mark});
   }
-  if (table.empty()) return {};
   const std::string by = lengths.one(cut_away);
   return "\nMOULDINGS CUT AWAY for the shoulders\n" + table.text(lengths, 2) + "  " +
          wrapped(
@@ -218,42 +203,24 @@ std::string moulding_mitre_page(const Assembly& wood, const LengthPrinter& lengt
          "\n";
 }
 
-std::string rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
-  EdgeSets sets;
-  for (const Piece& piece : wood.pieces) {
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != FeatureKind::rebate || piece.role != Role::panel) continue;
-      const Box& cut = feature.cuts.front();
-      auto& rows = rows_for(sets, CutKey{cut.extent(1), cut.extent(2)});
-      add_once(rows[cut.low[2] == Length() ? "face side" : "back"], piece.mark);
-    }
-  }
-  if (sets.empty()) return {};
-  std::string page = "\nREBATES, all round\n";
-  for (const auto& [key, rows] : sets) {
-    page += "  " + lengths.one(key[0]) + " wide, " + lengths.one(key[1]) + " deep\n";
-    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
-  }
-  return page;
+std::string rebate_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  const auto setting = [&](const Operation& rebate) {
+    return lengths.one(rebate.setting(SizeName::width)) + " wide, " +
+           lengths.one(rebate.setting(SizeName::depth)) + " deep";
+  };
+  const auto where = [](const Run& run, const Piece& piece) {
+    return piece.role == Role::panel ? face_of(run, piece) : std::string();
+  };
+  const std::string page = settings_text(wood, making, FeatureKind::rebate, setting, where);
+  return page.empty() ? page : "\nREBATES, all round\n" + page;
 }
 
-std::string raise_page(const Assembly& wood, const LengthPrinter& lengths) {
-  std::vector<MachineSet<CutterSetting, EdgeRows>> sets;
-  for (const Piece& piece : wood.pieces) {
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != FeatureKind::raise) continue;
-      auto& rows = rows_for(sets, CutterSetting{feature.sizes});
-      const bool front = feature.cuts.front().low[2] == Length();
-      add_once(rows[front ? "face side" : "back"], piece.mark);
-    }
-  }
-  if (sets.empty()) return {};
-  std::string page = "\nRAISED PANELS, all round\n";
-  for (const auto& [raise, rows] : sets) {
-    page += "  " + wrapped(raise_text(raise, lengths), kPageWidth, 2) + "\n";
-    page += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
-  }
-  return page + "  " +
+std::string raise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  const std::string page = settings_text(
+      wood, making, FeatureKind::raise,
+      [&](const Operation& raise) { return raise_text(raise, lengths); }, face_of);
+  if (page.empty()) return page;
+  return "\nRAISED PANELS, all round\n" + page + "  " +
          wrapped(
              "The ends first, then the long edges, so that what breaks out at the "
              "corners is taken off.",

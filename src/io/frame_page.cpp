@@ -1,58 +1,49 @@
 #include "frame_page.h"
 
 #include <algorithm>
+#include <tuple>
 #include <vector>
 
 #include "machine_sets.h"
 #include "report.h"
-#include "shoulders.h"
 
 namespace haunch {
 namespace {
 
+/// Runs in the order of the pieces, whatever they make.
+void sort_by_piece(std::vector<const Run*>& runs) {
+  std::stable_sort(runs.begin(), runs.end(), [](const Run* a, const Run* b) {
+    return std::tie(a->piece, a->feature) < std::tie(b->piece, b->feature);
+  });
+}
+
 /// A housing, or the rebate at a piece's end, as it is marked out.
 struct HousingRow {
-  std::vector<std::string> in, takes;
-  Box cut;
+  Marks in, takes;
+  const Run* run;
+  Length depth;
   bool to_the_end = false;
-  std::string from;
-  std::optional<Length> from_shoulder;  // where its piece has one there
 };
 
-/// The joint that a feature serves, where it takes the whole end of another piece.
-const Joint* joint_of_end(const Assembly& wood, const Feature& feature) {
-  if (feature.joints.size() != 1 || feature.cuts.empty()) return nullptr;
-  const Joint& joint = wood.joints[feature.joints.front()];
-  const bool whole = joint.kind == JointKind::housing || joint.kind == JointKind::rebated_corner;
-  const bool receives = feature.kind == FeatureKind::housing || feature.kind == FeatureKind::rebate;
-  return whole && receives ? &joint : nullptr;
-}
-
-bool marked_alike(const Box& a, const Box& b) {
-  return a.low[0] == b.low[0] && a.high[0] == b.high[0] && a.extent(2) == b.extent(2);
-}
-
-std::vector<HousingRow> housing_rows(const Assembly& wood) {
-  const std::vector<Shoulders> shoulders = shoulders_of(wood);
+/// Housings, and the rebates that take the whole end of another piece.
+std::vector<HousingRow> housing_rows(const Assembly& wood, const Making& making) {
+  std::vector<const Run*> runs;
+  for (const FeatureKind kind : {FeatureKind::housing, FeatureKind::rebate})
+    each_run(making, kind, [&](const Operation&, const Run& run) {
+      if (run.joint && wood.joints[*run.joint].kind != JointKind::panel_in_rebate)
+        runs.push_back(&run);
+    });
+  sort_by_piece(runs);
   std::vector<HousingRow> rows;
-  for (const Piece& piece : wood.pieces) {
-    const auto& low = shoulders[static_cast<std::size_t>(&piece - wood.pieces.data())].low;
-    for (const Feature& feature : piece.features) {
-      const Joint* joint = joint_of_end(wood, feature);
-      if (joint == nullptr) continue;
-      const Box& cut = feature.cuts.front();
-      auto row = std::find_if(rows.begin(), rows.end(),
-                              [&](const HousingRow& it) { return marked_alike(it.cut, cut); });
-      if (row == rows.end())
-        row = rows.insert(rows.end(), {{},
-                                       {},
-                                       cut,
-                                       cut.high[0] == piece.blank[0],
-                                       low ? "lower end" : "foot",
-                                       low ? std::optional(cut.low[0] - low->line) : std::nullopt});
-      add_once(row->in, piece.mark);
-      add_once(row->takes, wood.pieces[joint->enters].mark);
-    }
+  for (const Run* run : runs) {
+    const Piece& piece = wood.pieces[run->piece];
+    const Length depth = size_of(piece.features[run->feature], SizeName::depth).value_or(Length());
+    auto row = std::find_if(rows.begin(), rows.end(), [&](const HousingRow& it) {
+      return it.run->near == run->near && it.run->far == run->far && it.depth == depth;
+    });
+    if (row == rows.end()) row = rows.insert(row, {{}, {}, run, depth, run->far == piece.blank[0]});
+    add_once(row->in, piece.mark);
+    add_once(row->takes, wood.pieces[wood.joints[*run->joint].enters].mark);
   }
   return rows;
 }
@@ -64,14 +55,14 @@ bool has_long_rebate(const Piece& piece) {
   });
 }
 
-std::string housing_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const std::vector<HousingRow> rows = housing_rows(wood);
+std::string housing_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  const std::vector<HousingRow> rows = housing_rows(wood, making);
   if (rows.empty()) return {};
   TextTable table({"in", "from", "near", "far", "wide", "deep", "from shoulder", "takes", ""});
   for (const HousingRow& row : rows)
-    table.add({joined(row.in), row.from, row.cut.low[0], row.cut.high[0], row.cut.extent(0),
-               row.cut.extent(2),
-               row.from_shoulder ? Cell(*row.from_shoulder) : Cell(std::string()),
+    table.add({joined(row.in), std::string(word(row.run->from)), row.run->near, *row.run->far,
+               row.run->extent(), row.depth,
+               row.run->from_shoulder ? Cell(row.run->from_shoulder->near) : Cell(std::string()),
                joined(row.takes), std::string(row.to_the_end ? "a rebate to the end" : "")});
   const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
     return piece.role == Role::jamb && has_long_rebate(piece);
@@ -83,28 +74,37 @@ std::string housing_page(const Assembly& wood, const LengthPrinter& lengths) {
 /// A rebate along one edge of a piece.
 struct RebateRow {
   std::string on;
-  std::vector<std::string> marks;
+  Marks marks;
   Length width, depth, from, left_at_end;
+
+  bool alike(const RebateRow& other) const {
+    return std::tie(on, width, depth, from, left_at_end) ==
+           std::tie(other.on, other.width, other.depth, other.from, other.left_at_end);
+  }
 };
 
-std::vector<RebateRow> rebate_rows(const Assembly& wood) {
+std::vector<RebateRow> rebate_rows(const Assembly& wood, const Making& making) {
+  std::vector<const Run*> runs;
+  each_run(making, FeatureKind::rebate, [&](const Operation&, const Run& run) {
+    const Piece& piece = wood.pieces[run.piece];
+    if (piece.role != Role::panel && piece.features[run.feature].joints.empty())
+      runs.push_back(&run);
+  });
+  sort_by_piece(runs);
   std::vector<RebateRow> rows;
-  for (const Piece& piece : wood.pieces) {
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != FeatureKind::rebate || piece.role == Role::panel ||
-          !feature.joints.empty())
-        continue;
-      const Box& cut = feature.cuts.front();
-      const std::string on = is_upright(piece) ? "inner face" : "lower face";
-      const Length left = piece.blank[0] - cut.high[0];
-      auto row = std::find_if(rows.begin(), rows.end(), [&](const RebateRow& it) {
-        return it.on == on && it.width == cut.extent(1) && it.depth == cut.extent(2) &&
-               it.from == cut.low[0] && it.left_at_end == left;
-      });
-      if (row == rows.end())
-        row = rows.insert(rows.end(), {on, {}, cut.extent(1), cut.extent(2), cut.low[0], left});
-      add_once(row->marks, piece.mark);
-    }
+  for (const Run* run : runs) {
+    const Piece& piece = wood.pieces[run->piece];
+    const Feature& feature = piece.features[run->feature];
+    const RebateRow its{is_upright(piece) ? "inner face" : "lower face",
+                        {},
+                        size_of(feature, SizeName::width).value_or(Length()),
+                        size_of(feature, SizeName::depth).value_or(Length()),
+                        run->near,
+                        piece.blank[0] - *run->far};
+    auto row =
+        std::find_if(rows.begin(), rows.end(), [&](const RebateRow& it) { return it.alike(its); });
+    if (row == rows.end()) row = rows.insert(row, its);
+    add_once(row->marks, piece.mark);
   }
   return rows;
 }
@@ -119,8 +119,9 @@ std::string stopped(const RebateRow& row, const LengthPrinter& lengths) {
   return words;
 }
 
-std::string edge_rebate_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const std::vector<RebateRow> rows = rebate_rows(wood);
+std::string edge_rebate_page(const Assembly& wood, const Making& making,
+                             const LengthPrinter& lengths) {
+  const std::vector<RebateRow> rows = rebate_rows(wood, making);
   if (rows.empty()) return {};
   const bool any_stopped = std::any_of(rows.begin(), rows.end(), [&](const RebateRow& row) {
     return !stopped(row, lengths).empty();
@@ -131,13 +132,13 @@ std::string edge_rebate_page(const Assembly& wood, const LengthPrinter& lengths)
   return "\nREBATES for the leaf, from the face side\n" + table.text(lengths, 2);
 }
 
-std::string bevel_page(const Assembly& wood, const LengthPrinter& lengths) {
+std::string bevel_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page;
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features)
-      if (feature.kind == FeatureKind::bevel)
-        page += "  " + piece.mark + ", outer edge: " + lengths.one(feature.sizes.front().size) +
-                " off at its back, nothing at its face side\n";
+  each_run(making, FeatureKind::bevel, [&](const Operation& bevel, const Run& run) {
+    page += "  " + wood.pieces[run.piece].mark +
+            ", outer edge: " + lengths.one(bevel.setting(SizeName::width)) +
+            " off at its back, nothing at its face side\n";
+  });
   return page.empty() ? "" : "\nLOCK EDGES, planed on the bevel\n" + page;
 }
 
@@ -159,9 +160,9 @@ std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
 
 }  // namespace
 
-std::string frame_page(const Assembly& wood, const LengthPrinter& lengths) {
-  return housing_page(wood, lengths) + edge_rebate_page(wood, lengths) + bevel_page(wood, lengths) +
-         stop_page(wood, lengths);
+std::string frame_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  return housing_page(wood, making, lengths) + edge_rebate_page(wood, making, lengths) +
+         bevel_page(wood, making, lengths) + stop_page(wood, lengths);
 }
 
 }  // namespace haunch

@@ -5,7 +5,6 @@
 
 #include "machine_sets.h"
 #include "report.h"
-#include "shoulders.h"
 
 namespace haunch {
 namespace {
@@ -40,17 +39,13 @@ std::string text_of(const std::vector<Row>& rows, const std::vector<std::string>
   return table.text(lengths, 2);
 }
 
-std::vector<Row> rebates_in(const Assembly& wood) {
-  const std::vector<Shoulders> shoulders = shoulders_of(wood);
+std::vector<Row> rebates_in(const Assembly& wood, const Making& making) {
   std::vector<Row> rows;
-  for (std::size_t number = 0; number < wood.pieces.size(); ++number)
-    for (const Feature& feature : wood.pieces[number].features) {
-      if (feature.kind != FeatureKind::glass_rebate) continue;
-      const Piece& piece = wood.pieces[number];
-      const Box& cut = feature.cuts.front();
-      add(rows, piece.mark, worked_edge(piece, cut.low[1] == Length()),
-          low_end(piece, shoulders[number]), {cut.low[0], cut.high[0], cut.extent(1), cut.low[2]});
-    }
+  each_run(making, FeatureKind::glass_rebate, [&](const Operation& rebate, const Run& run) {
+    const Piece& piece = wood.pieces[run.piece];
+    add(rows, piece.mark, place_of(piece, run), std::string(word(run.from)),
+        {run.near, *run.far, rebate.setting(SizeName::depth), rebate.setting(SizeName::from_face)});
+  });
   return rows;
 }
 
@@ -85,10 +80,10 @@ std::vector<Row> beads_in(const Assembly& wood) {
 
 }  // namespace
 
-std::string glass_page(const Assembly& wood, const LengthPrinter& lengths) {
+std::string glass_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const std::vector<Row> panes = panes_in(wood);
   if (panes.empty()) return {};
-  const std::vector<Row> rebates = rebates_in(wood);
+  const std::vector<Row> rebates = rebates_in(wood, making);
   std::string page = "\nGLASS, put in from the back\n";
   if (!rebates.empty())
     page += text_of(rebates, {"rebate in", "edge", "from", "near", "far", "deep", "from face"},

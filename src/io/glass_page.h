@@ -3,12 +3,12 @@
 
 #include <string>
 
-#include "haunch/wood.h"
+#include "making.h"
 #include "text_table.h"
 
 namespace haunch {
 
 /// Empty where there is no glass.
-std::string glass_page(const Assembly& wood, const LengthPrinter& lengths);
+std::string glass_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths);
 
 }  // namespace haunch

@@ -13,7 +13,6 @@
 #include "mortise_page.h"
 #include "pin_page.h"
 #include "report.h"
-#include "shoulders.h"
 #include "tenon_page.h"
 
 namespace haunch {
@@ -42,12 +41,11 @@ bool is_marked_along(const Assembly& wood, const Piece& piece) {
 
 /// How the left ends of pieces are told, where they are marked from there: "from the left end, that
 /// of the tenon there".
-std::string left_end_text(const Assembly& wood, Role role) {
+std::string left_end_text(const Assembly& wood, const Making& making, Role role) {
   bool any = false;
   bool tenoned = false;
   bool lapped = false;
   bool longer = false;
-  const std::vector<Shoulders> shoulders = shoulders_of(wood);
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
     if (piece.role != role || !is_marked_along(wood, piece)) continue;
@@ -55,7 +53,7 @@ std::string left_end_text(const Assembly& wood, Role role) {
                                   [](const Feature& it) { return it.kind == FeatureKind::lap; });
     any = true;
     lapped = lapped || laps;
-    tenoned = tenoned || (!laps && shoulders[number].low);
+    tenoned = tenoned || (!laps && making.shoulders[number].low);
     longer = longer || piece.horn > Length();
   }
   if (!any) return {};
@@ -75,7 +73,7 @@ std::string left_end_text(const Assembly& wood, Role role) {
 // ---- leaves
 
 /// `framed`: the frame that the leaves hang in is told of too.
-std::string pair_text(const Assembly& wood, bool framed) {
+std::string pair_text(const Assembly& wood, const Making& making, bool framed) {
   std::vector<const Piece*> stiles;
   for (const Piece& piece : wood.pieces)
     if (piece.role == Role::stile) stiles.push_back(&piece);
@@ -87,7 +85,7 @@ std::string pair_text(const Assembly& wood, bool framed) {
             " (right)";
   const std::string left = stiles[0]->mark + (two_leaves ? " and " + stiles[2]->mark : "");
   const std::string right = stiles[1]->mark + (two_leaves ? " and " + stiles[3]->mark : "");
-  const std::string rails = left_end_text(wood, Role::rail);
+  const std::string rails = left_end_text(wood, making, Role::rail);
   return text + (two_leaves ? " are pairs" : " are a pair") +
          ". Put face side up, foot towards you, face edges together: the face edge of " + left +
          " is its right one, of " + right + " its left one. " +
@@ -99,7 +97,7 @@ std::string pair_text(const Assembly& wood, bool framed) {
 
 // ---- frames
 
-std::string jambs_text(const Assembly& wood) {
+std::string jambs_text(const Assembly& wood, const Making& making) {
   std::vector<const Piece*> jambs;
   for (const Piece& piece : wood.pieces)
     if (piece.role == Role::jamb) jambs.push_back(&piece);
@@ -109,32 +107,37 @@ std::string jambs_text(const Assembly& wood) {
       jambs[0]->mark + " (left) and " + jambs[1]->mark +
       " (right) are the jambs, a pair, worked in their inner faces, which look at the way through. "
       "Lengths on jambs are from " +
-      (shoulders_of(wood)[first].low ? "the lower end, that of the tenon in the sill" : "the foot");
-  const std::string head = left_end_text(wood, Role::head);
-  const std::string sill = left_end_text(wood, Role::sill);
+      (making.shoulders[first].low ? "the lower end, that of the tenon in the sill" : "the foot");
+  const std::string head = left_end_text(wood, making, Role::head);
+  const std::string sill = left_end_text(wood, making, Role::sill);
   if (head == sill && !head.empty()) return text + "; on head and sill " + head + ".";
   if (!head.empty()) text += "; on the head " + head;
   if (!sill.empty()) text += "; on the sill " + sill;
   return text + ".";
 }
 
-std::string marking_page(const Assembly& wood) {
-  const std::string jambs = paragraph(jambs_text(wood));
-  const std::string text = jambs + paragraph(pair_text(wood, !jambs.empty()));
+std::string marking_page(const Assembly& wood, const Making& making) {
+  const std::string jambs = paragraph(jambs_text(wood, making));
+  const std::string text = jambs + paragraph(pair_text(wood, making, !jambs.empty()));
   return text.empty() ? text : "\nMARKING OUT\n" + text;
 }
 
 }  // namespace
 
-std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths) {
-  return marking_page(wood) + groove_page(wood, lengths) + edge_rebate_page(wood, lengths) +
-         moulding_page(wood, lengths) + moulding_mitre_page(wood, lengths) +
-         mortise_page(wood, lengths) + haunching_page(wood, lengths) + tenon_page(wood, lengths) +
-         loose_tenon_page(wood, lengths) + lap_page(wood, lengths) + mitre_page(wood, lengths) +
-         hole_page(wood, lengths) + pin_page(wood, lengths) + wedge_page(wood, lengths) +
-         rebate_page(wood, lengths) + raise_page(wood, lengths) + panel_page(wood, lengths) +
-         glass_page(wood, lengths) + fittings_page(wood, lengths) + leaf_page(wood, lengths) +
-         frame_page(wood, lengths);
+std::string joinery_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  using Page = std::string (*)(const Assembly&, const Making&, const LengthPrinter&);
+  constexpr Page kWorked[] = {groove_page,  edge_rebate_page, moulding_page, moulding_mitre_page,
+                              mortise_page, haunching_page,   tenon_page};
+  std::string page = marking_page(wood, making);
+  for (const Page worked : kWorked)
+    page += worked(wood, making, lengths);
+  return page + loose_tenon_page(wood, lengths) + lap_page(wood, making, lengths) +
+         mitre_page(wood, lengths) + hole_page(wood, making, lengths) +
+         pin_page(wood, making, lengths) + wedge_page(wood, lengths) +
+         rebate_page(wood, making, lengths) + raise_page(wood, making, lengths) +
+         panel_page(wood, lengths) + glass_page(wood, making, lengths) +
+         fittings_page(wood, making, lengths) + leaf_page(wood, lengths) +
+         frame_page(wood, making, lengths);
 }
 
 }  // namespace haunch

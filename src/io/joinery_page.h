@@ -3,11 +3,11 @@
 
 #include <string>
 
-#include "haunch/wood.h"
+#include "making.h"
 #include "text_table.h"
 
 namespace haunch {
 
-std::string joinery_page(const Assembly& wood, const LengthPrinter& lengths);
+std::string joinery_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths);
 
 }  // namespace haunch

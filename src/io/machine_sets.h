@@ -6,8 +6,8 @@
 #include <string>
 #include <vector>
 
-#include "haunch/wood.h"
-#include "shoulders.h"
+#include "lines.h"
+#include "making.h"
 
 namespace haunch {
 
@@ -17,55 +17,30 @@ inline void add_once(Marks& marks, const std::string& mark) {
   if (std::find(marks.begin(), marks.end(), mark) == marks.end()) marks.push_back(mark);
 }
 
-inline bool is_upright(const Piece& piece) {
-  return piece.place.axes[0] == Axis::y;
-}
-
 /// The name of an edge across the piece's width as it stands in the leaf.
 inline std::string edge_name(const Piece& piece, bool low) {
   if (is_upright(piece)) return low ? "left" : "right";
   return low ? "lower" : "upper";
 }
 
-/// The same, but of a stile, which is worked on one edge only, its face edge, so that both of a
-/// pair read alike.
-inline std::string worked_edge(const Piece& piece, bool low) {
-  return piece.role == Role::stile ? "face" : edge_name(piece, low);
+/// Where a run comes in. Of a stile, which is worked on one edge only, that is its face edge, and
+/// of a jamb its inner face, so that both of a pair read alike: "face", "lower", "left end", "inner
+/// face".
+inline std::string place_of(const Piece& piece, const Run& run) {
+  const bool low = !run.side.from_high;
+  if (run.side.into == 0)
+    return is_upright(piece) ? (low ? "lower end" : "upper end") : (low ? "left end" : "right end");
+  if (run.side.into == 1) return piece.role == Role::stile ? "face" : edge_name(piece, low);
+  return piece.role == Role::jamb ? "inner face" : edge_name(piece, low) + " face";
 }
 
-/// Whether a joint's piece comes in through a face of what receives it, as in frames, whose pieces
-/// have their width from the face of the frame to its back.
-inline bool comes_through_face(const Piece& receives, const Heading& heading) {
-  return receives.place.axes[2] == heading.axis;
-}
-
-/// That face: of a jamb the inner one, so that both of a pair read alike.
-inline std::string worked_face(const Piece& piece, bool low) {
-  if (piece.role == Role::jamb) return "inner face";
-  return edge_name(piece, low) + " face";
-}
-
-/// Whether the inner face of a jamb, which looks at the way through, is at the low end of its
-/// thickness.
-inline bool inner_face_is_low(const Piece& jamb) {
-  return jamb.place.origin[static_cast<std::size_t>(jamb.place.axes[2])] != Length();
-}
-
-/// The name of an end of the piece as it stands in the leaf.
-inline std::string end_name(const Piece& piece, bool low) {
-  if (is_upright(piece)) return low ? "lower end" : "upper end";
-  return low ? "left end" : "right end";
-}
-
-/// What places along a piece are told from: of what stands upright its foot, or where it has a
-/// tenon there that end; else its left end.
-inline std::string low_end(const Piece& piece, const Shoulders& shoulders) {
-  if (!is_upright(piece)) return "left end";
-  return shoulders.low ? "lower end" : "foot";
-}
-
-inline bool is_lap(const Joint& joint) {
-  return joint.kind == JointKind::half_lap;
+/// Calls `use` with each operation that makes these, and each of its runs.
+template <typename Use>
+void each_run(const Making& making, FeatureKind makes, Use use) {
+  for (const Operation& operation : making.operations)
+    if (operation.makes == makes)
+      for (const Run& run : operation.runs)
+        use(operation, run);
 }
 
 inline bool is_dowel(const Joint& joint) {

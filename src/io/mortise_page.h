@@ -4,14 +4,15 @@
 
 #include <string>
 
-#include "haunch/wood.h"
+#include "making.h"
 #include "text_table.h"
 
 namespace haunch {
 
 // Each is empty where there are none.
-std::string mortise_page(const Assembly& wood, const LengthPrinter& lengths);
+std::string mortise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths);
 /// Seats of haunches that have none in a groove.
-std::string haunching_page(const Assembly& wood, const LengthPrinter& lengths);
+std::string haunching_page(const Assembly& wood, const Making& making,
+                           const LengthPrinter& lengths);
 
 }  // namespace haunch

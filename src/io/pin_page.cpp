@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <vector>
 
+#include "machine_sets.h"
 #include "report.h"
-#include "shoulders.h"
 
 namespace haunch {
 namespace {
@@ -21,35 +21,30 @@ struct BoredPiece {
 
 /// Holes of one setting: in cheeks, by where they stand along a stile; in tenons, across a rail.
 struct Bored {
-  Length diameter, from_shoulder;
-  std::optional<Length> depth;                 // in cheeks
-  bool through = false;                        // right through them
-  ShoulderLine line = ShoulderLine::shoulder;  // of a tenon, that its hole is from
+  const Operation* setting;
+  ShoulderLine line;  // of a tenon, that its hole is from
   std::vector<BoredPiece> pieces = {};
 
-  bool alike(const Feature& hole, ShoulderLine its) const {
-    return diameter == size_of(hole, SizeName::diameter) &&
-           from_shoulder == size_of(hole, SizeName::from_shoulder) &&
-           depth == size_of(hole, SizeName::depth) && line == its;
-  }
+  bool in_cheeks() const { return setting->has(SizeName::depth); }
 };
 
-void add_hole(std::vector<Bored>& settings, const Piece& piece, const Feature& hole,
-              ShoulderLine line) {
-  const auto depth = size_of(hole, SizeName::depth);
-  auto setting = std::find_if(settings.begin(), settings.end(),
-                              [&](const Bored& it) { return it.alike(hole, line); });
-  if (setting == settings.end())
-    setting = settings.insert(settings.end(), {*size_of(hole, SizeName::diameter),
-                                               *size_of(hole, SizeName::from_shoulder), depth,
-                                               depth == piece.blank[2], line});
-  const auto from_foot = size_of(hole, SizeName::from_foot);
-  const Length middle = from_foot ? *from_foot : *size_of(hole, SizeName::from_edge);
-  auto& pieces = setting->pieces;
-  if (pieces.empty() || pieces.back().mark != piece.mark)
-    pieces.push_back({piece.mark, from_foot ? "foot" : "lower edge", {}});
-  auto& middles = pieces.back().middles;  // both ends of a rail are alike
-  if (std::find(middles.begin(), middles.end(), middle) == middles.end()) middles.push_back(middle);
+std::vector<Bored> bored_in(const Assembly& wood, const Making& making) {
+  std::vector<Bored> settings;
+  each_run(making, FeatureKind::pin_hole, [&](const Operation& its, const Run& run) {
+    const ShoulderLine line = making.shoulders[run.piece].line;
+    auto setting = std::find_if(settings.begin(), settings.end(), [&](const Bored& it) {
+      return it.setting == &its && it.line == line;
+    });
+    if (setting == settings.end()) setting = settings.insert(setting, {&its, line});
+    auto& pieces = setting->pieces;
+    const std::string& mark = wood.pieces[run.piece].mark;
+    if (pieces.empty() || pieces.back().mark != mark)
+      pieces.push_back({mark, std::string(word(run.from)), {}});
+    auto& middles = pieces.back().middles;  // both ends of a rail are alike
+    if (std::find(middles.begin(), middles.end(), run.near) == middles.end())
+      middles.push_back(run.near);
+  });
+  return settings;
 }
 
 std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& lengths) {
@@ -72,26 +67,19 @@ std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& leng
   return table.text(lengths, 4);
 }
 
-/// How far shoulders stand past the face edge, where mouldings are cut away for them.
-Length set_back_of(const Assembly& wood) {
-  Length most;
-  for (const Joint& joint : wood.joints)
-    if (joint.tenon) most = std::max(most, joint.tenon->set_back);
-  return most;
-}
-
-std::string holes_text(const std::vector<Bored>& settings, Length set_back,
-                       const LengthPrinter& lengths) {
+std::string holes_text(const std::vector<Bored>& settings, const LengthPrinter& lengths) {
   std::string page;
   for (const Bored& bored : settings) {
-    std::string text = bored.depth ? "in the cheeks of mortises, first: " : "in tenons: ";
-    const Length middle = bored.from_shoulder + (bored.depth ? set_back : Length());
-    text += lengths.one(bored.diameter) + " wide, middle " + lengths.one(middle) +
-            (bored.depth ? " from the face edge, "
-                         : " from the " + std::string(shoulder_line_word(bored.line)));
-    if (bored.depth)
-      text +=
-          bored.through ? "right through" : lengths.one(*bored.depth) + " deep from the face side";
+    const Operation& its = *bored.setting;
+    const bool cheeks = bored.in_cheeks();
+    std::string text = cheeks ? "in the cheeks of mortises, first: " : "in tenons: ";
+    text += lengths.one(its.setting(SizeName::diameter)) + " wide, middle " +
+            lengths.one(its.setting(cheeks ? SizeName::from_edge : SizeName::from_shoulder)) +
+            (cheeks ? " from the face edge, "
+                    : " from the " + std::string(shoulder_line_word(bored.line)));
+    if (cheeks)
+      text += its.through ? "right through"
+                          : lengths.one(its.setting(SizeName::depth)) + " deep from the face side";
     page += "  " + wrapped(text, kPageWidth, 2) + "\n" + hole_table(bored.pieces, lengths);
   }
   return page;
@@ -100,7 +88,7 @@ std::string holes_text(const std::vector<Bored>& settings, Length set_back,
 /// Whether the pins stop in the cheek behind their tenons: such have no taper to be sawn off.
 bool is_blind(const std::vector<Bored>& settings) {
   return std::any_of(settings.begin(), settings.end(),
-                     [](const Bored& it) { return it.depth && !it.through; });
+                     [](const Bored& it) { return it.in_cheeks() && !it.setting->through; });
 }
 
 /// "1.5": how much nearer to the shoulder the tenons' holes are; of all pins the same.
@@ -113,20 +101,14 @@ Length draw_of(const Assembly& wood) {
 
 }  // namespace
 
-std::string pin_page(const Assembly& wood, const LengthPrinter& lengths) {
-  std::vector<Bored> settings;
+std::string pin_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  const std::vector<Bored> settings = bored_in(wood, making);
   std::vector<std::string> pins;
   const Piece* pin = nullptr;
-  const std::vector<Shoulders> shoulders = shoulders_of(wood);
-  for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
-    const Piece& piece = wood.pieces[number];
-    if (piece.role == Role::pin) {
-      pin = &piece;
-      pins.push_back(piece.mark);
-    }
-    for (const Feature& feature : piece.features)
-      if (feature.kind == FeatureKind::pin_hole)
-        add_hole(settings, piece, feature, shoulders[number].line);
+  for (const Piece& piece : wood.pieces) {
+    if (piece.role != Role::pin) continue;
+    pin = &piece;
+    pins.push_back(piece.mark);
   }
   if (pin == nullptr) return {};
   const Length draw = draw_of(wood);
@@ -139,7 +121,7 @@ std::string pin_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string over =
       lengths.one(pin->horn * 2) +
       (is_blind(settings) ? " longer to be struck" : " longer for taper and waste");
-  return "\nPINS through tenons\n" + holes_text(settings, set_back_of(wood), lengths) + "  " +
+  return "\nPINS through tenons\n" + holes_text(settings, lengths) + "  " +
          wrapped(way, kPageWidth, 2) + "\n  " +
          wrapped("pins " + joined(pins) + ": " + lengths.one(pin->blank[1]) + " thick, " +
                      lengths.one(pin->blank[0]) + " long where they stand, sawn " + over,

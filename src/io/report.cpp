@@ -95,6 +95,7 @@ Wanted wanted_for(const View& view) {
   const bool season = view.section == Section::season;
   const bool csv = view.format == Format::csv;
   Wanted wanted{true};
+  wanted.making = (sheet || view.section == Section::joints) && !csv;
   wanted.fits = (sheet || check) && !csv;
   wanted.remedies = check || (sheet && !csv);
   wanted.season_remedies =
@@ -117,6 +118,7 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
     if (wanted.fits && job->tolerances)
       report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
     report.cutlist = cut_list(report.wood, *job);
+    if (wanted.making) report.making = making_of(report.wood);
     report.assumed.insert(report.assumed.end(), job->assumed_season.begin(),
                           job->assumed_season.end());
     if (wanted.checks) take_checks(report, *job, wanted);
@@ -147,14 +149,14 @@ std::vector<CutRow> cut_list(const Assembly& wood, const Job& job) {
   return rows;
 }
 
-std::string_view side_name(const Piece& piece, const Fitting& fitting) {
-  switch (piece.place.axes[fitting.into]) {
+std::string_view side_name(const Piece& piece, std::size_t into, bool from_high) {
+  switch (piece.place.axes[into]) {
     case Axis::x:
-      return fitting.from_high ? "right" : "left";
+      return from_high ? "right" : "left";
     case Axis::y:
-      return fitting.from_high ? "upper" : "lower";
+      return from_high ? "upper" : "lower";
     case Axis::z:
-      return fitting.from_high ? "back" : "face";
+      return from_high ? "back" : "face";
   }
   return {};
 }

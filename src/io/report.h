@@ -8,6 +8,7 @@
 
 #include "finding.h"
 #include "kind.h"
+#include "making.h"
 #include "remedy.h"
 #include "season_remedy.h"
 #include "seasons.h"
@@ -35,6 +36,7 @@ struct ItemReport {
   std::vector<NamedRoom> rooms;
   std::vector<Caution> cautions;
   std::vector<CutRow> cutlist;
+  std::optional<Making> making;     // where its joinery is told
   std::optional<FitForecast> fits;  // where the spec or the shop speaks of tolerances
   std::vector<Finding> findings;
   std::optional<SeasonReport> seasons;            // where the spec or the shop speaks of moisture
@@ -54,6 +56,7 @@ struct ItemOutcome {
 /// from; for remedies the job is worked and checked again at every try.
 struct Wanted {
   bool checks = false;
+  bool making = false;           // how its pieces are worked
   bool fits = false;             // a forecast, where the spec or the shop speaks of tolerances
   bool remedies = false;         // of each finding
   bool season_remedies = false;  // of wood that does not bear its seasons
@@ -72,9 +75,9 @@ std::vector<CutRow> cut_list(const Assembly& wood, const Job& job);
 /// What a piece of a job is made of: its own material, else the species of its role.
 const std::string& material_of(const Piece& piece, const Job& job);
 
-/// The side of a piece that a fitting is let in to, as the piece stands in its assembly: "face",
-/// "left" …
-std::string_view side_name(const Piece& piece, const Fitting& fitting);
+/// The side of a piece that lies across one of its own axes, at the low or the high end of it, as
+/// the piece stands in its assembly: "face", "left" …
+std::string_view side_name(const Piece& piece, std::size_t into, bool from_high);
 
 /// "at 13 % moisture: ", of what is not as built.
 std::string moisture_text(const Finding& finding);

@@ -2,7 +2,6 @@
 
 #include "json_text.h"
 #include "season_page.h"
-#include "shoulders.h"
 #include "tolerance_page.h"
 
 namespace haunch {
@@ -81,7 +80,7 @@ void append_feature(JsonText& json, const Piece& piece, const Feature& feature) 
   json.member("kind", word(feature.kind));
   if (feature.fitting) {
     json.member("fitting", feature.fitting->name);
-    json.member("into", side_name(piece, *feature.fitting));
+    json.member("into", side_name(piece, feature.fitting->into, feature.fitting->from_high));
   }
   append_served(json, feature);
   for (const NamedSize& size : feature.sizes)
@@ -402,7 +401,7 @@ void append_cautions(JsonText& json, const std::vector<Caution>& cautions) {
 void append_parts(JsonText& json, const ItemReport& report) {
   json.key("parts");
   json.open_list();
-  const std::vector<Shoulders> shoulders = shoulders_of(report.wood);
+  const std::vector<Shoulders>& shoulders = report.making.value().shoulders;
   for (std::size_t number = 0; number < report.wood.pieces.size(); ++number) {
     const Piece& piece = report.wood.pieces[number];
     append_part(json, piece, material_of(piece, *report.job), shoulders[number]);
@@ -413,7 +412,7 @@ void append_parts(JsonText& json, const ItemReport& report) {
 void append_joints(JsonText& json, const ItemReport& report) {
   json.key("joints");
   json.open_list();
-  const std::vector<Shoulders> shoulders = shoulders_of(report.wood);
+  const std::vector<Shoulders>& shoulders = report.making.value().shoulders;
   for (std::size_t number = 0; number < report.wood.joints.size(); ++number)
     append_joint(json, report.wood, number, shoulders[report.wood.joints[number].enters]);
   json.close_list();

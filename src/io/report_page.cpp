@@ -396,7 +396,8 @@ std::string item_page(const ItemReport& report, Section section, Unit unit, Leng
   std::string page;
   if (whole) page += rooms_page(report, lengths);
   if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
-  if (whole || section == Section::joints) page += joinery_page(report.wood, lengths);
+  if (whole || section == Section::joints)
+    page += joinery_page(report.wood, report.making.value(), lengths);
   if (whole || section == Section::check) page += checks_page(report, section, lengths);
   if ((whole || section == Section::check) && report.fits)
     page += tolerance_page(report.wood, *report.fits, lengths);

@@ -1,11 +1,11 @@
 #include "tenon_page.h"
 
 #include <algorithm>
+#include <map>
 #include <vector>
 
 #include "machine_sets.h"
 #include "report.h"
-#include "shoulders.h"
 
 namespace haunch {
 namespace {
@@ -56,57 +56,74 @@ bool same_tenons(const TenonRow& a, const TenonRow& b) {
          same_spans(a.haunches, b.haunches);
 }
 
-TenonSetting setting_of(const Joint& joint) {
-  const TenonSizes& tenon = *joint.tenon;
-  TenonSetting setting{tenon.thickness,
-                       tenon.depth,
-                       tenon.from_face,
-                       tenon.haunch_depth,
-                       tenon.haunch_thickness,
-                       tenon.haunch_from_face,
-                       {},
-                       tenon.each.back().from_face,
-                       tenon.edge_radius,
-                       tenon.set_back};
-  if (!joint.mortise) setting.left_in_groove = joint.design.bottom;
-  return setting;
-}
-
-/// Where the tenons stand across their piece; of a jamb, whose outside is the low face, from its
-/// inner one.
-std::vector<TenonSpan> marked_spans(const Piece& piece, std::vector<TenonSpan> spans) {
-  if (piece.role != Role::jamb || inner_face_is_low(piece)) return spans;
-  for (TenonSpan& span : spans)
-    span.from_edge = piece.blank[2] - span.from_edge - span.width;
-  std::reverse(spans.begin(), spans.end());
-  return spans;
-}
-
 /// Pieces whose marks alone tell them apart.
 std::string name_of(const Piece& piece) {
   return piece.role == Role::muntin || piece.role == Role::jamb ? std::string(word(piece.role))
                                                                 : piece.name;
 }
 
-TenonRow row_of(const Assembly& wood, const Joint& joint, const Shoulders& shoulders) {
-  const Piece& piece = wood.pieces[joint.enters];
-  TenonSizes tenon = *joint.tenon;
-  if (tenon.each.back().from_face)  // of a pair side by side one is told
-    std::erase_if(tenon.each,
-                  [&](const TenonSpan& span) { return span.from_face != tenon.from_face; });
+/// One joint's tenons.
+struct TenonsOfJoint {
+  TenonSetting setting;
   TenonRow row;
+};
+
+TenonsOfJoint tenons_of(const Assembly& wood, const Making& making, const Joint& joint,
+                        const Run& run) {
+  const Piece& piece = wood.pieces[run.piece];
+  const Shoulders& shoulders = making.shoulders[run.piece];
+  TenonsOfJoint its;
+  its.setting.depth = (run.side.from_high ? shoulders.high : shoulders.low)->line;
+  its.setting.set_back = joint.tenon->set_back;
+  if (!joint.mortise) its.setting.left_in_groove = joint.design.bottom;
+  TenonRow& row = its.row;
   row.marks = {piece.mark};
   row.name = name_of(piece);
   row.upright = is_upright(piece);
-  row.turned = joint.through != piece.place.axes[2];
-  (joint.heading.upwards ? row.at_high : row.at_low) = true;
+  row.turned = run.from == Line::inner_face || run.from == Line::lower_face;
+  (run.side.from_high ? row.at_high : row.at_low) = true;
   row.shoulders = shoulders;
   row.line = shoulders.between(&EndShoulders::line, piece.blank[0]);
   row.face = shoulders.between(&EndShoulders::face, piece.blank[0]);
   row.back = shoulders.between(&EndShoulders::back, piece.blank[0]);
-  row.each = marked_spans(piece, tenon.each);
-  row.haunches = marked_spans(piece, tenon.haunches);
-  return row;
+  return its;
+}
+
+/// What an operation adds to its joint's setting and places. Of a pair side by side one is told in
+/// full.
+void take(TenonsOfJoint& its, const Operation& operation, const Run& run, const Joint& joint) {
+  const TenonSpan span{run.near, run.extent()};
+  const Length thickness = operation.setting(SizeName::thickness);
+  const Length from_face = operation.setting(SizeName::from_face);
+  if (operation.cut == Cut::haunch) {
+    its.setting.haunch_thickness = thickness;
+    its.setting.haunch_depth = operation.setting(SizeName::depth);
+    its.setting.haunch_from_face = from_face;
+    its.row.haunches.push_back(span);
+  } else if (from_face != joint.tenon->from_face) {
+    its.setting.twin_from_face = from_face;
+  } else {
+    its.setting.thickness = thickness;
+    its.setting.from_face = from_face;
+    its.setting.edge_radius = operation.setting(SizeName::radius);
+    its.row.each.push_back(span);
+  }
+}
+
+/// In the order of the joints. Of cheeks that are cut apart one side tells where the tenons stand.
+std::vector<TenonsOfJoint> tenons_by_joint(const Assembly& wood, const Making& making) {
+  std::map<std::size_t, TenonsOfJoint> all;
+  each_run(making, FeatureKind::tenon, [&](const Operation& operation, const Run& run) {
+    if (operation.cut == Cut::back_cheek) return;
+    const Joint& joint = wood.joints[*run.joint];
+    auto its = all.find(*run.joint);
+    if (its == all.end()) its = all.emplace(*run.joint, tenons_of(wood, making, joint, run)).first;
+    take(its->second, operation, run, joint);
+  });
+  std::vector<TenonsOfJoint> result;
+  for (auto& [joint, its] : all)
+    result.push_back(std::move(its));
+  return result;
 }
 
 /// A tenon to those of its setting: both ends of a piece that are alike are one row.
@@ -135,13 +152,10 @@ std::vector<TenonRow> merged(const std::vector<TenonRow>& rows) {
   return result;
 }
 
-TenonSets tenon_sets(const Assembly& wood) {
-  const std::vector<Shoulders> shoulders = shoulders_of(wood);
+TenonSets tenon_sets(const Assembly& wood, const Making& making) {
   TenonSets sets;
-  for (const Joint& joint : wood.joints) {
-    if (!joint.tenon || !joint.has_shoulder || is_lap(joint)) continue;
-    add_tenon(rows_for(sets, setting_of(joint)), row_of(wood, joint, shoulders[joint.enters]));
-  }
+  for (TenonsOfJoint& its : tenons_by_joint(wood, making))
+    add_tenon(rows_for(sets, its.setting), std::move(its.row));
   for (auto& set : sets)
     set.rows = merged(set.rows);
   return sets;
@@ -351,8 +365,8 @@ Length rounding_of(const Piece& piece) {
 
 }  // namespace
 
-std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const TenonSets sets = tenon_sets(wood);
+std::string tenon_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  const TenonSets sets = tenon_sets(wood, making);
   if (sets.empty()) return {};
   std::string page = "\nTENONS\n";
   for (const auto& [setting, rows] : sets)

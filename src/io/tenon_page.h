@@ -3,13 +3,13 @@
 
 #include <string>
 
-#include "haunch/wood.h"
+#include "making.h"
 #include "text_table.h"
 
 namespace haunch {
 
 // Each is empty where there are none.
-std::string tenon_page(const Assembly& wood, const LengthPrinter& lengths);
+std::string tenon_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths);
 std::string loose_tenon_page(const Assembly& wood, const LengthPrinter& lengths);
 
 }  // namespace haunch

@@ -1,0 +1,207 @@
+#include "feature_work.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "lines.h"
+
+namespace haunch {
+namespace {
+
+/// A box that holds a prism, in its piece's own axes.
+Box room_of(const Prism& prism) {
+  const std::size_t u = prism.along == 0 ? 1 : 0;
+  const std::size_t v = prism.along == 2 ? 1 : 2;
+  Box box;
+  box.low[prism.along] = prism.from;
+  box.high[prism.along] = prism.to;
+  const auto [left, right] =
+      std::minmax_element(prism.outline.begin(), prism.outline.end(),
+                          [](const Corner& a, const Corner& b) { return a.u < b.u; });
+  const auto [low, high] =
+      std::minmax_element(prism.outline.begin(), prism.outline.end(),
+                          [](const Corner& a, const Corner& b) { return a.v < b.v; });
+  std::tie(box.low[u], box.high[u]) = std::pair(left->u, right->u);
+  std::tie(box.low[v], box.high[v]) = std::pair(low->v, high->v);
+  return box;
+}
+
+/// What is run by itself: of most features all of it, told by its first cut.
+std::vector<Box> bodies_of(const Feature& feature) {
+  std::vector<Box> bodies = feature.cuts;
+  for (const Prism& prism : feature.prisms)
+    bodies.push_back(room_of(prism));
+  if (feature.kind == FeatureKind::haunching || feature.kind == FeatureKind::lip_rebate ||
+      feature.kind == FeatureKind::mitre)
+    return bodies;
+  if (feature.kind == FeatureKind::moulding_mitre)
+    for (const Box& body : bodies)
+      bodies.front() = around(bodies.front(), body);
+  if (bodies.size() > 1) bodies.resize(1);
+  return bodies;
+}
+
+/// Across which of the piece's own axes a feature goes in.
+std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feature,
+                   const Box& body) {
+  if (feature.fitting) return feature.fitting->into;
+  switch (feature.kind) {
+    case FeatureKind::raise:
+    case FeatureKind::housing:
+    case FeatureKind::pin_hole:
+      return 2;
+    case FeatureKind::rebate: {
+      const bool for_panel = !feature.joints.empty() &&
+                             wood.joints[feature.joints.front()].kind == JointKind::panel_in_rebate;
+      return for_panel ? 1 : 2;
+    }
+    case FeatureKind::moulding_mitre:
+      return feature.cuts.empty() ? 0 : 1;
+    case FeatureKind::lip_rebate:
+      return body.extent(0) == piece.blank[0] ? 1 : 0;
+    case FeatureKind::mitre:
+    case FeatureKind::rounding:
+    case FeatureKind::skew:
+    case FeatureKind::spline_slot:
+    case FeatureKind::taper:
+      return 0;
+    default:
+      return 1;
+  }
+}
+
+/// A size that is a place on the piece, and no setting.
+bool is_place(const Feature& feature, SizeName name) {
+  if (name == SizeName::from_foot) return true;
+  return name == SizeName::from_edge &&
+         (feature.kind == FeatureKind::pin_hole || (feature.fitting && feature.fitting->into == 0));
+}
+
+class FeatureWork {
+ public:
+  FeatureWork(Making& making, const Assembly& wood, std::size_t number)
+      : making_(making),
+        wood_(wood),
+        number_(number),
+        piece_(wood.pieces[number]),
+        shoulders_(making.shoulders[number]) {}
+
+  void add(std::size_t number) {
+    const Feature& feature = piece_.features[number];
+    Operation setting{feature.kind};
+    for (const NamedSize& size : feature.sizes)
+      if (!is_place(feature, size.name)) setting.settings.push_back(size);
+    for (const Box& body : bodies_of(feature)) {
+      const std::size_t into = way_in(wood_, piece_, feature, body);
+      const std::size_t along = into == 0 ? 1 : 0;
+      Run run{number_,
+              number,
+              {},
+              {into, body.low[into] != Length()},
+              into == 0 ? edge_line(piece_) : low_line(piece_, shoulders_),
+              body.low[along],
+              body.high[along]};
+      if (feature.joints.size() == 1 && feature.kind != FeatureKind::groove)
+        run.joint = feature.joints.front();
+      finish(setting, run, feature, body);
+      add_run(making_, setting, std::move(run));
+    }
+  }
+
+ private:
+  /// What some features have of their own.
+  void finish(Operation& setting, Run& run, const Feature& feature, const Box& body) const {
+    if (feature.fitting) return let_in(setting, run, feature, body);
+    switch (feature.kind) {
+      case FeatureKind::moulding:
+        setting.both_faces = feature.prisms.size() > 1;
+        break;
+      case FeatureKind::haunching:
+        setting.settings = {{SizeName::width, body.extent(2)},
+                            {SizeName::depth, body.extent(1)},
+                            {SizeName::from_face, body.low[2]}};
+        break;
+      case FeatureKind::lip_rebate:
+        setting.settings = {{SizeName::width, body.extent(run.side.into)},
+                            {SizeName::depth, body.extent(2)}};
+        break;
+      case FeatureKind::housing:
+      case FeatureKind::rebate:
+        if (run.joint && shoulders_.low)
+          run.from_shoulder = {run.near - shoulders_.low->line, shoulders_.line_at_low_end()};
+        break;
+      case FeatureKind::pin_hole:
+        pin_hole(setting, run, feature);
+        break;
+      default:
+        break;
+    }
+  }
+
+  /// A recess is told from the ends of the leaf, a round hole by its middle.
+  void let_in(Operation& setting, Run& run, const Feature& feature, const Box& body) const {
+    const std::size_t into = run.side.into;
+    run.side.from_high = feature.fitting->from_high;
+    setting.through = body.extent(into) == piece_.blank[into];
+    const std::size_t along = into == 0 ? 1 : 0;
+    const Axis axis = piece_.place.axes[along];
+    const Ends ends = ends_of(wood_, piece_, shoulders_, axis);
+    const Length start = piece_.place.origin[static_cast<std::size_t>(axis)];
+    Length low = start + body.low[along];
+    Length high = start + body.high[along];
+    const bool hole = !feature.prisms.empty();
+    if (hole) low = high = low + floor_half(high - low);
+    run.from = ends.from;
+    run.to = ends.to;
+    run.near = low - ends.low;
+    run.far = hole ? std::nullopt : std::optional(high - ends.low);
+    run.from_other_end = ends.high - high;
+  }
+
+  /// In the cheeks of a mortise told from the edge, along the piece from its foot; in a tenon from
+  /// its shoulder, across the piece.
+  void pin_hole(Operation& setting, Run& run, const Feature& feature) const {
+    const auto from_foot = size_of(feature, SizeName::from_foot);
+    run.side.from_high = false;
+    run.from = from_foot ? Line::foot : Line::lower_edge;
+    run.near = from_foot ? *from_foot : *size_of(feature, SizeName::from_edge);
+    run.far.reset();
+    if (!from_foot) return;
+    setting.through = size_of(feature, SizeName::depth) == piece_.blank[2];
+    for (NamedSize& size : setting.settings)
+      if (size.name == SizeName::from_shoulder)
+        size = {SizeName::from_edge, size.size + set_back()};
+  }
+
+  /// How far shoulders stand past the face edge, where mouldings are cut away for them: in one
+  /// assembly all as far.
+  Length set_back() const {
+    Length most;
+    for (const Joint& joint : wood_.joints)
+      if (joint.tenon) most = std::max(most, joint.tenon->set_back);
+    return most;
+  }
+
+  Making& making_;
+  const Assembly& wood_;
+  std::size_t number_;
+  const Piece& piece_;
+  const Shoulders& shoulders_;
+};
+
+/// These are worked for one joint each: joint_work.
+bool is_of_joint(FeatureKind kind) {
+  return kind == FeatureKind::mortise || kind == FeatureKind::tenon || kind == FeatureKind::lap ||
+         kind == FeatureKind::dowel_hole;
+}
+
+}  // namespace
+
+void add_feature_work(Making& making, const Assembly& wood, std::size_t piece) {
+  FeatureWork work(making, wood, piece);
+  const auto& features = wood.pieces[piece].features;
+  for (std::size_t number = 0; number < features.size(); ++number)
+    if (!is_of_joint(features[number].kind)) work.add(number);
+}
+
+}  // namespace haunch

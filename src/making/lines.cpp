@@ -1,0 +1,91 @@
+#include "lines.h"
+
+#include <algorithm>
+
+namespace haunch {
+namespace {
+
+/// A jamb's foot, or where it is tenoned into a sill its shoulder on it, and the head over the
+/// leaf.
+Ends ends_of_jamb(const Assembly& wood, const Piece& jamb, const Shoulders& shoulders) {
+  const Piece* lintel = lintel_of(wood);
+  const Length foot = jamb.place.origin[1];
+  Ends ends{foot, foot + jamb.blank[0]};
+  if (shoulders.low) {
+    ends.low += shoulders.low->line;
+    ends.from = Line::sill;
+  }
+  if (lintel == nullptr) return ends;
+  ends.high = underside_in_rebate(*lintel);
+  ends.to = lintel->role == Role::transom ? Line::transom : Line::head;
+  return ends;
+}
+
+/// How much lower than its crown an arched leaf's top stands at the outer edge of this stile.
+Length below_crown(const Piece& piece, const Box& leaf) {
+  for (const Feature& feature : piece.features)
+    if (const auto side = size_of(feature, SizeName::side);
+        side && feature.kind == FeatureKind::arched_head)
+      return leaf.extent(1) - *side;
+  return {};
+}
+
+}  // namespace
+
+std::size_t own_axis(const Place& place, Axis axis) {
+  return static_cast<std::size_t>(std::find(place.axes.begin(), place.axes.end(), axis) -
+                                  place.axes.begin());
+}
+
+Line low_line(const Piece& piece, const Shoulders& shoulders) {
+  if (!is_upright(piece)) return Line::left_end;
+  return shoulders.low ? Line::lower_end : Line::foot;
+}
+
+Line edge_line(const Piece& piece) {
+  return is_upright(piece) ? Line::left_edge : Line::lower_edge;
+}
+
+bool inner_face_is_low(const Piece& jamb) {
+  return jamb.place.origin[static_cast<std::size_t>(jamb.place.axes[2])] != Length();
+}
+
+Box told_in(const Assembly& wood, const Piece& piece) {
+  const auto number = static_cast<std::size_t>(&piece - wood.pieces.data());
+  if (wood.what == "leaf") return {{}, wood.size};
+  for (const Hanging& hung : wood.hung)
+    if (hung.has(number)) return placed_blanks(wood, hung.first, hung.count);
+  for (const Meeting& pair : wood.meetings) {
+    if (number >= pair.left && number < pair.left + pair.left_count)
+      return placed_blanks(wood, pair.left, pair.left_count);
+    if (number >= pair.right && number < pair.right + pair.right_count)
+      return placed_blanks(wood, pair.right, pair.right_count);
+  }
+  return placed_blank(piece);
+}
+
+const Piece* lintel_of(const Assembly& wood) {
+  const Piece* lintel = nullptr;
+  for (const Piece& piece : wood.pieces)
+    if (piece.role == Role::transom || (piece.role == Role::head && lintel == nullptr))
+      lintel = &piece;
+  return lintel;
+}
+
+Length underside_in_rebate(const Piece& lintel) {
+  Length underside = lintel.place.origin[1];
+  for (const Feature& feature : lintel.features)
+    if (feature.kind == FeatureKind::rebate && feature.joints.empty())
+      underside += size_of(feature, SizeName::depth).value_or(Length());
+  return underside;
+}
+
+Ends ends_of(const Assembly& wood, const Piece& piece, const Shoulders& shoulders, Axis along) {
+  if (piece.role == Role::jamb && along == Axis::y) return ends_of_jamb(wood, piece, shoulders);
+  const auto axis = static_cast<std::size_t>(along);
+  const Box whole = told_in(wood, piece);
+  if (along != Axis::y) return {whole.low[axis], whole.high[axis], Line::left, Line::right};
+  return {whole.low[1], whole.high[1] - below_crown(piece, whole)};
+}
+
+}  // namespace haunch
