@@ -1,7 +1,6 @@
 #include "corner_page.h"
 
 #include <algorithm>
-#include <tuple>
 #include <vector>
 
 #include "machine_sets.h"
@@ -13,16 +12,9 @@ namespace {
 
 // ---- dowels
 
-/// A row of holes in one edge or end, by their middles.
+/// The middles of holes in one edge or end of a piece that hold one other.
 struct HoleRow {
-  Marks in;
-  std::string edge, from;
-  std::vector<Length> middles;
-  Marks holds;  // what the dowels hold there
-
-  bool alike(const HoleRow& other) const {
-    return edge == other.edge && from == other.from && middles == other.middles;
-  }
+  std::string in, edge, from, holds, middles;
 };
 using HoleSets = std::vector<MachineSet<const Operation*, std::vector<HoleRow>>>;
 
@@ -34,43 +26,22 @@ const std::string& other_end_of(const Assembly& wood, const Joint& joint) {
   return wood.pieces[joint.receives].mark;
 }
 
-/// Puts a hole to the others in the same edge of the same piece that hold the same.
-void add_hole(std::vector<HoleRow>& rows, HoleRow row) {
-  for (HoleRow& other : rows)
-    if (other.in == row.in && other.edge == row.edge && other.holds == row.holds) {
-      other.middles.push_back(row.middles.front());
-      return;
-    }
-  rows.push_back(std::move(row));
-}
-
-HoleSets hole_sets(const Assembly& wood, const Making& making) {
+HoleSets hole_sets(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   HoleSets sets;
   each_run(making, FeatureKind::dowel_hole, [&](const Operation& setting, const Run& run) {
     const Piece& piece = wood.pieces[run.piece];
-    add_hole(rows_for(sets, &setting), {{piece.mark},
-                                        place_of(piece, run) + (run.side.into == 0 ? "" : " edge"),
-                                        std::string(word(run.from)),
-                                        {run.near},
-                                        {other_end_of(wood, wood.joints[*run.joint])}});
+    const std::string edge = place_of(piece, run) + (run.side.into == 0 ? "" : " edge");
+    const std::string& holds = other_end_of(wood, wood.joints[*run.joint]);
+    auto& rows = rows_for(sets, &setting);
+    const auto same = std::find_if(rows.begin(), rows.end(), [&](const HoleRow& it) {
+      return it.in == piece.mark && it.edge == edge && it.holds == holds;
+    });
+    if (same == rows.end())
+      rows.push_back({piece.mark, edge, std::string(word(run.from)), holds, lengths.one(run.near)});
+    else
+      same->middles += ", " + lengths.one(run.near);
   });
   return sets;
-}
-
-/// Pieces that are bored alike, together.
-std::vector<HoleRow> merged(const std::vector<HoleRow>& rows) {
-  std::vector<HoleRow> result;
-  for (const HoleRow& row : rows) {
-    const auto same = std::find_if(result.begin(), result.end(),
-                                   [&](const HoleRow& other) { return other.alike(row); });
-    if (same == result.end()) {
-      result.push_back(row);
-      continue;
-    }
-    add_once(same->in, row.in.front());
-    add_once(same->holds, row.holds.front());
-  }
-  return result;
 }
 
 std::string dowel_table(const Assembly& wood, const LengthPrinter& lengths) {
@@ -88,29 +59,14 @@ std::string dowel_table(const Assembly& wood, const LengthPrinter& lengths) {
 
 // ---- half-laps
 
-/// A stretch of a stile's back that is cut away for laps.
-struct LapRow {
-  Marks in;
-  Length near, far;
-  Marks takes;
-};
-
 std::string lap_recess_table(const Assembly& wood, const Making& making,
                              const LengthPrinter& lengths) {
-  std::vector<LapRow> rows;
-  each_run(making, FeatureKind::lap, [&](const Operation&, const Run& run) {
-    if (!run.side.from_high) return;
-    auto row = std::find_if(rows.begin(), rows.end(), [&](const LapRow& it) {
-      return it.near == run.near && it.far == run.far;
-    });
-    if (row == rows.end()) row = rows.insert(row, LapRow{{}, run.near, *run.far, {}});
-    add_once(row->in, wood.pieces[run.piece].mark);
-    add_once(row->takes, wood.pieces[wood.joints[*run.joint].enters].mark);
-  });
   TextTable table({"back of", "from", "near", "far", "long", "takes"});
-  for (const LapRow& row : rows)
-    table.add({joined(row.in), std::string("foot"), row.near, row.far, row.far - row.near,
-               joined(row.takes)});
+  each_run(making, FeatureKind::lap, [&](const Operation&, const Run& run) {
+    if (run.side.from_high)
+      table.add_alike(
+          {mark_of(wood, run), "foot", run.near, run.far, run.extent(), taken_by(wood, run)});
+  });
   return table.text(lengths, 4);
 }
 
@@ -146,7 +102,7 @@ std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
 }  // namespace
 
 std::string hole_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const HoleSets sets = hole_sets(wood, making);
+  const HoleSets sets = hole_sets(wood, making, lengths);
   if (sets.empty()) return {};
   std::string page = "\nHOLES FOR DOWELS\n";
   for (const auto& [setting, rows] : sets) {
@@ -154,12 +110,9 @@ std::string hole_page(const Assembly& wood, const Making& making, const LengthPr
             lengths.one(setting->setting(SizeName::depth)) + " deep, middle " +
             lengths.one(setting->setting(SizeName::from_face)) + " from the face side\n";
     TextTable table({"in", "", "from", "middles at", "holds"});
-    for (const HoleRow& row : merged(rows)) {
-      std::string middles;
-      for (const Length middle : row.middles)
-        middles += (middles.empty() ? "" : ", ") + lengths.one(middle);
-      table.add({joined(row.in), row.edge, row.from, middles, joined(row.holds)});
-    }
+    for (const HoleRow& row : rows)
+      table.add_alike(
+          {Cell::of_mark(row.in), row.edge, row.from, row.middles, Cell::of_mark(row.holds)});
     page += table.text(lengths, 4);
   }
   return page + dowel_table(wood, lengths);
@@ -196,18 +149,13 @@ std::string mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
 }
 
 std::string wedge_page(const Assembly& wood, const LengthPrinter& lengths) {
-  std::vector<MachineSet<std::vector<Length>, Marks>> sets;
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != FeatureKind::taper) continue;
-      const std::vector<Length> key{piece.blank[0], piece.blank[1], piece.blank[2],
-                                    feature.sizes.front().size};
-      add_once(rows_for(sets, key), piece.mark);
-    }
-  if (sets.empty()) return {};
   TextTable table({"long", "wide", "thick end", "thin end", "wedges"});
-  for (const auto& [key, marks] : sets)
-    table.add({key[0], key[1], key[2], key[3], joined(marks)});
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == FeatureKind::taper)
+        table.add_alike({piece.blank[0], piece.blank[1], piece.blank[2], feature.sizes.front().size,
+                         Cell::of_mark(piece.mark)});
+  if (table.empty()) return {};
   return "\nWEDGES, grain along their length, one at each edge of a tenon\n" +
          table.text(lengths, 2);
 }

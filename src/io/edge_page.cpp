@@ -85,25 +85,22 @@ std::string moulding_text(const Operation& moulding, const LengthPrinter& length
   return text + (moulding.both_faces ? "; on both faces" : "; at the face side");
 }
 
-/// The panels by what they were set out to have at their sides and ends, in joints of a kind.
-std::vector<MachineSet<std::vector<Length>, Marks>> panel_sets(const Assembly& wood,
-                                                               JointKind kind) {
-  std::vector<MachineSet<std::vector<Length>, Marks>> sets;
+/// What panels were set out to have at their sides and ends, in joints of a kind.
+TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::string> titles) {
+  TextTable table(std::move(titles));
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
-    std::vector<Length> key(5);
-    bool held = false;
-    for (const Joint& joint : wood.joints) {
-      if (joint.enters != number || joint.kind != kind || joint.arched) continue;
-      const std::size_t at = joint.heading.axis == piece.place.axes[0] ? 2 : 0;
-      key[at] = *joint.design.bottom;
-      key[at + 1] = *joint.design.bite;
-      key[4] = joint.design.cheeks.value_or(Length());
-      held = true;
-    }
-    if (held) add_once(rows_for(sets, key), piece.mark);
+    Clearances sides, ends;
+    for (const Joint& joint : wood.joints)
+      if (joint.enters == number && joint.kind == kind && !joint.arched)
+        (joint.heading.axis == piece.place.axes[0] ? ends : sides) = joint.design;
+    if (!sides.bottom && !ends.bottom) continue;
+    std::vector<Cell> row{Cell::of_mark(piece.mark), sides.bottom, sides.bite, ends.bottom,
+                          ends.bite};
+    if (kind == JointKind::panel_in_groove) row.emplace_back(ends.cheeks);
+    table.add_alike(std::move(row));
   }
-  return sets;
+  return table;
 }
 
 }  // namespace
@@ -229,15 +226,12 @@ std::string raise_page(const Assembly& wood, const Making& making, const LengthP
 }
 
 std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<std::string> titles{"panels", "side gap", "side bite", "end gap", "end bite"};
+  const TextTable bedded = panel_table(wood, JointKind::panel_in_rebate, titles);
+  titles.emplace_back("play in thickness");
+  const TextTable grooved = panel_table(wood, JointKind::panel_in_groove, titles);
   std::string page;
-  TextTable grooved(
-      {"panels", "side gap", "side bite", "end gap", "end bite", "play in thickness"});
-  for (const auto& [key, marks] : panel_sets(wood, JointKind::panel_in_groove))
-    grooved.add({joined(marks), key[0], key[1], key[2], key[3], key[4]});
   if (!grooved.empty()) page += "\nPANELS in their grooves\n" + grooved.text(lengths, 2);
-  TextTable bedded({"panels", "side gap", "side bite", "end gap", "end bite"});
-  for (const auto& [key, marks] : panel_sets(wood, JointKind::panel_in_rebate))
-    bedded.add({joined(marks), key[0], key[1], key[2], key[3]});
   if (!bedded.empty())
     page +=
         "\nPANELS in their rebates, against the wood at the face side\n" + bedded.text(lengths, 2);

@@ -10,6 +10,11 @@
 namespace haunch {
 namespace {
 
+/// The size that its feature tells of a run, whatever its setting.
+Length size_at(const Assembly& wood, const Run& run, SizeName name) {
+  return size_of(wood.pieces[run.piece].features[run.feature], name).value_or(Length());
+}
+
 /// Runs in the order of the pieces, whatever they make.
 void sort_by_piece(std::vector<const Run*>& runs) {
   std::stable_sort(runs.begin(), runs.end(), [](const Run* a, const Run* b) {
@@ -17,16 +22,8 @@ void sort_by_piece(std::vector<const Run*>& runs) {
   });
 }
 
-/// A housing, or the rebate at a piece's end, as it is marked out.
-struct HousingRow {
-  Marks in, takes;
-  const Run* run;
-  Length depth;
-  bool to_the_end = false;
-};
-
 /// Housings, and the rebates that take the whole end of another piece.
-std::vector<HousingRow> housing_rows(const Assembly& wood, const Making& making) {
+std::vector<const Run*> housings_in(const Assembly& wood, const Making& making) {
   std::vector<const Run*> runs;
   for (const FeatureKind kind : {FeatureKind::housing, FeatureKind::rebate})
     each_run(making, kind, [&](const Operation&, const Run& run) {
@@ -34,18 +31,7 @@ std::vector<HousingRow> housing_rows(const Assembly& wood, const Making& making)
         runs.push_back(&run);
     });
   sort_by_piece(runs);
-  std::vector<HousingRow> rows;
-  for (const Run* run : runs) {
-    const Piece& piece = wood.pieces[run->piece];
-    const Length depth = size_of(piece.features[run->feature], SizeName::depth).value_or(Length());
-    auto row = std::find_if(rows.begin(), rows.end(), [&](const HousingRow& it) {
-      return it.run->near == run->near && it.run->far == run->far && it.depth == depth;
-    });
-    if (row == rows.end()) row = rows.insert(row, {{}, {}, run, depth, run->far == piece.blank[0]});
-    add_once(row->in, piece.mark);
-    add_once(row->takes, wood.pieces[wood.joints[*run->joint].enters].mark);
-  }
-  return rows;
+  return runs;
 }
 
 /// A rebate along the piece, for the leaf.
@@ -56,14 +42,14 @@ bool has_long_rebate(const Piece& piece) {
 }
 
 std::string housing_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const std::vector<HousingRow> rows = housing_rows(wood, making);
-  if (rows.empty()) return {};
   TextTable table({"in", "from", "near", "far", "wide", "deep", "from shoulder", "takes", ""});
-  for (const HousingRow& row : rows)
-    table.add({joined(row.in), std::string(word(row.run->from)), row.run->near, *row.run->far,
-               row.run->extent(), row.depth,
-               row.run->from_shoulder ? Cell(row.run->from_shoulder->near) : Cell(std::string()),
-               joined(row.takes), std::string(row.to_the_end ? "a rebate to the end" : "")});
+  for (const Run* run : housings_in(wood, making))
+    table.add_alike({mark_of(wood, *run), std::string(word(run->from)), run->near, run->far,
+                     run->extent(), size_at(wood, *run, SizeName::depth),
+                     run->from_shoulder ? Cell(run->from_shoulder->near) : Cell(""),
+                     taken_by(wood, *run),
+                     run->far == wood.pieces[run->piece].blank[0] ? "a rebate to the end" : ""});
+  if (table.empty()) return {};
   const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
     return piece.role == Role::jamb && has_long_rebate(piece);
   });
@@ -71,19 +57,17 @@ std::string housing_page(const Assembly& wood, const Making& making, const Lengt
          (rebated ? "  deep: from the inner face as it is before a rebate is worked there\n" : "");
 }
 
-/// A rebate along one edge of a piece.
-struct RebateRow {
-  std::string on;
-  Marks marks;
-  Length width, depth, from, left_at_end;
+/// "20 above the foot", of a rebate that does not go from end to end.
+std::string stopped(const Run& run, Length length, const LengthPrinter& lengths) {
+  const Length left = length - *run.far;
+  if (run.near == left) return left == Length() ? "" : lengths.one(left) + " short of each end";
+  std::string words = run.near > Length() ? lengths.one(run.near) + " above the foot" : "";
+  if (left > Length()) words += (words.empty() ? "" : ", ") + lengths.one(left) + " below the top";
+  return words;
+}
 
-  bool alike(const RebateRow& other) const {
-    return std::tie(on, width, depth, from, left_at_end) ==
-           std::tie(other.on, other.width, other.depth, other.from, other.left_at_end);
-  }
-};
-
-std::vector<RebateRow> rebate_rows(const Assembly& wood, const Making& making) {
+std::string edge_rebate_page(const Assembly& wood, const Making& making,
+                             const LengthPrinter& lengths) {
   std::vector<const Run*> runs;
   each_run(making, FeatureKind::rebate, [&](const Operation&, const Run& run) {
     const Piece& piece = wood.pieces[run.piece];
@@ -91,44 +75,14 @@ std::vector<RebateRow> rebate_rows(const Assembly& wood, const Making& making) {
       runs.push_back(&run);
   });
   sort_by_piece(runs);
-  std::vector<RebateRow> rows;
+  TextTable table({"in", "on the", "wide", "deep", "stops"});
   for (const Run* run : runs) {
     const Piece& piece = wood.pieces[run->piece];
-    const Feature& feature = piece.features[run->feature];
-    const RebateRow its{is_upright(piece) ? "inner face" : "lower face",
-                        {},
-                        size_of(feature, SizeName::width).value_or(Length()),
-                        size_of(feature, SizeName::depth).value_or(Length()),
-                        run->near,
-                        piece.blank[0] - *run->far};
-    auto row =
-        std::find_if(rows.begin(), rows.end(), [&](const RebateRow& it) { return it.alike(its); });
-    if (row == rows.end()) row = rows.insert(row, its);
-    add_once(row->marks, piece.mark);
+    table.add_alike({mark_of(wood, *run), is_upright(piece) ? "inner face" : "lower face",
+                     size_at(wood, *run, SizeName::width), size_at(wood, *run, SizeName::depth),
+                     stopped(*run, piece.blank[0], lengths)});
   }
-  return rows;
-}
-
-/// "20 above the foot", of one that does not go from end to end.
-std::string stopped(const RebateRow& row, const LengthPrinter& lengths) {
-  if (row.from == row.left_at_end)
-    return row.from == Length() ? "" : lengths.one(row.from) + " short of each end";
-  std::string words = row.from > Length() ? lengths.one(row.from) + " above the foot" : "";
-  if (row.left_at_end > Length())
-    words += (words.empty() ? "" : ", ") + lengths.one(row.left_at_end) + " below the top";
-  return words;
-}
-
-std::string edge_rebate_page(const Assembly& wood, const Making& making,
-                             const LengthPrinter& lengths) {
-  const std::vector<RebateRow> rows = rebate_rows(wood, making);
-  if (rows.empty()) return {};
-  const bool any_stopped = std::any_of(rows.begin(), rows.end(), [&](const RebateRow& row) {
-    return !stopped(row, lengths).empty();
-  });
-  TextTable table({"in", "on the", "wide", "deep", any_stopped ? "stops" : ""});
-  for (const RebateRow& row : rows)
-    table.add({joined(row.marks), row.on, row.width, row.depth, stopped(row, lengths)});
+  if (table.empty()) return {};
   return "\nREBATES for the leaf, from the face side\n" + table.text(lengths, 2);
 }
 

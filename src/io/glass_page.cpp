@@ -9,44 +9,14 @@
 namespace haunch {
 namespace {
 
-/// Rows of figures, each with the marks of the pieces that it is of.
-struct Row {
-  Marks marks;
-  std::string what;
-  std::string from;  // of what lies along a piece, the end that it is told from
-  std::vector<Length> figures;
-};
-
-void add(std::vector<Row>& rows, const std::string& mark, const std::string& what,
-         const std::string& from, const std::vector<Length>& figures) {
-  for (Row& row : rows) {
-    if (row.what != what || row.from != from || row.figures != figures) continue;
-    add_once(row.marks, mark);
-    return;
-  }
-  rows.push_back({{mark}, what, from, figures});
-}
-
-std::string text_of(const std::vector<Row>& rows, const std::vector<std::string>& titles,
-                    const LengthPrinter& lengths) {
-  TextTable table(titles);
-  for (const Row& row : rows) {
-    std::vector<Cell> cells{joined(row.marks), row.what, row.from};
-    for (const Length figure : row.figures)
-      cells.emplace_back(figure);
-    table.add(std::move(cells));
-  }
-  return table.text(lengths, 2);
-}
-
-std::vector<Row> rebates_in(const Assembly& wood, const Making& making) {
-  std::vector<Row> rows;
+TextTable rebates_in(const Assembly& wood, const Making& making) {
+  TextTable table({"rebate in", "edge", "from", "near", "far", "deep", "from face"});
   each_run(making, FeatureKind::glass_rebate, [&](const Operation& rebate, const Run& run) {
-    const Piece& piece = wood.pieces[run.piece];
-    add(rows, piece.mark, place_of(piece, run), std::string(word(run.from)),
-        {run.near, *run.far, rebate.setting(SizeName::depth), rebate.setting(SizeName::from_face)});
+    table.add_alike({mark_of(wood, run), place_of(wood.pieces[run.piece], run),
+                     std::string(word(run.from)), run.near, run.far,
+                     rebate.setting(SizeName::depth), rebate.setting(SizeName::from_face)});
   });
-  return rows;
+  return table;
 }
 
 /// Of the joint by which glass stands in the rebate at its left or foot; all sides are alike.
@@ -56,50 +26,44 @@ const Joint* joint_of(const Assembly& wood, std::size_t pane) {
   return nullptr;
 }
 
-std::vector<Row> panes_in(const Assembly& wood) {
-  std::vector<Row> rows;
+TextTable panes_in(const Assembly& wood) {
+  TextTable table({"pane", "", "width", "height", "thick", "bite", "edge clearance", "bedding"});
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
     const Joint* joint = piece.matter == Matter::glass ? joint_of(wood, number) : nullptr;
     if (joint == nullptr) continue;
-    add(rows, piece.mark, piece.material, "",
-        {piece.blank[1], piece.blank[0], piece.blank[2], *joint->design.bite, *joint->design.bottom,
-         *joint->design.bearing});
+    table.add_alike({Cell::of_mark(piece.mark), piece.material, piece.blank[1], piece.blank[0],
+                     piece.blank[2], joint->design.bite, joint->design.bottom,
+                     joint->design.bearing});
   }
-  return rows;
+  return table;
 }
 
-std::vector<Row> beads_in(const Assembly& wood) {
-  std::vector<Row> rows;
+TextTable beads_in(const Assembly& wood) {
+  TextTable table({"beads", "long point", "short point", "wide", "thick"});
   for (const Piece& piece : wood.pieces)
     if (piece.role == Role::bead)
-      add(rows, piece.mark, "", "",
-          {piece.blank[0], piece.blank[0] - piece.blank[1] * 2, piece.blank[1], piece.blank[2]});
-  return rows;
+      table.add_alike({Cell::of_mark(piece.mark), piece.blank[0],
+                       piece.blank[0] - piece.blank[1] * 2, piece.blank[1], piece.blank[2]});
+  return table;
 }
 
 }  // namespace
 
 std::string glass_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const std::vector<Row> panes = panes_in(wood);
+  const TextTable panes = panes_in(wood);
   if (panes.empty()) return {};
-  const std::vector<Row> rebates = rebates_in(wood, making);
+  const TextTable rebates = rebates_in(wood, making);
   std::string page = "\nGLASS, put in from the back\n";
   if (!rebates.empty())
-    page += text_of(rebates, {"rebate in", "edge", "from", "near", "far", "deep", "from face"},
-                    lengths) +
-            "  " +
+    page += rebates.text(lengths, 2) + "  " +
             wrapped(
                 "open to the back; deep from the edge, stopped as given, and the corners squared "
                 "with a "
                 "chisel",
                 kPageWidth, 2) +
             "\n";
-  page += text_of(panes,
-                  {"pane", "", "", "width", "height", "thick", "bite", "edge clearance", "bedding"},
-                  lengths);
-  page += text_of(beads_in(wood), {"beads", "", "", "long point", "short point", "wide", "thick"},
-                  lengths);
+  page += panes.text(lengths, 2) + beads_in(wood).text(lengths, 2);
   return page + "  " +
          wrapped(
              "glass on setting blocks as thick as the edge clearance, at the quarter points of "

@@ -8,6 +8,7 @@
 
 #include "lines.h"
 #include "making.h"
+#include "text_table.h"
 
 namespace haunch {
 
@@ -32,6 +33,14 @@ inline std::string place_of(const Piece& piece, const Run& run) {
     return is_upright(piece) ? (low ? "lower end" : "upper end") : (low ? "left end" : "right end");
   if (run.side.into == 1) return piece.role == Role::stile ? "face" : edge_name(piece, low);
   return piece.role == Role::jamb ? "inner face" : edge_name(piece, low) + " face";
+}
+
+/// The mark of the piece that a run is on, and of what comes in there, as cells of a table.
+inline Cell mark_of(const Assembly& wood, const Run& run) {
+  return Cell::of_mark(wood.pieces[run.piece].mark);
+}
+inline Cell taken_by(const Assembly& wood, const Run& run) {
+  return Cell::of_mark(wood.pieces[wood.joints[*run.joint].enters].mark);
 }
 
 /// Calls `use` with each operation that makes these, and each of its runs.

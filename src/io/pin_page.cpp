@@ -13,10 +13,6 @@ namespace {
 struct BoredPiece {
   std::string mark, from;
   std::vector<Length> middles;
-
-  bool alike(const BoredPiece& other) const {
-    return from == other.from && middles == other.middles;
-  }
 };
 
 /// Holes of one setting: in cheeks, by where they stand along a stile; in tenons, across a rail.
@@ -49,20 +45,12 @@ std::vector<Bored> bored_in(const Assembly& wood, const Making& making) {
 
 std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& lengths) {
   TextTable table({"in", "from", "middles at"});
-  for (BoredPiece& piece : pieces)
+  for (BoredPiece& piece : pieces) {
     std::sort(piece.middles.begin(), piece.middles.end());
-  for (std::size_t i = 0; i < pieces.size(); ++i) {
-    const auto is_like = [&](const BoredPiece& it) { return it.alike(pieces[i]); };
-    const auto begin = pieces.begin();
-    const auto here = begin + static_cast<std::ptrdiff_t>(i);
-    if (std::any_of(begin, here, is_like)) continue;
-    std::vector<std::string> marks;
-    for (const BoredPiece& piece : pieces)
-      if (is_like(piece)) marks.push_back(piece.mark);
     std::string middles;
-    for (const Length middle : pieces[i].middles)
+    for (const Length middle : piece.middles)
       middles += (middles.empty() ? "" : ", ") + lengths.one(middle);
-    table.add({joined(marks), pieces[i].from, middles});
+    table.add_alike({Cell::of_mark(piece.mark), piece.from, middles});
   }
   return table.text(lengths, 4);
 }

@@ -352,14 +352,10 @@ std::string across_text(const TenonSets& sets) {
 
 // ---- loose tenons
 
-/// One length after another: length, width, thickness, depth in each piece.
-using LooseKey = std::vector<Length>;
-
-/// The radius to which a piece's edges are rounded; 0 for square ones.
-Length rounding_of(const Piece& piece) {
+/// The radius to which a piece's edges are rounded; nothing for square ones.
+std::optional<Length> rounding_of(const Piece& piece) {
   for (const Feature& feature : piece.features)
-    if (feature.kind == FeatureKind::rounding)
-      return size_of(feature, SizeName::radius).value_or(Length());
+    if (feature.kind == FeatureKind::rounding) return size_of(feature, SizeName::radius);
   return {};
 }
 
@@ -375,20 +371,15 @@ std::string tenon_page(const Assembly& wood, const Making& making, const LengthP
 }
 
 std::string loose_tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
-  std::vector<MachineSet<LooseKey, Marks>> sets;
+  TextTable table(
+      {"tenons", "long", "wide", "thick", "into each piece", "below each end", "edges rounded to"});
   for (const Joint& joint : wood.joints) {
     if (!joint.tenon || joint.has_shoulder || is_dowel(joint)) continue;
     const Piece& piece = wood.pieces[joint.enters];
-    add_once(rows_for(sets, LooseKey{piece.blank[0], piece.blank[1], piece.blank[2],
-                                     joint.tenon->depth, *joint.design.bottom, rounding_of(piece)}),
-             piece.mark);
+    table.add_alike({Cell::of_mark(piece.mark), piece.blank[0], piece.blank[1], piece.blank[2],
+                     joint.tenon->depth, joint.design.bottom, rounding_of(piece)});
   }
-  if (sets.empty()) return {};
-  TextTable table(
-      {"tenons", "long", "wide", "thick", "into each piece", "below each end", "edges rounded to"});
-  for (const auto& [key, marks] : sets)
-    table.add({joined(marks), key[0], key[1], key[2], key[3], key[4],
-               key[5] > Length() ? Cell(key[5]) : Cell(std::string())});
+  if (table.empty()) return {};
   return "\nLOOSE TENONS, grain along their length\n" + table.text(lengths, 2);
 }
 

@@ -87,6 +87,22 @@ std::vector<std::string> LengthPrinter::column(const std::vector<Length>& length
   return texts;
 }
 
+void TextTable::add_alike(std::vector<Cell> row) {
+  const auto is_alike = [&](const std::vector<Cell>& other) {
+    return std::equal(row.begin(), row.end(), other.begin(), [](const Cell& a, const Cell& b) {
+      return a.is_mark || (a.words == b.words && a.length == b.length);
+    });
+  };
+  const auto same = std::find_if(rows_.begin(), rows_.end(), is_alike);
+  if (same == rows_.end()) return add(std::move(row));
+  for (std::size_t column = 0; column < row.size(); ++column) {
+    std::string& marks = (*same)[column].words;
+    const std::string& mark = row[column].words;
+    const bool is_new = (" " + marks + " ").find(" " + mark + " ") == std::string::npos;
+    if (row[column].is_mark && is_new) marks += " " + mark;
+  }
+}
+
 bool TextTable::is_numeric(std::size_t column) const {
   return std::all_of(rows_.begin(), rows_.end(), [column](const std::vector<Cell>& row) {
     const Cell& cell = row[column];

@@ -47,9 +47,17 @@ struct Cell {
   Cell(std::string text) : words(std::move(text)) {}
   Cell(const char* text) : words(text) {}
   Cell(Length size) : length(size) {}
+  Cell(std::optional<Length> size) : length(size) {}  // none: empty
+  /// The mark of a piece that a row is of, or of one that comes there.
+  static Cell of_mark(std::string mark) {
+    Cell cell(std::move(mark));
+    cell.is_mark = true;
+    return cell;
+  }
 
   std::string words;
   std::optional<Length> length;
+  bool is_mark = false;
 };
 
 /// Lengths and counts to the right, words to the left; a column that is empty throughout is left
@@ -59,6 +67,8 @@ class TextTable {
   explicit TextTable(std::vector<std::string> titles) : titles_(std::move(titles)) {}
 
   void add(std::vector<Cell> row) { rows_.push_back(std::move(row)); }
+  /// A row that reads like another but for marks is put to it.
+  void add_alike(std::vector<Cell> row);
   bool empty() const { return rows_.empty(); }
   std::string text(const LengthPrinter& lengths, std::size_t indent) const;
 
