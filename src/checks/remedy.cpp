@@ -424,6 +424,12 @@ bool Remedies::complete() const {
 
 Remedies find_remedies(const Job& job, const std::vector<Finding>& findings, std::int64_t one_try,
                        std::int64_t most) {
+  const bool all_is_well =
+      std::all_of(findings.begin(), findings.end(),
+                  [](const Finding& finding) { return finding.status == Status::ok; });
+  if (all_is_well)
+    return {std::vector<std::optional<Remedy>>(findings.size()),
+            std::vector<bool>(findings.size(), true)};
   RemedySearch search(job, findings, Allowance(most, one_try));
   search.run();
   return search.remedies();

@@ -73,34 +73,60 @@ struct RawOptions {
   bool fahrenheit = false;
   bool quiet = false, brief_help = false, full_help = false, version = false;
 
-  std::vector<RawValue*> values() {
+  RawOptions() {
+    for (const TrialOption& option : kTrialOptions)
+      readings.push_back({option.option, Goes::with_trial, {}});
+  }
+  /// Those that are given once.
+  std::vector<RawValue*> single_values() {
     return {&format, &units,    &csv,   &fraction, &output, &shop,   &temperature, &humidity,
             &joint,  &measured, &stock, &leftover, &prefer, &stages, &effort,      &seed};
   }
+  std::vector<RawValue*> values() {
+    std::vector<RawValue*> all = single_values();
+    for (RawValue& reading : readings)
+      all.push_back(&reading);
+    return all;
+  }
+  std::array<std::pair<std::string_view, bool*>, 5> flags() {
+    return {{{"--fahrenheit", &fahrenheit},
+             {"-q,--quiet", &quiet},
+             {"-h", &brief_help},
+             {"--help", &full_help},
+             {"--version", &version}}};
+  }
 };
 
-void declare(CLI::App& app, RawOptions& raw) {
+/// "--output" of "-o,--output"; of "-h" nothing.
+std::string_view long_name(std::string_view names) {
+  return names.substr(std::min(names.find("--"), names.size()));
+}
+
+/// Whether an option "-o,--output" may stand among the arguments: as a word, perhaps with its value
+/// behind it, or as one of several letters.
+bool may_be_among(const std::vector<std::string>& arguments, std::string_view names) {
+  const std::string_view word = long_name(names);
+  const bool has_letter = word != names;
+  return std::any_of(arguments.begin(), arguments.end(), [&](const std::string& argument) {
+    if (argument.starts_with("--")) return !word.empty() && argument.starts_with(word);
+    return has_letter && argument.starts_with('-') &&
+           argument.find(names[1], 1) != std::string::npos;
+  });
+}
+
+/// Only what may stand there is declared: of all options that would be a tenth of a short run.
+void declare(CLI::App& app, RawOptions& raw, const std::vector<std::string>& arguments) {
   app.set_help_flag();
   app.add_option("words", raw.words);
   for (RawValue* value : raw.values())
-    app.add_option(std::string(value->name), value->given)->take_all()->allow_extra_args(false);
-  for (const TrialOption& option : kTrialOptions)
-    raw.readings.push_back({option.option, Goes::with_trial, {}});
-  for (RawValue& value : raw.readings)
-    app.add_option(std::string(value.name), value.given)->take_all()->allow_extra_args(false);
-  app.add_flag("--fahrenheit", raw.fahrenheit);
-  app.add_flag("-q,--quiet", raw.quiet);
-  app.add_flag("-h", raw.brief_help);
-  app.add_flag("--help", raw.full_help);
-  app.add_flag("--version", raw.version);
-}
-
-std::vector<std::string_view> names_of(const std::vector<std::string>& names) {
-  return {names.begin(), names.end()};
+    if (may_be_among(arguments, value->name))
+      app.add_option(std::string(value->name), value->given)->take_all()->allow_extra_args(false);
+  for (const auto& [names, flag] : raw.flags())
+    if (may_be_among(arguments, names)) app.add_flag(std::string(names), *flag);
 }
 
 /// `rest` is what was left of an option: all of it, or of `-help` after its known letter "-elp".
-std::string unknown_option(const CLI::App& app, const std::vector<std::string>& arguments,
+std::string unknown_option(RawOptions& raw, const std::vector<std::string>& arguments,
                            const std::string& rest) {
   const auto whole =
       std::find_if(arguments.begin(), arguments.end(), [&](const std::string& argument) {
@@ -110,13 +136,14 @@ std::string unknown_option(const CLI::App& app, const std::vector<std::string>& 
                (bundle && rest.size() > 1 && argument.ends_with(rest.substr(1)));
       });
   const std::string option = whole == arguments.end() ? rest : *whole;
-  std::vector<std::string> known;
-  for (const CLI::Option* each : app.get_options())
-    for (const std::string& name : each->get_lnames())
-      known.push_back("--" + name);
+  std::vector<std::string_view> known;
+  for (const RawValue* value : raw.values())
+    known.push_back(long_name(value->name));
+  for (const auto& [names, flag] : raw.flags())
+    if (const std::string_view name = long_name(names); !name.empty()) known.push_back(name);
   const std::string name = option.substr(0, option.find('='));
   const std::string dashed = name.starts_with("--") ? name : "-" + name;
-  const std::string_view nearest = nearest_word(dashed, names_of(known));
+  const std::string_view nearest = nearest_word(dashed, known);
   return "unknown option " + name +
          (nearest.empty() ? "; 'haunch -h' lists the options"
                           : "; did you mean " + std::string(nearest) + "?");
@@ -138,7 +165,7 @@ std::variant<std::size_t, UsageError> pick(std::string_view option, const std::s
 
 /// What is wrong with how often a value was given, or with an empty one.
 std::optional<UsageError> value_fault(RawOptions& raw) {
-  for (const RawValue* value : raw.values()) {
+  for (const RawValue* value : raw.single_values()) {
     if (value->given.size() > 1) return UsageError{value->short_name() + ": given twice; keep one"};
     if (value->is_given() && value->given.front().empty())
       return UsageError{value->short_name() +
@@ -192,10 +219,7 @@ std::string_view goes_words(Goes goes) {
 
 /// An option that has nothing to do with the command.
 std::optional<UsageError> misplaced_option(RawOptions& raw, Command command) {
-  std::vector<RawValue*> values = raw.values();
-  for (RawValue& reading : raw.readings)
-    values.push_back(&reading);
-  for (const RawValue* value : values)
+  for (const RawValue* value : raw.values())
     if (value->is_given() && !goes_with(value->goes, command))
       return UsageError{value->short_name() + ": goes with " +
                         std::string(goes_words(value->goes)) + "; leave it out here"};
@@ -364,13 +388,13 @@ std::variant<Invocation, UsageError> read_command_line(const std::vector<std::st
   }
   CLI::App app;
   RawOptions raw;
-  declare(app, raw);
+  declare(app, raw, arguments);
   std::vector<std::string> reversed(arguments.rbegin(), arguments.rend());  // as CLI11 takes them
   try {
     app.parse(std::move(reversed));
   } catch (const CLI::ExtrasError&) {
     return UsageError{unknown_option(
-        app, arguments, app.remaining().empty() ? std::string() : app.remaining().front())};
+        raw, arguments, app.remaining().empty() ? std::string() : app.remaining().front())};
   } catch (const CLI::ArgumentMismatch& error) {
     const std::string words = error.what();
     return UsageError{words.substr(0, words.find(':')) + ": wants a value after it"};

@@ -14,7 +14,7 @@
 namespace haunch {
 namespace {
 
-using Found = std::vector<const Species*>;
+using Found = std::vector<Species>;
 
 constexpr int kCoefficientPlaces = 5;  // as they are printed
 
@@ -79,11 +79,11 @@ std::string shrinkages(const Species& species) {
 
 std::string group_table(const Found& found, std::string_view group) {
   TextTable table({std::string(group), "radial", "tangential", "shrinkage", "SG"});
-  for (const Species* species : found)
-    if (species->group == group)
-      table.add({species->name, starred(*species, Direction::radial),
-                 starred(*species, Direction::tangential), shrinkages(*species),
-                 lined_up(species->gravity_12, 2)});
+  for (const Species& species : found)
+    if (species.group == group)
+      table.add({species.name, starred(species, Direction::radial),
+                 starred(species, Direction::tangential), shrinkages(species),
+                 lined_up(species.gravity_12, 2)});
   if (table.empty()) return "";
   return "\n" + table.text(LengthPrinter(Unit::mm, {}), 0);
 }
@@ -93,8 +93,8 @@ std::string table_text(const Found& found, bool with_sources) {
   for (const std::string_view group : {"shop", "hardwood", "softwood", "tropical"})
     text += group_table(found, group);
   if (!with_sources) return text + "\n'haunch species NAME' tells where the figures come from.\n";
-  for (const Species* species : found)
-    text += "\n" + wrapped(species->name + ": " + species->source, kPageWidth, 2) + "\n";
+  for (const Species& species : found)
+    text += "\n" + wrapped(species.name + ": " + species.source, kPageWidth, 2) + "\n";
   return text;
 }
 
@@ -106,21 +106,21 @@ std::string json_text(const Found& found) {
   json.open_object();
   json.key("species");
   json.open_list();
-  for (const Species* species : found) {
+  for (const Species& species : found) {
     json.row();
     json.open_object();
-    json.member("name", species->name);
-    json.member("group", species->group);
+    json.member("name", species.name);
+    json.member("group", species.group);
     std::string figures;
-    for (const auto& [key, value] : figures_of(*species))
+    for (const auto& [key, value] : figures_of(species))
       figures += fmt::format(", \"{}\": {}", key, value.empty() ? "null" : value);
     text += figures;
     json.key("derived");
     json.open_list();
-    for (const std::string& direction : derived_directions(*species))
+    for (const std::string& direction : derived_directions(species))
       json.text(direction);
     json.close_list();
-    json.member("source", species->source);
+    json.member("source", species.source);
     json.close_object();
   }
   json.close_list();
@@ -138,14 +138,14 @@ std::string csv_text(const Found& found, bool for_spreadsheet) {
   for (const std::string_view title : {"derived", "source"})
     head.plain(title);
   head.end();
-  for (const Species* species : found) {
+  for (const Species& species : found) {
     CsvRow row(text, Unit::mm, for_spreadsheet);
-    row.plain(species->name);
-    row.plain(species->group);
-    for (const auto& [key, value] : figures_of(*species))
+    row.plain(species.name);
+    row.plain(species.group);
+    for (const auto& [key, value] : figures_of(species))
       row.plain(value);
-    row.plain(joined(derived_directions(*species)));
-    row.plain(species->source);
+    row.plain(joined(derived_directions(species)));
+    row.plain(species.source);
     row.end();
   }
   return text;

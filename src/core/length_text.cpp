@@ -10,8 +10,6 @@
 namespace haunch {
 namespace {
 
-__extension__ typedef unsigned __int128 WideCount;
-
 constexpr std::uint64_t kBillion = 1'000'000'000;
 constexpr int kBillionDigits = 9;
 
@@ -107,16 +105,16 @@ FixedText fixed_decimal(Length length, Unit unit, int places) {
   std::uint64_t scale = 1;
   for (int i = 0; i < places; ++i)
     scale *= 10;
-  const WideCount per = steps_per(unit);
-  const WideCount scaled = WideCount{magnitude(length)} * scale;
-  const WideCount rounded = (scaled + per / 2) / per;
+  const std::uint64_t per = steps_per(unit);
+  const std::uint64_t parts = magnitude(length) % per * scale;
+  const std::uint64_t rounded = (parts + per / 2) / per;
+  const std::uint64_t whole = magnitude(length) / per + rounded / scale;
 
   FixedText fixed;
-  fixed.exact = scaled % per == 0;
-  if (length < Length() && rounded > 0) fixed.text += '-';
-  append_whole(fixed.text, static_cast<std::uint64_t>(rounded / scale));
-  const auto decimals = static_cast<std::uint64_t>(rounded % scale);
-  if (places > 0) append_decimals(fixed.text, decimals * (kBillion / scale), places);
+  fixed.exact = parts % per == 0;
+  if (length < Length() && whole + rounded > 0) fixed.text += '-';
+  append_whole(fixed.text, whole);
+  if (places > 0) append_decimals(fixed.text, rounded % scale * (kBillion / scale), places);
   return fixed;
 }
 

@@ -28,7 +28,7 @@ bool acts_on_screen(char32_t code) {
 std::string_view take_shown(std::string_view& text, Newlines newlines) {
   std::size_t size = 0;
   Utf8Character next;
-  while (size < text.size()) {
+  while ((size += plain_bytes(text.substr(size))) < text.size()) {
     next = first_character(text.substr(size));
     if (!is_harmless(next, newlines)) break;
     size += next.size;

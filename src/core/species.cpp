@@ -1,7 +1,9 @@
 #include "species.h"
 
 #include <algorithm>
-#include <map>
+#include <array>
+#include <set>
+#include <utility>
 
 #include "document.h"
 #include "species_data.h"
@@ -29,13 +31,20 @@ std::string spoken(const std::string& name) {
   return name.substr(comma + 2) + " " + name.substr(0, comma);
 }
 
-/// The names by which a species of the table goes, folded.
-std::vector<std::string> names_of(const std::string& name) {
-  const std::string whole = folded(name);
-  const std::string plain = whole.substr(0, whole.find(" ("));
+/// The names by which a species goes, folded.
+std::array<std::string, 3> names_of(std::string_view name) {
+  std::string whole = folded(name);
+  std::string plain = whole.substr(0, whole.find(" ("));
   const std::size_t slash = plain.find(" / ");
-  if (slash != std::string::npos) return {whole, plain.substr(0, slash), plain.substr(slash + 3)};
-  return {whole, plain, spoken(plain)};
+  if (slash != std::string::npos)
+    return {std::move(whole), plain.substr(0, slash), plain.substr(slash + 3)};
+  std::string as_spoken = spoken(plain);
+  return {std::move(whole), std::move(plain), std::move(as_spoken)};
+}
+
+bool goes_by(std::string_view name, std::string_view wanted) {
+  const std::array names = names_of(name);
+  return std::find(names.begin(), names.end(), wanted) != names.end();
 }
 
 std::string source_of(const SpeciesRow& row) {
@@ -52,30 +61,28 @@ std::string source_of(const SpeciesRow& row) {
   return source;
 }
 
-std::vector<Species> species_of_rows() {
-  std::vector<Species> all;
+Species species_of(const SpeciesRow& row) {
+  return {std::string(row.name), std::string(row.group), row.radial,
+          row.tangential,        row.radial_shrinkage,   row.tangential_shrinkage,
+          row.gravity_green,     row.gravity_12,         source_of(row)};
+}
+
+/// The row that goes by a folded name, or null. The table is searched from its start, as most runs
+/// look nothing up and the others a few names.
+const SpeciesRow* row_called(std::string_view wanted) {
   for (const SpeciesRow& row : species_rows())
-    all.push_back({std::string(row.name), std::string(row.group), row.radial, row.tangential,
-                   row.radial_shrinkage, row.tangential_shrinkage, row.gravity_green,
-                   row.gravity_12, source_of(row)});
-  return all;
-}
-
-using SpeciesIndex = std::map<std::string, const Species*, std::less<>>;
-
-SpeciesIndex index_of_names() {
-  SpeciesIndex index;
-  for (const Species& species : known_species())
-    for (std::string& name : names_of(species.name))
-      index.emplace(std::move(name), &species);
+    if (goes_by(row.name, wanted)) return &row;
   for (const SpeciesAlias& alias : species_aliases())
-    index.emplace(folded(alias.alias), index.at(folded(alias.name)));
-  return index;
+    if (folded(alias.alias) == wanted) return row_called(folded(alias.name));
+  return nullptr;
 }
 
-const SpeciesIndex& species_index() {
-  static const SpeciesIndex kIndex = index_of_names();
-  return kIndex;
+const SpeciesRow* find_row(std::string_view name) {
+  if (name.empty()) return nullptr;
+  const std::string wanted = folded(name);
+  const SpeciesRow* row = row_called(wanted);
+  const std::string as_spoken = spoken(wanted);
+  return row == nullptr && as_spoken != wanted ? row_called(as_spoken) : row;
 }
 
 std::vector<std::string> words_of(std::string_view text) {
@@ -98,59 +105,59 @@ bool has_all(const std::string& name, const std::vector<std::string>& words) {
 
 }  // namespace
 
-const std::vector<Species>& known_species() {
-  static const std::vector<Species> kSpecies = species_of_rows();
-  return kSpecies;
+std::vector<Species> known_species() {
+  std::vector<Species> all;
+  for (const SpeciesRow& row : species_rows())
+    all.push_back(species_of(row));
+  return all;
 }
 
-const Species* find_species(std::string_view name) {
-  const SpeciesIndex& index = species_index();
-  const std::string wanted = folded(name);
-  auto found = index.find(wanted);
-  if (found == index.end()) found = index.find(spoken(wanted));
-  return found == index.end() ? nullptr : found->second;
+std::optional<Species> find_species(std::string_view name) {
+  const SpeciesRow* row = find_row(name);
+  return row == nullptr ? std::nullopt : std::optional(species_of(*row));
 }
 
-const Species* find_species(std::string_view name, const std::vector<Species>& own) {
+const Species* find_own_species(std::string_view name, const std::vector<Species>& own) {
   const std::string wanted = folded(name);
-  for (const Species& species : own) {
-    const std::vector<std::string> names = names_of(species.name);
-    if (std::find(names.begin(), names.end(), wanted) != names.end() ||
-        std::find(names.begin(), names.end(), spoken(wanted)) != names.end())
-      return &species;
-  }
+  const std::string as_spoken = spoken(wanted);
+  for (const Species& species : own)
+    if (goes_by(species.name, wanted) || goes_by(species.name, as_spoken)) return &species;
+  return nullptr;
+}
+
+std::optional<Species> find_species(std::string_view name, const std::vector<Species>& own) {
+  if (const Species* found = find_own_species(name, own)) return *found;
   return find_species(name);
 }
 
-std::vector<const Species*> search_species(std::string_view words) {
-  const std::vector<std::string> wanted = words_of(words);
-  const Species* by_trade_name = find_species(words);
-  std::vector<const Species*> found;
-  for (const Species& species : known_species())
-    if (&species == by_trade_name || has_all(folded(species.name), wanted))
-      found.push_back(&species);
-  return found;
+std::vector<Species> search_species(std::string_view words) {
+  return search_species(words, {});
 }
 
-std::vector<const Species*> search_species(std::string_view words,
-                                           const std::vector<Species>& own) {
+std::vector<Species> search_species(std::string_view words, const std::vector<Species>& own) {
   const std::vector<std::string> wanted = words_of(words);
-  std::vector<const Species*> found;
+  std::vector<Species> found;
   for (const Species& species : own)
-    if (has_all(folded(species.name), wanted)) found.push_back(&species);
-  for (const Species* species : search_species(words))
-    if (find_species(species->name, own) == species) found.push_back(species);
+    if (has_all(folded(species.name), wanted)) found.push_back(species);
+  const SpeciesRow* by_trade_name = find_row(words);
+  for (const SpeciesRow& row : species_rows())
+    if ((&row == by_trade_name || has_all(folded(row.name), wanted)) &&
+        find_own_species(row.name, own) == nullptr)
+      found.push_back(species_of(row));
   return found;
 }
 
 std::string nearest_species(std::string_view name) {
-  std::vector<std::string_view> names;
-  for (const auto& [known, species] : species_index())
-    names.emplace_back(known);
-  const std::string_view nearest = nearest_word(folded(name), names);
-  if (!nearest.empty()) return species_index().find(nearest)->second->name;
-  const std::vector<const Species*> found = search_species(name);
-  return found.size() == 1 ? found.front()->name : "";
+  std::set<std::string> known;
+  for (const SpeciesRow& row : species_rows())
+    for (std::string& each : names_of(row.name))
+      known.insert(std::move(each));
+  for (const SpeciesAlias& alias : species_aliases())
+    known.insert(folded(alias.alias));
+  const std::string_view nearest = nearest_word(folded(name), {known.begin(), known.end()});
+  if (!nearest.empty()) return std::string(row_called(nearest)->name);
+  const std::vector<Species> found = search_species(name);
+  return found.size() == 1 ? found.front().name : "";
 }
 
 std::optional<Coefficient> coefficient_of(const Species& species, Direction direction) {

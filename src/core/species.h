@@ -21,23 +21,26 @@ struct Species {
 // ---- which there are
 
 /// The species that haunch knows, in the order of the table: hardwoods, softwoods, tropical woods.
-const std::vector<Species>& known_species();
+std::vector<Species> known_species();
 
-/// The species of that name, or null. Capitals and hyphens do not matter. "Oak, white" may be
-/// called "white oak", "Sipo / utile" either of the two, and what stands in brackets be left out;
-/// some more trade names are known. A name that means several species ("maple") is none.
-const Species* find_species(std::string_view name);
+/// The species of that name, if there is one. Capitals and hyphens do not matter. "Oak, white" may
+/// be called "white oak", "Sipo / utile" either of the two, and what stands in brackets be left
+/// out; some more trade names are known. A name that means several species ("maple") is none.
+std::optional<Species> find_species(std::string_view name);
 
-/// The one of `own` that goes by that name, else as above: a shop's own woods overrule the table.
-const Species* find_species(std::string_view name, const std::vector<Species>& own);
+/// The one of a shop's `own` woods that goes by that name, or null.
+const Species* find_own_species(std::string_view name, const std::vector<Species>& own);
+
+/// The same, else the table's: a shop's own woods overrule it.
+std::optional<Species> find_species(std::string_view name, const std::vector<Species>& own);
 
 /// Those with every word of `words` somewhere in their name, and the one of that trade name; of no
 /// words, all.
-std::vector<const Species*> search_species(std::string_view words);
+std::vector<Species> search_species(std::string_view words);
 
 /// The same of the table and a shop's `own` woods, which come first and overrule those of their
 /// name.
-std::vector<const Species*> search_species(std::string_view words, const std::vector<Species>& own);
+std::vector<Species> search_species(std::string_view words, const std::vector<Species>& own);
 
 /// The name, as the table has it, that was most likely meant; empty when nothing is near.
 std::string nearest_species(std::string_view name);

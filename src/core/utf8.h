@@ -11,6 +11,15 @@ constexpr bool continues_character(char byte) {
   return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
 }
 
+/// How many bytes `text` begins with that are ASCII and are printed as they are: all of most texts,
+/// which need not be taken apart then.
+constexpr std::size_t plain_bytes(std::string_view text) {
+  std::size_t size = 0;
+  while (size < text.size() && text[size] >= ' ' && text[size] <= '~')
+    ++size;
+  return size;
+}
+
 struct Utf8Character {
   std::size_t size = 0;  // in bytes; 0: not UTF-8
   char32_t code = 0;

@@ -38,15 +38,14 @@ void Feed::make_room() {
 bool Feed::fill() {
   if (ended_) return false;
   make_room();
-  const std::size_t held = bytes_.size();
-  bytes_.resize(held + kPiece);
+  char piece[kPiece];  // not bytes_ itself, which would be filled with zeros first
   ssize_t got = 0;
   do {
-    got = ::read(descriptor_, bytes_.data() + held, kPiece);
+    got = ::read(descriptor_, piece, kPiece);
   } while (got < 0 && errno == EINTR);
   if (got < 0) error_ = errno;
   ended_ = got <= 0;
-  bytes_.resize(held + (got > 0 ? static_cast<std::size_t>(got) : 0));
+  if (got > 0) bytes_.append(piece, static_cast<std::size_t>(got));
   return !ended_;
 }
 

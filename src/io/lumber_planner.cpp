@@ -24,12 +24,12 @@ std::string lower(std::string text) {
 
 /// A name that may mean several species ("beech") is as hard as all of them.
 bool is_hardwood(const std::string& material) {
-  const Species* species = find_species(material);
-  if (species != nullptr) return species->group != "softwood";
+  const auto species = find_species(material);
+  if (species) return species->group != "softwood";
   const auto found = search_species(material);
   return !material.empty() && !found.empty() &&
          std::none_of(found.begin(), found.end(),
-                      [](const Species* each) { return each->group == "softwood"; });
+                      [](const Species& each) { return each.group == "softwood"; });
 }
 
 using Way = LumberWay;
@@ -759,8 +759,9 @@ class Passes {
 
 bool same_material(const std::string& a, const std::string& b) {
   if (lower(a) == lower(b)) return true;
-  const Species* one = find_species(a);
-  return one != nullptr && one == find_species(b);
+  const auto one = find_species(a);
+  const auto other = find_species(b);
+  return one && other && one->name == other->name;
 }
 
 lumber::Stock stock_of(const StockItem& item, const LumberReport& report) {

@@ -20,9 +20,9 @@ std::size_t byte_at(std::string_view text, std::size_t column) {
   return text.size();
 }
 
-/// A line whose last column, from `from` on, goes on below itself where the page ends.
+/// A line wider than the page, its last column, from `from` on, going on below itself.
 std::string broken(const std::string& line, std::size_t from) {
-  if (display_width(line) <= kPageWidth || from + kNarrowestColumn > kPageWidth) return line;
+  if (from + kNarrowestColumn > kPageWidth) return line;
   const std::size_t start = byte_at(line, from);
   return line.substr(0, start) + wrapped(std::string_view(line).substr(start), kPageWidth, from);
 }
@@ -127,6 +127,7 @@ std::vector<std::string> TextTable::printed_column(std::size_t column,
 
 std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) const {
   std::vector<std::string> lines(rows_.size() + 1);
+  std::vector<std::size_t> widths(lines.size());
   std::size_t used = indent;
   std::size_t last_column = indent;
   for (std::size_t column = 0; column < titles_.size(); ++column) {
@@ -141,16 +142,18 @@ std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) co
     const bool right = is_numeric(column);
     for (std::size_t line = 0; line < lines.size(); ++line) {
       if (texts[line].empty()) continue;
-      const std::size_t pad = right ? widest - display_width(texts[line]) : 0;
-      lines[line].append(used + pad - display_width(lines[line]), ' ');
+      const std::size_t width = display_width(texts[line]);
+      const std::size_t start = right ? used + widest - width : used;
+      lines[line].append(start - widths[line], ' ');
       lines[line] += texts[line];
+      widths[line] = start + width;
     }
     last_column = used;
     used += widest + kBetweenColumns;
   }
   std::string all;
-  for (const std::string& line : lines)
-    all += broken(line, last_column) + "\n";
+  for (std::size_t line = 0; line < lines.size(); ++line)
+    all += (widths[line] > kPageWidth ? broken(lines[line], last_column) : lines[line]) + "\n";
   return all;
 }
 

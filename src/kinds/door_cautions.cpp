@@ -26,8 +26,8 @@ double square_metres(const Strip& wide, const Strip& high) {
 /// sealed unit is gas: it is left out.
 std::optional<double> kilograms(const Spec& spec, const DoorPlan& plan) {
   constexpr double kDry = 12;
-  const Species* species = find_species(spec.text("species.frame"));
-  const auto density = species != nullptr ? density_kg_m3(*species, kDry) : std::nullopt;
+  const auto species = find_species(spec.text("species.frame"));
+  const auto density = species ? density_kg_m3(*species, kDry) : std::nullopt;
   if (!density) return {};
   const FramePlan& frame = plan.frame;
   const double thickness = metres(frame.thickness);

@@ -45,8 +45,8 @@ std::vector<JointPlace> pinned_places(DoorLedger& ledger, const DoorPlan& plan) 
 }
 
 bool is_softwood(const DoorLedger& ledger) {
-  const Species* species = find_species(species_of(ledger.spec).of(Role::rail));
-  return species != nullptr && species->group == "softwood";
+  const auto species = find_species(species_of(ledger.spec).of(Role::rail));
+  return species && species->group == "softwood";
 }
 
 /// Up to a quarter of the pin (a timber craft text): 1/16 in in hardwood, 3/32 in in softwood (a

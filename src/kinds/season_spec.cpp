@@ -202,9 +202,9 @@ class Settler {
   }
 
   Species look_up(const std::string& name, const std::string& path) {
-    const Species* found = find_species(name, spec_.woods);
+    auto found = find_species(name, spec_.woods);
     const std::string whose = spec_.said_by("species") == SaidBy::shop ? " (the shop file's)" : "";
-    if (found == nullptr) {
+    if (!found) {
       settled_.problems.push_back({path, "\"" + name + "\"" + whose + unknown_words(name), {}});
       return {};
     }
@@ -217,15 +217,15 @@ class Settler {
            {}});
       return {};
     }
-    return *found;
+    return *std::move(found);
   }
 
   std::string unknown_words(const std::string& name) const {
-    const std::vector<const Species*> several = search_species(name, spec_.woods);
+    const std::vector<Species> several = search_species(name, spec_.woods);
     if (several.size() > 1) {
       std::string some;
       for (std::size_t i = 0; i < std::min<std::size_t>(several.size(), 3); ++i)
-        some += (some.empty() ? "\"" : ", \"") + several[i]->name + "\"";
+        some += (some.empty() ? "\"" : ", \"") + several[i].name + "\"";
       return fmt::format(
           " may be any of {} woods, {}{}; write which ('haunch species {}' lists "
           "them)",
@@ -269,8 +269,7 @@ std::vector<Species> read_woods(ValueReader& read, const Value& value, const std
       read_wood_entry(read, entry, child_path(its_path, entry.key), wood);
     if (wood.name.empty() && !read.was_meant(its_path + "/name"))
       read.problem(its_path, "\"name\" is missing; a wood has a name");
-    if (find_species(wood.name, woods) != nullptr && !wood.name.empty() &&
-        find_species(wood.name) != find_species(wood.name, woods))
+    if (!wood.name.empty() && find_own_species(wood.name, woods) != nullptr)
       read.problem(its_path + "/name", "\"" + wood.name + "\" stands here twice; keep one");
     woods.push_back(std::move(wood));
   }

@@ -36,9 +36,9 @@ Species with_gravity_12(double gravity) {
   return wood;
 }
 
-const Species& species(std::string_view name) {
-  const Species* found = find_species(name);
-  if (found == nullptr) throw std::invalid_argument("there is no " + std::string(name));
+Species species(std::string_view name) {
+  const auto found = find_species(name);
+  if (!found) throw std::invalid_argument("there is no " + std::string(name));
   return *found;
 }
 

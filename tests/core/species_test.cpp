@@ -20,20 +20,20 @@ auto near(double value, double margin = 1e-9) {
 }
 
 std::string found(std::string_view name) {
-  const Species* species = find_species(name);
-  return species == nullptr ? "none" : species->name;
+  const auto species = find_species(name);
+  return species ? species->name : "none";
 }
 
-const Species& species(std::string_view name) {
-  const Species* found = find_species(name);
-  if (found == nullptr) throw std::invalid_argument("there is no " + std::string(name));
+Species species(std::string_view name) {
+  const auto found = find_species(name);
+  if (!found) throw std::invalid_argument("there is no " + std::string(name));
   return *found;
 }
 
 std::vector<std::string> search(std::string_view words) {
   std::vector<std::string> names;
-  for (const Species* each : search_species(words))
-    names.push_back(each->name);
+  for (const Species& each : search_species(words))
+    names.push_back(each.name);
   return names;
 }
 
@@ -44,7 +44,7 @@ void check_within(const std::optional<double>& value, double low, double high) {
 }
 
 std::size_t count_group(std::string_view group) {
-  const auto& all = known_species();
+  const auto all = known_species();
   return static_cast<std::size_t>(std::count_if(
       all.begin(), all.end(), [group](const Species& each) { return each.group == group; }));
 }
