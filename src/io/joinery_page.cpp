@@ -136,7 +136,7 @@ std::string joinery_page(const Assembly& wood, const Making& making, const Lengt
          pin_page(wood, making, lengths) + wedge_page(wood, lengths) +
          rebate_page(wood, making, lengths) + raise_page(wood, making, lengths) +
          panel_page(wood, lengths) + glass_page(wood, making, lengths) +
-         fittings_page(wood, making, lengths) + leaf_page(wood, lengths) +
+         fittings_page(wood, making, lengths) + leaf_page(wood, making, lengths) +
          frame_page(wood, making, lengths);
 }
 

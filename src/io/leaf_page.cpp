@@ -4,6 +4,8 @@
 #include <utility>
 #include <vector>
 
+#include "machine_sets.h"
+
 namespace haunch {
 namespace {
 
@@ -32,51 +34,28 @@ std::string meeting_text(const Assembly& wood, const Meeting& meeting,
 }
 
 /// "left edge of A": of a rebate along the outside of a piece.
-std::string edge_text(const Piece& piece, const Box& cut) {
-  const bool upright = piece.place.axes[0] == Axis::y;
-  const bool whole_length = cut.extent(0) == piece.blank[0];
-  const bool low = whole_length ? cut.low[1] == Length() : cut.low[0] == Length();
-  if (upright)
-    return whole_length ? (low ? "left edge" : "right edge") : (low ? "foot" : "top end");
-  return low ? "lower edge" : "upper edge";
+std::string edge_text(const Piece& piece, const WorkedSide& side) {
+  std::string edge = edge_name(piece, !side.from_high) + " edge";
+  if (is_upright(piece) && side.into == 0) edge = side.from_high ? "top end" : "foot";
+  return edge + " of " + piece.mark;
 }
 
-/// Rebates of one width, and where.
-struct LipRow {
-  Length width, depth;
-  std::string where;
-};
-
-std::vector<LipRow> lip_rows(const Assembly& wood) {
-  std::vector<LipRow> rows;
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != FeatureKind::lip_rebate) continue;
-      for (const Box& cut : feature.cuts) {
-        const bool end = cut.extent(0) != piece.blank[0];
-        const Length width = cut.extent(end ? 0 : 1);
-        const std::string where = edge_text(piece, cut) + " of " + piece.mark;
-        const auto same = std::find_if(rows.begin(), rows.end(),
-                                       [&](const LipRow& it) { return it.width == width; });
-        if (same == rows.end())
-          rows.push_back({width, cut.extent(2), where});
-        else
-          same->where += ", " + where;
-      }
-    }
-  return rows;
-}
-
-std::string lip_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const std::vector<LipRow> rows = lip_rows(wood);
-  if (rows.empty()) return {};
-  std::string page = "\nLIP, left by rebates round the back, worked after glue-up\n";
-  for (const LipRow& row : rows)
-    page += "  " +
-            wrapped(lengths.one(row.width) + " wide, " + lengths.one(row.depth) +
-                        " deep from the back: " + row.where,
-                    kPageWidth, 4) +
-            "\n";
+std::string lip_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  std::string page;
+  for (const Operation& rebate : making.operations) {
+    if (rebate.makes != FeatureKind::lip_rebate) continue;
+    std::string where;
+    for (const Run& run : rebate.runs)
+      where += (where.empty() ? "" : ", ") + edge_text(wood.pieces[run.piece], run.side);
+    page +=
+        "  " +
+        wrapped(lengths.one(rebate.setting(SizeName::width)) + " wide, " +
+                    lengths.one(rebate.setting(SizeName::depth)) + " deep from the back: " + where,
+                kPageWidth, 4) +
+        "\n";
+  }
+  if (page.empty()) return page;
+  page.insert(0, "\nLIP, left by rebates round the back, worked after glue-up\n");
   if (!wood.opening || wood.opening->meets != Meets::rebate) return page;
   const Sides& lap = wood.opening->lap;
   std::string over;
@@ -204,8 +183,8 @@ std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
 
 }  // namespace
 
-std::string leaf_page(const Assembly& wood, const LengthPrinter& lengths) {
-  std::string page = arch_page(wood, lengths) + lip_page(wood, lengths);
+std::string leaf_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  std::string page = arch_page(wood, lengths) + lip_page(wood, making, lengths);
   for (const Meeting& meeting : wood.meetings)
     page += "\nMEETING STILES\n  " + wrapped(meeting_text(wood, meeting, lengths), kPageWidth, 2) +
             "\n";

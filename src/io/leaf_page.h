@@ -3,12 +3,12 @@
 
 #include <string>
 
-#include "haunch/wood.h"
+#include "making.h"
 #include "text_table.h"
 
 namespace haunch {
 
 /// Empty where an assembly has none of this.
-std::string leaf_page(const Assembly& wood, const LengthPrinter& lengths);
+std::string leaf_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths);
 
 }  // namespace haunch

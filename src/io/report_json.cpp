@@ -1,6 +1,7 @@
 #include "report_json.h"
 
 #include "json_text.h"
+#include "operation_json.h"
 #include "season_page.h"
 #include "tolerance_page.h"
 
@@ -458,6 +459,7 @@ void append_item_json(std::string& out, const ItemReport& report, Section sectio
   if (whole || section == Section::joints) {
     append_parts(json, report);
     append_joints(json, report);
+    append_operations_json(json, report);
   }
   if (whole || section == Section::cutlist) append_cutlist(json, report);
   if (whole || section == Section::check) append_checks(json, report, unit);

@@ -46,6 +46,7 @@ constexpr std::string_view kReportSchema = R"schema({
         },
         "parts": {"type": "array", "items": {"$ref": "#/$defs/part"}},
         "joints": {"type": "array", "items": {"$ref": "#/$defs/joint"}},
+        "operations": {"type": "array", "items": {"$ref": "#/$defs/operation"}},
         "cutlist": {"type": "array", "items": {"$ref": "#/$defs/cut"}},
         "checks": {"type": "array", "items": {"$ref": "#/$defs/check"}},
         "remedy_search": {"enum": ["complete", "stopped"]},
@@ -275,6 +276,40 @@ constexpr std::string_view kReportSchema = R"schema({
         }
       },
       "required": ["id", "kind", "receives", "enters", "clearance"],
+      "additionalProperties": false
+    },
+    "operation": {
+      "type": "object",
+      "properties": {
+        "makes": {"type": "string"},
+        "cut": {"enum": ["face-cheek", "back-cheek", "haunch", "flare"]},
+        "settings": {"type": "object", "additionalProperties": {"type": "number"}},
+        "through": {"type": "boolean"},
+        "open_end": {"type": "boolean"},
+        "both_faces": {"type": "boolean"},
+        "runs": {"type": "array", "minItems": 1, "items": {"$ref": "#/$defs/run"}}
+      },
+      "required": ["makes", "settings", "runs"],
+      "additionalProperties": false
+    },
+    "line": {"enum": ["foot", "lower end", "left end", "lower edge", "left edge", "inner face", "lower face", "top", "left", "right", "sill", "head", "transom"]},
+    "run": {
+      "type": "object",
+      "properties": {
+        "part": {"type": "string"},
+        "feature": {"type": "integer", "minimum": 0},
+        "joint": {"$ref": "#/$defs/joint_id"},
+        "side": {"enum": ["face", "back", "left", "right", "upper", "lower"]},
+        "from": {"$ref": "#/$defs/line"},
+        "near": {"type": "number"},
+        "far": {"type": "number"},
+        "to": {"$ref": "#/$defs/line"},
+        "from_other_end": {"type": "number"},
+        "shoulder": {"enum": ["shoulder", "face shoulder", "back shoulder", "sight line"]},
+        "from_shoulder": {"type": "number"},
+        "straight": {"type": "number"}
+      },
+      "required": ["part", "feature", "side", "from", "near"],
       "additionalProperties": false
     },
     "cut": {

@@ -26,7 +26,7 @@ Box room_of(const Prism& prism) {
   return box;
 }
 
-/// What is run by itself: of most features all of it, told by its first cut.
+/// What is run by itself: of most features all of it.
 std::vector<Box> bodies_of(const Feature& feature) {
   std::vector<Box> bodies = feature.cuts;
   for (const Prism& prism : feature.prisms)
@@ -34,10 +34,10 @@ std::vector<Box> bodies_of(const Feature& feature) {
   if (feature.kind == FeatureKind::haunching || feature.kind == FeatureKind::lip_rebate ||
       feature.kind == FeatureKind::mitre)
     return bodies;
-  if (feature.kind == FeatureKind::moulding_mitre)
-    for (const Box& body : bodies)
-      bodies.front() = around(bodies.front(), body);
-  if (bodies.size() > 1) bodies.resize(1);
+  while (bodies.size() > 1) {
+    bodies.front() = around(bodies.front(), bodies.back());
+    bodies.pop_back();
+  }
   return bodies;
 }
 
@@ -60,10 +60,7 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
     case FeatureKind::lip_rebate:
       return body.extent(0) == piece.blank[0] ? 1 : 0;
     case FeatureKind::mitre:
-    case FeatureKind::rounding:
-    case FeatureKind::skew:
     case FeatureKind::spline_slot:
-    case FeatureKind::taper:
       return 0;
     default:
       return 1;

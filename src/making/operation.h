@@ -25,12 +25,10 @@ enum class Line : unsigned char {
   left_edge,
   inner_face,
   lower_face,
-  face_side,
   top,
   left,
   right,
   sill,
-  threshold,
   head,
   transom,
 };
