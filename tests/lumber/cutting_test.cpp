@@ -2,40 +2,13 @@
 
 #include "catch.h"
 #include "every_way.h"
+#include "orders.h"
 #include "plan_oracle.h"
 
 using namespace haunch;
 using namespace haunch::lumber;
 
 namespace {
-
-Length mm(std::int64_t whole) {
-  return Length::from_mm(whole);
-}
-
-Want part(std::int64_t length, std::int64_t width) {
-  return {.name = std::to_string(length) + "x" + std::to_string(width),
-          .length = mm(length),
-          .width = mm(width)};
-}
-
-Stock yard(const std::string& id, std::int64_t length, std::int64_t width, Money cost) {
-  return {.id = id,
-          .length = mm(length),
-          .width = mm(width),
-          .bought = true,
-          .cost = cost,
-          .end_trim = {},
-          .edge_trim = {}};
-}
-
-CuttingOrder order_of(std::vector<Want> wants, std::vector<Stock> stock, std::int64_t kerf) {
-  CuttingOrder order;
-  order.wants = std::move(wants);
-  order.stock = std::move(stock);
-  order.saw = {.kerf = mm(kerf), .offcut_length = mm(300), .offcut_width = mm(50)};
-  return order;
-}
 
 Plan sound_plan(const CuttingOrder& order) {
   const Plan plan = plan_cutting(order);
