@@ -24,13 +24,18 @@ inline std::string edge_name(const Piece& piece, bool low) {
   return low ? "lower" : "upper";
 }
 
+/// The name of an end of the piece as it stands in the leaf.
+inline std::string end_name(const Piece& piece, bool low) {
+  if (is_upright(piece)) return low ? "lower end" : "upper end";
+  return low ? "left end" : "right end";
+}
+
 /// Where a run comes in. Of a stile, which is worked on one edge only, that is its face edge, and
 /// of a jamb its inner face, so that both of a pair read alike: "face", "lower", "left end", "inner
 /// face".
 inline std::string place_of(const Piece& piece, const Run& run) {
   const bool low = !run.side.from_high;
-  if (run.side.into == 0)
-    return is_upright(piece) ? (low ? "lower end" : "upper end") : (low ? "left end" : "right end");
+  if (run.side.into == 0) return end_name(piece, low);
   if (run.side.into == 1) return piece.role == Role::stile ? "face" : edge_name(piece, low);
   return piece.role == Role::jamb ? "inner face" : edge_name(piece, low) + " face";
 }

@@ -12,189 +12,111 @@ namespace {
 
 // ---- tenons
 
-/// What a machine is set to for a tenon.
-struct TenonSetting {
-  Length thickness, depth, from_face;
-  Length haunch_depth, haunch_thickness, haunch_from_face;  // 0: no haunch
-  std::optional<Length> left_in_groove;                     // of a stub, below its end
-  std::optional<Length> twin_from_face;                     // of a pair side by side, of the second
-  Length edge_radius;                                       // 0: square edges
-  Length set_back;                                          // of its shoulder, past the sight edge
-
-  friend bool operator==(const TenonSetting&, const TenonSetting&) = default;
+/// What one joint's tenons are cut with, and where they stand across their piece.
+struct Tenons {
+  const Run* run = nullptr;
+  const Operation* cheeks = nullptr;
+  const Operation* twin = nullptr;  // of a pair side by side, of the second
+  const Operation* haunch = nullptr;
+  std::string each, haunches;  // "13 to 79, 90 to 120"
 };
 
 /// Pieces with tenons that are marked alike, at one end or at both.
 struct TenonRow {
-  Marks marks;
-  std::string name;
-  bool upright = false;
-  bool turned = false;  // the tenon is marked across its piece's thickness
-  bool at_low = false, at_high = false;
-  Shoulders shoulders;
-  Length line, face, back;  // between the lines, and between the shoulders at face and back
-  std::vector<TenonSpan> each, haunches;
+  const Piece* piece;
+  const Shoulders* shoulders;
+  bool turned;  // the tenon is marked across its piece's thickness
+  bool at_low, at_high;
+  std::string each, haunches;
 
-  bool long_and_short() const { return shoulders.line != ShoulderLine::shoulder; }
+  Length between(Length EndShoulders::*which) const {
+    return shoulders->between(which, piece->blank[0]);
+  }
 };
 
-using TenonSets = std::vector<MachineSet<TenonSetting, std::vector<TenonRow>>>;
+using TenonSets = std::vector<MachineSet<std::string, std::vector<TenonRow>>>;
 
-bool same_spans(const std::vector<TenonSpan>& a, const std::vector<TenonSpan>& b) {
-  return std::equal(a.begin(), a.end(), b.begin(), b.end(),
-                    [](const TenonSpan& x, const TenonSpan& y) {
-                      return x.from_edge == y.from_edge && x.width == y.width;
-                    });
+/// In the order of the joints. Of cheeks that are cut apart one side tells where the tenons stand.
+std::map<std::size_t, Tenons> tenons_by_joint(const Assembly& wood, const Making& making,
+                                              const LengthPrinter& lengths) {
+  std::map<std::size_t, Tenons> all;
+  each_run(making, FeatureKind::tenon, [&](const Operation& operation, const Run& run) {
+    if (operation.cut == Cut::back_cheek) return;
+    Tenons& its = all[*run.joint];
+    its.run = &run;
+    const bool is_haunch = operation.cut == Cut::haunch;
+    if (!is_haunch &&
+        operation.setting(SizeName::from_face) != wood.joints[*run.joint].tenon->from_face) {
+      its.twin = &operation;
+      return;
+    }
+    (is_haunch ? its.haunch : its.cheeks) = &operation;
+    std::string& spans = is_haunch ? its.haunches : its.each;
+    spans += (spans.empty() ? "" : ", ") + lengths.one(run.near) + " to " + lengths.one(*run.far);
+  });
+  return all;
 }
 
-bool same_ends(const TenonRow& a, const TenonRow& b) {
-  return a.at_low == b.at_low && a.at_high == b.at_high;
+std::string sizes_text(const Operation& cut, Length depth, const LengthPrinter& lengths) {
+  return lengths.one(cut.setting(SizeName::thickness)) + " thick, " + lengths.one(depth) +
+         " deep, " + lengths.one(cut.setting(SizeName::from_face)) + " from the face side";
 }
 
-bool same_tenons(const TenonRow& a, const TenonRow& b) {
-  return a.shoulders == b.shoulders && a.line == b.line && same_spans(a.each, b.each) &&
-         same_spans(a.haunches, b.haunches);
+/// `depth`: from the line that the piece's shoulders are told from.
+std::string setting_text(const Tenons& its, const Joint& joint, Length depth,
+                         const LengthPrinter& lengths) {
+  const auto line = [](const std::string& words) {
+    return "  " + wrapped(words, kPageWidth, 2) + "\n";
+  };
+  std::string sizes = sizes_text(*its.cheeks, depth, lengths);
+  if (its.twin)
+    sizes += ", and its twin " + lengths.one(its.twin->setting(SizeName::from_face)) + " from it";
+  if (its.cheeks->has(SizeName::radius))
+    sizes += ", edges rounded to a radius of " + lengths.one(its.cheeks->setting(SizeName::radius));
+  std::string text = line(sizes);
+  if (!joint.mortise && joint.design.bottom)
+    text += line("a stub, which stands in the groove and leaves " +
+                 lengths.one(*joint.design.bottom) + " below it");
+  if (its.haunch)
+    text += line("with haunches " +
+                 sizes_text(*its.haunch, its.haunch->setting(SizeName::depth), lengths));
+  if (joint.tenon->set_back > Length())
+    text += line("deep from the shoulders, which stand " + lengths.one(joint.tenon->set_back) +
+                 " past the sight edges, where the moulding is cut away");
+  return text;
+}
+
+/// A tenon to those of its setting: both ends of a piece that are alike are one row.
+void add_tenon(std::vector<TenonRow>& rows, const TenonRow& row) {
+  for (TenonRow& other : rows) {
+    if (other.piece != row.piece || other.each != row.each || other.haunches != row.haunches)
+      continue;
+    other.at_low = other.at_low || row.at_low;
+    other.at_high = other.at_high || row.at_high;
+    return;
+  }
+  rows.push_back(row);
+}
+
+TenonSets tenon_sets(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  TenonSets sets;
+  for (const auto& [joint, its] : tenons_by_joint(wood, making, lengths)) {
+    const Run& run = *its.run;
+    const bool high = run.side.from_high;
+    const Shoulders& shoulders = making.shoulders[run.piece];
+    const Length depth = (high ? shoulders.high : shoulders.low)->line;
+    add_tenon(rows_for(sets, setting_text(its, wood.joints[joint], depth, lengths)),
+              {&wood.pieces[run.piece], &shoulders,
+               run.from == Line::inner_face || run.from == Line::lower_face, !high, high, its.each,
+               its.haunches});
+  }
+  return sets;
 }
 
 /// Pieces whose marks alone tell them apart.
 std::string name_of(const Piece& piece) {
   return piece.role == Role::muntin || piece.role == Role::jamb ? std::string(word(piece.role))
                                                                 : piece.name;
-}
-
-/// One joint's tenons.
-struct TenonsOfJoint {
-  TenonSetting setting;
-  TenonRow row;
-};
-
-TenonsOfJoint tenons_of(const Assembly& wood, const Making& making, const Joint& joint,
-                        const Run& run) {
-  const Piece& piece = wood.pieces[run.piece];
-  const Shoulders& shoulders = making.shoulders[run.piece];
-  TenonsOfJoint its;
-  its.setting.depth = (run.side.from_high ? shoulders.high : shoulders.low)->line;
-  its.setting.set_back = joint.tenon->set_back;
-  if (!joint.mortise) its.setting.left_in_groove = joint.design.bottom;
-  TenonRow& row = its.row;
-  row.marks = {piece.mark};
-  row.name = name_of(piece);
-  row.upright = is_upright(piece);
-  row.turned = run.from == Line::inner_face || run.from == Line::lower_face;
-  (run.side.from_high ? row.at_high : row.at_low) = true;
-  row.shoulders = shoulders;
-  row.line = shoulders.between(&EndShoulders::line, piece.blank[0]);
-  row.face = shoulders.between(&EndShoulders::face, piece.blank[0]);
-  row.back = shoulders.between(&EndShoulders::back, piece.blank[0]);
-  return its;
-}
-
-/// What an operation adds to its joint's setting and places. Of a pair side by side one is told in
-/// full.
-void take(TenonsOfJoint& its, const Operation& operation, const Run& run, const Joint& joint) {
-  const TenonSpan span{run.near, run.extent()};
-  const Length thickness = operation.setting(SizeName::thickness);
-  const Length from_face = operation.setting(SizeName::from_face);
-  if (operation.cut == Cut::haunch) {
-    its.setting.haunch_thickness = thickness;
-    its.setting.haunch_depth = operation.setting(SizeName::depth);
-    its.setting.haunch_from_face = from_face;
-    its.row.haunches.push_back(span);
-  } else if (from_face != joint.tenon->from_face) {
-    its.setting.twin_from_face = from_face;
-  } else {
-    its.setting.thickness = thickness;
-    its.setting.from_face = from_face;
-    its.setting.edge_radius = operation.setting(SizeName::radius);
-    its.row.each.push_back(span);
-  }
-}
-
-/// In the order of the joints. Of cheeks that are cut apart one side tells where the tenons stand.
-std::vector<TenonsOfJoint> tenons_by_joint(const Assembly& wood, const Making& making) {
-  std::map<std::size_t, TenonsOfJoint> all;
-  each_run(making, FeatureKind::tenon, [&](const Operation& operation, const Run& run) {
-    if (operation.cut == Cut::back_cheek) return;
-    const Joint& joint = wood.joints[*run.joint];
-    auto its = all.find(*run.joint);
-    if (its == all.end()) its = all.emplace(*run.joint, tenons_of(wood, making, joint, run)).first;
-    take(its->second, operation, run, joint);
-  });
-  std::vector<TenonsOfJoint> result;
-  for (auto& [joint, its] : all)
-    result.push_back(std::move(its));
-  return result;
-}
-
-/// A tenon to those of its setting: both ends of a piece that are alike are one row.
-void add_tenon(std::vector<TenonRow>& rows, TenonRow row) {
-  for (TenonRow& other : rows) {
-    if (other.marks != row.marks || !same_tenons(other, row)) continue;
-    other.at_low = other.at_low || row.at_low;
-    other.at_high = other.at_high || row.at_high;
-    return;
-  }
-  rows.push_back(std::move(row));
-}
-
-/// Pieces of one name that are alike, together.
-std::vector<TenonRow> merged(const std::vector<TenonRow>& rows) {
-  std::vector<TenonRow> result;
-  for (const TenonRow& row : rows) {
-    const auto same = std::find_if(result.begin(), result.end(), [&](const TenonRow& other) {
-      return other.name == row.name && same_ends(other, row) && same_tenons(other, row);
-    });
-    if (same == result.end())
-      result.push_back(row);
-    else
-      add_once(same->marks, row.marks.front());
-  }
-  return result;
-}
-
-TenonSets tenon_sets(const Assembly& wood, const Making& making) {
-  TenonSets sets;
-  for (TenonsOfJoint& its : tenons_by_joint(wood, making))
-    add_tenon(rows_for(sets, its.setting), std::move(its.row));
-  for (auto& set : sets)
-    set.rows = merged(set.rows);
-  return sets;
-}
-
-/// "13 to 79, 90 to 120"
-std::string spans_text(const std::vector<TenonSpan>& spans, const LengthPrinter& lengths) {
-  std::string text;
-  for (const TenonSpan& span : spans)
-    text += (text.empty() ? "" : ", ") + lengths.one(span.from_edge) + " to " +
-            lengths.one(span.from_edge + span.width);
-  return text;
-}
-
-std::string setting_text(const TenonSetting& setting, const LengthPrinter& lengths) {
-  std::string text = lengths.one(setting.thickness) + " thick, " + lengths.one(setting.depth) +
-                     " deep, " + lengths.one(setting.from_face) + " from the face side";
-  if (setting.twin_from_face)
-    text += ", and its twin " + lengths.one(*setting.twin_from_face) + " from it";
-  if (setting.edge_radius > Length())
-    text += ", edges rounded to a radius of " + lengths.one(setting.edge_radius);
-  text = "  " + wrapped(text, kPageWidth, 2) + "\n";
-  if (setting.left_in_groove)
-    text += "  a stub, which stands in the groove and leaves " +
-            lengths.one(*setting.left_in_groove) + " below it\n";
-  if (setting.haunch_depth > Length())
-    text += "  " +
-            wrapped("with haunches " + lengths.one(setting.haunch_thickness) + " thick, " +
-                        lengths.one(setting.haunch_depth) + " deep, " +
-                        lengths.one(setting.haunch_from_face) + " from the face side",
-                    kPageWidth, 2) +
-            "\n";
-  if (setting.set_back > Length())
-    text += "  " +
-            wrapped("deep from the shoulders, which stand " + lengths.one(setting.set_back) +
-                        " past the sight edges, where the moulding is cut away",
-                    kPageWidth, 2) +
-            "\n";
-  return text;
 }
 
 // ---- long and short shoulders
@@ -214,10 +136,15 @@ Length longer(const std::optional<EndShoulders>& end) {
 }
 
 ShoulderPattern pattern_of(const TenonRow& row) {
-  const Shoulders& its = row.shoulders;
+  const Shoulders& its = *row.shoulders;
   const bool both = its.low && its.high;
-  return {its.line,        !both && row.upright, its.low.has_value(), its.high.has_value(),
-          longer(its.low), longer(its.high),     row.turned};
+  return {its.line,
+          !both && is_upright(*row.piece),
+          its.low.has_value(),
+          its.high.has_value(),
+          longer(its.low),
+          longer(its.high),
+          row.turned};
 }
 
 /// "at each end", "at the upper end".
@@ -293,15 +220,16 @@ std::string tenon_table(const ShoulderPattern& pattern, const std::vector<TenonR
   titles.insert(titles.end(), {"tenon", "haunch"});
   TextTable table(titles);
   for (const TenonRow& row : rows) {
-    const std::string end = row.upright ? (row.at_low ? "lower end" : "upper end")
-                                        : (row.at_low ? "left end" : "right end");
-    std::vector<Cell> cells{joined(row.marks), row.name, row.at_low && row.at_high ? "" : end,
-                            row.line};
-    if (row.long_and_short())
-      cells.emplace_back(pattern.line == ShoulderLine::face_shoulder ? row.back : row.face);
-    cells.emplace_back(spans_text(row.each, lengths));
-    cells.emplace_back(spans_text(row.haunches, lengths));
-    table.add(cells);
+    const Piece& piece = *row.piece;
+    const std::string end = row.at_low && row.at_high ? "" : end_name(piece, row.at_low);
+    std::vector<Cell> cells{Cell::of_mark(piece.mark), name_of(piece), end,
+                            row.between(&EndShoulders::line)};
+    if (pattern.line != ShoulderLine::shoulder)
+      cells.emplace_back(row.between(
+          pattern.line == ShoulderLine::face_shoulder ? &EndShoulders::back : &EndShoulders::face));
+    cells.emplace_back(row.each);
+    cells.emplace_back(row.haunches);
+    table.add_alike(std::move(cells));
   }
   return table.text(lengths, 4);
 }
@@ -332,7 +260,8 @@ std::string across_text(const TenonSets& sets) {
       alike = alike || (row.at_low && row.at_high);
       named = named || row.at_low != row.at_high;
       if (row.turned)
-        add(row.upright ? "of a jamb from its inner face" : "of a transom from its lower face");
+        add(is_upright(*row.piece) ? "of a jamb from its inner face"
+                                   : "of a transom from its lower face");
     }
   const std::string ends = !alike  ? ""
                            : named ? "; both ends alike, unless one is named"
@@ -362,11 +291,11 @@ std::optional<Length> rounding_of(const Piece& piece) {
 }  // namespace
 
 std::string tenon_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const TenonSets sets = tenon_sets(wood, making);
+  const TenonSets sets = tenon_sets(wood, making, lengths);
   if (sets.empty()) return {};
   std::string page = "\nTENONS\n";
   for (const auto& [setting, rows] : sets)
-    page += setting_text(setting, lengths) + tenon_tables(rows, lengths);
+    page += setting + tenon_tables(rows, lengths);
   return page + across_text(sets);
 }
 
