@@ -52,6 +52,8 @@ Options
   --fraction N             inches in tables to 1/N (2 to 512; else 64), what is
                            left over beside it; none for decimal inches
   --csv plain|spreadsheet  spreadsheet: with a byte order mark and CRLF
+  --jobs N                 work N items side by side (1 to 64; else 1); what is
+                           written stays the same
   --joint J1               the joint of a trial
   --measured FILE          the readings of a trial; or as options, each as often
                            as it was read: --tenon, --tenon-face, --tenon-depth,

@@ -30,6 +30,7 @@ constexpr std::array kCommands = {
 };
 
 constexpr unsigned kFinestFraction = 512;
+constexpr std::uint64_t kMostJobs = 64;
 
 /// The commands that an option goes with.
 enum class Goes {
@@ -37,6 +38,7 @@ enum class Goes {
   with_specs,
   with_shop,
   with_reports,
+  with_items,
   with_tables,
   with_moisture,
   with_trial,
@@ -66,7 +68,7 @@ struct RawOptions {
       measured{"--measured", Goes::with_trial, {}}, stock{"--stock", Goes::with_lumber, {}},
       leftover{"--leftover", Goes::with_lumber, {}}, prefer{"--prefer", Goes::with_lumber, {}},
       stages{"--stages", Goes::with_lumber, {}}, effort{"--effort", Goes::with_lumber, {}},
-      seed{"--seed", Goes::with_lumber, {}};
+      seed{"--seed", Goes::with_lumber, {}}, jobs{"--jobs", Goes::with_items, {}};
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
   std::vector<std::string> words;
@@ -79,8 +81,9 @@ struct RawOptions {
   }
   /// Those that are given once.
   std::vector<RawValue*> single_values() {
-    return {&format, &units,    &csv,   &fraction, &output, &shop,   &temperature, &humidity,
-            &joint,  &measured, &stock, &leftover, &prefer, &stages, &effort,      &seed};
+    return {&format,      &units,    &csv,    &fraction, &output, &shop,
+            &temperature, &humidity, &joint,  &measured, &stock,  &leftover,
+            &prefer,      &stages,   &effort, &seed,     &jobs};
   }
   std::vector<RawValue*> values() {
     std::vector<RawValue*> all = single_values();
@@ -186,6 +189,8 @@ bool goes_with(Goes goes, Command command) {
              command == Command::lumber;
     case Goes::with_reports:
       return is_report || command == Command::lumber;
+    case Goes::with_items:
+      return is_report;
     case Goes::with_lumber:
       return command == Command::lumber;
     case Goes::with_trial:
@@ -208,6 +213,8 @@ std::string_view goes_words(Goes goes) {
       return "lumber";
     case Goes::with_reports:
       return "sheet, cutlist, joints, check, season and lumber";
+    case Goes::with_items:
+      return "sheet, cutlist, joints, check and season";
     case Goes::with_specs:
       return "what works a spec";
     case Goes::with_shop:
@@ -361,6 +368,9 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   invocation.humidity = raw.humidity.value_or("");
   invocation.fahrenheit = raw.fahrenheit;
   if (const auto error = understand_lumber(raw, invocation)) return *error;
+  const auto jobs = whole_option(raw.jobs, 1, kMostJobs);
+  if (const auto* error = std::get_if<UsageError>(&jobs)) return *error;
+  invocation.jobs = std::get<std::uint64_t>(jobs);
   invocation.joint = raw.joint.value_or("");
   invocation.measured = raw.measured.value_or("");
   for (const RawValue& reading : raw.readings)

@@ -1,6 +1,7 @@
 // What a command line asks for.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <variant>
 #include <vector>
@@ -43,6 +44,7 @@ struct Invocation {
   std::string temperature, humidity;   // of moisture, as written; empty: not given
   std::string stock, leftover;         // of lumber; empty: not given
   LumberWishes lumber;
+  std::size_t jobs = 1;  // items worked side by side
   bool fahrenheit = false;
   bool quiet = false;
 };

@@ -42,7 +42,7 @@ class LumberRun {
     LumberReport report =
         report_lumber(std::move(parts_), std::move(stock_), unit, invocation_.lumber);
     // Some of what is wrong with the stock shows only with the parts.
-    if (stock_record_ && !complaints_.note(stock_record_->place_last(report.problems)))
+    if (stock_record_ && !complaints_.note(stock_record_->place(report.problems)))
       return complaints_.status();
     write(report, invocation_.view.unit.value_or(unit));
     if (!report.unplaced.empty()) complaints_.raise(kCheckFailed);
@@ -65,7 +65,7 @@ class LumberRun {
     stock_record_ = std::move(single.record);
     StockReading reading = read_stock(*stock_record_->item);
     stock_ = std::move(reading.file);
-    return complaints_.note(stock_record_->place_last(reading.problems)) && stock_;
+    return complaints_.note(stock_record_->place(reading.problems)) && stock_;
   }
 
   bool take_stock_csv() {
@@ -77,7 +77,7 @@ class LumberRun {
     stock_record_->source = invocation_.stock;
     stock_record_->text = std::make_shared<SourceText>();
     stock_record_->text->text = std::move(*text);
-    return complaints_.note(stock_record_->place_last(reading.problems)) && stock_;
+    return complaints_.note(stock_record_->place(reading.problems)) && stock_;
   }
 
   std::optional<std::string> stock_bytes() {
@@ -126,16 +126,17 @@ class LumberRun {
   void take(Record& record) {
     const std::size_t worked_before = tally_.worked;
     work(record);
-    if (record.is_item() && tally_.worked == worked_before) ++tally_.refused;
+    if (tally_.worked == worked_before) ++tally_.refused;
   }
 
   void work(Record& record) {
-    complaints_.note(record.problems);
-    if (!record.item) return;
-    JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
-    if (!complaints_.note(record.place(reading.problems)) || !reading.job || record.spoilt) return;
+    JobReading reading;
+    if (record.item) reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
+    complaints_.note(record.place(reading.problems));
+    if (!reading.problems.empty() || !reading.job || record.spoilt) return;
     ItemOutcome outcome = report_item(std::move(reading.job), {.checks = true});
-    if (!complaints_.note(record.place(outcome.problems)) || !outcome.report) return;
+    complaints_.note(record.place(outcome.problems));
+    if (!outcome.report) return;
     const ItemReport& item = *outcome.report;
     if (item.worst() == Status::fail) {
       complaints_.raise(kCheckFailed);

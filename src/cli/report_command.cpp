@@ -3,6 +3,7 @@
 
 #include "commands.h"
 #include "complaints.h"
+#include "crew.h"
 #include "messages.h"
 #include "output_file.h"
 #include "report.h"
@@ -26,13 +27,16 @@ class ReportRun {
     if (!complaints_.can_read(source_) || !complaints_.take_shop_file(invocation_.shop, shop_))
       return complaints_.status();
     OutputFile file(invocation_.output, streams_.out, inputs());
+    Crew crew(invocation_.jobs, [this](Task& task) { work(task); });
+    bool more = true;
     while (file.state() == OutputFile::State::open && complaints_.status() < kFileFault) {
-      auto record = source_.next();
-      if (!record) {
+      while (more && crew.has_room())
+        more = hand_out_next(crew);
+      if (crew.is_idle()) {
         end(file);
         break;
       }
-      take(*record, file);
+      settle(crew.take_back(), file);
     }
     complaints_.note(file);
     return complaints_.status();
@@ -71,44 +75,52 @@ class ReportRun {
     return identities_of(files, streams_);
   }
 
-  void take(Record& record, OutputFile& file) {
-    if (record.fault) {
-      complaints_.note(*record.fault);
-      return;
-    }
-    std::vector<PlacedProblem> problems = record.problems;
-    const std::size_t worked_before = tally_.worked;
-    if (record.item) {
-      JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
-      add(problems, record.place(reading.problems));
-      if (reading.job && !record.spoilt) work(std::move(reading.job), record, problems, file);
-    }
-    if (record.is_item() && tally_.worked == worked_before) ++tally_.refused;
-    note(problems);
+  /// False after the last item.
+  bool hand_out_next(Crew& crew) {
+    auto record = source_.next();
+    if (record) crew.hand_out({std::move(*record), pages_.has_items(), {}, {}, {}});
+    return record.has_value();
   }
 
-  static void add(std::vector<PlacedProblem>& problems, const std::vector<PlacedProblem>& more) {
-    problems.insert(problems.end(), more.begin(), more.end());
-  }
-
-  void work(std::unique_ptr<Job> job, Record& record, std::vector<PlacedProblem>& problems,
-            OutputFile& file) {
-    const Section section = invocation_.view.section;
-    if (section == Section::season && !job->season) {
-      add(problems, record.place({no_season()}));
+  /// All of an item that needs no other; by several threads at once.
+  void work(Task& task) const {
+    const Record& record = task.record;
+    if (!record.item) return;
+    JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
+    task.problems = std::move(reading.problems);
+    if (!reading.job || record.spoilt) return;
+    if (invocation_.view.section == Section::season && !reading.job->season) {
+      task.problems.push_back(no_season());
       return;
     }
-    const ItemOutcome outcome = report_item(std::move(job), wanted_for(invocation_.view));
-    add(problems, record.place(outcome.problems));
-    if (!outcome.report) return;
-    file.append(pages_.item(*outcome.report), content_of(invocation_.view.format));
+    ItemOutcome outcome = report_item(std::move(reading.job), wanted_for(invocation_.view));
+    add(task.problems, std::move(outcome.problems));
+    task.report = std::move(outcome.report);
+    if (task.report && task.follows) task.text = pages_.following_item(*task.report);
+  }
+
+  void settle(Task task, OutputFile& file) {
+    if (task.record.fault) {
+      complaints_.note(*task.record.fault);
+      return;
+    }
+    if (task.report)
+      write(*task.report, task.follows ? task.text : pages_.item(*task.report), file);
+    else
+      ++tally_.refused;
+    note(task.record.place(task.problems));
+  }
+
+  void write(const ItemReport& report, const std::string& text, OutputFile& file) {
+    file.append(text, content_of(invocation_.view.format));
     ++tally_.worked;
-    if (outcome.report->worst() != Status::fail) return;
+    if (report.worst() != Status::fail) return;
     ++tally_.failed;
     complaints_.raise(kCheckFailed);
+    const Section section = invocation_.view.section;
     const bool shows_checks = section == Section::sheet || section == Section::check;
     if (!shows_checks && !invocation_.quiet)
-      complain(outcome.report->job->id + ": a check fails; 'haunch check' shows it", streams_);
+      complain(report.job->id + ": a check fails; 'haunch check' shows it", streams_);
   }
 
   static Problem no_season() {

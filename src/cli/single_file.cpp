@@ -22,10 +22,9 @@ SingleObject read_single(const std::string& file, const std::string& what, bool 
     single.faults.push_back(*record->fault);
     return single;
   }
-  single.problems = record->problems;
-  if (!single.problems.empty() || !record->item || record->spoilt) {
-    const std::vector<PlacedProblem> rest = record->place_last({});
-    single.problems.insert(single.problems.end(), rest.begin(), rest.end());
+  if (!record->item || record->spoilt) {
+    record->ends_text = true;  // what follows is not looked at
+    single.problems = record->place({});
     return single;
   }
   const bool listed = record->index && !may_be_listed;
@@ -43,7 +42,7 @@ ShopFile read_shop_file(const std::string& file, int standard_input) {
   ShopFile result{{}, std::move(single.problems), std::move(single.faults)};
   if (!single.record) return result;
   ShopReading reading = read_shop(*single.record->item);
-  result.problems = single.record->place_last(reading.problems);
+  result.problems = single.record->place(reading.problems);
   result.shop = std::move(reading.shop);
   return result;
 }

@@ -136,9 +136,9 @@ class TrialRun {
     auto record = read_one(invocation_.words.front(), "the spec of a trial", true);
     if (!record) return false;
     JobReading reading = read_job(*record->item, shop_ ? &*shop_ : nullptr, record->default_id);
-    if (!complaints_.note(record->place_last(reading.problems)) || !reading.job) return false;
+    if (!complaints_.note(record->place(reading.problems)) || !reading.job) return false;
     ItemOutcome outcome = report_item(std::move(reading.job), {});
-    if (!complaints_.note(record->place_last(outcome.problems)) || !outcome.report) return false;
+    if (!complaints_.note(record->place(outcome.problems)) || !outcome.report) return false;
     job_ = std::move(outcome.report->job);
     wood_ = std::move(outcome.report->wood);
     return true;
@@ -160,7 +160,7 @@ class TrialRun {
     auto record = read_one(invocation_.measured, "a file of readings", false);
     if (!record) return {};
     TrialReading reading = read_trial(*record->item, design, job_->unit, band());
-    if (!complaints_.note(record->place_last(reading.problems))) return {};
+    if (!complaints_.note(record->place(reading.problems))) return {};
     return std::move(reading.readings);
   }
 

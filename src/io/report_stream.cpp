@@ -34,10 +34,21 @@ std::string ReportStream::head() const {
 }
 
 std::string ReportStream::item(const ItemReport& report) {
-  const bool first = !any_;
-  if (first) first_unit_ = report.job->unit;
+  if (any_) return following_item(report);
   any_ = true;
-  std::string text = first ? head() : std::string();
+  first_unit_ = report.job->unit;
+  std::string text = head();
+  append(text, report, true);
+  return text;
+}
+
+std::string ReportStream::following_item(const ItemReport& report) const {
+  std::string text;
+  append(text, report, false);
+  return text;
+}
+
+void ReportStream::append(std::string& text, const ItemReport& report, bool first) const {
   switch (view_.format) {
     case Format::json:
       append_item_json(text, report, view_.section, view_.unit.value_or(report.job->unit), first);
@@ -50,7 +61,6 @@ std::string ReportStream::item(const ItemReport& report) {
       text += item_page(report, view_.section, unit(), view_.lengths);
       break;
   }
-  return text;
 }
 
 void ReportStream::note(const std::vector<PlacedProblem>& errors) {

@@ -21,6 +21,9 @@ class ReportStream {
 
   /// Text of one item, with what stands before it.
   std::string item(const ItemReport& report);
+  /// The same of one that another was written before. Several threads may ask at once.
+  std::string following_item(const ItemReport& report) const;
+  bool has_items() const { return any_; }
   /// Keeps what could not be worked for the end, where the format has a place for it.
   void note(const std::vector<PlacedProblem>& errors);
   /// Text of the end in pieces: JSON lists everything that was noted, a page says how much that
@@ -29,6 +32,7 @@ class ReportStream {
 
  private:
   std::string head() const;
+  void append(std::string& text, const ItemReport& report, bool first) const;
   Unit unit() const { return view_.unit.value_or(first_unit_); }
 
   View view_;

@@ -109,28 +109,28 @@ std::optional<bool> holds_lines(std::string_view head, bool complete) {
   return complete ? std::optional(true) : std::nullopt;
 }
 
-std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
-  std::vector<PlacedProblem> placed;
-  for (const Problem& problem : found) {
-    const std::size_t offset = problem.offset ? *problem.offset
-                               : item         ? offset_of(*item, problem.path)
-                                              : 0;
-    if (text->reported == kMaxProblems) {
-      if (text->withheld++ == 0) text->first_withheld = offset;
-      continue;
-    }
-    ++text->reported;
-    const TextPlace place = place_in(text->text, offset);
-    const std::string path = index ? child_path("", *index) + problem.path : problem.path;
-    placed.push_back(
-        {source, text->lines_before + place.line, place.column, path, problem.message});
+void Record::place(std::vector<PlacedProblem>& placed, const Problem& problem,
+                   const std::string& whose) {
+  const std::size_t offset = problem.offset ? *problem.offset
+                             : item         ? offset_of(*item, problem.path)
+                                            : 0;
+  if (text->reported == kMaxProblems) {
+    if (text->withheld++ == 0) text->first_withheld = offset;
+    return;
   }
-  return placed;
+  ++text->reported;
+  const TextPlace place = place_in(text->text, offset);
+  placed.push_back({source, text->lines_before + place.line, place.column, whose + problem.path,
+                    problem.message});
 }
 
-std::vector<PlacedProblem> Record::place_last(const std::vector<Problem>& found) {
-  std::vector<PlacedProblem> placed = place(found);
-  if (text->withheld > 0) placed.push_back(rest_of_problems(source, *text));
+std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
+  std::vector<PlacedProblem> placed;
+  for (const Problem& problem : std::exchange(text_problems, {}))
+    place(placed, problem, "");  // their paths begin with the index already
+  for (const Problem& problem : found)
+    place(placed, problem, index ? child_path("", *index) : "");
+  if (ends_text && text->withheld > 0) placed.push_back(rest_of_problems(source, *text));
   return placed;
 }
 
@@ -192,20 +192,9 @@ std::optional<FileFault> SpecSource::fault_of(const std::string& file) const {
 
 std::optional<Record> SpecSource::next() {
   while (true) {
-    std::optional<Record> record;
-    if (next_element_ < elements_.size()) {
-      record = next_element();
-    } else if (text_ && text_->withheld > 0) {  // of the document that is now complete
-      record.emplace();
-      record->source = source_;
-      record->problems.push_back(rest_of_problems(source_, *text_));
-    } else if (lines_) {
-      record = next_line();
-    } else if (next_file_ < files_.size()) {
-      record = open(files_[next_file_++]);
-    } else {
-      return std::nullopt;
-    }
+    if (next_element_ < elements_.size()) return next_element();
+    if (!lines_ && next_file_ == files_.size()) return std::nullopt;
+    std::optional<Record> record = lines_ ? next_line() : open(files_[next_file_++]);
     if (record) return record;
   }
 }
@@ -245,13 +234,11 @@ std::optional<Record> SpecSource::read_document(Feed& feed) {
     element_problems_ = std::move(reading.problems);
     next_problem_ = 0;
     if (!elements_.empty()) return std::nullopt;
-    record.problems =
-        record.place({{"", "an empty list; at least one item is needed", reading.value->offset}});
+    record.text_problems = {
+        {"", "an empty list; at least one item is needed", reading.value->offset}};
     return record;
   }
-  record.item = std::move(reading.value);
-  record.spoilt = !reading.problems.empty();
-  record.problems = record.place(reading.problems);
+  take(record, std::move(reading.value), std::move(reading.problems));
   return record;
 }
 
@@ -261,15 +248,14 @@ Record SpecSource::next_element() {
   record.text = text_;
   record.default_id = numbered_id();
   const std::size_t index = next_element_++;
-  record.item = std::move(elements_[index]);
+  record.index = index;
   std::vector<Problem> own;
   const bool last = next_element_ == elements_.size();
   while (next_problem_ < element_problems_.size() &&
          (last || *element_problems_[next_problem_].offset < elements_[next_element_].offset))
     own.push_back(std::move(element_problems_[next_problem_++]));
-  record.spoilt = !own.empty();
-  record.problems = record.place(own);  // their paths begin with the index already
-  record.index = index;
+  take(record, std::move(elements_[index]), std::move(own));
+  record.ends_text = last;
   return record;
 }
 
@@ -302,9 +288,7 @@ Record SpecSource::read_line(std::string_view line) {
   Record record = start_record(std::string(line));
   record.default_id = numbered_id();
   Reading reading = read_json(text_->text);
-  record.item = std::move(reading.value);
-  record.spoilt = !reading.problems.empty();
-  record.problems = record.place(reading.problems);
+  take(record, std::move(reading.value), std::move(reading.problems));
   return record;
 }
 
@@ -312,8 +296,8 @@ Record SpecSource::read_line(std::string_view line) {
 Record SpecSource::overlong_line() {
   Record record = start_record("");
   record.default_id = numbered_id();
-  record.problems =
-      record.place({{"", fmt::format("more than {} MiB in one line", kMaxDocumentBytes >> 20), 0}});
+  record.text_problems = {
+      {"", fmt::format("more than {} MiB in one line", kMaxDocumentBytes >> 20), 0}};
   std::size_t newline = std::string_view::npos;
   do {
     lines_->take(lines_->waiting().size());
@@ -323,6 +307,12 @@ Record SpecSource::overlong_line() {
   lines_->take(newline + 1);
   ++lines_taken_;
   return record;
+}
+
+void SpecSource::take(Record& record, std::optional<Value> item, std::vector<Problem> problems) {
+  record.item = std::move(item);
+  record.spoilt = !problems.empty();
+  record.text_problems = std::move(problems);
 }
 
 Record SpecSource::start_record(std::string text) {

@@ -43,21 +43,21 @@ struct Record {
   std::optional<Value> item;  // absent when the text gives none
   /// Its text has problems: there may be an item to search for more of them, but it is not worked.
   bool spoilt = false;
-  std::vector<PlacedProblem> problems;  // those of its text that are given out
+  std::vector<Problem> text_problems;  // of its text, until they are placed
   /// The source could not be read, or no further. Nothing else but `source` is set then.
   std::optional<FileFault> fault;
 
-  /// Places what reading or working the item found. Of one document no more than kMaxProblems are
-  /// given out; of the rest the source tells the number at its end.
+  /// Places what is wrong with its text, and what reading or working the item found. Of one
+  /// document no more than kMaxProblems are given out, so that its records are to be placed in
+  /// their order; behind those of the last comes the number of the rest.
   std::vector<PlacedProblem> place(const std::vector<Problem>& found);
-  /// The same, and the number of the rest: of a document that nothing follows.
-  std::vector<PlacedProblem> place_last(const std::vector<Problem>& found);
-
-  /// Whether it speaks of an item; else of the rest of what is wrong with a document.
-  bool is_item() const { return text != nullptr; }
 
   std::shared_ptr<SourceText> text;
+  bool ends_text = true;             // nothing of the same document follows
   std::optional<std::size_t> index;  // in the list that is its document
+
+ private:
+  void place(std::vector<PlacedProblem>& placed, const Problem& problem, const std::string& whose);
 };
 
 /// The items of all specs named on a command line, one after the other, in the order given.
@@ -78,8 +78,7 @@ class SpecSource {
   /// The files found by check(), "-" among them if it was named.
   const std::vector<std::string>& files() const { return files_; }
 
-  /// The next item, or nothing after the last. A document with problems beyond kMaxProblems is
-  /// followed by a record without an item whose problem is "and N more".
+  /// The next item, or nothing after the last.
   std::optional<Record> next();
 
  private:
@@ -92,6 +91,7 @@ class SpecSource {
   Record overlong_line();
   Record read_line(std::string_view line);
   Record start_record(std::string text);
+  static void take(Record& record, std::optional<Value> item, std::vector<Problem> problems);
   Record fault_record(const std::string& what, int error) const;
   std::string numbered_id() { return stem_ + "-" + std::to_string(++items_); }
 

@@ -1,0 +1,61 @@
+#include "crew.h"
+
+#include <utility>
+
+#include "interrupts.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::size_t kTasksOfHand = 4;
+
+}  // namespace
+
+Crew::Crew(std::size_t hands, std::function<void(Task&)> work)
+    : work_(std::move(work)), tasks_(hands == 1 ? 1 : hands * kTasksOfHand) {
+  if (hands == 1) return;
+  const NoInterrupts
+      of_hands;  // handed on to them: interrupts are for the thread that writes files
+  for (std::size_t hand = 0; hand < hands; ++hand)
+    hands_.emplace_back([this](const std::stop_token& stop) { work_on(stop); });
+}
+
+void Crew::work(Slot& slot) const {
+  try {
+    work_(slot.task);
+  } catch (...) {
+    slot.fault = std::current_exception();
+  }
+}
+
+void Crew::work_on(const std::stop_token& stop) {
+  std::unique_lock lock(mutex_);
+  while (true) {
+    more_.wait(lock, stop, [this] { return begun_ < handed_out_; });
+    if (stop.stop_requested()) return;
+    Slot& slot = slot_of(begun_++);
+    lock.unlock();
+    work(slot);
+    lock.lock();
+    slot.done = true;
+    done_.notify_one();
+  }
+}
+
+void Crew::hand_out(Task task) {
+  Slot slot{std::move(task), nullptr, false};
+  if (hands_.empty()) work(slot);
+  const std::scoped_lock lock(mutex_);
+  slot_of(handed_out_++) = std::move(slot);
+  more_.notify_one();
+}
+
+Task Crew::take_back() {
+  std::unique_lock lock(mutex_);
+  Slot& slot = slot_of(taken_back_++);
+  done_.wait(lock, [&] { return hands_.empty() || slot.done; });
+  if (slot.fault) std::rethrow_exception(slot.fault);
+  return std::move(slot.task);
+}
+
+}  // namespace haunch
