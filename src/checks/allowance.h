@@ -1,18 +1,11 @@
-// How much measuring was done, counted: what bounds a search, so that it ends at the same try on
-// every machine.
+// What a search may spend of the effort that is counted, see core/effort_spent.h.
 #pragma once
 
-#include <cstddef>
 #include <cstdint>
 
+#include "effort_spent.h"
+
 namespace haunch {
-
-/// Counts measuring: comparing two boxes is 1, what takes longer more.
-void spend_effort(std::size_t effort);
-
-/// What was spent in this thread so far. Only the difference of two readings means anything: what
-/// lies between them is the same whatever was done before.
-std::int64_t effort_spent();
 
 /// What the remedies of one item may take, about a second of a slow machine.
 inline constexpr std::int64_t kEffortOfItem = 400'000'000;

@@ -51,10 +51,9 @@ Length apart_by(const Box& a, const Box& b) {
 /// How far all of `block` lies beyond a plane.
 double least_beyond(const Polyhedron& block, const HalfSpace& side) {
   double least = std::numeric_limits<double>::infinity();
-  for (const Facet& facet : block.facets)
-    for (const Spot& corner : facet.corners)
-      least = std::min(least, side.normal[0] * corner[0] + side.normal[1] * corner[1] +
-                                  side.normal[2] * corner[2] - side.offset);
+  for (const Spot& corner : block.corners)
+    least = std::min(least, side.normal[0] * corner[0] + side.normal[1] * corner[1] +
+                                side.normal[2] * corner[2] - side.offset);
   return least;
 }
 
@@ -200,11 +199,10 @@ Body moved(Body body, std::size_t along, Length by) {
   body.box.high[along] += by;
   if (!body.sloping) return body;
   const auto steps = static_cast<double>(by.steps());
-  for (Facet& facet : body.sloping->facets) {
+  for (Facet& facet : body.sloping->facets)
     facet.side.offset += facet.side.normal[along] * steps;
-    for (Spot& corner : facet.corners)
-      corner[along] += steps;
-  }
+  for (Spot& corner : body.sloping->corners)
+    corner[along] += steps;
   body.sloping->low[along] += steps;
   body.sloping->high[along] += steps;
   return body;

@@ -43,6 +43,8 @@ std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece);
 /// rebated leaf what lies behind its lip.
 Box opening_of(const Assembly& built);
 Box room_in_opening(const std::vector<Solid>& solids, const Opening& opening);
+/// The room that solids leave on each side of the opening of the assembly as built.
+SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built);
 
 // The families, each in a file of its name.
 void check_whole(Bench& bench);

@@ -80,9 +80,8 @@ std::vector<Point> corners_of(const Wood& wood) {
       for (const Length z : {box.low[2], box.high[2]})
         points.push_back({static_cast<double>(x.steps()), static_cast<double>(z.steps())});
   for (const Polyhedron& block : wood.sloping)
-    for (const Facet& facet : block.facets)
-      for (const Spot& corner : facet.corners)
-        points.push_back({corner[0], corner[2]});
+    for (const Spot& corner : block.corners)
+      points.push_back({corner[0], corner[2]});
   return points;
 }
 

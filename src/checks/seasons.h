@@ -8,8 +8,8 @@
 
 #include "finding.h"
 #include "haunch/length_text.h"
+#include "haunch/wood.h"
 #include "season.h"
-#include "solid.h"
 
 namespace haunch {
 
@@ -79,8 +79,5 @@ void hang_anew(Assembly& moved);
 
 /// How large a hung leaf is, and what it has round it.
 LeafState hung_state(const Bench& bench, const Hanging& hung);
-
-/// The room that solids leave on each side of the opening of the assembly as built.
-SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built);
 
 }  // namespace haunch

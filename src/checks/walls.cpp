@@ -74,13 +74,8 @@ bool overlap_or_touch(const Box& a, const Box& b) {
 std::vector<Void> mortise_voids(const Piece& piece, const Feature& feature) {
   std::vector<Void> voids;
   std::vector<Box> ends;
-  for (const Prism& prism : feature.prisms) {
-    const std::vector<Polyhedron> blocks = polyhedra_of(placed(prism, piece.place));
-    Box end = bounds_of(blocks.front());
-    for (const Polyhedron& block : blocks)
-      end = around(end, bounds_of(block));
-    ends.push_back(end);
-  }
+  for (const Prism& prism : feature.prisms)
+    ends.push_back(bounds_of(placed(prism, piece.place)));
   for (const Box& cut : feature.cuts) {
     const Box straight = placed(cut, piece.place);
     Box whole = straight;
@@ -94,13 +89,8 @@ std::vector<Void> mortise_voids(const Piece& piece, const Feature& feature) {
 /// A round hole is as wide as it is anywhere.
 std::vector<Void> hole_voids(const Piece& piece, const Feature& feature) {
   std::vector<Void> voids;
-  for (const Prism& prism : feature.prisms) {
-    const std::vector<Polyhedron> blocks = polyhedra_of(placed(prism, piece.place));
-    Box hole = bounds_of(blocks.front());
-    for (const Polyhedron& block : blocks)
-      hole = around(hole, bounds_of(block));
-    voids.push_back({hole, true, false, false, {}, &feature});
-  }
+  for (const Prism& prism : feature.prisms)
+    voids.push_back({bounds_of(placed(prism, piece.place)), true, false, false, {}, &feature});
   return voids;
 }
 

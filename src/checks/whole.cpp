@@ -155,6 +155,23 @@ std::vector<Box> open_in(const Bench& bench) {
   return open;
 }
 
+/// What wood does not cover, as deep as all of `open`. Boxes come first: they mostly leave nothing
+/// for what slopes.
+void take_out_shadows(Wood& open, const std::vector<Solid>& solids, Length deep) {
+  for (const Solid& solid : solids)
+    for (Box shadow : solid.wood.boxes) {
+      shadow.low[2] = Length();
+      shadow.high[2] = deep;
+      take_out(open, shadow);
+    }
+  for (const Solid& solid : solids)
+    for (const Polyhedron& block : solid.wood.sloping) {
+      if (open.empty()) return;
+      for (const Polyhedron& shadow : shadows_of(block, 2, 0, static_cast<double>(deep.steps())))
+        take_out(open, shadow);
+    }
+}
+
 /// The largest hole seen from the face side: the lesser side of the largest rectangle that no wood
 /// covers, or the least width of a hole that slopes.
 Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const Box& face) {
@@ -169,16 +186,7 @@ Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const B
   for (const Prism& prism : bench.assembly.beyond)
     for (const Polyhedron& air : polyhedra_of({prism.along, none, deep, prism.outline}))
       take_out(open, air);
-  for (const Solid& solid : solids) {
-    for (Box shadow : solid.wood.boxes) {
-      shadow.low[2] = none;
-      shadow.high[2] = deep;
-      take_out(open, shadow);
-    }
-    for (const Polyhedron& block : solid.wood.sloping)
-      for (const Polyhedron& shadow : shadows_of(block, 2, 0, static_cast<double>(deep.steps())))
-        take_out(open, shadow);
-  }
+  take_out_shadows(open, solids, deep);
   Length widest;
   for (const Box& hole : open.boxes)
     if (!bench.moisture || !reaches_edge(hole, face))

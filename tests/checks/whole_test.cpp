@@ -89,4 +89,32 @@ TEST_CASE("A leaf that hangs nowhere is not held against an opening") {
     CHECK_FALSE(finding.rule->check.starts_with("opening"));
 }
 
+TEST_CASE("A leaf's checks see what slopes: a bevel on a panel's face changes none of them") {
+  CHECK(verdict(corner()).empty());
+  const Assembly bevelled = corner_but([](Assembly& leaf) {
+    Piece& panel = leaf.pieces[kPanel];
+    const Length half = floor_half(panel.blank[1]);
+    panel.features.push_back(
+        {FeatureKind::raise,
+         {},
+         {},
+         {},
+         {{0, mm(20), mm(60), {{half, Length()}, {half + mm(5), Length()}, {half, mm(1)}}}}});
+  });
+  CHECK(verdict(bevelled).empty());
+}
+
+TEST_CASE("A hole that slopes is a hole") {
+  const Assembly holed = corner_but([](Assembly& leaf) {
+    Piece& panel = leaf.pieces[kPanel];
+    panel.features.push_back(
+        {FeatureKind::bore,
+         {},
+         {},
+         {},
+         {{2, Length(), panel.blank[2], {{mm(30), mm(30)}, {mm(40), mm(30)}, {mm(30), mm(40)}}}}});
+  });
+  CHECK(verdict(holed) == "face-closed fail");
+}
+
 }  // namespace haunch::test

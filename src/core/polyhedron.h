@@ -6,7 +6,9 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
 #include <optional>
+#include <span>
 #include <vector>
 
 #include "haunch/wood.h"
@@ -25,16 +27,21 @@ struct HalfSpace {
   double offset = 0;
 };
 
-/// One face of a block: what it bounds, and its corners in turn.
+/// One face of a block: what it bounds, and where its corners stand among the block's.
 struct Facet {
   HalfSpace side;
-  std::vector<Spot> corners;
+  std::size_t first = 0, count = 0;
 };
 
 /// A convex block.
 struct Polyhedron {
   std::vector<Facet> facets;
-  Spot low, high;  // of its corners along each axis
+  std::vector<Spot> corners;  // of each face in turn, one face after the other
+  Spot low, high;             // of its corners along each axis
+
+  std::span<const Spot> corners_of(const Facet& facet) const {
+    return {corners.data() + facet.first, facet.count};
+  }
 };
 
 /// A way along one axis.
@@ -47,10 +54,13 @@ Polyhedron polyhedron_of(const Box& box);
 
 /// An outline on two axes, convex, run along the third; what its corners have along that is not
 /// looked at.
-Polyhedron upright(std::vector<Spot> outline, std::size_t along, double from, double to);
+Polyhedron upright(std::span<const Spot> outline, std::size_t along, double from, double to);
 
 /// A prism of the assembly's axes as polyhedra that touch but do not overlap.
 std::vector<Polyhedron> polyhedra_of(const Prism& prism);
+
+/// The box around a prism.
+Box bounds_of(const Prism& prism);
 
 /// Whether the boxes around two blocks are apart or merely touch.
 bool apart(const Polyhedron& a, const Polyhedron& b);
@@ -58,8 +68,8 @@ bool apart(const Polyhedron& a, const Polyhedron& b);
 /// What two polyhedra have in common, if more than a face.
 std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b);
 
-/// What is left of `block` without `cut`, as polyhedra that do not overlap.
-std::vector<Polyhedron> less(Polyhedron block, const Polyhedron& cut);
+/// Adds to `rest` what is left of `block` without `cut`, as polyhedra that do not overlap.
+void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron& cut);
 
 /// The box around a block, to the nearest step.
 Box bounds_of(const Polyhedron& block);

@@ -5,7 +5,7 @@
 #include <limits>
 #include <utility>
 
-#include "allowance.h"
+#include "effort_spent.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -63,30 +63,35 @@ Spot crossing(Spot a, Spot b, const HalfSpace& side) {
   return spot;
 }
 
-/// The part of a polygon on one side of a plane; `rim` gets its corners on the plane.
-std::vector<Spot> clipped(const std::vector<Spot>& corners, const HalfSpace& side,
-                          std::vector<Spot>& rim) {
-  std::vector<Spot> inside;
+/// Adds to `inside` the part of a polygon on one side of a plane; `rim` gets its corners on the
+/// plane. Says whether there is more of it than what touches the plane.
+bool clip(std::span<const Spot> corners, const HalfSpace& side, std::vector<Spot>& inside,
+          std::vector<Spot>& rim) {
+  bool more_than_edge = false;
+  const double at_first = beyond(corners.front(), side);
+  double at_here = at_first;
   for (std::size_t i = 0; i < corners.size(); ++i) {
+    const bool last = i + 1 == corners.size();
     const Spot& here = corners[i];
-    const Spot& next = corners[(i + 1) % corners.size()];
-    const double at_here = beyond(here, side);
-    const double at_next = beyond(next, side);
+    const Spot& next = last ? corners.front() : corners[i + 1];
+    const double at_next = last ? at_first : beyond(next, side);
     if (at_here <= 0) inside.push_back(here);
     if (at_here == 0) rim.push_back(here);
+    if (at_here < 0) more_than_edge = true;
     if (at_here * at_next < 0) {
       inside.push_back(crossing(here, next, side));
       rim.push_back(inside.back());
     }
+    at_here = at_next;
   }
-  return inside;
+  return more_than_edge;
 }
 
 bool nearly(const Spot& a, const Spot& b) {
   return size_of(minus(a, b)) < kTouch;
 }
 
-Spot middle_of(const std::vector<Spot>& corners) {
+Spot middle_of(std::span<const Spot> corners) {
   Spot sum{};
   for (const Spot& corner : corners)
     for (std::size_t axis = 0; axis < 3; ++axis)
@@ -94,52 +99,91 @@ Spot middle_of(const std::vector<Spot>& corners) {
   return sum;
 }
 
-/// The corners of a convex face, each once and in turn.
-std::vector<Spot> in_turn(const std::vector<Spot>& rim, const Spot& normal) {
-  std::vector<Spot> corners;
-  for (const Spot& spot : rim)
-    if (std::none_of(corners.begin(), corners.end(),
-                     [&](const Spot& it) { return nearly(it, spot); }))
-      corners.push_back(spot);
-  if (corners.size() < 3) return {};
-  const Spot middle = middle_of(corners);
-  const Spot right = minus(corners.front(), middle);
-  const Spot up = cross(normal, right);
-  const auto turn = [&](const Spot& spot) {
-    const Spot arm = minus(spot, middle);
-    return std::atan2(dot(arm, up), dot(arm, right));
-  };
-  std::sort(corners.begin(), corners.end(),
-            [&](const Spot& a, const Spot& b) { return turn(a) < turn(b); });
-  return corners;
+/// What rises with the angle from -180 to 180 degrees, without the cost of an angle.
+double turn_of(double right, double up) {
+  const double share = up / (std::abs(right) + std::abs(up));
+  return right < 0 ? std::copysign(2 - std::abs(share), up) : share;
 }
 
-Polyhedron with_bounds(std::vector<Facet> facets) {
-  Polyhedron block{std::move(facets), {kFar, kFar, kFar}, {-kFar, -kFar, -kFar}};
-  for (const Facet& facet : block.facets) {
-    for (const Spot& corner : facet.corners) {
-      for (std::size_t axis = 0; axis < 3; ++axis) {
-        block.low[axis] = std::min(block.low[axis], corner[axis]);
-        block.high[axis] = std::max(block.high[axis], corner[axis]);
-      }
+/// Puts the corners of a convex face, each once, in turn; none where there are less than three.
+void put_in_turn(std::vector<Spot>& rim, const Spot& normal) {
+  std::size_t count = 0;
+  for (const Spot& spot : rim) {
+    const auto end = rim.begin() + static_cast<std::ptrdiff_t>(count);
+    if (std::none_of(rim.begin(), end, [&](const Spot& it) { return nearly(it, spot); }))
+      rim[count++] = spot;
+  }
+  rim.resize(count < 3 ? 0 : count);
+  if (rim.empty()) return;
+  const Spot middle = middle_of(rim);
+  const Spot right = minus(rim.front(), middle);
+  const Spot up = cross(normal, right);
+  std::vector<std::pair<double, Spot>> turns;
+  turns.reserve(count);
+  for (const Spot& spot : rim) {
+    const Spot arm = minus(spot, middle);
+    turns.emplace_back(turn_of(dot(arm, right), dot(arm, up)), spot);
+  }
+  std::sort(turns.begin(), turns.end(),
+            [](const auto& a, const auto& b) { return a.first < b.first; });
+  for (std::size_t i = 0; i < count; ++i)
+    rim[i] = turns[i].second;
+}
+
+void note_bounds(Polyhedron& block) {
+  block.low = {kFar, kFar, kFar};
+  block.high = {-kFar, -kFar, -kFar};
+  for (const Spot& corner : block.corners) {
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      block.low[axis] = std::min(block.low[axis], corner[axis]);
+      block.high[axis] = std::max(block.high[axis], corner[axis]);
     }
   }
-  return block;
 }
 
-/// How far the nearest and the farthest corner lie beyond a plane.
-std::pair<double, double> range_beyond(const Polyhedron& block, const HalfSpace& side) {
-  spend_effort(kOfFacetLookedAt * block.facets.size());
+void add_face(Polyhedron& block, const HalfSpace& side, std::span<const Spot> corners) {
+  block.facets.push_back({side, block.corners.size(), corners.size()});
+  block.corners.insert(block.corners.end(), corners.begin(), corners.end());
+}
+
+/// How far the nearest and the farthest of something lie beyond a plane.
+struct Range {
   double least = kFar;
   double most = -kFar;
-  for (const Facet& facet : block.facets) {
-    for (const Spot& corner : facet.corners) {
-      const double far = beyond(corner, side);
-      least = std::min(least, far);
-      most = std::max(most, far);
-    }
+
+  void note(double far) {
+    least = std::min(least, far);
+    most = std::max(most, far);
   }
-  return {least, most};
+  bool is_beyond() const { return least >= 0; }
+  bool is_within() const { return most <= 0; }
+};
+
+Range range_beyond(const Polyhedron& block, const HalfSpace& side) {
+  spend_effort(kOfFacetLookedAt * block.facets.size());
+  Range range;
+  for (const Spot& corner : block.corners)
+    range.note(beyond(corner, side));
+  return range;
+}
+
+/// The same of the box around a block, which lies no nearer and goes no further.
+Range range_of_box(const Polyhedron& block, const HalfSpace& side) {
+  spend_effort(1);
+  Spot near{};
+  Spot far{};
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    const bool rises = side.normal[axis] >= 0;
+    near[axis] = rises ? block.low[axis] : block.high[axis];
+    far[axis] = rises ? block.high[axis] : block.low[axis];
+  }
+  return {beyond(near, side), beyond(far, side)};
+}
+
+/// How a block lies to a plane: the box around it mostly tells.
+Range range_to(const Polyhedron& block, const HalfSpace& side) {
+  const Range of_box = range_of_box(block, side);
+  return of_box.is_beyond() || of_box.is_within() ? of_box : range_beyond(block, side);
 }
 
 HalfSpace opposite(const HalfSpace& side) {
@@ -159,22 +203,23 @@ Spot way_out(const Spot& a, const Spot& b, const Spot& inner, std::size_t along)
   return normal;
 }
 
-/// An upright facet over one edge of an outline, with `inner` on its wood's side.
-Facet side_facet(const Spot& a, const Spot& b, const Spot& inner, std::size_t along, double from,
-                 double to) {
+/// Puts an upright face over one edge of an outline, with `inner` on its wood's side.
+void add_side(Polyhedron& block, const Spot& a, const Spot& b, const Spot& inner, std::size_t along,
+              double from, double to) {
   const Spot normal = way_out(a, b, inner, along);
-  std::vector<Spot> corners{a, b, b, a};
-  for (std::size_t i = 0; i < 4; ++i)
+  std::array<Spot, 4> corners{a, b, b, a};
+  for (std::size_t i = 0; i < corners.size(); ++i)
     corners[i][along] = i < 2 ? from : to;
-  return {{normal, dot(normal, corners.front())}, std::move(corners)};
+  add_face(block, {normal, dot(normal, corners.front())}, corners);
 }
 
-Facet cap(std::vector<Spot> outline, std::size_t along, double place, double outwards) {
-  for (Spot& corner : outline)
-    corner[along] = place;
+void add_cap(Polyhedron& block, std::span<const Spot> outline, std::size_t along, double place,
+             double outwards) {
   Spot normal{};
   normal[along] = outwards;
-  return {{normal, outwards * place}, std::move(outline)};
+  add_face(block, {normal, outwards * place}, outline);
+  for (std::size_t i = block.corners.size() - outline.size(); i < block.corners.size(); ++i)
+    block.corners[i][along] = place;
 }
 
 /// Whether two corners of an outline are further apart than what touches.
@@ -192,16 +237,20 @@ bool apart(const Polyhedron& a, const Polyhedron& b) {
   return false;
 }
 
-Polyhedron upright(std::vector<Spot> outline, std::size_t along, double from, double to) {
+Polyhedron upright(std::span<const Spot> outline, std::size_t along, double from, double to) {
   spend_effort(kOfFacetMade * (outline.size() + 2));
-  std::vector<Facet> facets{cap(outline, along, from, -1), cap(outline, along, to, 1)};
+  Polyhedron block;
+  block.facets.reserve(outline.size() + 2);
+  block.corners.reserve(outline.size() * 6);
+  add_cap(block, outline, along, from, -1);
+  add_cap(block, outline, along, to, 1);
   const Spot inner = middle_of(outline);
   for (std::size_t i = 0; i < outline.size(); ++i) {
     const Spot& next = outline[(i + 1) % outline.size()];
-    if (is_edge(outline[i], next, along))
-      facets.push_back(side_facet(outline[i], next, inner, along, from, to));
+    if (is_edge(outline[i], next, along)) add_side(block, outline[i], next, inner, along, from, to);
   }
-  return with_bounds(std::move(facets));
+  note_bounds(block);
+  return block;
 }
 
 Polyhedron polyhedron_of(const Box& box) {
@@ -211,9 +260,9 @@ Polyhedron polyhedron_of(const Box& box) {
     low[axis] = along_axis(box.low[axis]);
     high[axis] = along_axis(box.high[axis]);
   }
-  return upright(
-      {{low[0], low[1], 0}, {high[0], low[1], 0}, {high[0], high[1], 0}, {low[0], high[1], 0}}, 2,
-      low[2], high[2]);
+  const std::array<Spot, 4> outline{Spot{low[0], low[1], 0}, Spot{high[0], low[1], 0},
+                                    Spot{high[0], high[1], 0}, Spot{low[0], high[1], 0}};
+  return upright(outline, 2, low[2], high[2]);
 }
 
 namespace {
@@ -259,7 +308,7 @@ Polyhedron strip(const Prism& prism, Length from, Length to, const Edge& low, co
   add(to, high.height_at(to));
   add(from, high.height_at(from));
   if (nearly(outline.front(), outline.back())) outline.pop_back();
-  return upright(std::move(outline), prism.along, along_axis(prism.from), along_axis(prism.to));
+  return upright(outline, prism.along, along_axis(prism.from), along_axis(prism.to));
 }
 
 }  // namespace
@@ -285,19 +334,25 @@ namespace {
 /// beyond it is a sliver.
 std::optional<Polyhedron> cut_off(const Polyhedron& block, const HalfSpace& side) {
   spend_effort(kOfFacetMade * block.facets.size());
-  std::vector<Facet> facets;
-  facets.reserve(block.facets.size() + 1);
+  Polyhedron part;
+  part.facets.reserve(block.facets.size() + 1);
+  part.corners.reserve(block.corners.size() + 2 * block.facets.size());
   std::vector<Spot> rim;
+  rim.reserve(2 * block.facets.size());
   for (const Facet& facet : block.facets) {
-    std::vector<Spot> corners = clipped(facet.corners, side, rim);
-    const bool more_than_edge = std::any_of(corners.begin(), corners.end(),
-                                            [&](const Spot& it) { return beyond(it, side) < 0; });
-    if (corners.size() >= 3 && more_than_edge) facets.push_back({facet.side, std::move(corners)});
+    const std::size_t first = part.corners.size();
+    const bool more_than_edge = clip(block.corners_of(facet), side, part.corners, rim);
+    const std::size_t count = part.corners.size() - first;
+    if (count >= 3 && more_than_edge)
+      part.facets.push_back({facet.side, first, count});
+    else
+      part.corners.resize(first);
   }
-  std::vector<Spot> corners = in_turn(rim, side.normal);
-  if (corners.empty()) return {};
-  facets.push_back({side, std::move(corners)});
-  return with_bounds(std::move(facets));
+  put_in_turn(rim, side.normal);
+  if (rim.empty()) return {};
+  add_face(part, side, rim);
+  note_bounds(part);
+  return part;
 }
 
 }  // namespace
@@ -307,9 +362,9 @@ std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b) {
   std::optional<Polyhedron> cut;
   const Polyhedron* both = &a;
   for (const Facet& facet : b.facets) {
-    const auto [least, most] = range_beyond(*both, facet.side);
-    if (least >= 0) return {};
-    if (most <= 0) continue;
+    const Range range = range_to(*both, facet.side);
+    if (range.is_beyond()) return {};
+    if (range.is_within()) continue;
     cut = cut_off(*both, facet.side);
     if (!cut) return {};
     both = &*cut;
@@ -317,17 +372,45 @@ std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b) {
   return cut ? std::move(cut) : std::optional(a);
 }
 
-std::vector<Polyhedron> less(Polyhedron block, const Polyhedron& cut) {
-  if (!common(block, cut)) return {std::move(block)};
-  std::vector<Polyhedron> rest;
-  std::optional<Polyhedron> left = std::move(block);
-  for (const Facet& facet : cut.facets) {
-    if (range_beyond(*left, facet.side).second <= 0) continue;
-    if (auto outside = cut_off(*left, opposite(facet.side))) rest.push_back(std::move(*outside));
-    left = cut_off(*left, facet.side);
-    if (!left) break;
+void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron& cut) {
+  if (apart(block, cut)) {
+    rest.push_back(std::move(block));
+    return;
   }
-  return rest;
+  const std::size_t before = rest.size();
+  std::optional<Polyhedron> left;
+  const Polyhedron* inside = &block;
+  for (const Facet& facet : cut.facets) {
+    const Range range = range_to(*inside, facet.side);
+    if (range.is_within()) continue;
+    std::optional<Polyhedron> within;
+    if (!range.is_beyond()) within = cut_off(*inside, facet.side);
+    if (!within) {  // the two have nothing in common
+      rest.resize(before);
+      rest.push_back(std::move(block));
+      return;
+    }
+    if (auto outside = cut_off(*inside, opposite(facet.side))) rest.push_back(std::move(*outside));
+    left = std::move(within);
+    inside = &*left;
+  }
+}
+
+Box bounds_of(const Prism& prism) {
+  const std::size_t u = prism.along == 0 ? 1 : 0;
+  const std::size_t v = prism.along == 2 ? 1 : 2;
+  Box box;
+  box.low[prism.along] = prism.from;
+  box.high[prism.along] = prism.to;
+  box.low[u] = box.high[u] = prism.outline.front().u;
+  box.low[v] = box.high[v] = prism.outline.front().v;
+  for (const Corner& corner : prism.outline) {
+    box.low[u] = std::min(box.low[u], corner.u);
+    box.high[u] = std::max(box.high[u], corner.u);
+    box.low[v] = std::min(box.low[v], corner.v);
+    box.high[v] = std::max(box.high[v], corner.v);
+  }
+  return box;
 }
 
 Box bounds_of(const Polyhedron& block) {
@@ -342,19 +425,20 @@ Box bounds_of(const Polyhedron& block) {
 Length least_width(const Polyhedron& block) {
   double least = kFar;
   for (const Facet& facet : block.facets)
-    least = std::min(least, -range_beyond(block, facet.side).first);
+    least = std::min(least, -range_beyond(block, facet.side).least);
   return nearest_step(least);
 }
 
 double volume_of(const Polyhedron& block) {
-  const Spot inner = middle_of({block.low, block.high});
+  const Spot inner = middle_of(std::array{block.low, block.high});
   double volume = 0;
   for (const Facet& facet : block.facets) {
-    const Spot& first = facet.corners.front();
+    const std::span<const Spot> corners = block.corners_of(facet);
+    const Spot& first = corners.front();
     const double height = std::abs(dot(facet.side.normal, minus(first, inner)));
     Spot twice{};
-    for (std::size_t i = 1; i + 1 < facet.corners.size(); ++i) {
-      const Spot part = cross(minus(facet.corners[i], first), minus(facet.corners[i + 1], first));
+    for (std::size_t i = 1; i + 1 < corners.size(); ++i) {
+      const Spot part = cross(minus(corners[i], first), minus(corners[i + 1], first));
       for (std::size_t axis = 0; axis < 3; ++axis)
         twice[axis] += part[axis];
     }
@@ -369,33 +453,33 @@ std::vector<Polyhedron> shadows_of(const Polyhedron& block, std::size_t axis, do
   std::vector<Polyhedron> shadows;
   for (const Facet& facet : block.facets)
     if (facet.side.normal[axis] > kUpright)
-      shadows.push_back(upright(facet.corners, axis, from, to));
+      shadows.push_back(upright(block.corners_of(facet), axis, from, to));
   return shadows;
 }
 
 namespace {
 
-/// Where a facet's plane lies along an axis, over a point.
-double height_of(const Facet& facet, const Spot& over, std::size_t axis) {
-  const Spot arm = minus(facet.corners.front(), over);
+/// Where a face's plane lies along an axis, over a point.
+double height_of(const Polyhedron& block, const Facet& facet, const Spot& over, std::size_t axis) {
+  const Spot& corner = block.corners[facet.first];
+  const Spot arm = minus(corner, over);
   const Spot& normal = facet.side.normal;
   const double level = dot(normal, arm) - normal[axis] * arm[axis];
-  return facet.corners.front()[axis] + level / normal[axis];
+  return corner[axis] + level / normal[axis];
 }
 
 /// A flat face as seen along an axis.
 struct Seen {
   const Facet* facet;
-  std::vector<Spot> outline;
-  std::vector<HalfSpace> sides;  // of the outline, once they are asked for
-  Spot low, high;                // of the outline
+  Spot low, high;                // of its outline
+  std::vector<Spot> outline;     // once it is asked for, as the next
+  std::vector<HalfSpace> sides;  // of the outline
 };
 
-Seen seen_along(const Facet& facet, std::size_t along) {
-  spend_effort(kOfFacetLookedAt * facet.corners.size());
-  Seen seen{&facet, facet.corners, {}, {kFar, kFar, kFar}, {-kFar, -kFar, -kFar}};
-  for (Spot& corner : seen.outline) {
-    corner[along] = 0;
+Seen seen_along(const Polyhedron& block, const Facet& facet) {
+  spend_effort(kOfFacetLookedAt * facet.count);
+  Seen seen{&facet, {kFar, kFar, kFar}, {-kFar, -kFar, -kFar}, {}, {}};
+  for (const Spot& corner : block.corners_of(facet)) {
     for (std::size_t axis = 0; axis < 3; ++axis) {
       seen.low[axis] = std::min(seen.low[axis], corner[axis]);
       seen.high[axis] = std::max(seen.high[axis], corner[axis]);
@@ -404,12 +488,22 @@ Seen seen_along(const Facet& facet, std::size_t along) {
   return seen;
 }
 
-const std::vector<HalfSpace>& sides_of(Seen& seen, std::size_t along) {
+const std::vector<Spot>& outline_of(Seen& seen, const Polyhedron& block, std::size_t along) {
+  if (!seen.outline.empty()) return seen.outline;
+  const std::span<const Spot> corners = block.corners_of(*seen.facet);
+  seen.outline.assign(corners.begin(), corners.end());
+  for (Spot& corner : seen.outline)
+    corner[along] = 0;
+  return seen.outline;
+}
+
+const std::vector<HalfSpace>& sides_of(Seen& seen, const Polyhedron& block, std::size_t along) {
   if (!seen.sides.empty()) return seen.sides;
-  const Spot inner = middle_of(seen.outline);
-  for (std::size_t i = 0; i < seen.outline.size(); ++i) {
-    const Spot& here = seen.outline[i];
-    const Spot& next = seen.outline[(i + 1) % seen.outline.size()];
+  const std::vector<Spot>& outline = outline_of(seen, block, along);
+  const Spot inner = middle_of(outline);
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const Spot& here = outline[i];
+    const Spot& next = outline[(i + 1) % outline.size()];
     if (!is_edge(here, next, along)) continue;
     const Spot normal = way_out(here, next, inner, along);
     seen.sides.push_back({normal, dot(normal, here)});
@@ -421,25 +515,26 @@ const std::vector<HalfSpace>& sides_of(Seen& seen, std::size_t along) {
 std::vector<Seen> faces_along(const Polyhedron& block, std::size_t axis, double sign) {
   std::vector<Seen> faces;
   for (const Facet& facet : block.facets)
-    if (sign * facet.side.normal[axis] > kUpright) faces.push_back(seen_along(facet, axis));
+    if (sign * facet.side.normal[axis] > kUpright) faces.push_back(seen_along(block, facet));
   return faces;
 }
 
 /// The corners of what two faces have in common as seen; none where that is a line or less.
-std::vector<Spot> common_outline(const Seen& a, const std::vector<HalfSpace>& sides_of_b) {
-  std::vector<Spot> both = a.outline;
-  for (const HalfSpace& side : sides_of_b) {
+std::vector<Spot> common_outline(std::vector<Spot> both,
+                                 const std::vector<HalfSpace>& sides_of_other) {
+  std::vector<Spot> inside;
+  std::vector<Spot> rim;
+  for (const HalfSpace& side : sides_of_other) {
     spend_effort(kOfFacetLookedAt);
-    double least = kFar;
-    double most = -kFar;
-    for (const Spot& corner : both) {
-      least = std::min(least, beyond(corner, side));
-      most = std::max(most, beyond(corner, side));
-    }
-    if (least >= 0) return {};
-    if (most <= 0) continue;
-    std::vector<Spot> rim;
-    both = clipped(both, side, rim);
+    Range range;
+    for (const Spot& corner : both)
+      range.note(beyond(corner, side));
+    if (range.is_beyond()) return {};
+    if (range.is_within()) continue;
+    inside.clear();
+    rim.clear();
+    clip(both, side, inside, rim);
+    both.swap(inside);
     if (std::all_of(rim.begin(), rim.end(),
                     [&](const Spot& it) { return nearly(it, rim.front()); }))
       return {};
@@ -475,8 +570,8 @@ double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way)
       if (sign * wall.side.normal[way.axis] >= -kUpright) continue;
       double nearest = kFar;
       for (const Spot& spot : over)
-        nearest = std::min(
-            nearest, sign * (height_of(wall, spot, way.axis) - height_of(front, spot, way.axis)));
+        nearest = std::min(nearest, sign * (height_of(to, wall, spot, way.axis) -
+                                            height_of(from, front, spot, way.axis)));
       bound = std::max(bound, nearest);
     }
   }
@@ -485,26 +580,28 @@ double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way)
 
 std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way) {
   const double sign = way.upwards ? 1 : -1;
-  const auto height = [&](const Facet& facet, const Spot& over) {
-    return sign * height_of(facet, over, way.axis);
+  const auto height = [&](const Polyhedron& block, const Facet& facet, const Spot& over) {
+    return sign * height_of(block, facet, over, way.axis);
   };
-  const auto faces = [&](const Facet& facet) { return sign * facet.side.normal[way.axis]; };
   // The far side of `to` over a point: the least of the planes that face on.
   const auto far_side = [&](const Spot& over) {
     double least = kFar;
     for (const Facet& facet : to.facets)
-      if (faces(facet) > kUpright) least = std::min(least, height(facet, over));
+      if (sign * facet.side.normal[way.axis] > kUpright)
+        least = std::min(least, height(to, facet, over));
     return least;
   };
   std::optional<double> least;
   bool goes_on = false;
   std::vector<Seen> walls = faces_along(to, way.axis, -sign);
-  for (const Seen& front : faces_along(from, way.axis, sign)) {
+  for (Seen& front : faces_along(from, way.axis, sign)) {
     for (Seen& wall : walls) {
       if (!may_be_seen(wall, front, way.axis)) continue;
-      for (const Spot& over : common_outline(front, sides_of(wall, way.axis))) {
-        const double distance = height(*wall.facet, over) - height(*front.facet, over);
-        goes_on = goes_on || far_side(over) > height(*front.facet, over) + kTouch;
+      for (const Spot& over :
+           common_outline(outline_of(front, from, way.axis), sides_of(wall, to, way.axis))) {
+        const double from_there = height(from, *front.facet, over);
+        const double distance = height(to, *wall.facet, over) - from_there;
+        goes_on = goes_on || far_side(over) > from_there + kTouch;
         if (!least || distance < *least) least = distance;
       }
     }

@@ -5,8 +5,6 @@
 #include <cmath>
 #include <random>
 
-#include "checks.h"
-#include "corner.h"
 #include "rounding.h"
 #include "vocabulary.h"
 
@@ -235,34 +233,6 @@ TEST_CASE("Bevels that meet at a corner leave the wood under both") {
   CHECK(near(volume_of(panel), 100 * 100 * 8 + 4 * (10000 + 3600 + 6000), 1e-6));
   CHECK(gap(Wood{{box(0, 0, -10, 100, 100, -1)}, {}}, panel.wood, {2, true}) == mm(1));
   CHECK(gap(Wood{{box(0, 0, -10, 10, 10, -1)}, {}}, panel.wood, {2, true}) == mm(7));
-}
-
-TEST_CASE("A leaf's checks see what slopes: a bevel on a panel's face changes none of them") {
-  CHECK(verdict(corner()).empty());
-  const Assembly bevelled = corner_but([](Assembly& leaf) {
-    Piece& panel = leaf.pieces[kPanel];
-    const Length half = floor_half(panel.blank[1]);
-    panel.features.push_back(
-        {FeatureKind::raise,
-         {},
-         {},
-         {},
-         {{0, mm(20), mm(60), {{half, Length()}, {half + mm(5), Length()}, {half, mm(1)}}}}});
-  });
-  CHECK(verdict(bevelled).empty());
-}
-
-TEST_CASE("A hole that slopes is a hole") {
-  const Assembly holed = corner_but([](Assembly& leaf) {
-    Piece& panel = leaf.pieces[kPanel];
-    panel.features.push_back(
-        {FeatureKind::bore,
-         {},
-         {},
-         {},
-         {{2, Length(), panel.blank[2], {at(30, 30), at(40, 30), at(30, 40)}}}});
-  });
-  CHECK(verdict(holed) == "face-closed fail");
 }
 
 }  // namespace haunch::test

@@ -1,4 +1,4 @@
-#include "allowance.h"
+#include "effort_spent.h"
 
 namespace haunch {
 namespace {

@@ -6,7 +6,7 @@
 #include <memory>
 #include <utility>
 
-#include "allowance.h"
+#include "effort_spent.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -39,21 +39,21 @@ Box box_around(const Polyhedron& block) {
   return box;
 }
 
-void add_all(std::vector<Polyhedron>& polyhedra, std::vector<Polyhedron> more) {
-  polyhedra.insert(polyhedra.end(), std::make_move_iterator(more.begin()),
-                   std::make_move_iterator(more.end()));
-}
-
-std::vector<Polyhedron> less(std::vector<Polyhedron> polyhedra, const Polyhedron& cut) {
+/// Takes `cut` out of each of some blocks; those that it does not meet stay as they are.
+void take_out(std::vector<Polyhedron>& blocks, const Polyhedron& cut) {
   std::vector<Polyhedron> rest;
-  rest.reserve(polyhedra.size());
-  for (Polyhedron& block : polyhedra) {
-    if (apart(block, cut))
-      rest.push_back(std::move(block));
-    else
-      add_all(rest, less(std::move(block), cut));
+  std::size_t kept = 0;
+  for (Polyhedron& block : blocks) {
+    if (!apart(block, cut)) {
+      add_rest(rest, std::move(block), cut);
+    } else {
+      if (&block != &blocks[kept]) blocks[kept] = std::move(block);
+      ++kept;
+    }
   }
-  return rest;
+  blocks.resize(kept);
+  blocks.insert(blocks.end(), std::make_move_iterator(rest.begin()),
+                std::make_move_iterator(rest.end()));
 }
 
 bool is_cut(const Feature& feature, Fittings fittings) {
@@ -70,38 +70,100 @@ void take_out_prisms(Wood& wood, const Piece& piece, Fittings fittings) {
   }
 }
 
-/// From one box on to another: no distance between what is in them is less.
-Length nearest(const Box& from, const Box& to, Way way) {
+/// A part of some wood: a box, or what slopes in it.
+struct Block {
+  Spot low, high;  // of the box around it
+  const Box* box = nullptr;
+  const Polyhedron* sloping = nullptr;
+};
+
+Block block_of(const Box& box) {
+  Block block{{}, {}, &box};
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    block.low[axis] = static_cast<double>(box.low[axis].steps());
+    block.high[axis] = static_cast<double>(box.high[axis].steps());
+  }
+  return block;
+}
+
+Block block_of(const Polyhedron& part) {
+  return {part.low, part.high, nullptr, &part};
+}
+
+bool in_shadow(const Block& a, const Block& b, std::size_t axis) {
+  for (std::size_t other = 0; other < 3; ++other)
+    if (other != axis && (a.high[other] <= b.low[other] || b.high[other] <= a.low[other]))
+      return false;
+  return true;
+}
+
+/// Whether `to` may go on beyond something of `from`, in its shadow.
+bool may_go_on(const Block& from, const Block& to, Way way) {
+  const bool beyond =
+      way.upwards ? to.high[way.axis] > from.low[way.axis] : to.low[way.axis] < from.high[way.axis];
+  return beyond && in_shadow(from, to, way.axis);
+}
+
+/// No distance from one block to another is less.
+double nearest(const Block& from, const Block& to, Way way) {
   return way.upwards ? to.low[way.axis] - from.high[way.axis]
                      : from.low[way.axis] - to.high[way.axis];
 }
-
-/// What of `to` is in the shadow of `from` may be nearer than `least`.
-bool may_be_nearer(const Box& from, const Box& to, Way way, std::optional<Length> least) {
-  return in_shadow(from, to, way.axis) && (!least || nearest(from, to, way) < *least);
-}
-
-/// A part of some wood: a box, or what slopes in it.
-struct Block {
-  Box room;
-  const Polyhedron* sloping = nullptr;
-};
 
 std::vector<Block> blocks_of(const Wood& wood) {
   std::vector<Block> blocks;
   blocks.reserve(wood.boxes.size() + wood.sloping.size());
   for (const Box& box : wood.boxes)
-    blocks.push_back({box});
-  for (const Polyhedron& block : wood.sloping)
-    blocks.push_back({box_around(block), &block});
+    blocks.push_back(block_of(box));
+  for (const Polyhedron& part : wood.sloping)
+    blocks.push_back(block_of(part));
   return blocks;
+}
+
+/// The box around some blocks, which is none of their parts.
+Block around(const std::vector<Block>& blocks) {
+  Block room = blocks.front();
+  for (const Block& block : blocks)
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      room.low[axis] = std::min(room.low[axis], block.low[axis]);
+      room.high[axis] = std::max(room.high[axis], block.high[axis]);
+    }
+  return room;
+}
+
+/// Calls `look` with each two that overlap along an axis.
+template <typename Look>
+void sweep(std::vector<Block>& from, std::vector<Block>& to, std::size_t axis, const Look& look) {
+  for (std::vector<Block>* blocks : {&from, &to})
+    std::sort(blocks->begin(), blocks->end(),
+              [&](const Block& a, const Block& b) { return a.low[axis] < b.low[axis]; });
+  std::vector<const Block*> beside;
+  auto next = to.begin();
+  for (const Block& block : from) {
+    for (; next != to.end() && next->low[axis] < block.high[axis]; ++next)
+      beside.push_back(&*next);
+    std::erase_if(beside, [&](const Block* it) { return it->high[axis] <= block.low[axis]; });
+    spend_effort(beside.size());
+    for (const Block* it : beside)
+      look(block, *it);
+  }
+}
+
+/// Of the two axes that are not `along` the one on which blocks are narrower, all together.
+std::size_t narrower_axis(const std::vector<Block>& blocks, std::size_t along) {
+  const std::size_t u = along == 0 ? 1 : 0;
+  const std::size_t v = 3 - along - u;
+  double more = 0;
+  for (const Block& block : blocks)
+    more += (block.high[u] - block.low[u]) - (block.high[v] - block.low[v]);
+  return more < 0 ? u : v;
 }
 
 /// Two parts, one of which slopes, in the shadow of each other.
 struct Pair {
   double bound;  // no distance from the one to the other is less
-  const Polyhedron* from;
-  const Polyhedron* to;
+  const Block* from;
+  const Block* to;
 };
 
 /// The parts of some wood as polyhedra, made of boxes where they are asked for.
@@ -109,35 +171,17 @@ class Shapes {
  public:
   explicit Shapes(const std::vector<Block>& blocks) : blocks_(blocks), of_boxes_(blocks.size()) {}
 
-  const Polyhedron* operator[](std::size_t number) {
-    if (blocks_[number].sloping != nullptr) return blocks_[number].sloping;
-    auto& shape = of_boxes_[number];
-    if (!shape) shape = std::make_unique<Polyhedron>(polyhedron_of(blocks_[number].room));
-    return shape.get();
+  const Polyhedron& operator[](const Block* block) {
+    if (block->sloping != nullptr) return *block->sloping;
+    auto& shape = of_boxes_[static_cast<std::size_t>(block - blocks_.data())];
+    if (!shape) shape = std::make_unique<Polyhedron>(polyhedron_of(*block->box));
+    return *shape;
   }
 
  private:
   const std::vector<Block>& blocks_;
   std::vector<std::unique_ptr<Polyhedron>> of_boxes_;
 };
-
-/// The pairs of which one slopes and which may be nearer than `least`.
-std::vector<Pair> pairs_of(Shapes& from_shapes, const std::vector<Block>& from, Shapes& to_shapes,
-                           const std::vector<Block>& to, Way way, std::optional<Length> least) {
-  spend_effort(from.size() * to.size());
-  std::vector<Pair> pairs;
-  for (std::size_t i = 0; i < from.size(); ++i)
-    for (std::size_t j = 0; j < to.size(); ++j) {
-      if (from[i].sloping == nullptr && to[j].sloping == nullptr) continue;
-      if (!may_be_nearer(from[i].room, to[j].room, way, least)) continue;
-      const Polyhedron* const one = from_shapes[i];
-      const Polyhedron* const other = to_shapes[j];
-      pairs.push_back({least_possible_gap(*one, *other, way), one, other});
-    }
-  std::sort(pairs.begin(), pairs.end(),
-            [](const Pair& a, const Pair& b) { return a.bound < b.bound; });
-  return pairs;
-}
 
 void note_lesser(std::optional<Length>& least, std::optional<Length> found) {
   if (found && (!least || *found < *least)) least = found;
@@ -151,14 +195,14 @@ Length least_extent(const Box& box) {
 
 void take_out(Wood& wood, const Box& cut) {
   take_out(wood.boxes, cut);
-  if (!wood.sloping.empty()) wood.sloping = less(std::move(wood.sloping), polyhedron_of(cut));
+  if (!wood.sloping.empty()) take_out(wood.sloping, polyhedron_of(cut));
 }
 
 void take_out(Wood& wood, const Polyhedron& cut) {
   const Box room = box_around(cut);
-  wood.sloping = less(std::move(wood.sloping), cut);
+  take_out(wood.sloping, cut);
   for (const Box& part : clipped(wood.boxes, room))
-    add_all(wood.sloping, less(polyhedron_of(part), cut));
+    add_rest(wood.sloping, polyhedron_of(part), cut);
   take_out(wood.boxes, room);
 }
 
@@ -289,26 +333,63 @@ std::optional<Length> gap(const Box& from, const Box& to, Way way) {
 }
 
 std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& to, Way way) {
+  if (from.empty()) return {};
   spend_effort(from.size() * to.size());
+  Box room = from.front();
+  for (const Box& box : from)
+    room = around(room, box);
   std::optional<Length> least;
-  for (const Box& a : from)
-    for (const Box& b : to)
-      note_lesser(least, gap(a, b, way));
+  for (const Box& wall : to) {
+    if (!in_shadow(room, wall, way.axis)) continue;
+    for (const Box& box : from)
+      note_lesser(least, gap(box, wall, way));
+  }
   return least;
 }
 
-std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
-  std::optional<Length> least = gap(from.boxes, to.boxes, way);
-  if (from.sloping.empty() && to.sloping.empty()) return least;
-  const std::vector<Block> blocks = blocks_of(from);
-  const std::vector<Block> walls = blocks_of(to);
-  Shapes from_shapes(blocks);
-  Shapes to_shapes(walls);
-  for (const Pair& pair : pairs_of(from_shapes, blocks, to_shapes, walls, way, least)) {
-    if (least && pair.bound >= static_cast<double>(least->steps())) break;
-    note_lesser(least, gap(*pair.from, *pair.to, way));
+namespace {
+
+/// The least of pairs of which one slopes, and of what was found before. First are those that may
+/// be nearest, so that most need not be looked at.
+std::optional<Length> least_gap(std::vector<Pair> pairs, const std::vector<Block>& from,
+                                const std::vector<Block>& to, Way way,
+                                std::optional<Length> least) {
+  const auto is_far = [&](const Pair& pair) {
+    return least && pair.bound >= static_cast<double>(least->steps());
+  };
+  std::erase_if(pairs, is_far);
+  Shapes from_shapes(from);
+  Shapes to_shapes(to);
+  for (Pair& pair : pairs)
+    pair.bound = least_possible_gap(from_shapes[pair.from], to_shapes[pair.to], way);
+  std::sort(pairs.begin(), pairs.end(),
+            [](const Pair& a, const Pair& b) { return a.bound < b.bound; });
+  for (const Pair& pair : pairs) {
+    if (is_far(pair)) break;
+    note_lesser(least, gap(from_shapes[pair.from], to_shapes[pair.to], way));
   }
   return least;
+}
+
+}  // namespace
+
+std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
+  if (from.empty()) return {};
+  if (from.sloping.empty() && to.sloping.empty()) return gap(from.boxes, to.boxes, way);
+  std::vector<Block> blocks = blocks_of(from);
+  const Block room = around(blocks);
+  std::vector<Block> walls = blocks_of(to);
+  spend_effort(blocks.size() + walls.size());
+  std::erase_if(walls, [&](const Block& wall) { return !may_go_on(room, wall, way); });
+  std::optional<Length> least;
+  std::vector<Pair> pairs;
+  sweep(blocks, walls, narrower_axis(walls, way.axis), [&](const Block& one, const Block& other) {
+    if (one.box != nullptr && other.box != nullptr)
+      note_lesser(least, gap(*one.box, *other.box, way));
+    else if (may_go_on(one, other, way))
+      pairs.push_back({nearest(one, other, way), &one, &other});
+  });
+  return least_gap(std::move(pairs), blocks, walls, way, least);
 }
 
 Length depth_of_common(const Wood& a, const Wood& b) {
