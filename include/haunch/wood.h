@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "haunch/length.h"
+#include "haunch/measure.h"
 #include "haunch/trade.h"
 
 namespace haunch {
@@ -196,6 +197,7 @@ struct Joint {
   bool arched = false;       // the receiving edge is an arch, cut as a polygon
   Axis through = Axis::z;    // along which what enters is fitted between cheeks
   bool has_shoulder = true;  // what enters closes on what receives it
+  Measures measures = {};
 };
 
 /// Lengths at the four sides of something upright.

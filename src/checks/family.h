@@ -48,6 +48,7 @@ SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built);
 
 // The families, each in a file of its name.
 void check_whole(Bench& bench);
+/// Of wood that has moved as well: nothing is as designed any more then, but must still have room.
 void check_fits(Bench& bench);
 void check_walls(Bench& bench);
 void check_proportions(Bench& bench);
@@ -62,9 +63,8 @@ void check_glazing(Bench& bench);
 /// Whether a joint is of glass or of a bead, which have checks of their own.
 bool is_glazing(const Bench& bench, const Joint& joint);
 
-// The same of wood that has moved: nothing is as designed any more, but must still have room.
+// Of wood that has moved.
 void check_moved_whole(Bench& bench, const Assembly& built);
-void check_moved_fits(Bench& bench);
 void check_moved_hanging(Bench& bench);
 /// Beside a leaf: the opening, or the other leaf of its pair, whose gap is told by itself.
 enum class Beside : unsigned char { opening, leaf };

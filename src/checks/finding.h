@@ -4,23 +4,13 @@
 #include <cstddef>
 #include <optional>
 #include <string>
-#include <string_view>
 #include <vector>
 
-#include "haunch/length.h"
+#include "haunch/measure.h"
 
 namespace haunch {
 
 enum class Status { ok, caution, fail };
-
-/// A rule that wood is checked against.
-struct Rule {
-  std::string_view check;    // its name in reports: "mortise-wall"
-  std::string_view words;    // what the figure is, after it: "of wood beside the mortise"
-  std::string_view reason;   // why it matters, and whose rule it is
-  bool moved_first = false;  // something is moved to put it right, sooner than wood is changed
-  std::string_view below_zero = {};  // what the figure is without its sign, where that says more
-};
 
 struct Finding {
   const Rule* rule = nullptr;

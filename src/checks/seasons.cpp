@@ -135,7 +135,7 @@ void check_at(State& state, const Assembly& built, const Season& season, double 
   Bench& bench = state.bench.emplace(bench_of(state.wood, unit, Where::middle));
   bench.moisture = percent;
   check_moved_whole(bench, built);
-  check_moved_fits(bench);
+  check_fits(bench);
   check_moved_hanging(bench);
   check_moved_meetings(bench);
   check_laps(bench, built);

@@ -4,7 +4,6 @@
 #include <array>
 #include <cmath>
 #include <numbers>
-#include <utility>
 
 #include "rounding.h"
 #include "trade_limits.h"
@@ -51,26 +50,15 @@ Term term_of(const Tolerances& tolerances, Dimension dimension) {
 
 // ---- fits
 
-/// Slips are loose tenons and splines: planed apart from all other tenons, each kind of them by
-/// itself, and let in at both ends.
-enum class FitKind { mortised, stub, panel, loose_tenon, spline };
-
-/// Of a joint that is forecast, by what is really cut for it.
-std::optional<FitKind> kind_of(const Joint& joint) {
-  if (!joint.design.cheeks || joint.kind == JointKind::dowel) return {};
-  if (joint.design.bite) return FitKind::panel;
-  if (joint.kind == JointKind::mitre_spline) return FitKind::spline;
-  if (joint.kind == JointKind::loose_tenon) return FitKind::loose_tenon;
-  return joint.mortise ? FitKind::mortised : FitKind::stub;
+/// Of a joint that is forecast.
+std::optional<FitSizes> sizes_of(const Joint& joint) {
+  return joint.design.cheeks ? joint.measures.fit : std::nullopt;
 }
 
-/// Whether a joint has a fit of which nothing is told.
-bool is_left_out(const Joint& joint) {
-  return joint.kind == JointKind::dowel || joint.kind == JointKind::half_lap;
-}
-
-bool is_slip(FitKind kind) {
-  return kind == FitKind::loose_tenon || kind == FitKind::spline;
+/// Those that stand on their pieces are cut at one setting where they are of one thickness. Slips
+/// are planed apart from them, each sort by itself.
+bool is_tenon(const FitSizes& sizes) {
+  return sizes.solid == Dimension::tenon_thickness && !sizes.slip;
 }
 
 /// Each of a divided or twin tenon has a mortise of its own.
@@ -78,29 +66,9 @@ int fits_of(const Joint& joint) {
   return joint.tenon ? std::max(1, static_cast<int>(joint.tenon->each.size())) : 1;
 }
 
-/// What is cut in the piece that receives, and on the piece that enters.
-struct Pair {
-  Dimension hollow, solid;
-};
-
-/// The slot of a spline is cut as a groove is. Slips are tenons that are not cut on a piece.
-Pair pair_of(FitKind kind) {
-  switch (kind) {
-    case FitKind::mortised:
-    case FitKind::loose_tenon:
-      return {Dimension::mortise_width, Dimension::tenon_thickness};
-    case FitKind::stub:
-    case FitKind::spline:
-      return {Dimension::groove_width, Dimension::tenon_thickness};
-    case FitKind::panel:
-      break;
-  }
-  return {Dimension::groove_width, Dimension::panel_tongue};
-}
-
 /// A panel must move in its groove and not rattle; its edges are not glued.
-FitBand band_of(FitKind kind, const Tolerances& tolerances, Unit unit) {
-  return kind == FitKind::panel ? FitBand{Length(), limits_in(unit).loosest_panel} : tolerances.fit;
+FitBand band_of(const FitSizes& fit, const Tolerances& tolerances, Unit unit) {
+  return fit.glued ? tolerances.fit : FitBand{Length(), limits_in(unit).loosest_panel};
 }
 
 /// The two parts of a dimension's variance, in steps squared.
@@ -114,18 +82,17 @@ Variance variance_of(const Tolerances& tolerances, Dimension dimension) {
   return {setting, deviation * deviation - setting};
 }
 
-JointFit joint_fit(const Joint& joint, std::size_t number, FitKind kind,
+JointFit joint_fit(const Joint& joint, std::size_t number, const FitSizes& sizes,
                    const Tolerances& tolerances, Unit unit) {
-  const Pair pair = pair_of(kind);
   const Length play = *joint.design.cheeks;
-  const FitBand band = band_of(kind, tolerances, unit);
+  const FitBand band = band_of(sizes, tolerances, unit);
   double variance = 0;
-  for (const Dimension dimension : {pair.hollow, pair.solid}) {
+  for (const Dimension dimension : {sizes.hollow, sizes.solid}) {
     const Variance its = variance_of(tolerances, dimension);
     variance += its.setting + its.scatter;
   }
   return {number, fits_of(joint),
-          spread_of(play, {term_of(tolerances, pair.hollow), term_of(tolerances, pair.solid)}),
+          spread_of(play, {term_of(tolerances, sizes.hollow), term_of(tolerances, sizes.solid)}),
           band, normal_share(steps(band.min), steps(band.max), steps(play), std::sqrt(variance))};
 }
 
@@ -193,13 +160,12 @@ struct Alike {
 /// Every fit of one kind: whether all are inside the band, given the error that they share.
 class Company {
  public:
-  Company(FitKind kind, const Tolerances& tolerances, Unit unit)
-      : band_(band_of(kind, tolerances, unit)), slips_(is_slip(kind)) {
-    const Pair pair = pair_of(kind);
-    hollow_ = variance_of(tolerances, pair.hollow);
-    solid_ = variance_of(tolerances, pair.solid);
-    scatter_ = std::sqrt(hollow_.scatter + solid_.scatter);
-  }
+  Company(const FitSizes& sizes, const Tolerances& tolerances, Unit unit)
+      : sizes_(sizes),
+        band_(band_of(sizes, tolerances, unit)),
+        hollow_(variance_of(tolerances, sizes.hollow)),
+        solid_(variance_of(tolerances, sizes.solid)),
+        scatter_(std::sqrt(hollow_.scatter + solid_.scatter)) {}
 
   void add(Length play, int fits) {
     auto alike = std::find_if(alike_.begin(), alike_.end(),
@@ -208,16 +174,14 @@ class Company {
     alike->count += fits;
   }
 
-  bool empty() const { return alike_.empty(); }
+  const FitSizes& sizes() const { return sizes_; }
 
   /// The same fits, all designed with one play.
   Company designed_with(Length play) const {
     Company other = *this;
     other.alike_.clear();
-    int count = 0;
     for (const Alike& alike : alike_)
-      count += alike.count;
-    if (count > 0) other.alike_.push_back({play, count});
+      other.add(play, alike.count);
     return other;
   }
 
@@ -231,7 +195,6 @@ class Company {
 
   /// Over all errors of both settings, where no other fits have part in them.
   double share_alone() const {
-    if (empty()) return 1;
     double sum = 0;
     for (const Node& node : nodes_of(hollow_.setting + solid_.setting))
       sum += node.weight * share(node.error, 0);
@@ -240,7 +203,6 @@ class Company {
 
   /// Over all errors of the setting of what enters, where no other fits have part in it.
   double share_given_hollow(double hollow_error) const {
-    if (empty()) return 1;
     double sum = 0;
     for (const Node& solid : nodes_of(solid_.setting))
       sum += solid.weight * share(hollow_error, solid.error);
@@ -254,150 +216,161 @@ class Company {
   double share_of_one(double play) const {
     const double low = steps(band_.min);
     const double high = steps(band_.max);
-    return slips_ ? both_ends_share(low, high, play, hollow_, solid_)
-                  : normal_share(low, high, play, scatter_);
+    return sizes_.slip ? both_ends_share(low, high, play, hollow_, solid_)
+                       : normal_share(low, high, play, scatter_);
   }
 
+  FitSizes sizes_;
   FitBand band_;
-  bool slips_;
   Variance hollow_, solid_;
   double scatter_;
   std::vector<Alike> alike_;
 };
 
-/// Tenons in hollows of one setting, which others have part in: slips, panels.
-class Hollows {
- public:
-  /// `settings`: errors of the hollows', weighed by how often they come with the others inside
-  /// their band.
-  Hollows(Company tenons, std::vector<Node> settings)
-      : tenons_(std::move(tenons)), settings_(std::move(settings)) {}
-
-  double share() const {
-    double sum = 0;
-    for (const Node& node : settings_)
-      sum += node.weight * tenons_.share_given_hollow(node.error);
-    return sum;
-  }
-
-  /// With the setting of the tenons off by so much.
-  double share_given_solid(double solid_error) const {
-    double sum = 0;
-    for (const Node& node : settings_)
-      sum += node.weight * tenons_.share(node.error, solid_error);
-    return sum;
-  }
-
- private:
-  Company tenons_;
-  std::vector<Node> settings_;
-};
-
-void weigh(std::vector<Node>& hollows, const Company& others) {
-  if (others.empty()) return;
+void weigh(std::vector<Node>& hollows, const Company& company) {
   for (Node& node : hollows)
-    node.weight *= others.share_given_hollow(node.error);
+    node.weight *= company.share_given_hollow(node.error);
 }
 
-/// A leaf's fits, with the settings that they have in common: mortises, whether for tenons or for
-/// loose ones; grooves, whether for stubs, panels or splines; tenons of one thickness, whether in
-/// mortises or in grooves.
-class Leaf {
+/// Hollows that are cut at one setting, and all that stands in them.
+class Hollows {
  public:
-  Leaf(const Assembly& assembly, const Tolerances& tolerances, Unit unit)
-      : mortised_(FitKind::mortised, tolerances, unit),
-        loose_(FitKind::loose_tenon, tolerances, unit),
-        stubs_(FitKind::stub, tolerances, unit),
-        splines_(FitKind::spline, tolerances, unit),
-        panels_(FitKind::panel, tolerances, unit) {
-    std::optional<Length> thickness;
-    std::vector<bool> slips(assembly.pieces.size());
-    for (const Joint& joint : assembly.joints) {
-      const auto kind = kind_of(joint);
-      if (!kind) continue;
-      if (is_slip(*kind) && slips[joint.enters]) continue;  // its other end
-      slips[joint.enters] = is_slip(*kind);
-      company_of(*kind).add(*joint.design.cheeks, fits_of(joint));
-      if (*kind != FitKind::mortised && *kind != FitKind::stub) continue;
-      if (thickness && *thickness != joint.tenon->thickness) one_tenon_ = false;
-      thickness = joint.tenon->thickness;
-    }
-    grooves_ = panels_.hollow_settings();
-    if (!stubs_.empty() || !splines_.empty()) weigh(grooves_, panels_);
+  explicit Hollows(Dimension dimension) : dimension_(dimension) {}
+
+  Dimension dimension() const { return dimension_; }
+
+  Company& company_of(const FitSizes& sizes, const Tolerances& tolerances, Unit unit) {
+    for (Company& company : companies_)
+      if (company.sizes() == sizes) return company;
+    return companies_.emplace_back(sizes, tolerances, unit);
+  }
+
+  /// Once all are there. What is not glued is the same at any allowance.
+  void weigh_unglued() {
+    settings_ = companies_.front().hollow_settings();
+    if (companies_.size() == 1) return;
+    for (const Company& company : companies_)
+      if (!company.sizes().glued) weigh(settings_, company);
   }
 
   bool is_glued() const {
-    return !mortised_.empty() || !loose_.empty() || !stubs_.empty() || !splines_.empty();
+    return std::any_of(companies_.begin(), companies_.end(),
+                       [](const Company& its) { return its.sizes().glued; });
+  }
+  /// Those that stand on their pieces; null where there are none.
+  const Company* tenons() const {
+    const auto tenons = std::find_if(companies_.begin(), companies_.end(),
+                                     [](const Company& its) { return is_tenon(its.sizes()); });
+    return tenons == companies_.end() ? nullptr : &*tenons;
   }
 
-  double share(std::optional<Length> allowance) const {
-    if (!allowance) return share_of(*this);
-    Leaf other = *this;
-    for (Company* glued : {&other.mortised_, &other.loose_, &other.stubs_, &other.splines_})
-      *glued = glued->designed_with(*allowance);
-    return share_of(other);
+  Hollows designed_with(Length allowance) const {
+    Hollows other = *this;
+    for (Company& company : other.companies_)
+      if (company.sizes().glued) company = company.designed_with(allowance);
+    return other;
   }
 
- private:
-  Company& company_of(FitKind kind) {
-    switch (kind) {
-      case FitKind::mortised:
-        return mortised_;
-      case FitKind::loose_tenon:
-        return loose_;
-      case FitKind::stub:
-        return stubs_;
-      case FitKind::spline:
-        return splines_;
-      case FitKind::panel:
-        break;
-    }
-    return panels_;
-  }
-
-  static double share_of(const Leaf& leaf) {
-    if (leaf.one_tenon_ && !leaf.mortised_.empty() && !leaf.stubs_.empty())
-      return leaf.share_with_stubs();
-    return leaf.share_of_mortises() * leaf.share_of_grooves();
-  }
-
-  double share_of_mortises() const {
-    if (mortised_.empty()) return loose_.share_alone();
-    return loose_.empty() ? mortised_.share_alone() : in_mortises().share();
-  }
-
-  double share_of_grooves() const {
-    if (stubs_.empty() && splines_.empty()) return panels_.share_alone();
-    if (stubs_.empty() && panels_.empty()) return splines_.share_alone();
-    return in_grooves().share();
-  }
-
-  /// Tenons in mortises are bound to stubs in grooves by their thickness.
-  double share_with_stubs() const {
-    const Hollows mortises = in_mortises();
-    const Hollows grooves = in_grooves();
+  double share() const {
+    if (companies_.size() == 1) return companies_.front().share_alone();
+    std::vector<Node> settings = beside_tenons();
+    if (tenons() != nullptr) weigh(settings, *tenons());
     double sum = 0;
-    for (const Node& tenon : stubs_.solid_settings())
-      sum += tenon.weight * mortises.share_given_solid(tenon.error) *
-             grooves.share_given_solid(tenon.error);
+    for (const Node& node : settings)
+      sum += node.weight;
     return sum;
   }
 
-  Hollows in_mortises() const {
-    std::vector<Node> settings = mortised_.hollow_settings();
-    weigh(settings, loose_);
-    return {mortised_, std::move(settings)};
+  /// Errors of the hollows' setting, weighed by how often they come with all but tenons inside
+  /// their band.
+  std::vector<Node> beside_tenons() const {
+    std::vector<Node> settings = settings_;
+    for (const Company& company : companies_)
+      if (company.sizes().glued && !is_tenon(company.sizes())) weigh(settings, company);
+    return settings;
   }
 
-  Hollows in_grooves() const {
-    std::vector<Node> settings = grooves_;
-    weigh(settings, splines_);
-    return {stubs_, std::move(settings)};
+ private:
+  Dimension dimension_;
+  std::vector<Company> companies_;
+  std::vector<Node> settings_;  // weighed with what is not glued
+};
+
+/// A leaf's fits, with the settings that they have in common: of hollows, whatever stands in them;
+/// of tenons of one thickness, whether in mortises or in grooves.
+class Leaf {
+ public:
+  Leaf(const Assembly& assembly, const Tolerances& tolerances, Unit unit) {
+    std::optional<Length> thickness;
+    std::vector<bool> slips(assembly.pieces.size());
+    for (const Joint& joint : assembly.joints) {
+      const auto sizes = sizes_of(joint);
+      if (!sizes || (sizes->slip && slips[joint.enters])) continue;  // of a slip its other end
+      slips[joint.enters] = sizes->slip;
+      hollows_of(sizes->hollow)
+          .company_of(*sizes, tolerances, unit)
+          .add(*joint.design.cheeks, fits_of(joint));
+      if (!is_tenon(*sizes)) continue;
+      if (thickness && *thickness != joint.tenon->thickness) one_tenon_ = false;
+      thickness = joint.tenon->thickness;
+    }
+    for (Hollows& hollows : hollows_)
+      hollows.weigh_unglued();
   }
 
-  Company mortised_, loose_, stubs_, splines_, panels_;
-  std::vector<Node> grooves_;  // weighed with the panels, where there are others beside them
-  bool one_tenon_ = true;      // all tenons are of one thickness, so of one setting
+  bool is_glued() const {
+    return std::any_of(hollows_.begin(), hollows_.end(),
+                       [](const Hollows& its) { return its.is_glued(); });
+  }
+
+  double share(std::optional<Length> allowance) const {
+    if (!allowance) return share();
+    Leaf other = *this;
+    for (Hollows& hollows : other.hollows_)
+      hollows = hollows.designed_with(*allowance);
+    return other.share();
+  }
+
+ private:
+  Hollows& hollows_of(Dimension dimension) {
+    for (Hollows& hollows : hollows_)
+      if (hollows.dimension() == dimension) return hollows;
+    return hollows_.emplace_back(dimension);
+  }
+
+  /// Hollows with tenons are bound to each other by the tenons' thickness.
+  double share() const {
+    double apart = 1;
+    std::vector<const Hollows*> bound;
+    for (const Hollows& hollows : hollows_) {
+      if (one_tenon_ && hollows.tenons() != nullptr)
+        bound.push_back(&hollows);
+      else
+        apart *= hollows.share();
+    }
+    if (bound.size() == 1) return apart * bound.front()->share();
+    return bound.empty() ? apart : apart * share_with_one_tenon(bound);
+  }
+
+  static double share_with_one_tenon(const std::vector<const Hollows*>& bound) {
+    std::vector<Node> tenons = bound.front()->tenons()->solid_settings();
+    for (const Hollows* hollows : bound) {
+      const std::vector<Node> settings = hollows->beside_tenons();
+      for (Node& tenon : tenons) {
+        double sum = 0;
+        for (const Node& hollow : settings)
+          sum += hollow.weight * hollows->tenons()->share(hollow.error, tenon.error);
+        tenon.weight *= sum;
+      }
+    }
+    double sum = 0;
+    for (const Node& tenon : tenons)
+      sum += tenon.weight;
+    return sum;
+  }
+
+  std::vector<Hollows> hollows_;
+  bool one_tenon_ = true;  // all tenons are of one thickness, so of one setting
 };
 
 /// The search for fit allowances. The share is log-concave in the allowance (it is a normal measure
@@ -579,13 +552,14 @@ Spread flush_of_loose_tenon(const Tolerances& tolerances) {
 /// Of rails on stiles, where their tenons are forecast; the wider of the two where there are both.
 std::optional<Spread> flush_of(const Assembly& assembly, const Tolerances& tolerances) {
   std::optional<Spread> flush;
-  for (const auto& [kind, spread] :
-       {std::pair(FitKind::mortised, flush_of_tenon(tolerances)),
-        std::pair(FitKind::loose_tenon, flush_of_loose_tenon(tolerances))}) {
-    const bool any = std::any_of(assembly.joints.begin(), assembly.joints.end(),
-                                 [&, of = kind](const Joint& joint) {
-                                   return kind_of(joint) == of && joint.heading.axis == Axis::x;
-                                 });
+  for (const bool slip : {false, true}) {
+    const bool any =
+        std::any_of(assembly.joints.begin(), assembly.joints.end(), [&](const Joint& joint) {
+          const auto sizes = sizes_of(joint);
+          return sizes && sizes->hollow == Dimension::mortise_width && sizes->slip == slip &&
+                 joint.heading.axis == Axis::x;
+        });
+    const Spread spread = slip ? flush_of_loose_tenon(tolerances) : flush_of_tenon(tolerances);
     if (any && (!flush || spread.rss_max > flush->rss_max)) flush = spread;
   }
   return flush;
@@ -614,9 +588,9 @@ FitForecast forecast_fits(const Assembly& assembly, const Tolerances& tolerances
   forecast.tolerances = tolerances;
   for (std::size_t i = 0; i < assembly.joints.size(); ++i) {
     const Joint& joint = assembly.joints[i];
-    if (const auto kind = kind_of(joint))
-      forecast.joints.push_back(joint_fit(joint, i, *kind, tolerances, unit));
-    else if (is_left_out(joint))
+    if (const auto sizes = sizes_of(joint))
+      forecast.joints.push_back(joint_fit(joint, i, *sizes, tolerances, unit));
+    else if (joint.measures.fit_left_out)
       forecast.left_out.push_back(i);
   }
   forecast.leaf = leaf_fit(assembly, tolerances, unit);

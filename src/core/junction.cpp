@@ -24,13 +24,14 @@ Junction::Junction(const Assembly& assembly, std::size_t receiving, std::size_t 
       way.upwards ? receiver.low[number(way.axis)] : receiver.high[number(way.axis)];
 }
 
-Joint Junction::joint(JointKind kind) const {
+Joint Junction::joint(JointKind kind, const Measures& measures) const {
   Joint joint;
   joint.kind = kind;
   joint.receives = receives;
   joint.enters = enters;
   joint.heading = heading;
   joint.through = axes[kThrough];
+  joint.measures = measures;
   return joint;
 }
 

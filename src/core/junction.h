@@ -33,7 +33,7 @@ struct Junction {
       : Junction(assembly, joint.receives, joint.enters, joint.heading, joint.through) {}
 
   /// A joint here, of which nothing else is said.
-  Joint joint(JointKind kind) const;
+  Joint joint(JointKind kind, const Measures& measures) const;
 
   Box in_assembly(const Box& here) const;
   Box from_assembly(const Box& box) const;

@@ -1,7 +1,7 @@
 // Objects of our JSON, a row a key: from the same rows an object is written and its schema made.
 //
 //   rows     JsonObject<T> (one's own specialization), JsonKey<T>, the<&T::member>
-//   values   lengths, whole numbers, texts, truths, lists of them, objects; Figure, Word, OrNull
+//   values   lengths, whole numbers, texts, truths, lists of them, objects; Rounded, Word, OrNull
 //   use      write_json, object_schema, schema_document
 #pragma once
 
@@ -87,7 +87,7 @@ std::vector<View> each_in(const Context& context, const List& list) {
 
 /// A figure that is no length, to so many decimals.
 template <int kPlaces>
-struct Figure {
+struct Rounded {
   double value = 0;
 };
 
@@ -187,8 +187,8 @@ struct JsonValue<Value> {
 };
 
 template <int kPlaces>
-struct JsonValue<Figure<kPlaces>> {
-  static void write(JsonText& json, Figure<kPlaces> figure) { json.number(figure.value, kPlaces); }
+struct JsonValue<Rounded<kPlaces>> {
+  static void write(JsonText& json, Rounded<kPlaces> figure) { json.number(figure.value, kPlaces); }
   static std::string schema() { return R"({"type": "number"})"; }
 };
 

@@ -28,9 +28,9 @@ InSquare area(lumber::Area area) {
   return {lumber::square_mm(area)};
 }
 
-using Volume = Figure<4>;
+using Volume = Rounded<4>;
 
-Figure<2> money(std::int64_t hundredths) {
+Rounded<2> money(std::int64_t hundredths) {
   constexpr double kHundredths = 100;
   return {static_cast<double>(hundredths) / kHundredths};
 }
@@ -150,7 +150,7 @@ struct JsonValue<InSquare> {
   static void write(JsonText& json, InSquare area) {
     constexpr double kInch = 25.4;
     const double one = json.unit() == Unit::mm ? 1 : kInch * kInch;
-    write_json(json, Figure<3>{area.square_mm / one});
+    write_json(json, Rounded<3>{area.square_mm / one});
   }
   static std::string schema() { return std::string(kFigure); }
 };
@@ -259,7 +259,7 @@ struct JsonObject<lumber::Totals> : JsonObjectDefaults {
       {"cost", [](auto& it) { return money(it.cost); }, kFigure},
       {"area_bought", [](auto& it) { return area(it.area_bought); }},
       {"area_parts", [](auto& it) { return area(it.parts); }},
-      {"waste", [](auto& it) { return Figure<4>{waste_share(it)}; },
+      {"waste", [](auto& it) { return Rounded<4>{waste_share(it)}; },
        R"("minimum": 0, "maximum": 1)"},
       {"boards", the<&Totals::boards>, kFromZero},
       {"boards_bought", the<&Totals::boards_bought>, kFromZero},
@@ -282,7 +282,7 @@ struct JsonObject<PlansBound> : JsonObjectDefaults {
        R"({"$ref": "#/$defs/figure", "description": "no plan comes under it, however the parts that are placed are made and cut"})"},
       {"as_made", [](auto& it) { return figure_of(it, it.as_made); },
        R"({"$ref": "#/$defs/figure", "description": "the same with the strips, layers and thicknesses of this plan; no less than best"})"},
-      {"boards_above", [](auto& it) { return Figure<2>{it.bounds.boards_above}; }, kFigure}};
+      {"boards_above", [](auto& it) { return Rounded<2>{it.bounds.boards_above}; }, kFigure}};
 };
 
 template <>

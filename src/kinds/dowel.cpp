@@ -4,11 +4,30 @@
 #include <utility>
 
 #include "groove.h"
+#include "joint_rules.h"
 #include "marks.h"
 #include "round_bore.h"
 
 namespace haunch {
 namespace {
+
+// They are round: across and through the thickness they fit alike.
+constexpr std::string_view kTight =
+    "a dowel looser than 0.010 in fails in glue (as tenons do); a tighter one than none will not "
+    "go home";
+constexpr Rule kFit{"dowel-fit", "of play between dowel and hole, through the thickness", kTight};
+constexpr Rule kFitAcross{"dowel-fit-across", "of play between dowel and hole, across", kTight};
+constexpr Rule kRoom{
+    "dowel-room", "from the dowel's end to the hole's bottom",
+    "glue needs a place to go: a hole is 1/16 in deeper than its dowel (Fairham 1917)"};
+
+constexpr Measure kBuilt[] = {
+    {Figure::cheeks, &kFit, Asked::as_designed, &Limits::loosest_fit},
+    {Figure::edges, &kFitAcross, Asked::as_designed, &Limits::loosest_fit},
+    {Figure::bottom, &kRoom}};
+// Dowels are let in to wood that moves along them and across: what that does to their play, drawn
+// in straight lines, would say nothing.
+constexpr Measure kMoved[] = {{Figure::bottom, &kRoom, Asked::at_least}};
 
 /// Lets dowels in one after the other. End and edge meet at the receiver's sight edge.
 class Doweller {
@@ -76,7 +95,7 @@ class Doweller {
   }
 
   void add_joint(const Junction& at, MortiseSizes mortise) {
-    Joint joint = at.joint(JointKind::dowel);
+    Joint joint = at.joint(JointKind::dowel, kDowelMeasures);
     joint.has_shoulder = false;
     joint.design.cheeks = joint.design.edges = fit();
     joint.design.bottom = dowels_.bottom;
@@ -100,6 +119,8 @@ class Doweller {
 };
 
 }  // namespace
+
+const Measures kDowelMeasures{kBuilt, kMoved, {}, true};
 
 void Dowels::add_own_pieces(Assembly& assembly, const End& end) const {
   Doweller doweller(assembly, end.junction, dowels_);

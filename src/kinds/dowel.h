@@ -20,6 +20,8 @@ struct DowelDesign {
                                   // they hold, lowest or leftmost first
 };
 
+extern const Measures kDowelMeasures;
+
 /// End and edge meet. Both are bored, and the dowels let in: a piece each, and a joint each with
 /// both members.
 class Dowels : public EndJoint {

@@ -51,6 +51,8 @@ class EndJoint {
 /// What holds one end: its joint first, then what is driven in to that.
 using EndJoints = std::vector<std::unique_ptr<const EndJoint>>;
 
+extern const Measures kButtMeasures;
+
 /// Stands a flat end on the receiver, with nothing to hold it there yet.
 void butt(Assembly& assembly, const End& end);
 

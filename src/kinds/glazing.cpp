@@ -28,7 +28,7 @@ std::array<Side, 4> sides_of(const LightSides& sides) {
 
 void join(Assembly& assembly, JointKind kind, const Side& side, std::size_t enters,
           const Clearances& design) {
-  Joint joint = Junction(assembly, side.rebate.piece, enters, side.heading).joint(kind);
+  Joint joint = Junction(assembly, side.rebate.piece, enters, side.heading).joint(kind, {});
   joint.has_shoulder = false;
   joint.design = design;
   assembly.pieces[side.rebate.piece].features[side.rebate.feature].joints.push_back(

@@ -2,11 +2,37 @@
 
 #include <utility>
 
+#include "joint_rules.h"
 #include "junction.h"
 
 namespace haunch {
 
 namespace {
+
+constexpr Rule kBite{"panel-bite", "of panel edge in its groove",
+                     "with less than 3 mm (1/8 in) a panel drops out when it shrinks (trade "
+                     "practice)"};
+constexpr Rule kPlay{
+    "panel-play", "of play between panel edge and groove, both sides together",
+    "a tongue that pinches cannot move; one with over 1/32 in rattles (trade practice)"};
+constexpr Rule kBed{"panel-bed", "between panel and the rebate it lies in",
+                    "a panel rests on its rebate all round, or light and draught come in"};
+constexpr Rule kRoom{"panel-room", "between panel edge and groove bottom",
+                     "a panel that bottoms when it swells forces the frame apart"};
+constexpr Rule kWedge{
+    "panel-wedge", "that a panel edge can go in before its slope meets the groove's mouth",
+    "a slope that meets the mouth before the edge meets the bottom wedges the frame apart when the "
+    "panel swells (trade practice)"};
+
+constexpr Measure kBuilt[] = {{Figure::bite, &kBite, Asked::at_least, &Limits::least_bite},
+                              {Figure::cheeks, &kPlay, Asked::as_designed, &Limits::loosest_panel},
+                              {Figure::bearing, &kBed},
+                              {Figure::bottom, &kRoom},
+                              {Figure::slope, &kWedge, Asked::past_bottom}};
+constexpr Measure kMoved[] = {{Figure::bite, &kBite, Asked::at_least, &Limits::least_bite},
+                              {Figure::bottom, &kRoom, Asked::at_least},
+                              {Figure::cheeks, &kPlay, Asked::at_least}};
+constexpr FitSizes kTongue{Dimension::groove_width, Dimension::panel_tongue, false};
 
 /// Takes a box out along the whole length of an edge.
 GrooveRef work_along(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
@@ -34,6 +60,8 @@ GrooveRef work_along(Assembly& assembly, std::size_t piece, Edge edge, const Gro
 
 }  // namespace
 
+const Measures kPanelMeasures{kBuilt, kMoved, kTongue};
+
 GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
                  std::optional<Stretch> stretch) {
   return work_along(assembly, piece, edge, groove, FeatureKind::groove, stretch);
@@ -59,7 +87,7 @@ void rebate_round(Piece& panel, Length width, Length from, Length to) {
 
 void house_panel(Assembly& assembly, const GrooveRef& groove, std::size_t panel, Heading heading,
                  const Clearances& design, JointKind kind) {
-  Joint joint = Junction(assembly, groove.piece, panel, heading).joint(kind);
+  Joint joint = Junction(assembly, groove.piece, panel, heading).joint(kind, kPanelMeasures);
   joint.design = design;
   assembly.pieces[groove.piece].features[groove.feature].joints.push_back(assembly.joints.size());
   assembly.joints.push_back(std::move(joint));

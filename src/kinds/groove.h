@@ -41,6 +41,8 @@ GrooveRef rebate_edge(Assembly& assembly, std::size_t piece, Edge edge, const Gr
 /// `from` to `to` of the thickness.
 void rebate_round(Piece& panel, Length width, Length from, Length to);
 
+extern const Measures kPanelMeasures;
+
 /// Stands one edge of a panel in a groove, or lays it in a rebate, by the joint's `kind`.
 void house_panel(Assembly& assembly, const GrooveRef& groove, std::size_t panel, Heading heading,
                  const Clearances& design, JointKind kind = JointKind::panel_in_groove);

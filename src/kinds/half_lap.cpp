@@ -3,8 +3,24 @@
 #include <algorithm>
 #include <utility>
 
+#include "joint_rules.h"
+
 namespace haunch {
 namespace {
+
+constexpr Rule kSeatOfHalves{"half-lap-seat", "between the two halves of a lap",
+                             "glue holds a lap only where its halves lie on each other"};
+constexpr Rule kEdge{"half-lap-shoulder", "between the edge of a lap and the shoulder beside it",
+                     "at a corner both shoulders close"};
+constexpr Rule kFit{"half-lap-fit", "of play at the edges of a lap, both together",
+                    "a lap tighter than none will not go in, one looser than 0.010 in shows "
+                    "(trade practice)"};
+
+constexpr Measure kBuilt[] = {{Figure::bearing, &kSeatOfHalves},
+                              {Figure::seat, &kSeat},
+                              {Figure::edge, &kEdge},
+                              {Figure::edges, &kFit, Asked::as_designed, &Limits::loosest_fit}};
+constexpr Measure kMoved[] = {kEdgesUnpressed, kEndStillFree, kShouldersShut[0], kShouldersShut[1]};
 
 /// What the entering lap takes up of the receiver, with the play around it.
 Box recess(const Box& receiver, const Box& enterer, const LapDesign& lap) {
@@ -24,6 +40,8 @@ Box front_of_end(Box enterer, const LapDesign& lap) {
 
 }  // namespace
 
+const Measures kLapMeasures{kBuilt, kMoved, {}, true};
+
 void HalfLap::cut(Assembly& assembly, const End& at) const {
   const Junction& junction = at.junction;
   Piece& receiver = assembly.pieces[junction.receives];
@@ -33,7 +51,7 @@ void HalfLap::cut(Assembly& assembly, const End& at) const {
   const Box cut = recess(whole, beside, lap_);
   const Box own = junction.own(cut, receiver.place);
   const std::size_t number = assembly.joints.size();
-  Joint joint = junction.joint(JointKind::half_lap);
+  Joint joint = junction.joint(JointKind::half_lap, kLapMeasures);
   joint.design.bearing = Length();
   const bool at_end =
       beside.low[kAcross] <= whole.low[kAcross] || beside.high[kAcross] >= whole.high[kAcross];

@@ -14,6 +14,8 @@ struct LapDesign {
   Length end_clearance;   // of a lap that stops short, at its end
 };
 
+extern const Measures kLapMeasures;
+
 /// The entering piece keeps its back, so that the other is whole on the face side.
 class HalfLap : public EndJoint {
  public:

@@ -2,8 +2,23 @@
 
 #include <utility>
 
+#include "joint_rules.h"
+
 namespace haunch {
 namespace {
+
+constexpr Rule kFit{"housing-fit", "of play between what is housed and its housing",
+                    "a housing tighter than none will not go home, one looser than 0.010 in shows "
+                    "and rocks (trade practice)"};
+constexpr Rule kBearing{"housed-bearing", "between what is housed and the ledge it rests on",
+                        "a head must rest on its jambs over their whole width"};
+constexpr Rule kHome{"housed-home", "from the housed end to the housing's bottom",
+                     "the joint is home when its end stands on the bottom"};
+
+constexpr Measure kBuilt[] = {{Figure::cheeks, &kFit, Asked::as_designed, &Limits::loosest_fit},
+                              {Figure::bearing, &kBearing},
+                              {Figure::bottom, &kHome}};
+constexpr Measure kMoved[] = {kCheeksUnpressed, kEndStillFree};
 
 void add(Assembly& assembly, const Junction& junction, Joint joint, const Box& cut,
          FeatureKind kind) {
@@ -20,9 +35,11 @@ void add(Assembly& assembly, const Junction& junction, Joint joint, const Box& c
 
 }  // namespace
 
+const Measures kHousingMeasures{kBuilt, kMoved};
+
 void Housing::cut(Assembly& assembly, const End& end) const {
   const Junction& junction = end.junction;
-  Joint joint = junction.joint(JointKind::housing);
+  Joint joint = junction.joint(JointKind::housing, kHousingMeasures);
   joint.design.cheeks = housing_.allowance;
   Box cut = junction.blank(assembly.pieces[junction.receives]);
   cut.high[kIn] = housing_.depth;
@@ -34,7 +51,7 @@ void Housing::cut(Assembly& assembly, const End& end) const {
 
 void RebatedCorner::cut(Assembly& assembly, const End& end) const {
   const Junction& junction = end.junction;
-  Joint joint = junction.joint(JointKind::rebated_corner);
+  Joint joint = junction.joint(JointKind::rebated_corner, kHousingMeasures);
   joint.design.bearing = Length();
   Box cut = junction.blank(assembly.pieces[junction.receives]);
   cut.high[kIn] = depth_;

@@ -11,6 +11,8 @@ struct HousingDesign {
   Length allowance;  // width of the housing minus what stands in it, half at each side
 };
 
+extern const Measures kHousingMeasures;
+
 /// The end stands in a housing through the whole width of the receiver.
 class Housing : public EndJoint {
  public:

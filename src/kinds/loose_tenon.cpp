@@ -40,12 +40,13 @@ void LooseTenons::add_own_pieces(Assembly& assembly, const End& end) const {
     TenonDesign own = tenon_;
     own.layout = {{{Length(), strip.high - strip.low}}, {}};
     own.from_face = Length();
-    house_tenons(assembly, JointKind::loose_tenon,
-                 Junction(assembly, junction.receives, number, in), own, mortise_,
-                 end.receiver_shoulder);
-    house_tenons(assembly, JointKind::loose_tenon,
-                 Junction(assembly, junction.enters, number, {in.axis, !in.upwards}), own, mortise_,
-                 {});
+    const auto house = [&](std::size_t receives, Heading heading, std::optional<Length> shoulder) {
+      const Junction at(assembly, receives, number, heading);
+      house_tenons(assembly, at.joint(JointKind::loose_tenon, kLooseTenonMeasures), own, mortise_,
+                   shoulder);
+    };
+    house(junction.receives, in, end.receiver_shoulder);
+    house(junction.enters, {in.axis, !in.upwards}, {});
     round_edges(assembly, number, tenon_edge_radius(own, mortise_));
   }
 }

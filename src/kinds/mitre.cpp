@@ -6,11 +6,30 @@
 #include <numbers>
 #include <utility>
 
+#include "joint_rules.h"
 #include "marks.h"
 #include "rounding.h"
 
 namespace haunch {
 namespace {
+
+constexpr Rule kClosed{"mitre-closed", "between the two faces of a mitre",
+                       "a mitre is glued where its faces close"};
+constexpr Rule kSplineFit{"spline-fit", "of play between spline and slot, both sides together",
+                          "a spline looser than 0.010 in fails in glue (as tenons do); a tighter "
+                          "one than none will not go in"};
+constexpr Rule kSplineRoom{"spline-room", "from the spline to its slot's bottom",
+                           "the mitre must close before the spline does"};
+constexpr Rule kSplineEnds{"spline-ends", "from the spline to its slot, both ways along the corner",
+                           "the mitre must close before the spline does"};
+
+constexpr Measure kMitreBuilt[] = {{Figure::seat, &kClosed}};
+constexpr Measure kSplineBuilt[] = {
+    {Figure::cheeks, &kSplineFit, Asked::as_designed, &Limits::loosest_fit},
+    {Figure::bottom, &kSplineRoom},
+    {Figure::edges, &kSplineEnds}};
+// A slot is cut as a groove is.
+constexpr FitSizes kInSlot{Dimension::groove_width, Dimension::tenon_thickness, true, true};
 
 /// A place of a corner: out from the sight corner, across the stile and across the rail.
 struct Spot {
@@ -127,7 +146,7 @@ void cut_slot(Assembly& assembly, const FrameCorner& corner, std::size_t number,
 }
 
 void join_spline(Assembly& assembly, const Junction& junction, const SplineDesign& design) {
-  Joint joint = junction.joint(JointKind::mitre_spline);
+  Joint joint = junction.joint(JointKind::mitre_spline, kSplineMeasures);
   joint.has_shoulder = false;
   joint.design.cheeks = design.slot_width - design.thickness;
   joint.design.edges = design.room * 2;
@@ -136,6 +155,9 @@ void join_spline(Assembly& assembly, const Junction& junction, const SplineDesig
 }
 
 }  // namespace
+
+const Measures kMitreMeasures{kMitreBuilt, {}};
+const Measures kSplineMeasures{kSplineBuilt, {}, kInSlot};
 
 Length along_mitre(Length level) {
   return nearest_step(static_cast<double>(level.steps()) * std::numbers::sqrt2);
@@ -160,7 +182,7 @@ void Mitre::cut(Assembly& assembly, const End& end) const {
   };
   saw(junction.receives, {none, width_});
   saw(junction.enters, {width_, none});
-  Joint joint = junction.joint(JointKind::mitre);
+  Joint joint = junction.joint(JointKind::mitre, kMitreMeasures);
   joint.has_shoulder = false;
   assembly.joints.push_back(std::move(joint));
 }

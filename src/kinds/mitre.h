@@ -30,6 +30,9 @@ Length along_mitre(Length level);
 /// The other way round.
 Length level_of(Length along_mitre);
 
+extern const Measures kMitreMeasures;
+extern const Measures kSplineMeasures;
+
 /// Between the end of a rail and the end of a stile, which receives, as wide as each other: both
 /// blanks reach to the outer corner.
 class Mitre : public EndJoint {

@@ -104,7 +104,7 @@ class Pinner {
     feature.sizes.push_back({of_tenon ? SizeName::from_edge : SizeName::from_foot, across});
     bored.features.push_back(std::move(feature));
     Joint joint =
-        Junction(wood_, receives, pin, {junction_.axes[kThrough], true}).joint(JointKind::pin);
+        Junction(wood_, receives, pin, {junction_.axes[kThrough], true}).joint(JointKind::pin, {});
     joint.has_shoulder = false;
     joint.design.draw = draw;
     wood_.joints.push_back(std::move(joint));

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "joint_rules.h"
 #include "round_ends.h"
 #include "share.h"
 
@@ -10,6 +11,46 @@ namespace haunch {
 namespace {
 
 constexpr int kMostTenons = 50;
+
+constexpr Rule kCheeks{"cheek-fit", "of play between tenon and mortise cheeks, both together",
+                       "a joint looser than 0.010 in fails in glue (teaching-shop tests); a "
+                       "tighter one than none will not go home"};
+constexpr Rule kStubCheeks{"stub-fit", "of play between stub and groove, both cheeks together",
+                           "a stub looser than 0.010 in fails in glue (teaching-shop tests); a "
+                           "tighter one than none will not go home"};
+constexpr Rule kEdges{"edge-fit", "of play at the tenon's edges, both together",
+                      "the tenon must go in without forcing the stile's end; over 1/16 in at each "
+                      "edge it does not keep its place (trade practice)"};
+constexpr Rule kEdge{"one-edge-fit", "of play at the tenon's one edge that has wood beside it",
+                     "it must go in without forcing, and is planed flush at the other (trade "
+                     "practice)"};
+constexpr Rule kHaunch{"haunch-room", "between haunch and groove bottom",
+                       "the shoulder must seat before the haunch does"};
+
+constexpr Measure kCheeksFit{Figure::cheeks, &kCheeks, Asked::as_designed, &Limits::loosest_fit};
+constexpr Measure kEdgesFit{Figure::edges, &kEdges, Asked::as_designed, &Limits::loosest_edges};
+constexpr Measure kHaunchFree{Figure::haunch, &kHaunch, Asked::at_least};
+
+constexpr Measure kTenonBuilt[] = {kCheeksFit, kEdgesFit,         {Figure::edge, &kEdge},
+                                   kEndFree,   kShouldersHome[0], kShouldersHome[1],
+                                   kHaunchFree};
+constexpr Measure kTenonMoved[] = {kCheeksUnpressed, kEdgesUnpressed, kEndStillFree,
+                                   kShouldersShut[0], kShouldersShut[1]};
+// It presses on its wedges at any moisture.
+constexpr Measure kWedgedTenonMoved[] = {kCheeksUnpressed, kEndStillFree, kShouldersShut[0],
+                                         kShouldersShut[1]};
+constexpr Measure kStubBuilt[] = {
+    {Figure::cheeks, &kStubCheeks, Asked::as_designed, &Limits::loosest_fit},
+    kEndFree,
+    kShouldersHome[0],
+    kShouldersHome[1],
+    kHaunchFree};
+constexpr Measure kLooseTenonBuilt[] = {kCheeksFit, kEdgesFit, kEndFree};
+constexpr Measure kLooseTenonMoved[] = {kCheeksUnpressed, kEdgesUnpressed, kEndStillFree};
+
+constexpr FitSizes kInMortise{Dimension::mortise_width, Dimension::tenon_thickness};
+constexpr FitSizes kSlipInMortise{Dimension::mortise_width, Dimension::tenon_thickness, true, true};
+constexpr FitSizes kInGroove{Dimension::groove_width, Dimension::tenon_thickness};
 
 /// An end that enters, and the boxes that are cut out of it.
 struct EndCutter {
@@ -320,7 +361,7 @@ JointKind kind_of(const MortiseDesign& mortise) {
 /// A stub's joint with the groove, which is there already.
 void stand_in_groove(Assembly& assembly, const Junction& junction, Feature& groove,
                      const TenonDesign& tenon, const MortiseDesign& design) {
-  Joint joint = junction.joint(JointKind::stub_tenon);
+  Joint joint = junction.joint(JointKind::stub_tenon, kStubMeasures);
   joint.design.cheeks = design.width - tenon.thickness;
   joint.design.bottom = design.bottom_clearance;
   joint.tenon = tenon_sizes(tenon);
@@ -329,6 +370,11 @@ void stand_in_groove(Assembly& assembly, const Junction& junction, Feature& groo
 }
 
 }  // namespace
+
+const Measures kTenonMeasures{kTenonBuilt, kTenonMoved, kInMortise};
+const Measures kWedgedTenonMeasures{kTenonBuilt, kWedgedTenonMoved, kInMortise};
+const Measures kStubMeasures{kStubBuilt, kTenonMoved, kInGroove};
+const Measures kLooseTenonMeasures{kLooseTenonBuilt, kLooseTenonMoved, kSlipInMortise};
 
 Length tenon_edge_radius(const TenonDesign& tenon, const MortiseDesign& mortise) {
   if (mortise.ends != Ends::tenon_rounded) return {};
@@ -354,10 +400,9 @@ std::vector<Strip> divide_tenon(Strip across, std::optional<Length> limit, Lengt
   return {};
 }
 
-void house_tenons(Assembly& assembly, JointKind kind, const Junction& junction,
-                  const TenonDesign& tenon, const MortiseDesign& mortise,
-                  std::optional<Length> receiver_shoulder) {
-  Joint joint = junction.joint(kind);
+void house_tenons(Assembly& assembly, Joint joint, const TenonDesign& tenon,
+                  const MortiseDesign& mortise, std::optional<Length> receiver_shoulder) {
+  const Junction junction(assembly, joint);
   joint.design.cheeks = mortise.width - tenon.thickness;
   if (mortise.open_end)
     joint.design.edge = mortise.edge_clearance;
@@ -383,7 +428,10 @@ void Tenons::cut(Assembly& assembly, const End& at) const {
     stand_in_groove(assembly, junction, assembly.pieces[junction.receives].features[at.groove],
                     tenon_, mortise_);
   else
-    house_tenons(assembly, kind_of(mortise_), junction, tenon_, mortise_, at.receiver_shoulder);
+    house_tenons(
+        assembly,
+        junction.joint(kind_of(mortise_), mortise_.flare ? kWedgedTenonMeasures : kTenonMeasures),
+        tenon_, mortise_, at.receiver_shoulder);
   Joint& joint = assembly.joints[number];
   if (at.receiver_shoulder && joint.mortise) joint.mortise->shoulder = at.shoulder;
   const TenonSizes& sizes = *joint.tenon;

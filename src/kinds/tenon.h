@@ -77,11 +77,15 @@ struct MortiseDesign {
 /// To what radius a tenon's edges are rounded for its mortise; 0 where they stay square.
 Length tenon_edge_radius(const TenonDesign& tenon, const MortiseDesign& mortise);
 
-/// Cuts the mortises for tenons whose wood is there already, and adds the joint. `kind` is a
-/// literal.
-void house_tenons(Assembly& assembly, JointKind kind, const Junction& junction,
-                  const TenonDesign& tenon, const MortiseDesign& mortise,
-                  std::optional<Length> receiver_shoulder);
+extern const Measures kTenonMeasures;
+extern const Measures kWedgedTenonMeasures;
+extern const Measures kStubMeasures;
+extern const Measures kLooseTenonMeasures;
+
+/// Cuts the mortises for tenons whose wood is there already, and adds their joint, of which nothing
+/// else is said yet.
+void house_tenons(Assembly& assembly, Joint joint, const TenonDesign& tenon,
+                  const MortiseDesign& mortise, std::optional<Length> receiver_shoulder);
 
 /// Tenons on the end, with their mortises unless they are stubs, which stand in the groove.
 class Tenons : public EndJoint {

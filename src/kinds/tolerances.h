@@ -4,24 +4,12 @@
 #include <array>
 #include <cstddef>
 
-#include "haunch/length.h"
+#include "haunch/measure.h"
 
 namespace haunch {
 
 /// How a shop cuts its joints.
 enum class Work : unsigned char { hand, router, nc };
-
-/// What is cut to a plus/minus.
-enum class Dimension : unsigned char {
-  tenon_thickness,
-  mortise_width,
-  groove_width,
-  panel_tongue,
-  shoulder_length,
-  mortise_place,  // face side to the near wall
-  piece_width
-};
-inline constexpr std::size_t kDimensions = 7;
 
 struct Tolerance {
   Length plus_minus;

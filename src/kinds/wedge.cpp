@@ -2,10 +2,15 @@
 
 #include <utility>
 
+#include "joint_rules.h"
 #include "marks.h"
 
 namespace haunch {
 namespace {
+
+constexpr Rule kFit{"wedge-fit", "between wedge and mortise",
+                    "a wedge holds by bearing along the whole of its slope (trade practice)"};
+constexpr Measure kBuilt[] = {{Figure::edge, &kFit}};
 
 /// A wedge that fills what is between the tenon's edge and the flared end of its mortise, beside
 /// the tenon's upper edge or its lower one. At its thin end it is as thick as the play at that
@@ -42,6 +47,8 @@ std::size_t add_wedge(Assembly& assembly, const Junction& junction, const Joint&
 
 }  // namespace
 
+const Measures kWedgeMeasures{kBuilt, {}};
+
 void Wedges::add_own_pieces(Assembly& assembly, const End& end) const {
   const Joint joint = assembly.joints[end.joint];
   const Junction& junction = end.junction;
@@ -50,7 +57,8 @@ void Wedges::add_own_pieces(Assembly& assembly, const End& end) const {
       const Length edge = above ? tenon.from_edge + tenon.width : tenon.from_edge;
       const std::size_t wedge = add_wedge(assembly, junction, joint, edge, above);
       const Heading driven{joint.heading.axis, !joint.heading.upwards};
-      Joint its = Junction(assembly, joint.receives, wedge, driven).joint(JointKind::wedge);
+      Joint its =
+          Junction(assembly, joint.receives, wedge, driven).joint(JointKind::wedge, kWedgeMeasures);
       its.design.edge = Length();
       its.has_shoulder = false;
       assembly.pieces[wedge].features.front().joints = {assembly.joints.size()};

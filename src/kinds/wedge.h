@@ -5,6 +5,8 @@
 
 namespace haunch {
 
+extern const Measures kWedgeMeasures;
+
 /// Of the end's first joint, whose mortise is flared for them: two for each tenon. Their grain runs
 /// along the tenon's; they are as wide as the tenon is thick.
 class Wedges : public EndJoint {

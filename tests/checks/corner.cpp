@@ -2,6 +2,9 @@
 
 #include <set>
 
+#include "groove.h"
+#include "tenon.h"
+
 namespace haunch::test {
 namespace {
 
@@ -100,6 +103,7 @@ Piece panel(const CornerSizes& s) {
 Joint panel_edge(const CornerSizes& s, std::size_t receives, Heading heading) {
   Joint joint;
   joint.kind = JointKind::panel_in_groove;
+  joint.measures = kPanelMeasures;
   joint.receives = receives;
   joint.enters = kPanel;
   joint.heading = heading;
@@ -110,6 +114,7 @@ Joint panel_edge(const CornerSizes& s, std::size_t receives, Heading heading) {
 Joint tenon_joint(const CornerSizes& s) {
   Joint joint;
   joint.kind = JointKind::mortise_and_tenon;
+  joint.measures = kTenonMeasures;
   joint.receives = kStile;
   joint.enters = kRail;
   joint.heading = {Axis::x, false};
@@ -125,6 +130,7 @@ Joint tenon_joint(const CornerSizes& s) {
 Joint stub_joint(const CornerSizes& s) {
   Joint joint;
   joint.kind = JointKind::stub_tenon;
+  joint.measures = kStubMeasures;
   joint.receives = kRail;
   joint.enters = kMuntin;
   joint.heading = {Axis::y, true};

@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "corner.h"
+#include "tenon.h"
 
 namespace haunch::test {
 namespace {
@@ -37,7 +38,7 @@ Assembly tenons_only(double play, std::size_t count) {
   Assembly assembly;
   assembly.pieces.resize(2);
   Joint joint;
-  joint.kind = JointKind::mortise_and_tenon;
+  joint.measures = kTenonMeasures;
   joint.enters = 1;
   joint.design.cheeks = mm(play);
   joint.tenon.emplace();
@@ -52,7 +53,7 @@ Assembly loose_tenons_only(double play, std::size_t count) {
   for (std::size_t tenon = 0; tenon < count; ++tenon) {
     assembly.pieces.emplace_back().role = Role::loose_tenon;
     Joint joint = tenons_only(play, 1).joints.front();
-    joint.kind = JointKind::loose_tenon;
+    joint.measures = kLooseTenonMeasures;
     joint.has_shoulder = false;
     joint.enters = assembly.pieces.size() - 1;
     for (const std::size_t receives : {0U, 1U}) {

@@ -39,7 +39,7 @@ struct haunch::JsonObject<Rack> : JsonObjectDefaults {
       {"wood", [](auto& it) { return Word<kWoods>(it.wood); }},
       {on_row, "shelves", the<&Rack::shelves>, R"("minItems": 1)"},
       {"lid", [](auto& it) { return OrNull<Shelf>{it.lid}; }},
-      {"load", [](auto&) { return Figure<1>{12.5}; }, R"({"$ref": "#/$defs/load"})"},
+      {"load", [](auto&) { return Rounded<1>{12.5}; }, R"({"$ref": "#/$defs/load"})"},
   };
 };
 
