@@ -1,8 +1,7 @@
-#include "corner_page.h"
-
 #include <algorithm>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 #include "sawn.h"
@@ -87,16 +86,13 @@ std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
     }
   }
   if (text.empty()) return {};
-  text = "  " + wrapped(text, kPageWidth, 2) + "\n";
+  text = paragraph(text);
   const auto first = std::find_if(wood.pieces.begin(), wood.pieces.end(),
                                   [](const Piece& piece) { return piece.role == Role::spline; });
   const Triple sizes = sawn_sizes(*first);
-  return text + "  " +
-         wrapped("splines " + joined(splines) + ": grain across the mitre, " +
-                     lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
-                     lengths.one(sizes[2]) + " thick",
-                 kPageWidth, 2) +
-         "\n";
+  return text + paragraph("splines " + joined(splines) + ": grain across the mitre, " +
+                          lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
+                          lengths.one(sizes[2]) + " thick");
 }
 
 }  // namespace
@@ -135,26 +131,28 @@ std::string lap_page(const Assembly& wood, const Making& making, const LengthPri
          "  cut away, " + lengths.one(meet) + " deep:\n" + ends.text(lengths, 4);
 }
 
-std::string mitre_page(const Assembly& wood, const LengthPrinter& lengths) {
+std::string mitre_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  std::vector<Length> off(wood.pieces.size());  // of long points, at both ends
+  each_run(making, FeatureKind::mitre, [&](const Operation& mitre, const Run& run) {
+    off[run.piece] += mitre.setting(SizeName::width);
+  });
   TextTable table({"both ends of", "", "long points", "short points"});
-  for (const Piece& piece : wood.pieces) {
-    if (piece.role == Role::bead) continue;  // told with the glass
-    Length off;
-    for (const Feature& feature : piece.features)
-      if (feature.kind == FeatureKind::mitre) off += feature.sizes.front().size;
-    if (off > Length()) table.add({piece.mark, piece.name, piece.blank[0], piece.blank[0] - off});
+  for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
+    const Piece& piece = wood.pieces[number];
+    if (off[number] > Length() && piece.role != Role::bead)  // beads are told with the glass
+      table.add({piece.mark, piece.name, piece.blank[0], piece.blank[0] - off[number]});
   }
   if (table.empty()) return {};
   return "\nMITRES, at 45 degrees\n" + table.text(lengths, 2) + spline_text(wood, lengths);
 }
 
-std::string wedge_page(const Assembly& wood, const LengthPrinter& lengths) {
+std::string wedge_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   TextTable table({"long", "wide", "thick end", "thin end", "wedges"});
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features)
-      if (feature.kind == FeatureKind::taper)
-        table.add_alike({piece.blank[0], piece.blank[1], piece.blank[2], feature.sizes.front().size,
-                         Cell::of_mark(piece.mark)});
+  each_run(making, FeatureKind::taper, [&](const Operation& taper, const Run& run) {
+    const Triple& blank = wood.pieces[run.piece].blank;
+    table.add_alike(
+        {blank[0], blank[1], blank[2], taper.setting(SizeName::thickness), mark_of(wood, run)});
+  });
   if (table.empty()) return {};
   return "\nWEDGES, grain along their length, one at each edge of a tenon\n" +
          table.text(lengths, 2);

@@ -1,8 +1,7 @@
-#include "edge_page.h"
-
 #include <map>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 
@@ -39,8 +38,8 @@ std::string settings_text(const Assembly& wood, const Making& making, FeatureKin
       if (!place.empty()) add_once(rows[place], piece.mark);
     }
     if (rows.empty()) continue;
-    text += "  " + wrapped(says(operation), kPageWidth, 2) + "\n";
-    text += "    " + wrapped(edges_text(rows), kPageWidth, 4) + "\n";
+    text += paragraph(says(operation));
+    text += paragraph(edges_text(rows), 4);
   }
   return text;
 }
@@ -120,7 +119,7 @@ std::string groove_page(const Assembly& wood, const Making& making, const Length
            lengths.one(groove.setting(SizeName::from_face)) + " from the face side";
   };
   const auto where = [&](const Run& run, const Piece& piece) {
-    if (piece.features[run.feature].cuts.empty()) return std::string();  // along a curve
+    if (piece.features[run.feature].cuts.empty()) return std::string();  // told by its curve
     if (run.extent() == piece.blank[0]) return edge_of(run, piece);
     any_stopped = true;
     return edge_of(run, piece) + ", stopped: from " + lengths.one(run.near) + " to " +
@@ -184,20 +183,18 @@ std::string moulding_mitre_page(const Assembly& wood, const Making& making,
                wood.pieces[wood.joints[*run->joint].enters].mark});
   }
   const std::string by = lengths.one(cut_away);
-  return "\nMOULDINGS CUT AWAY for the shoulders\n" + table.text(lengths, 2) + "  " +
-         wrapped(
+  return "\nMOULDINGS CUT AWAY for the shoulders\n" + table.text(lengths, 2) +
+         paragraph(
              "The edge is cut away through the whole thickness, for the shoulders are set back on "
              "both faces. near, far: at the edge, which is the sight edge; deep: from there. At a "
              "mitred end the cut slopes at 45 degrees, through the whole thickness too, " +
-                 by +
-                 " in at its bottom. What comes there is mitred to it at its moulded edges, also "
-                 "through its whole thickness: at "
-                 "the edge from " +
-                 by + " behind its shoulder, running out to the shoulder " + by +
-                 " in from the edge. Mortises and grooves first, then the mouldings, then cut them "
-                 "away.",
-             kPageWidth, 2) +
-         "\n";
+             by +
+             " in at its bottom. What comes there is mitred to it at its moulded edges, also "
+             "through its whole thickness: at "
+             "the edge from " +
+             by + " behind its shoulder, running out to the shoulder " + by +
+             " in from the edge. Mortises and grooves first, then the mouldings, then cut them "
+             "away.");
 }
 
 std::string rebate_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
@@ -217,15 +214,13 @@ std::string raise_page(const Assembly& wood, const Making& making, const LengthP
       wood, making, FeatureKind::raise,
       [&](const Operation& raise) { return raise_text(raise, lengths); }, face_of);
   if (page.empty()) return page;
-  return "\nRAISED PANELS, all round\n" + page + "  " +
-         wrapped(
+  return "\nRAISED PANELS, all round\n" + page +
+         paragraph(
              "The ends first, then the long edges, so that what breaks out at the "
-             "corners is taken off.",
-             kPageWidth, 2) +
-         "\n";
+             "corners is taken off.");
 }
 
-std::string panel_page(const Assembly& wood, const LengthPrinter& lengths) {
+std::string panel_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
   std::vector<std::string> titles{"panels", "side gap", "side bite", "end gap", "end bite"};
   const TextTable bedded = panel_table(wood, JointKind::panel_in_rebate, titles);
   titles.emplace_back("play in thickness");

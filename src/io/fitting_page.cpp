@@ -1,9 +1,8 @@
-#include "fitting_page.h"
-
 #include <algorithm>
 #include <tuple>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 
@@ -147,12 +146,10 @@ std::string fittings_page(const Assembly& wood, const Making& making,
                           const LengthPrinter& lengths) {
   const std::string page = sides_text(wood, making, lengths);
   if (page.empty()) return {};
-  return "\nFITTINGS, let in after glue-up, horns sawn off\n" + page + "  " +
-         wrapped(lines_text(wood, making) + ". " + depth_text(wood) +
-                     " From edge: the piece's outer edge, or where it has none the left or lower "
-                     "one. Of a round hole its middle is told.",
-                 kPageWidth, 2) +
-         "\n";
+  return "\nFITTINGS, let in after glue-up, horns sawn off\n" + page +
+         paragraph(lines_text(wood, making) + ". " + depth_text(wood) +
+                   " From edge: the piece's outer edge, or where it has none the left or lower "
+                   "one. Of a round hole its middle is told.");
 }
 
 }  // namespace haunch

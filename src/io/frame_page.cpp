@@ -1,9 +1,8 @@
-#include "frame_page.h"
-
 #include <algorithm>
 #include <tuple>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 
@@ -66,8 +65,7 @@ std::string stopped(const Run& run, Length length, const LengthPrinter& lengths)
   return words;
 }
 
-std::string edge_rebate_page(const Assembly& wood, const Making& making,
-                             const LengthPrinter& lengths) {
+std::string leaf_rebates(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::vector<const Run*> runs;
   each_run(making, FeatureKind::rebate, [&](const Operation&, const Run& run) {
     const Piece& piece = wood.pieces[run.piece];
@@ -105,17 +103,15 @@ std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
     marks.push_back(piece.mark);
   }
   if (first == nullptr) return {};
-  return "\nSTOPS, planted on\n  " +
-         wrapped(joined(marks) + ": their near edges " + lengths.one(first->place.origin[2]) +
-                     " from the face side. Fix them once the leaf is hung, to its back.",
-                 kPageWidth, 2) +
-         "\n";
+  return "\nSTOPS, planted on\n" +
+         paragraph(joined(marks) + ": their near edges " + lengths.one(first->place.origin[2]) +
+                   " from the face side. Fix them once the leaf is hung, to its back.");
 }
 
 }  // namespace
 
 std::string frame_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  return housing_page(wood, making, lengths) + edge_rebate_page(wood, making, lengths) +
+  return housing_page(wood, making, lengths) + leaf_rebates(wood, making, lengths) +
          bevel_page(wood, making, lengths) + stop_page(wood, lengths);
 }
 

@@ -1,8 +1,7 @@
-#include "glass_page.h"
-
 #include <algorithm>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 
@@ -56,24 +55,20 @@ std::string glass_page(const Assembly& wood, const Making& making, const LengthP
   const TextTable rebates = rebates_in(wood, making);
   std::string page = "\nGLASS, put in from the back\n";
   if (!rebates.empty())
-    page += rebates.text(lengths, 2) + "  " +
-            wrapped(
+    page += rebates.text(lengths, 2) +
+            paragraph(
                 "open to the back; deep from the edge, stopped as given, and the corners squared "
                 "with a "
-                "chisel",
-                kPageWidth, 2) +
-            "\n";
+                "chisel");
   page += panes.text(lengths, 2) + beads_in(wood).text(lengths, 2);
-  return page + "  " +
-         wrapped(
+  return page +
+         paragraph(
              "glass on setting blocks as thick as the edge clearance, at the quarter points of "
              "its foot; bedded on both faces; beads mitred and pinned at most " +
-                 in_words(
-                     lengths.unit() == Unit::mm ? Length::from_mm(150) : Length::from_inch_parts(6),
-                     lengths.unit()) +
-                 " apart, as glazing sprigs are",
-             kPageWidth, 2) +
-         "\n";
+             in_words(
+                 lengths.unit() == Unit::mm ? Length::from_mm(150) : Length::from_inch_parts(6),
+                 lengths.unit()) +
+             " apart, as glazing sprigs are");
 }
 
 }  // namespace haunch

@@ -4,38 +4,33 @@
 #include <string_view>
 #include <vector>
 
-#include "corner_page.h"
-#include "edge_page.h"
-#include "fitting_page.h"
-#include "frame_page.h"
-#include "glass_page.h"
-#include "leaf_page.h"
-#include "mortise_page.h"
-#include "pin_page.h"
+#include "joinery_parts.h"
+#include "machine_sets.h"
 #include "report.h"
-#include "tenon_page.h"
 
 namespace haunch {
 namespace {
 
-std::string paragraph(const std::string& text) {
-  return text.empty() ? text : "  " + wrapped(text, kPageWidth, 2) + "\n";
-}
-
 // ---- the lines that places along pieces are told from
 
 /// Whether something is told of a piece from the low end of its length, not of its ends alone.
-bool is_marked_along(const Assembly& wood, const Piece& piece) {
-  for (const Feature& feature : piece.features) {
-    const bool stopped = feature.kind == FeatureKind::groove && !feature.cuts.empty() &&
-                         feature.cuts.front().extent(0) != piece.blank[0];
-    if (stopped || feature.kind == FeatureKind::glass_rebate ||
-        feature.kind == FeatureKind::moulding_mitre)
-      return true;
-    if (feature.kind != FeatureKind::mortise || feature.joints.empty()) continue;
-    const Joint& joint = wood.joints[feature.joints.front()];
-    if (joint.mortise && !joint.mortise->each.front().from_edge) return true;
-  }
+bool is_marked_along(const Making& making, std::size_t piece, Length length) {
+  const auto is_marked = [&](const Operation& operation, const Run& run) {
+    if (run.piece != piece || run.side.into == 0) return false;
+    switch (operation.makes) {
+      case FeatureKind::mortise:
+      case FeatureKind::glass_rebate:
+      case FeatureKind::moulding_mitre:
+        return true;
+      case FeatureKind::groove:  // a curved one is told by its curve
+        return !operation.has(SizeName::radius) && run.extent() != length;
+      default:
+        return false;
+    }
+  };
+  for (const Operation& operation : making.operations)
+    for (const Run& run : operation.runs)
+      if (is_marked(operation, run)) return true;
   return false;
 }
 
@@ -48,7 +43,7 @@ std::string left_end_text(const Assembly& wood, const Making& making, Role role)
   bool longer = false;
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
-    if (piece.role != role || !is_marked_along(wood, piece)) continue;
+    if (piece.role != role || !is_marked_along(making, number, piece.blank[0])) continue;
     const bool laps = std::any_of(piece.features.begin(), piece.features.end(),
                                   [](const Feature& it) { return it.kind == FeatureKind::lap; });
     any = true;
@@ -125,19 +120,16 @@ std::string marking_page(const Assembly& wood, const Making& making) {
 }  // namespace
 
 std::string joinery_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  using Page = std::string (*)(const Assembly&, const Making&, const LengthPrinter&);
-  constexpr Page kWorked[] = {groove_page,  edge_rebate_page, moulding_page, moulding_mitre_page,
-                              mortise_page, haunching_page,   tenon_page};
+  constexpr JoineryPart* kInOrder[] = {
+      groove_page,  edge_rebate_page, moulding_page, moulding_mitre_page,
+      mortise_page, haunching_page,   tenon_page,    loose_tenon_page,
+      lap_page,     mitre_page,       hole_page,     pin_page,
+      wedge_page,   rebate_page,      raise_page,    panel_page,
+      glass_page,   fittings_page,    leaf_page,     frame_page};
   std::string page = marking_page(wood, making);
-  for (const Page worked : kWorked)
-    page += worked(wood, making, lengths);
-  return page + loose_tenon_page(wood, lengths) + lap_page(wood, making, lengths) +
-         mitre_page(wood, lengths) + hole_page(wood, making, lengths) +
-         pin_page(wood, making, lengths) + wedge_page(wood, lengths) +
-         rebate_page(wood, making, lengths) + raise_page(wood, making, lengths) +
-         panel_page(wood, lengths) + glass_page(wood, making, lengths) +
-         fittings_page(wood, making, lengths) + leaf_page(wood, making, lengths) +
-         frame_page(wood, making, lengths);
+  for (JoineryPart* part : kInOrder)
+    page += part(wood, making, lengths);
+  return page;
 }
 
 }  // namespace haunch

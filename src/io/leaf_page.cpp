@@ -1,9 +1,8 @@
-#include "leaf_page.h"
-
 #include <algorithm>
 #include <utility>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 
 namespace haunch {
@@ -47,12 +46,8 @@ std::string lip_page(const Assembly& wood, const Making& making, const LengthPri
     std::string where;
     for (const Run& run : rebate.runs)
       where += (where.empty() ? "" : ", ") + edge_text(wood.pieces[run.piece], run.side);
-    page +=
-        "  " +
-        wrapped(lengths.one(rebate.setting(SizeName::width)) + " wide, " +
-                    lengths.one(rebate.setting(SizeName::depth)) + " deep from the back: " + where,
-                kPageWidth, 4) +
-        "\n";
+    page += hanging(lengths.one(rebate.setting(SizeName::width)) + " wide, " +
+                    lengths.one(rebate.setting(SizeName::depth)) + " deep from the back: " + where);
   }
   if (page.empty()) return page;
   page.insert(0, "\nLIP, left by rebates round the back, worked after glue-up\n");
@@ -67,11 +62,8 @@ std::string lip_page(const Assembly& wood, const Making& making, const LengthPri
   add("right", lap.right);
   add("head", lap.head);
   add("foot", lap.foot);
-  return page + "  " +
-         wrapped("the lip is " + lengths.one(wood.opening->lip) +
-                     " thick and lies over the frame " + over,
-                 kPageWidth, 4) +
-         "\n";
+  return page + hanging("the lip is " + lengths.one(wood.opening->lip) +
+                        " thick and lies over the frame " + over);
 }
 
 /// "radius 863.6, 748.2 along it"
@@ -157,9 +149,7 @@ std::string opening_text(const Assembly& wood, const Feature& head, const Length
 std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::string page;
   bool arched = false;
-  const auto add = [&](const std::string& text) {
-    page += "  " + wrapped(text, kPageWidth, 4) + "\n";
-  };
+  const auto add = [&](const std::string& text) { page += hanging(text); };
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
       if (feature.kind == FeatureKind::arched_head && size_of(feature, SizeName::span)) {
@@ -186,8 +176,7 @@ std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
 std::string leaf_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page = arch_page(wood, lengths) + lip_page(wood, making, lengths);
   for (const Meeting& meeting : wood.meetings)
-    page += "\nMEETING STILES\n  " + wrapped(meeting_text(wood, meeting, lengths), kPageWidth, 2) +
-            "\n";
+    page += "\nMEETING STILES\n" + paragraph(meeting_text(wood, meeting, lengths));
   return page;
 }
 

@@ -11,10 +11,6 @@
 namespace haunch {
 namespace {
 
-std::string line(const std::string& text) {
-  return "  " + wrapped(text, kPageWidth, 4) + "\n";
-}
-
 /// Shares of a whole in tenths of a percent that add up to 1000, the largest remainders first.
 std::vector<int> shares(const std::vector<double>& parts) {
   constexpr int kWhole = 1000;
@@ -98,7 +94,7 @@ class LumberPage {
                        std::to_string(items.size()) + (items.size() == 1 ? " item" : " items") +
                        "; sizes in " + (lengths_.unit() == Unit::mm ? "mm" : "inches") + "\n";
     if (!report_.has_stock)
-      page += line(
+      page += hanging(
           "takings-off only: no stock file was given, so nothing is planned; add --stock FILE "
           "for boards and cuts");
     return page;
@@ -126,12 +122,12 @@ class LumberPage {
     for (const BillLine& each : bill) {
       const StockItem& item = report_.stock.items[each.item];
       random = random || item.widest;
-      page += line(std::to_string(each.count) + " of " + yard_words(item) + " (" + item.id +
-                   "): " + price_words(item, each));
+      page += hanging(std::to_string(each.count) + " of " + yard_words(item) + " (" + item.id +
+                      "): " + price_words(item, each));
     }
-    page += line("together " + money_words(total_of(bill), currency()));
+    page += hanging("together " + money_words(total_of(bill), currency()));
     if (random)
-      page += line(
+      page += hanging(
           "or wider: of random widths the plan counts on the narrowest and the price on the "
           "middle one; any board as wide or wider will do");
     return page;
@@ -188,7 +184,7 @@ class LumberPage {
       same.add(words, part.name);
     }
     for (const auto& [words, names] : same.all())
-      page += line(joined(names) + words);
+      page += hanging(joined(names) + words);
     return page;
   }
 
@@ -202,7 +198,7 @@ class LumberPage {
     }
     std::string page;
     for (const auto& [words, names] : same.all())
-      page += line(joined(names) + ": " + words);
+      page += hanging(joined(names) + ": " + words);
     if (page.empty()) return {};
     return "\nGLUE-UPS\n" + page + laying() + glue_rules();
   }
@@ -216,7 +212,7 @@ class LumberPage {
     }
     std::string page;
     for (const auto& [words, names] : same.all())
-      page += line(joined(names) + ": " + words);
+      page += hanging(joined(names) + ": " + words);
     return page;
   }
 
@@ -291,7 +287,7 @@ class LumberPage {
   }
 
   static std::string glue_rules() {
-    return line(
+    return hanging(
         "the numbers are those of the cuts; keep the strips in this order when jointing, grain "
         "all one way. Heart and bark side up in turn lies flatter, where strips are flat-sawn; "
         "all one way up looks better and wants a frame or battens to hold it flat.");
@@ -321,7 +317,7 @@ class LumberPage {
     std::string page;
     if (!report_.plans.empty())
       page = "\nCUTS, in order\n" +
-             line(
+             hanging(
                  "places are from the low end (crosscut) or the low edge (rip) of what lies on "
                  "the saw; the blade goes beyond them");
     int number = 0;
@@ -353,7 +349,7 @@ class LumberPage {
   std::string whole_board(const MaterialPlan& plan, const lumber::BoardPlan& board) const {
     std::string page;
     for (const lumber::Cut& cut : board.cuts)
-      page += line("as it is: " + piece_name(report_, plan.pieces[cut.want]));
+      page += hanging("as it is: " + piece_name(report_, plan.pieces[cut.want]));
     return page;
   }
 
@@ -373,7 +369,7 @@ class LumberPage {
     for (const auto& [words, count] : counts)
       kept +=
           (kept.empty() ? "" : "; ") + (count > 1 ? std::to_string(count) + " of " : "") + words;
-    return kept.empty() ? "" : line("offcuts kept: " + kept);
+    return kept.empty() ? "" : hanging("offcuts kept: " + kept);
   }
 
   /// "trim: crosscut 20 off the low end, leaves 2630 x 270"
@@ -482,11 +478,11 @@ class LumberPage {
     std::string page;
     for (const PlansBound& exact : report_.bounds) {
       const PlansBound each = as_billed(exact, report_);
-      page += line(bound_line(each)) + as_made_line(each);
+      page += hanging(bound_line(each)) + as_made_line(each);
       for (const std::size_t plan : each.plans)
         if (!report_.plans[plan].plan.split_groups.empty())
           page +=
-              line("from more than one board: " + joined(report_.plans[plan].plan.split_groups));
+              hanging("from more than one board: " + joined(report_.plans[plan].plan.split_groups));
     }
     return page;
   }
@@ -514,8 +510,8 @@ class LumberPage {
     if (!each.any_choice || each.bounds.proven || each.as_made <= each.bounds.best) return {};
     const std::string none = "with the strips, layers and thicknesses chosen here none " +
                              std::string(does_better(each.bounds.measure));
-    if (each.as_made == each.bounds.plan) return line(none);
-    return line(none + " than " + measured(each.bounds.measure, each.as_made));
+    if (each.as_made == each.bounds.plan) return hanging(none);
+    return hanging(none + " than " + measured(each.bounds.measure, each.as_made));
   }
 
   /// "European oak 54 and 27"
@@ -565,7 +561,7 @@ class LumberPage {
     for (std::size_t i = 0; i < report_.parts.size(); ++i)
       if (report_.rough[i] && report_.rough[i]->thicker) names.push_back(report_.parts[i].name);
     if (names.empty()) return {};
-    return line("thinner stock would do, but lacks or does worse: " + joined(names));
+    return hanging("thinner stock would do, but lacks or does worse: " + joined(names));
   }
 
   std::string not_wood() const {
@@ -606,8 +602,8 @@ class LumberPage {
                   "needed divided by {:.2f}",
                   waste.percent, (100 - waste.percent) / 100.0)
             : fmt::format("buy: {} % is added to what is needed", waste.percent);
-    return "\nTAKINGS-OFF, rough sizes, by the plank\n" + table.text(lengths_, 2) + line(rule) +
-           line("board feet by the thickness as traded; under 1 in. it counts as 1 in.");
+    return "\nTAKINGS-OFF, rough sizes, by the plank\n" + table.text(lengths_, 2) + hanging(rule) +
+           hanging("board feet by the thickness as traded; under 1 in. it counts as 1 in.");
   }
 
   std::string assumed() const {

@@ -1,9 +1,8 @@
-#include "mortise_page.h"
-
 #include <algorithm>
 #include <tuple>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 
@@ -77,12 +76,12 @@ std::string mortise_text(const MortiseKey& key, const LengthPrinter& lengths) {
   if (its.has(SizeName::radius))
     text += ", ends round by a cutter of " + lengths.one(its.setting(SizeName::radius) * 2);
   if (its.open_end) text += ", open at the end of its piece";
-  text = "  " + wrapped(text, kPageWidth, 2) + "\n";
+  text = paragraph(text);
   if (!key.flare) return text;
   const std::string flare = "opened for wedges: " + lengths.one(key.flare->width) +
                             " more at each end where it comes out, running out to nothing " +
                             lengths.one(key.flare->depth) + " in";
-  return text + "  " + wrapped(flare, kPageWidth, 2) + "\n";
+  return text + paragraph(flare);
 }
 
 /// The places of frames say for themselves that they are faces.
@@ -142,10 +141,7 @@ std::string depth_text(const Assembly& wood, const Making& making) {
   for (std::size_t i = 1; i < works.size(); ++i)
     any += " or " + works[i];
   const std::string where = !faces ? "edge" : edges ? "edge or face" : "face";
-  return "  " +
-         wrapped("deep: from the " + where + " as it is before " + any + " is worked there",
-                 kPageWidth, 2) +
-         "\n";
+  return paragraph("deep: from the " + where + " as it is before " + any + " is worked there");
 }
 
 }  // namespace
@@ -164,18 +160,13 @@ std::string mortise_page(const Assembly& wood, const Making& making, const Lengt
   }
   page += depth_text(wood, making);
   if (any_round)
-    page += "  " +
-            wrapped("free: the widest tenon with square edges that goes in between the round ends.",
-                    kPageWidth, 2) +
-            "\n";
+    page +=
+        paragraph("free: the widest tenon with square edges that goes in between the round ends.");
   if (!any_squared) return page;
-  page += "  " +
-          wrapped(
-              "straight: what is free between the ends where a cutter of the mortise's width "
-              "leaves them round. A wider "
-              "square tenon wants the ends squared or its own edges rounded.",
-              kPageWidth, 2) +
-          "\n";
+  page += paragraph(
+      "straight: what is free between the ends where a cutter of the mortise's width "
+      "leaves them round. A wider "
+      "square tenon wants the ends squared or its own edges rounded.");
   return page;
 }
 

@@ -1,8 +1,7 @@
-#include "pin_page.h"
-
 #include <algorithm>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 
@@ -68,7 +67,7 @@ std::string holes_text(const std::vector<Bored>& settings, const LengthPrinter& 
     if (cheeks)
       text += its.through ? "right through"
                           : lengths.one(its.setting(SizeName::depth)) + " deep from the face side";
-    page += "  " + wrapped(text, kPageWidth, 2) + "\n" + hole_table(bored.pieces, lengths);
+    page += paragraph(text) + hole_table(bored.pieces, lengths);
   }
   return page;
 }
@@ -109,12 +108,9 @@ std::string pin_page(const Assembly& wood, const Making& making, const LengthPri
   const std::string over =
       lengths.one(pin->horn * 2) +
       (is_blind(settings) ? " longer to be struck" : " longer for taper and waste");
-  return "\nPINS through tenons\n" + holes_text(settings, lengths) + "  " +
-         wrapped(way, kPageWidth, 2) + "\n  " +
-         wrapped("pins " + joined(pins) + ": " + lengths.one(pin->blank[1]) + " thick, " +
-                     lengths.one(pin->blank[0]) + " long where they stand, sawn " + over,
-                 kPageWidth, 2) +
-         "\n";
+  return "\nPINS through tenons\n" + holes_text(settings, lengths) + paragraph(way) +
+         paragraph("pins " + joined(pins) + ": " + lengths.one(pin->blank[1]) + " thick, " +
+                   lengths.one(pin->blank[0]) + " long where they stand, sawn " + over);
 }
 
 }  // namespace haunch

@@ -76,10 +76,6 @@ std::string materials_text(const Assembly& wood) {
 }
 
 /// A line of the head, gone on below where the page ends.
-std::string head_line(const std::string& text) {
-  return text.empty() ? "" : "  " + wrapped(text, kPageWidth, 4) + "\n";
-}
-
 std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
   const Job& job = *report.job;
   const bool other_unit = job.unit != lengths.unit();
@@ -88,15 +84,14 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
       (lengths.unit() == Unit::mm ? "mm" : "inches") +
       (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
       "\n";
-  page +=
-      head_line(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) + " wide, " +
-                lengths.one(report.wood.size[1]) + " high, " + lengths.one(report.wood.size[2]) +
-                (report.wood.is_leaf() ? " thick" : " deep") + species_text(job.species) +
-                materials_text(report.wood));
-  page += head_line(leaf_widths_text(report.wood, lengths));
-  page += head_line(opening_text(report.wood, lengths));
-  page += head_line(job.note.empty() ? "" : "note: " + job.note);
-  return page + head_line(verdict(report));
+  page += hanging(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) +
+                  " wide, " + lengths.one(report.wood.size[1]) + " high, " +
+                  lengths.one(report.wood.size[2]) + (report.wood.is_leaf() ? " thick" : " deep") +
+                  species_text(job.species) + materials_text(report.wood));
+  page += hanging(leaf_widths_text(report.wood, lengths));
+  page += hanging(opening_text(report.wood, lengths));
+  page += hanging(job.note.empty() ? "" : "note: " + job.note);
+  return page + hanging(verdict(report));
 }
 
 // ---- cut list
@@ -141,7 +136,7 @@ std::string saw_text(const ItemReport& report) {
   add([](Role part) { return part == Role::pin; },
       has_blind_pins(report.wood) ? "pins with what is struck" : "pins with taper and waste");
   if (reasons.empty()) return {};
-  return "  " + wrapped("saw to: " + reasons, kPageWidth, 2) + "\n";
+  return paragraph("saw to: " + reasons);
 }
 
 std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
@@ -237,14 +232,9 @@ std::string doubts_page(const ItemReport& report, Status status, Unit unit) {
   std::string page;
   for (const FindingGroup& group : groups_of(report, status)) {
     const std::string word = status == Status::fail ? "FAIL" : "caution";
-    page +=
-        "  " +
-        wrapped(word + "  " + std::string(group.first->rule->check) +
-                    places_text(group, report.wood) + ": " + finding_message(*group.first, unit),
-                kPageWidth, 4) +
-        "\n";
-    if (report.remedies)
-      page += "    " + wrapped("remedy: " + remedy_text(group, unit), kPageWidth, 6) + "\n";
+    page += hanging(word + "  " + std::string(group.first->rule->check) +
+                    places_text(group, report.wood) + ": " + finding_message(*group.first, unit));
+    if (report.remedies) page += hanging("remedy: " + remedy_text(group, unit), 4);
   }
   return page;
 }
@@ -297,7 +287,7 @@ std::string passes_in_brief(const ItemReport& report) {
     text += (text.empty() ? "pass (in so many places): " : ", ") + rule;
     if (pass.places > 1) text += " (" + std::to_string(pass.places) + ")";
   }
-  return text.empty() ? "" : "  " + wrapped(text, kPageWidth, 4) + "\n";
+  return hanging(text);
 }
 
 std::string checks_page(const ItemReport& report, Section section, const LengthPrinter& lengths) {
@@ -335,7 +325,7 @@ std::string cautions_page(const ItemReport& report) {
   if (report.cautions.empty()) return {};
   std::string page = "\nCAUTIONS\n";
   for (const Caution& caution : report.cautions)
-    page += "  " + wrapped(std::string(caution.about) + ": " + caution.words, kPageWidth, 4) + "\n";
+    page += hanging(std::string(caution.about) + ": " + caution.words);
   return page;
 }
 

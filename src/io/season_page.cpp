@@ -79,12 +79,9 @@ std::string still_text(const ItemReport& report, Matter matter) {
   for (std::size_t piece = 0; piece < report.wood.pieces.size(); ++piece)
     if (report.wood.pieces[piece].matter == matter) still.push_back(piece);
   if (still.empty()) return {};
-  return "  " +
-         wrapped(joined(marks_of(report, still)) + ": " +
-                     (matter == Matter::board ? "board" : "glass") +
-                     ", which does not move to matter; only the frame about it does",
-                 kPageWidth, 4) +
-         "\n";
+  return hanging(joined(marks_of(report, still)) + ": " +
+                 (matter == Matter::board ? "board" : "glass") +
+                 ", which does not move to matter; only the frame about it does");
 }
 
 std::string head_text(const ItemReport& report) {
@@ -93,7 +90,7 @@ std::string head_text(const ItemReport& report) {
   std::string text = fmt::format(
       "\nSEASONS: built at {}, from {} at its driest to {} at its wettest\n",
       percent_words(moisture.build), percent_words(moisture.low), percent_words(moisture.high));
-  text += "  " + wrapped(woods_text(report), kPageWidth, 4) + "\n";
+  text += hanging(woods_text(report));
   text += still_text(report, Matter::board) + still_text(report, Matter::glass);
   if (any_mixed(season))
     text += "  mixed: the larger movement of flat- and quarter-sawn wood is taken\n";
@@ -253,18 +250,16 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
                         figure(gaps.foot));
   }
   if (text.ends_with(';')) text.pop_back();
-  return "  " + wrapped(text, kPageWidth, 4) + "\n";
+  return hanging(text);
 }
 
 std::string remedies_text(const ItemReport& report) {
   std::string text;
   if (!report.season_remedies) return {};
   for (const SeasonRemedy& remedy : report.season_remedies->tried)
-    text += "    " +
-            wrapped(fmt::format("{}: {} instead of {}: {}", remedy.key, remedy.to, remedy.from,
+    text += hanging(fmt::format("{}: {} instead of {}: {}", remedy.key, remedy.to, remedy.from,
                                 remedy.helps ? "helps" : "does not help by itself, nor does less"),
-                    kPageWidth, 6) +
-            "\n";
+                    4);
   if (!report.season_remedies->all_tried) text += "    not all was tried: it would take too long\n";
   if (text.empty()) return {};
   return "  the wood does not bear its seasons; each of these was tried by itself:\n" + text;
@@ -308,15 +303,12 @@ std::string weights_text(const ItemReport& report, Unit unit) {
   if (!seasons.not_weighed.empty())
     text += "; not in it, as their density is not known: " +
             joined(marks_of(report, seasons.not_weighed));
-  std::string page = "  " + wrapped(text, kPageWidth, 4) + "\n";
+  std::string page = hanging(text);
   if (*std::max_element(seasons.leaf_weights.begin(), seasons.leaf_weights.end()) > kOnePersonLifts)
-    page += "  " +
-            wrapped(
-                "lifting: more than one person should lift (23 kg, 51 lb, under the best "
-                "conditions: NIOSH); two carry it, or a trolley does. Local rules for work "
-                "decide.",
-                kPageWidth, 4) +
-            "\n";
+    page += hanging(
+        "lifting: more than one person should lift (23 kg, 51 lb, under the best "
+        "conditions: NIOSH); two carry it, or a trolley does. Local rules for work "
+        "decide.");
   return page;
 }
 

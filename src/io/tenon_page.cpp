@@ -1,9 +1,8 @@
-#include "tenon_page.h"
-
 #include <algorithm>
 #include <map>
 #include <vector>
 
+#include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 
@@ -65,9 +64,7 @@ std::string sizes_text(const Operation& cut, Length depth, const LengthPrinter& 
 /// `depth`: from the line that the piece's shoulders are told from.
 std::string setting_text(const Tenons& its, const Joint& joint, Length depth,
                          const LengthPrinter& lengths) {
-  const auto line = [](const std::string& words) {
-    return "  " + wrapped(words, kPageWidth, 2) + "\n";
-  };
+  const auto line = [](const std::string& words) { return paragraph(words); };
   std::string sizes = sizes_text(*its.cheeks, depth, lengths);
   if (its.twin)
     sizes += ", and its twin " + lengths.one(its.twin->setting(SizeName::from_face)) + " from it";
@@ -183,7 +180,7 @@ std::string line_text(const ShoulderPattern& pattern, const LengthPrinter& lengt
               " nearer to the tenon's end";
       break;
   }
-  return "  " + wrapped(text, kPageWidth, 2) + "\n";
+  return paragraph(text);
 }
 
 /// What a length goes to from a piece's other end, which has no shoulder; empty where both have.
@@ -268,14 +265,9 @@ std::string across_text(const TenonSets& sets) {
                                    : "; both ends alike";
   std::string text;
   if (edges)
-    text += "  " +
-            wrapped("tenon, haunch: across the width, from the lower or left edge" + ends,
-                    kPageWidth, 2) +
-            "\n";
+    text += paragraph("tenon, haunch: across the width, from the lower or left edge" + ends);
   if (!faces.empty())
-    text += "  " +
-            wrapped("tenon: across the thickness, " + faces + (edges ? "" : ends), kPageWidth, 2) +
-            "\n";
+    text += paragraph("tenon: across the thickness, " + faces + (edges ? "" : ends));
   return text;
 }
 
@@ -299,7 +291,7 @@ std::string tenon_page(const Assembly& wood, const Making& making, const LengthP
   return page + across_text(sets);
 }
 
-std::string loose_tenon_page(const Assembly& wood, const LengthPrinter& lengths) {
+std::string loose_tenon_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
   TextTable table(
       {"tenons", "long", "wide", "thick", "into each piece", "below each end", "edges rounded to"});
   for (const Joint& joint : wood.joints) {

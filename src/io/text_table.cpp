@@ -60,6 +60,15 @@ std::string wrapped(std::string_view text, std::size_t width, std::size_t indent
   return out;
 }
 
+std::string paragraph(std::string_view text, std::size_t indent) {
+  return text.empty() ? "" : std::string(indent, ' ') + wrapped(text, kPageWidth, indent) + "\n";
+}
+
+std::string hanging(std::string_view text, std::size_t indent) {
+  return text.empty() ? ""
+                      : std::string(indent, ' ') + wrapped(text, kPageWidth, indent + 2) + "\n";
+}
+
 int LengthPrinter::places_for(Length length) const {
   const int finest = unit_ == Unit::mm ? kFinestPlacesMm : kFinestPlacesInch;
   for (int places = 0; places < finest; ++places)

@@ -41,6 +41,11 @@ std::size_t display_width(std::string_view text);
 /// `text` broken at spaces into lines of at most `width`, later ones indented by `indent`.
 std::string wrapped(std::string_view text, std::size_t width, std::size_t indent);
 
+/// Lines of a page, all indented alike, or the later ones by two more; nothing where there is no
+/// text.
+std::string paragraph(std::string_view text, std::size_t indent = 2);
+std::string hanging(std::string_view text, std::size_t indent = 2);
+
 /// Words, or a length that the table prints. Not a variant: with a text in it, that of libstdc++ 12
 /// is undefined when memory runs out while it is copied.
 struct Cell {

@@ -32,10 +32,6 @@ Length about(Length rss, const LengthPrinter& lengths) {
                                                           : Length::from_inch_parts(1, 2000));
 }
 
-std::string line(const std::string& text) {
-  return "  " + wrapped(text, kPageWidth, 4) + "\n";
-}
-
 /// Joints of which all figures are the same.
 struct FitRow {
   const JointFit* first;
@@ -76,7 +72,7 @@ std::string range(const FitBand& band, const LengthPrinter& lengths) {
 std::string several_text(const FitForecast& forecast) {
   const bool several = std::any_of(forecast.joints.begin(), forecast.joints.end(),
                                    [](const JointFit& fit) { return fit.fits > 1; });
-  return several ? line("fits: of a divided or twin tenon each in a mortise of its own") : "";
+  return several ? hanging("fits: of a divided or twin tenon each in a mortise of its own") : "";
 }
 
 std::string band_text(const Assembly& wood, const FitForecast& forecast,
@@ -88,7 +84,7 @@ std::string band_text(const Assembly& wood, const FitForecast& forecast,
     text += ", " + range(fit.band, lengths) + " for panels";
     break;
   }
-  return line(text);
+  return hanging(text);
 }
 
 /// Joints of one kind that are left out, and what is not known of them.
@@ -111,8 +107,8 @@ std::string left_out_text(const Assembly& wood, const FitForecast& forecast) {
   std::string text;
   for (const LeftOut& left_out : kLeftOut)
     if (const std::size_t joints = left_out_of(wood, forecast, left_out.kind).size(); joints > 0)
-      text += line(fmt::format("left out: {} ({} joints); of {} no plus/minus is taken",
-                               left_out.plural, joints, left_out.unknown));
+      text += hanging(fmt::format("left out: {} ({} joints); of {} no plus/minus is taken",
+                                  left_out.plural, joints, left_out.unknown));
   return text;
 }
 
@@ -126,19 +122,20 @@ std::string cutting_text(const Tolerances& tolerances) {
 std::string leaf_text(const FitForecast& forecast, const LengthPrinter& lengths) {
   if (forecast.joints.empty()) return {};
   const LeafFit& leaf = forecast.leaf;
-  std::string text = line(percent(leaf.share) +
-                          " of leaves go together without a plane: every fit inside its band" +
-                          (forecast.left_out.empty() ? "" : ", what is left out not counted"));
+  std::string text = hanging(percent(leaf.share) +
+                             " of leaves go together without a plane: every fit inside its band" +
+                             (forecast.left_out.empty() ? "" : ", what is left out not counted"));
   if (!leaf.best_allowance) return text;
-  text += line(fmt::format("fit_allowance for the most of them: {}, {}",
-                           decimals(lengths).one(*leaf.best_allowance), percent(leaf.best_share)));
+  text +=
+      hanging(fmt::format("fit_allowance for the most of them: {}, {}",
+                          decimals(lengths).one(*leaf.best_allowance), percent(leaf.best_share)));
   const int wanted = forecast.tolerances.wanted_share;
-  return text +
-         line(leaf.least_allowance
-                  ? fmt::format("the smallest for {} %: {}", wanted,
-                                decimals(lengths).one(*leaf.least_allowance))
-                  : fmt::format("{} % is out of reach with these tolerances at any fit_allowance",
-                                wanted));
+  return text + hanging(leaf.least_allowance
+                            ? fmt::format("the smallest for {} %: {}", wanted,
+                                          decimals(lengths).one(*leaf.least_allowance))
+                            : fmt::format(
+                                  "{} % is out of reach with these tolerances at any fit_allowance",
+                                  wanted));
 }
 
 std::string marks_text(const Assembly& wood, const Stack& stack) {

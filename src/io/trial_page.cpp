@@ -7,10 +7,6 @@ Cell cell(const std::optional<Length>& length) {
   return length ? Cell(*length) : Cell(std::string("-"));
 }
 
-std::string line(const std::string& text) {
-  return "  " + wrapped(text, kPageWidth, 4) + "\n";
-}
-
 Length size_of(Length length) {
   return length < Length() ? -length : length;
 }
@@ -46,7 +42,7 @@ std::string readings_page(const JointOutcome& joint, const LengthPrinter& length
                joint.design.stub ? "groove" : "mortise", "width", joint.readings.mortise,
                joint.design.mortise);
   return "\nREAD\n" + table.text(lengths, 2) +
-         line(
+         hanging(
              "sure to, at most: nine times in ten, what the calipers themselves are out apart; - "
              "stands where one reading shows no spread");
 }
@@ -96,17 +92,17 @@ std::string as_cut_page(const JointOutcome& joint, const LengthPrinter& lengths)
   const std::string slot = joint.design.stub ? "groove" : "mortise";
   std::string page = "\nAS CUT\n";
   if (trial.fit)
-    page += line(fit_text(*trial.fit, trial.outlook, lengths) +
-                 source_note(trial.tenon.across, "the tenon's thickness") +
-                 source_note(trial.mortise.across, "the width of the " + slot));
+    page += hanging(fit_text(*trial.fit, trial.outlook, lengths) +
+                    source_note(trial.tenon.across, "the tenon's thickness") +
+                    source_note(trial.mortise.across, "the width of the " + slot));
   if (trial.flush) {
-    page += line(flush_text(joint, *trial.flush, lengths));
+    page += hanging(flush_text(joint, *trial.flush, lengths));
     if (trial.flush->face_least < trial.flush->face_most)
-      page += line("(with the tenon in the middle; as it lies, the face side goes from " +
-                   lengths.one(trial.flush->face_least) + " to " +
-                   lengths.one(trial.flush->face_most) + " proud)");
+      page += hanging("(with the tenon in the middle; as it lies, the face side goes from " +
+                      lengths.one(trial.flush->face_least) + " to " +
+                      lengths.one(trial.flush->face_most) + " proud)");
   }
-  if (trial.bottom) page += line(bottom_text(joint, lengths));
+  if (trial.bottom) page += hanging(bottom_text(joint, lengths));
   return page == "\nAS CUT\n" ? "" : page;
 }
 
@@ -115,9 +111,9 @@ std::string other_machines(const JointOutcome& joint, const LengthPrinter& lengt
   const Length over = trial.too_thick();
   if (!trial.tenon.across.known() || over == Length()) return {};
   const bool thick = over > Length();
-  return line("one cutter and the work turned over: " + lengths.one(size_of(floor_half(over))) +
-              (thick ? " more" : " less") + " off each cheek, half of the difference") +
-         line(
+  return hanging("one cutter and the work turned over: " + lengths.one(size_of(floor_half(over))) +
+                 (thick ? " more" : " less") + " off each cheek, half of the difference") +
+         hanging(
              "two cutters with a spacer between: the spacer " + lengths.one(size_of(over)) +
              (thick ? " thinner" : " thicker") + ", all of the difference" +
              (trial.tenon.from_face.known() ? "; then shift the pair as the face cheek says" : ""));
@@ -134,19 +130,19 @@ std::string set_page(const JointOutcome& joint, const LengthPrinter& lengths) {
   }
   std::string page = "\nSET\n";
   if (!table.empty())
-    page += table.text(lengths, 2) + line("cheeks and mortise are places from the face side");
+    page += table.text(lengths, 2) + hanging("cheeks and mortise are places from the face side");
   if (!doubts.empty())
-    page += line("no more than the readings can tell, better measured again first: " + doubts);
-  page += line("tenon thickness " + lengths.one(joint.trial.tenon_wanted) + ", for the " +
-               (joint.design.stub ? "groove" : "mortise") + " " +
-               (joint.trial.mortise.across.known() ? "as it is" : "as designed"));
+    page += hanging("no more than the readings can tell, better measured again first: " + doubts);
+  page += hanging("tenon thickness " + lengths.one(joint.trial.tenon_wanted) + ", for the " +
+                  (joint.design.stub ? "groove" : "mortise") + " " +
+                  (joint.trial.mortise.across.known() ? "as it is" : "as designed"));
   page += other_machines(joint, lengths);
-  page += line("then " + fit_text(joint.trial.outlook.wanted, joint.trial.outlook, lengths) + "; " +
-               flush_text(joint, joint.trial.after, lengths) +
-               (joint.trial.tenon.stock.known() && joint.trial.mortise.stock.known()
-                    ? ""
-                    : ", if the stock is as designed"));
-  return page + line(hold_message(joint, lengths));
+  page += hanging("then " + fit_text(joint.trial.outlook.wanted, joint.trial.outlook, lengths) +
+                  "; " + flush_text(joint, joint.trial.after, lengths) +
+                  (joint.trial.tenon.stock.known() && joint.trial.mortise.stock.known()
+                       ? ""
+                       : ", if the stock is as designed"));
+  return page + hanging(hold_message(joint, lengths));
 }
 
 std::string joint_page(const JointOutcome& joint, const LengthPrinter& lengths) {
@@ -162,18 +158,19 @@ std::string panel_readings_page(const PanelOutcome& panel, const LengthPrinter& 
                point.thickness});
   }
   std::string page = "\nREAD after the first face\n" + table.text(lengths, 2);
-  page += line("thickness differs by " + lengths.one(panel.trial.stock_varies) + "; cup " +
-               lengths.one(panel.readings.cup) +
-               (panel.readings.cup > Length()
-                    ? std::string(", hollow on the ") +
-                          (panel.readings.hollow == Face::first ? "first" : "second") + " face"
-                    : ""));
-  page += line("from the first face came " + lengths.one(panel.trial.removed) +
-               (panel.trial.removed_is_designed ? ", reckoned from the designed thickness" : ""));
+  page += hanging("thickness differs by " + lengths.one(panel.trial.stock_varies) + "; cup " +
+                  lengths.one(panel.readings.cup) +
+                  (panel.readings.cup > Length()
+                       ? std::string(", hollow on the ") +
+                             (panel.readings.hollow == Face::first ? "first" : "second") + " face"
+                       : ""));
+  page +=
+      hanging("from the first face came " + lengths.one(panel.trial.removed) +
+              (panel.trial.removed_is_designed ? ", reckoned from the designed thickness" : ""));
   page += "\nSET\n";
-  page += line("second face: " + lengths.one(tongue.depth) +
-               " deep, the panel lying on that face, "
-               "not pressed flat");
+  page += hanging("second face: " + lengths.one(tongue.depth) +
+                  " deep, the panel lying on that face, "
+                  "not pressed flat");
   return page;
 }
 
@@ -181,16 +178,17 @@ std::string panel_page(const PanelOutcome& panel, Unit unit, const LengthPrinter
   const PanelTrial& trial = panel.trial;
   const Tongue& tongue = trial.tongue;
   std::string page = panel_readings_page(panel, lengths);
-  page += line("then the tongue is " + lengths.one(tongue.thinnest) + " to " +
-               lengths.one(tongue.thickest) + " thick, wanted " + lengths.one(panel.design.tongue) +
-               ", " + (trial.fits() ? "inside" : "outside") + " the band " +
-               lengths.one(trial.allowed.min) + " to " + lengths.one(trial.allowed.max));
+  page +=
+      hanging("then the tongue is " + lengths.one(tongue.thinnest) + " to " +
+              lengths.one(tongue.thickest) + " thick, wanted " + lengths.one(panel.design.tongue) +
+              ", " + (trial.fits() ? "inside" : "outside") + " the band " +
+              lengths.one(trial.allowed.min) + " to " + lengths.one(trial.allowed.max));
   if (tongue.worst != Length())
-    page += line("worst at point " + std::to_string(tongue.worst_point + 1) + ": " +
-                 lengths.one(size_of(tongue.worst)) +
-                 (tongue.worst > Length() ? " too thick" : " too thin"));
+    page += hanging("worst at point " + std::to_string(tongue.worst_point + 1) + ": " +
+                    lengths.one(size_of(tongue.worst)) +
+                    (tongue.worst > Length() ? " too thick" : " too thin"));
   for (const PanelAdvice each : trial.advice)
-    page += line(advice_message(each, panel, unit, lengths));
+    page += hanging(advice_message(each, panel, unit, lengths));
   return page;
 }
 
@@ -204,7 +202,7 @@ std::string trial_page(const TrialReport& report, Unit unit, const LengthPrinter
     page += panel_page(std::get<PanelOutcome>(report.outcome), unit, lengths);
   page += "\nMEASURE NEXT\n";
   for (const std::string& each : next_readings(report, lengths))
-    page += line("- " + each);
+    page += hanging("- " + each);
   return page;
 }
 

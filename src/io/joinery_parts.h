@@ -1,0 +1,47 @@
+// The parts of the joinery page, each of one kind of work.
+#pragma once
+
+#include <string>
+
+#include "making.h"
+#include "text_table.h"
+
+namespace haunch {
+
+/// Empty where an assembly has none of it.
+using JoineryPart = std::string(const Assembly& wood, const Making& making,
+                                const LengthPrinter& lengths);
+
+// Along edges and on faces: edge_page.
+JoineryPart groove_page;
+JoineryPart edge_rebate_page;  // along the edges of a frame's members, in which panels lie
+JoineryPart moulding_page;
+JoineryPart moulding_mitre_page;  // where mouldings are cut away for shoulders
+JoineryPart rebate_page;          // of panels
+JoineryPart raise_page;
+JoineryPart panel_page;  // the panels in their grooves and rebates
+
+// Mortises, those of tenons and of loose tenons, and seats of haunches that have none in a groove.
+JoineryPart mortise_page;
+JoineryPart haunching_page;
+
+// Tenons, those of rails, muntins and frames and loose ones.
+JoineryPart tenon_page;
+JoineryPart loose_tenon_page;
+
+// Half-laps, mitres, dowels and wedges: corner_page.
+JoineryPart lap_page;
+JoineryPart mitre_page;
+JoineryPart hole_page;
+JoineryPart wedge_page;
+
+JoineryPart pin_page;       // the holes in cheeks and tenons, piece by piece, and the pins
+JoineryPart glass_page;     // its rebates, its sizes, its beads
+JoineryPart fittings_page;  // what is let in for locks, hinges and others
+JoineryPart leaf_page;      // arches, lips and meeting stiles
+JoineryPart frame_page;     // housings, rebates for the leaf, bevels and planted stops
+
+/// Whether panels lie in rebates instead of grooves.
+bool has_rebated_edges(const Assembly& wood);
+
+}  // namespace haunch
