@@ -71,28 +71,28 @@ std::string lap_recess_table(const Assembly& wood, const Making& making,
 
 // ---- mitres
 
-std::string spline_text(const Assembly& wood, const LengthPrinter& lengths) {
-  std::string text;
+/// Slots and splines of one leaf are all alike.
+std::string spline_text(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  const Operation* slot = nullptr;
+  each_run(making, FeatureKind::spline_slot,
+           [&](const Operation& operation, const Run&) { slot = &operation; });
+  if (slot == nullptr) return {};
   Marks splines;
+  Triple sizes;
   for (const Piece& piece : wood.pieces) {
-    if (piece.role == Role::spline) add_once(splines, piece.mark);
-    for (const Feature& feature : piece.features) {
-      if (feature.kind != FeatureKind::spline_slot || !text.empty()) continue;
-      const auto size = [&](std::size_t number) { return feature.sizes[number].size; };
-      text = "in each face a slot " + lengths.one(size(0)) + " wide, " + lengths.one(size(4)) +
-             " from the face side, " + lengths.one(size(1)) +
-             " deep square to the mitre; along it from " + lengths.one(size(3)) + " to " +
-             lengths.one(size(3) + size(2)) + " from the sight corner";
-    }
+    if (piece.role != Role::spline) continue;
+    splines.push_back(piece.mark);
+    sizes = sawn_sizes(piece);
   }
-  if (text.empty()) return {};
-  text = paragraph(text);
-  const auto first = std::find_if(wood.pieces.begin(), wood.pieces.end(),
-                                  [](const Piece& piece) { return piece.role == Role::spline; });
-  const Triple sizes = sawn_sizes(*first);
-  return text + paragraph("splines " + joined(splines) + ": grain across the mitre, " +
-                          lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
-                          lengths.one(sizes[2]) + " thick");
+  const auto size = [&](SizeName name) { return lengths.one(slot->setting(name)); };
+  const Length near = slot->setting(SizeName::from_corner);
+  return paragraph("in each face a slot " + size(SizeName::width) + " wide, " +
+                   size(SizeName::from_face) + " from the face side, " + size(SizeName::depth) +
+                   " deep square to the mitre; along it from " + lengths.one(near) + " to " +
+                   lengths.one(near + slot->setting(SizeName::length)) + " from the sight corner") +
+         paragraph("splines " + joined(splines) + ": grain across the mitre, " +
+                   lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
+                   lengths.one(sizes[2]) + " thick");
 }
 
 }  // namespace
@@ -143,7 +143,7 @@ std::string mitre_page(const Assembly& wood, const Making& making, const LengthP
       table.add({piece.mark, piece.name, piece.blank[0], piece.blank[0] - off[number]});
   }
   if (table.empty()) return {};
-  return "\nMITRES, at 45 degrees\n" + table.text(lengths, 2) + spline_text(wood, lengths);
+  return "\nMITRES, at 45 degrees\n" + table.text(lengths, 2) + spline_text(wood, making, lengths);
 }
 
 std::string wedge_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {

@@ -8,12 +8,6 @@
 namespace haunch {
 namespace {
 
-/// A rebate along a piece's edge in which panels lie.
-bool holds_panels(const Assembly& wood, const Feature& feature) {
-  return feature.kind == FeatureKind::rebate && !feature.joints.empty() &&
-         wood.joints[feature.joints.front()].kind == JointKind::panel_in_rebate;
-}
-
 using EdgeRows = std::map<std::string, Marks>;  // by the name of the edge
 
 std::string edges_text(const EdgeRows& rows) {
@@ -103,13 +97,6 @@ TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::str
 }
 
 }  // namespace
-
-bool has_rebated_edges(const Assembly& wood) {
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& feature : piece.features)
-      if (holds_panels(wood, feature)) return true;
-  return false;
-}
 
 std::string groove_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   bool any_stopped = false;

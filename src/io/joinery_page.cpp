@@ -67,6 +67,14 @@ std::string left_end_text(const Assembly& wood, const Making& making, Role role)
 
 // ---- leaves
 
+/// Whether panels lie in rebates instead of grooves.
+bool has_rebated_edges(const Making& making) {
+  bool any = false;
+  each_run(making, FeatureKind::rebate,
+           [&](const Operation&, const Run& run) { any = any || run.side.into == 1; });
+  return any;
+}
+
 /// `framed`: the frame that the leaves hang in is told of too.
 std::string pair_text(const Assembly& wood, const Making& making, bool framed) {
   std::vector<const Piece*> stiles;
@@ -84,7 +92,7 @@ std::string pair_text(const Assembly& wood, const Making& making, bool framed) {
   return text + (two_leaves ? " are pairs" : " are a pair") +
          ". Put face side up, foot towards you, face edges together: the face edge of " + left +
          " is its right one, of " + right + " its left one. " +
-         (has_rebated_edges(wood) ? "Rebates" : "Grooves") +
+         (has_rebated_edges(making) ? "Rebates" : "Grooves") +
          " and mortises are all in the face edges. Lengths " + (framed ? "on stiles " : "") +
          "are from the foot of the finished leaf, horns not counted" +
          (rails.empty() ? "" : "; on rails " + rails) + ".";

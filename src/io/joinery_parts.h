@@ -41,7 +41,4 @@ JoineryPart fittings_page;  // what is let in for locks, hinges and others
 JoineryPart leaf_page;      // arches, lips and meeting stiles
 JoineryPart frame_page;     // housings, rebates for the leaf, bevels and planted stops
 
-/// Whether panels lie in rebates instead of grooves.
-bool has_rebated_edges(const Assembly& wood);
-
 }  // namespace haunch
