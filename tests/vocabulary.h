@@ -196,6 +196,24 @@ inline Piece piece(const Assembly& assembly, std::string_view name) {
   return assembly.pieces[piece_number(assembly, name)];
 }
 
+/// How the whole, or the frame of it, stands in its opening.
+inline Fit& opening_of(Assembly& assembly) {
+  for (Fit& fit : assembly.fits)
+    if (fit.stands == StandsIn::wall || fit.stands == StandsIn::opening) return fit;
+  throw std::invalid_argument("it stands in no opening");
+}
+inline const Fit& opening_of(const Assembly& assembly) {
+  return *fit_in_opening(assembly);
+}
+
+/// How the leaves of a set hang in its frame, from the left.
+inline std::vector<Fit> hangings_of(const Assembly& assembly) {
+  std::vector<Fit> hangings;
+  for (const Fit* hung : fits_that_stand(assembly, StandsIn::group))
+    hangings.push_back(*hung);
+  return hangings;
+}
+
 /// The joint by which one piece enters another.
 inline Joint joint(const Assembly& assembly, std::string_view receives, std::string_view enters) {
   const std::size_t receiver = piece_number(assembly, receives);

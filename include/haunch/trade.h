@@ -126,10 +126,14 @@ enum class SizeName : unsigned char {
   opening_radius,
 };
 
+/// What pieces are put together to.
+enum class GroupKind : unsigned char { leaf, pair, frame, set };
+
 /// As in reports: "loose-tenon", "mortise-and-tenon", "lip-rebate", "from_foot".
 std::string_view word(Role role);
 std::string_view word(JointKind kind);
 std::string_view word(FeatureKind kind);
 std::string_view word(SizeName name);
+std::string_view word(GroupKind kind);
 
 }  // namespace haunch

@@ -9,6 +9,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <variant>
 #include <vector>
 
 #include "haunch/length.h"
@@ -37,11 +38,12 @@ struct Box {
 /// True when the two have wood in common, not merely a face, an edge or a corner.
 bool interiors_meet(const Box& a, const Box& b);
 
-/// Where a piece lies: its low corner in the assembly, and the assembly axis along which its own
-/// length, width and thickness run, all positive.
+/// Where a piece or a group lies: its own zero corner in the assembly, and the assembly axis along
+/// which each of its own runs, of a piece its length, width and thickness.
 struct Place {
   Triple origin;
   std::array<Axis, 3> axes{Axis::x, Axis::y, Axis::z};
+  std::array<bool, 3> backwards{};  // whether an axis of its own runs towards lower figures
 };
 
 /// A corner of a prism's outline, along the two axes it does not run along, in their order.
@@ -105,6 +107,7 @@ struct Piece {
   Matter matter = Matter::wood;
   std::string material = {};  // "birch plywood"; empty: the species of its role
   bool is_lock_rail = false;  // the rail of a door at the height of its lock
+  std::size_t group = 0;      // that it is of, by index into Assembly::groups
 };
 
 /// Where one mortise of a joint lies along the piece that receives it, from the low end of its
@@ -212,55 +215,86 @@ struct Sides {
 /// by a rebate round its back, that lies before it.
 enum class Meets : unsigned char { inset, overlay, rebate };
 
-/// What an assembly is to fit into: the opening's sizes and the clearance at each side.
-struct Opening {
-  Length width, height;
-  Length left, right, head, foot;
+/// What is made, moved and told of as one: a leaf, a frame. The first of an assembly is the whole.
+struct Group {
+  GroupKind kind = GroupKind::leaf;
+  std::string path = "leaf";      // "left-leaf": unique in its assembly
+  std::optional<std::size_t> in;  // the group that it is a part of; of the whole none
+  Place at = {};                  // where its own zero and axes lie in the assembly
+};
+
+/// Turns about a pin, so that its face side comes forward.
+struct Swing {
+  Axis axis = Axis::y;   // along which the pin lies
+  Triple pin = {};       // a point of it, in the assembly
+  bool at_high = false;  // the pin is at the group's side towards higher figures
+};
+
+/// Goes straight.
+struct Slide {
+  Axis along = Axis::z;
+  Length by;  // below 0: towards lower figures
+};
+
+/// How a group moves in what it stands in; the first: not at all.
+using Movement = std::variant<std::monostate, Swing, Slide>;
+
+/// What a group stands in: the opening of a wall, or one that is left free for what closes it, of
+/// neither of which the wood is known; another group; or no other, but it has one beside it.
+enum class StandsIn : unsigned char { wall, opening, group, beside };
+
+/// How one group stands to what is round it, the room that it was designed to have there, and how
+/// it moves. Of two groups that meet edge to edge it is told of the one that opens first.
+struct Fit {
+  StandsIn stands = StandsIn::opening;
+  std::size_t group = 0;
+  std::size_t other = 0;  // the group that it stands in or beside
+  Length width, height;   // of an opening
+  Sides room = {};        // to what stands there; where nothing does below, to the floor
+  Length behind = {};     // to a stop at its back, or to what it laps before
   Meets meets = Meets::inset;
-  Sides lap = {};   // how far the leaf, or its lip, lies over what is beside the opening
-  Length lip = {};  // thickness of a rebated leaf's lip
+  Sides lap = {};                 // how far it, or its lip, lies over what is beside it
+  Length lip = {};                // thickness of a rebated one's lip
   std::vector<Corner> arch = {};  // of an arched head its curve from left to right, x and y
-};
+  Movement moves = {};
 
-/// Two leaves of an assembly that meet edge to edge, and the room they were designed to have there.
-struct Meeting {
-  std::size_t left = 0, left_count = 0;    // the pieces of the left leaf
-  std::size_t right = 0, right_count = 0;  // and of the right one
-  Length gap;                              // from edge to edge
-  Length lap;                              // of rebated edges over each other; 0: square edges
-  Length rest;                             // of rebated edges, in the thickness
-  bool right_first = true;                 // which leaf opens first: it laps before the other
-};
-
-/// A leaf that hangs in the rest of its assembly, and the room it was designed to have there.
-struct Hanging {
-  std::size_t first = 0, count = 0;  // its pieces
-  Length left, right, head, foot;    // to what stands there; where nothing does, to the floor
-  Length stop;                       // from its back to its stops
-  bool hinged_right = false;
-  Length lip;                 // thickness of its lip, which lies on the face; 0: it has none
-  Sides lap;                  // how far that lies over what stands beside the leaf
-  bool opens_second = false;  // once the other leaf of its pair stands open
-  Length pin_x, pin_z;  // the hinges' pin, in the assembly; it stands before the face: below 0
-
-  bool has(std::size_t piece) const { return piece >= first && piece < first + count; }
+  const Swing* swing() const { return std::get_if<Swing>(&moves); }
 };
 
 /// Pieces and joints that make one thing.
 struct Assembly {
-  std::string_view what = "leaf";  // a literal: leaf, pair, frame …
-  Triple size;                     // width (x), height (y), thickness (z)
-  std::optional<Opening> opening;
-  std::vector<Box> open;          // where nothing closes its face, as it should be
-  std::vector<Prism> beyond;      // what an arched top leaves of its size, in its own axes
-  std::vector<Hanging> hung;      // its leaves, if it is what they hang in
-  std::vector<Meeting> meetings;  // of leaves in pairs
+  Triple size;                // width (x), height (y), thickness (z)
+  std::vector<Box> open;      // where nothing closes its face, as it should be
+  std::vector<Prism> beyond;  // what an arched top leaves of its size, in its own axes
+  std::vector<Group> groups{Group()};
+  std::vector<Fit> fits;
   std::vector<Piece> pieces;
   std::vector<Joint> joints;
 
-  /// A leaf or a pair of them, not what they hang in.
-  bool is_leaf() const { return what == "leaf" || what == "pair"; }
+  const Group& whole() const { return groups.front(); }
 };
+
+/// "left leaf": the path of a group in words.
+std::string group_name(const Group& group);
+
+/// The fits of one sort, in the assembly's order.
+std::vector<const Fit*> fits_that_stand(const Assembly& assembly, StandsIn stands);
+
+/// How the whole, or the frame of it, stands in the opening of a wall or another that is not of
+/// the assembly; null where nothing is known of it.
+const Fit* fit_in_opening(const Assembly& assembly);
+
+/// Two groups that meet edge to edge.
+struct Neighbours {
+  std::size_t left = 0, right = 0;
+};
+Neighbours neighbours_of(const Assembly& assembly, const Fit& beside);
+
+/// By which a piece's group stands in another; null where it does not.
+const Fit* hanging_of(const Assembly& assembly, std::size_t piece);
+
+/// The pieces of a group, in the assembly's order.
+std::vector<std::size_t> pieces_of(const Assembly& assembly, std::size_t group);
 
 /// "J1" for joint 0, and so on.
 std::string joint_id(std::size_t joint);
@@ -281,6 +315,9 @@ Box placed(const Box& box, const Place& place);
 /// A prism of a piece's own axes, placed in the assembly: along and outline are of its axes then.
 Prism placed(const Prism& prism, const Place& place);
 
+/// Where something lies in the assembly whose place is told in the axes of what lies at `outer`.
+Place placed(const Place& inner, const Place& outer);
+
 /// A box of the assembly, in the axes of a piece that lies at `place`: the inverse of placed().
 Box in_own_axes(const Box& box, const Place& place);
 
@@ -290,12 +327,11 @@ Box placed_blank(const Piece& piece);
 /// The least box that holds both.
 Box around(const Box& a, const Box& b);
 
-/// The least box that holds the blanks of `count` > 0 pieces from `first` on, as of one leaf.
-Box placed_blanks(const Assembly& assembly, std::size_t first, std::size_t count);
+/// The least box that holds the blanks of a group's pieces.
+Box placed_blanks(const Assembly& assembly, std::size_t group);
 
-/// Of these pieces the first whose blank reaches farthest to the right, or to the left.
-std::size_t outermost(const Assembly& assembly, std::size_t first, std::size_t count,
-                      bool at_right);
+/// Of a group's pieces the first whose blank reaches farthest to the right, or to the left.
+std::size_t outermost(const Assembly& assembly, std::size_t group, bool at_right);
 
 /// About how much there is to do where slopes are measured: for each piece the sides of all prisms
 /// that are cut out of it, squared.

@@ -57,6 +57,17 @@ Bench bench_of(const Assembly& assembly, Unit unit, Where where) {
   return bench;
 }
 
+Wood wood_of(const Bench& bench, std::size_t group) {
+  Wood all;
+  for (const std::size_t piece : pieces_of(bench.assembly, group))
+    add(all, bench.solids[piece].wood);
+  return all;
+}
+
+std::size_t first_of(const Assembly& assembly, std::size_t group) {
+  return pieces_of(assembly, group).front();
+}
+
 std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
   Bench bench = bench_of(assembly, unit);
   bench.findings.reserve(assembly.joints.size() * 10);

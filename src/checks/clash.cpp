@@ -173,7 +173,7 @@ void add_features(std::vector<Obstacle>& obstacles, const Bench& bench, const Pi
 void add_wood(std::vector<Obstacle>& obstacles, const Bench& bench, std::size_t piece) {
   const Box& blank = bench.solids[piece].blank;
   for (std::size_t other = 0; other < bench.solids.size(); ++other) {
-    if (other == piece || leaf_of(bench.assembly, piece) != leaf_of(bench.assembly, other) ||
+    if (other == piece || hanging_of(bench.assembly, piece) != hanging_of(bench.assembly, other) ||
         !interiors_meet(blank, bench.solids[other].blank))
       continue;
     const Wood there = clipped(bench.solids[other].wood, blank);

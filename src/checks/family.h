@@ -37,14 +37,15 @@ struct Bounds {
 void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
             std::optional<std::size_t> joint, std::optional<Length> value, const Bounds& bounds);
 
-/// The leaf that a piece is of, by its number; of what leaves hang in, none.
-std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece);
-/// Where a leaf's opening is, in x and y, and the box around what of the leaf stands in it: of a
-/// rebated leaf what lies behind its lip.
-Box opening_of(const Assembly& built);
-Box room_in_opening(const std::vector<Solid>& solids, const Opening& opening);
-/// The room that solids leave on each side of the opening of the assembly as built.
-SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built);
+/// The wood of a group, and the piece by which its findings name it.
+Wood wood_of(const Bench& bench, std::size_t group);
+std::size_t first_of(const Assembly& assembly, std::size_t group);
+/// Where an opening is, in x and y, and the box around what stands in it: of a rebated leaf what
+/// lies behind its lip.
+Box opening_of(const Fit& fit);
+Box room_in_opening(const std::vector<Solid>& solids, const Fit& fit);
+/// The room that solids leave on each side of the opening that they were built for.
+SideGaps side_gaps(const std::vector<Solid>& solids, const Fit& opening);
 
 // The families, each in a file of its name.
 void check_whole(Bench& bench);

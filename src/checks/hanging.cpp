@@ -43,11 +43,11 @@ struct TwoSides {
   Box room;  // of the leaf, as thick as its stiles: a panel may stand proud of them
 };
 
-TwoSides sides_of(const Assembly& assembly, const std::vector<Solid>& solids, const Hanging& hung) {
+TwoSides sides_of(const Assembly& assembly, const std::vector<Solid>& solids, const Fit& hung) {
   TwoSides sides;
   for (std::size_t number = 0; number < solids.size(); ++number)
-    add(hung.has(number) ? sides.leaf : sides.rest, solids[number].wood);
-  const Box stile = room_of(solids[outermost(assembly, hung.first, hung.count, true)].wood);
+    add(assembly.pieces[number].group == hung.group ? sides.leaf : sides.rest, solids[number].wood);
+  const Box stile = room_of(solids[outermost(assembly, hung.group, true)].wood);
   sides.room = room_of(sides.leaf);
   sides.room.low[2] = stile.low[2];
   sides.room.high[2] = stile.high[2];
@@ -55,16 +55,16 @@ TwoSides sides_of(const Assembly& assembly, const std::vector<Solid>& solids, co
 }
 
 /// What stands while a leaf opens: everything else, but the leaf that opens before it.
-Wood standing_as_it_opens(const Bench& bench, const Hanging& hung) {
+Wood standing_as_it_opens(const Bench& bench, const Fit& hung) {
+  const std::vector<const Fit*> meetings = fits_that_stand(bench.assembly, StandsIn::beside);
+  const auto opens = [&](std::size_t group) {
+    return group == hung.group || std::any_of(meetings.begin(), meetings.end(), [&](const Fit* it) {
+             return it->meets == Meets::rebate && it->group == group && it->other == hung.group;
+           });
+  };
   Wood rest;
-  for (std::size_t number = 0; number < bench.solids.size(); ++number) {
-    const bool opens =
-        std::any_of(bench.assembly.hung.begin(), bench.assembly.hung.end(), [&](const Hanging& it) {
-          return it.has(number) &&
-                 (it.first == hung.first || (hung.opens_second && !it.opens_second));
-        });
-    if (!opens) add(rest, bench.solids[number].wood);
-  }
+  for (std::size_t number = 0; number < bench.solids.size(); ++number)
+    if (!opens(bench.assembly.pieces[number].group)) add(rest, bench.solids[number].wood);
   return rest;
 }
 
@@ -93,22 +93,22 @@ struct InTheWay {
 
 /// Whether the wood goes on towards the pin, no further from the face: then a box begins there only
 /// as wood is counted, and nothing passes its front.
-bool goes_on(const Box& box, const std::vector<Box>& all, bool hinged_right) {
+bool goes_on(const Box& box, const std::vector<Box>& all, bool at_right) {
   return std::any_of(all.begin(), all.end(), [&](const Box& it) {
-    const bool touches = hinged_right ? it.low[0] == box.high[0] : it.high[0] == box.low[0];
+    const bool touches = at_right ? it.low[0] == box.high[0] : it.high[0] == box.low[0];
     return touches && it.low[1] <= box.low[1] && it.high[1] >= box.high[1] &&
            it.low[2] <= box.low[2] && it.high[2] > box.low[2];
   });
 }
 
-std::vector<InTheWay> in_the_way(const Wood& rest, const Hanging& hung) {
+std::vector<InTheWay> in_the_way(const Wood& rest, const Swing& swing) {
   const auto steps = [](Length length) { return static_cast<double>(length.steps()); };
   std::vector<InTheWay> all;
   const std::vector<Box> boxes = bounds_of(rest);
   for (const Box& box : boxes) {
-    if (box.high[2] <= hung.pin_z || goes_on(box, boxes, hung.hinged_right)) continue;
-    const Length out = hung.hinged_right ? hung.pin_x - box.high[0] : box.low[0] - hung.pin_x;
-    all.push_back({steps(out), steps(std::max(box.low[2] - hung.pin_z, Length()))});
+    if (box.high[2] <= swing.pin[2] || goes_on(box, boxes, swing.at_high)) continue;
+    const Length out = swing.at_high ? swing.pin[0] - box.high[0] : box.low[0] - swing.pin[0];
+    all.push_back({steps(out), steps(std::max(box.low[2] - swing.pin[2], Length()))});
   }
   return all;
 }
@@ -117,15 +117,15 @@ std::vector<InTheWay> in_the_way(const Wood& rest, const Hanging& hung) {
 /// is a circle about the pin, which stands before the face; it reaches farthest where it comes to
 /// the front of what it passes, d behind the pin: sqrt(r^2 - d^2).
 /// `stands_in`: how far a leaf that has moved may stand in what is beyond it.
-std::optional<Length> swing_room(const Wood& leaf, const Wood& rest, const Hanging& hung,
+std::optional<Length> swing_room(const Wood& leaf, const Wood& rest, const Swing& swing,
                                  Length stands_in) {
-  const auto pin_x = static_cast<double>(hung.pin_x.steps());
-  const auto pin_z = static_cast<double>(hung.pin_z.steps());
-  const std::vector<InTheWay> all = in_the_way(rest, hung);
+  const auto pin_x = static_cast<double>(swing.pin[0].steps());
+  const auto pin_z = static_cast<double>(swing.pin[2].steps());
+  const std::vector<InTheWay> all = in_the_way(rest, swing);
   const auto within = static_cast<double>(stands_in.steps());
   std::optional<double> least;
   for (const Point& point : corners_of(leaf)) {
-    const double out = hung.hinged_right ? pin_x - point.x : point.x - pin_x;
+    const double out = swing.at_high ? pin_x - point.x : point.x - pin_x;
     const double deep = point.z - pin_z;
     for (const InTheWay& it : all) {
       if (out <= 0 || it.out <= 0 || it.out < out - within || it.deep > deep) continue;
@@ -144,10 +144,11 @@ Wood part_of(const Wood& leaf, bool behind) {
 }
 
 /// The lip lies on the frame's face, and over it as far as it was set out.
-void check_lip(Bench& bench, const Hanging& hung, const TwoSides& sides) {
+void check_lip(Bench& bench, const Fit& hung, const TwoSides& sides) {
+  const std::size_t named = first_of(bench.assembly, hung.group);
   const Wood lip = part_of(sides.leaf, false);
   const Wood body = part_of(sides.leaf, true);
-  report(bench, kLip, {hung.first}, {}, gap(lip, sides.rest, {2, true}),
+  report(bench, kLip, {named}, {}, gap(lip, sides.rest, {2, true}),
          Bounds{Length(), Length(), {}, {}});
   const Box out = room_of(lip);
   const Box in = room_of(body);
@@ -157,7 +158,7 @@ void check_lip(Bench& bench, const Hanging& hung, const TwoSides& sides) {
     const Length lap = (way.upwards ? out.high[way.axis] - in.high[way.axis]
                                     : in.low[way.axis] - out.low[way.axis]) -
                        *gap_there;
-    report(bench, rule, {hung.first}, {}, lap, Bounds{design, design, bench.limits.least_over, {}});
+    report(bench, rule, {named}, {}, lap, Bounds{design, design, bench.limits.least_over, {}});
   };
   tell(kLipLeft, {0, false}, hung.lap.left);
   tell(kLipRight, {0, true}, hung.lap.right);
@@ -242,29 +243,32 @@ Wood at_middle_of(const Wood& rest, const Box& leaf) {
   return clipped(rest, region);
 }
 
-void check_swing(Bench& bench, const Hanging& hung, const TwoSides& sides) {
+void check_swing(Bench& bench, const Fit& hung, const TwoSides& sides) {
+  const Swing* swing = hung.swing();
+  if (swing == nullptr) return;
   // Far less than from any corner of a leaf to its next, and more than wood moves.
   const Length stands_in = bench.moisture ? Length::from_mm(10) : Length();
   const Wood rest = at_middle_of(standing_as_it_opens(bench, hung), sides.room);
-  if (const auto room = swing_room(sides.leaf, rest, hung, stands_in))
-    report(bench, kSwing, {hung.first}, {}, room,
+  if (const auto room = swing_room(sides.leaf, rest, *swing, stands_in))
+    report(bench, kSwing, {first_of(bench.assembly, hung.group)}, {}, room,
            Bounds{Length(), {}, bench.limits.least_swing, {}});
 }
 
-void check_leaf(Bench& bench, const Hanging& hung) {
+void check_leaf(Bench& bench, const Fit& hung) {
+  const std::size_t named = first_of(bench.assembly, hung.group);
   const TwoSides sides = sides_of(bench.assembly, bench.solids, hung);
   const Round round = round_of(sides);
   const auto tell = [&](const Rule& rule, std::optional<Length> found, Length design) {
-    report(bench, rule, {hung.first}, {}, found, Bounds{design, design, {}, {}});
+    report(bench, rule, {named}, {}, found, Bounds{design, design, {}, {}});
   };
-  tell(kLeft, round.left, hung.left);
-  tell(kRight, round.right, hung.right);
-  tell(kHead, round.head, hung.head);
-  tell(kFoot, round.foot, hung.foot);
-  if (hung.lip == Length()) {
-    tell(kStop, round.stop, hung.stop);
+  tell(kLeft, round.left, hung.room.left);
+  tell(kRight, round.right, hung.room.right);
+  tell(kHead, round.head, hung.room.head);
+  tell(kFoot, round.foot, hung.room.foot);
+  if (hung.meets != Meets::rebate) {
+    tell(kStop, round.stop, hung.behind);
   } else {
-    tell(kStop, gap(part_of(sides.leaf, true), sides.rest, {2, true}), hung.stop);
+    tell(kStop, gap(part_of(sides.leaf, true), sides.rest, {2, true}), hung.behind);
     check_lip(bench, hung, sides);
   }
   check_swing(bench, hung, sides);
@@ -275,6 +279,7 @@ void check_leaf(Bench& bench, const Hanging& hung) {
 /// A fitting's recesses in one piece that open to the left or the right, as one room.
 struct InEdge {
   std::size_t piece = 0;
+  std::size_t group = 0;
   std::string_view name;
   bool hinge = false;
   Box room;
@@ -288,20 +293,21 @@ void take_in(std::vector<InEdge>& all, std::size_t number, const Piece& piece,
     return it.piece == number && it.name == feature.fitting->name;
   });
   if (same == all.end())
-    all.push_back({number, feature.fitting->name, feature.kind == FeatureKind::gain, room});
+    all.push_back(
+        {number, piece.group, feature.fitting->name, feature.kind == FeatureKind::gain, room});
   else
     same->room = around(same->room, room);
 }
 
 /// The fitting of that name nearest across from one of a leaf.
-const InEdge* across_from(const std::vector<InEdge>& all, const Hanging& hung, const InEdge& its,
+const InEdge* across_from(const std::vector<InEdge>& all, const InEdge& its,
                           std::string_view name) {
   const InEdge* nearest = nullptr;
   const auto apart = [&](const InEdge& it) {
     return std::max(it.room.low[0] - its.room.high[0], its.room.low[0] - it.room.high[0]);
   };
   for (const InEdge& it : all)
-    if (!hung.has(it.piece) && it.name == name &&
+    if (it.group != its.group && it.name == name &&
         (nearest == nullptr || apart(it) < apart(*nearest)))
       nearest = &it;
   return nearest;
@@ -315,10 +321,10 @@ Length far_from_middle(const Box& a, const Box& b) {
   return floor_half(std::max(twice(1), twice(2)));
 }
 
-void check_across(Bench& bench, const Hanging& hung, const std::vector<InEdge>& all) {
+void check_across(Bench& bench, const Fit& hung, const std::vector<InEdge>& all) {
   for (const InEdge& its : all) {
-    if (!hung.has(its.piece) || (!its.hinge && its.name != "lock")) continue;
-    const InEdge* other = across_from(all, hung, its, its.hinge ? its.name : "strike");
+    if (its.group != hung.group || (!its.hinge && its.name != "lock")) continue;
+    const InEdge* other = across_from(all, its, its.hinge ? its.name : "strike");
     std::vector<std::size_t> parts{its.piece};
     if (other != nullptr) parts.push_back(other->piece);
     const auto off = other != nullptr
@@ -334,54 +340,58 @@ void check_across(Bench& bench, const Hanging& hung, const std::vector<InEdge>& 
 }  // namespace
 
 void check_hanging(Bench& bench) {
-  if (bench.assembly.hung.empty()) return;
+  const std::vector<const Fit*> all = fits_that_stand(bench.assembly, StandsIn::group);
+  if (all.empty()) return;
   std::vector<InEdge> let_in;
   for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
     for (const Feature& feature : bench.assembly.pieces[number].features)
       take_in(let_in, number, bench.assembly.pieces[number], feature);
-  for (const Hanging& hung : bench.assembly.hung) {
-    check_leaf(bench, hung);
-    check_across(bench, hung, let_in);
+  for (const Fit* hung : all) {
+    check_leaf(bench, *hung);
+    check_across(bench, *hung, let_in);
   }
-}
-
-std::optional<std::size_t> leaf_of(const Assembly& assembly, std::size_t piece) {
-  for (std::size_t number = 0; number < assembly.hung.size(); ++number)
-    if (assembly.hung[number].has(piece)) return number;
-  return {};
 }
 
 void hang_anew(Assembly& moved) {
-  for (Hanging& hung : moved.hung) {
+  for (Fit& hung : moved.fits) {
+    Swing* swing = std::get_if<Swing>(&hung.moves);
+    if (hung.stands != StandsIn::group || swing == nullptr) continue;
     const TwoSides sides = sides_of(moved, solids_of(moved), hung);
     const Round round = moved_round_of(sides);
-    const auto& found = hung.hinged_right ? round.right : round.left;
+    const auto& found = swing->at_high ? round.right : round.left;
     if (!found) continue;
-    const Length further = (hung.hinged_right ? hung.right : hung.left) - *found;
-    const Length by = hung.hinged_right ? -further : further;
-    for (std::size_t piece = hung.first; piece < hung.first + hung.count; ++piece)
+    const Length further = (swing->at_high ? hung.room.right : hung.room.left) - *found;
+    const Length by = swing->at_high ? -further : further;
+    for (const std::size_t piece : pieces_of(moved, hung.group))
       moved.pieces[piece].place.origin[0] += by;
     const Box& leaf = sides.room;
-    hung.pin_x = by + (hung.hinged_right ? leaf.high[0] + floor_half(hung.right)
-                                         : leaf.low[0] - floor_half(hung.left));
+    swing->pin[0] = by + (swing->at_high ? leaf.high[0] + floor_half(hung.room.right)
+                                         : leaf.low[0] - floor_half(hung.room.left));
   }
 }
 
-LeafState hung_state(const Bench& bench, const Hanging& hung) {
+LeafState hung_state(const Bench& bench, const Fit& hung) {
   const TwoSides sides = sides_of(bench.assembly, bench.solids, hung);
   const Box& leaf = sides.room;
   return {leaf.extent(0), leaf.extent(1), gaps_of(moved_round_of(sides))};
 }
 
 void check_moved_hanging(Bench& bench) {
-  for (const Hanging& hung : bench.assembly.hung) {
-    const TwoSides sides = sides_of(bench.assembly, bench.solids, hung);
+  const std::vector<const Fit*> meetings = fits_that_stand(bench.assembly, StandsIn::beside);
+  for (const Fit* hung : fits_that_stand(bench.assembly, StandsIn::group)) {
+    Beside left = Beside::opening;
+    Beside right = Beside::opening;
+    for (const Fit* meeting : meetings) {
+      const Neighbours pair = neighbours_of(bench.assembly, *meeting);
+      if (pair.left == hung->group) right = Beside::leaf;
+      if (pair.right == hung->group) left = Beside::leaf;
+    }
+    const TwoSides sides = sides_of(bench.assembly, bench.solids, *hung);
     const Round round = moved_round_of(sides);
-    const Beside far = bench.assembly.meetings.empty() ? Beside::opening : Beside::leaf;
-    report_moved_sides(bench, gaps_of(round), hung.first, hung.hinged_right ? far : Beside::opening,
-                       hung.hinged_right ? Beside::opening : far);
-    report(bench, kMovedStop, {hung.first}, {}, round.stop, kNotShut);
-    check_swing(bench, hung, sides);
+    const std::size_t named = first_of(bench.assembly, hung->group);
+    report_moved_sides(bench, gaps_of(round), named, left, right);
+    report(bench, kMovedStop, {named}, {}, round.stop, kNotShut);
+    check_swing(bench, *hung, sides);
   }
 }
 

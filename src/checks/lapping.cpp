@@ -15,10 +15,10 @@ constexpr std::array<Rule, 4> kLaps{{{"lap-left", "of leaf over its opening, lef
                                      {"lap-foot", "of leaf over its opening, foot", kShows}}};
 
 /// What of a piece stands in the opening: of a rebated leaf what lies behind its lip.
-Wood body_of(const Solid& solid, const Opening& opening) {
-  if (opening.meets != Meets::rebate) return solid.wood;
+Wood body_of(const Solid& solid, const Fit& fit) {
+  if (fit.meets != Meets::rebate) return solid.wood;
   Box region = solid.blank;
-  region.low[2] += floor_half(region.extent(2) + opening.lip);
+  region.low[2] += floor_half(region.extent(2) + fit.lip);
   return clipped(solid.wood, region);
 }
 
@@ -27,40 +27,40 @@ std::array<Length, 4> in_turn(const Sides& sides) {
 }
 
 /// How far the whole leaf reaches over the edges of its opening.
-Sides reach_over(const std::vector<Solid>& solids, const Assembly& built) {
-  Opening whole = *built.opening;
+Sides reach_over(const std::vector<Solid>& solids, const Fit& fit) {
+  Fit whole = fit;
   whole.meets = Meets::overlay;
   const Box all = room_in_opening(solids, whole);
-  const Box opening = opening_of(built);
+  const Box opening = opening_of(fit);
   return {opening.low[0] - all.low[0], all.high[0] - opening.high[0], all.high[1] - opening.high[1],
           opening.low[1] - all.low[1]};
 }
 
 }  // namespace
 
-Box opening_of(const Assembly& built) {
-  const Opening& opening = *built.opening;
-  const bool inset = opening.meets == Meets::inset;
+Box opening_of(const Fit& fit) {
+  const bool inset = fit.meets == Meets::inset;
   Box box;
-  box.low[0] = inset ? -opening.left : opening.lap.left;
-  box.low[1] = inset ? -opening.foot : opening.lap.foot;
-  box.high[0] = box.low[0] + opening.width;
-  box.high[1] = box.low[1] + opening.height;
+  box.low[0] = inset ? -fit.room.left : fit.lap.left;
+  box.low[1] = inset ? -fit.room.foot : fit.lap.foot;
+  box.high[0] = box.low[0] + fit.width;
+  box.high[1] = box.low[1] + fit.height;
   return box;
 }
 
-Box room_in_opening(const std::vector<Solid>& solids, const Opening& opening) {
+Box room_in_opening(const std::vector<Solid>& solids, const Fit& fit) {
   std::optional<Box> room;
   for (const Solid& solid : solids)
-    if (const Wood body = body_of(solid, opening); !body.empty())
+    if (const Wood body = body_of(solid, fit); !body.empty())
       room = room ? around(*room, room_of(body)) : room_of(body);
   return room.value_or(Box());
 }
 
 void check_laps(Bench& bench, const Assembly& built) {
-  if (!built.opening || built.opening->meets == Meets::inset) return;
-  const std::array<Length, 4> found = in_turn(reach_over(bench.solids, built));
-  const std::array<Length, 4> design = in_turn(built.opening->lap);
+  const Fit* fit = fit_in_opening(built);
+  if (fit == nullptr || fit->meets == Meets::inset) return;
+  const std::array<Length, 4> found = in_turn(reach_over(bench.solids, *fit));
+  const std::array<Length, 4> design = in_turn(fit->lap);
   for (std::size_t side = 0; side < kLaps.size(); ++side) {
     if (design[side] <= Length()) continue;
     const Bounds as_built{design[side], design[side], bench.limits.least_over, {}};

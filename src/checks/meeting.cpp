@@ -18,13 +18,6 @@ constexpr Rule kSight{"meeting-sight", "that one meeting stile is seen wider tha
 constexpr Rule kMoved{"meeting-gap", "between the leaves of a pair",
                       "leaves that swell bind on each other"};
 
-Wood wood_of(const Bench& bench, std::size_t first, std::size_t count) {
-  Wood all;
-  for (std::size_t number = first; number < first + count; ++number)
-    add(all, bench.solids[number].wood);
-  return all;
-}
-
 /// Wood of both leaves, or a slice of it.
 struct Leaves {
   Wood left, right;
@@ -47,9 +40,9 @@ struct MeetingStiles {
   Length face, back;  // in the thickness
 };
 
-MeetingStiles stiles_of(const Bench& bench, const Meeting& meeting) {
-  const std::size_t left = outermost(bench.assembly, meeting.left, meeting.left_count, true);
-  const std::size_t right = outermost(bench.assembly, meeting.right, meeting.right_count, false);
+MeetingStiles stiles_of(const Bench& bench, const Neighbours& pair) {
+  const std::size_t left = outermost(bench.assembly, pair.left, true);
+  const std::size_t right = outermost(bench.assembly, pair.right, false);
   const Leaves wood{bench.solids[left].wood, bench.solids[right].wood};
   const Box room = room_of(wood.left);
   return {left, right, wood, room.low[2], room.high[2]};
@@ -68,47 +61,53 @@ void check_sight(Bench& bench, const MeetingStiles& stiles) {
          Bounds{{}, {}, {}, Length()});
 }
 
-void check_meeting(Bench& bench, const Meeting& meeting) {
-  const Leaves leaves{wood_of(bench, meeting.left, meeting.left_count),
-                      wood_of(bench, meeting.right, meeting.right_count)};
-  const MeetingStiles stiles = stiles_of(bench, meeting);
-  const std::vector<std::size_t> parts{meeting.left, meeting.right};
+std::vector<std::size_t> names_of(const Bench& bench, const Neighbours& pair) {
+  return {first_of(bench.assembly, pair.left), first_of(bench.assembly, pair.right)};
+}
+
+void check_meeting(Bench& bench, const Fit& meeting) {
+  const Neighbours pair = neighbours_of(bench.assembly, meeting);
+  const Leaves leaves{wood_of(bench, pair.left), wood_of(bench, pair.right)};
+  const MeetingStiles stiles = stiles_of(bench, pair);
+  const std::vector<std::size_t> parts = names_of(bench, pair);
+  const Length design_gap = meeting.room.across();  // one of the two: the other side meets none
   const Box left = room_of(leaves.left);
   const Box right = room_of(leaves.right);
   const Length step = Length::from_steps(1);
   const auto tell_gap = [&](const Rule& rule, Length from, std::optional<Length> most) {
     const Leaves at = leaves.slice(from, from + step);
     report(bench, rule, parts, {}, gap(at.left, at.right, {0, true}),
-           Bounds{meeting.gap, most, {}, {}});
+           Bounds{design_gap, most, {}, {}});
   };
   // Square edges may be planed off at the back, so that the leaves swing past each other.
-  const bool square = meeting.lap == Length();
-  tell_gap(kFront, stiles.face, meeting.gap);
-  tell_gap(kBack, stiles.back - step, square ? std::nullopt : std::optional(meeting.gap));
+  const bool square = meeting.meets != Meets::rebate;
+  tell_gap(kFront, stiles.face, design_gap);
+  tell_gap(kBack, stiles.back - step, square ? std::nullopt : std::optional(design_gap));
   check_sight(bench, stiles);
   if (square) return;
   const Length lap = left.high[0] - right.low[0];
-  const Length design = meeting.lap - meeting.gap;
+  const Length design = meeting.lap.across();
   report(bench, kLap, parts, {}, lap, Bounds{design, design, bench.limits.least_lap, {}});
-  const auto [front, back] = meeting.right_first ? std::pair(&leaves.right, &leaves.left)
-                                                 : std::pair(&leaves.left, &leaves.right);
+  const auto [front, back] = meeting.group == pair.right ? std::pair(&leaves.right, &leaves.left)
+                                                         : std::pair(&leaves.left, &leaves.right);
   report(bench, kRest, parts, {}, gap(*front, *back, {2, true}),
-         Bounds{meeting.rest, meeting.rest, {}, {}});
+         Bounds{meeting.behind, meeting.behind, {}, {}});
 }
 
 }  // namespace
 
 void check_meetings(Bench& bench) {
-  for (const Meeting& meeting : bench.assembly.meetings)
-    check_meeting(bench, meeting);
+  for (const Fit* meeting : fits_that_stand(bench.assembly, StandsIn::beside))
+    check_meeting(bench, *meeting);
 }
 
 void check_moved_meetings(Bench& bench) {
-  for (const Meeting& meeting : bench.assembly.meetings)
-    report(bench, kMoved, {meeting.left, meeting.right}, {},
-           gap(wood_of(bench, meeting.left, meeting.left_count),
-               wood_of(bench, meeting.right, meeting.right_count), {0, true}),
+  for (const Fit* meeting : fits_that_stand(bench.assembly, StandsIn::beside)) {
+    const Neighbours pair = neighbours_of(bench.assembly, *meeting);
+    report(bench, kMoved, names_of(bench, pair), {},
+           gap(wood_of(bench, pair.left), wood_of(bench, pair.right), {0, true}),
            Bounds{Length(), {}, bench.limits.least_at_side, {}});
+  }
 }
 
 std::vector<const Rule*> rules_of_meetings() {

@@ -134,10 +134,8 @@ void check_tongue(Bench& bench, std::size_t number) {
 
 /// The foot of the leaf that a piece is of.
 Length foot_below(const Bench& bench, std::size_t piece) {
-  const auto number = leaf_of(bench.assembly, piece);
-  if (!number) return {};
-  const Hanging& hung = bench.assembly.hung[*number];
-  return placed_blanks(bench.assembly, hung.first, hung.count).low[1];
+  const Fit* hung = hanging_of(bench.assembly, piece);
+  return hung == nullptr ? Length() : placed_blanks(bench.assembly, hung->group).low[1];
 }
 
 }  // namespace

@@ -33,9 +33,9 @@ PanelState panel_state(const Bench& bench, std::size_t piece) {
 }
 
 LeafState leaf_state(const Bench& bench, const Assembly& built) {
-  const SideGaps gaps = side_gaps(bench.solids, built);
-  const Opening& opening = *built.opening;
-  return {opening.width - gaps.left - gaps.right, opening.height - gaps.head - gaps.foot, gaps};
+  const Fit& fit = *fit_in_opening(built);
+  const SideGaps gaps = side_gaps(bench.solids, fit);
+  return {fit.width - gaps.left - gaps.right, fit.height - gaps.head - gaps.foot, gaps};
 }
 
 Length glued_width(const JointMeasure& found) {
@@ -54,16 +54,14 @@ std::vector<std::size_t> panels_of(const Assembly& wood) {
 }
 
 void tabulate_leaves(SeasonReport& report, const AtEach<State>& states, const Assembly& built) {
-  constexpr std::array<std::string_view, 2> kOfPair{"left leaf", "right leaf"};
-  const std::size_t hung = built.hung.size();
-  for (std::size_t number = 0; number < hung; ++number) {
-    LeafSeason leaf{hung == kOfPair.size() ? kOfPair[number] : "leaf", {}};
+  for (const Fit* hung : fits_that_stand(built, StandsIn::group)) {
+    LeafSeason leaf{hung->group, {}};
     for (std::size_t i = 0; i < states.size(); ++i)
-      leaf.at[i] = hung_state(*states[i].bench, states[i].wood.hung[number]);
+      leaf.at[i] = hung_state(*states[i].bench, *hung);
     report.leaves.push_back(leaf);
   }
-  if (hung > 0 || !built.opening) return;
-  LeafSeason leaf{built.what, {}};
+  if (!report.leaves.empty() || fit_in_opening(built) == nullptr) return;
+  LeafSeason leaf;
   for (std::size_t i = 0; i < states.size(); ++i)
     leaf.at[i] = leaf_state(*states[i].bench, built);
   report.leaves.push_back(leaf);
@@ -112,15 +110,13 @@ void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
                              volume_of(solid_of(bench.assembly.pieces[piece], Fittings::let_in)) /
                              kCubicMmInCubicMetre);
   }
-  const auto sum = [&](std::size_t first, std::size_t count) {
+  for (const LeafSeason& leaf : report.leaves) {
     double all = 0;
-    for (std::size_t piece = first; piece < first + count; ++piece)
-      all += report.weights[piece];
-    return all;
-  };
-  for (const Hanging& hung : bench.assembly.hung)
-    report.leaf_weights.push_back(sum(hung.first, hung.count));
-  if (bench.assembly.hung.empty()) report.leaf_weights.push_back(sum(0, report.weights.size()));
+    for (std::size_t piece = 0; piece < report.weights.size(); ++piece)
+      if (leaf.group == 0 || bench.assembly.pieces[piece].group == leaf.group)
+        all += report.weights[piece];
+    report.leaf_weights.push_back(all);
+  }
 }
 
 }  // namespace

@@ -41,7 +41,7 @@ struct LeafState {
 };
 
 struct LeafSeason {
-  std::string_view name;  // "leaf", "left leaf" …
+  std::size_t group = 0;
   AtEach<LeafState> at;
 };
 
@@ -78,6 +78,6 @@ std::vector<Finding> check_moved(const Assembly& built, const Season& season, Un
 void hang_anew(Assembly& moved);
 
 /// How large a hung leaf is, and what it has round it.
-LeafState hung_state(const Bench& bench, const Hanging& hung);
+LeafState hung_state(const Bench& bench, const Fit& hung);
 
 }  // namespace haunch

@@ -58,7 +58,8 @@ constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, kFrameFlush, kFrameHole
                               kWallWidth,  kWallHeight,  true};
 
 const WholeRules& rules_for(const Assembly& assembly) {
-  return assembly.is_leaf() ? kOfLeaf : kOfFrame;
+  const Fit* fit = fit_in_opening(assembly);
+  return fit != nullptr && fit->stands == StandsIn::wall ? kOfFrame : kOfLeaf;
 }
 
 constexpr std::string_view kBinds = "a leaf that swells binds in its opening";
@@ -130,27 +131,29 @@ bool reaches_edge(const Box& hole, const Box& face) {
 
 /// Where light comes through between the two leaves of a pair, as it should: all along where they
 /// meet square; where they lap, at the ends that lips leave open before the frame.
-std::vector<Box> gaps_of_pair(const Bench& bench, const Meeting& meeting) {
-  const Box left = placed_blanks(bench.assembly, meeting.left, meeting.left_count);
-  const Box right = placed_blanks(bench.assembly, meeting.right, meeting.right_count);
+std::vector<Box> gaps_of_pair(const Bench& bench, const Fit& meeting) {
+  const Neighbours pair = neighbours_of(bench.assembly, meeting);
+  const Box left = placed_blanks(bench.assembly, pair.left);
+  const Box right = placed_blanks(bench.assembly, pair.right);
+  const Length room = meeting.room.across();
   Box gap = around(left, right);
-  gap.low[0] = std::min(left.high[0], right.low[0] - meeting.gap);
-  gap.high[0] = std::max(right.low[0], left.high[0] + meeting.gap);
+  gap.low[0] = std::min(left.high[0], right.low[0] - room);
+  gap.high[0] = std::max(right.low[0], left.high[0] + room);
   if (left.high[0] < right.low[0]) return {gap};
-  if (!bench.assembly.opening || bench.assembly.opening->meets != Meets::rebate) return {};
-  const Opening& clearances = *bench.assembly.opening;
-  const Box opening = opening_of(bench.assembly);
+  const Fit* fit = fit_in_opening(bench.assembly);
+  if (fit == nullptr || fit->meets != Meets::rebate) return {};
+  const Box opening = opening_of(*fit);
   Box above = gap;
-  above.low[1] = opening.high[1] - clearances.head;
-  gap.high[1] = opening.low[1] + clearances.foot;
+  above.low[1] = opening.high[1] - fit->room.head;
+  gap.high[1] = opening.low[1] + fit->room.foot;
   return {gap, above};
 }
 
 /// Where nothing closes the face, as it should be.
 std::vector<Box> open_in(const Bench& bench) {
   std::vector<Box> open = bench.assembly.open;
-  for (const Meeting& meeting : bench.assembly.meetings)
-    for (const Box& gap : gaps_of_pair(bench, meeting))
+  for (const Fit* meeting : fits_that_stand(bench.assembly, StandsIn::beside))
+    for (const Box& gap : gaps_of_pair(bench, *meeting))
       open.push_back(gap);
   return open;
 }
@@ -212,7 +215,7 @@ void check_moved_shared(Bench& bench) {
   }
   for (const auto& pair : meeting_pairs(bench.solids)) {
     if (joined.contains(pair) || gives_way[pair[0]] || gives_way[pair[1]] ||
-        leaf_of(bench.assembly, pair[0]) != leaf_of(bench.assembly, pair[1]))
+        hanging_of(bench.assembly, pair[0]) != hanging_of(bench.assembly, pair[1]))
       continue;
     const Length shared = shared_wood(bench.solids[pair[0]], bench.solids[pair[1]]);
     if (shared != Length())
@@ -253,8 +256,8 @@ void check_threshold(Bench& bench) {
 }
 
 /// From the leaf's wood up to the arch over its opening, where it is least.
-void check_arched_head(Bench& bench, const Opening& opening) {
-  std::vector<Corner> outline = opening.arch;
+void check_arched_head(Bench& bench, const Fit& fit) {
+  std::vector<Corner> outline = fit.arch;
   Length top;
   for (const Corner& corner : outline)
     top = std::max(top, corner.v + Length::from_mm(1));
@@ -265,19 +268,31 @@ void check_arched_head(Bench& bench, const Opening& opening) {
   for (const Solid& solid : bench.solids)
     if (const auto room = gap(solid.wood, above, {1, true}); room && (!least || *room < *least))
       least = room;
-  report(bench, kArchedHead, {}, {}, least, Bounds{opening.head, {}, {}, {}});
+  report(bench, kArchedHead, {}, {}, least, Bounds{fit.room.head, {}, {}, {}});
 }
 
-void check_opening(Bench& bench) {
-  const Opening& opening = *bench.assembly.opening;
-  if (opening.meets == Meets::overlay) return;
-  const Box wood = room_in_opening(bench.solids, opening);
+void check_opening(Bench& bench, const Fit& fit) {
+  if (fit.meets == Meets::overlay) return;
+  const Box wood = room_in_opening(bench.solids, fit);
   const WholeRules& rules = rules_for(bench.assembly);
-  report(bench, rules.opening_width, {}, {}, opening.width - wood.extent(0),
-         Bounds{opening.left + opening.right, {}, {}, {}});
-  report(bench, rules.opening_height, {}, {}, opening.height - wood.extent(1),
-         Bounds{opening.head + opening.foot, {}, {}, {}});
-  if (!opening.arch.empty()) check_arched_head(bench, opening);
+  report(bench, rules.opening_width, {}, {}, fit.width - wood.extent(0),
+         Bounds{fit.room.across(), {}, {}, {}});
+  report(bench, rules.opening_height, {}, {}, fit.height - wood.extent(1),
+         Bounds{fit.room.upright(), {}, {}, {}});
+  if (!fit.arch.empty()) check_arched_head(bench, fit);
+}
+
+/// The groups that hang in another, or meet; none of a leaf or frame by itself.
+std::vector<std::size_t> leaves_of(const Assembly& assembly) {
+  std::vector<std::size_t> leaves;
+  for (const Fit* hung : fits_that_stand(assembly, StandsIn::group))
+    leaves.push_back(hung->group);
+  if (!leaves.empty()) return leaves;
+  for (const Fit* meeting : fits_that_stand(assembly, StandsIn::beside)) {
+    const Neighbours pair = neighbours_of(assembly, *meeting);
+    leaves.insert(leaves.end(), {pair.left, pair.right});
+  }
+  return leaves;
 }
 
 /// Holes in the leaf, or in each of those that hang or meet; not those beside them.
@@ -287,26 +302,21 @@ void check_moved_holes(Bench& bench) {
     report(bench, kHole, std::move(parts), {}, widest_hole(bench, solids, bounds_of_wood(solids)),
            bounds);
   };
-  const auto tell_leaf = [&](std::size_t first, std::size_t count) {
-    const auto begin = bench.solids.begin() + static_cast<std::ptrdiff_t>(first);
-    tell({begin, begin + static_cast<std::ptrdiff_t>(count)}, {first});
-  };
-  const bool pair = !bench.assembly.meetings.empty();
-  if (bench.assembly.hung.empty() && !pair) tell(bench.solids, {});
-  for (const Hanging& hung : bench.assembly.hung)
-    tell_leaf(hung.first, hung.count);
-  if (!bench.assembly.hung.empty()) return;
-  for (const Meeting& meeting : bench.assembly.meetings) {
-    tell_leaf(meeting.left, meeting.left_count);
-    tell_leaf(meeting.right, meeting.right_count);
+  const std::vector<std::size_t> leaves = leaves_of(bench.assembly);
+  if (leaves.empty()) tell(bench.solids, {});
+  for (const std::size_t leaf : leaves) {
+    std::vector<Solid> solids;
+    for (const std::size_t piece : pieces_of(bench.assembly, leaf))
+      solids.push_back(bench.solids[piece]);
+    tell(solids, {first_of(bench.assembly, leaf)});
   }
 }
 
 /// From face to back, the lips of hung leaves not counted, which lie on the face.
 Length depth_but_lips(const Bench& bench, const Box& wood) {
-  const auto& hung = bench.assembly.hung;
-  const bool lips =
-      std::any_of(hung.begin(), hung.end(), [](const Hanging& it) { return it.lip > Length(); });
+  const std::vector<const Fit*> hung = fits_that_stand(bench.assembly, StandsIn::group);
+  const bool lips = std::any_of(hung.begin(), hung.end(),
+                                [](const Fit* it) { return it->meets == Meets::rebate; });
   return lips ? wood.high[2] - std::max(wood.low[2], Length()) : wood.extent(2);
 }
 
@@ -315,8 +325,10 @@ Length depth_but_lips(const Bench& bench, const Box& wood) {
 void check_moved_whole(Bench& bench, const Assembly& built) {
   check_moved_shared(bench);
   check_moved_holes(bench);
-  if (built.opening && built.hung.empty() && built.opening->meets != Meets::overlay)
-    report_moved_sides(bench, side_gaps(bench.solids, built), {}, Beside::opening, Beside::opening);
+  const Fit* fit = fit_in_opening(built);
+  if (fit != nullptr && fit->meets != Meets::overlay &&
+      fits_that_stand(built, StandsIn::group).empty())
+    report_moved_sides(bench, side_gaps(bench.solids, *fit), {}, Beside::opening, Beside::opening);
 }
 
 void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf,
@@ -332,9 +344,9 @@ void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::s
   tell(kSideFoot, gaps.foot);
 }
 
-SideGaps side_gaps(const std::vector<Solid>& solids, const Assembly& built) {
-  const Box wood = room_in_opening(solids, *built.opening);
-  const Box opening = opening_of(built);
+SideGaps side_gaps(const std::vector<Solid>& solids, const Fit& fit) {
+  const Box wood = room_in_opening(solids, fit);
+  const Box opening = opening_of(fit);
   return {wood.low[0] - opening.low[0], opening.high[0] - wood.high[0],
           opening.high[1] - wood.high[1], wood.low[1] - opening.low[1]};
 }
@@ -356,7 +368,7 @@ void check_whole(Bench& bench) {
                           : Bounds{{}, Length(), {}, {}});
   if (!bench.assembly.open.empty()) check_way(bench);
   check_threshold(bench);
-  if (bench.assembly.opening) check_opening(bench);
+  if (const Fit* fit = fit_in_opening(bench.assembly)) check_opening(bench, *fit);
 }
 
 std::vector<const Rule*> rules_of_whole() {

@@ -218,4 +218,18 @@ std::string_view word(SizeName name) {
   return {};
 }
 
+std::string_view word(GroupKind kind) {
+  switch (kind) {
+    case GroupKind::leaf:
+      return "leaf";
+    case GroupKind::pair:
+      return "pair";
+    case GroupKind::frame:
+      return "frame";
+    case GroupKind::set:
+      return "set";
+  }
+  return {};
+}
+
 }  // namespace haunch

@@ -1,6 +1,7 @@
 #include "haunch/wood.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace haunch {
 
@@ -33,25 +34,91 @@ std::string joint_id(std::size_t joint) {
   return "J" + std::to_string(joint + 1);
 }
 
+std::string group_name(const Group& group) {
+  std::string name = group.path;
+  std::replace(name.begin(), name.end(), '-', ' ');
+  return name;
+}
+
+std::vector<const Fit*> fits_that_stand(const Assembly& assembly, StandsIn stands) {
+  std::vector<const Fit*> found;
+  for (const Fit& fit : assembly.fits)
+    if (fit.stands == stands) found.push_back(&fit);
+  return found;
+}
+
+const Fit* fit_in_opening(const Assembly& assembly) {
+  for (const Fit& fit : assembly.fits)
+    if (fit.stands == StandsIn::wall || fit.stands == StandsIn::opening) return &fit;
+  return nullptr;
+}
+
+Neighbours neighbours_of(const Assembly& assembly, const Fit& beside) {
+  const auto left = [&](std::size_t group) { return assembly.groups[group].at.origin[0]; };
+  if (left(beside.group) < left(beside.other)) return {beside.group, beside.other};
+  return {beside.other, beside.group};
+}
+
+const Fit* hanging_of(const Assembly& assembly, std::size_t piece) {
+  for (const Fit& fit : assembly.fits)
+    if (fit.stands == StandsIn::group && fit.group == assembly.pieces[piece].group) return &fit;
+  return nullptr;
+}
+
+std::vector<std::size_t> pieces_of(const Assembly& assembly, std::size_t group) {
+  std::vector<std::size_t> pieces;
+  for (std::size_t number = 0; number < assembly.pieces.size(); ++number)
+    if (assembly.pieces[number].group == group) pieces.push_back(number);
+  return pieces;
+}
+
+namespace {
+
+/// A place on one of the axes of what lies at `place`, told on the assembly's.
+Length out(Length at, std::size_t own, const Place& place) {
+  const Length origin = place.origin[static_cast<std::size_t>(place.axes[own])];
+  return place.backwards[own] ? origin - at : origin + at;
+}
+
+Length back_in(Length at, std::size_t own, const Place& place) {
+  const Length origin = place.origin[static_cast<std::size_t>(place.axes[own])];
+  return place.backwards[own] ? origin - at : at - origin;
+}
+
+}  // namespace
+
 Box placed(const Box& box, const Place& place) {
   Box result;
   for (std::size_t own = 0; own < 3; ++own) {
     const auto axis = static_cast<std::size_t>(place.axes[own]);
-    result.low[axis] = place.origin[axis] + box.low[own];
-    result.high[axis] = place.origin[axis] + box.high[own];
+    std::tie(result.low[axis], result.high[axis]) =
+        std::minmax({out(box.low[own], own, place), out(box.high[own], own, place)});
   }
   return result;
 }
 
 Prism placed(const Prism& prism, const Place& place) {
-  const auto axis = [&](std::size_t own) { return static_cast<std::size_t>(place.axes[own]); };
-  const std::size_t along = axis(prism.along);
-  const std::size_t u = axis(prism.along == 0 ? 1 : 0);
-  const std::size_t v = axis(prism.along == 2 ? 1 : 2);
-  Prism result{along, place.origin[along] + prism.from, place.origin[along] + prism.to, {}};
+  const std::size_t own_u = prism.along == 0 ? 1 : 0;
+  const std::size_t own_v = prism.along == 2 ? 1 : 2;
+  Prism result;
+  result.along = static_cast<std::size_t>(place.axes[prism.along]);
+  std::tie(result.from, result.to) =
+      std::minmax({out(prism.from, prism.along, place), out(prism.to, prism.along, place)});
+  const bool in_order = place.axes[own_u] < place.axes[own_v];
   for (const Corner& corner : prism.outline) {
-    const Corner there{place.origin[u] + corner.u, place.origin[v] + corner.v};
-    result.outline.push_back(u < v ? there : Corner{there.v, there.u});
+    const Corner there{out(corner.u, own_u, place), out(corner.v, own_v, place)};
+    result.outline.push_back(in_order ? there : Corner{there.v, there.u});
+  }
+  return result;
+}
+
+Place placed(const Place& inner, const Place& outer) {
+  Place result;
+  for (std::size_t own = 0; own < 3; ++own) {
+    const auto its = static_cast<std::size_t>(inner.axes[own]);
+    result.axes[own] = outer.axes[its];
+    result.backwards[own] = inner.backwards[own] != outer.backwards[its];
+    result.origin[static_cast<std::size_t>(outer.axes[own])] = out(inner.origin[own], own, outer);
   }
   return result;
 }
@@ -60,8 +127,8 @@ Box in_own_axes(const Box& box, const Place& place) {
   Box result;
   for (std::size_t own = 0; own < 3; ++own) {
     const auto axis = static_cast<std::size_t>(place.axes[own]);
-    result.low[own] = box.low[axis] - place.origin[axis];
-    result.high[own] = box.high[axis] - place.origin[axis];
+    std::tie(result.low[own], result.high[own]) =
+        std::minmax({back_in(box.low[axis], own, place), back_in(box.high[axis], own, place)});
   }
   return result;
 }
@@ -79,24 +146,21 @@ Box around(const Box& a, const Box& b) {
   return both;
 }
 
-Box placed_blanks(const Assembly& assembly, std::size_t first, std::size_t count) {
-  Box all = placed_blank(assembly.pieces[first]);
-  for (std::size_t number = first + 1; number < first + count; ++number)
-    all = around(all, placed_blank(assembly.pieces[number]));
-  return all;
+Box placed_blanks(const Assembly& assembly, std::size_t group) {
+  std::optional<Box> all;
+  for (const Piece& piece : assembly.pieces)
+    if (piece.group == group) all = all ? around(*all, placed_blank(piece)) : placed_blank(piece);
+  return all.value_or(Box());
 }
 
-std::size_t outermost(const Assembly& assembly, std::size_t first, std::size_t count,
-                      bool at_right) {
-  const auto out = [&](const Piece& piece) {
-    const Box blank = placed_blank(piece);
+std::size_t outermost(const Assembly& assembly, std::size_t group, bool at_right) {
+  const auto out_at = [&](std::size_t number) {
+    const Box blank = placed_blank(assembly.pieces[number]);
     return at_right ? blank.high[0] : -blank.low[0];
   };
-  const auto begin = assembly.pieces.begin() + static_cast<std::ptrdiff_t>(first);
-  const auto farthest =
-      std::max_element(begin, begin + static_cast<std::ptrdiff_t>(count),
-                       [&](const Piece& a, const Piece& b) { return out(a) < out(b); });
-  return static_cast<std::size_t>(farthest - assembly.pieces.begin());
+  const std::vector<std::size_t> pieces = pieces_of(assembly, group);
+  return *std::max_element(pieces.begin(), pieces.end(),
+                           [&](std::size_t a, std::size_t b) { return out_at(a) < out_at(b); });
 }
 
 std::size_t sloping_effort(const Assembly& assembly) {

@@ -80,7 +80,7 @@ std::string pair_text(const Assembly& wood, const Making& making, bool framed) {
   std::vector<const Piece*> stiles;
   for (const Piece& piece : wood.pieces)
     if (piece.role == Role::stile) stiles.push_back(&piece);
-  const bool two_leaves = stiles.size() == 4 && !wood.meetings.empty();
+  const bool two_leaves = stiles.size() == 4 && !fits_that_stand(wood, StandsIn::beside).empty();
   if (stiles.size() != 2 && !two_leaves) return {};
   std::string text;
   for (std::size_t i = 0; i < stiles.size(); i += 2)

@@ -15,21 +15,20 @@ std::string meeting_rebate_text(const Piece& stile, const Box& cut, const Length
          (at_back ? "at the back" : "from the face side");
 }
 
-std::string meeting_text(const Assembly& wood, const Meeting& meeting,
-                         const LengthPrinter& lengths) {
-  const std::string gap = lengths.one(meeting.gap);
-  if (meeting.lap == Length()) return "square edges, " + gap + " apart";
+std::string meeting_text(const Assembly& wood, const Fit& meeting, const LengthPrinter& lengths) {
+  const Length gap = meeting.room.across();
+  if (meeting.meets != Meets::rebate) return "square edges, " + lengths.one(gap) + " apart";
   std::string rebates;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features)
       if (feature.kind == FeatureKind::meeting_rebate)
         rebates += (rebates.empty() ? "" : ", ") +
                    meeting_rebate_text(piece, feature.cuts.front(), lengths);
-  const std::string first = meeting.right_first ? "right" : "left";
-  return "rebates " + lengths.one(meeting.lap) +
+  const std::string first = meeting.group == neighbours_of(wood, meeting).right ? "right" : "left";
+  return "rebates " + lengths.one(meeting.lap.across() + gap) +
          " wide along the outer edges, the whole length: " + rebates + ". The " + first +
-         " leaf laps before the other and opens first; " + gap + " between their edges, " +
-         lengths.one(meeting.rest) + " in the thickness";
+         " leaf laps before the other and opens first; " + lengths.one(gap) +
+         " between their edges, " + lengths.one(meeting.behind) + " in the thickness";
 }
 
 /// "left edge of A": of a rebate along the outside of a piece.
@@ -51,8 +50,9 @@ std::string lip_page(const Assembly& wood, const Making& making, const LengthPri
   }
   if (page.empty()) return page;
   page.insert(0, "\nLIP, left by rebates round the back, worked after glue-up\n");
-  if (!wood.opening || wood.opening->meets != Meets::rebate) return page;
-  const Sides& lap = wood.opening->lap;
+  const Fit* fit = fit_in_opening(wood);
+  if (fit == nullptr || fit->meets != Meets::rebate) return page;
+  const Sides& lap = fit->lap;
   std::string over;
   const auto add = [&](const char* side, Length length) {
     if (length > Length())
@@ -62,8 +62,8 @@ std::string lip_page(const Assembly& wood, const Making& making, const LengthPri
   add("right", lap.right);
   add("head", lap.head);
   add("foot", lap.foot);
-  return page + hanging("the lip is " + lengths.one(wood.opening->lip) +
-                        " thick and lies over the frame " + over);
+  return page +
+         hanging("the lip is " + lengths.one(fit->lip) + " thick and lies over the frame " + over);
 }
 
 /// "radius 863.6, 748.2 along it"
@@ -143,7 +143,8 @@ std::string opening_text(const Assembly& wood, const Feature& head, const Length
   return "opening above it: rise " + lengths.one(*size_of(head, SizeName::opening_rise)) +
          " over " + lengths.one(*size_of(head, SizeName::opening_span)) + ", radius " +
          lengths.one(*size_of(head, SizeName::opening_radius)) + " about the same middle; " +
-         lengths.one(wood.opening->head) + " of gap square to the curve, and so no less upright";
+         lengths.one(fit_in_opening(wood)->room.head) +
+         " of gap square to the curve, and so no less upright";
 }
 
 std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
@@ -175,8 +176,8 @@ std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
 
 std::string leaf_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page = arch_page(wood, lengths) + lip_page(wood, making, lengths);
-  for (const Meeting& meeting : wood.meetings)
-    page += "\nMEETING STILES\n" + paragraph(meeting_text(wood, meeting, lengths));
+  for (const Fit* meeting : fits_that_stand(wood, StandsIn::beside))
+    page += "\nMEETING STILES\n" + paragraph(meeting_text(wood, *meeting, lengths));
   return page;
 }
 

@@ -30,14 +30,13 @@ std::string verdict(const ItemReport& report) {
 }
 
 std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
-  if (!wood.opening) return {};
-  const Opening& opening = *wood.opening;
+  const Fit* fit = fit_in_opening(wood);
+  if (fit == nullptr) return {};
   const auto& p = lengths;
-  const std::string which = wood.is_leaf() ? "opening " : "wall opening ";
-  const bool overlay = opening.meets == Meets::overlay;
-  const Sides sides =
-      overlay ? opening.lap : Sides{opening.left, opening.right, opening.head, opening.foot};
-  return which + p.one(opening.width) + " x " + p.one(opening.height) +
+  const std::string which = fit->stands == StandsIn::wall ? "wall opening " : "opening ";
+  const bool overlay = fit->meets == Meets::overlay;
+  const Sides& sides = overlay ? fit->lap : fit->room;
+  return which + p.one(fit->width) + " x " + p.one(fit->height) +
          (overlay ? ", the leaf lies over it left " : ", gaps left ") + p.one(sides.left) +
          ", right " + p.one(sides.right) + ", head " + p.one(sides.head) + ", foot " +
          p.one(sides.foot);
@@ -45,13 +44,15 @@ std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
 
 /// "left leaf 672.5 wide, right leaf 660.5": of a pair, whose own width is over both.
 std::string leaf_widths_text(const Assembly& wood, const LengthPrinter& lengths) {
-  if (wood.meetings.empty()) return {};
-  const Meeting& pair = wood.meetings.front();
-  const auto width = [&](std::size_t first, std::size_t count) {
-    return lengths.one(placed_blanks(wood, first, count).extent(0));
-  };
-  return "left leaf " + width(pair.left, pair.left_count) + " wide, right leaf " +
-         width(pair.right, pair.right_count);
+  std::string text;
+  for (const Fit* meeting : fits_that_stand(wood, StandsIn::beside)) {
+    const Neighbours pair = neighbours_of(wood, *meeting);
+    const auto width = [&](std::size_t group) {
+      return lengths.one(placed_blanks(wood, group).extent(0));
+    };
+    text += "left leaf " + width(pair.left) + " wide, right leaf " + width(pair.right);
+  }
+  return text;
 }
 
 /// ", white oak; panels of ash"
@@ -84,9 +85,10 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
       (lengths.unit() == Unit::mm ? "mm" : "inches") +
       (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
       "\n";
-  page += hanging(std::string(report.wood.what) + " " + lengths.one(report.wood.size[0]) +
-                  " wide, " + lengths.one(report.wood.size[1]) + " high, " +
-                  lengths.one(report.wood.size[2]) + (report.wood.is_leaf() ? " thick" : " deep") +
+  const bool is_in_wall = !fits_that_stand(report.wood, StandsIn::wall).empty();
+  page += hanging(std::string(word(report.wood.whole().kind)) + " " +
+                  lengths.one(report.wood.size[0]) + " wide, " + lengths.one(report.wood.size[1]) +
+                  " high, " + lengths.one(report.wood.size[2]) + (is_in_wall ? " deep" : " thick") +
                   species_text(job.species) + materials_text(report.wood));
   page += hanging(leaf_widths_text(report.wood, lengths));
   page += hanging(opening_text(report.wood, lengths));
@@ -302,7 +304,7 @@ std::string checks_page(const ItemReport& report, Section section, const LengthP
 
 /// "both leaves over their lips": which leaves a room is of, and how they are measured.
 std::string room_words(const ItemReport& report, const NamedRoom& room) {
-  const bool both = !report.wood.meetings.empty();
+  const bool both = !fits_that_stand(report.wood, StandsIn::beside).empty();
   const bool lips = std::any_of(report.rooms.begin(), report.rooms.end(),
                                 [](const NamedRoom& it) { return it.what == "leaf in the frame"; });
   if (room.what == "room for the leaf" && both) return "room for the leaves";

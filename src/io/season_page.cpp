@@ -13,8 +13,6 @@ namespace haunch {
 namespace {
 
 // A pair's, whose gap is told with the left one only.
-constexpr std::string_view kLeftLeaf = "left leaf";
-constexpr std::string_view kRightLeaf = "right leaf";
 
 constexpr std::array<std::string_view, 3> kStateWords{"low", "build", "high"};
 
@@ -157,7 +155,21 @@ std::string panels_table(const ItemReport& report, const LengthPrinter& lengths)
 }
 
 bool hangs_before_opening(const ItemReport& report) {
-  return report.wood.opening && report.wood.opening->meets == Meets::overlay;
+  const Fit* fit = fit_in_opening(report.wood);
+  return fit != nullptr && fit->meets == Meets::overlay;
+}
+
+std::string name_of(const ItemReport& report, const LeafSeason& leaf) {
+  return group_name(report.wood.groups[leaf.group]);
+}
+
+/// Whether a leaf is the left one of a pair, or the right one.
+bool is_of_pair(const ItemReport& report, const LeafSeason& leaf, bool right) {
+  for (const Fit* meeting : fits_that_stand(report.wood, StandsIn::beside)) {
+    const Neighbours pair = neighbours_of(report.wood, *meeting);
+    if ((right ? pair.right : pair.left) == leaf.group) return true;
+  }
+  return false;
 }
 
 /// How far an overlay leaf lies over its opening: its gaps turned round.
@@ -173,18 +185,18 @@ std::string leaf_table(const ItemReport& report, const LeafSeason& season,
   const Unit unit = lengths.unit();
   const AtEach<LeafState>& leaf = season.at;
   const bool alone = report.seasons->leaves.size() == 1;
-  add_row(table, alone ? "" : std::string(season.name), "width", leaf, &LeafState::width, unit);
+  add_row(table, alone ? "" : name_of(report, season), "width", leaf, &LeafState::width, unit);
   AtEach<SideGaps> gaps;
   for (std::size_t i = 0; i < gaps.size(); ++i)
     gaps[i] = leaf[i].gaps;
   const bool overlay = hangs_before_opening(report);
   if (overlay) gaps = over_opening(gaps);
   const std::string word = overlay ? "over the opening " : "gap ";
-  if (season.name != kRightLeaf)
+  if (!is_of_pair(report, season, true))
     add_row(table, "", word + (overlay ? "at the left" : "left"), gaps, &SideGaps::left, unit);
-  const std::string right = season.name == kLeftLeaf ? "between the leaves"
-                            : overlay                ? "at the right"
-                                                     : "right";
+  const std::string right = is_of_pair(report, season, false) ? "between the leaves"
+                            : overlay                         ? "at the right"
+                                                              : "right";
   add_row(table, "", word + right, gaps, &SideGaps::right, unit);
   add_row(table, "", word + "at the head", gaps, &SideGaps::head, unit);
   add_row(table, "", word + "at the foot", gaps, &SideGaps::foot, unit);
@@ -243,11 +255,11 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
   for (const LeafSeason& leaf : overlay ? std::vector<LeafSeason>{} : seasons.leaves) {
     const SideGaps& gaps = leaf.at[kBuild].gaps;
     const auto figure = [&](Length gap) { return figures.one(for_page(gap, lengths.unit())); };
-    text += fmt::format(" hang the {} with", leaf.name);
-    if (leaf.name != kRightLeaf) text += fmt::format(" {} left,", figure(gaps.left));
+    text += fmt::format(" hang the {} with", name_of(report, leaf));
+    if (!is_of_pair(report, leaf, true)) text += fmt::format(" {} left,", figure(gaps.left));
     text += fmt::format(" {} {}, {} head and {} foot;", figure(gaps.right),
-                        leaf.name == kLeftLeaf ? "between the leaves" : "right", figure(gaps.head),
-                        figure(gaps.foot));
+                        is_of_pair(report, leaf, false) ? "between the leaves" : "right",
+                        figure(gaps.head), figure(gaps.foot));
   }
   if (text.ends_with(';')) text.pop_back();
   return hanging(text);
@@ -297,9 +309,10 @@ std::string weights_text(const ItemReport& report, Unit unit) {
                         shown(seasons.weights[i]));
     first = false;
   }
-  if (!report.wood.hung.empty())
+  if (!fits_that_stand(report.wood, StandsIn::group).empty())
     for (std::size_t i = 0; i < seasons.leaf_weights.size(); ++i)
-      text += fmt::format("; the {} {}", seasons.leaves[i].name, shown(seasons.leaf_weights[i]));
+      text += fmt::format("; the {} {}", name_of(report, seasons.leaves[i]),
+                          shown(seasons.leaf_weights[i]));
   if (!seasons.not_weighed.empty())
     text += "; not in it, as their density is not known: " +
             joined(marks_of(report, seasons.not_weighed));
@@ -359,7 +372,7 @@ void append_weights(JsonText& json, const ItemReport& report) {
       json.text(mark);
     json.close_list();
   }
-  if (!report.wood.hung.empty()) {
+  if (!fits_that_stand(report.wood, StandsIn::group).empty()) {
     json.key("leaves");
     json.open_list();
     for (const double weight : seasons.leaf_weights)
@@ -438,7 +451,8 @@ void append_season_json(JsonText& json, const ItemReport& report) {
   }
   json.close_list();
   for (const LeafSeason& leaf : seasons.leaves) {
-    json.key(leaf.name == "leaf" ? "leaf" : leaf.name == "left leaf" ? "left_leaf" : "right_leaf");
+    const std::string name = name_of(report, leaf);
+    json.key(name == "leaf" ? "leaf" : name == "left leaf" ? "left_leaf" : "right_leaf");
     json.open_object();
     for (std::size_t i = 0; i < kStateWords.size(); ++i) {
       json.row();
@@ -477,7 +491,7 @@ void append_season_csv(const CsvRow& row, const ItemReport& report) {
   for (const LeafSeason& leaf : seasons.leaves)
     for (std::size_t i = 0; i < kStateWords.size(); ++i) {
       const LeafState& state = leaf.at[i];
-      CsvRow line = start(leaf.name, i);
+      CsvRow line = start(name_of(report, leaf), i);
       line.length(state.width);
       line.plain("");
       line.plain("");

@@ -268,8 +268,8 @@ void saw_head(Assembly& leaf, std::size_t left, std::size_t right, std::size_t n
     sawn.sizes.push_back(size);
   for (std::vector<Corner>& corners : above(head_line(head, none, head.width), leaf.size[1]))
     leaf.beyond.push_back({2, none, leaf.size[2], std::move(corners)});
-  leaf.opening->arch = arch_line(opening, none, opening.left, opening.left + opening.span,
-                                 Heights::up, head.corners());
+  leaf.fits.front().arch = arch_line(opening, none, opening.left, opening.left + opening.span,
+                                     Heights::up, head.corners());
 }
 
 void cut_arched_top(Piece& panel, const Arch& arch, Length outward) {

@@ -58,22 +58,23 @@ void refuse_leaf_of_head(DoorLedger& ledger, const FramePlan& frame) {
   else if (frame.opening.meets != Meets::inset)
     ledger.problem({"arch.at"}, "a leaf that laps over its opening has a straight top" + otherwise +
                                     "let it stand in it");
-  else if (frame.opening.left != frame.opening.right)
-    ledger.problem({"clearance.left", "clearance", "arch.at"},
-                   fmt::format("{} left and {} right put the leaf beside the middle of its arched "
-                               "opening; make them alike",
-                               ledger.say(frame.opening.left), ledger.say(frame.opening.right)));
+  else if (frame.opening.room.left != frame.opening.room.right)
+    ledger.problem(
+        {"clearance.left", "clearance", "arch.at"},
+        fmt::format("{} left and {} right put the leaf beside the middle of its arched "
+                    "opening; make them alike",
+                    ledger.say(frame.opening.room.left), ledger.say(frame.opening.room.right)));
 }
 
 /// The leaf's top, from that of its opening.
 void settle_head(DoorLedger& ledger, FramePlan& frame) {
   ArchedHead head;
-  head.clearance = frame.opening.head;
+  head.clearance = frame.opening.room.head;
   head.width = frame.width;
   head.left_sight = frame.stile_left;
   head.right_sight = frame.width - frame.stile_right;
   Arch& opening = head.opening;
-  opening.left = -frame.opening.left;
+  opening.left = -frame.opening.room.left;
   opening.span = frame.opening.width;
   settle_curve(ledger, opening);
   if (!ledger.clean()) return;

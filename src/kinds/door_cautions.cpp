@@ -102,7 +102,7 @@ Caution safety_glazing(const DoorPlan& plan, Unit unit) {
 /// Where the lock is worked, above the floor: its spindle, or its middle where it has none.
 Length lock_above_floor(const DoorPlan& plan) {
   const LockPlan& lock = *plan.fittings.lock;
-  return (lock.spindle ? lock.spindle->height : lock.height) + plan.frame.opening.foot;
+  return (lock.spindle ? lock.spindle->height : lock.height) + plan.frame.opening.room.foot;
 }
 
 }  // namespace

@@ -14,12 +14,12 @@ constexpr int kMostParts = 10'000;
 // ---- the leaf
 
 void settle_opening(DoorLedger& ledger, FramePlan& frame) {
-  Opening& opening = frame.opening;
+  Fit& opening = frame.opening;
   opening.width = *ledger.spec.size("opening.width");
   opening.height = *ledger.spec.size("opening.height");
   settle_meets(ledger, frame);
-  frame.width = opening.width - opening.left - opening.right + frame.lip.across();
-  frame.height = opening.height - opening.head - opening.foot + frame.lip.upright();
+  frame.width = opening.width - opening.room.across() + frame.lip.across();
+  frame.height = opening.height - opening.room.upright() + frame.lip.upright();
   if (frame.width <= Length() || frame.height <= Length())
     ledger.problem({"clearance", "opening"},
                    fmt::format("leaves a leaf of {} by {} in an opening of {} by {}; make it less",

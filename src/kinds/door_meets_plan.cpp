@@ -27,13 +27,13 @@ bool any_lap(const DoorLedger& ledger) {
                      [&](SizeKey key) { return ledger.stated(key).stated; });
 }
 
-void settle_clearance(DoorLedger& ledger, Opening& opening) {
+void settle_clearance(DoorLedger& ledger, Sides& room) {
   const Length usual = ledger.defaults.clearance;
   ledger.settle_group("clearance",
-                      {{"clearance.left", &opening.left, usual},
-                       {"clearance.right", &opening.right, usual},
-                       {"clearance.head", &opening.head, usual},
-                       {"clearance.foot", &opening.foot, usual}},
+                      {{"clearance.left", &room.left, usual},
+                       {"clearance.right", &room.right, usual},
+                       {"clearance.head", &room.head, usual},
+                       {"clearance.foot", &room.foot, usual}},
                       ledger.usual());
 }
 
@@ -44,7 +44,7 @@ void refuse(DoorLedger& ledger, Key group, std::string_view why) {
 }
 
 void settle_overlay(DoorLedger& ledger, FramePlan& frame) {
-  Opening& opening = frame.opening;
+  Fit& opening = frame.opening;
   refuse(ledger, "clearance", "an overlay leaf lies before its opening; give lap instead");
   refuse(ledger, "lip_thickness", "an overlay leaf has no lip; give \"meets\": \"rebate\"");
   if (!any_lap(ledger)) {
@@ -61,8 +61,8 @@ void settle_overlay(DoorLedger& ledger, FramePlan& frame) {
 
 /// The lip of a leaf that comes down to a floor ends with it.
 void settle_rebated(DoorLedger& ledger, FramePlan& frame) {
-  Opening& opening = frame.opening;
-  settle_clearance(ledger, opening);
+  Fit& opening = frame.opening;
+  settle_clearance(ledger, opening.room);
   const bool house = ledger.defaults.house;
   for (const auto& [key, side] : sides_of(frame.lip)) {
     const bool over_floor = house && side == &frame.lip.foot;
@@ -72,16 +72,17 @@ void settle_rebated(DoorLedger& ledger, FramePlan& frame) {
                           : house ? "13 mm, 1/2 in (DIN 18101: 860 of leaf, 834 behind it)"
                                   : ledger.usual());
   }
-  const std::array<Length, 4> gaps{opening.left, opening.right, opening.head, opening.foot};
+  const auto gaps = sides_of(opening.room);
   const auto lips = sides_of(frame.lip);
   const auto laps = sides_of(opening.lap);
   for (std::size_t i = 0; i < lips.size(); ++i) {
     const Length lip = *lips[i].side;
-    *laps[i].side = lip - gaps[i];
-    if (lip > Length() && lip <= gaps[i])
+    const Length gap = *gaps[i].side;
+    *laps[i].side = lip - gap;
+    if (lip > Length() && lip <= gap)
       ledger.problem({"lap", "clearance"},
                      fmt::format("a lip of {} does not reach over the gap of {}; make it more",
-                                 ledger.say(lip), ledger.say(gaps[i])));
+                                 ledger.say(lip), ledger.say(gap)));
   }
 }
 
@@ -108,7 +109,7 @@ void settle_meets(DoorLedger& ledger, FramePlan& frame) {
   ledger.note_shops_word("meets");
   if (meets == Meets::overlay) return settle_overlay(ledger, frame);
   if (meets == Meets::rebate) return settle_rebated(ledger, frame);
-  settle_clearance(ledger, frame.opening);
+  settle_clearance(ledger, frame.opening.room);
   for (const Key key : std::initializer_list<Key>{"lap", "lip_thickness"})
     refuse(ledger, key,
            "an inset leaf stands within its opening; give \"meets\": \"overlay\" or \"rebate\"");

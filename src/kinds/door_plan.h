@@ -40,7 +40,7 @@ struct TierPlan {
 /// How the leaves of a pair meet, and which of them this is.
 struct PairPlan {
   Length width;                 // of both leaves together, with the gap between them
-  Length clearance, lap, rest;  // as in Meeting
+  Length clearance, lap, rest;  // lap: gap included; rest: in the thickness
   Length meeting_stile;         // as wide as it is seen from the face
   bool right_first = true;
   bool is_right = false;
@@ -54,7 +54,7 @@ struct PairPlan {
 /// The frame: what is seen from the face side.
 struct FramePlan {
   Length width, height, thickness;  // of this leaf
-  Opening opening;
+  Fit opening;
   Sides lip;             // what stands of this leaf over its own body, which is in the opening
   Length lip_thickness;  // of a rebated leaf
   std::optional<PairPlan> pair;

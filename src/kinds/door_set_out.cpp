@@ -52,7 +52,7 @@ class DoorSetter {
 
   Assembly set_out() {
     wood_.size = {plan_.frame.width, plan_.frame.height, plan_.frame.thickness};
-    wood_.opening = plan_.frame.opening;
+    wood_.fits = {plan_.frame.opening};
     add_stiles();
     if (plan_.frame.pair) rebate_meeting_stile(*plan_.frame.pair);
     add_rails();
@@ -386,6 +386,20 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   return piece;
 }
 
+/// How the leaf that opens first meets the other.
+Fit meeting_of(const PairPlan& pair, std::size_t left, std::size_t right) {
+  Fit fit;
+  fit.stands = StandsIn::beside;
+  fit.group = pair.right_first ? right : left;
+  fit.other = pair.right_first ? left : right;
+  (pair.right_first ? fit.room.left : fit.room.right) = pair.clearance;
+  if (pair.lap == Length()) return fit;
+  fit.meets = Meets::rebate;
+  (pair.right_first ? fit.lap.left : fit.lap.right) = pair.lap - pair.clearance;
+  fit.behind = pair.rest;
+  return fit;
+}
+
 }  // namespace
 
 Assembly set_out_door(const DoorPlan& plan) {
@@ -395,16 +409,14 @@ Assembly set_out_door(const DoorPlan& plan) {
 Assembly set_out_pair(const DoorPlan& left, const DoorPlan& right) {
   const PairPlan& pair = *left.frame.pair;
   Assembly whole;
-  whole.what = "pair";
+  whole.groups = {{GroupKind::pair, "pair", {}, {}}};
   whole.size = {pair.width, left.frame.height, left.frame.thickness};
-  whole.opening = left.frame.opening;
-  const Length none;
-  add_leaf(whole, set_out_door(left), {none, none, none}, "left leaf, ");
-  const std::size_t count = whole.pieces.size();
-  add_leaf(whole, set_out_door(right), {pair.width - right.frame.width, none, none},
-           "right leaf, ");
-  whole.meetings.push_back({0, count, count, whole.pieces.size() - count, pair.clearance, pair.lap,
-                            pair.rest, pair.right_first});
+  whole.fits = {left.frame.opening};
+  Place at;
+  const std::size_t at_left = add_group(whole, set_out_door(left), at, "left-leaf");
+  at.origin[0] = pair.width - right.frame.width;
+  const std::size_t at_right = add_group(whole, set_out_door(right), at, "right-leaf");
+  whole.fits.push_back(meeting_of(pair, at_left, at_right));
   return whole;
 }
 

@@ -17,6 +17,7 @@ namespace haunch {
 namespace {
 
 constexpr std::string_view kLeafKey = "leaf.";
+constexpr std::size_t kFrameOfSet = 1;  // the group after the whole
 
 /// What is settled of a set besides its frame and its leaves.
 struct SetPlan {
@@ -157,63 +158,60 @@ Across jamb_face(const CasePlan& plan, bool right) {
   return {kLeftJamb, face, true};
 }
 
-/// The leaves as they hang, before their pins and gaps are known: which pieces, and which way.
-std::vector<Hanging> leaves_of(const Assembly& leaf, bool hinged_right) {
-  Hanging only;
-  only.count = leaf.pieces.size();
-  only.hinged_right = hinged_right;
-  if (leaf.meetings.empty()) return {only};
-  const Meeting& meeting = leaf.meetings.front();
-  Hanging left;
-  left.count = meeting.left_count;
-  Hanging right;
-  right.first = meeting.right;
-  right.count = meeting.right_count;
-  right.hinged_right = true;
-  (meeting.right_first ? left : right).opens_second = meeting.lap > Length();
-  return {left, right};
+/// How the two leaves of a pair meet; null of one leaf.
+const Fit* meeting_of(const Assembly& wood) {
+  const std::vector<const Fit*> meetings = fits_that_stand(wood, StandsIn::beside);
+  return meetings.empty() ? nullptr : meetings.front();
 }
 
-/// The gaps that a leaf was designed to have, and where its hinges' pin stands.
-void place_hanging(Hanging& hung, const CasePlan& plan, const SetPlan& set) {
-  const bool right_of_pair = set.pair && hung.hinged_right;
-  const bool left_of_pair = set.pair && !hung.hinged_right;
-  hung.left = right_of_pair ? set.pair->clearance : plan.clearance.left;
-  hung.right = left_of_pair ? set.pair->clearance : plan.clearance.right;
-  hung.head = plan.clearance.head;
-  hung.foot = plan.clearance.foot;
-  hung.stop = plan.stop.gap;
-  const auto over = [](Length lip, Length gap) { return lip > Length() ? lip - gap : Length(); };
-  hung.lap = {over(right_of_pair ? Length() : plan.lip.left, hung.left),
-              over(left_of_pair ? Length() : plan.lip.right, hung.right),
-              over(plan.lip.head, hung.head),
-              {}};
+/// How a leaf hangs in its frame: the gaps that it was designed to have, and its hinges' pin.
+Fit hanging_in(const CasePlan& plan, const SetPlan& set, Length lip, bool hinged_right) {
+  const bool right_of_pair = set.pair && hinged_right;
+  const bool left_of_pair = set.pair && !hinged_right;
+  Fit hung;
+  hung.stands = StandsIn::group;
+  hung.other = kFrameOfSet;
+  hung.room = plan.clearance;
+  if (right_of_pair) hung.room.left = set.pair->clearance;
+  if (left_of_pair) hung.room.right = set.pair->clearance;
+  hung.behind = plan.stop.gap;
   // The leaf that laps before the other rests on it as on a stop.
-  if (set.pair && set.pair->lap > Length() && !hung.opens_second)
-    hung.stop = std::min(hung.stop, set.pair->rest);
+  if (set.pair && set.pair->lap > Length() && set.pair->right_first == hinged_right)
+    hung.behind = std::min(hung.behind, set.pair->rest);
+  hung.lip = lip;
+  if (lip > Length()) hung.meets = Meets::rebate;
+  const auto over = [](Length its, Length gap) { return its > Length() ? its - gap : Length(); };
+  hung.lap = {over(right_of_pair ? Length() : plan.lip.left, hung.room.left),
+              over(left_of_pair ? Length() : plan.lip.right, hung.room.right),
+              over(plan.lip.head, hung.room.head),
+              {}};
   // In the middle of the hinges' gap, or at the edge of the lip.
   const Triple place = plan.leaf_place();
   const Length out =
-      hung.lip > Length() ? Length() : floor_half(hung.hinged_right ? hung.right : hung.left);
-  hung.pin_x = hung.hinged_right ? place[0] + plan.leaf_width + out : place[0] - out;
-  hung.pin_z = place[2] - hung.lip - set.pin_out;
+      lip > Length() ? Length() : floor_half(hinged_right ? hung.room.right : hung.room.left);
+  const Length pin_x = hinged_right ? place[0] + plan.leaf_width + out : place[0] - out;
+  hung.moves = Swing{Axis::y, {pin_x, Length(), place[2] - lip - set.pin_out}, hinged_right};
+  return hung;
 }
 
 void DoorsetJob::hang_leaves(Assembly& wood, const CasePlan& plan, const SetPlan& set,
                              Assembly its) const {
-  Triple place = plan.leaf_place();
-  const Length lip = its.opening ? its.opening->lip : Length();
-  place[2] -= lip;
-  const std::size_t before = wood.pieces.size();
-  std::vector<Hanging> all = leaves_of(its, set.hinged_right);
-  add_leaf(wood, std::move(its), place, "");
-  for (Hanging& hung : all) {
-    hung.first += before;
-    hung.lip = lip;
-    place_hanging(hung, plan, set);
+  const Length lip = its.fits.front().lip;
+  Place at;
+  at.origin = plan.leaf_place();
+  at.origin[2] -= lip;
+  const std::size_t first = add_group(wood, std::move(its), at);
+  const Fit* meeting = meeting_of(wood);
+  for (std::size_t group = first; group < wood.groups.size(); ++group) {
+    if (wood.groups[group].kind != GroupKind::leaf) continue;
+    const bool hinged_right =
+        meeting == nullptr ? set.hinged_right : neighbours_of(wood, *meeting).right == group;
+    Fit hung = hanging_in(plan, set, lip, hinged_right);
+    hung.group = group;
     bevel_lock_edge(wood, hung, set.bevel);
-    let_in_hinges(wood, jamb_face(plan, hung.hinged_right), hung);
-    wood.hung.push_back(hung);
+    let_in_hinges(wood, jamb_face(plan, hinged_right), group);
+    wood.fits.push_back(std::move(hung));
+    meeting = meeting_of(wood);
   }
 }
 
@@ -223,10 +221,7 @@ std::optional<StrikePlan> DoorsetJob::strike_for(Ledger& ledger, const CasePlan&
   if (const auto lock = lock_of(its)) {
     Length thick = plan.jamb_thickness - plan.stop.rebate();
     if (set.pair) {
-      const Meeting& meeting = its.meetings.front();
-      const std::size_t other = set.pair->right_first
-                                    ? outermost(its, meeting.left, meeting.left_count, true)
-                                    : outermost(its, meeting.right, meeting.right_count, false);
+      const std::size_t other = outermost(its, meeting_of(its)->other, set.pair->right_first);
       thick = its.pieces[other].blank[1];
     }
     return settle_strike(ledger, *lock, thick);
@@ -242,17 +237,31 @@ std::optional<StrikePlan> DoorsetJob::strike_for(Ledger& ledger, const CasePlan&
 /// What the edge of the leaf with the lock looks at.
 Across across_from_lock(const Assembly& wood, const CasePlan& plan, const SetPlan& set) {
   if (!set.pair) return jamb_face(plan, !set.hinged_right);
-  const Hanging& other = wood.hung[set.pair->right_first ? 0 : 1];
-  const std::size_t stile = outermost(wood, other.first, other.count, set.pair->right_first);
+  const std::size_t stile = outermost(wood, meeting_of(wood)->other, set.pair->right_first);
   const Box blank = placed_blank(wood.pieces[stile]);
   return {stile, set.pair->right_first ? blank.high[0] : blank.low[0], set.pair->right_first};
+}
+
+/// Of a pair the lock is in the leaf that opens first.
+std::size_t leaf_with_lock(const Assembly& wood) {
+  const Fit* meeting = meeting_of(wood);
+  return meeting != nullptr ? meeting->group : wood.groups.size() - 1;
+}
+
+/// A set of which so far only the frame is made.
+Assembly set_round(Assembly frame) {
+  Assembly set;
+  set.groups = {{GroupKind::set, "set", {}, {}}};
+  set.size = frame.size;
+  add_group(set, std::move(frame), {});
+  return set;
 }
 
 /// What cannot be of the leaf's edges, and of seasons beside them.
 void DoorsetJob::doubt_edges(std::vector<Problem>& problems, const SetPlan& set,
                              const Assembly& hung) const {
   const Length thickness = hung.size[2];
-  const Length lip = hung.opening->lip;
+  const Length lip = hung.fits.front().lip;
   if (set.bevel >= thickness)
     problems.push_back({"/lock_bevel",
                         in_words(set.bevel, unit) + " is not less than the leaf's thickness of " +
@@ -290,15 +299,14 @@ Worked DoorsetJob::work() const {
   worked.problems = std::move(hung.problems);
   if (!worked.problems.empty()) return worked;
   const Length thickness = hung.assembly.size[2];
-  const Length lip = hung.assembly.opening->lip;
+  const Length lip = hung.assembly.fits.front().lip;
   doubt_edges(worked.problems, set, hung.assembly);
   planned = plan_case(thickness - lip);
   add(worked.problems, std::move(planned.problems));
   const auto strike = strike_for(ledger, planned.plan, set, hung.assembly);
   add(worked.problems, std::move(ledger.problems));
   if (!worked.problems.empty()) return worked;
-  worked.assembly = set_out_frame(planned.plan);
-  worked.assembly.what = "set";
+  worked.assembly = set_round(set_out_frame(planned.plan));
   worked.assumed = std::move(ledger.assumed);
   add(worked.assumed, std::move(planned.assumed), "");
   add(worked.assumed, of_leaf(std::move(hung.assumed)), kLeafKey);
@@ -309,8 +317,7 @@ Worked DoorsetJob::work() const {
   hang_leaves(worked.assembly, planned.plan, set, std::move(hung.assembly));
   if (!strike) return worked;
   const Across across = across_from_lock(worked.assembly, planned.plan, set);
-  if (!let_in_strike(worked.assembly, across,
-                     worked.assembly.hung[set.pair && set.pair->right_first ? 1 : 0], *strike))
+  if (!let_in_strike(worked.assembly, across, leaf_with_lock(worked.assembly), *strike))
     worked.problems.push_back(
         {ledger.stated("strike.height").stated ? "/strike/height" : "/strike",
          "at " + in_words(strike->middle, unit) + " the strike reaches beyond the " +

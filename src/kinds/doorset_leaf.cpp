@@ -49,10 +49,10 @@ Problem of_the_set(Problem problem) {
   return problem;
 }
 
-void bevel_lock_edge(Assembly& set, const Hanging& hung, Length bevel) {
+void bevel_lock_edge(Assembly& set, const Fit& hung, Length bevel) {
   if (bevel == Length()) return;
-  const bool at_right = !hung.hinged_right;
-  Piece& stile = set.pieces[outermost(set, hung.first, hung.count, at_right)];
+  const bool at_right = !hung.swing()->at_high;
+  Piece& stile = set.pieces[outermost(set, hung.group, at_right)];
   const Length none;
   const Length width = stile.blank[1];
   const Length back = stile.blank[2];

@@ -31,6 +31,6 @@ Problem of_the_set(Problem problem);
 
 /// Planes the back of a hung leaf's lock edge off: the stile's wood slopes from nothing at the face
 /// to `bevel` at the back.
-void bevel_lock_edge(Assembly& set, const Hanging& hung, Length bevel);
+void bevel_lock_edge(Assembly& set, const Fit& hung, Length bevel);
 
 }  // namespace haunch

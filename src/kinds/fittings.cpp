@@ -196,15 +196,12 @@ std::optional<std::size_t> piece_called(const Assembly& assembly, const std::str
 }
 
 /// The low corner of the leaf that a piece is of: of a pair each has its own.
-Triple leaf_corner(const Assembly& assembly, std::size_t piece) {
-  for (const Meeting& pair : assembly.meetings)
-    if (piece >= pair.right && piece < pair.right + pair.right_count)
-      return placed_blanks(assembly, pair.right, pair.right_count).low;
-  return {};
+const Triple& leaf_corner(const Assembly& assembly, std::size_t piece) {
+  return assembly.groups[assembly.pieces[piece].group].at.origin;
 }
 
 std::string unknown_piece(const Assembly& assembly, const std::string& name) {
-  if (!assembly.meetings.empty() && piece_called(assembly, "left leaf, " + name))
+  if (piece_called(assembly, "left leaf, " + name))
     return "both leaves of the pair have a \"" + name + "\"; write \"left leaf, " + name +
            "\" or \"right leaf, " + name + "\"";
   constexpr std::size_t kFew = 12;

@@ -23,10 +23,9 @@ class FrameSetter {
   explicit FrameSetter(const CasePlan& plan) : plan_(plan) {}
 
   Assembly set_out() {
-    wood_.what = "frame";
+    wood_.groups = {{GroupKind::frame, "frame", {}, {}}};
     wood_.size = {plan_.width, plan_.height, plan_.jamb_width};
-    wood_.opening = Opening{plan_.wall_width,    plan_.wall_height,  plan_.fitting.left,
-                            plan_.fitting.right, plan_.fitting.head, plan_.fitting.foot};
+    wood_.fits = {Fit{StandsIn::wall, 0, 0, plan_.wall_width, plan_.wall_height, plan_.fitting}};
     wood_.open = open_rooms(plan_);
     add_jambs();
     add_head();

@@ -5,31 +5,55 @@
 #include "marks.h"
 
 namespace haunch {
+namespace {
 
-void add_leaf(Assembly& whole, Assembly leaf, const Triple& place,
-              const std::string& before_names) {
+void add_groups(Assembly& whole, std::vector<Group>& groups, const Place& at) {
+  const std::size_t before = whole.groups.size();
+  for (Group& group : groups) {
+    group.in = group.in ? *group.in + before : 0;
+    group.at = placed(group.at, at);
+    whole.groups.push_back(std::move(group));
+  }
+}
+
+void add_fits(Assembly& whole, std::vector<Fit>& fits, std::size_t groups_before) {
+  for (Fit& fit : fits) {
+    if (fit.stands == StandsIn::opening) continue;
+    fit.group += groups_before;
+    fit.other += groups_before;
+    whole.fits.push_back(std::move(fit));
+  }
+}
+
+}  // namespace
+
+std::size_t add_group(Assembly& whole, Assembly part, const Place& at, const std::string& path) {
+  const std::size_t groups = whole.groups.size();
   const std::size_t pieces = whole.pieces.size();
   const std::size_t joints = whole.joints.size();
-  for (Piece& piece : leaf.pieces) {
+  if (!path.empty()) part.groups.front().path = path;
+  const std::string before_names = path.empty() ? "" : group_name(part.whole()) + ", ";
+  add_groups(whole, part.groups, at);
+  add_fits(whole, part.fits, groups);
+  for (Piece& piece : part.pieces) {
     piece.mark = piece_mark(whole.pieces.size());
     piece.name.insert(0, before_names);
-    for (std::size_t axis = 0; axis < 3; ++axis)
-      piece.place.origin[axis] += place[axis];
+    piece.group += groups;
+    piece.place = placed(piece.place, at);
     for (Feature& feature : piece.features)
       for (std::size_t& joint : feature.joints)
         joint += joints;
     whole.pieces.push_back(std::move(piece));
   }
-  for (Joint& joint : leaf.joints) {
+  for (Joint& joint : part.joints) {
     joint.receives += pieces;
     joint.enters += pieces;
+    joint.through = at.axes[static_cast<std::size_t>(joint.through)];
+    const auto along = static_cast<std::size_t>(joint.heading.axis);
+    joint.heading = {at.axes[along], joint.heading.upwards != at.backwards[along]};
     whole.joints.push_back(std::move(joint));
   }
-  for (Meeting& meeting : leaf.meetings) {
-    meeting.left += pieces;
-    meeting.right += pieces;
-    whole.meetings.push_back(meeting);
-  }
+  return groups;
 }
 
 }  // namespace haunch

@@ -1,13 +1,17 @@
-// Leaves put together: in pairs, and into what they hang in.
+// Groups put together: leaves in pairs, and into what they hang in.
 #pragma once
 
+#include <cstddef>
 #include <string>
 
 #include "haunch/wood.h"
 
 namespace haunch {
 
-/// Adds the pieces and joints of `leaf` to `whole` at a place, under marks of their own.
-void add_leaf(Assembly& whole, Assembly leaf, const Triple& place, const std::string& before_names);
+/// Adds a part to the whole, at a place and under marks of its own, and gives the number of its
+/// first group. One with a path of its own (`left-leaf`) has it before the names of its pieces too.
+/// What the part stood in by itself is no fit any more, but for a wall, which goes with it.
+std::size_t add_group(Assembly& whole, Assembly part, const Place& at,
+                      const std::string& path = {});
 
 }  // namespace haunch

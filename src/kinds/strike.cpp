@@ -111,14 +111,14 @@ StrikePlan settle_strike(Ledger& ledger, const FoundLock& lock, Length thick) {
   return strike;
 }
 
-bool let_in_strike(Assembly& set, const Across& across, const Hanging& hung,
+bool let_in_strike(Assembly& set, const Across& across, std::size_t leaf,
                    const StrikePlan& strike) {
-  const Box leaf = placed_blank(set.pieces[hung.first]);
+  const Triple& foot = set.groups[leaf].at.origin;
   const auto box = [&](Length length, Length width) {
     Box recess;
-    recess.low[1] = leaf.low[1] + strike.middle - floor_half(length);
+    recess.low[1] = foot[1] + strike.middle - floor_half(length);
     recess.high[1] = recess.low[1] + length;
-    recess.low[2] = leaf.low[2] + strike.from_face - floor_half(width);
+    recess.low[2] = foot[2] + strike.from_face - floor_half(width);
     recess.high[2] = recess.low[2] + width;
     return recess;
   };
@@ -133,8 +133,8 @@ bool let_in_strike(Assembly& set, const Across& across, const Hanging& hung,
   });
 }
 
-void let_in_hinges(Assembly& set, const Across& across, const Hanging& hung) {
-  for (std::size_t number = hung.first; number < hung.first + hung.count; ++number) {
+void let_in_hinges(Assembly& set, const Across& across, std::size_t leaf) {
+  for (const std::size_t number : pieces_of(set, leaf)) {
     const Piece& piece = set.pieces[number];
     for (const Feature& feature : piece.features)
       if (feature.kind == FeatureKind::gain && !feature.cuts.empty())

@@ -39,12 +39,10 @@ struct Across {
   bool from_high = false;  // the piece lies at lower x
 };
 
-/// Lets the strike in across from the leaf that was hung as `hung`; false where it would reach
-/// beyond the piece.
-bool let_in_strike(Assembly& set, const Across& across, const Hanging& hung,
-                   const StrikePlan& strike);
+/// Lets the strike in across from a leaf of the set; false where it would reach beyond the piece.
+bool let_in_strike(Assembly& set, const Across& across, std::size_t leaf, const StrikePlan& strike);
 
 /// Lets the hinges of that leaf in across from it, as deep and as wide as in the leaf.
-void let_in_hinges(Assembly& set, const Across& across, const Hanging& hung);
+void let_in_hinges(Assembly& set, const Across& across, std::size_t leaf);
 
 }  // namespace haunch

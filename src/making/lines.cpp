@@ -51,17 +51,9 @@ bool inner_face_is_low(const Piece& jamb) {
 }
 
 Box told_in(const Assembly& wood, const Piece& piece) {
-  const auto number = static_cast<std::size_t>(&piece - wood.pieces.data());
-  if (wood.what == "leaf") return {{}, wood.size};
-  for (const Hanging& hung : wood.hung)
-    if (hung.has(number)) return placed_blanks(wood, hung.first, hung.count);
-  for (const Meeting& pair : wood.meetings) {
-    if (number >= pair.left && number < pair.left + pair.left_count)
-      return placed_blanks(wood, pair.left, pair.left_count);
-    if (number >= pair.right && number < pair.right + pair.right_count)
-      return placed_blanks(wood, pair.right, pair.right_count);
-  }
-  return placed_blank(piece);
+  const Group& group = wood.groups[piece.group];
+  if (group.kind != GroupKind::leaf) return placed_blank(piece);
+  return group.in ? placed_blanks(wood, piece.group) : Box{{}, wood.size};
 }
 
 const Piece* lintel_of(const Assembly& wood) {

@@ -61,10 +61,9 @@ Assembly turned(Assembly assembly) {
     return axis == Axis::x ? Axis::y : axis == Axis::y ? Axis::x : Axis::z;
   };
   std::swap(assembly.size[0], assembly.size[1]);
-  if (assembly.opening)
-    assembly.opening =
-        Opening{assembly.opening->height, assembly.opening->width, assembly.opening->foot,
-                assembly.opening->head,   assembly.opening->right, assembly.opening->left};
+  Fit& fit = opening_of(assembly);
+  std::swap(fit.width, fit.height);
+  fit.room = {fit.room.foot, fit.room.head, fit.room.right, fit.room.left};
   for (Piece& piece : assembly.pieces) {
     std::swap(piece.place.origin[0], piece.place.origin[1]);
     for (Axis& axis : piece.place.axes)

@@ -146,12 +146,12 @@ Assembly corner(const CornerSizes& s) {
   Assembly assembly;
   assembly.size = {s.width(), s.height(), s.thickness};
   const Length clearance = mm(3);
-  assembly.opening = Opening{s.width() + clearance * 2,
-                             s.height() + clearance * 2,
-                             clearance,
-                             clearance,
-                             clearance,
-                             clearance};
+  assembly.fits = {Fit{StandsIn::opening,
+                       0,
+                       0,
+                       s.width() + clearance * 2,
+                       s.height() + clearance * 2,
+                       {clearance, clearance, clearance, clearance}}};
   assembly.pieces = {stile(s), rail(s), muntin(s), panel(s)};
   assembly.joints = {tenon_joint(s), stub_joint(s), panel_edge(s, kStile, {Axis::x, false}),
                      panel_edge(s, kRail, {Axis::y, true}),

@@ -14,7 +14,7 @@ Assembly lining(std::string_view more = {}) {
 /// The leaf is a single board, so that what is checked of doors does not come in.
 Assembly hung(Length board = mm(840)) {
   Assembly frame = lining();
-  frame.what = "set";
+  frame.groups.push_back({GroupKind::leaf, "leaf", 0, {}});
   frame.open = {box(37, 0, 0, 859, 10, 115), box(25, 2081, 0, 871, 2093, 115)};
   Piece leaf;
   leaf.mark = "Z";
@@ -22,16 +22,15 @@ Assembly hung(Length board = mm(840)) {
   leaf.role = Role::panel;
   leaf.blank = {mm(2043), board, mm(44)};
   leaf.place = {{mm(28), mm(10), mm(0)}, {Axis::y, Axis::x, Axis::z}};
-  Hanging room;
-  room.first = frame.pieces.size();
-  room.count = 1;
-  room.left = room.right = room.head = mm(3);
-  room.foot = mm(10);
-  room.stop = mm(1.5);
-  room.pin_x = mm(26.5);
-  room.pin_z = mm(-6);
+  leaf.group = 1;
+  Fit hung;
+  hung.stands = StandsIn::group;
+  hung.group = leaf.group;
+  hung.room = {mm(3), mm(3), mm(3), mm(10)};
+  hung.behind = mm(1.5);
+  hung.moves = Swing{Axis::y, {mm(26.5), mm(0), mm(-6)}, false};
   frame.pieces.push_back(leaf);
-  frame.hung.push_back(room);
+  frame.fits.push_back(hung);
   return frame;
 }
 
@@ -65,7 +64,7 @@ Assembly planed_jamb(Length by) {
       way.low[0] -= by;
       way.high[0] -= by;
     }
-    a.opening->width -= by;
+    opening_of(a).width -= by;
   });
 }
 
@@ -76,7 +75,7 @@ Assembly horn(Length left) {
     for (std::size_t jamb : {0U, 1U})
       a.pieces[jamb].blank[0] -= by;
     a.size[1] -= by;
-    a.opening->height -= by;
+    opening_of(a).height -= by;
     a.open.back().high[1] -= by;
   });
 }
@@ -106,7 +105,7 @@ std::vector<Breakage> breakages_of_frames() {
       const Length by = mm(840) - width;
       a.pieces.back().blank[1] -= by;
       a.size[0] -= by;
-      a.opening->width -= by;
+      opening_of(a).width -= by;
       a.pieces[1].place.origin[0] -= by;
       a.pieces[2].blank[0] -= by;         // the head
       a.pieces[4].place.origin[0] -= by;  // the right stop
@@ -128,9 +127,9 @@ std::vector<Breakage> breakages_of_frames() {
       {"nor higher", lining(), "", size(1, -kStep), "frame-height fail"},
       {"nor does it stand out of its back", lining(), "", size(2, -kStep), "frame-flush caution"},
       {"the frame goes into the wall with its fitting allowance", lining(), "",
-       but(lining(), [](Assembly& a) { a.opening->width -= kStep; }), "wall-width fail"},
-      {"and under it", lining(), "", but(lining(), [](Assembly& a) { a.opening->height -= kStep; }),
-       "wall-height fail"},
+       but(lining(), [](Assembly& a) { opening_of(a).width -= kStep; }), "wall-width fail"},
+      {"and under it", lining(), "",
+       but(lining(), [](Assembly& a) { opening_of(a).height -= kStep; }), "wall-height fail"},
       {"nothing stands in the way", lining(), "",
        but(lining(), [](Assembly& a) { add_block(a, box(400, 900, 0, 410, 910, 10)); }),
        "way-clear fail"},

@@ -115,7 +115,7 @@ TEST_CASE("A leaf that hangs at the right has what is left at the left") {
 TEST_CASE("The leaves of a pair grow towards each other") {
   const SeasonReport report = seasons(yard_pair());
   REQUIRE(report.leaves.size() == 2);
-  CHECK(report.leaves.front().name == "left leaf");
+  CHECK(work(yard_pair()).assembly.groups[report.leaves.front().group].path == "left-leaf");
   // 4 stiles of 118. The jambs, 57 thick, are held by their tenons: relish 19 to 57, the middle 38,
   // the rebate's bottom at 45.
   const double meeting = 12 - 472 * 0.01825 - 2 * 7 * 0.009;
@@ -160,7 +160,7 @@ TEST_CASE("The weight is told of the set and of each leaf") {
   REQUIRE(report.leaf_weights.size() == 2);
   const Assembly wood = work(yard_pair()).assembly;
   double leaf = 0;
-  for (std::size_t i = wood.hung[1].first; i < wood.pieces.size(); ++i)
+  for (const std::size_t i : pieces_of(wood, hangings_of(wood)[1].group))
     leaf += report.weights[i];
   CHECK(std::abs(report.leaf_weights[1] - leaf) < 1e-9);
 }

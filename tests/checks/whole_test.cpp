@@ -22,8 +22,11 @@ std::vector<Breakage> breakages_of_the_whole() {
   const auto size = [](std::size_t axis, Length change) {
     return corner_but([&](Assembly& a) { a.size[axis] += change; });
   };
-  const auto opening = [](Length Opening::*side, Length change) {
-    return corner_but([&](Assembly& a) { (*a.opening).*side += change; });
+  const auto opening = [](Length Fit::*side, Length change) {
+    return corner_but([&](Assembly& a) { opening_of(a).*side += change; });
+  };
+  const auto room = [](Length Sides::*side) {
+    return corner_but([&](Assembly& a) { opening_of(a).room.*side += kStep; });
   };
   return {
       {"a slip may touch the panel, but not stand in it", with_block(slip), "",
@@ -44,15 +47,12 @@ std::vector<Breakage> breakages_of_the_whole() {
        }),
        "face-closed fail"},
       {"the leaf goes into its opening with the clearance at both sides", corner(), "",
-       opening(&Opening::width, -kStep), "opening-width fail"},
-      {"and with that asked at the left", corner(), "", opening(&Opening::left, kStep),
-       "opening-width fail"},
-      {"and at the right", corner(), "", opening(&Opening::right, kStep), "opening-width fail"},
-      {"and at head and foot", corner(), "", opening(&Opening::height, -kStep),
-       "opening-height fail"},
-      {"and with that asked at the head", corner(), "", opening(&Opening::head, kStep),
-       "opening-height fail"},
-      {"and at the foot", corner(), "", opening(&Opening::foot, kStep), "opening-height fail"},
+       opening(&Fit::width, -kStep), "opening-width fail"},
+      {"and with that asked at the left", corner(), "", room(&Sides::left), "opening-width fail"},
+      {"and at the right", corner(), "", room(&Sides::right), "opening-width fail"},
+      {"and at head and foot", corner(), "", opening(&Fit::height, -kStep), "opening-height fail"},
+      {"and with that asked at the head", corner(), "", room(&Sides::head), "opening-height fail"},
+      {"and at the foot", corner(), "", room(&Sides::foot), "opening-height fail"},
   };
 }
 
@@ -84,7 +84,7 @@ TEST_CASE("A mortise is no wood: what stands in it shares none") {
 }
 
 TEST_CASE("A leaf that hangs nowhere is not held against an opening") {
-  const Assembly leaf = corner_but([](Assembly& a) { a.opening.reset(); });
+  const Assembly leaf = corner_but([](Assembly& a) { a.fits.clear(); });
   for (const Finding& finding : check_assembly(leaf, Unit::mm))
     CHECK_FALSE(finding.rule->check.starts_with("opening"));
 }

@@ -25,6 +25,7 @@ TEST_CASE("Every kind of thing has a word, no two of them the same") {
   CHECK(words<JointKind>() == static_cast<std::size_t>(JointKind::rebated_corner) + 1);
   CHECK(words<FeatureKind>() == static_cast<std::size_t>(FeatureKind::recess) + 1);
   CHECK(words<SizeName>() == static_cast<std::size_t>(SizeName::opening_radius) + 1);
+  CHECK(words<GroupKind>() == static_cast<std::size_t>(GroupKind::set) + 1);
 }
 
 TEST_CASE("Words are those of reports") {

@@ -124,11 +124,11 @@ double farthest_in(const Assembly& wood) {
                                 : in_mm(size(its, word(feature.kind), "radius"));
       most = std::max(most, farthest(lines_of(its, feature), centre, radius));
     }
-  if (wood.opening->arch.empty()) return most;
+  if (opening_of(wood).arch.empty()) return most;
   Lines opening;
-  for (std::size_t i = 1; i < wood.opening->arch.size(); ++i) {
-    const Corner& a = wood.opening->arch[i - 1];
-    const Corner& b = wood.opening->arch[i];
+  for (std::size_t i = 1; i < opening_of(wood).arch.size(); ++i) {
+    const Corner& a = opening_of(wood).arch[i - 1];
+    const Corner& b = opening_of(wood).arch[i];
     opening.push_back({{in_mm(a.u), in_mm(a.v)}, {in_mm(b.u), in_mm(b.v)}});
   }
   return std::max(most,
@@ -371,8 +371,8 @@ TEST_CASE("Under an arched top the tenon keeps its relish where the mortise is d
 TEST_CASE("The gap to an arched opening is measured upright in the wood, and least at the crown") {
   const Assembly wood = work(topped_mm()).assembly;
   CHECK(finding(wood, "opening-arch").value == mm(3));
-  CHECK(wood.opening->arch.front() == Corner{mm(-3), mm(2057 - 120)});
-  CHECK(wood.opening->arch.back() == Corner{mm(927), mm(2057 - 120)});
+  CHECK(opening_of(wood).arch.front() == Corner{mm(-3), mm(2057 - 120)});
+  CHECK(opening_of(wood).arch.back() == Corner{mm(927), mm(2057 - 120)});
   // Of a stile that is left a millimetre too high, and of one that is sawn as much too low.
   const Assembly high = moved_up(wood, "left stile", "arched-head", mm(1));
   CHECK(failing(high) == std::vector<std::string>{"opening-arch"});

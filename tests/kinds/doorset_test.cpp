@@ -57,7 +57,7 @@ TEST_CASE("A set in an old opening tells of its paint once") {
 
 TEST_CASE("Gaps are measured in the wood: a leaf that is moved has others") {
   Assembly wood = work(set_mm()).assembly;
-  for (std::size_t i = wood.hung.front().first; i < wood.pieces.size(); ++i)
+  for (const std::size_t i : pieces_of(wood, hangings_of(wood).front().group))
     for (std::size_t axis = 0; axis < 3; ++axis)
       wood.pieces[i].place.origin[axis] += mm(0.5);
   CHECK(finding(wood, "gap-left").value == mm(3.5));
@@ -108,7 +108,7 @@ TEST_CASE("A pair shares its room evenly, less the gap between the two") {
           "frame": {"leaf": {"width": 1200, "height": 1981}, "exterior": true},
           "leaf": {"stile_width": {"left": 95, "right": 110}}})");
   const Assembly& wood = worked.assembly;
-  REQUIRE(wood.hung.size() == 2);
+  REQUIRE(hangings_of(wood).size() == 2);
   // (1200 - 4) / 2 = 598 each. 57 - 12 + 3 = 48 to the left leaf, 48 + 598 + 4 = 650 to the right.
   CHECK(piece(wood, "left leaf, left stile").place.origin[0] == mm(48));
   CHECK(piece(wood, "right leaf, left stile").place.origin[0] == mm(650));
@@ -153,7 +153,7 @@ TEST_CASE("A leaf hung at the right swings alike") {
   const Assembly right = work(set_mm(keys)).assembly;
   const Assembly left = work(set_mm(R"("lock_bevel": 2)")).assembly;
   CHECK(finding(right, "swing-room").value == finding(left, "swing-room").value);
-  CHECK(right.hung.front().pin_x == mm(869.5));  // 896 - 25 - 1.5
+  CHECK(hangings_of(right).front().swing()->pin[0] == mm(869.5));  // 896 - 25 - 1.5
   CHECK(piece(right, "left stile").features.back().kind == FeatureKind::bevel);
   CHECK(piece(left, "right stile").features.back().kind == FeatureKind::bevel);
 }

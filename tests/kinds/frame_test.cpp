@@ -190,7 +190,7 @@ TEST_CASE("Both leaves of DIN 18101 hang in the same frame") {
   // 834 + 3 + 3 + 20 + 20 = 880 in 885: 2.5 at each side. The lips of 13 lap the jambs.
   CHECK(room(square, "frame").width == mm(880));
   CHECK(room(lipped, "frame").width == mm(880));
-  CHECK(square.assembly.opening->left == mm(2.5));
+  CHECK(opening_of(square.assembly).room.left == mm(2.5));
   CHECK(room(square, "room for the leaf").width == room(lipped, "room for the leaf").width);
 }
 
@@ -200,9 +200,9 @@ TEST_CASE("The US rough opening is 2 in wider than the leaf, and 2 1/2 or 2 in h
   CHECK(room(rough, "wall opening").width == inch(34));
   CHECK(room(rough, "wall opening").height == inch(82, 1, 2));
   // 34 - 32 - 2 x 1/8 - 2 x 3/4 = 1/4, half of it at each side.
-  CHECK(rough.assembly.opening->left == inch(0, 1, 8));
+  CHECK(opening_of(rough.assembly).room.left == inch(0, 1, 8));
   // 2 1/2 - 3/8 - 1/8 - 3/4 of head - 1/2 of horn = 3/4.
-  CHECK(rough.assembly.opening->head == inch(0, 3, 4));
+  CHECK(opening_of(rough.assembly).room.head == inch(0, 3, 4));
   const Worked prehung = work(frame_in(R"("rule": "us-prehung")" + leaf));
   CHECK(room(prehung, "wall opening").width == inch(34));
   CHECK(room(prehung, "wall opening").height == inch(82));
@@ -273,16 +273,16 @@ TEST_CASE("The US rules lie in the bands that the guides give") {
 TEST_CASE("2 in of rough opening are two jambs of 3/4 in and 1/2 in to shim and close") {
   const Worked worked = work(frame_in(
       R"("rule": "us-rough-opening", "jamb_thickness": "3/4", "leaf": {"width": 32, "height": 80})"));
-  const Opening& wall = *worked.assembly.opening;
+  const Fit& wall = opening_of(worked.assembly);
   // 1/4 of shims, and 1/8 beside the leaf at each side.
-  CHECK(wall.left + wall.right + inch(0, 1, 4) == inch(0, 1, 2));
+  CHECK(wall.room.across() + inch(0, 1, 4) == inch(0, 1, 2));
 }
 
 TEST_CASE("UK doorsets leave 7 mm to the wall and 3 mm beside the leaf") {
   const Worked set =
       work(frame_in(R"("rule": "uk-doorset", "leaf": {"width": "838 mm", "height": "1981 mm"})"));
-  CHECK(set.assembly.opening->left == mm(7));
-  CHECK(set.assembly.opening->head == mm(7));
+  CHECK(opening_of(set.assembly).room.left == mm(7));
+  CHECK(opening_of(set.assembly).room.head == mm(7));
   CHECK(room(set, "room for the leaf").width == mm(844));
 }
 
@@ -314,10 +314,10 @@ TEST_CASE("Under DIN 18101 a lining is as thick as its rule has room for, withou
       frame_mm(R"("rule": "din-18101-square", "wall_opening": {"width": 885, "height": 2005})"));
   // 33 - 3 - 10 of gaps leave 20 above: 18 of head, and 2 to pack it.
   CHECK(piece(worked.assembly, "head").blank[2] == mm(18));
-  CHECK(worked.assembly.opening->head == mm(2));
+  CHECK(opening_of(worked.assembly).room.head == mm(2));
   // The same boards beside: 51 - 6 of gaps - 36 = 9, half of it at each side.
   CHECK(piece(worked.assembly, "left jamb").blank[2] == mm(18));
-  CHECK(worked.assembly.opening->left == mm(4.5));
+  CHECK(opening_of(worked.assembly).room.left == mm(4.5));
   // The jambs end with the head.
   CHECK(piece(worked.assembly, "left jamb").blank[0] == mm(2003));
 }

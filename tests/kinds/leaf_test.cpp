@@ -7,10 +7,10 @@ TEST_CASE("The leaf is the opening less the clearance at each side") {
   // 930 - 2 x 3 = 924; 2060 - 2 x 3 = 2054.
   const Assembly leaf = wood(house_mm(R"("clearance": 3, "thickness": 44)"));
   CHECK(leaf.size == Triple{mm(924), mm(2054), mm(44)});
-  REQUIRE(leaf.opening);
-  CHECK(leaf.opening->width == mm(930));
-  CHECK(leaf.opening->height == mm(2060));
-  CHECK(leaf.opening->foot == mm(3));
+  REQUIRE(fit_in_opening(leaf) != nullptr);
+  CHECK(opening_of(leaf).width == mm(930));
+  CHECK(opening_of(leaf).height == mm(2060));
+  CHECK(opening_of(leaf).room.foot == mm(3));
 }
 
 TEST_CASE("Each side may have a clearance of its own") {
@@ -19,10 +19,10 @@ TEST_CASE("Each side may have a clearance of its own") {
       work(house_mm(R"("clearance": {"left": 2, "right": 4, "head": 5, "foot": 12})"));
   CHECK(worked.assembly.size[0] == mm(924));
   CHECK(worked.assembly.size[1] == mm(2043));
-  CHECK(worked.assembly.opening->left == mm(2));
-  CHECK(worked.assembly.opening->right == mm(4));
-  CHECK(worked.assembly.opening->head == mm(5));
-  CHECK(worked.assembly.opening->foot == mm(12));
+  CHECK(opening_of(worked.assembly).room.left == mm(2));
+  CHECK(opening_of(worked.assembly).room.right == mm(4));
+  CHECK(opening_of(worked.assembly).room.head == mm(5));
+  CHECK(opening_of(worked.assembly).room.foot == mm(12));
   CHECK(assumed_under(worked, "clearance").empty());
   CHECK(assumed_under(worked, "clearance.left").empty());
 }

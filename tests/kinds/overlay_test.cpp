@@ -33,7 +33,7 @@ TEST_CASE("A lap under 3 mm is doubted; one that is not as designed fails") {
   CHECK(doubted(wood(cabinet_mm(R"("meets": "overlay", "lap": 2.5)"))) ==
         std::vector<std::string>{"lap-left", "lap-right", "lap-head", "lap-foot"});
   Assembly small = wood(cabinet_mm(R"("meets": "overlay", "lap": 16)"));
-  small.opening->width += mm(1);
+  opening_of(small).width += mm(1);
   CHECK(findings(small, "lap-right").front().status == Status::fail);
   CHECK(findings(small, "lap-right").front().value == mm(15));
 }

@@ -45,9 +45,9 @@ TEST_CASE("Members of a group are overlaid one by one") {
                                     "panel": {"gap": 2, "grain": "level"}})");
   const Worked worked =
       work(house_mm(R"("clearance": {"head": 5}, "panel": {"gap": {"along_grain": 0}})"), &own);
-  CHECK(worked.assembly.opening->head == mm(5));
-  CHECK(worked.assembly.opening->foot == mm(8));
-  CHECK(worked.assembly.opening->left == mm(3));
+  CHECK(opening_of(worked.assembly).room.head == mm(5));
+  CHECK(opening_of(worked.assembly).room.foot == mm(8));
+  CHECK(opening_of(worked.assembly).room.left == mm(3));
   CHECK(assumed(worked, "panel.gap.across_grain") == std::vector{mm(2)});
   CHECK(assumed_under(worked, "panel.gap.along_grain").empty());
   CHECK(piece(worked.assembly, "panel, tier 1").place.axes[0] == Axis::x);

@@ -23,8 +23,10 @@ std::string with_keys(const DoorSpec& spec, std::uint64_t seed, const std::strin
   return "{" + keys + ", " + to_json(spec, {spec.unit, seed, false, true}).substr(1);
 }
 
-/// The pieces from `first` on as a leaf of its own.
-Assembly leaf_of(const Assembly& pair, std::size_t first, std::size_t count) {
+/// The pieces of one leaf, which follow one another, as a leaf of its own.
+Assembly leaf_of(const Assembly& pair, std::size_t group) {
+  const std::size_t first = pieces_of(pair, group).front();
+  const std::size_t count = pieces_of(pair, group).size();
   Assembly leaf;
   Length low = pair.size[0];
   Length high;
@@ -43,6 +45,7 @@ Assembly leaf_of(const Assembly& pair, std::size_t first, std::size_t count) {
   }
   for (std::size_t i = first; i < first + count; ++i) {
     Piece piece = pair.pieces[i];
+    piece.group = 0;
     piece.place.origin[0] -= low;
     for (Feature& feature : piece.features)
       for (std::size_t& joint : feature.joints)
@@ -63,9 +66,9 @@ std::string faults_of(const Assembly& leaf, const std::set<FaultKind>& but = {})
 }
 
 /// The outer upright of a leaf at one side, as a block of the pair.
-Block stile_at(const std::vector<Wood>& wood, std::size_t first, std::size_t count, bool right) {
-  Block best = wood[first].blank;
-  for (std::size_t i = first; i < first + count; ++i) {
+Block stile_at(const std::vector<Wood>& wood, const std::vector<std::size_t>& leaf, bool right) {
+  Block best = wood[leaf.front()].blank;
+  for (const std::size_t i : leaf) {
     const Block& blank = wood[i].blank;
     if (right ? blank.high[0] > best.high[0] : blank.low[0] < best.low[0]) best = blank;
   }
@@ -73,10 +76,10 @@ Block stile_at(const std::vector<Wood>& wood, std::size_t first, std::size_t cou
 }
 
 /// How far the wood of a leaf reaches towards the other at one depth.
-std::int64_t reach_at(const std::vector<Wood>& wood, std::size_t first, std::size_t count,
+std::int64_t reach_at(const std::vector<Wood>& wood, const std::vector<std::size_t>& leaf,
                       bool right, std::int64_t depth) {
   std::optional<std::int64_t> most;
-  for (std::size_t i = first; i < first + count; ++i)
+  for (const std::size_t i : leaf)
     for (const Block& block : wood[i].blocks)
       if (block.low[2] <= depth && depth < block.high[2]) {
         const std::int64_t reach = right ? block.high[0] : block.low[0];
@@ -86,25 +89,30 @@ std::int64_t reach_at(const std::vector<Wood>& wood, std::size_t first, std::siz
 }
 
 std::string faults_where_they_meet(const Assembly& pair) {
-  const Meeting& meeting = pair.meetings.front();
+  const Fit& meeting = *fits_that_stand(pair, StandsIn::beside).front();
+  const Neighbours leaves = neighbours_of(pair, meeting);
+  const std::vector<std::size_t> left_leaf = pieces_of(pair, leaves.left);
+  const std::vector<std::size_t> right_leaf = pieces_of(pair, leaves.right);
+  const Length gap = meeting.room.across();
+  const Length lapped = meeting.meets == Meets::rebate ? meeting.lap.across() + gap : Length();
   const std::vector<Wood> wood = wood_of(pair);
   const std::int64_t back = pair.size[2].steps() - 1;
   std::string wrong;
   std::array<std::int64_t, 2> left{};
   for (const std::int64_t depth : {std::int64_t{0}, back}) {
-    const auto its = reach_at(wood, meeting.left, meeting.left_count, true, depth);
-    const auto other = reach_at(wood, meeting.right, meeting.right_count, false, depth);
-    if (other - its != meeting.gap.steps()) wrong += "the gap is not as designed\n";
+    const auto its = reach_at(wood, left_leaf, true, depth);
+    const auto other = reach_at(wood, right_leaf, false, depth);
+    if (other - its != gap.steps()) wrong += "the gap is not as designed\n";
     left[depth == 0 ? 0 : 1] = its;
   }
-  const std::int64_t lap = meeting.right_first ? left[1] - left[0] : left[0] - left[1];
-  if (lap != meeting.lap.steps()) wrong += "the lap is not as designed\n";
+  const std::int64_t lap = meeting.group == leaves.right ? left[1] - left[0] : left[0] - left[1];
+  if (lap != lapped.steps()) wrong += "the lap is not as designed\n";
   // Seen from the face both leaves are equally wide, but for an odd step.
-  const std::int64_t seen_right = pair.size[0].steps() - left[0] - meeting.gap.steps();
+  const std::int64_t seen_right = pair.size[0].steps() - left[0] - gap.steps();
   if (seen_right - left[0] < 0 || seen_right - left[0] > 1) wrong += "the leaves are not alike\n";
-  const Block one = stile_at(wood, meeting.left, meeting.left_count, true);
-  const Block other = stile_at(wood, meeting.right, meeting.right_count, false);
-  if (left[0] - one.low[0] != other.high[0] - left[0] - meeting.gap.steps())
+  const Block one = stile_at(wood, left_leaf, true);
+  const Block other = stile_at(wood, right_leaf, false);
+  if (left[0] - one.low[0] != other.high[0] - left[0] - gap.steps())
     wrong += "the meeting stiles are not seen equally wide\n";
   return wrong;
 }
@@ -139,15 +147,14 @@ std::string faults_at_stile_ends(const Assembly& leaf) {
 /// What of a rebated leaf stands in its opening, against what the spec leaves it there.
 std::string faults_behind_lip(const Assembly& leaf, std::int64_t lip, const DoorSpec& spec) {
   const std::vector<Wood> wood = wood_of(leaf);
+  const std::vector<std::size_t> all = pieces_of(leaf, 0);
   const std::int64_t back = leaf.size[2].steps() - 1;
   std::string wrong;
-  const auto width =
-      reach_at(wood, 0, wood.size(), true, back) - reach_at(wood, 0, wood.size(), false, back);
+  const auto width = reach_at(wood, all, true, back) - reach_at(wood, all, false, back);
   const auto clearance = spec.find("clearance");
   if (clearance && spec.find("opening.width")->steps() - clearance->steps() * 2 != width)
     wrong += "what stands in the opening is not as wide as it leaves\n";
-  const auto before = reach_at(wood, 0, wood.size(), true, lip - 1) -
-                      reach_at(wood, 0, wood.size(), false, lip - 1);
+  const auto before = reach_at(wood, all, true, lip - 1) - reach_at(wood, all, false, lip - 1);
   if (before != leaf.size[0].steps()) wrong += "the lip is not as thick as the spec says\n";
   return wrong + faults_at_stile_ends(leaf);
 }
@@ -263,7 +270,7 @@ double steps(Length length) {
 Circle circle_of_top(const Assembly& leaf, Length span, Length rise) {
   const double half = steps(span) / 2;
   const double radius = (half * half + steps(rise) * steps(rise)) / (2 * steps(rise));
-  const double gap = steps(leaf.opening->head);
+  const double gap = steps(fit_in_opening(leaf)->room.head);
   return {steps(leaf.size[0]) / 2, steps(leaf.size[1]) + gap - radius, radius - gap,
           steps(leaf.size[0]) / 2};
 }
@@ -337,15 +344,15 @@ std::string faults_of_relish(const Assembly& leaf, const Circle& circle, double 
 
 /// The opening's arch, from corner to corner of it.
 std::string faults_of_opening(const Assembly& leaf, const Circle& circle) {
-  const Opening& opening = *leaf.opening;
+  const Fit& opening = *fit_in_opening(leaf);
   std::string wrong;
   for (const Corner& corner : opening.arch) {
     const double off = std::hypot(steps(corner.u) - circle.x, steps(corner.v) - circle.y) -
-                       circle.radius - steps(opening.head);
+                       circle.radius - steps(opening.room.head);
     if (std::abs(off) > 2) wrong += "the opening's arch is off its circle\n";
   }
-  if (opening.arch.front().u != -opening.left ||
-      opening.arch.back().u != leaf.size[0] + opening.right)
+  if (opening.arch.front().u != -opening.room.left ||
+      opening.arch.back().u != leaf.size[0] + opening.room.right)
     wrong += "the opening's arch does not span it\n";
   return wrong;
 }
@@ -512,10 +519,10 @@ TEST_CASE("a random pair is two leaves that go together and meet as designed", "
     const std::string json = with_keys(spec, seed, keys);
     const Trial trial = work(json);
     if (!trial.assembly) return Outcome::refused;
-    const Meeting& meeting = trial.assembly->meetings.front();
-    if (meeting.lap > Length()) ++rebated;
-    wrong = faults_of(leaf_of(*trial.assembly, meeting.left, meeting.left_count)) +
-            faults_of(leaf_of(*trial.assembly, meeting.right, meeting.right_count)) +
+    const Fit& meeting = *fits_that_stand(*trial.assembly, StandsIn::beside).front();
+    if (meeting.meets == Meets::rebate) ++rebated;
+    wrong = faults_of(leaf_of(*trial.assembly, meeting.group)) +
+            faults_of(leaf_of(*trial.assembly, meeting.other)) +
             faults_where_they_meet(*trial.assembly);
     if (!wrong.empty()) wrong = json + "\n" + wrong;
     return Outcome::worked;

@@ -268,9 +268,9 @@ TEST_CASE("a mortise right through its stile has no bottom, which the spec asked
 
 TEST_CASE("a leaf that does not leave the clearances of its opening is found", "[wood]") {
   Assembly door = small_door();
-  door.opening = Opening{mm(406), mm(606), mm(3), mm(3), mm(3), mm(3)};
+  door.fits = {Fit{StandsIn::opening, 0, 0, mm(406), mm(606), {mm(3), mm(3), mm(3), mm(3)}}};
   CHECK_FALSE(finds(door, FaultKind::extent));
-  door.opening->left += kStep;
+  door.fits.front().room.left += kStep;
   CHECK(finds(door, FaultKind::extent));
 }
 

@@ -1185,11 +1185,11 @@ class Judge {
     for (std::size_t i = 0; i < 3; ++i)
       size.high[i] = assembly_.size[i].steps();
     if (all != size) report(FaultKind::extent, "the frame does not add up to the size of the leaf");
-    if (const auto& opening = assembly_.opening) {
+    if (const Fit* opening = fit_in_opening(assembly_)) {
       // What the leaf reaches over its opening's edges, or short of them.
       const bool inset = opening->meets == Meets::inset;
-      const Length across = inset ? -opening->left - opening->right : opening->lap.across();
-      const Length upright = inset ? -opening->head - opening->foot : opening->lap.upright();
+      const Length across = inset ? -opening->room.across() : opening->lap.across();
+      const Length upright = inset ? -opening->room.upright() : opening->lap.upright();
       const bool fits = opening->width + across == assembly_.size[0] &&
                         opening->height + upright == assembly_.size[1];
       if (!fits) report(FaultKind::extent, "leaf and clearances do not add up to the opening");
