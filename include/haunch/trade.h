@@ -1,8 +1,9 @@
 // The kinds of things that are made: roles of pieces, joints, what is worked on a piece, the sizes
-// of that, and what pieces are put together to. Each kind is a type with one table of its words, in
-// trade.cpp, so that the compiler tells what a new one needs.
+// of that, and what pieces are put together to. Each kind is a type with one table of its words.
 #pragma once
 
+#include <cstddef>
+#include <iterator>
 #include <string_view>
 
 namespace haunch {
@@ -129,11 +130,90 @@ enum class SizeName : unsigned char {
 /// What pieces are put together to.
 enum class GroupKind : unsigned char { leaf, pair, frame, set };
 
+/// The words of a kind or a choice as specs and reports write them, one for each enumerator.
+template <typename Kind>
+inline constexpr std::nullptr_t kWords = nullptr;
+template <>
+inline constexpr std::string_view kWords<Role>[] = {
+    "stile", "rail",      "muntin", "panel", "glass", "bead",  "jamb",        "head",  "transom",
+    "sill",  "threshold", "stop",   "wedge", "pin",   "dowel", "loose-tenon", "spline"};
+template <>
+inline constexpr std::string_view kWords<JointKind>[] = {"mortise-and-tenon",
+                                                         "stub-tenon",
+                                                         "twin-tenon",
+                                                         "loose-tenon",
+                                                         "butt",
+                                                         "through-tenon",
+                                                         "wedge",
+                                                         "bridle",
+                                                         "pin",
+                                                         "dowel",
+                                                         "half-lap",
+                                                         "mitre",
+                                                         "mitre-spline",
+                                                         "panel-in-groove",
+                                                         "panel-in-rebate",
+                                                         "glass-in-rebate",
+                                                         "sealed-unit-in-rebate",
+                                                         "bead-in-rebate",
+                                                         "housing",
+                                                         "rebated-corner"};
+template <>
+inline constexpr std::string_view kWords<FeatureKind>[] = {
+    "groove",     "rebate",       "mortise",        "tenon",          "haunching",
+    "housing",    "lap",          "mitre",          "spline-slot",    "pin-hole",
+    "dowel-hole", "glass-rebate", "moulding-mitre", "moulding",       "raise",
+    "arch",       "arched-head",  "arched-top",     "lip-rebate",     "meeting-rebate",
+    "bevel",      "rounding",     "taper",          "skew",           "gain",
+    "bore",       "lock-mortise", "faceplate",      "strike-mortise", "strike-plate",
+    "recess"};
+template <>
+inline constexpr std::string_view kWords<SizeName>[] = {"length",       "width",
+                                                        "thickness",    "depth",
+                                                        "diameter",     "radius",
+                                                        "from_foot",    "from_edge",
+                                                        "from_face",    "from_shoulder",
+                                                        "from_corner",  "longer_in_front",
+                                                        "fillet",       "hollow_radius",
+                                                        "tongue",       "shoulder",
+                                                        "rise",         "span",
+                                                        "side",         "at_crown",
+                                                        "along_curve",  "centre_from_foot",
+                                                        "tolerance",    "opening_rise",
+                                                        "opening_span", "opening_radius"};
+template <>
+inline constexpr std::string_view kWords<GroupKind>[] = {"leaf", "pair", "frame", "set"};
+
+/// The word of one of them.
+template <typename Kind>
+constexpr std::string_view word_of(Kind kind) {
+  return kWords<Kind>[static_cast<std::size_t>(kind)];
+}
+
 /// As in reports: "loose-tenon", "mortise-and-tenon", "lip-rebate", "from_foot".
-std::string_view word(Role role);
-std::string_view word(JointKind kind);
-std::string_view word(FeatureKind kind);
-std::string_view word(SizeName name);
-std::string_view word(GroupKind kind);
+constexpr std::string_view word(Role role) {
+  return word_of(role);
+}
+constexpr std::string_view word(JointKind kind) {
+  return word_of(kind);
+}
+constexpr std::string_view word(FeatureKind kind) {
+  return word_of(kind);
+}
+constexpr std::string_view word(SizeName name) {
+  return word_of(name);
+}
+constexpr std::string_view word(GroupKind kind) {
+  return word_of(kind);
+}
+
+// The last of each has a word, so that none can be forgotten.
+static_assert(std::size(kWords<Role>) == static_cast<std::size_t>(Role::spline) + 1);
+static_assert(std::size(kWords<JointKind>) ==
+              static_cast<std::size_t>(JointKind::rebated_corner) + 1);
+static_assert(std::size(kWords<FeatureKind>) == static_cast<std::size_t>(FeatureKind::recess) + 1);
+static_assert(std::size(kWords<SizeName>) ==
+              static_cast<std::size_t>(SizeName::opening_radius) + 1);
+static_assert(std::size(kWords<GroupKind>) == static_cast<std::size_t>(GroupKind::set) + 1);
 
 }  // namespace haunch

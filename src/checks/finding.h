@@ -7,10 +7,14 @@
 #include <vector>
 
 #include "haunch/measure.h"
+#include "haunch/trade.h"
 
 namespace haunch {
 
 enum class Status { ok, caution, fail };
+
+template <>
+inline constexpr std::string_view kWords<Status>[] = {"ok", "caution", "fail"};
 
 struct Finding {
   const Rule* rule = nullptr;

@@ -1,6 +1,7 @@
 #include "seasons.h"
 
 #include <algorithm>
+#include <numeric>
 #include <utility>
 
 #include "family.h"
@@ -148,6 +149,14 @@ std::vector<Finding> check_moved(const Assembly& built, const Season& season, Un
     findings.insert(findings.end(), state.bench->findings.begin(), state.bench->findings.end());
   }
   return findings;
+}
+
+bool SeasonReport::is_weighed(std::size_t piece) const {
+  return std::find(not_weighed.begin(), not_weighed.end(), piece) == not_weighed.end();
+}
+
+double SeasonReport::whole_weight() const {
+  return std::accumulate(weights.begin(), weights.end(), 0.0);
 }
 
 SeasonReport check_seasons(const Assembly& built, const Season& season, Unit unit) {

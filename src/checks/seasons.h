@@ -65,6 +65,9 @@ struct SeasonReport {
   bool weighed = false;                  // every wood's specific gravity is known
   std::vector<std::size_t> not_weighed;  // board and sealed units, whose density is not known
   std::vector<double> leaf_weights;      // of each of its leaves; of a leaf by itself, its own
+
+  bool is_weighed(std::size_t piece) const;
+  double whole_weight() const;
 };
 
 /// Works the assembly again at each moisture, and measures the same things on that wood.

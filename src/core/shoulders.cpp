@@ -21,12 +21,6 @@ ShoulderLine line_of(const TenonSizes& tenon) {
 
 }  // namespace
 
-std::string_view shoulder_line_word(ShoulderLine line) {
-  constexpr std::string_view kWords[] = {"shoulder", "face shoulder", "back shoulder",
-                                         "sight line"};
-  return kWords[static_cast<std::size_t>(line)];
-}
-
 ShoulderLine Shoulders::line_at_low_end() const {
   const bool equal = !low || (low->face == low->line && low->back == low->line);
   return equal ? ShoulderLine::shoulder : line;

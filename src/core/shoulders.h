@@ -14,8 +14,9 @@ namespace haunch {
 /// edge, or that edge alone, where both stand on past it.
 enum class ShoulderLine : unsigned char { shoulder, face_shoulder, back_shoulder, sight_line };
 
-/// "shoulder", "face shoulder", "back shoulder", "sight line".
-std::string_view shoulder_line_word(ShoulderLine line);
+template <>
+inline constexpr std::string_view kWords<ShoulderLine>[] = {"shoulder", "face shoulder",
+                                                            "back shoulder", "sight line"};
 
 /// The shoulders at one end of a piece, each from that end, which is its tenon's.
 struct EndShoulders {

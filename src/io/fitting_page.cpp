@@ -55,7 +55,7 @@ std::string inner_face(const Piece& jamb) {
 
 /// "outer edge", of a stile; else "upper edge", "inner face", "face side" …
 std::string side_text(const Assembly& wood, const Piece& piece, const Run& run) {
-  const std::string side(side_name(piece, run.side.into, run.side.from_high));
+  const std::string side(word_of(side_of(piece, run.side)));
   if (piece.role == Role::jamb && piece.place.axes[run.side.into] == Axis::x)
     return (piece.place.origin[0] == Length()) == (side == "right") ? inner_face(piece)
                                                                     : "outer face";

@@ -1,5 +1,7 @@
 #include "json_keys.h"
 
+#include <fmt/core.h>
+
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
@@ -73,6 +75,10 @@ std::string list_schema(const std::string& items) {
   return R"({"type": "array", "items": )" + items + "}";
 }
 
+std::string list_schema(const std::string& items, std::size_t count) {
+  return schema_with(list_schema(items), fmt::format(R"("minItems": {0}, "maxItems": {0})", count));
+}
+
 std::string words_schema(std::span<const std::string_view> words) {
   Json list = Json::array();
   for (const std::string_view word : words)
@@ -83,8 +89,7 @@ std::string words_schema(std::span<const std::string_view> words) {
 /// A plain type says that it may be null too; another schema stands beside null.
 std::string nullable_schema(const std::string& schema) {
   Json json = Json::parse(schema);
-  if (!json.contains("type") || json.contains("properties"))
-    return Json{{"anyOf", {{{"type", "null"}}, json}}}.dump();
+  if (!json.contains("type")) return Json{{"anyOf", {{{"type", "null"}}, json}}}.dump();
   json["type"] = {json["type"], "null"};
   return json.dump();
 }

@@ -13,8 +13,10 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 #include <vector>
 
+#include "haunch/trade.h"
 #include "json_text.h"
 
 namespace haunch {
@@ -29,19 +31,33 @@ void write_json(JsonText& json, const Value& value) {
   JsonValue<Value>::write(json, value);
 }
 
+/// What is in the braces of an object: its rows, or of a value whose keys are not always the same,
+/// what stands here for it.
+template <class T>
+struct JsonMembers;
+
 /// Marks a key that begins a new line.
 struct OnRow {};
 inline constexpr OnRow on_row;
+
+/// Marks a value whose members stand among the object's own; of one that may be missing, all may.
+struct Among {};
+inline constexpr Among among;
+
+struct SchemaKey {
+  std::string_view name;
+  std::string schema;
+  bool required = true;
+};
 
 /// One key of an object that tells of a T. A std::optional is a key that may be missing.
 template <class T>
 struct JsonKey {
   std::string_view name;
   std::string_view also;  // what the schema says besides what the value's type tells
-  bool required = true;
   bool begins_row = false;
   void (*write)(JsonText&, const JsonKey&, const T&) = nullptr;
-  std::string (*schema)() = nullptr;
+  std::vector<SchemaKey> (*schema_keys)(const JsonKey&) = nullptr;
 
   /// `get` takes the value out of a T. `also`: keywords for the value's schema, as in
   /// R"("minimum": 1)", or in braces the whole of it.
@@ -54,6 +70,9 @@ struct JsonKey {
       : JsonKey(name_, get, also_) {
     begins_row = true;
   }
+
+  template <class Get>
+  constexpr JsonKey(Among, Get get);
 };
 
 /// What every JsonObject<T> says unless it says otherwise; its rows are `keys`.
@@ -91,8 +110,9 @@ struct Rounded {
   double value = 0;
 };
 
-/// One of a list of words, by its number; `kWords` is all that the schema allows.
-template <const auto& kWords>
+/// One of a list of words, by its number; `kList` is all that the schema allows. Choices that have
+/// kWords are written by those.
+template <const auto& kList>
 struct Word {
   std::size_t number = 0;
 
@@ -106,13 +126,25 @@ struct OrNull {
   std::optional<Value> value;
 };
 
-// ---- schemas
-
-struct SchemaKey {
-  std::string_view name;
-  std::string schema;
-  bool required = true;
+/// Values of one kind, each under a name of its own.
+template <class Value>
+struct ByName {
+  std::vector<std::pair<std::string_view, Value>> each;
 };
+
+/// The value of a key that is there only then.
+template <class Value>
+std::optional<Value> only_if(bool is_there, const Value& value) {
+  return is_there ? std::optional(value) : std::nullopt;
+}
+
+/// A list or text, unless it is empty.
+template <class List>
+std::optional<List> if_any(const List& list) {
+  return only_if(!list.empty(), list);
+}
+
+// ---- schemas
 
 struct SchemaDefinition {
   std::string_view name;
@@ -122,6 +154,8 @@ struct SchemaDefinition {
 /// A schema with more keywords, or in braces another in its place.
 std::string schema_with(std::string schema, std::string_view also);
 std::string list_schema(const std::string& items);
+/// A list of so many, no more and no fewer.
+std::string list_schema(const std::string& items, std::size_t count);
 std::string words_schema(std::span<const std::string_view> words);
 std::string nullable_schema(const std::string& schema);
 std::string object_schema(const std::vector<SchemaKey>& keys, std::string_view also);
@@ -133,10 +167,7 @@ std::string schema_document(std::string_view head, const std::string& object,
 
 template <class T>
 std::string object_schema() {
-  std::vector<SchemaKey> keys;
-  for (const JsonKey<T>& key : JsonObject<T>::keys)
-    keys.push_back({key.name, schema_with(key.schema(), key.also), key.required});
-  return object_schema(keys, JsonObject<T>::also);
+  return object_schema(JsonMembers<T>::schema_keys(), JsonObject<T>::also);
 }
 
 template <class T>
@@ -146,14 +177,31 @@ SchemaDefinition definition_of() {
 
 // ---- how each kind of value is written
 
+template <class T>
+struct JsonMembers {
+  static void write(JsonText& json, const T& it) {
+    for (const JsonKey<T>& key : JsonObject<T>::keys)
+      key.write(json, key, it);
+  }
+  static std::vector<SchemaKey> schema_keys() {
+    std::vector<SchemaKey> keys;
+    for (const JsonKey<T>& key : JsonObject<T>::keys)
+      for (SchemaKey& each : key.schema_keys(key))
+        keys.push_back(std::move(each));
+    return keys;
+  }
+};
+
+template <class T>
+void write_object(JsonText& json, const T& it) {
+  json.open_object();
+  JsonMembers<T>::write(json, it);
+  json.close_object();
+}
+
 template <class Value>
 struct JsonValue {
-  static void write(JsonText& json, const Value& it) {
-    json.open_object();
-    for (const JsonKey<Value>& key : JsonObject<Value>::keys)
-      key.write(json, key, it);
-    json.close_object();
-  }
+  static void write(JsonText& json, const Value& it) { write_object(json, it); }
   static std::string schema() {
     if (JsonObject<Value>::definition.empty()) return object_schema<Value>();
     return reference_schema(JsonObject<Value>::definition);
@@ -192,10 +240,17 @@ struct JsonValue<Rounded<kPlaces>> {
   static std::string schema() { return R"({"type": "number"})"; }
 };
 
-template <const auto& kWords>
-struct JsonValue<Word<kWords>> {
-  static void write(JsonText& json, Word<kWords> word) { json.text(kWords[word.number]); }
-  static std::string schema() { return words_schema(kWords); }
+template <const auto& kList>
+struct JsonValue<Word<kList>> {
+  static void write(JsonText& json, Word<kList> word) { json.text(kList[word.number]); }
+  static std::string schema() { return words_schema(kList); }
+};
+
+template <class Choice>
+requires std::is_enum_v<Choice>
+struct JsonValue<Choice> {
+  static void write(JsonText& json, Choice choice) { json.text(word_of(choice)); }
+  static std::string schema() { return words_schema(kWords<Choice>); }
 };
 
 template <class Value>
@@ -223,6 +278,32 @@ struct JsonValue<std::vector<Value>> {
   static std::string schema() { return list_schema(JsonValue<Value>::schema()); }
 };
 
+template <class Value, std::size_t kCount>
+struct JsonValue<std::array<Value, kCount>> {
+  static void write(JsonText& json, const std::array<Value, kCount>& list) {
+    json.open_list();
+    for (const Value& each : list)
+      write_json(json, each);
+    json.close_list();
+  }
+  static std::string schema() { return list_schema(JsonValue<Value>::schema(), kCount); }
+};
+
+template <class Value>
+struct JsonValue<ByName<Value>> {
+  static void write(JsonText& json, const ByName<Value>& it) {
+    json.open_object();
+    for (const auto& [name, value] : it.each) {
+      json.key(name);
+      write_json(json, value);
+    }
+    json.close_object();
+  }
+  static std::string schema() {
+    return R"({"type": "object", "additionalProperties": )" + JsonValue<Value>::schema() + "}";
+  }
+};
+
 // ---- keys
 
 template <class Value>
@@ -248,16 +329,43 @@ void write_member(JsonText& json, std::string_view name, bool begins_row, const 
   }
 }
 
+template <class Get, class T>
+using Gotten = std::remove_cvref_t<std::invoke_result_t<Get, const T&>>;
+
 template <class T>
 template <class Get>
 constexpr JsonKey<T>::JsonKey(std::string_view name_, Get, std::string_view also_)
     : name(name_),
       also(also_),
-      required(JsonMember<std::remove_cvref_t<std::invoke_result_t<Get, const T&>>>::kRequired),
       write([](JsonText& json, const JsonKey& key, const T& it) {
         write_member(json, key.name, key.begins_row, Get{}(it));
       }),
-      schema(&JsonValue<typename JsonMember<
-                 std::remove_cvref_t<std::invoke_result_t<Get, const T&>>>::Kind>::schema) {}
+      schema_keys([](const JsonKey& key) {
+        using Member = JsonMember<Gotten<Get, T>>;
+        return std::vector<SchemaKey>{
+            {key.name, schema_with(JsonValue<typename Member::Kind>::schema(), key.also),
+             Member::kRequired}};
+      }) {}
+
+template <class T>
+template <class Get>
+constexpr JsonKey<T>::JsonKey(Among, Get)
+    : write([](JsonText& json, const JsonKey&, const T& it) {
+        JsonMembers<Gotten<Get, T>>::write(json, Get{}(it));
+      }),
+      schema_keys([](const JsonKey&) { return JsonMembers<Gotten<Get, T>>::schema_keys(); }) {}
+
+template <class T>
+struct JsonMembers<std::optional<T>> {
+  static void write(JsonText& json, const std::optional<T>& it) {
+    if (it) JsonMembers<T>::write(json, *it);
+  }
+  static std::vector<SchemaKey> schema_keys() {
+    std::vector<SchemaKey> keys = JsonMembers<T>::schema_keys();
+    for (SchemaKey& key : keys)
+      key.required = false;
+    return keys;
+  }
+};
 
 }  // namespace haunch

@@ -1,4 +1,4 @@
-#include "json_keys.h"
+#include "assumed_json.h"
 #include "lumber_bill.h"
 #include "lumber_text.h"
 #include "schema.h"
@@ -341,18 +341,6 @@ struct JsonObject<TakenOff> : JsonObjectDefaults {
       {"board_feet", [](auto& it) { return Volume{it.board_feet()}; }, kFigure},
       {"buy_cubic_metres", [](auto& it) { return it.to_buy(it.cubic_metres()); }, kFigure},
       {"buy_board_feet", [](auto& it) { return it.to_buy(it.board_feet()); }, kFigure}};
-};
-
-/// A stock file's are lengths and words; the schema is told by the key.
-template <>
-struct JsonValue<AssumedValue> {
-  static void write(JsonText& json, const AssumedValue& value) {
-    if (value.kind == AssumedValue::Kind::length)
-      json.number(value.length);
-    else
-      json.text(value.words);
-  }
-  static std::string schema() { return "{}"; }
 };
 
 template <>

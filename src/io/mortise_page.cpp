@@ -95,7 +95,7 @@ std::string mortise_table(const Operation& setting, const std::vector<MortiseRow
                           ShoulderLine line, const LengthPrinter& lengths) {
   TextTable table({"in", place_heading(rows), "from", "near", "far", "long",
                    setting.has(SizeName::radius) ? "free" : "straight",
-                   "from " + std::string(shoulder_line_word(line)), "takes"});
+                   "from " + std::string(word_of(line)), "takes"});
   for (const MortiseRow& row : rows) {
     const auto from_shoulder = near_from_shoulder(*row.run);
     table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,

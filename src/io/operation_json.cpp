@@ -1,68 +1,84 @@
-#include "operation_json.h"
+#include "report_rows.h"
 
 namespace haunch {
 namespace {
 
-/// A yes that is left out where it is a no.
-void append_yes(JsonText& json, std::string_view name, bool value) {
-  if (!value) return;
-  json.key(name);
-  json.truth(true);
-}
+constexpr std::string_view kLine = R"({"$ref": "#/$defs/line"})";
 
-void append_some(JsonText& json, std::string_view name, std::optional<Length> value) {
-  if (value) json.member(name, *value);
-}
+struct OperationTold {
+  const Assembly& wood;
+  const Operation& operation;
+};
 
-void append_run(JsonText& json, const Assembly& wood, const Run& run) {
-  const Piece& piece = wood.pieces[run.piece];
-  json.open_object();
-  json.member("part", piece.mark);
-  json.member("feature", static_cast<std::int64_t>(run.feature));
-  if (run.joint) json.member("joint", joint_id(*run.joint));
-  json.member("side", side_name(piece, run.side.into, run.side.from_high));
-  json.member("from", word(run.from));
-  json.member("near", run.near);
-  append_some(json, "far", run.far);
-  if (run.to) json.member("to", word(*run.to));
-  append_some(json, "from_other_end", run.from_other_end);
-  if (run.from_shoulder) {
-    json.member("shoulder", shoulder_line_word(run.from_shoulder->line));
-    json.member("from_shoulder", run.from_shoulder->near);
-  }
-  append_some(json, "straight", run.straight);
-  json.close_object();
-}
+struct RunTold {
+  const Assembly& wood;
+  const Run& run;
 
-void append_operation(JsonText& json, const Assembly& wood, const Operation& operation) {
-  json.row();
-  json.open_object();
-  json.member("makes", word(operation.makes));
-  if (operation.cut != Cut::whole) json.member("cut", word(operation.cut));
-  json.key("settings");
-  json.open_object();
+  const Piece& piece() const { return wood.pieces[run.piece]; }
+};
+
+ByName<Length> settings_of(const Operation& operation) {
+  ByName<Length> settings;
   for (const NamedSize& setting : operation.settings)
-    json.member(word(setting.name), setting.size);
-  json.close_object();
-  append_yes(json, "through", operation.through);
-  append_yes(json, "open_end", operation.open_end);
-  append_yes(json, "both_faces", operation.both_faces);
-  json.key("runs");
-  json.open_list();
-  for (const Run& run : operation.runs)
-    append_run(json, wood, run);
-  json.close_list();
-  json.close_object();
+    settings.each.emplace_back(word(setting.name), setting.size);
+  return settings;
+}
+
+std::optional<bool> if_so(bool yes) {
+  return only_if(yes, true);
 }
 
 }  // namespace
 
-void append_operations_json(JsonText& json, const ItemReport& report) {
-  json.key("operations");
-  json.open_list();
-  for (const Operation& operation : report.making.value().operations)
-    append_operation(json, report.wood, operation);
-  json.close_list();
+template <>
+struct JsonObject<FromShoulder> : JsonObjectDefaults {
+  static constexpr JsonKey<FromShoulder> keys[] = {{"shoulder", the<&FromShoulder::line>},
+                                                   {"from_shoulder", the<&FromShoulder::near>}};
+};
+
+template <>
+struct JsonObject<RunTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "run";
+  static constexpr JsonKey<RunTold> keys[] = {
+      {"part", [](auto& it) { return it.piece().mark; }},
+      {"feature", [](auto& it) { return it.run.feature; }, R"("minimum": 0)"},
+      {"joint", [](auto& it) { return joint_id_of(it.run.joint); }},
+      {"side", [](auto& it) { return side_of(it.piece(), it.run.side); }},
+      {"from", [](auto& it) { return it.run.from; }, kLine},
+      {"near", [](auto& it) { return it.run.near; }},
+      {"far", [](auto& it) { return it.run.far; }},
+      {"to", [](auto& it) { return it.run.to; }, kLine},
+      {"from_other_end", [](auto& it) { return it.run.from_other_end; }},
+      {among, [](auto& it) { return it.run.from_shoulder; }},
+      {"straight", [](auto& it) { return it.run.straight; }}};
+};
+
+template <>
+struct JsonObject<OperationTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "operation";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<OperationTold> keys[] = {
+      {"makes", [](auto& it) { return word(it.operation.makes); }},
+      {"cut",
+       [](auto& it) { return only_if(it.operation.cut != Cut::whole, word(it.operation.cut)); },
+       R"({"enum": ["face-cheek", "back-cheek", "haunch", "flare"]})"},
+      {"settings", [](auto& it) { return settings_of(it.operation); }},
+      {"through", [](auto& it) { return if_so(it.operation.through); }},
+      {"open_end", [](auto& it) { return if_so(it.operation.open_end); }},
+      {"both_faces", [](auto& it) { return if_so(it.operation.both_faces); }},
+      {"runs", [](auto& it) { return each_in<RunTold>(it.wood, it.operation.runs); },
+       R"("minItems": 1)"}};
+};
+
+void JsonValue<OperationsTold>::write(JsonText& json, const OperationsTold& operations) {
+  write_json(json, each_in<OperationTold>(operations.report.wood,
+                                          operations.report.making.value().operations));
+}
+
+std::vector<SchemaDefinition> operation_definitions() {
+  return {definition_of<OperationTold>(),
+          {"line", JsonValue<Line>::schema()},
+          definition_of<RunTold>()};
 }
 
 }  // namespace haunch

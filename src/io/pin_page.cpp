@@ -63,7 +63,7 @@ std::string holes_text(const std::vector<Bored>& settings, const LengthPrinter& 
     text += lengths.one(its.setting(SizeName::diameter)) + " wide, middle " +
             lengths.one(its.setting(cheeks ? SizeName::from_edge : SizeName::from_shoulder)) +
             (cheeks ? " from the face edge, "
-                    : " from the " + std::string(shoulder_line_word(bored.line)));
+                    : " from the " + std::string(word_of(bored.line)));
     if (cheeks)
       text += its.through ? "right through"
                           : lengths.one(its.setting(SizeName::depth)) + " deep from the face side";

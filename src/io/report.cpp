@@ -149,16 +149,19 @@ std::vector<CutRow> cut_list(const Assembly& wood, const Job& job) {
   return rows;
 }
 
-std::string_view side_name(const Piece& piece, std::size_t into, bool from_high) {
-  switch (piece.place.axes[into]) {
-    case Axis::x:
-      return from_high ? "right" : "left";
-    case Axis::y:
-      return from_high ? "upper" : "lower";
-    case Axis::z:
-      return from_high ? "back" : "face";
-  }
-  return {};
+Surface side_of(const Piece& piece, WorkedSide side) {
+  constexpr Surface kLowAndHigh[][2] = {{Surface::left, Surface::right},
+                                        {Surface::lower, Surface::upper},
+                                        {Surface::face, Surface::back}};
+  const Axis axis = piece.place.axes[side.into];
+  return kLowAndHigh[static_cast<std::size_t>(axis)][side.from_high ? 1 : 0];
+}
+
+std::vector<std::string> marks_of(const Assembly& wood, const std::vector<std::size_t>& pieces) {
+  std::vector<std::string> marks;
+  for (const std::size_t piece : pieces)
+    marks.push_back(wood.pieces[piece].mark);
+  return marks;
 }
 
 std::string joined(const std::vector<std::string>& marks) {
@@ -170,22 +173,6 @@ std::string joined(const std::vector<std::string>& marks) {
 
 bool search_stopped(const ItemReport& report, std::size_t finding) {
   return report.remedies && !report.remedies->all_tried[finding];
-}
-
-std::string_view search_word(bool all_tried) {
-  return all_tried ? "complete" : "stopped";
-}
-
-std::string_view status_word(Status status) {
-  switch (status) {
-    case Status::ok:
-      return "ok";
-    case Status::caution:
-      return "caution";
-    case Status::fail:
-      return "fail";
-  }
-  return {};
 }
 
 std::string moisture_text(const Finding& finding) {

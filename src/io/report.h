@@ -12,6 +12,7 @@
 #include "remedy.h"
 #include "season_remedy.h"
 #include "seasons.h"
+#include "surface.h"
 #include "tolerance.h"
 #include "view.h"
 
@@ -76,8 +77,8 @@ std::vector<CutRow> cut_list(const Assembly& wood, const Job& job);
 const std::string& material_of(const Piece& piece, const Job& job);
 
 /// The side of a piece that lies across one of its own axes, at the low or the high end of it, as
-/// the piece stands in its assembly: "face", "left" …
-std::string_view side_name(const Piece& piece, std::size_t into, bool from_high);
+/// the piece stands in its assembly.
+Surface side_of(const Piece& piece, WorkedSide side);
 
 /// "at 13 % moisture: ", of what is not as built.
 std::string moisture_text(const Finding& finding);
@@ -85,17 +86,24 @@ std::string moisture_text(const Finding& finding);
 /// What a finding says, in words: the figure, its limit, and unless it is ok why it matters.
 std::string finding_message(const Finding& finding, Unit unit);
 
+std::vector<std::string> marks_of(const Assembly& wood, const std::vector<std::size_t>& pieces);
+
 /// Marks in a row: "A B".
 std::string joined(const std::vector<std::string>& marks);
-
-std::string_view status_word(Status status);
 
 /// Whether not all remedies of a finding, or of an item, were tried: that none was found says
 /// little then, and a smaller one may do.
 bool search_stopped(const ItemReport& report, std::size_t finding);
 
-/// "complete" where all was tried, else "stopped".
-std::string_view search_word(bool all_tried);
+/// Whether all was tried.
+enum class Search : unsigned char { complete, stopped };
+
+template <>
+inline constexpr std::string_view kWords<Search>[] = {"complete", "stopped"};
+
+constexpr Search search_of(bool all_tried) {
+  return all_tried ? Search::complete : Search::stopped;
+}
 
 /// What a remedy says, in words.
 std::string remedy_message(const Remedy& remedy, Unit unit);

@@ -147,11 +147,8 @@ void append_check(CsvRow row, const ItemReport& report, std::size_t number, Unit
   const Finding& finding = report.findings[number];
   row.text(report.job->id);
   row.plain(finding.rule->check);
-  row.plain(status_word(finding.status));
-  std::vector<std::string> marks;
-  for (const std::size_t part : finding.parts)
-    marks.push_back(report.wood.pieces[part].mark);
-  row.plain(joined(marks));
+  row.plain(word_of(finding.status));
+  row.plain(joined(marks_of(report.wood, finding.parts)));
   row.plain(finding.joint ? joint_id(*finding.joint) : "");
   row.length(finding.value);
   row.length(finding.min);

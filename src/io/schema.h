@@ -9,8 +9,8 @@ namespace haunch {
 /// Of a spec, made from the same table of keys that specs are read by.
 std::string spec_schema();
 
-/// Of the report, format haunch-report-1.
-std::string_view report_schema();
+/// Of the report, format haunch-report-1, made from the rows that it is written by.
+std::string report_schema();
 
 /// Of what lumber says, format haunch-lumber-1, made from the rows that it is written by.
 std::string lumber_schema();

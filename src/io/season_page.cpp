@@ -4,15 +4,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 #include "choices.h"
 #include "rounding.h"
 
 namespace haunch {
 namespace {
-
-// A pair's, whose gap is told with the left one only.
 
 constexpr std::array<std::string_view, 3> kStateWords{"low", "build", "high"};
 
@@ -63,21 +60,13 @@ bool any_derived(const Season& season) {
                      [&](const auto& it) { return derived(it.second); });
 }
 
-std::vector<std::string> marks_of(const ItemReport& report,
-                                  const std::vector<std::size_t>& pieces) {
-  std::vector<std::string> marks;
-  for (const std::size_t piece : pieces)
-    marks.push_back(report.wood.pieces[piece].mark);
-  return marks;
-}
-
 /// What of the work does not move: panels of board, and glass.
 std::string still_text(const ItemReport& report, Matter matter) {
   std::vector<std::size_t> still;
   for (std::size_t piece = 0; piece < report.wood.pieces.size(); ++piece)
     if (report.wood.pieces[piece].matter == matter) still.push_back(piece);
   if (still.empty()) return {};
-  return hanging(joined(marks_of(report, still)) + ": " +
+  return hanging(joined(marks_of(report.wood, still)) + ": " +
                  (matter == Matter::board ? "board" : "glass") +
                  ", which does not move to matter; only the frame about it does");
 }
@@ -163,7 +152,8 @@ std::string name_of(const ItemReport& report, const LeafSeason& leaf) {
   return group_name(report.wood.groups[leaf.group]);
 }
 
-/// Whether a leaf is the left one of a pair, or the right one.
+/// Whether a leaf is the left one of a pair, or the right one: the gap between them is told with
+/// the left one only.
 bool is_of_pair(const ItemReport& report, const LeafSeason& leaf, bool right) {
   for (const Fit* meeting : fits_that_stand(report.wood, StandsIn::beside)) {
     const Neighbours pair = neighbours_of(report.wood, *meeting);
@@ -279,15 +269,6 @@ std::string remedies_text(const ItemReport& report) {
 
 // ---- weight
 
-double whole_weight(const SeasonReport& seasons) {
-  return std::accumulate(seasons.weights.begin(), seasons.weights.end(), 0.0);
-}
-
-bool is_not_weighed(const SeasonReport& seasons, std::size_t piece) {
-  const auto& without = seasons.not_weighed;
-  return std::find(without.begin(), without.end(), piece) != without.end();
-}
-
 /// The most that one person should lift under the best conditions: 51 lb (23 kg), NIOSH.
 constexpr double kOnePersonLifts = 23;
 
@@ -301,10 +282,10 @@ std::string weights_text(const ItemReport& report, Unit unit) {
   };
   std::string text =
       fmt::format("weight at {}: {}, of which", percent_words(seasons.moisture.build),
-                  shown(whole_weight(seasons)));
+                  shown(seasons.whole_weight()));
   bool first = true;
   for (std::size_t i = 0; i < seasons.weights.size(); ++i) {
-    if (is_not_weighed(seasons, i)) continue;
+    if (!seasons.is_weighed(i)) continue;
     text += fmt::format("{} {} {}", first ? "" : ",", report.wood.pieces[i].mark,
                         shown(seasons.weights[i]));
     first = false;
@@ -315,7 +296,7 @@ std::string weights_text(const ItemReport& report, Unit unit) {
                           shown(seasons.leaf_weights[i]));
   if (!seasons.not_weighed.empty())
     text += "; not in it, as their density is not known: " +
-            joined(marks_of(report, seasons.not_weighed));
+            joined(marks_of(report.wood, seasons.not_weighed));
   std::string page = hanging(text);
   if (*std::max_element(seasons.leaf_weights.begin(), seasons.leaf_weights.end()) > kOnePersonLifts)
     page += hanging(
@@ -323,95 +304,6 @@ std::string weights_text(const ItemReport& report, Unit unit) {
         "conditions: NIOSH); two carry it, or a trolley does. Local rules for work "
         "decide.");
   return page;
-}
-
-// ---- JSON
-
-/// Moved sizes as they are, to the step.
-void append_panel(JsonText& json, const PanelState& state) {
-  json.open_object();
-  json.member("width", state.width);
-  json.member("gap", state.gap);
-  json.member("bite", state.bite);
-  json.close_object();
-}
-
-void append_leaf(JsonText& json, const LeafState& state) {
-  json.open_object();
-  json.member("width", state.width);
-  json.member("clearance_left", state.gaps.left);
-  json.member("clearance_right", state.gaps.right);
-  json.member("height", state.height);
-  json.member("clearance_head", state.gaps.head);
-  json.member("clearance_foot", state.gaps.foot);
-  json.close_object();
-}
-
-void append_weights(JsonText& json, const ItemReport& report) {
-  const SeasonReport& seasons = *report.seasons;
-  json.key("weight");
-  if (!seasons.weighed) {
-    json.null();
-    return;
-  }
-  json.open_object();
-  json.key("kilograms");
-  json.number(whole_weight(seasons), 3);
-  json.key("parts");
-  json.open_object();
-  for (std::size_t i = 0; i < seasons.weights.size(); ++i) {
-    if (is_not_weighed(seasons, i)) continue;
-    json.key(report.wood.pieces[i].mark);
-    json.number(seasons.weights[i], 3);
-  }
-  json.close_object();
-  if (!seasons.not_weighed.empty()) {
-    json.key("not_weighed");
-    json.open_list();
-    for (const std::string& mark : marks_of(report, seasons.not_weighed))
-      json.text(mark);
-    json.close_list();
-  }
-  if (!fits_that_stand(report.wood, StandsIn::group).empty()) {
-    json.key("leaves");
-    json.open_list();
-    for (const double weight : seasons.leaf_weights)
-      json.number(weight, 3);
-    json.close_list();
-  }
-  json.close_object();
-}
-
-void append_tenons(JsonText& json, const SeasonReport& seasons) {
-  json.key("tenons");
-  json.open_list();
-  for (const TenonSeason& tenon : seasons.tenons) {
-    json.row();
-    json.open_object();
-    json.member("joint", joint_id(tenon.joint));
-    for (std::size_t i = 0; i < kStateWords.size(); ++i)
-      json.member(kStateWords[i], tenon.width[i]);
-    json.member("limit", seasons.widest_glued);
-    json.close_object();
-  }
-  json.close_list();
-}
-
-void append_remedies(JsonText& json, const SeasonRemedies& remedies) {
-  json.key("remedies");
-  json.open_list();
-  for (const SeasonRemedy& remedy : remedies.tried) {
-    json.row();
-    json.open_object();
-    json.member("key", remedy.key);
-    json.member("from", remedy.from);
-    json.member("to", remedy.to);
-    json.key("helps");
-    json.truth(remedy.helps);
-    json.close_object();
-  }
-  json.close_list();
-  json.member("remedy_search", search_word(remedies.all_tried));
 }
 
 }  // namespace
@@ -423,48 +315,6 @@ std::string season_page(const ItemReport& report, const LengthPrinter& lengths) 
   return head_text(report) + panels_table(report, lengths) + leaves +
          tenons_table(report, lengths) + bench_text(report, lengths) + remedies_text(report) +
          weights_text(report, lengths.unit());
-}
-
-void append_season_json(JsonText& json, const ItemReport& report) {
-  const SeasonReport& seasons = *report.seasons;
-  json.key("season");
-  json.open_object();
-  json.key("moisture");
-  json.open_object();
-  const AtEach<double> percents = percents_of(seasons.moisture);
-  for (std::size_t i = 0; i < percents.size(); ++i) {
-    json.key(kStateWords[i]);
-    json.number(percents[i], 3);
-  }
-  json.close_object();
-  json.key("panels");
-  json.open_list();
-  for (const PanelSeason& panel : seasons.panels) {
-    json.row();
-    json.open_object();
-    json.member("mark", report.wood.pieces[panel.piece].mark);
-    for (std::size_t i = 0; i < kStateWords.size(); ++i) {
-      json.key(kStateWords[i]);
-      append_panel(json, panel.at[i]);
-    }
-    json.close_object();
-  }
-  json.close_list();
-  for (const LeafSeason& leaf : seasons.leaves) {
-    const std::string name = name_of(report, leaf);
-    json.key(name == "leaf" ? "leaf" : name == "left leaf" ? "left_leaf" : "right_leaf");
-    json.open_object();
-    for (std::size_t i = 0; i < kStateWords.size(); ++i) {
-      json.row();
-      json.key(kStateWords[i]);
-      append_leaf(json, leaf.at[i]);
-    }
-    json.close_object();
-  }
-  append_tenons(json, seasons);
-  append_weights(json, report);
-  append_remedies(json, report.season_remedies.value_or(SeasonRemedies()));
-  json.close_object();
 }
 
 void append_season_csv(const CsvRow& row, const ItemReport& report) {

@@ -1,10 +1,9 @@
-// A piece of work through its seasons, on the page, in JSON and in CSV.
+// A piece of work through its seasons, on the page and in CSV.
 #pragma once
 
 #include <string>
 
 #include "csv_row.h"
-#include "json_text.h"
 #include "report.h"
 #include "text_table.h"
 
@@ -12,9 +11,6 @@ namespace haunch {
 
 /// What the wood does between its driest and its wettest, and what to leave at the bench.
 std::string season_page(const ItemReport& report, const LengthPrinter& lengths);
-
-/// The member "season" of an item.
-void append_season_json(JsonText& json, const ItemReport& report);
 
 /// One row a panel and one for the leaf, at each moisture.
 void append_season_csv(const CsvRow& row, const ItemReport& report);

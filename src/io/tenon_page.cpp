@@ -157,7 +157,7 @@ std::string at_ends(const ShoulderPattern& pattern) {
 std::string line_text(const ShoulderPattern& pattern, const LengthPrinter& lengths) {
   const std::string by = lengths.one(std::max(pattern.low_longer, pattern.high_longer));
   const bool sight = pattern.line == ShoulderLine::sight_line;
-  std::string text = "deep from the " + std::string(shoulder_line_word(pattern.line)) +
+  std::string text = "deep from the " + std::string(word_of(pattern.line)) +
                      (sight ? ", where the edge comes that the tenon goes in to; " : "; ") +
                      at_ends(pattern);
   switch (pattern.line) {

@@ -3,11 +3,9 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <iterator>
 #include <vector>
 
 #include "choices.h"
-#include "json_text.h"
 
 namespace haunch {
 namespace {
@@ -87,28 +85,11 @@ std::string band_text(const Assembly& wood, const FitForecast& forecast,
   return hanging(text);
 }
 
-/// Joints of one kind that are left out, and what is not known of them.
-struct LeftOut {
-  JointKind kind;
-  std::string_view plural, unknown;
-};
-constexpr LeftOut kLeftOut[] = {{JointKind::dowel, "dowels", "holes and dowels"},
-                                {JointKind::half_lap, "half-laps", "how deep laps are cut"}};
-
-std::vector<std::size_t> left_out_of(const Assembly& wood, const FitForecast& forecast,
-                                     JointKind kind) {
-  std::vector<std::size_t> joints;
-  std::copy_if(forecast.left_out.begin(), forecast.left_out.end(), std::back_inserter(joints),
-               [&](std::size_t joint) { return wood.joints[joint].kind == kind; });
-  return joints;
-}
-
 std::string left_out_text(const Assembly& wood, const FitForecast& forecast) {
   std::string text;
-  for (const LeftOut& left_out : kLeftOut)
-    if (const std::size_t joints = left_out_of(wood, forecast, left_out.kind).size(); joints > 0)
-      text += hanging(fmt::format("left out: {} ({} joints); of {} no plus/minus is taken",
-                                  left_out.plural, joints, left_out.unknown));
+  for (const LeftOut& it : left_out_of(wood, forecast))
+    text +=
+        hanging(fmt::format("left out: {} ({} joints); {}", it.plural, it.joints.size(), it.why));
   return text;
 }
 
@@ -160,114 +141,18 @@ std::string stack_table(const Assembly& wood, const FitForecast& forecast,
   return table.empty() ? "" : "\n" + table.text(decimals(lengths), 2);
 }
 
-// ---- JSON
-
-void append_share(JsonText& json, std::string_view name, double share) {
-  json.key(name);
-  json.number(share, 4);
-}
-
-void append_range(JsonText& json, std::string_view name, Length min, Length max) {
-  json.key(name);
-  json.open_object();
-  json.member("min", min);
-  json.member("max", max);
-  json.close_object();
-}
-
-void append_spread(JsonText& json, std::string_view name, const Spread& spread) {
-  json.member(name, spread.nominal);
-  append_range(json, "worst", spread.worst_min, spread.worst_max);
-  append_range(json, "rss", spread.rss_min, spread.rss_max);
-}
-
-void append_length(JsonText& json, std::string_view name, const std::optional<Length>& length) {
-  json.key(name);
-  if (length)
-    json.number(*length);
-  else
-    json.null();
-}
-
-void append_tolerances(JsonText& json, const Tolerances& tolerances) {
-  json.member("work", word_of(tolerances.work));
-  json.key("tolerance");
-  json.open_object();
-  for (std::size_t i = 0; i < kDimensions; ++i)
-    json.member(word_of(static_cast<Dimension>(i)), tolerances.each[i].plus_minus);
-  json.close_object();
-  json.key("one_setting");
-  json.open_list();
-  for (std::size_t i = 0; i < kDimensions; ++i)
-    if (tolerances.each[i].one_setting) json.text(word_of(static_cast<Dimension>(i)));
-  json.close_list();
-  json.member("deviations", std::int64_t{tolerances.deviations});
-  append_share(json, "setting_share", tolerances.setting_share / 100.0);
-}
-
-void append_joint(JsonText& json, const JointFit& fit) {
-  json.row();
-  json.open_object();
-  json.member("joint", joint_id(fit.joint));
-  json.member("fits", std::int64_t{fit.fits});
-  append_spread(json, "play", fit.play);
-  append_range(json, "band", fit.band.min, fit.band.max);
-  append_share(json, "share", fit.share);
-  json.close_object();
-}
-
-void append_left_out(JsonText& json, const Assembly& wood, const FitForecast& forecast) {
-  json.key("left_out");
-  json.open_list();
-  for (const LeftOut& left_out : kLeftOut) {
-    const std::vector<std::size_t> joints = left_out_of(wood, forecast, left_out.kind);
-    if (joints.empty()) continue;
-    json.row();
-    json.open_object();
-    json.member("kind", word(left_out.kind));
-    json.key("joints");
-    json.open_list();
-    for (const std::size_t joint : joints)
-      json.text(joint_id(joint));
-    json.close_list();
-    json.member("why", fmt::format("of {} no plus/minus is taken", left_out.unknown));
-    json.close_object();
-  }
-  json.close_list();
-}
-
-/// Of leaves of which nothing is told there is no share.
-void append_leaf(JsonText& json, const FitForecast& forecast) {
-  const LeafFit& leaf = forecast.leaf;
-  const auto append = [&](std::string_view name, double share) {
-    if (!forecast.joints.empty()) return append_share(json, name, share);
-    json.key(name);
-    json.null();
-  };
-  json.key("leaf");
-  json.open_object();
-  append("share", leaf.share);
-  append_length(json, "best_allowance", leaf.best_allowance);
-  append("best_share", leaf.best_share);
-  append_share(json, "wanted_share", forecast.tolerances.wanted_share / 100.0);
-  append_length(json, "least_allowance", leaf.least_allowance);
-  json.close_object();
-}
-
-void append_stack(JsonText& json, std::string_view name, const Assembly& wood, const Stack& stack) {
-  if (stack.pieces.empty()) return;
-  json.key(name);
-  json.open_object();
-  json.key("parts");
-  json.open_list();
-  for (const std::size_t piece : stack.pieces)
-    json.text(wood.pieces[piece].mark);
-  json.close_list();
-  append_spread(json, "size", stack.size);
-  json.close_object();
-}
-
 }  // namespace
+
+std::vector<LeftOut> left_out_of(const Assembly& wood, const FitForecast& forecast) {
+  std::vector<LeftOut> all = {
+      {JointKind::dowel, "dowels", "of holes and dowels no plus/minus is taken", {}},
+      {JointKind::half_lap, "half-laps", "of how deep laps are cut no plus/minus is taken", {}}};
+  for (LeftOut& it : all)
+    for (const std::size_t joint : forecast.left_out)
+      if (wood.joints[joint].kind == it.kind) it.joints.push_back(joint);
+  std::erase_if(all, [](const LeftOut& it) { return it.joints.empty(); });
+  return all;
+}
 
 std::string tolerance_page(const Assembly& wood, const FitForecast& forecast,
                            const LengthPrinter& lengths) {
@@ -276,29 +161,6 @@ std::string tolerance_page(const Assembly& wood, const FitForecast& forecast,
          joint_table(wood, forecast, lengths) + several_text(forecast) +
          band_text(wood, forecast, lengths) + left_out_text(wood, forecast) +
          leaf_text(forecast, lengths) + stack_table(wood, forecast, lengths);
-}
-
-void append_fits_json(JsonText& json, const Assembly& wood, const FitForecast& forecast) {
-  json.key("fits");
-  json.open_object();
-  append_tolerances(json, forecast.tolerances);
-  append_range(json, "band", forecast.tolerances.fit.min, forecast.tolerances.fit.max);
-  json.key("joints");
-  json.open_list();
-  for (const JointFit& fit : forecast.joints)
-    append_joint(json, fit);
-  json.close_list();
-  append_left_out(json, wood, forecast);
-  append_leaf(json, forecast);
-  append_stack(json, "width", wood, forecast.width);
-  append_stack(json, "height", wood, forecast.height);
-  if (forecast.flush) {
-    json.key("flush");
-    json.open_object();
-    append_spread(json, "size", *forecast.flush);
-    json.close_object();
-  }
-  json.close_object();
 }
 
 }  // namespace haunch

@@ -1,19 +1,26 @@
-// Fits by tolerance, as a page of the sheet and as JSON.
+// Fits by tolerance, as a page of the sheet.
 #pragma once
 
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "text_table.h"
 #include "tolerance.h"
 
 namespace haunch {
 
-class JsonText;
+/// Joints of one kind that a forecast leaves out, and why.
+struct LeftOut {
+  JointKind kind;
+  std::string_view plural, why;
+  std::vector<std::size_t> joints;
+};
+
+/// Those kinds of which there are any.
+std::vector<LeftOut> left_out_of(const Assembly& wood, const FitForecast& forecast);
 
 std::string tolerance_page(const Assembly& wood, const FitForecast& forecast,
                            const LengthPrinter& lengths);
-
-/// Begins a member "fits" of an open object.
-void append_fits_json(JsonText& json, const Assembly& wood, const FitForecast& forecast);
 
 }  // namespace haunch

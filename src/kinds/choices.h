@@ -12,6 +12,7 @@
 #include "joint_words.h"
 #include "raise.h"
 #include "season.h"
+#include "surface.h"
 #include "tenon.h"
 #include "tolerances.h"
 
@@ -48,12 +49,6 @@ enum class PinPlaces { corner, middle, both };
 enum class StopKind { planted, rebate };
 enum class HeadJoint { housed, rebated, tenoned };
 
-/// The sides of a piece as it stands in its leaf, seen from the face side.
-enum class Surface { face, back, left, right, upper, lower };
-
-/// The words of a choice, one for each enumerator.
-template <typename Choice>
-inline constexpr std::nullptr_t kWords = nullptr;
 template <>
 inline constexpr std::string_view kWords<Unit>[] = {"mm", "in"};
 template <>
@@ -104,14 +99,5 @@ template <>
 inline constexpr std::string_view kWords<Dimension>[] = {
     "tenon_thickness", "mortise_width", "groove_width", "panel_tongue",
     "shoulder_length", "mortise_place", "piece_width"};
-template <>
-inline constexpr std::string_view kWords<Surface>[] = {"face",  "back",  "left",
-                                                       "right", "upper", "lower"};
-
-/// The word of one choice.
-template <typename Choice>
-constexpr std::string_view word_of(Choice choice) {
-  return kWords<Choice>[static_cast<std::size_t>(choice)];
-}
 
 }  // namespace haunch

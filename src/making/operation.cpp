@@ -31,10 +31,7 @@ std::string_view word(Cut cut) {
 }
 
 std::string_view word(Line line) {
-  constexpr std::string_view kWords[] = {
-      "foot", "lower end", "left end", "lower edge", "left edge", "inner face", "lower face",
-      "top",  "left",      "right",    "sill",       "head",      "transom"};
-  return kWords[static_cast<std::size_t>(line)];
+  return word_of(line);
 }
 
 }  // namespace haunch

@@ -33,6 +33,11 @@ enum class Line : unsigned char {
   transom,
 };
 
+template <>
+inline constexpr std::string_view kWords<Line>[] = {
+    "foot", "lower end", "left end", "lower edge", "left edge", "inner face", "lower face",
+    "top",  "left",      "right",    "sill",       "head",      "transom"};
+
 /// A side of a piece, through which the work comes in: across which of its own axes, and whether
 /// from the high end of it.
 struct WorkedSide {

@@ -3,7 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "json_text.h"
+#include "report_rows.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -31,7 +31,8 @@ nlohmann::json as_json(const Forecast& its, Unit unit) {
   std::string text;
   JsonText json(text, unit);
   json.open_object();
-  append_fits_json(json, its.wood, its.fits);
+  json.key("fits");
+  write_json(json, FitsTold{its.wood, its.fits});
   json.member("after", "it");
   json.close_object();
   return nlohmann::json::parse(text);

@@ -1,0 +1,164 @@
+#include "report_rows.h"
+
+namespace haunch {
+namespace {
+
+struct PanelTold {
+  const ItemReport& report;
+  const PanelSeason& panel;
+};
+
+struct TenonTold {
+  const SeasonReport& seasons;
+  const TenonSeason& tenon;
+};
+
+struct Weight {
+  const ItemReport& report;
+  const SeasonReport& seasons;
+};
+
+/// Of kilograms and percents.
+using Thousandths = Rounded<3>;
+
+ByName<Thousandths> weights_of_parts(const Weight& it) {
+  ByName<Thousandths> weights;
+  for (std::size_t i = 0; i < it.seasons.weights.size(); ++i)
+    if (it.seasons.is_weighed(i))
+      weights.each.emplace_back(it.report.wood.pieces[i].mark, Thousandths{it.seasons.weights[i]});
+  return weights;
+}
+
+std::optional<std::vector<Thousandths>> weights_of_leaves(const Weight& it) {
+  if (fits_that_stand(it.report.wood, StandsIn::group).empty()) return {};
+  std::vector<Thousandths> weights;
+  for (const double weight : it.seasons.leaf_weights)
+    weights.push_back({weight});
+  return weights;
+}
+
+OrNull<Weight> weight_of(const ItemReport& report) {
+  if (!report.seasons->weighed) return {};
+  return {Weight{report, *report.seasons}};
+}
+
+std::optional<LeafSeason> leaf_named(const SeasonTold& it, std::string_view name) {
+  for (const LeafSeason& leaf : it.report.seasons->leaves)
+    if (group_name(it.report.wood.groups[leaf.group]) == name) return leaf;
+  return {};
+}
+
+}  // namespace
+
+template <>
+struct JsonObject<Moisture> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "states";
+  static constexpr JsonKey<Moisture> keys[] = {
+      {"low", [](auto& it) { return Thousandths{it.low}; }},
+      {"build", [](auto& it) { return Thousandths{it.build}; }},
+      {"high", [](auto& it) { return Thousandths{it.high}; }}};
+};
+
+/// Moved sizes as they are, to the step.
+template <>
+struct JsonObject<PanelState> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "panel_state";
+  static constexpr JsonKey<PanelState> keys[] = {{"width", the<&PanelState::width>},
+                                                 {"gap", the<&PanelState::gap>},
+                                                 {"bite", the<&PanelState::bite>}};
+};
+
+template <>
+struct JsonObject<PanelTold> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<PanelTold> keys[] = {
+      {"mark", [](auto& it) { return it.report.wood.pieces[it.panel.piece].mark; }},
+      {"low", [](auto& it) { return it.panel.at[kLow]; }},
+      {"build", [](auto& it) { return it.panel.at[kBuild]; }},
+      {"high", [](auto& it) { return it.panel.at[kHigh]; }}};
+};
+
+template <>
+struct JsonObject<LeafState> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "leaf_state";
+  static constexpr JsonKey<LeafState> keys[] = {
+      {"width", the<&LeafState::width>},
+      {"clearance_left", [](auto& it) { return it.gaps.left; }},
+      {"clearance_right", [](auto& it) { return it.gaps.right; }},
+      {"height", the<&LeafState::height>},
+      {"clearance_head", [](auto& it) { return it.gaps.head; }},
+      {"clearance_foot", [](auto& it) { return it.gaps.foot; }}};
+};
+
+template <>
+struct JsonObject<LeafSeason> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "leaf_season";
+  static constexpr JsonKey<LeafSeason> keys[] = {
+      {on_row, "low", [](auto& it) { return it.at[kLow]; }},
+      {on_row, "build", [](auto& it) { return it.at[kBuild]; }},
+      {on_row, "high", [](auto& it) { return it.at[kHigh]; }}};
+};
+
+template <>
+struct JsonObject<TenonTold> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<TenonTold> keys[] = {
+      {"joint", [](auto& it) { return joint_id(it.tenon.joint); }},
+      {"low", [](auto& it) { return it.tenon.width[kLow]; }},
+      {"build", [](auto& it) { return it.tenon.width[kBuild]; }},
+      {"high", [](auto& it) { return it.tenon.width[kHigh]; }},
+      {"limit", [](auto& it) { return it.seasons.widest_glued; }}};
+};
+
+template <>
+struct JsonObject<Weight> : JsonObjectDefaults {
+  static constexpr JsonKey<Weight> keys[] = {
+      {"kilograms", [](auto& it) { return Thousandths{it.seasons.whole_weight()}; }},
+      {"parts", [](auto& it) { return weights_of_parts(it); }},
+      {"not_weighed",
+       [](auto& it) { return if_any(marks_of(it.report.wood, it.seasons.not_weighed)); }},
+      {"leaves", [](auto& it) { return weights_of_leaves(it); }}};
+};
+
+template <>
+struct JsonObject<SeasonRemedy> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<SeasonRemedy> keys[] = {{"key", the<&SeasonRemedy::key>},
+                                                   {"from", the<&SeasonRemedy::from>},
+                                                   {"to", the<&SeasonRemedy::to>},
+                                                   {"helps", the<&SeasonRemedy::helps>}};
+};
+
+template <>
+struct JsonObject<SeasonRemedies> : JsonObjectDefaults {
+  static constexpr JsonKey<SeasonRemedies> keys[] = {
+      {"remedies", the<&SeasonRemedies::tried>},
+      {"remedy_search", [](auto& it) { return search_of(it.all_tried); }}};
+};
+
+template <>
+struct JsonObject<SeasonTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "season";
+  static constexpr JsonKey<SeasonTold> keys[] = {
+      {"moisture", [](auto& it) { return it.report.seasons->moisture; }},
+      {"panels", [](auto& it) { return each_in<PanelTold>(it.report, it.report.seasons->panels); }},
+      {"leaf", [](auto& it) { return leaf_named(it, "leaf"); }},
+      {"pair", [](auto& it) { return leaf_named(it, "pair"); }},
+      {"left_leaf", [](auto& it) { return leaf_named(it, "left leaf"); }},
+      {"right_leaf", [](auto& it) { return leaf_named(it, "right leaf"); }},
+      {"tenons",
+       [](auto& it) { return each_in<TenonTold>(*it.report.seasons, it.report.seasons->tenons); }},
+      {"weight", [](auto& it) { return weight_of(it.report); }},
+      {among, [](auto& it) { return it.report.season_remedies.value_or(SeasonRemedies()); }}};
+};
+
+void JsonValue<SeasonTold>::write(JsonText& json, const SeasonTold& season) {
+  write_object(json, season);
+}
+
+std::vector<SchemaDefinition> season_definitions() {
+  return {definition_of<SeasonTold>(), definition_of<Moisture>(), definition_of<LeafSeason>(),
+          definition_of<PanelState>(), definition_of<LeafState>()};
+}
+
+}  // namespace haunch

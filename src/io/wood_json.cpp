@@ -1,0 +1,308 @@
+#include "report_rows.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kOwnAxes[] = {"length", "width", "thickness"};
+constexpr std::string_view kEnds[] = {"low", "high"};
+
+struct PartTold {
+  const ItemReport& report;
+  const Piece& piece;
+  const Shoulders& shoulders;
+};
+
+struct ShouldersTold {
+  const Piece& piece;
+  const Shoulders& shoulders;
+
+  EndShoulders between() const {
+    const auto of = [&](Length EndShoulders::*which) {
+      return shoulders.between(which, piece.blank[0]);
+    };
+    return {of(&EndShoulders::line), of(&EndShoulders::face), of(&EndShoulders::back)};
+  }
+};
+
+struct FeatureTold {
+  const Piece& piece;
+  const Feature& feature;
+
+  std::optional<Surface> into() const {
+    if (!feature.fitting) return {};
+    return side_of(piece, {feature.fitting->into, feature.fitting->from_high});
+  }
+  /// A groove may serve several joints, what is not one serves one.
+  bool has_one_joint() const {
+    return feature.kind != FeatureKind::groove && feature.joints.size() == 1;
+  }
+};
+
+struct JointTold {
+  const ItemReport& report;
+  std::size_t number = 0;
+
+  const Joint& joint() const { return report.wood.joints[number]; }
+  const Piece& enters() const { return report.wood.pieces[joint().enters]; }
+  std::optional<JointShoulders> shoulders() const {
+    return shoulders_at(joint(), enters(), report.making.value().shoulders[joint().enters]);
+  }
+};
+
+std::optional<Length> above_zero(Length length) {
+  return only_if(length > Length(), length);
+}
+
+std::optional<Length> of_haunches(const TenonSizes& tenon, Length size) {
+  return only_if(!tenon.haunches.empty(), size);
+}
+
+}  // namespace
+
+std::optional<JointId> joint_id_of(std::optional<std::size_t> joint) {
+  if (!joint) return {};
+  return JointId{*joint};
+}
+
+std::vector<JointId> joint_ids(const std::vector<std::size_t>& joints) {
+  std::vector<JointId> ids;
+  for (const std::size_t joint : joints)
+    ids.push_back({joint});
+  return ids;
+}
+
+template <>
+inline constexpr std::string_view kWords<Axis>[] = {"x", "y", "z"};
+
+// ---- what is cut out of a piece
+
+template <>
+struct JsonValue<Box> {
+  using Ends = std::array<Length, 6>;
+  static void write(JsonText& json, const Box& box) {
+    const auto& [low, high] = box;
+    write_json(json, Ends{low[0], low[1], low[2], high[0], high[1], high[2]});
+  }
+  static std::string schema() { return JsonValue<Ends>::schema(); }
+};
+
+template <>
+struct JsonValue<Corner> {
+  using Place = std::array<Length, 2>;
+  static void write(JsonText& json, const Corner& corner) {
+    write_json(json, Place{corner.u, corner.v});
+  }
+  static std::string schema() { return JsonValue<Place>::schema(); }
+};
+
+template <>
+struct JsonObject<Prism> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "prism";
+  static constexpr JsonKey<Prism> keys[] = {
+      {"along", [](auto& it) { return Word<kOwnAxes>(it.along); }},
+      {"from", the<&Prism::from>},
+      {"to", the<&Prism::to>},
+      {"polygon", the<&Prism::outline>, R"("minItems": 3)"}};
+};
+
+/// A feature tells those of its sizes that it has, in the order in which they are read off.
+template <>
+struct JsonMembers<std::vector<NamedSize>> {
+  static void write(JsonText& json, const std::vector<NamedSize>& sizes) {
+    for (const NamedSize& size : sizes)
+      json.member(word(size.name), size.size);
+  }
+  static std::vector<SchemaKey> schema_keys() {
+    std::vector<SchemaKey> keys;
+    for (const std::string_view name : kWords<SizeName>)
+      keys.push_back({name, JsonValue<Length>::schema(), false});
+    return keys;
+  }
+};
+
+template <>
+struct JsonObject<FeatureTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "feature";
+  static constexpr JsonKey<FeatureTold> keys[] = {
+      {"kind", [](auto& it) { return word(it.feature.kind); }},
+      {"fitting",
+       [](auto& it) {
+         return it.feature.fitting ? std::optional(it.feature.fitting->name) : std::nullopt;
+       }},
+      {"into", [](auto& it) { return it.into(); }},
+      {"joint",
+       [](auto& it) {
+         return it.has_one_joint() ? std::optional(JointId{it.feature.joints.front()})
+                                   : std::nullopt;
+       }},
+      {"joints",
+       [](auto& it) {
+         return it.has_one_joint() ? std::nullopt : if_any(joint_ids(it.feature.joints));
+       }},
+      {among, [](auto& it) { return it.feature.sizes; }},
+      {"cuts", [](auto& it) -> const std::vector<Box>& { return it.feature.cuts; }},
+      {"prisms", [](auto& it) { return if_any(it.feature.prisms); }, R"("minItems": 1)"}};
+};
+
+// ---- parts
+
+template <>
+struct JsonObject<Place> : JsonObjectDefaults {
+  static constexpr JsonKey<Place> keys[] = {{"origin", the<&Place::origin>},
+                                            {"axes", the<&Place::axes>}};
+};
+
+template <>
+struct JsonObject<EndShoulders> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "shoulder_lengths";
+  static constexpr JsonKey<EndShoulders> keys[] = {{"line", the<&EndShoulders::line>},
+                                                   {"face", the<&EndShoulders::face>},
+                                                   {"back", the<&EndShoulders::back>}};
+};
+
+template <>
+struct JsonObject<ShouldersTold> : JsonObjectDefaults {
+  static constexpr JsonKey<ShouldersTold> keys[] = {
+      {"line", [](auto& it) { return it.shoulders.line; }},
+      {"low", [](auto& it) { return it.shoulders.low; }},
+      {"high", [](auto& it) { return it.shoulders.high; }},
+      {"between", [](auto& it) { return it.between(); }}};
+};
+
+template <>
+struct JsonObject<PartTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "part";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<PartTold> keys[] = {
+      {"mark", [](auto& it) { return it.piece.mark; }},
+      {"name", [](auto& it) { return it.piece.name; }},
+      {"role", [](auto& it) { return word(it.piece.role); }},
+      {"material", [](auto& it) { return material_of(it.piece, *it.report.job); }},
+      {"length", [](auto& it) { return it.piece.blank[0]; }},
+      {"width", [](auto& it) { return it.piece.blank[1]; }},
+      {"thickness", [](auto& it) { return it.piece.blank[2]; }},
+      {"at", [](auto& it) { return it.piece.place; }},
+      {"shoulders",
+       [](auto& it) {
+         return it.shoulders.any() ? std::optional(ShouldersTold{it.piece, it.shoulders})
+                                   : std::nullopt;
+       }},
+      {"features", [](auto& it) { return each_in<FeatureTold>(it.piece, it.piece.features); }}};
+};
+
+void JsonValue<PartsTold>::write(JsonText& json, const PartsTold& parts) {
+  std::vector<PartTold> each;
+  const std::vector<Shoulders>& shoulders = parts.report.making.value().shoulders;
+  for (std::size_t i = 0; i < shoulders.size(); ++i)
+    each.push_back({parts.report, parts.report.wood.pieces[i], shoulders[i]});
+  write_json(json, each);
+}
+
+// ---- joints
+
+template <>
+struct JsonObject<TenonSpan> : JsonObjectDefaults {
+  static constexpr JsonKey<TenonSpan> keys[] = {{"from_edge", the<&TenonSpan::from_edge>},
+                                                {"width", the<&TenonSpan::width>},
+                                                {"from_face", the<&TenonSpan::from_face>}};
+};
+
+template <>
+struct JsonObject<TenonSizes> : JsonObjectDefaults {
+  static constexpr JsonKey<TenonSizes> keys[] = {
+      {"thickness", the<&TenonSizes::thickness>},
+      {"width", the<&TenonSizes::width>},
+      {"depth", the<&TenonSizes::depth>},
+      {"count", [](auto& it) { return it.each.size(); }, R"("minimum": 1)"},
+      {"from_face", the<&TenonSizes::from_face>},
+      {"edge_radius", [](auto& it) { return above_zero(it.edge_radius); }},
+      {"set_back", [](auto& it) { return above_zero(it.set_back); }},
+      {"longer_at_face", [](auto& it) { return above_zero(it.longer_at_face); }},
+      {"longer_at_back", [](auto& it) { return above_zero(it.longer_at_back); }},
+      {"each", the<&TenonSizes::each>},
+      {"haunch_depth", [](auto& it) { return of_haunches(it, it.haunch_depth); }},
+      {"haunch_thickness", [](auto& it) { return of_haunches(it, it.haunch_thickness); }},
+      {"haunch_from_face", [](auto& it) { return of_haunches(it, it.haunch_from_face); }},
+      {"haunches", [](auto& it) { return if_any(it.haunches); }}};
+};
+
+template <>
+struct JsonObject<MortiseSpan> : JsonObjectDefaults {
+  static constexpr JsonKey<MortiseSpan> keys[] = {{"from_foot", the<&MortiseSpan::from_foot>},
+                                                  {"from_edge", the<&MortiseSpan::from_edge>},
+                                                  {"length", the<&MortiseSpan::length>},
+                                                  {"from_face", the<&MortiseSpan::from_face>}};
+};
+
+template <>
+struct JsonObject<Flare> : JsonObjectDefaults {
+  static constexpr JsonKey<Flare> keys[] = {{"depth", the<&Flare::depth>},
+                                            {"width", the<&Flare::width>}};
+};
+
+template <>
+struct JsonObject<MortiseSizes> : JsonObjectDefaults {
+  static constexpr JsonKey<MortiseSizes> keys[] = {
+      {"width", the<&MortiseSizes::width>},
+      {"length", [](auto& it) { return it.each.front().length; }},
+      {"depth", the<&MortiseSizes::depth>},
+      {"from_foot", [](auto& it) { return it.each.front().from_foot; }},
+      {"from_edge", [](auto& it) { return it.each.front().from_edge; }},
+      {"from_shoulder", the<&MortiseSizes::from_shoulder>},
+      {"shoulder", [](auto& it) { return if_any(it.shoulder); },
+       R"({"enum": ["face", "back", "sight line"]})"},
+      {"from_face", the<&MortiseSizes::from_face>},
+      {"through", [](auto& it) { return only_if(it.through, true); }},
+      {"flare", the<&MortiseSizes::flare>},
+      {"end_radius", [](auto& it) { return above_zero(it.end_radius); }},
+      {"free_width", the<&MortiseSizes::free_width>},
+      {"each", [](auto& it) { return only_if(it.each.size() > 1, it.each); }, R"("minItems": 2)"}};
+};
+
+template <>
+struct JsonObject<Clearances> : JsonObjectDefaults {
+  static constexpr JsonKey<Clearances> keys[] = {
+      {"cheeks", the<&Clearances::cheeks>},   {"edges", the<&Clearances::edges>},
+      {"bottom", the<&Clearances::bottom>},   {"bite", the<&Clearances::bite>},
+      {"bearing", the<&Clearances::bearing>}, {"edge", the<&Clearances::edge>},
+      {"draw", the<&Clearances::draw>}};
+};
+
+template <>
+struct JsonObject<JointShoulders> : JsonObjectDefaults {
+  static constexpr JsonKey<JointShoulders> keys[] = {
+      {"end", [](auto& it) { return Word<kEnds>(!it.at_low); }},
+      {"face", the<&JointShoulders::face>},
+      {"back", the<&JointShoulders::back>},
+      {"straight", the<&JointShoulders::straight>}};
+};
+
+template <>
+struct JsonObject<JointTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "joint";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<JointTold> keys[] = {
+      {"id", [](auto& it) { return JointId{it.number}; }},
+      {"kind", [](auto& it) { return it.joint().kind; }},
+      {"receives", [](auto& it) { return it.report.wood.pieces[it.joint().receives].mark; }},
+      {"enters", [](auto& it) { return it.enters().mark; }},
+      {"tenon", [](auto& it) -> const std::optional<TenonSizes>& { return it.joint().tenon; }},
+      {"shoulders", [](auto& it) { return it.shoulders(); }},
+      {"mortise",
+       [](auto& it) -> const std::optional<MortiseSizes>& { return it.joint().mortise; }},
+      {"clearance", [](auto& it) -> const Clearances& { return it.joint().design; }}};
+};
+
+void JsonValue<JointsTold>::write(JsonText& json, const JointsTold& joints) {
+  std::vector<JointTold> each;
+  for (std::size_t i = 0; i < joints.report.wood.joints.size(); ++i)
+    each.push_back({joints.report, i});
+  write_json(json, each);
+}
+
+std::vector<SchemaDefinition> wood_definitions() {
+  return {definition_of<PartTold>(), definition_of<EndShoulders>(), definition_of<FeatureTold>(),
+          definition_of<Prism>(), definition_of<JointTold>()};
+}
+
+}  // namespace haunch
