@@ -28,8 +28,8 @@ bool is_glass(const Bench& bench, const Joint& joint) {
   return bench.assembly.pieces[joint.enters].matter == Matter::glass;
 }
 
-bool is_bead(const Joint& joint) {
-  return joint.kind == JointKind::bead_in_rebate;
+bool is_bead(const Bench& bench, const Joint& joint) {
+  return bench.assembly.pieces[joint.enters].role == Role::bead;
 }
 
 Bounds exactly(std::optional<Length> design) {
@@ -63,7 +63,7 @@ void check_behind(Bench& bench, std::size_t pane, std::size_t number) {
   std::optional<Length> least;
   std::vector<std::size_t> parts{pane};
   for (const Joint& joint : bench.assembly.joints) {
-    if (!is_bead(joint)) continue;
+    if (!is_bead(bench, joint)) continue;
     const auto room =
         gap(bench.solids[pane].wood, bench.solids[joint.enters].wood, Way{kThrough, true});
     if (!room) continue;
@@ -99,14 +99,14 @@ void check_machining(Bench& bench, std::size_t number) {
 }  // namespace
 
 bool is_glazing(const Bench& bench, const Joint& joint) {
-  return is_glass(bench, joint) || is_bead(joint);
+  return is_glass(bench, joint) || is_bead(bench, joint);
 }
 
 void check_glazing(Bench& bench) {
   std::vector<std::size_t> seen;
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
     const Joint& joint = bench.assembly.joints[number];
-    if (is_bead(joint)) check_bead(bench, number);
+    if (is_bead(bench, joint)) check_bead(bench, number);
     if (!is_glass(bench, joint)) continue;
     check_edge(bench, number);
     check_machining(bench, number);

@@ -170,7 +170,7 @@ void demand_wood_under_head(DoorLedger& ledger, const FramePlan& frame) {
 Length head_over_tenons(const DoorLedger& ledger, const DoorPlan& plan) {
   const FramePlan& frame = plan.frame;
   if (!frame.head) return {};
-  const bool through = plan.join.at(JointPlace::corner) == JointWord::through;
+  const bool through = plan.joint_at(JointPlace::corner).wedged;
   const Length depth = plan.join.rail_depth + plan.join.mortise.bottom_clearance;
   const Length left = through ? Length() : frame.stile_left - depth;
   const Length right = through ? frame.width : frame.width - frame.stile_right + depth;
@@ -180,13 +180,12 @@ Length head_over_tenons(const DoorLedger& ledger, const DoorPlan& plan) {
 
 void refuse_beside_head(DoorLedger& ledger, const DoorPlan& plan) {
   if (!plan.frame.head) return;
-  const JointWord corner = plan.join.at(JointPlace::corner);
-  const bool tenons = has_tenons(corner) && corner != JointWord::bridle;
-  if (!tenons)
+  const DoorJoint& corner = plan.joint_at(JointPlace::corner);
+  if (!corner.tenons || corner.open_end)
     ledger.problem({"joint", "arch.at"},
                    fmt::format("under an arched top the ends of the top rail are tenons in "
                                "mortises, not \"{}\"; choose another joint for the corners",
-                               word_of(corner)));
+                               word_of(corner.word)));
   else if (plan.join.rail_stub)
     ledger.problem({"tenon_depth", "groove_depth", "arch.at"},
                    fmt::format("a depth of {} is that of a stub in the groove, {} deep, which does "

@@ -95,11 +95,15 @@ std::vector<Length> holes_in(DoorLedger& ledger, const DoorPlan& plan, const Dow
   return spread_over(low, stretch, bore, holes_on(stretch, bore, spread));
 }
 
+bool muntins_are_dowelled(const DoorPlan& plan) {
+  return plan.frame.has_muntins() && plan.join.at(JointPlace::muntin) == JointWord::dowel;
+}
+
 /// The shortest piece that has holes in both ends, between its shoulders.
 Length shortest(const DoorPlan& plan) {
   const FramePlan& frame = plan.frame;
   Length least = frame.width - frame.stile_left - frame.stile_right;
-  if (frame.has_muntins() && plan.join.at(JointPlace::muntin) == JointWord::dowel)
+  if (muntins_are_dowelled(plan))
     for (const TierPlan& tier : frame.tiers)
       if (tier.has_muntins()) least = std::min(least, tier.height.high - tier.height.low);
   return least;
@@ -108,10 +112,6 @@ Length shortest(const DoorPlan& plan) {
 bool any_rail_is_dowelled(const DoorPlan& plan) {
   return plan.join.at(JointPlace::corner) == JointWord::dowel ||
          (plan.occurs(JointPlace::middle) && plan.join.at(JointPlace::middle) == JointWord::dowel);
-}
-
-bool muntins_are_dowelled(const DoorPlan& plan) {
-  return plan.frame.has_muntins() && plan.join.at(JointPlace::muntin) == JointWord::dowel;
 }
 
 /// Three diameters, or as much as leaves wood behind every hole.
@@ -187,7 +187,7 @@ void settle_dowels(DoorLedger& ledger, DoorPlan& plan) {
   const std::vector<DowelledEnd> ends = dowelled_rails(plan);
   for (std::size_t i = 0; i < ends.size(); ++i) {
     plan.rail_dowels[i] = dowels;
-    if (plan.joint_of(i) == JointWord::dowel)
+    if (plan.joint_of(i).word == JointWord::dowel)
       plan.rail_dowels[i].from_edge = holes_in(ledger, plan, ends[i], dowels.bore, spread);
   }
   plan.muntin_dowels = dowels;

@@ -105,8 +105,8 @@ void demand_past_corner(DoorLedger& ledger, const DoorPlan& plan, Key key, Lengt
 /// Of blind tenons that begin where the edges' work ends; loose ones stand farther in.
 void demand_past_corners(DoorLedger& ledger, const DoorPlan& plan) {
   for (const JointPlace place : kJointPlaces) {
-    const JointWord joint = plan.join.at(place);
-    if (!plan.occurs(place) || (joint != JointWord::haunched && joint != JointWord::twin)) continue;
+    const DoorJoint& joint = plan.joint_at(place);
+    if (!plan.occurs(place) || !joint.own_tenons || joint.through) continue;
     if (place == JointPlace::muntin)
       demand_past_corner(ledger, plan, "tenon.muntin_depth", plan.join.muntin_depth,
                          plan.muntin_edge());
@@ -300,7 +300,7 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
             "a tenon of {} goes through the stile, {} wide; make tenon_depth less than that",
             ledger.say(join.rail_depth), ledger.say(narrow)));
   const bool muntins = plan.frame.has_muntins();
-  if (muntins && has_tenons(join.at(JointPlace::muntin))) settle_muntin_depth(ledger, plan);
+  if (muntins && plan.joint_at(JointPlace::muntin).tenons) settle_muntin_depth(ledger, plan);
   demand_past_sunk(ledger, plan, "tenon_depth", join.rail_depth);
   if (muntins) demand_past_sunk(ledger, plan, "tenon.muntin_depth", join.muntin_depth);
   demand_past_corners(ledger, plan);

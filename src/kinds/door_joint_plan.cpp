@@ -23,35 +23,14 @@ void refuse_stubs(DoorLedger& ledger, const DoorPlan& plan) {
 
 /// Keys that say something of a joint that the leaf does not have.
 void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
-  struct Owned {
-    Key key;
-    JointWord joint;
-  };
-  constexpr Owned kOwned[] = {{"twin.width", JointWord::twin},
-                              {"twin.between", JointWord::twin},
-                              {"twin.from_face", JointWord::twin},
-                              {"loose_tenon.wall", JointWord::loose},
-                              {"wedge.thickness", JointWord::through},
-                              {"wedge.length", JointWord::through},
-                              {"dowel.diameter", JointWord::dowel},
-                              {"dowel.depth", JointWord::dowel},
-                              {"dowel.edge", JointWord::dowel},
-                              {"dowel.bottom_clearance", JointWord::dowel},
-                              {"dowel.wall", JointWord::dowel},
-                              {"dowel.spacing", JointWord::dowel},
-                              {"half_lap.from_face", JointWord::half_lap},
-                              {"spline.depth", JointWord::mitre},
-                              {"spline.room", JointWord::mitre},
-                              {"spline.wall", JointWord::mitre}};
-  for (const auto& [key, joint] : kOwned) {
-    if (ledger.stated(key).by_spec() && !plan.has(joint))
-      ledger.problem({key},
-                     fmt::format("there are no such joints here; say \"joint\": \"{}\", or take "
-                                 "it out",
-                                 word_of(joint)));
-  }
-  if (ledger.stated("tenon_over").by_spec() && !plan.has(JointWord::through) &&
-      !plan.has(JointWord::bridle))
+  for (const DoorJoint& joint : door_joints())
+    for (const Key key : joint.keys)
+      if (ledger.stated(key).by_spec() && !plan.has(joint.word))
+        ledger.problem({key},
+                       fmt::format("there are no such joints here; say \"joint\": \"{}\", or take "
+                                   "it out",
+                                   word_of(joint.word)));
+  if (ledger.stated("tenon_over").by_spec() && !plan.has(&DoorJoint::through))
     ledger.problem({"tenon_over"},
                    "no tenons come out here; say \"joint\": \"through\" or \"bridle\", or take it "
                    "out");
@@ -70,20 +49,17 @@ void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
   const FramePlan& frame = plan.frame;
   for (const JointPlace place : {JointPlace::corner, JointPlace::middle}) {
     if (!plan.occurs(place)) continue;
-    const JointWord joint = plan.join.at(place);
-    const bool lapped = joint == JointWord::half_lap || joint == JointWord::mitre;
-    const bool comes_out = lapped || joint == JointWord::through || joint == JointWord::bridle;
-    const bool apart = lapped || joint == JointWord::dowel || joint == JointWord::loose;
-    if (frame.rebated_outside() && comes_out)
+    const DoorJoint& joint = plan.joint_at(place);
+    if (frame.rebated_outside() && joint.comes_out())
       ledger.problem({"joint", "meets"},
                      fmt::format("a leaf whose edges are rebated has no \"{}\" joints; choose "
                                  "another",
-                                 word_of(joint)));
-    if (frame.arch && apart && place == JointPlace::corner)
+                                 word_of(joint.word)));
+    if (frame.arch && !joint.own_tenons && place == JointPlace::corner)
       ledger.problem({"joint", "arch"},
                      fmt::format("the ends of an arched top rail are tenons, not \"{}\"; choose "
                                  "another joint for the corners",
-                                 word_of(joint)));
+                                 word_of(joint.word)));
   }
   if (ledger.clean()) refuse_beside_head(ledger, plan);
 }
@@ -150,8 +126,7 @@ void choose_joints(DoorLedger& ledger, DoorPlan& plan) {
 void settle_joints(DoorLedger& ledger, DoorPlan& plan) {
   JoinPlan& join = plan.join;
   for (const JointPlace place : kJointPlaces)
-    if (plan.has_mortises_at(place) && join.at(place) != JointWord::twin)
-      join.single_mortises = true;
+    if (plan.has_mortises_at(place) && !plan.joint_at(place).twin) join.single_mortises = true;
   refuse_stubs(ledger, plan);
   refuse_unused(ledger, plan);
   refuse_beside_others(ledger, plan);
@@ -189,7 +164,7 @@ void settle_loose_tenons(DoorLedger& ledger, DoorPlan& plan) {
 }
 
 void settle_over(DoorLedger& ledger, DoorPlan& plan) {
-  if (plan.has(JointWord::through) || plan.has(JointWord::bridle))
+  if (plan.has(&DoorJoint::through))
     plan.join.over = ledger.take("tenon_over", ledger.defaults.tenon_over,
                                  "at each end that comes out, planed off after glue-up");
 }
@@ -204,7 +179,7 @@ Length usual_wedge(const DoorLedger& ledger, const DoorPlan& plan) {
 
 /// About 3 mm at the thick end (a joint manual).
 void settle_wedges(DoorLedger& ledger, DoorPlan& plan) {
-  if (!plan.has(JointWord::through)) return;
+  if (!plan.has(&DoorJoint::wedged)) return;
   const Length thickness = ledger.take("wedge.thickness", ledger.defaults.wedge_thickness,
                                        "at the thick end (a joint manual)");
   if (thickness == Length()) return;

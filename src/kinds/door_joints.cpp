@@ -1,5 +1,8 @@
 #include "door_joints.h"
 
+#include <array>
+
+#include "door_plan.h"
 #include "half_lap.h"
 #include "loose_tenon.h"
 #include "wedge.h"
@@ -7,39 +10,35 @@
 namespace haunch {
 namespace {
 
-/// An end of a rail or, where none is said, of a muntin.
-struct DoorEnd {
-  const DoorPlan& plan;
-  std::optional<std::size_t> rail;
-  Length receiver;  // how wide what it ends on is
+const TenonDesign& tenon_of(const DoorEnd& end) {
+  return end.rail ? end.plan.rail_tenons[*end.rail] : end.plan.muntin_tenon;
+}
 
-  const TenonDesign& tenon() const { return rail ? plan.rail_tenons[*rail] : plan.muntin_tenon; }
-  const MortiseDesign& mortise() const {
-    return rail ? plan.rail_mortises[*rail] : plan.muntin_mortise;
-  }
-  const DowelDesign& dowels() const { return rail ? plan.rail_dowels[*rail] : plan.muntin_dowels; }
-};
+const MortiseDesign& mortise_of(const DoorEnd& end) {
+  return end.rail ? end.plan.rail_mortises[*end.rail] : end.plan.muntin_mortise;
+}
 
 EndJoints tenons(const DoorEnd& end) {
   EndJoints joints;
-  TenonDesign tenon = end.tenon();
-  if (end.mortise().through) tenon.depth = end.receiver;
-  joints.push_back(std::make_unique<Tenons>(std::move(tenon), end.mortise()));
+  TenonDesign tenon = tenon_of(end);
+  if (mortise_of(end).through) tenon.depth = end.receiver;
+  joints.push_back(std::make_unique<Tenons>(std::move(tenon), mortise_of(end)));
   if (end.rail && !end.plan.rail_pins[*end.rail].empty())
     joints.push_back(std::make_unique<Pins>(end.plan.rail_pins[*end.rail]));
-  if (end.mortise().flare) joints.push_back(std::make_unique<Wedges>());
+  if (mortise_of(end).flare) joints.push_back(std::make_unique<Wedges>());
   return joints;
 }
 
 EndJoints loose_tenons(const DoorEnd& end) {
   EndJoints joints;
-  joints.push_back(std::make_unique<LooseTenons>(end.tenon(), end.mortise()));
+  joints.push_back(std::make_unique<LooseTenons>(tenon_of(end), mortise_of(end)));
   return joints;
 }
 
 EndJoints dowels(const DoorEnd& end) {
   EndJoints joints;
-  joints.push_back(std::make_unique<Dowels>(end.dowels()));
+  joints.push_back(std::make_unique<Dowels>(end.rail ? end.plan.rail_dowels[*end.rail]
+                                                     : end.plan.muntin_dowels));
   return joints;
 }
 
@@ -60,33 +59,65 @@ EndJoints mitre(const DoorEnd& end) {
   return joints;
 }
 
-EndJoints joints_of(JointWord joint, const DoorEnd& end) {
-  switch (joint) {
-    case JointWord::loose:
-      return loose_tenons(end);
-    case JointWord::dowel:
-      return dowels(end);
-    case JointWord::half_lap:
-      return half_lap(end);
-    case JointWord::mitre:
-      return mitre(end);
-    case JointWord::haunched:
-    case JointWord::twin:
-    case JointWord::through:
-    case JointWord::bridle:
-      break;
-  }
-  return tenons(end);
-}
+constexpr Key kTwinKeys[] = {"twin.width", "twin.between", "twin.from_face"};
+constexpr Key kLooseKeys[] = {"loose_tenon.wall"};
+constexpr Key kWedgeKeys[] = {"wedge.thickness", "wedge.length"};
+constexpr Key kDowelKeys[] = {"dowel.diameter",         "dowel.depth", "dowel.edge",
+                              "dowel.bottom_clearance", "dowel.wall",  "dowel.spacing"};
+constexpr Key kLapKeys[] = {"half_lap.from_face"};
+constexpr Key kSplineKeys[] = {"spline.depth", "spline.room", "spline.wall"};
+
+// In the order of their words.
+constexpr std::array kJoints{
+    DoorJoint{.word = JointWord::haunched,
+              .made = tenons,
+              .tenons = true,
+              .own_tenons = true,
+              .haunches = true},
+    DoorJoint{.word = JointWord::twin,
+              .made = tenons,
+              .keys = kTwinKeys,
+              .tenons = true,
+              .own_tenons = true,
+              .haunches = true,
+              .twin = true},
+    DoorJoint{.word = JointWord::loose, .made = loose_tenons, .keys = kLooseKeys, .tenons = true},
+    DoorJoint{.word = JointWord::through,
+              .made = tenons,
+              .keys = kWedgeKeys,
+              .tenons = true,
+              .own_tenons = true,
+              .haunches = true,
+              .through = true,
+              .wedged = true},
+    DoorJoint{.word = JointWord::bridle,
+              .made = tenons,
+              .tenons = true,
+              .own_tenons = true,
+              .through = true,
+              .open_end = true},
+    DoorJoint{.word = JointWord::dowel, .made = dowels, .keys = kDowelKeys},
+    DoorJoint{.word = JointWord::half_lap, .made = half_lap, .keys = kLapKeys, .lapped = true},
+    DoorJoint{.word = JointWord::mitre, .made = mitre, .keys = kSplineKeys, .lapped = true}};
+
+static_assert(kJoints[static_cast<std::size_t>(JointWord::mitre)].word == JointWord::mitre);
 
 }  // namespace
 
+std::span<const DoorJoint> door_joints() {
+  return kJoints;
+}
+
+const DoorJoint& door_joint(JointWord word) {
+  return kJoints[static_cast<std::size_t>(word)];
+}
+
 EndJoints joints_of_rail(const DoorPlan& plan, std::size_t rail, Length stile) {
-  return joints_of(plan.joint_of(rail), {plan, rail, stile});
+  return plan.joint_of(rail).made({plan, rail, stile});
 }
 
 EndJoints joints_of_muntin(const DoorPlan& plan) {
-  return joints_of(plan.join.at(JointPlace::muntin), {plan, {}, {}});
+  return plan.joint_at(JointPlace::muntin).made({plan, {}, {}});
 }
 
 }  // namespace haunch

@@ -120,12 +120,12 @@ Length FramePlan::width_over_muntins(std::size_t rail) const {
 }
 
 bool DoorPlan::is_stub(JointPlace place) const {
-  return has_tenons(join.at(place)) &&
+  return joint_at(place).tenons &&
          (place == JointPlace::muntin ? join.muntin_stub : join.rail_stub);
 }
 
 bool DoorPlan::has_mortises_at(JointPlace place) const {
-  return occurs(place) && has_tenons(join.at(place)) && !is_stub(place);
+  return occurs(place) && joint_at(place).tenons && !is_stub(place);
 }
 
 bool DoorPlan::occurs(JointPlace place) const {
@@ -138,12 +138,14 @@ bool DoorPlan::has(JointWord joint) const {
                      [&](JointPlace place) { return occurs(place) && join.at(place) == joint; });
 }
 
-bool DoorPlan::has_blind_tenons() const {
-  return has(JointWord::haunched) || has(JointWord::twin) || has(JointWord::loose);
+bool DoorPlan::has(bool DoorJoint::*what) const {
+  return std::any_of(kJointPlaces.begin(), kJointPlaces.end(),
+                     [&](JointPlace place) { return occurs(place) && joint_at(place).*what; });
 }
 
-bool DoorPlan::has_haunches() const {
-  return has(JointWord::haunched) || has(JointWord::twin) || has(JointWord::through);
+bool DoorPlan::has_blind_tenons() const {
+  return std::any_of(kJointPlaces.begin(), kJointPlaces.end(),
+                     [&](JointPlace place) { return occurs(place) && joint_at(place).is_blind(); });
 }
 
 bool DoorPlan::has_glass() const {

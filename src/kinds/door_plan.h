@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "arch.h"
+#include "door_joints.h"
 #include "dowel.h"
 #include "edge.h"
 #include "glazing.h"
@@ -222,8 +223,9 @@ struct DoorPlan {
   Length muntin_edge() const;
   FittingsPlan fittings;
 
+  const DoorJoint& joint_at(JointPlace place) const { return door_joint(join.at(place)); }
   /// How a rail is joined to its stiles.
-  JointWord joint_of(std::size_t rail) const { return join.at(frame.place_of(rail)); }
+  const DoorJoint& joint_of(std::size_t rail) const { return joint_at(frame.place_of(rail)); }
   /// Whether the joints at a place are stubs in the groove, and whether they are tenons in
   /// mortises.
   bool is_stub(JointPlace place) const;
@@ -231,9 +233,9 @@ struct DoorPlan {
   /// Whether the leaf has joints at a place; whether any that it has are made so.
   bool occurs(JointPlace place) const;
   bool has(JointWord joint) const;
-  /// Whether any tenon ends in the wood that it enters; whether any has haunches beside it.
+  bool has(bool DoorJoint::*what) const;
+  /// Whether any tenon ends in the wood that it enters.
   bool has_blind_tenons() const;
-  bool has_haunches() const;
 };
 
 struct PlannedDoor {

@@ -22,29 +22,29 @@ void leave_round(MortiseDesign& mortise, Length cutter, Length fit) {
 }
 
 /// What a tenon goes into: a mortise, a pair of them, or, a stub, just the groove.
-MortiseDesign mortise_for(const DoorPlan& plan, JointWord joint, bool stub, Length depth) {
+MortiseDesign mortise_for(const DoorPlan& plan, const DoorJoint& joint, bool stub, Length depth) {
   if (stub) return {plan.groove.width, plan.groove.from_face, {}, plan.groove.depth - depth};
   MortiseDesign mortise = plan.join.mortise;
-  if (joint == JointWord::twin) {
+  if (joint.twin) {
     mortise.width = plan.join.twin.width;
     mortise.from_face = plan.join.twin.from_face;
     mortise.twin_from_face = plan.join.twin.second_from_face();
   }
-  if (joint == JointWord::through || joint == JointWord::bridle) {
+  if (joint.through) {
     mortise.through = true;
-    mortise.open_end = joint == JointWord::bridle;
+    mortise.open_end = joint.open_end;
     mortise.bottom_clearance = Length();
-    if (joint == JointWord::through) mortise.flare = plan.join.flare;
+    if (joint.wedged) mortise.flare = plan.join.flare;
     return mortise;
   }
-  mortise.ends = joint == JointWord::loose ? plan.join.loose_ends : plan.join.ends;
+  mortise.ends = joint.own_tenons ? plan.join.ends : plan.join.loose_ends;
   if (mortise.ends != Ends::squared)
     leave_round(mortise, plan.join.cutter.value_or(mortise.width), plan.join.fit_allowance);
   return mortise;
 }
 
 /// A tenon's sizes, its width excepted. It stands in the middle of what it goes into.
-TenonDesign tenon_for(const DoorPlan& plan, JointWord joint, bool stub, Length depth) {
+TenonDesign tenon_for(const DoorPlan& plan, const DoorJoint& joint, bool stub, Length depth) {
   const MortiseDesign mortise = mortise_for(plan, joint, stub, depth);
   const Length fit = plan.join.fit_allowance;
   TenonDesign tenon;
@@ -53,7 +53,7 @@ TenonDesign tenon_for(const DoorPlan& plan, JointWord joint, bool stub, Length d
   tenon.thickness = mortise.width - fit;
   tenon.from_face = mortise.from_face + floor_half(fit);
   if (mortise.twin_from_face) tenon.twin_from_face = *mortise.twin_from_face + floor_half(fit);
-  tenon.loose = joint == JointWord::loose && !stub;
+  tenon.loose = !joint.own_tenons && !stub;
   tenon.haunch_depth = plan.join.haunch_depth;
   tenon.haunch_thickness = plan.groove.width - fit;
   tenon.haunch_from_face = plan.groove.from_face + floor_half(fit);
@@ -229,10 +229,10 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
                        std::optional<Length> limit) {
   const RailPlan& rail = plan.frame.rails[number];
   const bool stub = plan.join.rail_stub;
-  const JointWord joint = plan.join.at(plan.frame.place_of(number));
+  const DoorJoint& joint = plan.joint_of(number);
   const bool top = number == 0;
   const bool bottom = number + 1 == plan.frame.rails.size();
-  const bool bridle = joint == JointWord::bridle;
+  const bool bridle = joint.open_end;
   // The groove comes out at the stile's end, in a lip too: haunch or stub fills it as far as the
   // edge, and the lip's rebate, worked after glue-up, takes what stands there.
   const bool whole_edge = stub || bridle || !(top || bottom);
@@ -266,7 +266,7 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
     return tenon;
   }
   lay_out(ledger, tenon, across, stub || bridle ? std::nullopt : limit, rail.name, depth_key(plan));
-  if (joint == JointWord::through) keep_wedges_in(ledger, tenon, plan, outer - curve, rail.name);
+  if (joint.wedged) keep_wedges_in(ledger, tenon, plan, outer - curve, rail.name);
   if (bridle) return tenon;
   if (!stub && !tenon.loose && top)
     tenon.layout.haunches.push_back({across.high, haunch_end(plan)});
@@ -312,7 +312,7 @@ void settle_own_haunch(DoorLedger& ledger, DoorPlan& plan) {
 std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& plan) {
   const bool muntins_obey = plan.join.has_mortises && ledger.spec.size("tenon.width_limit");
   if (plan.join.rail_stub && !muntins_obey) return {};
-  if (!plan.has_blind_tenons() && !plan.has_haunches()) return {};
+  if (!plan.has_blind_tenons() && !plan.has(&DoorJoint::haunches)) return {};
   const Length least = ledger.defaults.least_width_limit;
   const Length five = nearest_multiple((plan.join.mortise.width - plan.join.fit_allowance) * 5,
                                        ledger.defaults.whole);
@@ -324,7 +324,7 @@ std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& pla
 void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Length> limit) {
   const bool stub = plan.join.muntin_stub;
   const Length edge = lost_at_edge(plan, plan.muntin_edge());
-  const JointWord joint = plan.join.at(JointPlace::muntin);
+  const DoorJoint& joint = plan.joint_at(JointPlace::muntin);
   plan.muntin_tenon = tenon_for(plan, joint, stub, plan.join.muntin_depth);
   plan.muntin_mortise = mortise_for(plan, joint, stub, plan.join.muntin_depth);
   const bool obeys = !stub && ledger.spec.size("tenon.width_limit");
@@ -370,7 +370,7 @@ void settle_gap_and_relish(DoorLedger& ledger, const DoorPlan& plan) {
     else
       ledger.add_lever("tenon.gap", *gap);
   }
-  if (plan.join.rail_stub || !has_tenons(plan.join.at(JointPlace::corner))) return;
+  if (plan.join.rail_stub || !plan.joint_at(JointPlace::corner).tenons) return;
   const Length top =
       usual_relish(ledger, plan.frame.rails.front().width - head_over_tenons(ledger, plan),
                    plan.frame.rebate_of_rail(0));
@@ -409,7 +409,7 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
   const bool muntins_divided =
       join.has_mortises && !join.muntin_stub && ledger.spec.size("tenon.width_limit");
   if (join.rail_stub && !muntins_divided) return;
-  if (!plan.has_haunches()) return;
+  if (!plan.has(&DoorJoint::haunches)) return;
   if (plan.edge.own_haunch()) return settle_own_haunch(ledger, plan);
   join.haunch_depth = ledger.take(
       "tenon.haunch_depth", std::max(groove - ledger.defaults.haunch_short_of_groove, Length()),
@@ -423,8 +423,8 @@ void settle_clearances(DoorLedger& ledger, DoorPlan& plan) {
 void settle_tenons(DoorLedger& ledger, DoorPlan& plan) {
   const std::optional<Length> limit = settle_width_limit(ledger, plan);
   for (std::size_t i = 0; i < plan.frame.rails.size(); ++i) {
-    const JointWord joint = plan.joint_of(i);
-    if (!has_tenons(joint)) {
+    const DoorJoint& joint = plan.joint_of(i);
+    if (!joint.tenons) {
       plan.rail_mortises.emplace_back();
       plan.rail_tenons.emplace_back();
       continue;
@@ -433,7 +433,7 @@ void settle_tenons(DoorLedger& ledger, DoorPlan& plan) {
         mortise_for(plan, joint, plan.join.rail_stub, plan.join.rail_depth));
     plan.rail_tenons.push_back(rail_tenon(ledger, plan, i, limit));
   }
-  if (plan.frame.has_muntins() && has_tenons(plan.join.at(JointPlace::muntin)))
+  if (plan.frame.has_muntins() && plan.joint_at(JointPlace::muntin).tenons)
     settle_muntin_tenon(ledger, plan, limit);
   settle_gap_and_relish(ledger, plan);
 }

@@ -16,9 +16,6 @@ enum class JointPlace { corner, middle, muntin };
 inline constexpr std::array kJointPlaces = {JointPlace::corner, JointPlace::middle,
                                             JointPlace::muntin};
 
-/// Whether the end that is joined so has tenons, on it or let in to it.
-bool has_tenons(JointWord joint);
-
 /// Why a spec of seasons with mitres is refused.
 inline constexpr std::string_view kNoSeasonsOfMitres =
     "seasons are not worked of mitres, which open as their members swell; take it out, or choose "
