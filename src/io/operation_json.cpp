@@ -61,7 +61,7 @@ struct JsonObject<OperationTold> : JsonObjectDefaults {
       {"makes", [](auto& it) { return word(it.operation.makes); }},
       {"cut",
        [](auto& it) { return only_if(it.operation.cut != Cut::whole, word(it.operation.cut)); },
-       R"({"enum": ["face-cheek", "back-cheek", "haunch", "flare"]})"},
+       R"({"enum": ["face-cheek", "back-cheek", "face-cope", "back-cope", "haunch", "flare"]})"},
       {"settings", [](auto& it) { return settings_of(it.operation); }},
       {"through", [](auto& it) { return if_so(it.operation.through); }},
       {"open_end", [](auto& it) { return if_so(it.operation.open_end); }},

@@ -40,7 +40,7 @@ std::map<std::size_t, Tenons> tenons_by_joint(const Assembly& wood, const Making
                                               const LengthPrinter& lengths) {
   std::map<std::size_t, Tenons> all;
   each_run(making, FeatureKind::tenon, [&](const Operation& operation, const Run& run) {
-    if (operation.cut == Cut::back_cheek) return;
+    if (operation.cut == Cut::back_cheek || operation.cut == Cut::back_cope) return;
     Tenons& its = all[*run.joint];
     its.run = &run;
     const bool is_haunch = operation.cut == Cut::haunch;

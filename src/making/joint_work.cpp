@@ -40,14 +40,21 @@ class JointWork {
   void tenons() {
     const TenonSizes& tenon = *joint_.tenon;
     const bool in_line = tenon.longer_at_face == Length() && tenon.longer_at_back == Length();
+    const bool moulded =
+        std::any_of(receives_.features.begin(), receives_.features.end(),
+                    [](const Feature& feature) { return feature.kind == FeatureKind::moulding; });
     for (const TenonSpan& span : marked(tenon.each)) {
       const Length from_face = span.from_face.value_or(tenon.from_face);
       if (in_line) {
         cheeks(Cut::whole, tenon.depth, from_face, span);
         continue;
       }
-      cheeks(Cut::face_cheek, tenon.depth - tenon.longer_at_face, from_face, span);
-      cheeks(Cut::back_cheek, tenon.depth - tenon.longer_at_back, from_face, span);
+      const bool face_coped = moulded && tenon.longer_at_face > Length();
+      const bool back_coped = moulded && tenon.longer_at_back > Length();
+      cheeks(face_coped ? Cut::face_cope : Cut::face_cheek, tenon.depth - tenon.longer_at_face,
+             from_face, span);
+      cheeks(back_coped ? Cut::back_cope : Cut::back_cheek, tenon.depth - tenon.longer_at_back,
+             from_face, span);
     }
     for (const TenonSpan& span : marked(tenon.haunches))
       add_run(making_,

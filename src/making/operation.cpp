@@ -26,7 +26,8 @@ bool set_alike(const Operation& a, const Operation& b) {
 }
 
 std::string_view word(Cut cut) {
-  constexpr std::string_view kWords[] = {"whole", "face-cheek", "back-cheek", "haunch", "flare"};
+  constexpr std::string_view kWords[] = {"whole",     "face-cheek", "back-cheek", "face-cope",
+                                         "back-cope", "haunch",     "flare"};
   return kWords[static_cast<std::size_t>(cut)];
 }
 

@@ -12,8 +12,17 @@
 namespace haunch {
 
 /// Which cut of a feature an operation makes, where one setting does not make all of it: a tenon's
-/// cheeks whose shoulders are not in one line, its haunches, what opens a mortise for wedges.
-enum class Cut : unsigned char { whole, face_cheek, back_cheek, haunch, flare };
+/// cheeks whose shoulders are not in one line, square or coped over a moulding, its haunches, what
+/// opens a mortise for wedges.
+enum class Cut : unsigned char {
+  whole,
+  face_cheek,
+  back_cheek,
+  face_cope,
+  back_cope,
+  haunch,
+  flare,
+};
 
 /// A line that places are told from. The first ones are a piece's own; the last ones stand in for
 /// its ends where a fitting has to agree with what hangs beside it.

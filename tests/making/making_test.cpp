@@ -96,6 +96,17 @@ TEST_CASE("A long and a short shoulder are two settings") {
   CHECK(back[0].setting.setting(SizeName::depth) == mm(65 - 12));
 }
 
+TEST_CASE("A shoulder coped over a moulding is a setting of its own") {
+  const Assembly leaf = wood(house(
+      R"("edge": {"kind": "coped", "profile": "ovolo", "width": 8, "depth": 9}, "groove_depth": 12)"));
+  const auto face = runs_on(leaf, "top rail", FeatureKind::tenon, Cut::face_cope);
+  const auto back = runs_on(leaf, "top rail", FeatureKind::tenon, Cut::back_cheek);
+  REQUIRE(face.size() == 2);
+  REQUIRE(back.size() == 2);
+  CHECK(face[0].setting.setting(SizeName::depth) == mm(65 - 8));
+  CHECK(back[0].setting.setting(SizeName::depth) == mm(65));
+}
+
 TEST_CASE("A hinge is told from the foot of its leaf and from the top") {
   const Assembly leaf = wood(house(
       R"("hangs": "left", "hinges": {"number": 2, "length": 100, "width": 38, "thickness": 3})"));
