@@ -45,10 +45,8 @@ std::optional<Hole> hole_of(const Assembly& wood, std::size_t joint) {
   for (const Feature& feature : piece.features) {
     if (feature.kind != FeatureKind::pin_hole || feature.joints != std::vector{joint}) continue;
     Hole hole{number, &feature, {}};
-    for (const Prism& prism : feature.prisms) {
-      const Feature layer{feature.kind, {}, {}, {}, {prism}};
-      hole.layers.push_back(room_of(taken_away(layer, piece.place)));
-    }
+    for (const Prism& prism : feature.prisms)
+      hole.layers.push_back(bounds_of(placed(prism, piece.place)));
     return hole;
   }
   return {};

@@ -98,13 +98,9 @@ std::vector<Void> voids_of(const Piece& piece) {
   std::vector<Void> voids;
   for (const Feature& feature : piece.features) {
     if (feature.fitting) continue;
-    if (feature.kind == FeatureKind::mortise) {
-      for (Void& each : mortise_voids(piece, feature))
-        voids.push_back(std::move(each));
-      continue;
-    }
-    if (feature.kind == FeatureKind::dowel_hole) {
-      for (Void& each : hole_voids(piece, feature))
+    const bool mortise = feature.kind == FeatureKind::mortise;
+    if (mortise || feature.kind == FeatureKind::dowel_hole) {
+      for (Void& each : mortise ? mortise_voids(piece, feature) : hole_voids(piece, feature))
         voids.push_back(std::move(each));
       continue;
     }
@@ -412,18 +408,14 @@ void check_rebates(Bench& bench, std::size_t number) {
 }  // namespace
 
 void check_walls(Bench& bench) {
-  for (const Piece& piece : bench.assembly.pieces)
-    for (const Feature& feature : piece.features)
-      if (feature.kind == FeatureKind::mortise)
-        check_mortise(bench, feature.joints.front(), feature);
-  for (const Piece& piece : bench.assembly.pieces)
-    for (const Feature& feature : piece.features)
-      if (feature.kind == FeatureKind::dowel_hole && !feature.fitting)
-        check_hole(bench, feature.joints.front(), feature);
-  for (const Piece& piece : bench.assembly.pieces)
-    for (const Feature& feature : piece.features)
-      if (feature.kind == FeatureKind::spline_slot)
-        check_slot(bench, feature.joints.front(), feature);
+  const auto check_each = [&](FeatureKind kind, auto check) {
+    for (const Piece& piece : bench.assembly.pieces)
+      for (const Feature& feature : piece.features)
+        if (feature.kind == kind && !feature.fitting) check(bench, feature.joints.front(), feature);
+  };
+  check_each(FeatureKind::mortise, check_mortise);
+  check_each(FeatureKind::dowel_hole, check_hole);
+  check_each(FeatureKind::spline_slot, check_slot);
   for (const Piece& piece : bench.assembly.pieces)
     for (const Feature& feature : piece.features)
       if (houses_an_end(bench, feature)) check_housing(bench, feature.joints.front(), feature);

@@ -91,8 +91,8 @@ class DoorSetter {
   }
   GrooveRef work_edge(std::size_t piece, Edge edge, std::optional<Stretch> stretch = {}) {
     if (plan_.edge.moulded()) stick(wood_, piece, edge, plan_.edge);
-    return plan_.edge.rebated() ? rebate_edge(wood_, piece, edge, plan_.groove)
-                                : plough(wood_, piece, edge, plan_.groove, stretch);
+    const FeatureKind kind = plan_.edge.rebated() ? FeatureKind::rebate : FeatureKind::groove;
+    return work_along_edge(wood_, piece, edge, kind, plan_.groove, stretch);
   }
 
   void add_stiles();

@@ -75,19 +75,11 @@ void add_bead(Assembly& assembly, const Side& side, Strip wide, Strip high,
 
 GrooveRef rebate_for_glass(Assembly& assembly, std::size_t piece, Edge edge, Strip along,
                            const GlassDesign& glass) {
-  Piece& its = assembly.pieces[piece];
+  const Piece& its = assembly.pieces[piece];
   const Length origin = its.place.origin[static_cast<std::size_t>(its.place.axes[0])];
-  const bool at_high = edge == Edge::high;
-  const Length width = its.blank[1];
-  const Box cut{{along.low - origin, at_high ? width - glass.rebate : Length(), glass.front},
-                {along.high - origin, at_high ? width : glass.rebate, its.blank[2]}};
-  its.features.push_back({FeatureKind::glass_rebate,
-                          {},
-                          {cut},
-                          {{SizeName::width, cut.extent(2)},
-                           {SizeName::depth, glass.rebate},
-                           {SizeName::from_face, glass.front}}});
-  return {piece, its.features.size() - 1};
+  return work_along_edge(assembly, piece, edge, FeatureKind::glass_rebate,
+                         {glass.rebate, its.blank[2] - glass.front, glass.front},
+                         Stretch{along.low - origin, along.high - origin});
 }
 
 void glaze(Assembly& assembly, const LightSides& sides, Strip wide, Strip high,

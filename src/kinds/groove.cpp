@@ -34,9 +34,12 @@ constexpr Measure kMoved[] = {{Figure::bite, &kBite, Asked::at_least, &Limits::l
                               {Figure::cheeks, &kPlay, Asked::at_least}};
 constexpr FitSizes kTongue{Dimension::groove_width, Dimension::panel_tongue, false};
 
-/// Takes a box out along the whole length of an edge.
-GrooveRef work_along(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
-                     FeatureKind kind, std::optional<Stretch> stretch = {}) {
+}  // namespace
+
+const Measures kPanelMeasures{kBuilt, kMoved, kTongue};
+
+GrooveRef work_along_edge(Assembly& assembly, std::size_t piece, Edge edge, FeatureKind kind,
+                          const GrooveDesign& groove, std::optional<Stretch> stretch) {
   Piece& grooved = assembly.pieces[piece];
   const Length width = grooved.blank[1];
   Box cut{{Length(), Length(), groove.from_face},
@@ -56,20 +59,6 @@ GrooveRef work_along(Assembly& assembly, std::size_t piece, Edge edge, const Gro
                                {SizeName::depth, groove.depth},
                                {SizeName::from_face, groove.from_face}}});
   return {piece, grooved.features.size() - 1};
-}
-
-}  // namespace
-
-const Measures kPanelMeasures{kBuilt, kMoved, kTongue};
-
-GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
-                 std::optional<Stretch> stretch) {
-  return work_along(assembly, piece, edge, groove, FeatureKind::groove, stretch);
-}
-
-GrooveRef rebate_edge(Assembly& assembly, std::size_t piece, Edge edge,
-                      const GrooveDesign& groove) {
-  return work_along(assembly, piece, edge, groove, FeatureKind::rebate);
 }
 
 void rebate_round(Piece& panel, Length width, Length from, Length to) {

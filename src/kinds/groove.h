@@ -29,13 +29,10 @@ struct Stretch {
   Length from, to;
 };
 
-/// Ploughs a groove along one edge of a piece, the whole length of it or a stretch.
-GrooveRef plough(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove,
-                 std::optional<Stretch> stretch = {});
-
-/// Works a rebate along the whole length of one edge of a piece, at its back: `groove.width` of its
-/// thickness, from `groove.from_face` on.
-GrooveRef rebate_edge(Assembly& assembly, std::size_t piece, Edge edge, const GrooveDesign& groove);
+/// Works a groove or rebate along one edge of a piece, the whole length of it or a stretch: so deep
+/// from the edge, so wide from a place in its thickness on.
+GrooveRef work_along_edge(Assembly& assembly, std::size_t piece, Edge edge, FeatureKind kind,
+                          const GrooveDesign& groove, std::optional<Stretch> stretch = {});
 
 /// Adds the wood of a rebate round all four edges of a panel: `width` in from each edge, from
 /// `from` to `to` of the thickness.
