@@ -45,6 +45,9 @@ struct FixedText {
 };
 FixedText fixed_decimal(Length length, Unit unit, int places);
 
+/// The least number of decimals with which the length is exact, or `most` where those do not do.
+int exact_places(Length length, Unit unit, int most);
+
 /// Inches as the trade reads them: whole, fraction to 1/`denominator` reduced, and, when it is not
 /// zero, what is to be added to give the length: `2 3/8`, `-2 3/8`, `5/16 -0.006`, `0 +0.0012`.
 /// The fraction is the nearest, a tie away from zero. What is left over is rounded to 0.0001 in;

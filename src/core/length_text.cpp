@@ -118,6 +118,16 @@ FixedText fixed_decimal(Length length, Unit unit, int places) {
   return fixed;
 }
 
+int exact_places(Length length, Unit unit, int most) {
+  std::uint64_t rest = magnitude(length);
+  int places = 0;
+  while (places < most && (rest %= steps_per(unit)) != 0) {
+    rest *= 10;
+    ++places;
+  }
+  return places;
+}
+
 std::string inch_fraction(Length length, int denominator) {
   assert(denominator >= 1 && denominator <= 512 && (denominator & (denominator - 1)) == 0);
   constexpr std::uint64_t kInch = Length::kStepsPerInch;

@@ -70,16 +70,13 @@ std::string hanging(std::string_view text, std::size_t indent) {
 }
 
 int LengthPrinter::places_for(Length length) const {
-  const int finest = unit_ == Unit::mm ? kFinestPlacesMm : kFinestPlacesInch;
-  for (int places = 0; places < finest; ++places)
-    if (fixed_decimal(length, unit_, places).exact) return places;
-  return finest;
+  return exact_places(length, unit_, unit_ == Unit::mm ? kFinestPlacesMm : kFinestPlacesInch);
 }
 
 std::string LengthPrinter::with_places(Length length, int places) const {
   if (as_fraction()) return plain_inches(length, style_.inch_denominator);
-  const FixedText fixed = fixed_decimal(length, unit_, places);
-  return fixed.exact ? fixed.text : "~" + fixed.text;
+  FixedText fixed = fixed_decimal(length, unit_, places);
+  return fixed.exact ? std::move(fixed.text) : "~" + fixed.text;
 }
 
 std::string LengthPrinter::one(Length length) const {
@@ -112,6 +109,12 @@ void TextTable::add_alike(std::vector<Cell> row) {
   }
 }
 
+bool TextTable::is_empty(std::size_t column) const {
+  return std::all_of(rows_.begin(), rows_.end(), [column](const std::vector<Cell>& row) {
+    return !row[column].length && row[column].words.empty();
+  });
+}
+
 bool TextTable::is_numeric(std::size_t column) const {
   return std::all_of(rows_.begin(), rows_.end(), [column](const std::vector<Cell>& row) {
     const Cell& cell = row[column];
@@ -124,12 +127,12 @@ std::vector<std::string> TextTable::printed_column(std::size_t column,
   std::vector<Length> values;
   for (const auto& row : rows_)
     if (const auto& length = row[column].length) values.push_back(*length);
-  const std::vector<std::string> printed = lengths.column(values);
-  std::vector<std::string> texts;
+  std::vector<std::string> printed = lengths.column(values);
+  std::vector<std::string> texts = {titles_[column]};
   std::size_t next = 0;
   for (const auto& row : rows_) {
     const Cell& cell = row[column];
-    texts.push_back(cell.length ? printed[next++] : cell.words);
+    texts.push_back(cell.length ? std::move(printed[next++]) : cell.words);
   }
   return texts;
 }
@@ -140,11 +143,8 @@ std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) co
   std::size_t used = indent;
   std::size_t last_column = indent;
   for (std::size_t column = 0; column < titles_.size(); ++column) {
-    std::vector<std::string> texts = printed_column(column, lengths);
-    if (std::all_of(texts.begin(), texts.end(),
-                    [](const std::string& text) { return text.empty(); }))
-      continue;
-    texts.insert(texts.begin(), titles_[column]);
+    if (is_empty(column)) continue;
+    const std::vector<std::string> texts = printed_column(column, lengths);
     std::size_t widest = 0;
     for (const std::string& text : texts)
       widest = std::max(widest, display_width(text));

@@ -79,6 +79,7 @@ class TextTable {
 
  private:
   std::vector<std::string> printed_column(std::size_t column, const LengthPrinter& lengths) const;
+  bool is_empty(std::size_t column) const;
   bool is_numeric(std::size_t column) const;
 
   std::vector<std::string> titles_;

@@ -15,6 +15,7 @@
 #include "second_length_reader.h"
 
 using haunch::decimal;
+using haunch::exact_places;
 using haunch::fixed_decimal;
 using haunch::inch_fraction;
 using haunch::Length;
@@ -218,6 +219,17 @@ TEST_CASE("a decimal of fixed places rounds half away from zero and says when it
   check(mm_thousandths(2'054'005), Unit::mm, 2, "2054.01", false);
   check(Length::from_steps(std::numeric_limits<std::int64_t>::min()), Unit::mm, 9,
         "-5764607523034.234880000", true);
+}
+
+TEST_CASE("a length has as few decimals as say it exactly, or the most that are allowed",
+          "[length_text]") {
+  CHECK(exact_places(Length(), Unit::mm, 3) == 0);
+  CHECK(exact_places(Length::from_mm(2054), Unit::mm, 3) == 0);
+  CHECK(exact_places(Length::from_mm_thousandths(-14'500), Unit::mm, 3) == 1);
+  CHECK(exact_places(Length::from_mm_thousandths(1), Unit::mm, 3) == 3);
+  CHECK(exact_places(Length::from_inch_parts(1, 64), Unit::mm, 3) == 3);  // 0.396875
+  CHECK(exact_places(Length::from_inch_parts(3, 16), Unit::inch, 4) == 4);
+  CHECK(exact_places(Length::from_inch_parts(3, 16), Unit::inch, 3) == 3);
 }
 
 TEST_CASE("inches are fractions, reduced, with what is left over", "[length_text]") {
