@@ -25,10 +25,6 @@ Json length(bool zero_allowed, std::string_view words) {
   return described({{"$ref", zero_allowed ? "#/$defs/length" : "#/$defs/size"}}, words);
 }
 
-Json text(std::string_view words) {
-  return described({{"type", "string"}, {"maxLength", kMostText}}, words);
-}
-
 Json number(int least, int most) {
   return {{"type", "integer"}, {"minimum", least}, {"maximum", most}};
 }
@@ -50,61 +46,17 @@ Json object(Json properties, const std::vector<std::string_view>& required = {})
   return object;
 }
 
-Json list(std::size_t least, std::size_t most, Json items) {
+Json list(int least, int most, Json items) {
   return {{"type", "array"}, {"minItems", least}, {"maxItems", most}, {"items", std::move(items)}};
 }
 
 // ---- what is no plain value
-
-Json rails() {
-  const Json rail =
-      object({{"width", length(false, "width of the rail")},
-              {"name", text("what the shop calls it")},
-              {"top", length(true, "height of its upper edge above the leaf's foot")},
-              {"centre", length(true, "height of its middle above the leaf's foot")},
-              {"bottom", length(true, "height of its lower edge above the leaf's foot")}},
-             {"width"});
-  return list(2, 200, {{"anyOf", {length(false, "width of the rail"), rail}}});
-}
 
 Json panels() {
   const Json one = number(1, 1000);
   const Json each{{"type", "array"}, {"minItems", 1}, {"items", one}};
   const Json across = described({{"anyOf", {one, each}}}, "in each tier, or in each from the top");
   return {{"anyOf", {number(1, 5'000), object({{"across", across}}, {"across"})}}};
-}
-
-Json hinge_places() {
-  const Json from_foot = length(true, "leaf's foot to the hinge's foot");
-  const Json from_top = length(true, "leaf's top to the hinge's top");
-  return list(1, kMostHinges,
-              {{"anyOf",
-                {from_foot, object({{"from_foot", from_foot}}, {"from_foot"}),
-                 object({{"from_top", from_top}}, {"from_top"})}}});
-}
-
-Json recess() {
-  Json recess = object(
-      {{"start", length(true, "fitting's place to the near end, of a round hole to its middle")},
-       {"length", length(false, "of a recess with square corners")},
-       {"width", length(false, "of a recess with square corners")},
-       {"diameter", length(false, "of a round hole")},
-       {"from", length(true, "face side, or outer edge, to the near wall or the hole's middle")},
-       {"depth", length(false, "from the side it is let in to")},
-       {"through", described({{"type", "boolean"}}, "right through, in place of a depth")}});
-  recess["anyOf"] = {Json{{"required", {"length", "width"}}}, Json{{"required", {"diameter"}}}};
-  return recess;
-}
-
-Json fittings() {
-  return list(
-      1, 50,
-      object({{"name", text("recesses of one name are of one fitting")},
-              {"on", text("the name or the mark of a piece")},
-              {"into", described(one_of<Surface>(), "the side that it is let in to")},
-              {"at", length(true, "above the leaf's foot; on level pieces from its left edge")},
-              {"cuts", list(1, 50, recess())}},
-             {"on", "into", "at", "cuts"}));
 }
 
 Json percent() {
@@ -149,6 +101,7 @@ class PartSchema {
   /// The name of a member of `group`; empty of other keys.
   std::string_view name_below(Key key, std::string_view group) const {
     std::string_view path = key.path();
+    if (key.row().is_item()) return {};
     if ((key.row().of & part_.of) == 0 || (part_.of_set && is_said_by_set(key))) return {};
     if (path.starts_with(part_.root)) path.remove_prefix(part_.root.size());
     if (!group.empty() &&
@@ -186,6 +139,8 @@ class PartSchema {
         return {{"type", "string"}, {"maxLength", kMostText}};
       case Holds::object:
         return group_of(key);
+      case Holds::list:
+        return list(row.least, row.most, value_of(key.item(), {}));
       case Holds::own:
         return own_of(key, name);
     }
@@ -207,6 +162,9 @@ class PartSchema {
     const Plain plain = group.row().plain;
     if (plain == Plain::first && members.size() == 1) return value_of(members.front(), {});
     Json whole = object_of(shown(group));
+    if (group.row().most == 1) whole["minProperties"] = whole["maxProperties"] = 1;
+    if (group == Key("fittings[].cuts[]"))
+      whole["anyOf"] = {Json{{"required", {"length", "width"}}}, Json{{"required", {"diameter"}}}};
     if (plain == Plain::nothing) return whole;
     return {{"anyOf", {plain_of(plain, members), std::move(whole)}}};
   }
@@ -225,13 +183,8 @@ class PartSchema {
     if (key == Key("kind")) return {{"const", std::string(kind())}};
     if (key == Key("units")) return one_of<Unit>();
     if (key.is_below("moisture")) return percent();
-    if (key == Key("rail_widths")) return rails();
     if (key == Key("panels")) return panels();
     if (key == Key("panel.tiers")) return tiers();
-    if (key == Key("hinges.at")) return hinge_places();
-    if (key == Key("fittings")) return fittings();
-    if (key == Key("tolerance.one_setting"))
-      return {{"type", "array"}, {"items", one_of<Dimension>()}};
     if (key == Key("$schema")) return {{"type", "string"}};
     throw std::logic_error("no schema of " + std::string(name));
   }

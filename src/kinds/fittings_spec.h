@@ -1,5 +1,4 @@
-// Reading fittings that a spec describes by what is cut for them, and hinges that it places one by
-// one.
+// Fittings that a spec describes by what is cut for them, and hinges that it places one by one.
 #pragma once
 
 #include <string>
@@ -11,10 +10,11 @@
 
 namespace haunch {
 
-/// Reads the values of "fittings" and "hinges.at". What can't be read is left out.
-std::vector<FittingSpec> read_fittings(ValueReader& read, const Value& value,
-                                       const std::string& path);
-std::vector<HingePlace> read_hinge_places(ValueReader& read, const Value& value,
-                                          const std::string& path, int most);
+/// From the items of "fittings" and "hinges.at".
+std::vector<FittingSpec> fittings_of(const std::vector<KeyValues>& items);
+std::vector<HingePlace> hinge_places_of(const std::vector<KeyValues>& items);
+
+/// Tells where a recess of the list is neither a box nor a hole, or as deep as it is through.
+void check_recesses(ValueReader& read, const Value& list, const std::string& path);
 
 }  // namespace haunch

@@ -40,6 +40,9 @@ class Key {
     return path().size() > size && path().starts_with(group.path()) && path()[size] == '.';
   }
 
+  /// Of a list: the key of each of its items, which stands in the next row.
+  Key item() const { return Key(static_cast<std::uint16_t>(number_ + 1)); }
+
   friend constexpr bool operator==(Key a, Key b) = default;
   friend constexpr auto operator<=>(Key a, Key b) = default;
 

@@ -19,6 +19,7 @@ enum class Holds : std::uint8_t {
   flag,          // true or false
   text,
   object,  // the keys below it; `plain` says what else may stand in its place
+  list,    // of `least` to `most` items, each as the row of the same key with "[]" after it says
   own      // what a reader of its own reads, in the form that `form` tells
 };
 
@@ -47,7 +48,9 @@ enum : std::uint8_t {
 using Owners = std::uint8_t;
 
 struct KeyRow {
-  std::string_view key;  // dotted; of a frame with "frame." before it, as a set and a shop write it
+  // Dotted; of a frame with "frame." before it, as a set and a shop write it; "fittings[].at" is
+  // said in each object of a list.
+  std::string_view key;
   Holds holds = Holds::size;
   Owners of = 0;
   std::string_view about;  // what it is
@@ -58,9 +61,12 @@ struct KeyRow {
   int least = 0, most = 0;
   Plain plain = Plain::nothing;
   std::string_view missing = {};  // the spec must say it: what to tell where it does not
-  std::string_view refused = {};  // what to tell where a flag is true that cannot be
-  std::string_view form = {};     // what is to be written, where the key alone does not tell
+  // What to tell where a flag is true that cannot be, a list has too few or too many items, or an
+  // object that can have but one member has not one.
+  std::string_view refused = {};
+  std::string_view form = {};  // what is to be written, where the key alone does not tell
 
+  constexpr bool is_item() const { return key.ends_with("[]"); }
   constexpr bool is_size() const { return holds == Holds::size || holds == Holds::size_or_zero; }
   constexpr bool is_legal(std::size_t word) const { return (legal >> word & 1U) != 0; }
 };
@@ -116,12 +122,25 @@ constexpr KeyRow own(std::string_view key, Owners of, std::string_view form, std
   row.form = form;
   return row;
 }
+constexpr KeyRow list(std::string_view key, Owners of, int least, int most, std::string_view form,
+                      std::string_view about, std::string_view usual) {
+  KeyRow row = count(key, of, least, most, about, usual);
+  row.holds = Holds::list;
+  row.form = form;
+  return row;
+}
 /// An object that is told to be written in some form where it is none.
 constexpr KeyRow formed(KeyRow row, std::string_view form) {
   row.form = form;
   return row;
 }
-/// A flag that cannot be true.
+/// An object with one of its members, or a plain value for the first of them.
+constexpr KeyRow one_member(KeyRow row, std::string_view why) {
+  row.least = row.most = 1;
+  row.refused = why;
+  return row;
+}
+/// A flag that cannot be true, or a list of too few or too many items.
 constexpr KeyRow refused(KeyRow row, std::string_view why) {
   row.refused = why;
   return row;

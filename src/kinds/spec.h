@@ -15,6 +15,8 @@
 
 namespace haunch {
 
+class KeyValues;
+
 /// What one key was given; of objects, and of what has a reader of its own, only that it was.
 struct KeyValue {
   bool stated = false;
@@ -23,6 +25,7 @@ struct KeyValue {
   int number = 0;              // of counts; a word's place among its words; a flag's 0 or 1
   double percent = 0;          // of moisture
   std::string text;
+  std::vector<KeyValues> items;  // of a list
 
   /// Whether the spec says it itself.
   bool by_spec() const { return stated && !by_shop; }

@@ -1,6 +1,7 @@
 #include "spec_reader.h"
 
 #include <algorithm>
+#include <span>
 #include <utility>
 
 #include "fittings_spec.h"
@@ -9,12 +10,8 @@
 namespace haunch {
 namespace {
 
-constexpr std::size_t kMostRails = 200;
 constexpr int kMostAcross = 1000;
 constexpr int kMostPanels = 5'000;
-constexpr std::size_t kMostCutters = 1000;
-constexpr bool kFromZero = true;
-constexpr bool kAboveZero = false;
 
 /// Reads one object of keys, and the objects in it.
 class KeyReader {
@@ -22,7 +19,7 @@ class KeyReader {
   KeyReader(ValueReader& read, const KeyScope& scope, Spec& spec)
       : read_(read), scope_(scope), spec_(spec) {}
 
-  /// Whether each key that is read by a reader of its own has one.
+  /// Whether each key that is read by a reader of its own has one, and each list what takes it.
   static constexpr bool has_all_readers();
 
   /// `prefix` is the dotted key before its entries' own, with its dot.
@@ -51,6 +48,7 @@ class KeyReader {
     ReadOwn read;
   };
   static const OwnReader kOwnReaders[];
+  static const OwnReader kListTakers[];
 
   bool is_shop() const { return scope_.of == kOfShop; }
   bool in_scope(const KeyRow& row) const { return (row.of & scope_.of) != 0; }
@@ -64,7 +62,7 @@ class KeyReader {
 
   std::optional<Key> key_of(std::string_view written) const {
     for (const Key key : AllKeys())
-      if (in_scope(key.row()) && shown(key) == written) return key;
+      if (in_scope(key.row()) && !key.row().is_item() && shown(key) == written) return key;
     return {};
   }
 
@@ -117,6 +115,8 @@ class KeyReader {
         return take_text(key, value, path);
       case Holds::object:
         return read_group(key, value, path);
+      case Holds::list:
+        return read_list(key, value, path);
       case Holds::own:
         return read_own(key, value, path);
     }
@@ -176,6 +176,8 @@ class KeyReader {
     } else if (value.kind == Value::Kind::object) {
       spec_.set_stated(key);
       read_object(value, prefix, path);
+      if (key.row().most == 1 && value.entries.size() != 1)
+        read_.problem(path, std::string(key.row().refused));
     } else if (plain == Plain::nothing) {
       read_.wrong_type(value, path, wanted_of(key, prefix));
     } else if (members.front().row().holds == Holds::word) {
@@ -217,7 +219,8 @@ class KeyReader {
       name = name.substr(0, name.find('.'));
       if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
     }
-    std::erase(names, "$schema");
+    std::erase_if(names,
+                  [](std::string_view name) { return name == "$schema" || name.ends_with("[]"); });
     return names;
   }
 
@@ -235,29 +238,65 @@ class KeyReader {
     }
   }
 
+  // ---- lists
+
+  bool is_list(const KeyRow& row, const Value& value, const std::string& path) {
+    const std::size_t size = value.list.size();
+    if (value.kind != Value::Kind::list)
+      read_.wrong_type(value, path, row.form);
+    else if (std::cmp_greater_equal(size, row.least) && std::cmp_less_equal(size, row.most))
+      return true;
+    else if (!row.refused.empty())
+      read_.problem(path, std::string(row.refused) + ", not " + std::to_string(size));
+    else if (size == 0)
+      read_.problem(path, "the list is empty; leave it out, or fill it");
+    else
+      read_.problem(path, "has " + std::to_string(size) + " members; write at most " +
+                              std::to_string(row.most));
+    return false;
+  }
+
+  /// Every item has values of its own, by the keys of items.
+  void read_list(Key key, const Value& value, const std::string& path) {
+    if (!is_list(key.row(), value, path)) return;
+    std::vector<KeyValues> items;
+    for (std::size_t i = 0; i < value.list.size(); ++i) {
+      Spec item;
+      KeyReader(read_, scope_, item).read_value(key.item(), value.list[i], child_path(path, i));
+      items.push_back(std::move(item));
+    }
+    spec_.set_stated(key);
+    spec_.edit(key).items = std::move(items);
+    take_list(key, value, path);
+  }
+
+  void take_rails(const Value& value, const std::string& path, Key key);
+  void take_cutters(const Value& value, const std::string& path, Key key);
+  void take_one_setting(const Value& value, const std::string& path, Key key);
+  void take_hinges(const Value&, const std::string&, Key key) {
+    spec_.hinge_places = hinge_places_of(spec_[key].items);
+  }
+  void take_fittings(const Value&, const std::string&, Key key) {
+    spec_.fittings = fittings_of(spec_[key].items);
+  }
+  void take_recesses(const Value& value, const std::string& path, Key) {
+    check_recesses(read_, value, path);
+  }
+
   // ---- what is no plain value
 
+  void read_by(std::span<const OwnReader> readers, Key key, const Value& value,
+               const std::string& path) {
+    for (const OwnReader& own : readers)
+      if (own.key == key) return (this->*own.read)(value, path, key);
+  }
   void read_own(Key key, const Value& value, const std::string& path);
+  void take_list(Key key, const Value& value, const std::string& path);
   void skip(const Value&, const std::string&, Key) {}
-  void read_rails(const Value& value, const std::string& path, Key key);
-  std::optional<RailSpec> read_rail(const Value& value, const std::string& path);
-  void read_rail_entry(RailSpec& rail, bool& has_width, const Entry& entry,
-                       const std::string& path);
   void read_panels(const Value& value, const std::string& path, Key key);
   void read_across(const Value& value, const std::string& path, Key key);
   void read_tiers(const Value& value, const std::string& path, Key key);
   KeyValues read_tier(const Value& value, const std::string& path);
-  void read_cutters(const Value& value, const std::string& path, Key key);
-  void read_one_setting(const Value& value, const std::string& path, Key key);
-
-  void read_hinges(const Value& value, const std::string& path, Key key) {
-    spec_.hinge_places = read_hinge_places(read_, value, path, kMostHinges);
-    if (!spec_.hinge_places.empty()) spec_.set_stated(key);
-  }
-  void read_described(const Value& value, const std::string& path, Key key) {
-    spec_.fittings = read_fittings(read_, value, path);
-    if (!spec_.fittings.empty()) spec_.set_stated(key);
-  }
   void read_moisture(const Value& value, const std::string& path, Key key) {
     if (const auto percent = read_percent(read_, value, path)) spec_.set_percent(key, *percent);
   }
@@ -279,92 +318,83 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"moisture.build", &KeyReader::read_moisture},
     {"moisture.high", &KeyReader::read_moisture},
     {"woods", &KeyReader::read_shops_woods},
-    {"rail_widths", &KeyReader::read_rails},
     {"panels", &KeyReader::read_panels},
     {"panel.tiers", &KeyReader::read_tiers},
-    {"hinges.at", &KeyReader::read_hinges},
-    {"fittings", &KeyReader::read_described},
-    {"tolerance.one_setting", &KeyReader::read_one_setting},
-    {"cutters", &KeyReader::read_cutters},
+};
+
+constexpr KeyReader::OwnReader KeyReader::kListTakers[] = {
+    {"rail_widths", &KeyReader::take_rails},
+    {"hinges.at", &KeyReader::take_hinges},
+    {"fittings", &KeyReader::take_fittings},
+    {"fittings[].cuts", &KeyReader::take_recesses},
+    {"tolerance.one_setting", &KeyReader::take_one_setting},
+    {"cutters", &KeyReader::take_cutters},
 };
 
 constexpr bool KeyReader::has_all_readers() {
-  return std::all_of(kKeys.begin(), kKeys.end(), [](const KeyRow& row) {
-    return row.holds != Holds::own ||
-           std::any_of(std::begin(kOwnReaders), std::end(kOwnReaders), [&](const OwnReader& own) {
-             return kKeys[own.key.number()].key == row.key;
-           });
+  const auto is_among = [](const auto& readers, const KeyRow& row) {
+    return std::any_of(std::begin(readers), std::end(readers), [&](const OwnReader& own) {
+      return kKeys[own.key.number()].key == row.key;
+    });
+  };
+  return std::all_of(kKeys.begin(), kKeys.end(), [&](const KeyRow& row) {
+    return (row.holds != Holds::own || is_among(kOwnReaders, row)) &&
+           (row.holds != Holds::list || is_among(kListTakers, row));
   });
 }
 static_assert(KeyReader::has_all_readers());
 
 void KeyReader::read_own(Key key, const Value& value, const std::string& path) {
-  for (const OwnReader& own : kOwnReaders)
-    if (own.key == key) return (this->*own.read)(value, path, key);
+  read_by(kOwnReaders, key, value, path);
 }
 
-void KeyReader::read_rails(const Value& value, const std::string& path, Key key) {
-  if (value.kind != Value::Kind::list) {
-    read_.wrong_type(value, path,
-                     "a list of rails; write their widths from the top, such as [118, 195, 230]");
-    return;
-  }
-  if (value.list.size() < 2 || value.list.size() > kMostRails) {
-    read_.problem(path, "a leaf has from 2 to " + std::to_string(kMostRails) + " rails, not " +
-                            std::to_string(value.list.size()));
-    return;
-  }
-  std::vector<RailSpec> rails;
-  for (std::size_t i = 0; i < value.list.size(); ++i) {
-    const std::string rail_path = child_path(path, i);
-    const auto rail = read_rail(value.list[i], rail_path);
-    if (!rail) continue;
-    rails.push_back(*rail);
-    const bool at_an_end = i == 0 || i + 1 == value.list.size();
-    if (at_an_end && rail->line)
-      read_.problem(rail_path, std::string(i == 0 ? "the top rail stands at the head"
-                                                  : "the bottom rail stands at the foot") +
-                                   " of the leaf; only rails between the two are placed");
-  }
-  if (!rails.empty()) spec_.set_stated(key);
-  spec_.rails = std::move(rails);
+void KeyReader::take_list(Key key, const Value& value, const std::string& path) {
+  read_by(kListTakers, key, value, path);
 }
 
-std::optional<RailSpec> KeyReader::read_rail(const Value& value, const std::string& path) {
-  RailSpec rail;
-  if (value.kind != Value::Kind::object) {
-    rail.plain = true;
-    const auto width = read_.length(value, path, kAboveZero);
-    if (!width) return {};
-    rail.width = *width;
-    return rail;
-  }
-  bool has_width = false;
-  for (const Entry& entry : value.entries)
-    read_rail_entry(rail, has_width, entry, child_path(path, entry.key));
-  if (!has_width && !read_.was_meant(path + "/width"))
-    read_.problem(path, "\"width\" is missing; a rail has a width");
+constexpr SizeKey kRailLines[] = {"rail_widths[].top", "rail_widths[].centre",
+                                  "rail_widths[].bottom"};  // in the order of RailLine
+
+RailSpec rail_of(const KeyValues& item) {
+  RailSpec rail{item.size("rail_widths[].width").value_or(Length()),
+                item.text("rail_widths[].name"),
+                {},
+                {},
+                !item["rail_widths[]"].stated};
+  for (std::size_t line = 0; line < std::size(kRailLines); ++line)
+    if (const auto height = item.size(kRailLines[line])) {
+      rail.line = static_cast<RailLine>(line);
+      rail.height = *height;
+    }
   return rail;
 }
 
-void KeyReader::read_rail_entry(RailSpec& rail, bool& has_width, const Entry& entry,
-                                const std::string& path) {
-  const Words lines = kWords<RailLine>;
-  const auto line = std::find(lines.begin(), lines.end(), entry.key);
-  if (entry.key == "width") {
-    has_width = true;
-    rail.width = read_.length(entry.value, path, kAboveZero).value_or(Length());
-  } else if (entry.key == "name") {
-    rail.name = read_.text(entry.value, path).value_or("");
-  } else if (line == lines.end()) {
-    read_.unknown_key(entry, path, {"width", "name", "top", "centre", "bottom"});
-  } else if (rail.line) {
-    read_.problem(path,
-                  "a rail is placed by one line; keep one of \"top\", \"centre\" and \"bottom\"",
-                  entry.offset);
-  } else {
-    rail.line = static_cast<RailLine>(line - lines.begin());
-    rail.height = read_.length(entry.value, path, kFromZero).value_or(Length());
+/// Tells of the second line that an object places its rail by.
+void check_rail_lines(ValueReader& read, const Value& rail, const std::string& path) {
+  bool placed = false;
+  for (const Entry& entry : rail.entries) {
+    const Words lines = kWords<RailLine>;
+    if (std::find(lines.begin(), lines.end(), entry.key) == lines.end()) continue;
+    if (placed)
+      read.problem(child_path(path, entry.key),
+                   "a rail is placed by one line; keep one of \"top\", \"centre\" and \"bottom\"",
+                   entry.offset);
+    placed = true;
+  }
+}
+
+void KeyReader::take_rails(const Value& value, const std::string& path, Key key) {
+  const std::vector<KeyValues>& items = spec_[key].items;
+  spec_.rails.clear();
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    const std::string rail_path = child_path(path, i);
+    check_rail_lines(read_, value.list[i], rail_path);
+    spec_.rails.push_back(rail_of(items[i]));
+    const bool at_an_end = i == 0 || i + 1 == items.size();
+    if (at_an_end && spec_.rails.back().line)
+      read_.problem(rail_path, std::string(i == 0 ? "the top rail stands at the head"
+                                                  : "the bottom rail stands at the foot") +
+                                   " of the leaf; only rails between the two are placed");
   }
 }
 
@@ -436,35 +466,22 @@ KeyValues KeyReader::read_tier(const Value& value, const std::string& path) {
   return tier;
 }
 
-void KeyReader::read_cutters(const Value& value, const std::string& path, Key key) {
-  if (value.kind != Value::Kind::list || value.list.empty() || value.list.size() > kMostCutters) {
-    read_.wrong_type(value, path, "a list of cutter widths; write such as [8, 10, 12, 16]");
-    return;
-  }
-  for (std::size_t i = 0; i < value.list.size(); ++i)
-    if (const auto cutter = read_.length(value.list[i], child_path(path, i), kAboveZero))
-      spec_.cutters.push_back(*cutter);
+void KeyReader::take_cutters(const Value&, const std::string&, Key key) {
+  for (const KeyValues& item : spec_[key].items)
+    if (const auto cutter = item.size("cutters[]")) spec_.cutters.push_back(*cutter);
   std::sort(spec_.cutters.begin(), spec_.cutters.end());
-  spec_.set_stated(key);
 }
 
-void KeyReader::read_one_setting(const Value& value, const std::string& path, Key key) {
-  if (value.kind != Value::Kind::list) {
-    read_.wrong_type(value, path,
-                     "a list; write what is cut at one setting, such as [\"tenon_thickness\"]");
-    return;
-  }
+void KeyReader::take_one_setting(const Value& value, const std::string& path, Key key) {
+  auto& all = spec_.one_setting;
   for (std::size_t i = 0; i < value.list.size(); ++i) {
-    const std::string its_path = child_path(path, i);
-    const auto word = read_.choice(value.list[i], its_path, kWords<Dimension>);
-    if (!word) continue;
-    const auto dimension = static_cast<Dimension>(*word);
-    auto& all = spec_.one_setting;
-    if (std::find(all.begin(), all.end(), dimension) != all.end())
-      read_.problem(its_path, as_written(value.list[i]) + " stands here twice; keep one");
-    all.push_back(dimension);
+    const auto dimension = spec_[key].items[i].word<Dimension>("tolerance.one_setting[]");
+    if (!dimension) continue;
+    if (std::find(all.begin(), all.end(), *dimension) != all.end())
+      read_.problem(child_path(path, i),
+                    as_written(value.list[i]) + " stands here twice; keep one");
+    all.push_back(*dimension);
   }
-  spec_.set_stated(key);
 }
 
 bool is_size_of_work(const Given& given) {

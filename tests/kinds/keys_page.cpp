@@ -59,7 +59,10 @@ std::string form_of(const KeyRow& row) {
     case Holds::text:
       return "text";
     case Holds::object:
-      return row.plain == Plain::nothing ? "object" : "object, or one for all";
+      if (row.plain == Plain::nothing) return "object";
+      return row.is_item() ? "object, or the value of its first key" : "object, or one for all";
+    case Holds::list:
+      return std::string(row.form.substr(0, row.form.find(';')));
     case Holds::own:
       return std::string(row.form);
   }
@@ -98,7 +101,8 @@ std::string keys_page() {
       "Every key, from the table that specs are read by. Keys within others are written with dots "
       "here and in braces in a spec:\n`tenon.relish` is `\"tenon\": {\"relish\": …}`. How values "
       "are "
-      "written: [spec.md](spec.md). *Also in*: a [shop file](shop-file.md)\nmay say it, a doorset "
+      "written: [spec.md](spec.md). `fittings[].at` is said in each object of that list. *Also "
+      "in*: a [shop file](shop-file.md)\nmay say it, a doorset "
       "says it of its leaf, or it can be said of one tier of panels. *Remedy*: a "
       "[remedy](check.md) may change it.\n";
   for (const Section& section : kSections) {

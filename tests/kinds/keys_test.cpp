@@ -42,15 +42,24 @@ TEST_CASE("Every member of a group stands below a row of that") {
   }
 }
 
+TEST_CASE("The items of a list stand in the row after it") {
+  for (std::size_t i = 0; i < kKeys.size(); ++i) {
+    INFO(kKeys[i].key);
+    if (kKeys[i].holds == Holds::list) CHECK(kKeys[i + 1].key == std::string(kKeys[i].key) + "[]");
+    if (kKeys[i].is_item()) CHECK(kKeys[i - 1].holds == Holds::list);
+  }
+}
+
 TEST_CASE("Every key says what it is, whose it is, and what its words are") {
   for (const KeyRow& row : kKeys) {
     INFO(row.key);
     CHECK_FALSE(row.about.empty());
     CHECK(row.of != 0);
     CHECK((row.holds == Holds::word) == !row.words.empty());
-    CHECK((row.holds == Holds::count) == (row.most > 0));
+    CHECK((row.holds == Holds::count || row.holds == Holds::list || !row.refused.empty()) >=
+          (row.most > 0));
     CHECK((row.change == Change::none || row.is_size()));
-    if (row.holds == Holds::own) CHECK_FALSE(row.form.empty());
+    if (row.holds == Holds::own || row.holds == Holds::list) CHECK_FALSE(row.form.empty());
   }
 }
 

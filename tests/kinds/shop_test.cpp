@@ -98,7 +98,7 @@ TEST_CASE("A shop file names no single item") {
   CHECK(shop_refusal(R"({"units": "mm", "opening": {"width": 930, "height": 2060}})")
             .starts_with("/opening: "));
   CHECK(shop_refusal(R"({"units": "mm", "cutters": []})") ==
-        "/cutters: a list is not a list of cutter widths; write such as [8, 10, 12, 16]");
+        "/cutters: the list is empty; leave it out, or fill it");
   CHECK(shop_refusal("[1]") ==
         ": a list is not a shop file; write an object of the keys that a spec may leave out");
   CHECK(shop_refusal(R"({"horn": 25})").starts_with("/horn: 25 has no unit"));

@@ -157,9 +157,8 @@ TEST_CASE("What is wrong with a tolerance is told where it stands") {
   CHECK(problems(R"({"tolerance": {"one_setting": "tenon_thickness"}})") ==
         R"(/tolerance/one_setting: "tenon_thickness" is not a list; write what is cut at one )"
         R"(setting, such as ["tenon_thickness"])");
-  CHECK(
-      problems(R"({"tolerance": {"one_setting": ["groove_width", "groove_width", "grove"]}})")
-          .starts_with(R"(/tolerance/one_setting/1: "groove_width" stands here twice; keep one)"));
+  CHECK(problems(R"({"tolerance": {"one_setting": ["groove_width", "groove_width"]}})") ==
+        R"(/tolerance/one_setting/1: "groove_width" stands here twice; keep one)");
   CHECK(read(R"({"tolerance": {"tenon_thickness": 0.1}})", std::nullopt)
             .problems.starts_with("/tolerance/tenon_thickness: 0.1 has no unit"));
 }
