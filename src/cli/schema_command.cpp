@@ -8,7 +8,7 @@ ExitStatus run_schema(const Invocation& invocation, const Streams& streams) {
   if (which == "spec") return write_result(spec_schema(), invocation, streams);
   if (which == "lumber") return write_result(lumber_schema(), invocation, streams);
   if (which == "report") return write_result(report_schema(), invocation, streams);
-  return write_result(std::string(stock_schema()), invocation, streams);
+  return write_result(stock_schema(), invocation, streams);
 }
 
 }  // namespace haunch

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <string>
-#include <string_view>
 
 namespace haunch {
 
@@ -15,7 +14,7 @@ std::string report_schema();
 /// Of what lumber says, format haunch-lumber-1, made from the rows that it is written by.
 std::string lumber_schema();
 
-/// Of a stock file.
-std::string_view stock_schema();
+/// Of a stock file, made from the rows that one is written by.
+std::string stock_schema();
 
 }  // namespace haunch

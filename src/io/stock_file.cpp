@@ -1,7 +1,6 @@
 #include "stock_file.h"
 
 #include <algorithm>
-#include <array>
 #include <charconv>
 #include <set>
 #include <utility>
@@ -11,17 +10,9 @@
 namespace haunch {
 namespace {
 
-constexpr std::array<std::string_view, 5> kPerWords = {"board", "board_foot", "cubic_metre",
-                                                       "metre", "square_metre"};
 constexpr std::string_view kSchema = "stock";
 constexpr int kMostOfOne = 100'000;
 constexpr int kPricePlaces = 4;
-const std::vector<std::string_view> kItemKeys = {
-    "id",    "species", "kind",  "length",  "width",    "thickness", "surface", "count",
-    "price", "per",     "grain", "defects", "end_trim", "edge_trim", "taken",   "note"};
-const std::vector<std::string_view> kFileKeys = {
-    "units",   "currency", "kerf",  "trim",  "least_offcut", "allowances",
-    "glue_up", "waste",    "match", "stock", "note",         "$schema"};
 
 /// A price in ten thousandths; nothing of what is no plain decimal of so many places.
 std::optional<std::int64_t> price_of(const std::string& text) {
@@ -71,7 +62,7 @@ class StockReader {
       values_.wrong_type(document_, "", "a stock file; write an object {…} with \"stock\"");
       return {{}, values_.take_problems()};
     }
-    check_keys(document_, "", kFileKeys);
+    check_keys(document_, "", stock_file_keys());
     read_units();
     file_ = usual_stock_file(units_.value_or(Unit::mm));
     read_settings();
@@ -208,7 +199,7 @@ class StockReader {
       values_.wrong_type(value, path, "a board or sheet; write {\"id\": …, \"length\": …, …}");
       return;
     }
-    check_keys(value, path, kItemKeys);
+    check_keys(value, path, stock_item_keys());
     StockItem item;
     read_id(value, path, item);
     if (const Value* species = value.find("species"))
@@ -377,7 +368,6 @@ class StockReader {
   void read_price(const Value& value, const std::string& path, StockItem& item) {
     const Value* price = value.find("price");
     const Value* per = value.find("per");
-    const std::vector<std::string_view> words(kPerWords.begin(), kPerWords.end());
     if (price == nullptr) {
       if (per != nullptr && !values_.was_meant(child_path(path, "price")))
         values_.problem(child_path(path, "per"),
@@ -386,13 +376,13 @@ class StockReader {
     }
     const std::string at = child_path(path, "price");
     if (per == nullptr && !values_.was_meant(child_path(path, "per"))) {
-      values_.problem(at,
-                      as_written(*price) + " lacks its unit; add \"per\": " + quoted_list(words));
+      values_.problem(
+          at, as_written(*price) + " lacks its unit; add \"per\": " + quoted_list(kWords<Per>));
       return;
     }
     const auto amount = amount_of(*price, at);
     const auto choice =
-        per == nullptr ? std::nullopt : values_.choice(*per, child_path(path, "per"), words);
+        per == nullptr ? std::nullopt : values_.choice(*per, child_path(path, "per"), kWords<Per>);
     if (amount && choice) item.price = Price{*amount, static_cast<Per>(*choice)};
     if (item.price && item.price->per == Per::board && lengths_.to != Length())
       values_.problem(child_path(path, "per"),
@@ -507,10 +497,6 @@ class StockReader {
 
 }  // namespace
 
-std::string_view per_word(Per per) {
-  return kPerWords[static_cast<std::size_t>(per)];
-}
-
 lumber::Exact measure_of(const StockItem& item) {
   using lumber::Exact;
   using lumber::Wide;
@@ -573,10 +559,6 @@ StockFile usual_stock_file(Unit unit) {
 
 StockReading read_stock(const Value& document, std::optional<Unit> units) {
   return StockReader(document, units).read();
-}
-
-const std::vector<std::string_view>& stock_item_keys() {
-  return kItemKeys;
 }
 
 }  // namespace haunch

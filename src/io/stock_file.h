@@ -35,8 +35,9 @@ namespace haunch {
 
 enum class Per : unsigned char { board, board_foot, cubic_metre, metre, square_metre };
 
-/// "board", "board_foot" …
-std::string_view per_word(Per per);
+template <>
+inline constexpr std::string_view kWords<Per>[] = {"board", "board_foot", "cubic_metre", "metre",
+                                                   "square_metre"};
 
 struct Price {
   std::int64_t ten_thousandths = 0;
@@ -97,7 +98,8 @@ StockFile usual_stock_file(Unit unit);
 /// Bare numbers are in `units` where the document does not say.
 StockReading read_stock(const Value& document, std::optional<Unit> units = {});
 
-/// What a board or sheet may say of itself.
+/// What a stock file may say, and what a board or sheet may say of itself.
+const std::vector<std::string_view>& stock_file_keys();
 const std::vector<std::string_view>& stock_item_keys();
 
 /// The same of CSV; offsets are in `text`.
