@@ -143,9 +143,9 @@ class FeatureWork {
     const std::size_t along = into == 0 ? 1 : 0;
     const Axis axis = piece_.place.axes[along];
     const Ends ends = ends_of(wood_, piece_, shoulders_, axis);
-    const Length start = piece_.place.origin[static_cast<std::size_t>(axis)];
-    Length low = start + body.low[along];
-    Length high = start + body.high[along];
+    const Box there = placed(body, piece_.place);
+    Length low = there.low[static_cast<std::size_t>(axis)];
+    Length high = there.high[static_cast<std::size_t>(axis)];
     const bool hole = !feature.prisms.empty();
     if (hole) low = high = low + floor_half(high - low);
     run.from = ends.from;
