@@ -1,5 +1,8 @@
 #include "checks.h"
 
+#include <algorithm>
+
+#include "alike.h"
 #include "family.h"
 #include "seasons.h"
 
@@ -51,9 +54,16 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
 Bench bench_of(const Assembly& assembly, Unit unit, Where where) {
   Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}, {}};
   bench.measures.reserve(assembly.joints.size());
-  for (const Joint& joint : assembly.joints)
+  for (const Joint& joint : assembly.joints) {
+    const auto measured = assembly.joints.begin() + std::ssize(bench.measures);
+    const auto same = std::find_if(assembly.joints.begin(), measured, [&](const Joint& before) {
+      return are_alike(assembly, before, joint);
+    });
     bench.measures.push_back(
-        measure(joint, bench.solids[joint.receives], bench.solids[joint.enters], where));
+        same != measured
+            ? bench.measures[static_cast<std::size_t>(same - assembly.joints.begin())]
+            : measure(joint, bench.solids[joint.receives], bench.solids[joint.enters], where));
+  }
   return bench;
 }
 

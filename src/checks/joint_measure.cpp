@@ -40,12 +40,13 @@ Length reach_of(const Wood& wood, const Solid& receives, Way in) {
 }
 
 /// What of the entering wood does not go as far as its ends.
-Wood shallower(Wood inside, const Solid& receives, Way in, Length reach) {
-  std::erase_if(inside.boxes, [&](const Box& box) { return reach_of(box, receives, in) == reach; });
-  std::erase_if(inside.sloping, [&](const Polyhedron& block) {
-    return reach_of(bounds_of(block), receives, in) == reach;
-  });
-  return inside;
+Wood shallower(const Wood& inside, const Solid& receives, Way in, Length reach) {
+  Wood rest;
+  for (const Box& box : inside.boxes)
+    if (reach_of(box, receives, in) != reach) rest.boxes.push_back(box);
+  for (const Polyhedron& block : inside.sloping)
+    if (reach_of(bounds_of(block), receives, in) != reach) rest.sloping.push_back(block);
+  return rest;
 }
 
 /// A slice one step thick, so far in: at the whole reach, what of the entering wood is its ends.
@@ -67,7 +68,7 @@ std::optional<Length> both_sides(const Wood& from, const Wood& to, std::size_t a
 
 /// The wood in groups that touch along an axis: of a divided tenon each tenon by itself, lowest
 /// first.
-std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
+std::vector<Wood> groups_along(Wood wood, std::size_t axis) {
   std::vector<Box> bounds = bounds_of(wood);
   std::sort(bounds.begin(), bounds.end(),
             [axis](const Box& a, const Box& b) { return a.low[axis] < b.low[axis]; });
@@ -78,8 +79,11 @@ std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
     else
       groups.back() = around(groups.back(), box);
   }
-  if (groups.size() == 1) return {wood};
   std::vector<Wood> parts;
+  if (groups.size() == 1) {
+    parts.push_back(std::move(wood));
+    return parts;
+  }
   for (const Box& group : groups)
     if (Wood part = clipped(wood, group); !part.empty()) parts.push_back(std::move(part));
   return parts;
@@ -87,12 +91,34 @@ std::vector<Wood> groups_along(const Wood& wood, std::size_t axis) {
 
 /// Each tenon by itself: those divided across their width, and of each those side by side in the
 /// thickness.
-std::vector<Wood> tenons_of(const Wood& wood, const JointAxes& axes) {
-  std::vector<Wood> tenons;
-  for (const Wood& across : groups_along(wood, axes.across))
-    for (Wood& tenon : groups_along(across, axes.cheek))
-      tenons.push_back(std::move(tenon));
+struct Tenons {
+  std::vector<Wood> each;
+  std::vector<Box> across;       // the rooms of those that are divided across their width
+  std::size_t side_by_side = 0;  // the most of them in the thickness
+};
+
+Tenons tenons_of(Wood wood, const JointAxes& axes) {
+  Tenons tenons;
+  for (Wood& across : groups_along(std::move(wood), axes.across)) {
+    tenons.across.push_back(room_of(across));
+    std::vector<Wood> beside = groups_along(std::move(across), axes.cheek);
+    tenons.side_by_side = std::max(tenons.side_by_side, beside.size());
+    for (Wood& tenon : beside)
+      tenons.each.push_back(std::move(tenon));
+  }
   return tenons;
+}
+
+Box room_of(const Tenons& tenons) {
+  Box room = tenons.across.front();
+  for (const Box& tenon : tenons.across)
+    room = around(room, tenon);
+  return room;
+}
+
+/// Nobody asks what play a panel has along its edge.
+bool has_edges(const Joint& joint) {
+  return joint.design.edges || !joint.design.bite;
 }
 
 Length extent_of(const Wood& wood, std::size_t axis) {
@@ -128,8 +154,8 @@ Wood far_from_cheeks(const Wood& tenon, std::size_t cheek) {
 
 /// The ends without what only reaches as far as they do at a face of its piece: a shoulder scribed
 /// over a moulding. Where nothing else does, all of them.
-Wood without_scribed(const Wood& ends, const Solid& enters, std::size_t cheek) {
-  std::vector<Wood> groups = groups_along(ends, cheek);
+Wood without_scribed(Wood ends, const Solid& enters, std::size_t cheek) {
+  const std::vector<Wood> groups = groups_along(ends, cheek);
   if (groups.size() < 2) return ends;
   Wood kept;
   for (const Wood& group : groups) {
@@ -143,21 +169,20 @@ Wood without_scribed(const Wood& ends, const Solid& enters, std::size_t cheek) {
   return kept.empty() ? ends : kept;
 }
 
-/// What is measured at the entering end, tenon by tenon; the least counts.
-void measure_ends(JointMeasure& found, const Wood& ends, const Solid& receives,
-                  const JointAxes& axes) {
-  for (const Wood& tenon : tenons_of(ends, axes)) {
-    const auto cheeks = both_sides(tenon, receives.wood, axes.cheek);
-    const auto edges = both_sides(tenon, receives.wood, axes.across);
-    const auto bottom = gap(tenon, receives.wood, axes.in);
-    const Length thickness = extent_of(tenon, axes.cheek);
-    const bool first = found.widths.empty();
-    found.cheeks = first ? cheeks : lesser(found.cheeks, cheeks);
-    found.edges = first ? edges : lesser(found.edges, edges);
-    found.bottom = first ? bottom : lesser(found.bottom, bottom);
-    found.thickness = first ? thickness : std::min(found.thickness, thickness);
-    found.widths.push_back(extent_of(tenon, axes.across));
-  }
+/// What is measured at the end of one tenon; the least of all counts.
+void measure_end(JointMeasure& found, const Joint& joint, const Wood& tenon, const Solid& receives,
+                 const JointAxes& axes) {
+  const auto cheeks = both_sides(tenon, receives.wood, axes.cheek);
+  const auto edges =
+      has_edges(joint) ? both_sides(tenon, receives.wood, axes.across) : std::nullopt;
+  const auto bottom = gap(tenon, receives.wood, axes.in);
+  const Length thickness = extent_of(tenon, axes.cheek);
+  const bool first = found.widths.empty();
+  found.cheeks = first ? cheeks : lesser(found.cheeks, cheeks);
+  found.edges = first ? edges : lesser(found.edges, edges);
+  found.bottom = first ? bottom : lesser(found.bottom, bottom);
+  found.thickness = first ? thickness : std::min(found.thickness, thickness);
+  found.widths.push_back(extent_of(tenon, axes.across));
 }
 
 /// The wood behind an end, all the way to the sight edge: of a tenon without the haunches beside
@@ -172,14 +197,14 @@ Wood column_of(const Wood& inside, const Wood& end, Way in) {
 
 /// What is measured along the whole of what enters, where it is closest: at edges of a tenon that
 /// comes out of its mortise, which may be wider there; and where there is wood at one edge only.
-void measure_along(JointMeasure& found, const Joint& joint, const Wood& inside, const Wood& ends,
-                   const Solid& receives, const JointAxes& axes) {
+void measure_along(JointMeasure& found, const Joint& joint, const Wood& inside,
+                   const std::vector<Wood>& tenons, const Solid& receives, const JointAxes& axes) {
   const bool comes_out = joint.design.edges && !joint.design.bottom;
   if (!comes_out && !joint.design.edge) return;
   found.edges.reset();
   // What is no tenon is a wedge: it fits along its thickness, and may have an end like a knife's.
   const std::size_t axis = joint.tenon ? axes.across : axes.cheek;
-  const std::vector<Wood> parts = joint.tenon ? tenons_of(ends, axes) : std::vector{inside};
+  const std::vector<Wood> parts = joint.tenon ? tenons : std::vector{inside};
   for (const Wood& part : parts) {
     const Wood column = joint.tenon ? column_of(inside, part, axes.in) : part;
     for (const bool upwards : {false, true}) {
@@ -193,19 +218,22 @@ void measure_along(JointMeasure& found, const Joint& joint, const Wood& inside, 
 
 /// What is measured of wood that has moved and may press on its mortise's ends or bottom: the room
 /// of its cheeks and edges short of its end and in their middle, that of its end in the middle.
-void measure_middles(JointMeasure& found, const Wood& short_of_end, const Wood& ends,
-                     const Solid& receives, const JointAxes& axes) {
-  for (const Wood& tenon : tenons_of(short_of_end, axes)) {
+void measure_middles(JointMeasure& found, const Joint& joint, const Wood& short_of_end,
+                     const std::vector<Wood>& tenons, const Solid& receives,
+                     const JointAxes& axes) {
+  for (const Wood& tenon : tenons_of(short_of_end, axes).each) {
     const Wood between_edges = middle_half(tenon, axes.across);
     const auto cheeks = both_sides(between_edges, receives.wood, axes.cheek);
-    const auto edges = both_sides(far_from_cheeks(tenon, axes.cheek), receives.wood, axes.across);
+    const auto edges = has_edges(joint) ? both_sides(far_from_cheeks(tenon, axes.cheek),
+                                                     receives.wood, axes.across)
+                                        : std::nullopt;
     const bool first = found.widths.empty();
     found.cheeks = first ? cheeks : lesser(found.cheeks, cheeks);
     found.edges = first ? edges : lesser(found.edges, edges);
     found.widths.push_back(extent_of(tenon, axes.across));
   }
   bool first = true;
-  for (const Wood& tenon : tenons_of(ends, axes)) {
+  for (const Wood& tenon : tenons) {
     const auto bottom =
         gap(middle_half(middle_half(tenon, axes.across), axes.cheek), receives.wood, axes.in);
     found.bottom = first ? bottom : lesser(found.bottom, bottom);
@@ -302,8 +330,18 @@ void measure_shoulders(JointMeasure& found, const Box& tenon, const Solid& recei
       found.long_seat, gap(clipped(long_face ? face : back, on), receives.wood, axes.in));
 }
 
+/// How far what has not entered is from the receiver. What has neither shoulder nor room in the
+/// other closes on it face to face, wherever that is.
+std::optional<Length> seat_of(const Joint& joint, const Solid& receives, const Solid& enters,
+                              Way in) {
+  if (!joint.has_shoulder && !joint.design.bottom && !joint.tenon)
+    return gap(enters.wood, receives.wood, in);
+  return gap(clipped(enters.wood, beyond_sight_edge(receives, enters, in, false)), receives.wood,
+             in);
+}
+
 /// The part of wood between a tenon's cheeks, or all of it where there is none.
-Wood between_cheeks(const Wood& wood, Box region, const Box& tenon, std::size_t cheek) {
+Wood between_cheeks(Wood wood, Box region, const Box& tenon, std::size_t cheek) {
   region.low[cheek] = tenon.low[cheek];
   region.high[cheek] = tenon.high[cheek];
   Wood between = clipped(wood, region);
@@ -320,39 +358,37 @@ JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& ent
   if (joint.arched) return measure_arched(axes, receives, enters);
   found.reach = reach_of(enters.wood, receives, in);
   const Wood inside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, true));
-  const Wood outside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, false));
-  // What has neither shoulder nor room in the other closes on it face to face, wherever that is.
-  const bool face_to_face = !joint.has_shoulder && !joint.design.bottom && !joint.tenon;
-  found.seat = gap(face_to_face ? enters.wood : outside, receives.wood, in);
-  if (inside.empty()) return found;
+  if (inside.empty()) {
+    found.seat = seat_of(joint, receives, enters, in);
+    return found;
+  }
   Wood ends = clipped(inside, slice_at(enters.blank, receives, in, found.reach));
-  if (joint.tenon && !ends.empty()) ends = without_scribed(ends, enters, axes.cheek);
+  if (joint.tenon) ends = without_scribed(std::move(ends), enters, axes.cheek);
   if (joint.design.bearing) {
     found.bearing = gap(ends, receives.wood, {axes.cheek, false});
     if (!found.bearing) found.bearing = gap(ends, receives.wood, {axes.cheek, true});
   }
-  for (const Wood& across : groups_along(ends, axes.across))
-    found.side_by_side = std::max(found.side_by_side, groups_along(across, axes.cheek).size());
+  const Tenons tenons = tenons_of(std::move(ends), axes);
+  found.side_by_side = tenons.side_by_side;
   Wood haunches = shallower(inside, receives, in, found.reach);
-  if (joint.tenon && !ends.empty()) {
-    const auto anywhere = found.seat;
-    found.seat.reset();
-    for (const Wood& tenon : groups_along(ends, axes.across))
-      measure_shoulders(found, room_of(tenon), receives, enters, axes);
-    if (!found.seat) found.seat = anywhere;
-    haunches = between_cheeks(haunches, past(enters.blank, receives, in, found.line), room_of(ends),
-                              axes.cheek);
+  if (joint.tenon && !tenons.each.empty()) {
+    for (const Box& tenon : tenons.across)
+      measure_shoulders(found, tenon, receives, enters, axes);
+    haunches = between_cheeks(std::move(haunches), past(enters.blank, receives, in, found.line),
+                              room_of(tenons), axes.cheek);
   }
+  if (!found.seat) found.seat = seat_of(joint, receives, enters, in);
   found.haunch = gap(haunches, receives.wood, in);
   if (where == Where::all_over) {
-    measure_ends(found, ends, receives, axes);
-    measure_along(found, joint, inside, ends, receives, axes);
+    for (const Wood& tenon : tenons.each)
+      measure_end(found, joint, tenon, receives, axes);
+    measure_along(found, joint, inside, tenons.each, receives, axes);
   } else {
     // Of a tenon near its end, beyond its haunches and what is worked along the edge; of a panel,
     // which may have swollen past its groove, well inside of it.
     const Length most_of_it = found.reach - floor_divide(found.reach, joint.tenon ? 16 : 2);
-    measure_middles(found, clipped(inside, slice_at(enters.blank, receives, in, most_of_it)), ends,
-                    receives, axes);
+    measure_middles(found, joint, clipped(inside, slice_at(enters.blank, receives, in, most_of_it)),
+                    tenons.each, receives, axes);
   }
   return found;
 }

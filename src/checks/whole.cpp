@@ -187,8 +187,7 @@ Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const B
     take_out(open, way);
   }
   for (const Prism& prism : bench.assembly.beyond)
-    for (const Polyhedron& air : polyhedra_of({prism.along, none, deep, prism.outline}))
-      take_out(open, air);
+    take_out(open, {prism.along, none, deep, prism.outline});
   take_out_shadows(open, solids, deep);
   Length widest;
   for (const Box& hole : open.boxes)

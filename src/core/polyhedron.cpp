@@ -203,23 +203,33 @@ Spot way_out(const Spot& a, const Spot& b, const Spot& inner, std::size_t along)
   return normal;
 }
 
-/// Puts an upright face over one edge of an outline, with `inner` on its wood's side.
-void add_side(Polyhedron& block, const Spot& a, const Spot& b, const Spot& inner, std::size_t along,
-              double from, double to) {
-  const Spot normal = way_out(a, b, inner, along);
-  std::array<Spot, 4> corners{a, b, b, a};
-  for (std::size_t i = 0; i < corners.size(); ++i)
-    corners[i][along] = i < 2 ? from : to;
-  add_face(block, {normal, dot(normal, corners.front())}, corners);
+void add_end(Polyhedron& run, std::span<const Spot> outline, double place, double outwards) {
+  Spot normal{};
+  normal[run.along] = outwards;
+  add_face(run, {normal, outwards * place}, outline);
+  for (std::size_t i = run.corners.size() - outline.size(); i < run.corners.size(); ++i)
+    run.corners[i][run.along] = place;
 }
 
-void add_cap(Polyhedron& block, std::span<const Spot> outline, std::size_t along, double place,
-             double outwards) {
-  Spot normal{};
-  normal[along] = outwards;
-  add_face(block, {normal, outwards * place}, outline);
-  for (std::size_t i = block.corners.size() - outline.size(); i < block.corners.size(); ++i)
-    block.corners[i][along] = place;
+/// An outline run along an axis. Each of its edges has its plane.
+Polyhedron run_of(std::span<const Spot> outline, std::span<const HalfSpace> sides,
+                  std::size_t along, double from, double to) {
+  spend_effort(kOfFacetMade * (outline.size() + 2) / 4);
+  Polyhedron run;
+  run.along = along;
+  run.facets.reserve(outline.size() + 2);
+  run.corners.reserve(outline.size() * 6);
+  add_end(run, outline, from, -1);
+  add_end(run, outline, to, 1);
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const Spot& here = run.corners[i];
+    const Spot& next = run.corners[(i + 1) % outline.size()];
+    std::array<Spot, 4> corners{here, next, next, here};
+    corners[2][along] = corners[3][along] = to;
+    add_face(run, sides[i], corners);
+  }
+  note_bounds(run);
+  return run;
 }
 
 /// Whether two corners of an outline are further apart than what touches.
@@ -238,31 +248,40 @@ bool apart(const Polyhedron& a, const Polyhedron& b) {
 }
 
 Polyhedron upright(std::span<const Spot> outline, std::size_t along, double from, double to) {
-  spend_effort(kOfFacetMade * (outline.size() + 2));
-  Polyhedron block;
-  block.facets.reserve(outline.size() + 2);
-  block.corners.reserve(outline.size() * 6);
-  add_cap(block, outline, along, from, -1);
-  add_cap(block, outline, along, to, 1);
   const Spot inner = middle_of(outline);
+  std::vector<Spot> corners;
+  std::vector<HalfSpace> sides;
+  corners.reserve(outline.size());
+  sides.reserve(outline.size());
   for (std::size_t i = 0; i < outline.size(); ++i) {
     const Spot& next = outline[(i + 1) % outline.size()];
-    if (is_edge(outline[i], next, along)) add_side(block, outline[i], next, inner, along, from, to);
+    if (!is_edge(outline[i], next, along)) continue;
+    const Spot normal = way_out(outline[i], next, inner, along);
+    corners.push_back(outline[i]);
+    sides.push_back({normal, dot(normal, outline[i]) - normal[along] * outline[i][along]});
   }
-  note_bounds(block);
-  return block;
+  return run_of(corners, sides, along, from, to);
 }
 
-Polyhedron polyhedron_of(const Box& box) {
-  Spot low;
-  Spot high;
-  for (std::size_t axis = 0; axis < 3; ++axis) {
-    low[axis] = along_axis(box.low[axis]);
-    high[axis] = along_axis(box.high[axis]);
+Polyhedron polyhedron_of(const Box& box, std::size_t along) {
+  const std::size_t u = along == 0 ? 1 : 0;
+  const std::size_t v = along == 2 ? 1 : 2;
+  const double low_u = along_axis(box.low[u]);
+  const double low_v = along_axis(box.low[v]);
+  const double high_u = along_axis(box.high[u]);
+  const double high_v = along_axis(box.high[v]);
+  std::array<Spot, 4> outline{};
+  std::array<HalfSpace, 4> sides{};
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    outline[i][u] = i == 1 || i == 2 ? high_u : low_u;
+    outline[i][v] = i >= 2 ? high_v : low_v;
+    sides[i].normal[i % 2 == 0 ? v : u] = i == 0 || i == 3 ? -1 : 1;
   }
-  const std::array<Spot, 4> outline{Spot{low[0], low[1], 0}, Spot{high[0], low[1], 0},
-                                    Spot{high[0], high[1], 0}, Spot{low[0], high[1], 0}};
-  return upright(outline, 2, low[2], high[2]);
+  sides[0].offset = -low_v;
+  sides[1].offset = high_u;
+  sides[2].offset = high_v;
+  sides[3].offset = -low_u;
+  return run_of(outline, sides, along, along_axis(box.low[along]), along_axis(box.high[along]));
 }
 
 namespace {
@@ -330,9 +349,65 @@ std::vector<Polyhedron> polyhedra_of(const Prism& prism) {
 
 namespace {
 
+/// The part of a run on one side of a plane square to it.
+Polyhedron cut_short(Polyhedron run, const HalfSpace& side) {
+  const double outwards = side.normal[run.along];
+  const double place = outwards * side.offset;
+  double& end = outwards > 0 ? run.high[run.along] : run.low[run.along];
+  for (Spot& corner : run.corners)
+    if (corner[run.along] == end) corner[run.along] = place;
+  run.facets[outwards > 0 ? 1 : 0].side.offset = side.offset;
+  end = place;
+  return run;
+}
+
+/// An outline in the making, with the planes of its edges.
+struct Outline {
+  std::vector<Spot> corners;
+  std::vector<HalfSpace> sides;  // from each corner on
+
+  /// A corner that touches the one before takes its place.
+  void add(const Spot& corner, const HalfSpace& side) {
+    if (!corners.empty() && nearly(corners.back(), corner)) {
+      sides.back() = side;
+      return;
+    }
+    corners.push_back(corner);
+    sides.push_back(side);
+  }
+};
+
+/// The part of a run on one side of a plane that runs along it; nothing where that is a sliver.
+std::optional<Polyhedron> cut_lengthwise(const Polyhedron& run, const HalfSpace& side) {
+  const std::span<const Spot> outline = run.corners_of(run.facets[0]);
+  Outline part;
+  part.corners.reserve(outline.size() + 1);
+  part.sides.reserve(outline.size() + 1);
+  double at_here = beyond(outline[0], side);
+  const double at_first = at_here;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const bool last = i + 1 == outline.size();
+    const Spot& next = outline[last ? 0 : i + 1];
+    const double at_next = last ? at_first : beyond(next, side);
+    const HalfSpace& edge = run.facets[2 + i].side;
+    const bool leaves = at_next > 0;
+    if (at_here <= 0) part.add(outline[i], leaves && at_here == 0 ? side : edge);
+    if (at_here * at_next < 0) part.add(crossing(outline[i], next, side), leaves ? side : edge);
+    at_here = at_next;
+  }
+  if (part.corners.size() > 1 && nearly(part.corners.front(), part.corners.back())) {
+    part.corners.pop_back();
+    part.sides.pop_back();
+  }
+  if (part.corners.size() < 3) return {};
+  return run_of(part.corners, part.sides, run.along, run.low[run.along], run.high[run.along]);
+}
+
 /// The part of a block on one side of a plane that goes through it; nothing where all that goes
 /// beyond it is a sliver.
 std::optional<Polyhedron> cut_off(const Polyhedron& block, const HalfSpace& side) {
+  if (block.along != kNoAxis && side.normal[block.along] == 0) return cut_lengthwise(block, side);
+  if (block.along != kNoAxis && level_axis(side) == block.along) return cut_short(block, side);
   spend_effort(kOfFacetMade * block.facets.size());
   Polyhedron part;
   part.facets.reserve(block.facets.size() + 1);
@@ -542,6 +617,11 @@ std::vector<Spot> common_outline(std::vector<Spot> both,
   return both;
 }
 
+/// Whether both are runs along one axis, and measured across it.
+bool are_runs_beside(const Polyhedron& from, const Polyhedron& to, Way way) {
+  return from.along != kNoAxis && from.along == to.along && way.axis != from.along;
+}
+
 /// Whether one face may lie over another as seen along an axis.
 bool may_be_seen(const Seen& facet, const Seen& shadow, std::size_t along) {
   for (std::size_t axis = 0; axis < 3; ++axis) {
@@ -554,6 +634,7 @@ bool may_be_seen(const Seen& facet, const Seen& shadow, std::size_t along) {
 }  // namespace
 
 double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way) {
+  if (are_runs_beside(from, to, way)) return -kFar;
   spend_effort(kOfFacetLookedAt * (from.facets.size() + to.facets.size()));
   const double sign = way.upwards ? 1 : -1;
   const std::size_t u = way.axis == 0 ? 1 : 0;
@@ -578,36 +659,95 @@ double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way)
   return bound;
 }
 
-std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way) {
-  const double sign = way.upwards ? 1 : -1;
-  const auto height = [&](const Polyhedron& block, const Facet& facet, const Spot& over) {
-    return sign * height_of(block, facet, over, way.axis);
-  };
-  // The far side of `to` over a point: the least of the planes that face on.
-  const auto far_side = [&](const Spot& over) {
-    double least = kFar;
-    for (const Facet& facet : to.facets)
-      if (sign * facet.side.normal[way.axis] > kUpright)
-        least = std::min(least, height(to, facet, over));
-    return least;
-  };
-  std::optional<double> least;
+namespace {
+
+/// What is found between two blocks this way, place by place.
+struct Between {
+  const Polyhedron& from;
+  const Polyhedron& to;
+  Way way;
+  double sign = way.upwards ? 1 : -1;
+  double least = kFar;
   bool goes_on = false;
-  std::vector<Seen> walls = faces_along(to, way.axis, -sign);
-  for (Seen& front : faces_along(from, way.axis, sign)) {
-    for (Seen& wall : walls) {
-      if (!may_be_seen(wall, front, way.axis)) continue;
-      for (const Spot& over :
-           common_outline(outline_of(front, from, way.axis), sides_of(wall, to, way.axis))) {
-        const double from_there = height(from, *front.facet, over);
-        const double distance = height(to, *wall.facet, over) - from_there;
-        goes_on = goes_on || far_side(over) > from_there + kTouch;
-        if (!least || distance < *least) least = distance;
+
+  double height(const Polyhedron& block, const Facet& facet, const Spot& over) const {
+    return sign * height_of(block, facet, over, way.axis);
+  }
+
+  bool looks_on(const Facet& facet) const { return sign * facet.side.normal[way.axis] > kUpright; }
+  bool looks_back(const Facet& facet) const {
+    return sign * facet.side.normal[way.axis] < -kUpright;
+  }
+
+  /// The far side of `to` over a point: the least of the planes that face on.
+  double far_side(const Spot& over) const {
+    double far = kFar;
+    for (const Facet& facet : to.facets)
+      if (looks_on(facet)) far = std::min(far, height(to, facet, over));
+    return far;
+  }
+
+  void look(const Facet& front, const Facet& wall, const Spot& over) {
+    const double from_there = height(from, front, over);
+    const double distance = height(to, wall, over) - from_there;
+    goes_on = goes_on || far_side(over) > from_there + kTouch;
+    least = std::min(least, distance);
+  }
+
+  /// Of runs along one axis, in the plane of their outlines.
+  void look_at_runs() {
+    const std::size_t along = from.along;
+    const std::size_t u = 3 - along - way.axis;
+    if (std::min(from.high[along], to.high[along]) - std::max(from.low[along], to.low[along]) <
+        kTouch)
+      return;
+    for (const Facet& front : from.facets) {
+      if (!looks_on(front)) continue;
+      for (const Facet& wall : to.facets) {
+        if (!looks_back(wall)) continue;
+        const auto [front_low, front_high] = edge_of(from, front, u);
+        const auto [wall_low, wall_high] = edge_of(to, wall, u);
+        const double low = std::max(front_low, wall_low);
+        const double high = std::min(front_high, wall_high);
+        if (high - low < kTouch) continue;
+        for (const double place : {low, high}) {
+          Spot over{};
+          over[u] = place;
+          look(front, wall, over);
+        }
       }
     }
   }
-  if (!least || !goes_on) return {};
-  return nearest_step(*least);
+
+  /// From where to where the edge under a side of a run goes along an axis.
+  static std::pair<double, double> edge_of(const Polyhedron& run, const Facet& side,
+                                           std::size_t axis) {
+    return std::minmax(run.corners[side.first][axis], run.corners[side.first + 1][axis]);
+  }
+
+  void look_at_faces() {
+    std::vector<Seen> walls = faces_along(to, way.axis, -sign);
+    for (Seen& front : faces_along(from, way.axis, sign)) {
+      for (Seen& wall : walls) {
+        if (!may_be_seen(wall, front, way.axis)) continue;
+        for (const Spot& over :
+             common_outline(outline_of(front, from, way.axis), sides_of(wall, to, way.axis)))
+          look(*front.facet, *wall.facet, over);
+      }
+    }
+  }
+};
+
+}  // namespace
+
+std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way) {
+  Between between{from, to, way};
+  if (are_runs_beside(from, to, way))
+    between.look_at_runs();
+  else
+    between.look_at_faces();
+  if (!between.goes_on) return {};
+  return nearest_step(between.least);
 }
 
 }  // namespace haunch

@@ -33,11 +33,16 @@ struct Facet {
   std::size_t first = 0, count = 0;
 };
 
-/// A convex block.
+inline constexpr std::size_t kNoAxis = 3;
+
+/// A convex block. Most are runs: an outline on two axes, straight along the third. Of a run the
+/// first two faces are its low and its high end, and the others stand over its outline's edges in
+/// turn, so that it is cut and measured in the outline's plane.
 struct Polyhedron {
   std::vector<Facet> facets;
-  std::vector<Spot> corners;  // of each face in turn, one face after the other
-  Spot low, high;             // of its corners along each axis
+  std::vector<Spot> corners;    // of each face in turn, one face after the other
+  Spot low, high;               // of its corners along each axis
+  std::size_t along = kNoAxis;  // the axis that a run runs along
 
   std::span<const Spot> corners_of(const Facet& facet) const {
     return {corners.data() + facet.first, facet.count};
@@ -50,7 +55,8 @@ struct Way {
   bool upwards = true;
 };
 
-Polyhedron polyhedron_of(const Box& box);
+/// A box as a run along an axis.
+Polyhedron polyhedron_of(const Box& box, std::size_t along = 2);
 
 /// An outline on two axes, convex, run along the third; what its corners have along that is not
 /// looked at.
@@ -79,7 +85,8 @@ Box bounds_of(const Polyhedron& block);
 std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way);
 
 /// In steps: no distance from `from` to `to` this way is less, as far as their planes tell over the
-/// shadow that they may have in common. The planes of a convex block never lie outside of it.
+/// shadow that they may have in common. The planes of a convex block never lie outside of it. Of
+/// runs along one axis nothing is said: their gap is as soon measured.
 double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way);
 
 /// The least width of a block, of those square to its faces.

@@ -65,8 +65,7 @@ void take_out_prisms(Wood& wood, const Piece& piece, Fittings fittings) {
   for (const Feature& feature : piece.features) {
     if (!is_cut(feature, fittings)) continue;
     for (const Prism& prism : feature.prisms)
-      for (const Polyhedron& cut : polyhedra_of(placed(prism, piece.place)))
-        take_out(wood, cut);
+      take_out(wood, placed(prism, piece.place));
   }
 }
 
@@ -97,6 +96,10 @@ bool in_shadow(const Block& a, const Block& b, std::size_t axis) {
   return true;
 }
 
+bool meet(const Block& a, const Block& b) {
+  return in_shadow(a, b, 2) && a.low[2] < b.high[2] && b.low[2] < a.high[2];
+}
+
 /// Whether `to` may go on beyond something of `from`, in its shadow.
 bool may_go_on(const Block& from, const Block& to, Way way) {
   const bool beyond =
@@ -110,14 +113,20 @@ double nearest(const Block& from, const Block& to, Way way) {
                      : from.low[way.axis] - to.high[way.axis];
 }
 
-std::vector<Block> blocks_of(const Wood& wood) {
+/// The parts of wood that are `wanted`.
+template <typename Wanted>
+std::vector<Block> blocks_of(const Wood& wood, const Wanted& wanted) {
+  spend_effort(wood.boxes.size() + wood.sloping.size());
   std::vector<Block> blocks;
-  blocks.reserve(wood.boxes.size() + wood.sloping.size());
   for (const Box& box : wood.boxes)
-    blocks.push_back(block_of(box));
+    if (const Block block = block_of(box); wanted(block)) blocks.push_back(block);
   for (const Polyhedron& part : wood.sloping)
-    blocks.push_back(block_of(part));
+    if (const Block block = block_of(part); wanted(block)) blocks.push_back(block);
   return blocks;
+}
+
+std::vector<Block> blocks_of(const Wood& wood) {
+  return blocks_of(wood, [](const Block&) { return true; });
 }
 
 /// The box around some blocks, which is none of their parts.
@@ -166,20 +175,29 @@ struct Pair {
   const Block* to;
 };
 
-/// The parts of some wood as polyhedra, made of boxes where they are asked for.
+/// The axis along which what slopes runs, most likely: that of the first of it.
+std::size_t run_axis(const Wood& wood) {
+  const std::size_t along = wood.sloping.empty() ? kNoAxis : wood.sloping.front().along;
+  return along == kNoAxis ? 2 : along;
+}
+
+/// The parts of some wood as polyhedra, made of boxes where they are asked for, as runs along an
+/// axis.
 class Shapes {
  public:
-  explicit Shapes(const std::vector<Block>& blocks) : blocks_(blocks), of_boxes_(blocks.size()) {}
+  Shapes(const std::vector<Block>& blocks, std::size_t along)
+      : blocks_(blocks), along_(along), of_boxes_(blocks.size()) {}
 
   const Polyhedron& operator[](const Block* block) {
     if (block->sloping != nullptr) return *block->sloping;
     auto& shape = of_boxes_[static_cast<std::size_t>(block - blocks_.data())];
-    if (!shape) shape = std::make_unique<Polyhedron>(polyhedron_of(*block->box));
+    if (!shape) shape = std::make_unique<Polyhedron>(polyhedron_of(*block->box, along_));
     return *shape;
   }
 
  private:
   const std::vector<Block>& blocks_;
+  std::size_t along_;
   std::vector<std::unique_ptr<Polyhedron>> of_boxes_;
 };
 
@@ -202,8 +220,41 @@ void take_out(Wood& wood, const Polyhedron& cut) {
   const Box room = box_around(cut);
   take_out(wood.sloping, cut);
   for (const Box& part : clipped(wood.boxes, room))
-    add_rest(wood.sloping, polyhedron_of(part), cut);
+    add_rest(wood.sloping, polyhedron_of(part, cut.along == kNoAxis ? 2 : cut.along), cut);
   take_out(wood.boxes, room);
+}
+
+namespace {
+
+/// Takes the wood out that reaches into a region: of boxes what lies there, of the rest each as a
+/// whole.
+Wood lifted_out(Wood& wood, const Box& region) {
+  Wood there{clipped(wood.boxes, region), {}};
+  take_out(wood.boxes, region);
+  const auto first = std::stable_partition(
+      wood.sloping.begin(), wood.sloping.end(),
+      [&](const Polyhedron& part) { return !interiors_meet(box_around(part), region); });
+  there.sloping.assign(std::make_move_iterator(first), std::make_move_iterator(wood.sloping.end()));
+  wood.sloping.erase(first, wood.sloping.end());
+  return there;
+}
+
+}  // namespace
+
+void take_out(Wood& wood, const Prism& cut) {
+  Wood there = lifted_out(wood, bounds_of(cut));
+  Box slab = bounds_of(cut);
+  const std::size_t u = cut.along == 0 ? 1 : 0;
+  for (const Polyhedron& strip : polyhedra_of(cut)) {
+    take_out(there.sloping, strip);
+    slab.low[u] = bounds_of(strip).low[u];
+    slab.high[u] = bounds_of(strip).high[u];
+    // In one part from side to side, so that the wood comes to as few parts as can be.
+    for (const Box& part : clipped(there.boxes, slab))
+      add_rest(there.sloping, polyhedron_of(part, cut.along), strip);
+    take_out(there.boxes, slab);
+  }
+  add(wood, std::move(there));
 }
 
 void take_out(std::vector<Box>& boxes, const Box& cut) {
@@ -292,9 +343,10 @@ std::vector<Box> bounds_of(const Wood& wood) {
   return bounds;
 }
 
-void add(Wood& all, const Wood& more) {
+void add(Wood& all, Wood more) {
   all.boxes.insert(all.boxes.end(), more.boxes.begin(), more.boxes.end());
-  all.sloping.insert(all.sloping.end(), more.sloping.begin(), more.sloping.end());
+  all.sloping.insert(all.sloping.end(), std::make_move_iterator(more.sloping.begin()),
+                     std::make_move_iterator(more.sloping.end()));
 }
 
 Wood taken_away(const Feature& feature, const Place& place) {
@@ -349,24 +401,21 @@ std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& 
 
 namespace {
 
-/// The least of pairs of which one slopes, and of what was found before. First are those that may
-/// be nearest, so that most need not be looked at.
-std::optional<Length> least_gap(std::vector<Pair> pairs, const std::vector<Block>& from,
-                                const std::vector<Block>& to, Way way,
-                                std::optional<Length> least) {
-  const auto is_far = [&](const Pair& pair) {
-    return least && pair.bound >= static_cast<double>(least->steps());
+/// The least of pairs of which one slopes, and of what was found before. Those that may be nearest
+/// come first, so that most need not be looked at.
+std::optional<Length> least_gap(std::vector<Pair> pairs, Shapes from_shapes, Shapes to_shapes,
+                                Way way, std::optional<Length> least) {
+  const auto is_far = [&](double bound) {
+    return least && bound >= static_cast<double>(least->steps());
   };
-  std::erase_if(pairs, is_far);
-  Shapes from_shapes(from);
-  Shapes to_shapes(to);
-  for (Pair& pair : pairs)
-    pair.bound = least_possible_gap(from_shapes[pair.from], to_shapes[pair.to], way);
+  std::erase_if(pairs, [&](const Pair& pair) { return is_far(pair.bound); });
   std::sort(pairs.begin(), pairs.end(),
             [](const Pair& a, const Pair& b) { return a.bound < b.bound; });
   for (const Pair& pair : pairs) {
-    if (is_far(pair)) break;
-    note_lesser(least, gap(from_shapes[pair.from], to_shapes[pair.to], way));
+    if (is_far(pair.bound)) break;
+    const Polyhedron& one = from_shapes[pair.from];
+    const Polyhedron& other = to_shapes[pair.to];
+    if (!is_far(least_possible_gap(one, other, way))) note_lesser(least, gap(one, other, way));
   }
   return least;
 }
@@ -378,9 +427,11 @@ std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
   if (from.sloping.empty() && to.sloping.empty()) return gap(from.boxes, to.boxes, way);
   std::vector<Block> blocks = blocks_of(from);
   const Block room = around(blocks);
-  std::vector<Block> walls = blocks_of(to);
-  spend_effort(blocks.size() + walls.size());
-  std::erase_if(walls, [&](const Block& wall) { return !may_go_on(room, wall, way); });
+  std::vector<Block> walls =
+      blocks_of(to, [&](const Block& wall) { return may_go_on(room, wall, way); });
+  if (walls.empty()) return {};
+  const Block beyond = around(walls);
+  std::erase_if(blocks, [&](const Block& block) { return !may_go_on(block, beyond, way); });
   std::optional<Length> least;
   std::vector<Pair> pairs;
   sweep(blocks, walls, narrower_axis(walls, way.axis), [&](const Block& one, const Block& other) {
@@ -389,27 +440,37 @@ std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
     else if (may_go_on(one, other, way))
       pairs.push_back({nearest(one, other, way), &one, &other});
   });
-  return least_gap(std::move(pairs), blocks, walls, way, least);
+  return least_gap(std::move(pairs), Shapes(blocks, run_axis(to)), Shapes(walls, run_axis(from)),
+                   way, least);
 }
 
-Length depth_of_common(const Wood& a, const Wood& b) {
-  spend_effort((a.boxes.size() + a.sloping.size()) * (b.boxes.size() + b.sloping.size()));
+namespace {
+
+Length depth_of_common(const std::vector<Box>& a, const std::vector<Box>& b) {
+  spend_effort(a.size() * b.size());
   Length deepest;
-  const auto note = [&](const std::optional<Polyhedron>& both) {
-    if (both) deepest = std::max(deepest, least_width(*both));
-  };
-  for (const Box& box : a.boxes) {
-    for (const Box& other : b.boxes)
+  for (const Box& box : a)
+    for (const Box& other : b)
       if (const auto both = common(box, other)) deepest = std::max(deepest, least_extent(*both));
-    for (const Polyhedron& block : b.sloping)
-      if (interiors_meet(box, box_around(block))) note(common(block, polyhedron_of(box)));
-  }
-  for (const Polyhedron& block : a.sloping) {
-    for (const Box& box : b.boxes)
-      if (interiors_meet(box, box_around(block))) note(common(block, polyhedron_of(box)));
-    for (const Polyhedron& other : b.sloping)
-      note(common(block, other));
-  }
+  return deepest;
+}
+
+}  // namespace
+
+Length depth_of_common(const Wood& a, const Wood& b) {
+  if (a.sloping.empty() && b.sloping.empty()) return depth_of_common(a.boxes, b.boxes);
+  std::vector<Block> of_a = blocks_of(a);
+  std::vector<Block> of_b = blocks_of(b);
+  Shapes shapes_of_a(of_a, run_axis(b));
+  Shapes shapes_of_b(of_b, run_axis(a));
+  Length deepest;
+  sweep(of_a, of_b, narrower_axis(of_a, 2), [&](const Block& one, const Block& other) {
+    if (!meet(one, other)) return;
+    if (one.box != nullptr && other.box != nullptr)
+      deepest = std::max(deepest, least_extent(*common(*one.box, *other.box)));
+    else if (const auto both = common(shapes_of_a[&one], shapes_of_b[&other]))
+      deepest = std::max(deepest, least_width(*both));
+  });
   return deepest;
 }
 

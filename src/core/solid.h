@@ -38,6 +38,7 @@ void take_out(std::vector<Box>& boxes, const Box& cut);
 /// The same of wood. Boxes that a polyhedron does not meet stay as they are.
 void take_out(Wood& wood, const Box& cut);
 void take_out(Wood& wood, const Polyhedron& cut);
+void take_out(Wood& wood, const Prism& cut);
 
 /// What `a` and `b` have in common, if more than a face.
 std::optional<Box> common(const Box& a, const Box& b);
@@ -55,7 +56,7 @@ std::vector<Box> bounds_of(const Wood& wood);
 Wood taken_away(const Feature& feature, const Place& place);
 
 /// Puts more wood to it, that is apart from it.
-void add(Wood& all, const Wood& more);
+void add(Wood& all, Wood more);
 
 /// The least box that holds all of `wood`, which is some.
 Box room_of(const Wood& wood);
