@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "junction.h"
+#include "polyhedron.h"
 
 namespace haunch {
 namespace {
@@ -15,22 +16,32 @@ Figures figures_of(const Box& box) {
   return {box.low[0], box.low[1], box.low[2], box.high[0], box.high[1], box.high[2]};
 }
 
-/// The outline begins at its least corner and goes on to the lesser of the two beside that,
-/// wherever and whichever way round it was drawn.
-Figures figures_of(const Prism& prism) {
-  const auto& outline = prism.outline;
-  const auto figures = [](const Corner& corner) { return std::pair(corner.u, corner.v); };
-  const auto less = [&](const Corner& a, const Corner& b) { return figures(a) < figures(b); };
-  const auto count = outline.size();
-  const auto first = static_cast<std::size_t>(
-      std::min_element(outline.begin(), outline.end(), less) - outline.begin());
-  const std::size_t next = (first + 1) % count;
-  const std::size_t before = (first + count - 1) % count;
-  const std::size_t stride = less(outline[next], outline[before]) ? 1 : count - 1;
-  Figures all{Length::from_steps(static_cast<std::int64_t>(prism.along)), prism.from, prism.to};
+/// A place along the assembly's axes, as seen from a junction.
+Triple seen_from(const Junction& junction, const Triple& place) {
+  return junction.from_assembly(Box{place, place}).low;
+}
+
+/// From where to where a prism runs, and its outline. That begins at its least corner and goes on
+/// to the lesser of the two beside it, wherever and whichever way round it was drawn.
+Figures figures_of(const Prism& prism, const Junction& junction) {
+  const std::size_t u = prism.along == 0 ? 1 : 0;
+  const std::size_t v = prism.along == 2 ? 1 : 2;
+  Figures all = figures_of(junction.from_assembly(bounds_of(prism)));
+  std::vector<Triple> corners;
+  for (const Corner& corner : prism.outline) {
+    Triple place = junction.origin;
+    place[u] = corner.u;
+    place[v] = corner.v;
+    corners.push_back(seen_from(junction, place));
+  }
+  const std::size_t count = corners.size();
+  const auto first =
+      static_cast<std::size_t>(std::min_element(corners.begin(), corners.end()) - corners.begin());
+  const bool onwards = corners[(first + 1) % count] < corners[(first + count - 1) % count];
+  const std::size_t stride = onwards ? 1 : count - 1;
   for (std::size_t i = 0; i < count; ++i) {
-    const Corner& corner = outline[(first + i * stride) % count];
-    all.insert(all.end(), {corner.u, corner.v});
+    const Triple& corner = corners[(first + i * stride) % count];
+    all.insert(all.end(), corner.begin(), corner.end());
   }
   return all;
 }
@@ -43,7 +54,7 @@ std::vector<Figures> cuts_of(const Junction& junction, const Piece& piece) {
     for (const Box& cut : feature.cuts)
       cuts.push_back(figures_of(junction.from_assembly(placed(cut, piece.place))));
     for (const Prism& prism : feature.prisms)
-      cuts.push_back(figures_of(junction.from_assembly(placed(prism, piece.place))));
+      cuts.push_back(figures_of(placed(prism, piece.place), junction));
   }
   std::sort(cuts.begin(), cuts.end());
   return cuts;

@@ -158,6 +158,18 @@ std::vector<Box> open_in(const Bench& bench) {
   return open;
 }
 
+/// Whether something of `open` may lie before or behind a block.
+bool is_open_at(const Wood& open, const Polyhedron& block) {
+  const Box room = bounds_of(block);
+  const auto meets = [&](const Box& part) {
+    return part.low[0] <= room.high[0] && room.low[0] <= part.high[0] &&
+           part.low[1] <= room.high[1] && room.low[1] <= part.high[1];
+  };
+  return std::any_of(open.boxes.begin(), open.boxes.end(), meets) ||
+         std::any_of(open.sloping.begin(), open.sloping.end(),
+                     [&](const Polyhedron& part) { return meets(bounds_of(part)); });
+}
+
 /// What wood does not cover, as deep as all of `open`. Boxes come first: they mostly leave nothing
 /// for what slopes.
 void take_out_shadows(Wood& open, const std::vector<Solid>& solids, Length deep) {
@@ -170,6 +182,7 @@ void take_out_shadows(Wood& open, const std::vector<Solid>& solids, Length deep)
   for (const Solid& solid : solids)
     for (const Polyhedron& block : solid.wood.sloping) {
       if (open.empty()) return;
+      if (!is_open_at(open, block)) continue;
       for (const Polyhedron& shadow : shadows_of(block, 2, 0, static_cast<double>(deep.steps())))
         take_out(open, shadow);
     }

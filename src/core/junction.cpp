@@ -57,28 +57,6 @@ Box Junction::from_assembly(const Box& box) const {
   return here;
 }
 
-Prism Junction::from_assembly(const Prism& prism) const {
-  const auto axis_here = [&](std::size_t there) {
-    return static_cast<std::size_t>(std::find(axes.begin(), axes.end(), static_cast<Axis>(there)) -
-                                    axes.begin());
-  };
-  const auto at = [&](std::size_t there, Length place) {
-    const Length from_origin = place - origin[there];
-    return runs_against(axis_here(there)) ? -from_origin : from_origin;
-  };
-  const std::size_t u = prism.along == 0 ? 1 : 0;
-  const std::size_t v = prism.along == 2 ? 1 : 2;
-  const Length from = at(prism.along, prism.from);
-  const Length to = at(prism.along, prism.to);
-  Prism here{axis_here(prism.along), std::min(from, to), std::max(from, to), {}};
-  const bool in_order = axis_here(u) < axis_here(v);
-  for (const Corner& corner : prism.outline) {
-    const Corner there{at(u, corner.u), at(v, corner.v)};
-    here.outline.push_back(in_order ? there : Corner{there.v, there.u});
-  }
-  return here;
-}
-
 std::size_t Junction::own_axis(std::size_t axis, const Place& place) const {
   const auto own = std::find(place.axes.begin(), place.axes.end(), axes[axis]);
   return static_cast<std::size_t>(own - place.axes.begin());

@@ -37,7 +37,6 @@ struct Junction {
 
   Box in_assembly(const Box& here) const;
   Box from_assembly(const Box& box) const;
-  Prism from_assembly(const Prism& prism) const;
   Box blank(const Piece& piece) const { return from_assembly(placed_blank(piece)); }
   /// In the axes of a piece that lies at `place`.
   Box own(const Box& here, const Place& place) const {

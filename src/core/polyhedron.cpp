@@ -203,32 +203,39 @@ Spot way_out(const Spot& a, const Spot& b, const Spot& inner, std::size_t along)
   return normal;
 }
 
-void add_end(Polyhedron& run, std::span<const Spot> outline, double place, double outwards) {
-  Spot normal{};
-  normal[run.along] = outwards;
-  add_face(run, {normal, outwards * place}, outline);
-  for (std::size_t i = run.corners.size() - outline.size(); i < run.corners.size(); ++i)
-    run.corners[i][run.along] = place;
-}
-
 /// An outline run along an axis. Each of its edges has its plane.
 Polyhedron run_of(std::span<const Spot> outline, std::span<const HalfSpace> sides,
                   std::size_t along, double from, double to) {
-  spend_effort(kOfFacetMade * (outline.size() + 2) / 4);
-  Polyhedron run;
-  run.along = along;
-  run.facets.reserve(outline.size() + 2);
-  run.corners.reserve(outline.size() * 6);
-  add_end(run, outline, from, -1);
-  add_end(run, outline, to, 1);
-  for (std::size_t i = 0; i < outline.size(); ++i) {
-    const Spot& here = run.corners[i];
-    const Spot& next = run.corners[(i + 1) % outline.size()];
-    std::array<Spot, 4> corners{here, next, next, here};
-    corners[2][along] = corners[3][along] = to;
-    add_face(run, sides[i], corners);
+  const std::size_t count = outline.size();
+  spend_effort(kOfFacetMade * (count + 2) / 4);
+  Polyhedron run{{}, {}, {kFar, kFar, kFar}, {-kFar, -kFar, -kFar}, along};
+  run.corners.resize(count * 6);
+  run.facets.resize(count + 2);
+  for (const bool high : {false, true}) {
+    Facet& end = run.facets[high ? 1 : 0];
+    end.side.normal[along] = high ? 1 : -1;
+    end.side.offset = high ? to : -from;
+    end.first = high ? count : 0;
+    end.count = count;
   }
-  note_bounds(run);
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::size_t side = count * 2 + i * 4;
+    Spot here = outline[i];
+    Spot next = outline[i + 1 == count ? 0 : i + 1];
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      run.low[axis] = std::min(run.low[axis], here[axis]);
+      run.high[axis] = std::max(run.high[axis], here[axis]);
+    }
+    here[along] = next[along] = from;
+    run.corners[i] = run.corners[side] = here;
+    run.corners[side + 1] = next;
+    here[along] = next[along] = to;
+    run.corners[count + i] = run.corners[side + 3] = here;
+    run.corners[side + 2] = next;
+    run.facets[i + 2] = {sides[i], side, 4};
+  }
+  run.low[along] = from;
+  run.high[along] = to;
   return run;
 }
 
