@@ -96,7 +96,7 @@ std::vector<Length> holes_in(DoorLedger& ledger, const DoorPlan& plan, const Dow
 }
 
 bool muntins_are_dowelled(const DoorPlan& plan) {
-  return plan.frame.has_muntins() && plan.join.at(JointPlace::muntin) == JointWord::dowel;
+  return plan.has_at(JointPlace::muntin, JointWord::dowel);
 }
 
 /// The shortest piece that has holes in both ends, between its shoulders.
@@ -110,8 +110,8 @@ Length shortest(const DoorPlan& plan) {
 }
 
 bool any_rail_is_dowelled(const DoorPlan& plan) {
-  return plan.join.at(JointPlace::corner) == JointWord::dowel ||
-         (plan.occurs(JointPlace::middle) && plan.join.at(JointPlace::middle) == JointWord::dowel);
+  return plan.has_at(JointPlace::corner, JointWord::dowel) ||
+         plan.has_at(JointPlace::middle, JointWord::dowel);
 }
 
 /// Three diameters, or as much as leaves wood behind every hole.

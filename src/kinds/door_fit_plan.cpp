@@ -106,7 +106,7 @@ void demand_past_corner(DoorLedger& ledger, const DoorPlan& plan, Key key, Lengt
 void demand_past_corners(DoorLedger& ledger, const DoorPlan& plan) {
   for (const JointPlace place : kJointPlaces) {
     const DoorJoint& joint = plan.joint_at(place);
-    if (!plan.occurs(place) || !joint.own_tenons || joint.through) continue;
+    if (!plan.occurs(place) || !joint.has_own_tenons() || joint.through) continue;
     if (place == JointPlace::muntin)
       demand_past_corner(ledger, plan, "tenon.muntin_depth", plan.join.muntin_depth,
                          plan.muntin_edge());

@@ -55,7 +55,7 @@ void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
                      fmt::format("a leaf whose edges are rebated has no \"{}\" joints; choose "
                                  "another",
                                  word_of(joint.word)));
-    if (frame.arch && !joint.own_tenons && place == JointPlace::corner)
+    if (frame.arch && !joint.has_own_tenons() && place == JointPlace::corner)
       ledger.problem({"joint", "arch"},
                      fmt::format("the ends of an arched top rail are tenons, not \"{}\"; choose "
                                  "another joint for the corners",

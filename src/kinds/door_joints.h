@@ -26,7 +26,7 @@ struct DoorJoint {
   EndJoints (*made)(const DoorEnd& end) = nullptr;
   std::span<const Key> keys = {};  // of no other joint
   bool tenons = false;             // on the end, or let in to it
-  bool own_tenons = false;         // on the end
+  bool loose = false;              // as pieces of their own
   bool haunches = false;           // beside them, in the groove
   bool twin = false;               // side by side in the thickness
   bool through = false;            // right through what receives them
@@ -34,6 +34,7 @@ struct DoorJoint {
   bool open_end = false;           // in a slot that is open at its piece's end
   bool lapped = false;             // the members themselves lie over each other
 
+  bool has_own_tenons() const { return tenons && !loose; }
   /// Whether its tenons end in the wood that they enter.
   bool is_blind() const { return tenons && !through; }
   /// Whether it is seen at the outer edge of what receives it.

@@ -11,7 +11,7 @@ namespace {
 
 /// Whether the tenons at a place go into mortises, so that a pin holds them.
 bool can_be_pinned(const DoorPlan& plan, JointPlace place) {
-  return plan.has_mortises_at(place) && plan.joint_at(place).own_tenons;
+  return plan.has_mortises_at(place) && plan.joint_at(place).has_own_tenons();
 }
 
 /// Refuses pins at a place where there is nothing for them to go through.

@@ -135,7 +135,7 @@ bool DoorPlan::occurs(JointPlace place) const {
 
 bool DoorPlan::has(JointWord joint) const {
   return std::any_of(kJointPlaces.begin(), kJointPlaces.end(),
-                     [&](JointPlace place) { return occurs(place) && join.at(place) == joint; });
+                     [&](JointPlace place) { return has_at(place, joint); });
 }
 
 bool DoorPlan::has(bool DoorJoint::*what) const {

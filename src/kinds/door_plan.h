@@ -232,6 +232,9 @@ struct DoorPlan {
   bool has_mortises_at(JointPlace place) const;
   /// Whether the leaf has joints at a place; whether any that it has are made so.
   bool occurs(JointPlace place) const;
+  bool has_at(JointPlace place, JointWord joint) const {
+    return occurs(place) && join.at(place) == joint;
+  }
   bool has(JointWord joint) const;
   bool has(bool DoorJoint::*what) const;
   /// Whether any tenon ends in the wood that it enters.

@@ -37,7 +37,7 @@ MortiseDesign mortise_for(const DoorPlan& plan, const DoorJoint& joint, bool stu
     if (joint.wedged) mortise.flare = plan.join.flare;
     return mortise;
   }
-  mortise.ends = joint.own_tenons ? plan.join.ends : plan.join.loose_ends;
+  mortise.ends = joint.loose ? plan.join.loose_ends : plan.join.ends;
   if (mortise.ends != Ends::squared)
     leave_round(mortise, plan.join.cutter.value_or(mortise.width), plan.join.fit_allowance);
   return mortise;
@@ -53,7 +53,7 @@ TenonDesign tenon_for(const DoorPlan& plan, const DoorJoint& joint, bool stub, L
   tenon.thickness = mortise.width - fit;
   tenon.from_face = mortise.from_face + floor_half(fit);
   if (mortise.twin_from_face) tenon.twin_from_face = *mortise.twin_from_face + floor_half(fit);
-  tenon.loose = !joint.own_tenons && !stub;
+  tenon.loose = joint.loose && !stub;
   tenon.haunch_depth = plan.join.haunch_depth;
   tenon.haunch_thickness = plan.groove.width - fit;
   tenon.haunch_from_face = plan.groove.from_face + floor_half(fit);
