@@ -69,6 +69,11 @@ Status ItemReport::worst() const {
   return worst;
 }
 
+std::int64_t ItemReport::count_of(Status status) const {
+  return std::count_if(findings.begin(), findings.end(),
+                       [&](const Finding& it) { return it.status == status; });
+}
+
 namespace {
 
 void take_seasons(ItemReport& report, const Job& job) {

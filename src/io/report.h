@@ -45,6 +45,7 @@ struct ItemReport {
   std::optional<Remedies> remedies;               // of each finding
 
   Status worst() const;
+  std::int64_t count_of(Status status) const;  // of its findings
 };
 
 /// An item's report, or the problems that stand against it.

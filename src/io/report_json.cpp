@@ -29,6 +29,10 @@ struct CheckTold {
   }
 };
 
+struct VerdictTold {
+  const ItemReport& report;
+};
+
 struct LimitTold {
   std::optional<Length> min, max;
 };
@@ -53,6 +57,14 @@ std::vector<CheckTold> checks_of(const ItemTold& it) {
   for (std::size_t i = 0; i < it.report.findings.size(); ++i)
     checks.push_back({it, i});
   return checks;
+}
+
+/// Of the whole, in kilograms at its moisture at the bench; null where that is not stated, or the
+/// density of a part is not known.
+OrNull<Rounded<3>> weight_of(const ItemReport& report) {
+  const std::optional<SeasonReport>& seasons = report.seasons;
+  if (!seasons || !seasons->weighed || !seasons->not_weighed.empty()) return {};
+  return {Rounded<3>{seasons->whole_weight()}};
 }
 
 std::optional<SeasonTold> season_of(const ItemTold& it) {
@@ -100,6 +112,14 @@ struct JsonObject<CutRow> : JsonObjectDefaults {
 };
 
 // ---- checks
+
+template <>
+struct JsonObject<VerdictTold> : JsonObjectDefaults {
+  static constexpr JsonKey<VerdictTold> keys[] = {
+      {"fail", [](auto& it) { return it.report.count_of(Status::fail); }},
+      {"caution", [](auto& it) { return it.report.count_of(Status::caution); }},
+      {"ok", [](auto& it) { return it.report.count_of(Status::ok); }}};
+};
 
 template <>
 struct JsonObject<LimitTold> : JsonObjectDefaults {
@@ -183,12 +203,17 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
       {"units", [](auto& it) { return unit_word(it.unit); }, kUnits},
       {"size", [](auto& it) { return SizeTold{it.report.wood.size}; }},
       {"rooms", [](auto& it) { return if_any(it.report.rooms); }},
+      {"groups",
+       [](auto& it) { return only_if(it.tells(Section::joints), GroupsTold{it.report.wood}); }},
       {"parts", [](auto& it) { return only_if(it.tells(Section::joints), PartsTold{it.report}); }},
       {"joints",
        [](auto& it) { return only_if(it.tells(Section::joints), JointsTold{it.report}); }},
       {"operations",
        [](auto& it) { return only_if(it.tells(Section::joints), OperationsTold{it.report}); }},
       {"cutlist", [](auto& it) { return only_if(it.tells(Section::cutlist), it.report.cutlist); }},
+      {"verdict",
+       [](auto& it) { return only_if(it.tells(Section::check), VerdictTold{it.report}); }},
+      {"weight", [](auto& it) { return only_if(it.tells(Section::check), weight_of(it.report)); }},
       {"checks", [](auto& it) { return only_if(it.tells(Section::check), checks_of(it)); }},
       {"remedy_search",
        [](auto& it) {

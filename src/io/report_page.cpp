@@ -14,12 +14,8 @@ namespace {
 // ---- head
 
 std::string verdict(const ItemReport& report) {
-  std::size_t failed = 0;
-  std::size_t cautions = 0;
-  for (const Finding& finding : report.findings) {
-    failed += finding.status == Status::fail ? 1U : 0U;
-    cautions += finding.status == Status::caution ? 1U : 0U;
-  }
+  const auto failed = report.count_of(Status::fail);
+  const auto cautions = report.count_of(Status::caution);
   const std::string all = std::to_string(report.findings.size());
   if (failed == 0 && cautions == 0) return "all " + all + " checks pass";
   std::string text = std::to_string(failed) + " of " + all + " checks fail";

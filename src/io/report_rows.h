@@ -1,4 +1,4 @@
-// What of the report's JSON has its rows in files of its own: parts, joints and
+// What of the report's JSON has its rows in files of its own: groups, parts, joints and
 // operations, seasons, fits.
 #pragma once
 
@@ -17,6 +17,10 @@ struct JointId {
 
 std::optional<JointId> joint_id_of(std::optional<std::size_t> joint);
 std::vector<JointId> joint_ids(const std::vector<std::size_t>& joints);
+
+struct GroupsTold {
+  const Assembly& wood;
+};
 
 struct PartsTold {
   const ItemReport& report;
@@ -43,6 +47,12 @@ template <>
 struct JsonValue<JointId> {
   static void write(JsonText& json, JointId joint) { json.text(joint_id(joint.number)); }
   static std::string schema() { return reference_schema("joint_id"); }
+};
+
+template <>
+struct JsonValue<GroupsTold> {
+  static void write(JsonText& json, const GroupsTold& groups);
+  static std::string schema() { return list_schema(reference_schema("group")); }
 };
 
 template <>

@@ -5,6 +5,40 @@ namespace {
 
 constexpr std::string_view kOwnAxes[] = {"length", "width", "thickness"};
 constexpr std::string_view kEnds[] = {"low", "high"};
+/// Ways that an axis runs: those towards lower figures follow the others.
+constexpr std::string_view kWays[] = {"x", "y", "z", "-x", "-y", "-z"};
+
+struct GroupTold {
+  const Assembly& wood;
+  const Group& group;
+
+  /// What the group stands in, and how it moves there.
+  const Fit* fit() const {
+    for (const Fit& fit : wood.fits)
+      if (fit.stands != StandsIn::beside && &wood.groups[fit.group] == &group) return &fit;
+    return nullptr;
+  }
+};
+
+OrNull<Movement> movement_of(const GroupTold& it) {
+  const Fit* fit = it.fit();
+  if (fit == nullptr || std::holds_alternative<std::monostate>(fit->moves)) return {};
+  return {fit->moves};
+}
+
+template <class Way>
+std::optional<Way> way_of(const Movement& moves) {
+  const Way* way = std::get_if<Way>(&moves);
+  return way != nullptr ? std::optional(*way) : std::nullopt;
+}
+
+std::array<Word<kWays>, 3> ways_of(const Place& place) {
+  const auto way = [&](std::size_t own) {
+    const auto axis = static_cast<std::size_t>(place.axes[own]);
+    return Word<kWays>(place.backwards[own] ? axis + 3 : axis);
+  };
+  return {way(0), way(1), way(2)};
+}
 
 struct PartTold {
   const ItemReport& report;
@@ -144,13 +178,53 @@ struct JsonObject<FeatureTold> : JsonObjectDefaults {
       {"prisms", [](auto& it) { return if_any(it.feature.prisms); }, R"("minItems": 1)"}};
 };
 
-// ---- parts
+// ---- groups
 
 template <>
 struct JsonObject<Place> : JsonObjectDefaults {
   static constexpr JsonKey<Place> keys[] = {{"origin", the<&Place::origin>},
-                                            {"axes", the<&Place::axes>}};
+                                            {"axes", [](auto& it) { return ways_of(it); }}};
 };
+
+/// Shown is a quarter turn that brings the face side forward. It counts from the first of the other
+/// two axes towards the second.
+template <>
+struct JsonObject<Swing> : JsonObjectDefaults {
+  static constexpr JsonKey<Swing> keys[] = {
+      {"axis", the<&Swing::axis>}, {"at", the<&Swing::pin>}, {"degrees", [](auto& it) {
+                                                                return it.at_high ? 90 : -90;
+                                                              }}};
+};
+
+template <>
+struct JsonObject<Slide> : JsonObjectDefaults {
+  static constexpr JsonKey<Slide> keys[] = {{"along", the<&Slide::along>}, {"by", the<&Slide::by>}};
+};
+
+template <>
+struct JsonObject<Movement> : JsonObjectDefaults {
+  static constexpr std::string_view also = R"("minProperties": 1, "maxProperties": 1)";
+  static constexpr JsonKey<Movement> keys[] = {
+      {"swing", [](auto& it) { return way_of<Swing>(it); }},
+      {"slide", [](auto& it) { return way_of<Slide>(it); }}};
+};
+
+template <>
+struct JsonObject<GroupTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "group";
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<GroupTold> keys[] = {
+      {"path", [](auto& it) { return it.group.path; }},
+      {"kind", [](auto& it) { return it.group.kind; }},
+      {"at", [](auto& it) { return it.group.at; }},
+      {"moves", [](auto& it) { return movement_of(it); }}};
+};
+
+void JsonValue<GroupsTold>::write(JsonText& json, const GroupsTold& groups) {
+  write_json(json, each_in<GroupTold>(groups.wood, groups.wood.groups));
+}
+
+// ---- parts
 
 template <>
 struct JsonObject<EndShoulders> : JsonObjectDefaults {
@@ -177,6 +251,7 @@ struct JsonObject<PartTold> : JsonObjectDefaults {
       {"mark", [](auto& it) { return it.piece.mark; }},
       {"name", [](auto& it) { return it.piece.name; }},
       {"role", [](auto& it) { return word(it.piece.role); }},
+      {"of", [](auto& it) { return it.report.wood.groups[it.piece.group].path; }},
       {"material", [](auto& it) { return material_of(it.piece, *it.report.job); }},
       {"length", [](auto& it) { return it.piece.blank[0]; }},
       {"width", [](auto& it) { return it.piece.blank[1]; }},
@@ -301,8 +376,8 @@ void JsonValue<JointsTold>::write(JsonText& json, const JointsTold& joints) {
 }
 
 std::vector<SchemaDefinition> wood_definitions() {
-  return {definition_of<PartTold>(), definition_of<EndShoulders>(), definition_of<FeatureTold>(),
-          definition_of<Prism>(), definition_of<JointTold>()};
+  return {definition_of<GroupTold>(),   definition_of<PartTold>(), definition_of<EndShoulders>(),
+          definition_of<FeatureTold>(), definition_of<Prism>(),    definition_of<JointTold>()};
 }
 
 }  // namespace haunch
