@@ -40,6 +40,7 @@ std::size_t display_width(std::string_view text) {
 
 std::string wrapped(std::string_view text, std::size_t width, std::size_t indent) {
   std::string out;
+  out.reserve(text.size() + text.size() / width * (indent + 2));
   std::size_t used = indent;
   while (!text.empty()) {
     const std::string_view word = text.substr(0, text.find(' '));
@@ -88,6 +89,7 @@ std::vector<std::string> LengthPrinter::column(const std::vector<Length>& length
   for (const Length length : lengths)
     places = std::max(places, places_for(length));
   std::vector<std::string> texts;
+  texts.reserve(lengths.size());
   for (const Length length : lengths)
     texts.push_back(with_places(length, places));
   return texts;
@@ -128,7 +130,9 @@ std::vector<std::string> TextTable::printed_column(std::size_t column,
   for (const auto& row : rows_)
     if (const auto& length = row[column].length) values.push_back(*length);
   std::vector<std::string> printed = lengths.column(values);
-  std::vector<std::string> texts = {titles_[column]};
+  std::vector<std::string> texts;
+  texts.reserve(rows_.size() + 1);
+  texts.push_back(titles_[column]);
   std::size_t next = 0;
   for (const auto& row : rows_) {
     const Cell& cell = row[column];
@@ -140,6 +144,8 @@ std::vector<std::string> TextTable::printed_column(std::size_t column,
 std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) const {
   std::vector<std::string> lines(rows_.size() + 1);
   std::vector<std::size_t> widths(lines.size());
+  for (std::string& line : lines)
+    line.reserve(kPageWidth);
   std::size_t used = indent;
   std::size_t last_column = indent;
   for (std::size_t column = 0; column < titles_.size(); ++column) {
@@ -161,8 +167,10 @@ std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) co
     used += widest + kBetweenColumns;
   }
   std::string all;
-  for (std::size_t line = 0; line < lines.size(); ++line)
-    all += (widths[line] > kPageWidth ? broken(lines[line], last_column) : lines[line]) + "\n";
+  for (std::size_t line = 0; line < lines.size(); ++line) {
+    all += widths[line] > kPageWidth ? broken(lines[line], last_column) : lines[line];
+    all += '\n';
+  }
   return all;
 }
 
