@@ -7,8 +7,8 @@
 
 namespace haunch {
 
-/// What the remedies of one item may take, about a second of a slow machine.
-inline constexpr std::int64_t kEffortOfItem = 400'000'000;
+/// What the remedies of one item may take, about a second.
+inline constexpr std::int64_t kEffortOfItem = 200'000'000;
 
 /// What may still be spent: by a search as a whole, and by what of it has its turn.
 class Allowance {
