@@ -108,6 +108,7 @@ struct Piece {
   std::string material = {};  // "birch plywood"; empty: the species of its role
   bool is_lock_rail = false;  // the rail of a door at the height of its lock
   std::size_t group = 0;      // that it is of, by index into Assembly::groups
+  std::string key = {};       // "tier-1/panel-2": of its group, whatever else that has
 };
 
 /// Where one mortise of a joint lies along the piece that receives it, from the low end of its

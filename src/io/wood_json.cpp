@@ -44,6 +44,8 @@ struct PartTold {
   const ItemReport& report;
   const Piece& piece;
   const Shoulders& shoulders;
+
+  const std::string& of() const { return report.wood.groups[piece.group].path; }
 };
 
 struct ShouldersTold {
@@ -250,8 +252,9 @@ struct JsonObject<PartTold> : JsonObjectDefaults {
   static constexpr JsonKey<PartTold> keys[] = {
       {"mark", [](auto& it) { return it.piece.mark; }},
       {"name", [](auto& it) { return it.piece.name; }},
+      {"key", [](auto& it) { return it.of() + "/" + it.piece.key; }},
       {"role", [](auto& it) { return word(it.piece.role); }},
-      {"of", [](auto& it) { return it.report.wood.groups[it.piece.group].path; }},
+      {"of", [](auto& it) { return it.of(); }},
       {"material", [](auto& it) { return material_of(it.piece, *it.report.job); }},
       {"length", [](auto& it) { return it.piece.blank[0]; }},
       {"width", [](auto& it) { return it.piece.blank[1]; }},

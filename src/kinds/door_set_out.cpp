@@ -111,6 +111,7 @@ class DoorSetter {
   std::optional<Stretch> rail_stretch(std::size_t rail) const;
   std::string numbered(const std::string& name, std::size_t number, std::size_t count,
                        std::size_t tier) const;
+  std::string rail_key(std::size_t rail) const;
   std::size_t add_panel(std::size_t tier, std::size_t number);
 
   const DoorPlan& plan_;
@@ -174,6 +175,7 @@ void DoorSetter::add_rails() {
         add_piece(wood_, rail.name, Role::rail, {length, rail.width, plan_.frame.thickness},
                   {{plan_.frame.stile_left - left_reach(i), rail.low, Length()}, kLevel});
     wood_.pieces[piece].is_lock_rail = rail.is_lock_rail;
+    wood_.pieces[piece].key = rail_key(i);
     if (plan_.rail_mortises[i].through) wood_.pieces[piece].horn = plan_.join.over;
     Grooves grooves;
     if (i == 0 && plan_.frame.arch)
@@ -183,6 +185,18 @@ void DoorSetter::add_rails() {
     if (i > 0) grooves.high = work_edge(piece, Edge::high, rail_stretch(i));
     rails_.push_back(grooves);
   }
+}
+
+/// A rail keeps its key whatever its name is, and however many others there are.
+std::string DoorSetter::rail_key(std::size_t rail) const {
+  if (rail == 0) return "top-rail";
+  if (rail + 1 == plan_.frame.rails.size()) return "bottom-rail";
+  return "middle-rail-" + std::to_string(rail);
+}
+
+/// "tier-1/muntin-2": with its numbers even where there is only one.
+std::string key_in_tier(std::size_t tier, const char* what, std::size_t number) {
+  return "tier-" + std::to_string(tier + 1) + "/" + what + "-" + std::to_string(number + 1);
 }
 
 /// "muntin 2, tier 1", without what there is only one of.
@@ -217,6 +231,7 @@ void DoorSetter::add_muntins() {
           add_piece(wood_, numbered("muntin", n, tier.sights.size() - 1, i), Role::muntin,
                     {length, plan_.frame.muntin_width, plan_.frame.thickness},
                     {{tier.sights[n].high, tier.height.low - depth, Length()}, kUpright});
+      wood_.pieces[piece].key = key_in_tier(i, "muntin", n);
       const GrooveRef low = work_edge(piece, Edge::low);
       muntins_.back().push_back({low, work_edge(piece, Edge::high)});
     }
@@ -303,7 +318,8 @@ void DoorSetter::add_glass(std::size_t tier) {
                                 : rebate(muntins[n].low.piece, Edge::low, its.height),
                            rebate(rails_[tier].low.piece, Edge::low, level(tier)),
                            rebate(rails_[tier + 1].high.piece, Edge::high, level(tier + 1))};
-    glaze(wood_, sides, wide, its.height, glass, numbered("", n, its.sights.size(), tier));
+    glaze(wood_, sides, wide, its.height, glass, numbered("", n, its.sights.size(), tier),
+          key_in_tier(tier, "glass", n));
   }
 }
 
@@ -366,6 +382,7 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
       upright ? Triple{height, width, panel.thickness} : Triple{width, height, panel.thickness},
       place);
   Piece& its = wood_.pieces[piece];
+  its.key = key_in_tier(tier, "panel", number);
   its.held = panel.held;
   its.matter = panel.kind == PanelKind::board ? Matter::board : Matter::wood;
   its.material = panel.material;

@@ -59,9 +59,9 @@ class Doweller {
     const Triple high{dowels_.depth, low[kAcross] + dowels_.diameter,
                       low[kThrough] + dowels_.diameter};
     const std::size_t number =
-        add_piece(wood_, "dowel of " + wood_.pieces[junction_.enters].name, Role::dowel,
-                  {dowels_.depth * 2, dowels_.diameter, dowels_.diameter},
-                  {junction_.in_assembly({low, high}).low, junction_.axes});
+        add_piece_of(wood_, "dowel", junction_.enters, Role::dowel,
+                     {dowels_.depth * 2, dowels_.diameter, dowels_.diameter},
+                     {junction_.in_assembly({low, high}).low, junction_.axes});
     Piece& piece = wood_.pieces[number];
     piece.features.push_back({FeatureKind::rounding,
                               {},

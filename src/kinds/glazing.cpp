@@ -51,7 +51,7 @@ Feature mitres(const Triple& blank, bool long_side_low) {
 }
 
 void add_bead(Assembly& assembly, const Side& side, Strip wide, Strip high,
-              const GlassDesign& glass, const std::string& which) {
+              const GlassDesign& glass, const std::string& which, const std::string& key) {
   const bool upright = side.heading.axis == Axis::x;
   const Length reach = glass.rebate;
   const Length thickness = glass.bead(assembly.size[2]);
@@ -65,6 +65,7 @@ void add_bead(Assembly& assembly, const Side& side, Strip wide, Strip high,
   const std::size_t piece =
       add_piece(assembly, std::string(side.name) + which, Role::bead, blank, place);
   Piece& bead = assembly.pieces[piece];
+  bead.key = key + "/" + in_key(std::string(side.name));
   bead.features.push_back(mitres(blank, !side.heading.upwards));
   // Pinned through, to the rebate's bottom that it lies on.
   bead.held = side.heading.upwards ? Held::high_edge : Held::low_edge;
@@ -83,13 +84,14 @@ GrooveRef rebate_for_glass(Assembly& assembly, std::size_t piece, Edge edge, Str
 }
 
 void glaze(Assembly& assembly, const LightSides& sides, Strip wide, Strip high,
-           const GlassDesign& glass, const std::string& which) {
+           const GlassDesign& glass, const std::string& which, const std::string& key) {
   const Length bite = glass.bite();
   const Place place{{wide.low - bite, high.low - bite, glass.front + glass.bedding}, kUpright};
   const Triple blank{high.high - high.low + bite * 2, wide.high - wide.low + bite * 2,
                      glass.thickness};
   const std::size_t pane = add_piece(assembly, (glass.sealed ? "sealed unit" : "glass") + which,
                                      Role::glass, blank, place);
+  assembly.pieces[pane].key = key;
   assembly.pieces[pane].matter = Matter::glass;
   assembly.pieces[pane].material = glass.material;
   const Clearances design{{}, {}, glass.edge_clearance, bite, glass.bedding};
@@ -97,7 +99,7 @@ void glaze(Assembly& assembly, const LightSides& sides, Strip wide, Strip high,
     join(assembly, glass.sealed ? JointKind::sealed_unit_in_rebate : JointKind::glass_in_rebate,
          side, pane, design);
   for (const Side& side : sides_of(sides))
-    add_bead(assembly, side, wide, high, glass, which);
+    add_bead(assembly, side, wide, high, glass, which, key);
 }
 
 }  // namespace haunch

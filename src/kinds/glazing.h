@@ -37,8 +37,8 @@ GrooveRef rebate_for_glass(Assembly& assembly, std::size_t piece, Edge edge, Str
 
 /// Beds glass in the light between `wide` and `high`, its sight sizes, and beads it: four beads
 /// mitred at their ends, flush with the back and with the sight edges. `which` goes after the
-/// pieces' names: " 2, tier 1".
+/// pieces' names: " 2, tier 1"; `key`: of the glass.
 void glaze(Assembly& assembly, const LightSides& sides, Strip wide, Strip high,
-           const GlassDesign& glass, const std::string& which);
+           const GlassDesign& glass, const std::string& which, const std::string& key);
 
 }  // namespace haunch

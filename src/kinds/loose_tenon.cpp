@@ -11,9 +11,9 @@ std::size_t add_loose_tenon(Assembly& assembly, const Junction& junction, const 
                             const TenonDesign& tenon) {
   const Box room{{-tenon.depth, strip.low, tenon.from_face},
                  {tenon.depth, strip.high, tenon.from_face + tenon.thickness}};
-  return add_piece(assembly, "loose tenon of " + assembly.pieces[junction.enters].name,
-                   Role::loose_tenon, {room.extent(kIn), room.extent(kAcross), tenon.thickness},
-                   {junction.in_assembly(room).low, junction.axes});
+  return add_piece_of(assembly, "loose tenon", junction.enters, Role::loose_tenon,
+                      {room.extent(kIn), room.extent(kAcross), tenon.thickness},
+                      {junction.in_assembly(room).low, junction.axes});
 }
 
 /// Rounds both edges of the tenon that was let in last, all along.

@@ -108,9 +108,9 @@ std::size_t add_spline(Assembly& assembly, const Junction& junction, const Frame
   const Length face = design.from_face + floor_half(design.slot_width - design.thickness);
   const Box room{{one.u, std::min(one.v, other.v), face},
                  {other.u, std::max(one.v, other.v), face + design.thickness}};
-  const std::size_t number = add_piece(
-      assembly, "spline of " + assembly.pieces[junction.enters].name, Role::spline,
-      {high - low, high - low, design.thickness}, {junction.in_assembly(room).low, junction.axes});
+  const std::size_t number = add_piece_of(assembly, "spline", junction.enters, Role::spline,
+                                          {high - low, high - low, design.thickness},
+                                          {junction.in_assembly(room).low, junction.axes});
   Piece& piece = assembly.pieces[number];
   const std::array<Spot, 4> corners = spline_corners(design);
   const std::array<Spot, 4> outside{Spot{low, low}, Spot{high, low}, Spot{high, high},

@@ -69,9 +69,8 @@ class Pinner {
 
   std::size_t add_pin(const Spot& middle) {
     const Box room = junction_.in_assembly(hole(middle, {Length(), depth_}));
-    const std::size_t number = add_piece(
-        wood_, "pin of " + wood_.pieces[joint_.enters].name, Role::pin,
-        {depth_, pins_.diameter, pins_.diameter},
+    const std::size_t number = add_piece_of(
+        wood_, "pin", joint_.enters, Role::pin, {depth_, pins_.diameter, pins_.diameter},
         {room.low, {junction_.axes[kThrough], junction_.axes[kIn], junction_.axes[kAcross]}});
     Piece& piece = wood_.pieces[number];
     piece.horn = floor_half(pins_.over);

@@ -25,11 +25,10 @@ std::size_t add_wedge(Assembly& assembly, const Junction& junction, const Joint&
   const Length low = above ? tenon_edge : tenon_edge - thick;
   const Box room{{out - flare.depth, low, from_face},
                  {out, low + thick, from_face + joint.tenon->thickness}};
-  const std::size_t number =
-      add_piece(assembly, "wedge of " + assembly.pieces[joint.enters].name, Role::wedge,
-                {flare.depth, joint.tenon->thickness, thick},
-                {junction.in_assembly(room).low,
-                 {junction.axes[kIn], junction.axes[kThrough], junction.axes[kAcross]}});
+  const std::size_t number = add_piece_of(
+      assembly, "wedge", joint.enters, Role::wedge, {flare.depth, joint.tenon->thickness, thick},
+      {junction.in_assembly(room).low,
+       {junction.axes[kIn], junction.axes[kThrough], junction.axes[kAcross]}});
   Piece& piece = assembly.pieces[number];
   const Length outside = above ? room.high[kAcross] : room.low[kAcross];
   const Length slope = above ? room.low[kAcross] + thin : room.high[kAcross] - thin;
