@@ -341,7 +341,7 @@ std::optional<Length> seat_of(const Joint& joint, const Solid& receives, const S
 }
 
 /// The part of wood between a tenon's cheeks, or all of it where there is none.
-Wood between_cheeks(Wood wood, Box region, const Box& tenon, std::size_t cheek) {
+Wood between_cheeks(const Wood& wood, Box region, const Box& tenon, std::size_t cheek) {
   region.low[cheek] = tenon.low[cheek];
   region.high[cheek] = tenon.high[cheek];
   Wood between = clipped(wood, region);

@@ -62,8 +62,7 @@ std::string holes_text(const std::vector<Bored>& settings, const LengthPrinter& 
     std::string text = cheeks ? "in the cheeks of mortises, first: " : "in tenons: ";
     text += lengths.one(its.setting(SizeName::diameter)) + " wide, middle " +
             lengths.one(its.setting(cheeks ? SizeName::from_edge : SizeName::from_shoulder)) +
-            (cheeks ? " from the face edge, "
-                    : " from the " + std::string(word_of(bored.line)));
+            (cheeks ? " from the face edge, " : " from the " + std::string(word_of(bored.line)));
     if (cheeks)
       text += its.through ? "right through"
                           : lengths.one(its.setting(SizeName::depth)) + " deep from the face side";

@@ -384,7 +384,8 @@ std::optional<std::string> sheet_of(const std::string& spec, const ShopDefaults*
   if (!reading.value || !reading.problems.empty()) return {};
   JobReading item = read_job(*reading.value, shop, "item");
   if (!item.job || !item.problems.empty()) return {};
-  const ItemOutcome outcome = report_item(std::move(item.job), {.checks = true, .making = true, .fits = true});
+  const ItemOutcome outcome =
+      report_item(std::move(item.job), {.checks = true, .making = true, .fits = true});
   if (!outcome.report) return {};
   return item_page(*outcome.report, Section::sheet, Unit::mm, LengthStyle{});
 }
