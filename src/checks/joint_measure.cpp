@@ -374,7 +374,7 @@ JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& ent
   if (joint.tenon && !tenons.each.empty()) {
     for (const Box& tenon : tenons.across)
       measure_shoulders(found, tenon, receives, enters, axes);
-    haunches = between_cheeks(std::move(haunches), past(enters.blank, receives, in, found.line),
+    haunches = between_cheeks(haunches, past(enters.blank, receives, in, found.line),
                               room_of(tenons), axes.cheek);
   }
   if (!found.seat) found.seat = seat_of(joint, receives, enters, in);

@@ -134,7 +134,7 @@ std::string edge_rebate_page(const Assembly& wood, const Making& making,
 
 std::string moulding_page(const Assembly& wood, const Making& making,
                           const LengthPrinter& lengths) {
-  const std::string page = settings_text(
+  std::string page = settings_text(
       wood, making, FeatureKind::moulding,
       [&](const Operation& moulding) { return moulding_text(moulding, lengths); }, edge_of);
   if (page.empty()) return page;
@@ -197,7 +197,7 @@ std::string rebate_page(const Assembly& wood, const Making& making, const Length
 }
 
 std::string raise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const std::string page = settings_text(
+  std::string page = settings_text(
       wood, making, FeatureKind::raise,
       [&](const Operation& raise) { return raise_text(raise, lengths); }, face_of);
   if (page.empty()) return page;

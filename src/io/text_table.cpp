@@ -136,7 +136,10 @@ std::vector<std::string> TextTable::printed_column(std::size_t column,
   std::size_t next = 0;
   for (const auto& row : rows_) {
     const Cell& cell = row[column];
-    texts.push_back(cell.length ? std::move(printed[next++]) : cell.words);
+    if (cell.length)
+      texts.push_back(std::move(printed[next++]));
+    else
+      texts.push_back(cell.words);
   }
   return texts;
 }

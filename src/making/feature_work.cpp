@@ -101,7 +101,7 @@ class FeatureWork {
       if (feature.joints.size() == 1 && feature.kind != FeatureKind::groove)
         run.joint = feature.joints.front();
       finish(setting, run, feature, body);
-      add_run(making_, setting, std::move(run));
+      add_run(making_, setting, run);
     }
   }
 

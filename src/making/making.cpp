@@ -23,7 +23,7 @@ void add_run(Making& making, const Operation& setting, Run run) {
   auto its = std::find_if(all.begin(), all.end(),
                           [&](const Operation& other) { return set_alike(other, setting); });
   if (its == all.end()) its = all.insert(all.end(), setting);
-  its->runs.push_back(std::move(run));
+  its->runs.push_back(run);
 }
 
 }  // namespace haunch
