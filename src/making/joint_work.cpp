@@ -13,7 +13,6 @@ class JointWork {
  public:
   JointWork(Making& making, const Assembly& wood, std::size_t number)
       : making_(making),
-        wood_(wood),
         number_(number),
         joint_(wood.joints[number]),
         receives_(wood.pieces[joint_.receives]),
@@ -172,7 +171,6 @@ class JointWork {
   }
 
   Making& making_;
-  const Assembly& wood_;
   std::size_t number_;
   const Joint& joint_;
   const Piece& receives_;
