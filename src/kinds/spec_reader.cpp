@@ -1,7 +1,6 @@
 #include "spec_reader.h"
 
 #include <algorithm>
-#include <span>
 #include <utility>
 
 #include "fittings_spec.h"
@@ -48,7 +47,6 @@ class KeyReader {
     ReadOwn read;
   };
   static const OwnReader kOwnReaders[];
-  static const OwnReader kListTakers[];
 
   bool is_shop() const { return scope_.of == kOfShop; }
   bool in_scope(const KeyRow& row) const { return (row.of & scope_.of) != 0; }
@@ -267,7 +265,7 @@ class KeyReader {
     }
     spec_.set_stated(key);
     spec_.edit(key).items = std::move(items);
-    take_list(key, value, path);
+    read_own(key, value, path);
   }
 
   void take_rails(const Value& value, const std::string& path, Key key);
@@ -285,13 +283,7 @@ class KeyReader {
 
   // ---- what is no plain value
 
-  void read_by(std::span<const OwnReader> readers, Key key, const Value& value,
-               const std::string& path) {
-    for (const OwnReader& own : readers)
-      if (own.key == key) return (this->*own.read)(value, path, key);
-  }
   void read_own(Key key, const Value& value, const std::string& path);
-  void take_list(Key key, const Value& value, const std::string& path);
   void skip(const Value&, const std::string&, Key) {}
   void read_panels(const Value& value, const std::string& path, Key key);
   void read_across(const Value& value, const std::string& path, Key key);
@@ -320,9 +312,7 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"woods", &KeyReader::read_shops_woods},
     {"panels", &KeyReader::read_panels},
     {"panel.tiers", &KeyReader::read_tiers},
-};
-
-constexpr KeyReader::OwnReader KeyReader::kListTakers[] = {
+    // What takes the items of a list.
     {"rail_widths", &KeyReader::take_rails},
     {"hinges.at", &KeyReader::take_hinges},
     {"fittings", &KeyReader::take_fittings},
@@ -332,24 +322,18 @@ constexpr KeyReader::OwnReader KeyReader::kListTakers[] = {
 };
 
 constexpr bool KeyReader::has_all_readers() {
-  const auto is_among = [](const auto& readers, const KeyRow& row) {
-    return std::any_of(std::begin(readers), std::end(readers), [&](const OwnReader& own) {
-      return kKeys[own.key.number()].key == row.key;
-    });
-  };
-  return std::all_of(kKeys.begin(), kKeys.end(), [&](const KeyRow& row) {
-    return (row.holds != Holds::own || is_among(kOwnReaders, row)) &&
-           (row.holds != Holds::list || is_among(kListTakers, row));
+  return std::all_of(kKeys.begin(), kKeys.end(), [](const KeyRow& row) {
+    return (row.holds != Holds::own && row.holds != Holds::list) ||
+           std::any_of(std::begin(kOwnReaders), std::end(kOwnReaders), [&](const OwnReader& own) {
+             return kKeys[own.key.number()].key == row.key;
+           });
   });
 }
 static_assert(KeyReader::has_all_readers());
 
 void KeyReader::read_own(Key key, const Value& value, const std::string& path) {
-  read_by(kOwnReaders, key, value, path);
-}
-
-void KeyReader::take_list(Key key, const Value& value, const std::string& path) {
-  read_by(kListTakers, key, value, path);
+  for (const OwnReader& own : kOwnReaders)
+    if (own.key == key) return (this->*own.read)(value, path, key);
 }
 
 constexpr SizeKey kRailLines[] = {"rail_widths[].top", "rail_widths[].centre",

@@ -3,7 +3,7 @@
 
 Run by hand, as it takes hours: it copies the tree, draws places by chance from the files that are asked for, and for each
 builds and runs the test programs, those first that fail soonest. A change that no test notices is printed as it stands, to
-be read: it is a test that is missing, or a change that makes no difference. last_run.txt keeps the last result.
+be read: it is a test that is missing, or a change that makes no difference.
 
     mutants.py [--number 100] [--seed 1] [--work FOLDER] [--limit SECONDS] [FILE…]
 
