@@ -11,14 +11,20 @@
 namespace haunch {
 namespace {
 
-/// Small letters, hyphens and runs of spaces as one space.
+/// A small letter for a capital, a space for a hyphen or a tab.
+char folded(char character) {
+  if (character == '-' || character == '\t') return ' ';
+  const bool capital = character >= 'A' && character <= 'Z';
+  return capital ? static_cast<char>(character - 'A' + 'a') : character;
+}
+
+/// The same of a name, and of runs of spaces one.
 std::string folded(std::string_view name) {
   std::string out;
-  for (char character : name) {
-    if (character == '-' || character == '\t') character = ' ';
+  for (const char each : name) {
+    const char character = folded(each);
     if (character == ' ' && (out.empty() || out.back() == ' ')) continue;
-    const bool capital = character >= 'A' && character <= 'Z';
-    out += capital ? static_cast<char>(character - 'A' + 'a') : character;
+    out += character;
   }
   if (out.ends_with(' ')) out.pop_back();
   return out;
@@ -31,20 +37,43 @@ std::string spoken(const std::string& name) {
   return name.substr(comma + 2) + " " + name.substr(0, comma);
 }
 
-/// The names by which a species goes, folded.
-std::array<std::string, 3> names_of(std::string_view name) {
-  std::string whole = folded(name);
-  std::string plain = whole.substr(0, whole.find(" ("));
+/// One of the names by which a species goes; in two parts where it is turned round as it is
+/// spoken.
+struct NameForm {
+  std::string_view first, second = {};
+
+  std::string text() const {
+    return second.empty() ? std::string(first) : std::string(first) + " " + std::string(second);
+  }
+  /// Whether it is the folded name `wanted`; its own spaces are single ones. Nothing is put
+  /// together for that: a plan of lumber asks very often, of every species.
+  bool is(std::string_view wanted) const {
+    const auto folds_to = [](std::string_view part, std::string_view text) {
+      return std::equal(part.begin(), part.end(), text.begin(), text.end(),
+                        [](char own, char other) { return folded(own) == other; });
+    };
+    if (second.empty()) return folds_to(first, wanted);
+    return wanted.size() == first.size() + 1 + second.size() && wanted[first.size()] == ' ' &&
+           folds_to(first, wanted.substr(0, first.size())) &&
+           folds_to(second, wanted.substr(first.size() + 1));
+  }
+};
+
+std::array<NameForm, 3> forms_of(std::string_view name) {
+  const std::string_view plain = name.substr(0, name.find(" ("));
   const std::size_t slash = plain.find(" / ");
-  if (slash != std::string::npos)
-    return {std::move(whole), plain.substr(0, slash), plain.substr(slash + 3)};
-  std::string as_spoken = spoken(plain);
-  return {std::move(whole), std::move(plain), std::move(as_spoken)};
+  if (slash != std::string_view::npos)
+    return {{{name}, {plain.substr(0, slash)}, {plain.substr(slash + 3)}}};
+  const std::size_t comma = plain.find(", ");
+  if (comma == std::string_view::npos) return {{{name}, {plain}, {plain}}};
+  return {{{name}, {plain}, {plain.substr(comma + 2), plain.substr(0, comma)}}};
 }
 
+/// `name` with single spaces, `wanted` folded.
 bool goes_by(std::string_view name, std::string_view wanted) {
-  const std::array names = names_of(name);
-  return std::find(names.begin(), names.end(), wanted) != names.end();
+  const std::array forms = forms_of(name);
+  return std::any_of(forms.begin(), forms.end(),
+                     [&](const NameForm& form) { return form.is(wanted); });
 }
 
 std::string source_of(const SpeciesRow& row) {
@@ -73,7 +102,7 @@ const SpeciesRow* row_called(std::string_view wanted) {
   for (const SpeciesRow& row : species_rows())
     if (goes_by(row.name, wanted)) return &row;
   for (const SpeciesAlias& alias : species_aliases())
-    if (folded(alias.alias) == wanted) return row_called(folded(alias.name));
+    if (NameForm{alias.alias}.is(wanted)) return row_called(folded(alias.name));
   return nullptr;
 }
 
@@ -117,11 +146,18 @@ std::optional<Species> find_species(std::string_view name) {
   return row == nullptr ? std::nullopt : std::optional(species_of(*row));
 }
 
+bool is_one_species(std::string_view a, std::string_view b) {
+  const SpeciesRow* row = find_row(a);
+  return row != nullptr && row == find_row(b);
+}
+
 const Species* find_own_species(std::string_view name, const std::vector<Species>& own) {
   const std::string wanted = folded(name);
   const std::string as_spoken = spoken(wanted);
-  for (const Species& species : own)
-    if (goes_by(species.name, wanted) || goes_by(species.name, as_spoken)) return &species;
+  for (const Species& species : own) {
+    const std::string its = folded(species.name);
+    if (goes_by(its, wanted) || goes_by(its, as_spoken)) return &species;
+  }
   return nullptr;
 }
 
@@ -150,8 +186,8 @@ std::vector<Species> search_species(std::string_view words, const std::vector<Sp
 std::string nearest_species(std::string_view name) {
   std::set<std::string> known;
   for (const SpeciesRow& row : species_rows())
-    for (std::string& each : names_of(row.name))
-      known.insert(std::move(each));
+    for (const NameForm& form : forms_of(row.name))
+      known.insert(folded(form.text()));
   for (const SpeciesAlias& alias : species_aliases())
     known.insert(folded(alias.alias));
   const std::string_view nearest = nearest_word(folded(name), {known.begin(), known.end()});

@@ -28,6 +28,9 @@ std::vector<Species> known_species();
 /// out; some more trade names are known. A name that means several species ("maple") is none.
 std::optional<Species> find_species(std::string_view name);
 
+/// Whether both names are of one species that haunch knows.
+bool is_one_species(std::string_view a, std::string_view b);
+
 /// The one of a shop's `own` woods that goes by that name, or null.
 const Species* find_own_species(std::string_view name, const std::vector<Species>& own);
 

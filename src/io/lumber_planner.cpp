@@ -758,10 +758,7 @@ class Passes {
 }  // namespace
 
 bool same_material(const std::string& a, const std::string& b) {
-  if (lower(a) == lower(b)) return true;
-  const auto one = find_species(a);
-  const auto other = find_species(b);
-  return one && other && one->name == other->name;
+  return lower(a) == lower(b) || is_one_species(a, b);
 }
 
 lumber::Stock stock_of(const StockItem& item, const LumberReport& report) {

@@ -58,6 +58,22 @@ double printed(double coefficient) {
 
 // ---- the table
 
+TEST_CASE("Every name of the table is told alike whichever way it is written") {
+  for (const Species& each : known_species()) {
+    INFO(each.name);
+    CHECK(each.name.find("  ") == std::string::npos);  // what is compared as it stands
+    CHECK(found(" " + each.name + "\t ") == each.name);
+  }
+}
+
+TEST_CASE(
+    "Two names of one species are one, two species are not, nor is a name that may be several") {
+  CHECK(is_one_species("Oak, white", "white-oak"));
+  CHECK(is_one_species("sipo", "UTILE"));
+  CHECK_FALSE(is_one_species("white oak", "red oak"));
+  CHECK_FALSE(is_one_species("maple", "maple"));
+}
+
 TEST_CASE("the table has 146 species, each in a group, once and with its source", "[species]") {
   std::set<std::string> names;
   for (const Species& each : known_species()) {
