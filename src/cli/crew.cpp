@@ -20,6 +20,12 @@ Crew::Crew(std::size_t hands, std::function<void(Task&)> work)
     hands_.emplace_back([this](const std::stop_token& stop) { work_on(stop); });
 }
 
+// All are told before the first is waited for, or the others would work on what nobody wants.
+Crew::~Crew() {
+  for (std::jthread& hand : hands_)
+    hand.request_stop();
+}
+
 void Crew::work(Slot& slot) const {
   try {
     work_(slot.task);

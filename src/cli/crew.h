@@ -34,6 +34,10 @@ class Crew {
  public:
   /// One hand is the caller's own: its tasks are worked as they are handed out.
   Crew(std::size_t hands, std::function<void(Task&)> work);
+  Crew(const Crew&) = delete;
+  Crew& operator=(const Crew&) = delete;
+  /// Waits for the tasks that are being worked; those that are only handed out are let be.
+  ~Crew();
 
   bool has_room() const { return handed_out_ - taken_back_ < tasks_.size(); }
   bool is_idle() const { return handed_out_ == taken_back_; }
