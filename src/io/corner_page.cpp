@@ -77,20 +77,15 @@ std::string spline_text(const Assembly& wood, const Making& making, const Length
   each_run(making, FeatureKind::spline_slot,
            [&](const Operation& operation, const Run&) { slot = &operation; });
   if (slot == nullptr) return {};
-  Marks splines;
-  Triple sizes;
-  for (const Piece& piece : wood.pieces) {
-    if (piece.role != Role::spline) continue;
-    splines.push_back(piece.mark);
-    sizes = sawn_sizes(piece);
-  }
+  const std::vector<const Piece*> splines = all_of(wood, Role::spline);
+  const Triple sizes = sawn_sizes(*splines.back());
   const auto size = [&](SizeName name) { return lengths.one(slot->setting(name)); };
   const Length near = slot->setting(SizeName::from_corner);
   return paragraph("in each face a slot " + size(SizeName::width) + " wide, " +
                    size(SizeName::from_face) + " from the face side, " + size(SizeName::depth) +
                    " deep square to the mitre; along it from " + lengths.one(near) + " to " +
                    lengths.one(near + slot->setting(SizeName::length)) + " from the sight corner") +
-         paragraph("splines " + joined(splines) + ": grain across the mitre, " +
+         paragraph("splines " + joined(marks_of(splines)) + ": grain across the mitre, " +
                    lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
                    lengths.one(sizes[2]) + " thick");
 }

@@ -80,16 +80,22 @@ std::string moulding_text(const Operation& moulding, const LengthPrinter& length
 
 /// What panels were set out to have at their sides and ends, in joints of a kind.
 TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::string> titles) {
+  struct Edges {
+    Clearances sides, ends;
+  };
+  std::vector<Edges> of_pieces(wood.pieces.size());
+  for (const Joint& joint : wood.joints) {
+    if (joint.kind != kind || joint.arched) continue;
+    const bool at_end = joint.heading.axis == wood.pieces[joint.enters].place.axes[0];
+    Edges& its = of_pieces[joint.enters];
+    (at_end ? its.ends : its.sides) = joint.design;
+  }
   TextTable table(std::move(titles));
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
-    const Piece& piece = wood.pieces[number];
-    Clearances sides, ends;
-    for (const Joint& joint : wood.joints)
-      if (joint.enters == number && joint.kind == kind && !joint.arched)
-        (joint.heading.axis == piece.place.axes[0] ? ends : sides) = joint.design;
+    const auto& [sides, ends] = of_pieces[number];
     if (!sides.bottom && !ends.bottom) continue;
-    std::vector<Cell> row{Cell::of_mark(piece.mark), sides.bottom, sides.bite, ends.bottom,
-                          ends.bite};
+    std::vector<Cell> row{Cell::of_mark(wood.pieces[number].mark), sides.bottom, sides.bite,
+                          ends.bottom, ends.bite};
     if (kind == JointKind::panel_in_groove) row.emplace_back(ends.cheeks);
     table.add_alike(std::move(row));
   }

@@ -37,7 +37,7 @@ std::vector<Cell> fitting_row(const Piece& piece, const LetIn& it) {
       piece.features[run.feature].fitting->name,
       std::string(word(it.operation->makes)),
       run.near,
-      run.far ? Cell(*run.far) : Cell(std::string()),
+      run.far,
       *run.from_other_end,
       cell(SizeName::diameter),
       cell(SizeName::length),
@@ -47,10 +47,7 @@ std::vector<Cell> fitting_row(const Piece& piece, const LetIn& it) {
 }
 
 std::string inner_face(const Piece& jamb) {
-  const bool rebated = std::any_of(
-      jamb.features.begin(), jamb.features.end(),
-      [](const Feature& it) { return it.kind == FeatureKind::rebate && it.joints.empty(); });
-  return rebated ? "inner face, in the bottom of its rebate" : "inner face";
+  return has_long_rebate(jamb) ? "inner face, in the bottom of its rebate" : "inner face";
 }
 
 /// "outer edge", of a stile; else "upper edge", "inner face", "face side" …
@@ -106,16 +103,17 @@ bool is_arched(const Assembly& wood) {
   });
 }
 
+bool is_jamb_with_fittings(const Piece& piece) {
+  return piece.role == Role::jamb &&
+         std::any_of(piece.features.begin(), piece.features.end(),
+                     [](const Feature& feature) { return feature.fitting.has_value(); });
+}
+
 /// The lines that the titles name.
 std::string lines_text(const Assembly& wood, const Making& making) {
   std::string text = "From foot, top, left and right: of the leaf";
   if (is_arched(wood)) text += ", of a stile under the arched top the top of its outer edge";
-  const auto has_fittings = [](const Piece& piece) {
-    return piece.role == Role::jamb &&
-           std::any_of(piece.features.begin(), piece.features.end(),
-                       [](const Feature& feature) { return feature.fitting.has_value(); });
-  };
-  const auto jamb = std::find_if(wood.pieces.begin(), wood.pieces.end(), has_fittings);
+  const auto jamb = std::find_if(wood.pieces.begin(), wood.pieces.end(), is_jamb_with_fittings);
   if (jamb == wood.pieces.end()) return text;
   const auto number = static_cast<std::size_t>(jamb - wood.pieces.begin());
   text +=
@@ -131,10 +129,7 @@ std::string lines_text(const Assembly& wood, const Making& making) {
 /// A faceplate's own depth does not shift that of the mortise behind it.
 std::string depth_text(const Assembly& wood) {
   const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
-    const bool has_fittings =
-        std::any_of(piece.features.begin(), piece.features.end(),
-                    [](const Feature& feature) { return feature.fitting.has_value(); });
-    return has_fittings && piece.role == Role::jamb && inner_face(piece) != "inner face";
+    return is_jamb_with_fittings(piece) && has_long_rebate(piece);
   });
   return "Deep: from the edge or face, not from the bottom of another cut" +
          std::string(rebated ? "; in a jamb's rebate from the bottom of the rebate." : ".");

@@ -33,19 +33,11 @@ std::vector<const Run*> housings_in(const Assembly& wood, const Making& making) 
   return runs;
 }
 
-/// A rebate along the piece, for the leaf.
-bool has_long_rebate(const Piece& piece) {
-  return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {
-    return feature.kind == FeatureKind::rebate && feature.joints.empty();
-  });
-}
-
 std::string housing_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   TextTable table({"in", "from", "near", "far", "wide", "deep", "from shoulder", "takes", ""});
   for (const Run* run : housings_in(wood, making))
     table.add_alike({mark_of(wood, *run), std::string(word(run->from)), run->near, run->far,
-                     run->extent(), size_at(wood, *run, SizeName::depth),
-                     run->from_shoulder ? Cell(run->from_shoulder->near) : Cell(""),
+                     run->extent(), size_at(wood, *run, SizeName::depth), near_from_shoulder(*run),
                      taken_by(wood, *run),
                      run->far == wood.pieces[run->piece].blank[0] ? "a rebate to the end" : ""});
   if (table.empty()) return {};
@@ -95,16 +87,11 @@ std::string bevel_page(const Assembly& wood, const Making& making, const LengthP
 }
 
 std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
-  const Piece* first = nullptr;
-  std::vector<std::string> marks;
-  for (const Piece& piece : wood.pieces) {
-    if (piece.role != Role::stop) continue;
-    if (first == nullptr) first = &piece;
-    marks.push_back(piece.mark);
-  }
-  if (first == nullptr) return {};
+  const std::vector<const Piece*> stops = all_of(wood, Role::stop);
+  if (stops.empty()) return {};
   return "\nSTOPS, planted on\n" +
-         paragraph(joined(marks) + ": their near edges " + lengths.one(first->place.origin[2]) +
+         paragraph(joined(marks_of(stops)) + ": their near edges " +
+                   lengths.one(stops.front()->place.origin[2]) +
                    " from the face side. Fix them once the leaf is hung, to its back.");
 }
 

@@ -77,9 +77,7 @@ bool has_rebated_edges(const Making& making) {
 
 /// `framed`: the frame that the leaves hang in is told of too.
 std::string pair_text(const Assembly& wood, const Making& making, bool framed) {
-  std::vector<const Piece*> stiles;
-  for (const Piece& piece : wood.pieces)
-    if (piece.role == Role::stile) stiles.push_back(&piece);
+  const std::vector<const Piece*> stiles = all_of(wood, Role::stile);
   const bool two_leaves = stiles.size() == 4 && !fits_that_stand(wood, StandsIn::beside).empty();
   if (stiles.size() != 2 && !two_leaves) return {};
   std::string text;
@@ -101,9 +99,7 @@ std::string pair_text(const Assembly& wood, const Making& making, bool framed) {
 // ---- frames
 
 std::string jambs_text(const Assembly& wood, const Making& making) {
-  std::vector<const Piece*> jambs;
-  for (const Piece& piece : wood.pieces)
-    if (piece.role == Role::jamb) jambs.push_back(&piece);
+  const std::vector<const Piece*> jambs = all_of(wood, Role::jamb);
   if (jambs.size() != 2) return {};
   const auto first = static_cast<std::size_t>(jambs.front() - wood.pieces.data());
   std::string text =

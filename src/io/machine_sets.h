@@ -3,6 +3,7 @@
 #pragma once
 
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -55,6 +56,32 @@ void each_run(const Making& making, FeatureKind makes, Use use) {
     if (operation.makes == makes)
       for (const Run& run : operation.runs)
         use(operation, run);
+}
+
+/// From the shoulder to the near side of what is worked, where it is told from there too.
+inline std::optional<Length> near_from_shoulder(const Run& run) {
+  return run.from_shoulder ? std::optional(run.from_shoulder->near) : std::nullopt;
+}
+
+/// The pieces of a role, in their order, and their marks.
+inline std::vector<const Piece*> all_of(const Assembly& wood, Role role) {
+  std::vector<const Piece*> pieces;
+  for (const Piece& piece : wood.pieces)
+    if (piece.role == role) pieces.push_back(&piece);
+  return pieces;
+}
+inline Marks marks_of(const std::vector<const Piece*>& pieces) {
+  Marks marks;
+  for (const Piece* piece : pieces)
+    marks.push_back(piece->mark);
+  return marks;
+}
+
+/// Whether a piece has a rebate along it, for the leaf.
+inline bool has_long_rebate(const Piece& piece) {
+  return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {
+    return feature.kind == FeatureKind::rebate && feature.joints.empty();
+  });
 }
 
 inline bool is_dowel(const Joint& joint) {

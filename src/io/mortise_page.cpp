@@ -26,10 +26,6 @@ struct MortiseKey {
 };
 using MortiseSets = std::vector<MachineSet<MortiseKey, std::vector<MortiseRow>>>;
 
-std::optional<Length> near_from_shoulder(const Run& run) {
-  return run.from_shoulder ? std::optional(run.from_shoulder->near) : std::nullopt;
-}
-
 bool marked_alike(const MortiseRow& a, const MortiseRow& b) {
   return std::tie(a.run->near, a.run->far, a.edge, a.from) ==
              std::tie(b.run->near, b.run->far, b.edge, b.from) &&
@@ -96,12 +92,10 @@ std::string mortise_table(const Operation& setting, const std::vector<MortiseRow
   TextTable table({"in", place_heading(rows), "from", "near", "far", "long",
                    setting.has(SizeName::radius) ? "free" : "straight",
                    "from " + std::string(word_of(line)), "takes"});
-  for (const MortiseRow& row : rows) {
-    const auto from_shoulder = near_from_shoulder(*row.run);
+  for (const MortiseRow& row : rows)
     table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
-               row.run->extent(), *row.run->straight,
-               from_shoulder ? Cell(*from_shoulder) : Cell(std::string()), joined(row.takes)});
-  }
+               row.run->extent(), *row.run->straight, near_from_shoulder(*row.run),
+               joined(row.takes)});
   return table.text(lengths, 4);
 }
 

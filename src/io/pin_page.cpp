@@ -18,20 +18,16 @@ struct BoredPiece {
 struct Bored {
   const Operation* setting;
   ShoulderLine line;  // of a tenon, that its hole is from
-  std::vector<BoredPiece> pieces = {};
 
   bool in_cheeks() const { return setting->has(SizeName::depth); }
+  friend bool operator==(const Bored&, const Bored&) = default;
 };
+using BoredSets = std::vector<MachineSet<Bored, std::vector<BoredPiece>>>;
 
-std::vector<Bored> bored_in(const Assembly& wood, const Making& making) {
-  std::vector<Bored> settings;
+BoredSets bored_in(const Assembly& wood, const Making& making) {
+  BoredSets sets;
   each_run(making, FeatureKind::pin_hole, [&](const Operation& its, const Run& run) {
-    const ShoulderLine line = making.shoulders[run.piece].line;
-    auto setting = std::find_if(settings.begin(), settings.end(), [&](const Bored& it) {
-      return it.setting == &its && it.line == line;
-    });
-    if (setting == settings.end()) setting = settings.insert(setting, {&its, line});
-    auto& pieces = setting->pieces;
+    auto& pieces = rows_for(sets, Bored{&its, making.shoulders[run.piece].line});
     const std::string& mark = wood.pieces[run.piece].mark;
     if (pieces.empty() || pieces.back().mark != mark)
       pieces.push_back({mark, std::string(word(run.from)), {}});
@@ -39,7 +35,7 @@ std::vector<Bored> bored_in(const Assembly& wood, const Making& making) {
     if (std::find(middles.begin(), middles.end(), run.near) == middles.end())
       middles.push_back(run.near);
   });
-  return settings;
+  return sets;
 }
 
 std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& lengths) {
@@ -54,9 +50,9 @@ std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& leng
   return table.text(lengths, 4);
 }
 
-std::string holes_text(const std::vector<Bored>& settings, const LengthPrinter& lengths) {
+std::string holes_text(const BoredSets& sets, const LengthPrinter& lengths) {
   std::string page;
-  for (const Bored& bored : settings) {
+  for (const auto& [bored, pieces] : sets) {
     const Operation& its = *bored.setting;
     const bool cheeks = bored.in_cheeks();
     std::string text = cheeks ? "in the cheeks of mortises, first: " : "in tenons: ";
@@ -66,15 +62,15 @@ std::string holes_text(const std::vector<Bored>& settings, const LengthPrinter& 
     if (cheeks)
       text += its.through ? "right through"
                           : lengths.one(its.setting(SizeName::depth)) + " deep from the face side";
-    page += paragraph(text) + hole_table(bored.pieces, lengths);
+    page += paragraph(text) + hole_table(pieces, lengths);
   }
   return page;
 }
 
 /// Whether the pins stop in the cheek behind their tenons: such have no taper to be sawn off.
-bool is_blind(const std::vector<Bored>& settings) {
-  return std::any_of(settings.begin(), settings.end(),
-                     [](const Bored& it) { return it.in_cheeks() && !it.setting->through; });
+bool is_blind(const BoredSets& sets) {
+  return std::any_of(sets.begin(), sets.end(),
+                     [](const auto& it) { return it.key.in_cheeks() && !it.key.setting->through; });
 }
 
 /// "1.5": how much nearer to the shoulder the tenons' holes are; of all pins the same.
@@ -88,15 +84,10 @@ Length draw_of(const Assembly& wood) {
 }  // namespace
 
 std::string pin_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const std::vector<Bored> settings = bored_in(wood, making);
-  std::vector<std::string> pins;
-  const Piece* pin = nullptr;
-  for (const Piece& piece : wood.pieces) {
-    if (piece.role != Role::pin) continue;
-    pin = &piece;
-    pins.push_back(piece.mark);
-  }
-  if (pin == nullptr) return {};
+  const std::vector<const Piece*> pins = all_of(wood, Role::pin);
+  if (pins.empty()) return {};
+  const Piece& pin = *pins.back();
+  const BoredSets sets = bored_in(wood, making);
   const Length draw = draw_of(wood);
   const std::string way =
       draw > Length() ? "The tenons' holes are " + lengths.one(draw) +
@@ -105,11 +96,11 @@ std::string pin_page(const Assembly& wood, const Making& making, const LengthPri
                       : "The tenons' holes are in line with the others: the pins hold, and do not "
                         "draw. Bored through both with the joint home.";
   const std::string over =
-      lengths.one(pin->horn * 2) +
-      (is_blind(settings) ? " longer to be struck" : " longer for taper and waste");
-  return "\nPINS through tenons\n" + holes_text(settings, lengths) + paragraph(way) +
-         paragraph("pins " + joined(pins) + ": " + lengths.one(pin->blank[1]) + " thick, " +
-                   lengths.one(pin->blank[0]) + " long where they stand, sawn " + over);
+      lengths.one(pin.horn * 2) +
+      (is_blind(sets) ? " longer to be struck" : " longer for taper and waste");
+  return "\nPINS through tenons\n" + holes_text(sets, lengths) + paragraph(way) +
+         paragraph("pins " + joined(marks_of(pins)) + ": " + lengths.one(pin.blank[1]) +
+                   " thick, " + lengths.one(pin.blank[0]) + " long where they stand, sawn " + over);
 }
 
 }  // namespace haunch

@@ -100,6 +100,7 @@ Wanted wanted_for(const View& view) {
   const bool season = view.section == Section::season;
   const bool csv = view.format == Format::csv;
   Wanted wanted{true};
+  wanted.cutlist = sheet || view.section == Section::cutlist;
   wanted.making = (sheet || view.section == Section::joints) && !csv;
   wanted.fits = (sheet || check) && !csv;
   wanted.remedies = check || (sheet && !csv);
@@ -122,7 +123,7 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
                           job->assumed_tolerances.end());
     if (wanted.fits && job->tolerances)
       report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
-    report.cutlist = cut_list(report.wood, *job);
+    if (wanted.cutlist) report.cutlist = cut_list(report.wood, *job);
     if (wanted.making) report.making = making_of(report.wood);
     report.assumed.insert(report.assumed.end(), job->assumed_season.begin(),
                           job->assumed_season.end());
@@ -141,11 +142,11 @@ const std::string& material_of(const Piece& piece, const Job& job) {
 std::vector<CutRow> cut_list(const Assembly& wood, const Job& job) {
   std::vector<CutRow> rows;
   for (const Piece& piece : wood.pieces) {
-    const CutRow row = row_of(piece, job);
+    CutRow row = row_of(piece, job);
     const auto same = std::find_if(rows.begin(), rows.end(),
                                    [&](const CutRow& other) { return cut_alike(other, row); });
     if (same == rows.end())
-      rows.push_back(row);
+      rows.push_back(std::move(row));
     else
       merge(*same, row);
   }

@@ -54,10 +54,11 @@ struct ItemOutcome {
   std::vector<Problem> problems;
 };
 
-/// What of a report is wanted, beside the wood and its cut list. Checks are what its verdict comes
+/// What of a report is wanted, beside the wood. Checks are what its verdict comes
 /// from; for remedies the job is worked and checked again at every try.
 struct Wanted {
   bool checks = false;
+  bool cutlist = false;
   bool making = false;           // how its pieces are worked
   bool fits = false;             // a forecast, where the spec or the shop speaks of tolerances
   bool remedies = false;         // of each finding

@@ -266,15 +266,11 @@ std::vector<std::pair<std::string, PassRow>> passes_of(const ItemReport& report)
   return rows;
 }
 
-Cell limit_cell(const std::optional<Length>& limit) {
-  return limit ? Cell(*limit) : Cell(std::string());
-}
-
 std::string passes_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"passes", "places", "least", "greatest", "at least", "at most"});
   for (const auto& [rule, pass] : passes_of(report))
     table.add({rule, std::to_string(pass.places), pass.least->value, pass.greatest->value,
-               limit_cell(pass.least->min), limit_cell(pass.greatest->max)});
+               pass.least->min, pass.greatest->max});
   return table.empty() ? "" : table.text(lengths, 2);
 }
 

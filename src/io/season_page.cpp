@@ -23,11 +23,6 @@ Length for_page(Length length, Unit unit) {
                                                    : Length::from_inch_parts(1, 1000));
 }
 
-/// Decimal inches: a fraction of a 64th says nothing of what wood does.
-LengthPrinter decimals(const LengthPrinter& lengths) {
-  return LengthPrinter(lengths.unit(), LengthStyle{0});
-}
-
 // ---- the page
 
 std::string woods_text(const ItemReport& report) {
@@ -140,7 +135,7 @@ std::string panels_table(const ItemReport& report, const LengthPrinter& lengths)
         panel->at, &PanelState::gap, unit);
     add_row(table, "", "bite each side", panel->at, &PanelState::bite, unit);
   }
-  return table.empty() ? "" : table.text(decimals(lengths), 2);
+  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
 }
 
 bool hangs_before_opening(const ItemReport& report) {
@@ -190,7 +185,7 @@ std::string leaf_table(const ItemReport& report, const LeafSeason& season,
   add_row(table, "", word + right, gaps, &SideGaps::right, unit);
   add_row(table, "", word + "at the head", gaps, &SideGaps::head, unit);
   add_row(table, "", word + "at the foot", gaps, &SideGaps::foot, unit);
-  return table.text(decimals(lengths), 2);
+  return table.text(lengths.in_decimals(), 2);
 }
 
 /// Tenons or laps that are as wide as each other.
@@ -222,16 +217,16 @@ std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths)
   for (const auto& [lap, joints, widths] : groups)
     table.add({lap ? "width of each lap" : "width of each tenon", "", widths[kLow], widths[kBuild],
                widths[kHigh],
-               decimals(lengths).one(for_page(report.seasons->widest_glued, lengths.unit())) +
+               lengths.in_decimals().one(for_page(report.seasons->widest_glued, lengths.unit())) +
                    "   " + joints});
-  return table.empty() ? "" : table.text(decimals(lengths), 2);
+  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
 }
 
 std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
   const SeasonReport& seasons = *report.seasons;
   std::string text = fmt::format("at the bench today, with the wood at {}:",
                                  percent_words(seasons.moisture.build));
-  const LengthPrinter figures = decimals(lengths);
+  const LengthPrinter figures = lengths.in_decimals();
   for (const auto& [marks, panel] : panel_groups(report)) {
     const bool glass = report.wood.pieces[panel->piece].matter == Matter::glass;
     const bool one = marks.find(' ') == std::string::npos;

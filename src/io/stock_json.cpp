@@ -206,8 +206,14 @@ namespace {
 template <class T>
 std::vector<std::string_view> keys_of() {
   std::vector<std::string_view> names;
-  for (const SchemaKey& key : JsonMembers<T>::schema_keys())
-    names.push_back(key.name);
+  for (const JsonKey<T>& key : JsonObject<T>::keys) {
+    if (!key.name.empty()) {
+      names.push_back(key.name);
+      continue;
+    }
+    for (const SchemaKey& each : key.schema_keys(key))  // that stand among its own
+      names.push_back(each.name);
+  }
   return names;
 }
 

@@ -22,6 +22,9 @@ class LengthPrinter {
   /// All with the same number of decimals.
   std::vector<std::string> column(const std::vector<Length>& lengths) const;
   Unit unit() const { return unit_; }
+  /// The same in decimals of an inch: a fraction of a 64th says nothing of fits and of what wood
+  /// does.
+  LengthPrinter in_decimals() const { return {unit_, LengthStyle{0}}; }
 
  private:
   bool as_fraction() const { return unit_ == Unit::inch && style_.inch_denominator > 0; }

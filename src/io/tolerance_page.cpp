@@ -19,11 +19,6 @@ std::string percent(double share) {
   return fmt::format("{:.1f} %", share * 100);
 }
 
-/// Fits read better as decimals, in inches too.
-LengthPrinter decimals(const LengthPrinter& lengths) {
-  return {lengths.unit(), LengthStyle{0}};
-}
-
 /// A root-sum-square is worth no finer figure than this.
 Length about(Length rss, const LengthPrinter& lengths) {
   return nearest_multiple(rss, lengths.unit() == Unit::mm ? Length::from_mm_thousandths(10)
@@ -60,11 +55,11 @@ std::string joint_table(const Assembly& wood, const FitForecast& forecast,
                play.nominal, play.worst_min, play.worst_max,
                about(play.rss_max - play.nominal, lengths), percent(row.first->share)});
   }
-  return table.empty() ? "" : table.text(decimals(lengths), 2);
+  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
 }
 
 std::string range(const FitBand& band, const LengthPrinter& lengths) {
-  return decimals(lengths).one(band.min) + " to " + decimals(lengths).one(band.max);
+  return lengths.in_decimals().one(band.min) + " to " + lengths.in_decimals().one(band.max);
 }
 
 std::string several_text(const FitForecast& forecast) {
@@ -107,13 +102,13 @@ std::string leaf_text(const FitForecast& forecast, const LengthPrinter& lengths)
                              " of leaves go together without a plane: every fit inside its band" +
                              (forecast.left_out.empty() ? "" : ", what is left out not counted"));
   if (!leaf.best_allowance) return text;
-  text +=
-      hanging(fmt::format("fit_allowance for the most of them: {}, {}",
-                          decimals(lengths).one(*leaf.best_allowance), percent(leaf.best_share)));
+  text += hanging(fmt::format("fit_allowance for the most of them: {}, {}",
+                              lengths.in_decimals().one(*leaf.best_allowance),
+                              percent(leaf.best_share)));
   const int wanted = forecast.tolerances.wanted_share;
   return text + hanging(leaf.least_allowance
                             ? fmt::format("the smallest for {} %: {}", wanted,
-                                          decimals(lengths).one(*leaf.least_allowance))
+                                          lengths.in_decimals().one(*leaf.least_allowance))
                             : fmt::format(
                                   "{} % is out of reach with these tolerances at any fit_allowance",
                                   wanted));
@@ -138,7 +133,7 @@ std::string stack_table(const Assembly& wood, const FitForecast& forecast,
   if (!forecast.height.pieces.empty())
     add("leaf height", forecast.height.size, marks_text(wood, forecast.height));
   if (forecast.flush) add("face to face", *forecast.flush, "rail on stile");
-  return table.empty() ? "" : "\n" + table.text(decimals(lengths), 2);
+  return table.empty() ? "" : "\n" + table.text(lengths.in_decimals(), 2);
 }
 
 }  // namespace
