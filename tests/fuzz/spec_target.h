@@ -29,8 +29,8 @@ inline void spec_target(const std::uint8_t* bytes, std::size_t size) {
   JobReading job = read_job(*reading.value, nullptr, "fuzzed");
   if ((job.job == nullptr) == job.problems.empty()) std::abort();
   if (!job.job || !is_small(job.job->work().assembly)) return;
-  const ItemOutcome outcome =
-      report_item(std::move(job.job), {.checks = true, .making = true, .fits = true});
+  const ItemOutcome outcome = report_item(
+      std::move(job.job), {.checks = true, .cutlist = true, .making = true, .fits = true});
   if (outcome.report.has_value() == !outcome.problems.empty()) std::abort();
   if (!outcome.report) return;
   std::string text;

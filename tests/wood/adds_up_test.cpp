@@ -384,8 +384,9 @@ std::optional<std::string> sheet_of(const std::string& spec, const ShopDefaults*
   if (!reading.value || !reading.problems.empty()) return {};
   JobReading item = read_job(*reading.value, shop, "item");
   if (!item.job || !item.problems.empty()) return {};
-  const ItemOutcome outcome =
-      report_item(std::move(item.job), {.checks = true, .making = true, .fits = true});
+  Wanted wanted = wanted_for({});
+  wanted.remedies = wanted.season_remedies = false;
+  const ItemOutcome outcome = report_item(std::move(item.job), wanted);
   if (!outcome.report) return {};
   return item_page(*outcome.report, Section::sheet, Unit::mm, LengthStyle{});
 }
