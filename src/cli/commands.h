@@ -24,6 +24,7 @@ ExitStatus run_schema(const Invocation& invocation, const Streams& streams);
 ExitStatus run_species(const Invocation& invocation, const Streams& streams);
 ExitStatus run_trial(const Invocation& invocation, const Streams& streams);
 ExitStatus run_lumber(const Invocation& invocation, const Streams& streams);
+ExitStatus run_shop(const Invocation& invocation, const Streams& streams);
 ExitStatus run_moisture(const Invocation& invocation, const Streams& streams);
 ExitStatus run_help(const Invocation& invocation, const Streams& streams);
 
@@ -31,9 +32,9 @@ ExitStatus run_help(const Invocation& invocation, const Streams& streams);
 /// exception escapes.
 ExitStatus run(std::span<const char* const> arguments, const Streams& streams);
 
-/// Writes a result; tells of a fault.
+/// Writes a result, over none of the files that it came from; tells of a fault.
 ExitStatus write_result(const std::string& text, const Invocation& invocation,
-                        const Streams& streams);
+                        const Streams& streams, const std::vector<std::string>& inputs = {});
 
 /// Writes one line to standard error, as far as that can be done, so that a terminal shows whatever
 /// stands in it and acts on nothing. All messages go this way.

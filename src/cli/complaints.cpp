@@ -1,10 +1,8 @@
 #include "complaints.h"
 
 #include <algorithm>
-#include <utility>
 
 #include "messages.h"
-#include "single_file.h"
 
 namespace haunch {
 
@@ -40,15 +38,6 @@ bool Complaints::can_read(SpecSource& source) {
   for (const FileFault& fault : faults)
     note(fault);
   return faults.empty();
-}
-
-bool Complaints::take_shop_file(const std::string& file, std::optional<ShopDefaults>& shop) {
-  if (file.empty()) return true;
-  ShopFile read = read_shop_file(file, streams_.in);
-  for (const FileFault& fault : read.faults)
-    note(fault);
-  shop = std::move(read.shop);
-  return note(read.problems) && read.faults.empty() && shop;
 }
 
 std::vector<FileIdentity> identities_of(const std::vector<std::string>& files,

@@ -1,14 +1,12 @@
 // What a run finds wrong: told as it comes, and kept as the exit status.
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 
 #include "commands.h"
 #include "file_fault.h"
 #include "output_file.h"
-#include "shop.h"
 #include "spec_source.h"
 
 namespace haunch {
@@ -31,8 +29,6 @@ class Complaints {
 
   /// What `source` cannot read at all is noted; false if there is any.
   bool can_read(SpecSource& source);
-  /// Reads the shop file into `shop` if one is named; false when it cannot be used.
-  bool take_shop_file(const std::string& file, std::optional<ShopDefaults>& shop);
 
  private:
   const Streams& streams_;

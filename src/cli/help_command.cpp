@@ -12,7 +12,8 @@ constexpr std::string_view kBrief =
   haunch joints side-door.json --units in
 
 commands: sheet (when none is named), cutlist, joints, check, season;
-          species, moisture, trial, lumber; schema spec|report|stock|lumber
+          species, moisture, trial, lumber, shop;
+          schema spec|report|stock|lumber
 specs:    JSON files, folders of them, or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
           --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
@@ -35,18 +36,21 @@ Commands
             --joint J1 --measured FILE, or readings as options
   lumber    what to buy, and how to cut it: of one or more specs, --stock FILE
   moisture  what wood comes to in air: --temperature 21 --humidity 45
+  shop      which shop file is in force for specs, what it says and where
 
 Specs
   A file holds one item, a JSON array of items, or one item a line. Of a folder
-  every *.json is read, in the order of their names. A bad spec does not stop
-  the others.
+  every *.json but shop.json is read, in the order of their names. A bad spec
+  does not stop the others.
 
 Options
   --format table|json|csv  how the result is written; table by default. CSV is
                            one table a command, of sheet the cut list
   --units mm|in            the unit of the result; else that of the spec
   --shop FILE              the shop's own defaults: any key of a spec but
-                           opening, id, quantity and note; and cutters
+                           opening, id, quantity and note; and cutters. Else
+                           the file that HAUNCH_SHOP names, else the shop.json
+                           beside each spec; none takes none
   -o, --output FILE        write to FILE, whole or not at all; - for standard
                            output
   --fraction N             inches in tables to 1/N (2 to 512; else 64), what is

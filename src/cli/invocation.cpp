@@ -26,7 +26,7 @@ constexpr std::array kCommands = {
     CommandName{"season", Command::season},   CommandName{"schema", Command::schema},
     CommandName{"species", Command::species}, CommandName{"moisture", Command::moisture},
     CommandName{"trial", Command::trial},     CommandName{"lumber", Command::lumber},
-    CommandName{"help", Command::full_help},
+    CommandName{"shop", Command::shop},       CommandName{"help", Command::full_help},
 };
 
 constexpr unsigned kFinestFraction = 512;
@@ -186,7 +186,7 @@ bool goes_with(Goes goes, Command command) {
       return is_report || command == Command::trial || command == Command::lumber;
     case Goes::with_shop:
       return is_report || command == Command::trial || command == Command::species ||
-             command == Command::lumber;
+             command == Command::lumber || command == Command::shop;
     case Goes::with_reports:
       return is_report || command == Command::lumber;
     case Goes::with_items:
@@ -218,7 +218,7 @@ std::string_view goes_words(Goes goes) {
     case Goes::with_specs:
       return "what works a spec";
     case Goes::with_shop:
-      return "what works a spec, and species";
+      return "what works a spec, species and shop";
     default:
       return "what prints a table";
   }

@@ -22,6 +22,7 @@ enum class Command {
   moisture,
   trial,
   lumber,
+  shop,
   brief_help,
   full_help,
   version
@@ -38,7 +39,7 @@ struct Invocation {
   View view;
   std::vector<std::string> words;      // specs; of schema, which one; of species, what to look for
   std::string output;                  // empty: standard output
-  std::string shop;                    // empty: none
+  std::string shop;                    // "none": none; empty: not given
   std::string joint, measured;         // of trial; empty: not given
   std::vector<GivenReading> readings;  // of trial, in the order of their options
   std::string temperature, humidity;   // of moisture, as written; empty: not given

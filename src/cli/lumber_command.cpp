@@ -16,6 +16,7 @@
 #include "messages.h"
 #include "output_file.h"
 #include "output_pair.h"
+#include "shops.h"
 #include "single_file.h"
 #include "spec_source.h"
 
@@ -29,10 +30,11 @@ class LumberRun {
       : invocation_(invocation),
         streams_(streams),
         source_(invocation.words, streams.in),
+        shops_(invocation, streams),
         complaints_(streams) {}
 
   ExitStatus run() {
-    if (!complaints_.can_read(source_) || !complaints_.take_shop_file(invocation_.shop, shop_) ||
+    if (!complaints_.can_read(source_) || !shops_.take(source_.files(), complaints_) ||
         !take_stock_file())
       return complaints_.status();
     read_specs();
@@ -131,7 +133,7 @@ class LumberRun {
 
   void work(Record& record) {
     JobReading reading;
-    if (record.item) reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
+    if (record.item) reading = read_job(*record.item, shops_.of(record.source), record.default_id);
     complaints_.note(record.place(reading.problems));
     if (!reading.problems.empty() || !reading.job || record.spoilt) return;
     ItemOutcome outcome = report_item(std::move(reading.job), {.checks = true});
@@ -159,7 +161,9 @@ class LumberRun {
 
   std::vector<FileIdentity> inputs() const {
     std::vector<std::string> files = source_.files();
-    files.insert(files.end(), {invocation_.shop, invocation_.stock});
+    const std::vector<std::string> shops = shops_.files();
+    files.insert(files.end(), shops.begin(), shops.end());
+    files.push_back(invocation_.stock);
     return identities_of(files, streams_);
   }
 
@@ -200,7 +204,7 @@ class LumberRun {
   const Invocation& invocation_;
   const Streams& streams_;
   SpecSource source_;
-  std::optional<ShopDefaults> shop_;
+  Shops shops_;
   std::optional<Record> stock_record_;
   std::optional<StockFile> stock_;
   std::optional<Unit> unit_;

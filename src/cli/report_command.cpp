@@ -8,6 +8,7 @@
 #include "output_file.h"
 #include "report.h"
 #include "report_stream.h"
+#include "shops.h"
 #include "spec_source.h"
 
 namespace haunch {
@@ -21,10 +22,11 @@ class ReportRun {
         streams_(streams),
         source_(invocation.words, streams.in),
         pages_(invocation.view),
+        shops_(invocation, streams),
         complaints_(streams) {}
 
   ExitStatus run() {
-    if (!complaints_.can_read(source_) || !complaints_.take_shop_file(invocation_.shop, shop_))
+    if (!complaints_.can_read(source_) || !shops_.take(source_.files(), complaints_))
       return complaints_.status();
     OutputFile file(invocation_.output, streams_.out, inputs());
     Crew crew(invocation_.jobs, [this](Task& task) { work(task); });
@@ -71,7 +73,8 @@ class ReportRun {
 
   std::vector<FileIdentity> inputs() const {
     std::vector<std::string> files = source_.files();
-    files.push_back(invocation_.shop);
+    for (const std::string& shop : shops_.files())
+      files.push_back(shop);
     return identities_of(files, streams_);
   }
 
@@ -86,7 +89,7 @@ class ReportRun {
   void work(Task& task) const {
     const Record& record = task.record;
     if (!record.item) return;
-    JobReading reading = read_job(*record.item, shop_ ? &*shop_ : nullptr, record.default_id);
+    JobReading reading = read_job(*record.item, shops_.of(record.source), record.default_id);
     task.problems = std::move(reading.problems);
     if (!reading.job || record.spoilt) return;
     if (invocation_.view.section == Section::season && !reading.job->season) {
@@ -134,7 +137,7 @@ class ReportRun {
   const Streams& streams_;
   SpecSource source_;
   ReportStream pages_;
-  std::optional<ShopDefaults> shop_;
+  Shops shops_;
   Tally tally_;
   Complaints complaints_;
 };

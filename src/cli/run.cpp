@@ -26,6 +26,8 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
       return run_trial(invocation, streams);
     case Command::lumber:
       return run_lumber(invocation, streams);
+    case Command::shop:
+      return run_shop(invocation, streams);
     case Command::brief_help:
     case Command::full_help:
     case Command::version:
@@ -69,9 +71,9 @@ void complain(std::string_view line, const Streams& streams) {
 }
 
 ExitStatus write_result(const std::string& text, const Invocation& invocation,
-                        const Streams& streams) {
+                        const Streams& streams, const std::vector<std::string>& inputs) {
   Complaints complaints(streams);
-  OutputFile file(invocation.output, streams.out, identities_of({invocation.shop}, streams));
+  OutputFile file(invocation.output, streams.out, identities_of(inputs, streams));
   file.append(text, content_of(invocation.view.format));
   file.finish();
   complaints.note(file);

@@ -37,14 +37,4 @@ SingleObject read_single(const std::string& file, const std::string& what, bool 
   return single;
 }
 
-ShopFile read_shop_file(const std::string& file, int standard_input) {
-  SingleObject single = read_single(file, "a shop file", false, standard_input);
-  ShopFile result{{}, std::move(single.problems), std::move(single.faults)};
-  if (!single.record) return result;
-  ShopReading reading = read_shop(*single.record->item);
-  result.problems = single.record->place(reading.problems);
-  result.shop = std::move(reading.shop);
-  return result;
-}
-
 }  // namespace haunch

@@ -5,7 +5,6 @@
 #include <string>
 #include <vector>
 
-#include "shop.h"
 #include "spec_source.h"
 
 namespace haunch {
@@ -21,13 +20,5 @@ struct SingleObject {
 /// stands in messages: "a shop file". `may_be_listed`: a list of one is taken too.
 SingleObject read_single(const std::string& file, const std::string& what, bool may_be_listed,
                          int standard_input);
-
-struct ShopFile {
-  std::optional<ShopDefaults> shop;
-  std::vector<PlacedProblem> problems;
-  std::vector<FileFault> faults;
-};
-
-ShopFile read_shop_file(const std::string& file, int standard_input);
 
 }  // namespace haunch

@@ -8,6 +8,7 @@
 #include "json_text.h"
 #include "report.h"
 #include "season_spec.h"
+#include "shops.h"
 #include "species.h"
 #include "text_table.h"
 
@@ -163,11 +164,13 @@ std::string text_of(const Found& found, const Invocation& invocation) {
 ExitStatus run_species(const Invocation& invocation, const Streams& streams) {
   const std::string name = joined(invocation.words);
   Complaints complaints(streams);
-  std::optional<ShopDefaults> shop;
-  if (!complaints.take_shop_file(invocation.shop, shop)) return complaints.status();
-  const std::vector<Species> own = shop ? shop->spec.woods : std::vector<Species>();
+  Shops shops(invocation, streams);
+  if (!shops.take({"-"}, complaints)) return complaints.status();
+  const ShopDefaults* shop = shops.of("-");
+  const std::vector<Species> own = shop != nullptr ? shop->spec.woods : std::vector<Species>();
   const Found found = search_species(name, own);
-  if (!found.empty()) return write_result(text_of(found, invocation), invocation, streams);
+  if (!found.empty())
+    return write_result(text_of(found, invocation), invocation, streams, shops.files());
   const std::string nearest = nearest_species(name);
   return complaints.refuse("species: \"" + name + "\" is not known; " +
                            (nearest.empty() ? "'haunch species' lists those that are"

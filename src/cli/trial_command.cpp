@@ -7,6 +7,7 @@
 #include "messages.h"
 #include "output_file.h"
 #include "report.h"
+#include "shops.h"
 #include "single_file.h"
 #include "spec_source.h"
 #include "trial_json.h"
@@ -103,13 +104,15 @@ class OptionReadings {
 class TrialRun {
  public:
   TrialRun(const Invocation& invocation, const Streams& streams)
-      : invocation_(invocation), streams_(streams), complaints_(streams) {}
+      : invocation_(invocation),
+        streams_(streams),
+        shops_(invocation, streams),
+        complaints_(streams) {}
 
   ExitStatus run() {
     const std::string fault = usage_fault(invocation_);
     if (!fault.empty()) return complaints_.refuse(fault);
-    if (!complaints_.take_shop_file(invocation_.shop, shop_) || !read_spec())
-      return complaints_.status();
+    if (!shops_.take(invocation_.words, complaints_) || !read_spec()) return complaints_.status();
     const auto number = joint_number();
     if (!number) return complaints_.refuse(no_such_joint(invocation_.joint, wood_.joints.size()));
     const auto design = trial_design(wood_, *number);
@@ -135,7 +138,7 @@ class TrialRun {
   bool read_spec() {
     auto record = read_one(invocation_.words.front(), "the spec of a trial", true);
     if (!record) return false;
-    JobReading reading = read_job(*record->item, shop_ ? &*shop_ : nullptr, record->default_id);
+    JobReading reading = read_job(*record->item, shops_.of(record->source), record->default_id);
     if (!complaints_.note(record->place(reading.problems)) || !reading.job) return false;
     ItemOutcome outcome = report_item(std::move(reading.job), {});
     if (!complaints_.note(record->place(outcome.problems)) || !outcome.report) return false;
@@ -183,8 +186,9 @@ class TrialRun {
   }
 
   std::vector<FileIdentity> inputs() const {
-    return identities_of({invocation_.words.front(), invocation_.shop, invocation_.measured},
-                         streams_);
+    std::vector<std::string> files = shops_.files();
+    files.insert(files.end(), {invocation_.words.front(), invocation_.measured});
+    return identities_of(files, streams_);
   }
 
   ExitStatus report(const TrialReport& trial) {
@@ -201,7 +205,7 @@ class TrialRun {
 
   const Invocation& invocation_;
   const Streams& streams_;
-  std::optional<ShopDefaults> shop_;
+  Shops shops_;
   std::unique_ptr<Job> job_;
   Assembly wood_;
   Complaints complaints_;

@@ -16,4 +16,9 @@ bool is_absent(const std::string& path) {
   return ::stat(path.c_str(), &status) != 0 && (errno == ENOENT || errno == ENOTDIR);
 }
 
+bool is_present(const std::string& path) {
+  struct stat status {};
+  return ::lstat(path.c_str(), &status) == 0;
+}
+
 }  // namespace haunch

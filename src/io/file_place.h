@@ -12,4 +12,7 @@ bool is_folder(const std::string& path);
 /// Whether nothing stands there, for certain.
 bool is_absent(const std::string& path);
 
+/// Whether something stands there, for certain; a link that leads nowhere does.
+bool is_present(const std::string& path);
+
 }  // namespace haunch

@@ -158,18 +158,21 @@ std::vector<FileFault> SpecSource::check() {
 void SpecSource::add_folder(const std::string& folder, std::vector<FileFault>& faults) {
   std::error_code error;
   std::vector<std::string> names;
+  bool has_shop_file = false;
   for (std::filesystem::directory_iterator entry(folder, error), end; !error && entry != end;
        entry.increment(error)) {
     const std::string name = entry->path().filename();
     std::error_code unknown;  // a link that leads nowhere is a file to complain of
-    if (name.ends_with(".json") && !name.starts_with('.') &&
+    if (name == kShopFileName) has_shop_file = true;
+    if (name.ends_with(".json") && name != kShopFileName && !name.starts_with('.') &&
         (entry->is_regular_file(unknown) || !entry->exists(unknown)))
       names.push_back(name);
   }
   if (error) {
     faults.push_back(system_fault(folder, "cannot be read", error.value()));
   } else if (names.empty()) {
-    faults.push_back({folder, "holds no *.json file"});
+    faults.push_back(
+        {folder, has_shop_file ? "holds no *.json file but a shop file" : "holds no *.json file"});
   }
   std::sort(names.begin(), names.end());
   for (const std::string& name : names)

@@ -26,6 +26,9 @@ struct PlacedProblem {
   friend bool operator==(const PlacedProblem&, const PlacedProblem&) = default;
 };
 
+/// The shop file of the specs beside it has this name, and is none of them.
+inline constexpr std::string_view kShopFileName = "shop.json";
+
 /// The text of one document, a whole file or one line of JSON Lines, and how much of it was
 /// complained of.
 struct SourceText {
@@ -67,8 +70,8 @@ struct Record {
 /// held at a time.
 class SpecSource {
  public:
-  /// `arguments`: files, folders (all their *.json that are not hidden, in byte-wise order of
-  /// names, folders within left out), or "-" for the descriptor `standard_input`.
+  /// `arguments`: files, folders (all their *.json but shop.json and hidden ones, in byte-wise
+  /// order of names, folders within left out), or "-" for the descriptor `standard_input`.
   SpecSource(std::vector<std::string> arguments, int standard_input);
   ~SpecSource();
 
