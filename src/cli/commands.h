@@ -25,6 +25,7 @@ ExitStatus run_species(const Invocation& invocation, const Streams& streams);
 ExitStatus run_trial(const Invocation& invocation, const Streams& streams);
 ExitStatus run_lumber(const Invocation& invocation, const Streams& streams);
 ExitStatus run_shop(const Invocation& invocation, const Streams& streams);
+ExitStatus run_explain(const Invocation& invocation, const Streams& streams);
 ExitStatus run_moisture(const Invocation& invocation, const Streams& streams);
 ExitStatus run_help(const Invocation& invocation, const Streams& streams);
 

@@ -12,8 +12,8 @@ constexpr std::string_view kBrief =
   haunch joints side-door.json --units in
 
 commands: sheet (when none is named), cutlist, joints, check, season;
-          species, moisture, trial, lumber, shop;
-          schema spec|report|stock|lumber
+          species, moisture, trial, lumber, shop, explain;
+          schema spec|report|stock|lumber|explain
 specs:    JSON files, folders of them, or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
           --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
@@ -29,8 +29,11 @@ Commands
   joints    every mortise, tenon, groove and panel, grouped by machine setting
   check     every check with its figure and limits, and remedies that were tried
   season    what the wood does between its driest and its wettest, gaps, weight
-  schema    the JSON Schema of a spec, of the JSON report, of a stock file, or
-            of what lumber says
+  explain   where the figures of a SPEC come from; or one of it, such as a key,
+            C.length, J1, or the name of a check
+  schema    the JSON Schema of a spec, of the JSON report, of a stock file, of
+            what lumber says or of what explain says: spec, report, stock,
+            lumber, explain
   species   woods, how much they move and weigh: all, or those of a NAME
   trial     what caliper readings of a trial joint mean, and what to set:
             --joint J1 --measured FILE, or readings as options

@@ -26,7 +26,8 @@ constexpr std::array kCommands = {
     CommandName{"season", Command::season},   CommandName{"schema", Command::schema},
     CommandName{"species", Command::species}, CommandName{"moisture", Command::moisture},
     CommandName{"trial", Command::trial},     CommandName{"lumber", Command::lumber},
-    CommandName{"shop", Command::shop},       CommandName{"help", Command::full_help},
+    CommandName{"shop", Command::shop},       CommandName{"explain", Command::explain},
+    CommandName{"help", Command::full_help},
 };
 
 constexpr unsigned kFinestFraction = 512;
@@ -183,12 +184,13 @@ bool goes_with(Goes goes, Command command) {
     case Goes::with_any:
       return true;
     case Goes::with_specs:
-      return is_report || command == Command::trial || command == Command::lumber;
+      return is_report || command == Command::trial || command == Command::lumber ||
+             command == Command::explain;
     case Goes::with_shop:
       return is_report || command == Command::trial || command == Command::species ||
-             command == Command::lumber || command == Command::shop;
+             command == Command::lumber || command == Command::shop || command == Command::explain;
     case Goes::with_reports:
-      return is_report || command == Command::lumber;
+      return is_report || command == Command::lumber || command == Command::explain;
     case Goes::with_items:
       return is_report;
     case Goes::with_lumber:
@@ -212,7 +214,7 @@ std::string_view goes_words(Goes goes) {
     case Goes::with_lumber:
       return "lumber";
     case Goes::with_reports:
-      return "sheet, cutlist, joints, check, season and lumber";
+      return "sheet, cutlist, joints, check, season, lumber and explain";
     case Goes::with_items:
       return "sheet, cutlist, joints, check and season";
     case Goes::with_specs:
@@ -328,7 +330,7 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
     if (auto error = misspelt_command(words.front())) return error;
   }
   if (invocation.command == Command::schema) {
-    const std::vector<std::string_view> known = {"spec", "report", "stock", "lumber"};
+    const std::vector<std::string_view> known = {"spec", "report", "stock", "lumber", "explain"};
     if (words.size() == 1 && std::find(known.begin(), known.end(), words.front()) != known.end())
       return {};
     const std::string_view meant =
@@ -336,7 +338,7 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
     if (!meant.empty())
       return UsageError{"schema: \"" + words.front() + "\" is not known; did you mean " +
                         std::string(meant) + "?"};
-    return UsageError{"schema: say which: 'haunch schema spec', report, stock or lumber"};
+    return UsageError{"schema: say which: 'haunch schema spec', report, stock, lumber or explain"};
   }
   if (invocation.command >= Command::species && named != kCommands.end()) return {};
   if (words.empty() && named != kCommands.end())

@@ -23,6 +23,7 @@ enum class Command {
   trial,
   lumber,
   shop,
+  explain,
   brief_help,
   full_help,
   version

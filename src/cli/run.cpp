@@ -28,6 +28,8 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
       return run_lumber(invocation, streams);
     case Command::shop:
       return run_shop(invocation, streams);
+    case Command::explain:
+      return run_explain(invocation, streams);
     case Command::brief_help:
     case Command::full_help:
     case Command::version:

@@ -14,6 +14,9 @@ std::string report_schema();
 /// Of what lumber says, format haunch-lumber-1, made from the rows that it is written by.
 std::string lumber_schema();
 
+/// Of what explain says, format haunch-explain-1, made from the rows that it is written by.
+std::string explain_schema();
+
 /// Of a stock file, made from the rows that one is written by.
 std::string stock_schema();
 

@@ -116,7 +116,7 @@ class Bench:
     def faults_of_form(self, command, out):
         if not out or not re.fullmatch(r"haunch [^|;&]*", command):
             return []
-        for which in ("report", "lumber"):
+        for which in ("report", "lumber", "explain"):
             if out.startswith(f'{{"format": "haunch-{which}-1"'):
                 return self.against(which, out)
         if "--format csv" in command:
@@ -128,7 +128,7 @@ class Bench:
 
 def validators(haunch):
     found = {}
-    for which in ("report", "lumber", "stock") if jsonschema else ():
+    for which in ("report", "lumber", "explain", "stock") if jsonschema else ():
         text = subprocess.run([haunch, "schema", which], check=True, stdout=subprocess.PIPE).stdout
         schema = json.loads(text)
         jsonschema.Draft202012Validator.check_schema(schema)
