@@ -8,68 +8,40 @@
 #include <optional>
 #include <utility>
 
+#include "command_table.h"
 #include "document.h"
 #include "file_place.h"
+#include "help_text.h"
 #include "trial_options.h"
 
 namespace haunch {
 namespace {
 
-struct CommandName {
-  std::string_view name;
-  Command command;
-};
-
-constexpr std::array kCommands = {
-    CommandName{"sheet", Command::sheet},     CommandName{"cutlist", Command::cutlist},
-    CommandName{"joints", Command::joints},   CommandName{"check", Command::check},
-    CommandName{"season", Command::season},   CommandName{"schema", Command::schema},
-    CommandName{"species", Command::species}, CommandName{"moisture", Command::moisture},
-    CommandName{"trial", Command::trial},     CommandName{"lumber", Command::lumber},
-    CommandName{"shop", Command::shop},       CommandName{"explain", Command::explain},
-    CommandName{"help", Command::full_help},
-};
-
 constexpr unsigned kFinestFraction = 512;
 constexpr std::uint64_t kMostJobs = 64;
 
-/// The commands that an option goes with.
-enum class Goes {
-  with_any,
-  with_specs,
-  with_shop,
-  with_reports,
-  with_items,
-  with_tables,
-  with_moisture,
-  with_trial,
-  with_lumber
-};
-
 /// An option that takes a value: as often as it was given.
 struct RawValue {
-  std::string_view name;
-  Goes goes;
-  std::vector<std::string> given;
+  const OptionRow& row;
+  std::vector<std::string> given = {};
 
   bool is_given() const { return !given.empty(); }
   std::string value_or(std::string_view fallback) const {
     return given.empty() ? std::string(fallback) : given.front();
   }
-  std::string short_name() const { return std::string(name.substr(0, name.find(','))); }
+  std::string short_name() const { return std::string(row.short_name()); }
 };
 
 /// The options as written, before they are understood.
 struct RawOptions {
-  RawValue format{"--format", Goes::with_tables, {}}, units{"--units", Goes::with_specs, {}},
-      csv{"--csv", Goes::with_tables, {}}, fraction{"--fraction", Goes::with_reports, {}},
-      output{"-o,--output", Goes::with_any, {}}, shop{"--shop", Goes::with_shop, {}},
-      temperature{"--temperature", Goes::with_moisture, {}},
-      humidity{"--humidity", Goes::with_moisture, {}}, joint{"--joint", Goes::with_trial, {}},
-      measured{"--measured", Goes::with_trial, {}}, stock{"--stock", Goes::with_lumber, {}},
-      leftover{"--leftover", Goes::with_lumber, {}}, prefer{"--prefer", Goes::with_lumber, {}},
-      stages{"--stages", Goes::with_lumber, {}}, effort{"--effort", Goes::with_lumber, {}},
-      seed{"--seed", Goes::with_lumber, {}}, jobs{"--jobs", Goes::with_items, {}};
+  RawValue format{option_row("--format")}, units{option_row("--units")}, csv{option_row("--csv")},
+      fraction{option_row("--fraction")}, output{option_row("-o,--output")},
+      shop{option_row("--shop")}, temperature{option_row("--temperature")},
+      humidity{option_row("--humidity")}, joint{option_row("--joint")},
+      measured{option_row("--measured")}, stock{option_row("--stock")},
+      leftover{option_row("--leftover")}, prefer{option_row("--prefer")},
+      stages{option_row("--stages")}, effort{option_row("--effort")}, seed{option_row("--seed")},
+      jobs{option_row("--jobs")};
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
   std::vector<std::string> words;
@@ -77,8 +49,10 @@ struct RawOptions {
   bool quiet = false, brief_help = false, full_help = false, version = false;
 
   RawOptions() {
-    for (const TrialOption& option : kTrialOptions)
-      readings.push_back({option.option, Goes::with_trial, {}});
+    for (const TrialOption& reading : kTrialOptions)
+      readings.push_back(
+          {*std::find_if(std::begin(kOptions), std::end(kOptions),
+                         [&](const OptionRow& option) { return option.names == reading.option; })});
   }
   /// Those that are given once.
   std::vector<RawValue*> single_values() {
@@ -92,29 +66,28 @@ struct RawOptions {
       all.push_back(&reading);
     return all;
   }
-  std::array<std::pair<std::string_view, bool*>, 5> flags() {
-    return {{{"--fahrenheit", &fahrenheit},
-             {"-q,--quiet", &quiet},
-             {"-h", &brief_help},
-             {"--help", &full_help},
-             {"--version", &version}}};
+  struct Flag {
+    const OptionRow& row;
+    bool* given;
+  };
+  std::array<Flag, 5> flags() {
+    return {{{option_row("--fahrenheit"), &fahrenheit},
+             {option_row("-q,--quiet"), &quiet},
+             {option_row("-h"), &brief_help},
+             {option_row("--help"), &full_help},
+             {option_row("--version"), &version}}};
   }
 };
 
-/// "--output" of "-o,--output"; of "-h" nothing.
-std::string_view long_name(std::string_view names) {
-  return names.substr(std::min(names.find("--"), names.size()));
-}
-
 /// Whether an option "-o,--output" may stand among the arguments: as a word, perhaps with its value
 /// behind it, or as one of several letters.
-bool may_be_among(const std::vector<std::string>& arguments, std::string_view names) {
-  const std::string_view word = long_name(names);
-  const bool has_letter = word != names;
+bool may_be_among(const std::vector<std::string>& arguments, const OptionRow& option) {
+  const std::string_view word = option.long_name();
+  const bool has_letter = word != option.names;
   return std::any_of(arguments.begin(), arguments.end(), [&](const std::string& argument) {
     if (argument.starts_with("--")) return !word.empty() && argument.starts_with(word);
     return has_letter && argument.starts_with('-') &&
-           argument.find(names[1], 1) != std::string::npos;
+           argument.find(option.names[1], 1) != std::string::npos;
   });
 }
 
@@ -123,15 +96,16 @@ void declare(CLI::App& app, RawOptions& raw, const std::vector<std::string>& arg
   app.set_help_flag();
   app.add_option("words", raw.words);
   for (RawValue* value : raw.values())
-    if (may_be_among(arguments, value->name))
-      app.add_option(std::string(value->name), value->given)->take_all()->allow_extra_args(false);
-  for (const auto& [names, flag] : raw.flags())
-    if (may_be_among(arguments, names)) app.add_flag(std::string(names), *flag);
+    if (may_be_among(arguments, value->row))
+      app.add_option(std::string(value->row.names), value->given)
+          ->take_all()
+          ->allow_extra_args(false);
+  for (const auto& [row, given] : raw.flags())
+    if (may_be_among(arguments, row)) app.add_flag(std::string(row.names), *given);
 }
 
 /// `rest` is what was left of an option: all of it, or of `-help` after its known letter "-elp".
-std::string unknown_option(RawOptions& raw, const std::vector<std::string>& arguments,
-                           const std::string& rest) {
+std::string unknown_option(const std::vector<std::string>& arguments, const std::string& rest) {
   const auto whole =
       std::find_if(arguments.begin(), arguments.end(), [&](const std::string& argument) {
         const bool bundle = argument.size() > rest.size() && argument.starts_with('-') &&
@@ -141,10 +115,8 @@ std::string unknown_option(RawOptions& raw, const std::vector<std::string>& argu
       });
   const std::string option = whole == arguments.end() ? rest : *whole;
   std::vector<std::string_view> known;
-  for (const RawValue* value : raw.values())
-    known.push_back(long_name(value->name));
-  for (const auto& [names, flag] : raw.flags())
-    if (const std::string_view name = long_name(names); !name.empty()) known.push_back(name);
+  for (const OptionRow& row : kOptions)
+    if (!row.long_name().empty()) known.push_back(row.long_name());
   const std::string name = option.substr(0, option.find('='));
   const std::string dashed = name.starts_with("--") ? name : "-" + name;
   const std::string_view nearest = nearest_word(dashed, known);
@@ -178,60 +150,12 @@ std::optional<UsageError> value_fault(RawOptions& raw) {
   return {};
 }
 
-bool goes_with(Goes goes, Command command) {
-  const bool is_report = command <= Command::season;
-  switch (goes) {
-    case Goes::with_any:
-      return true;
-    case Goes::with_specs:
-      return is_report || command == Command::trial || command == Command::lumber ||
-             command == Command::explain;
-    case Goes::with_shop:
-      return is_report || command == Command::trial || command == Command::species ||
-             command == Command::lumber || command == Command::shop || command == Command::explain;
-    case Goes::with_reports:
-      return is_report || command == Command::lumber || command == Command::explain;
-    case Goes::with_items:
-      return is_report;
-    case Goes::with_lumber:
-      return command == Command::lumber;
-    case Goes::with_trial:
-      return command == Command::trial;
-    case Goes::with_tables:
-      return is_report || command >= Command::species;
-    case Goes::with_moisture:
-      return command == Command::moisture;
-  }
-  return false;
-}
-
-std::string_view goes_words(Goes goes) {
-  switch (goes) {
-    case Goes::with_moisture:
-      return "moisture";
-    case Goes::with_trial:
-      return "trial";
-    case Goes::with_lumber:
-      return "lumber";
-    case Goes::with_reports:
-      return "sheet, cutlist, joints, check, season, lumber and explain";
-    case Goes::with_items:
-      return "sheet, cutlist, joints, check and season";
-    case Goes::with_specs:
-      return "what works a spec";
-    case Goes::with_shop:
-      return "what works a spec, species and shop";
-    default:
-      return "what prints a table";
-  }
-}
-
 /// An option that has nothing to do with the command.
 std::optional<UsageError> misplaced_option(RawOptions& raw, Command command) {
   for (const RawValue* value : raw.values())
-    if (value->is_given() && !goes_with(value->goes, command))
+    if (value->is_given() && !goes_with(value->row.goes, command))
       return UsageError{value->short_name() + ": goes with " +
-                        std::string(goes_words(value->goes)) + "; leave it out here"};
+                        std::string(goes_words(value->row.goes)) + "; leave it out here"};
   if (raw.fahrenheit && command != Command::moisture)
     return UsageError{"--fahrenheit: goes with moisture; leave it out here"};
   return {};
@@ -304,30 +228,46 @@ std::optional<UsageError> understand_lumber(const RawOptions& raw, Invocation& i
   return {};
 }
 
-/// A first word that is neither a file nor a command, but nearly a command.
-std::optional<UsageError> misspelt_command(const std::string& word) {
-  if (word == "-" || !is_absent(word)) return {};
+const CommandRow* command_named(std::string_view word) {
+  const auto* row = std::find_if(std::begin(kCommands), std::end(kCommands),
+                                 [&](const CommandRow& it) { return it.name == word; });
+  return row != std::end(kCommands) ? row : nullptr;
+}
+
+/// "; did you mean cutlist?"
+std::string nearest_command(std::string_view word) {
   std::vector<std::string_view> names;
-  for (const CommandName& command : kCommands)
+  for (const CommandRow& command : kCommands)
     names.push_back(command.name);
   const std::string_view nearest = nearest_word(word, names);
-  if (nearest.empty()) return {};
-  return UsageError{"\"" + word + "\" is neither a command nor a file; did you mean " +
-                    std::string(nearest) + "?"};
+  return nearest.empty() ? "; 'haunch -h' lists the commands"
+                         : "; did you mean " + std::string(nearest) + "?";
+}
+
+/// A first word that is no file, and does not look like one's name.
+std::optional<UsageError> unknown_command(const std::string& word) {
+  if (word.find_first_of("./-") != std::string::npos || !is_absent(word)) return {};
+  return UsageError{"\"" + word + "\" is neither a command nor a file" + nearest_command(word)};
+}
+
+/// `haunch help WORD`.
+std::optional<UsageError> unknown_topic(const std::vector<std::string>& words) {
+  if (words.empty() || command_named(words.front()) != nullptr || words.front() == "man" ||
+      is_shell(words.front()))
+    return {};
+  return UsageError{"help: \"" + words.front() + "\" is no command" +
+                    nearest_command(words.front())};
 }
 
 std::optional<UsageError> understand_command(Invocation& invocation) {
   std::vector<std::string>& words = invocation.words;
-  const auto named =
-      words.empty() ? kCommands.end()
-                    : std::find_if(kCommands.begin(), kCommands.end(),
-                                   [&](const CommandName& it) { return it.name == words.front(); });
-  if (named != kCommands.end()) {
+  const CommandRow* named = words.empty() ? nullptr : command_named(words.front());
+  if (named != nullptr) {
     invocation.command = named->command;
     words.erase(words.begin());
-    if (invocation.command == Command::full_help) return {};
+    if (invocation.command == Command::full_help) return unknown_topic(words);
   } else if (!words.empty()) {
-    if (auto error = misspelt_command(words.front())) return error;
+    if (auto error = unknown_command(words.front())) return error;
   }
   if (invocation.command == Command::schema) {
     const std::vector<std::string_view> known = {"spec", "report", "stock", "lumber", "explain"};
@@ -340,8 +280,8 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
                         std::string(meant) + "?"};
     return UsageError{"schema: say which: 'haunch schema spec', report, stock, lumber or explain"};
   }
-  if (invocation.command >= Command::species && named != kCommands.end()) return {};
-  if (words.empty() && named != kCommands.end())
+  if (invocation.command >= Command::species && named != nullptr) return {};
+  if (words.empty() && named != nullptr)
     return UsageError{std::string(named->name) +
                       ": no spec is named; give a file, a folder, or - for standard input"};
   if (words.empty()) invocation.command = Command::brief_help;
@@ -360,6 +300,8 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
     invocation.command = raw.full_help    ? Command::full_help
                          : raw.brief_help ? Command::brief_help
                                           : Command::version;
+    const bool names_command = !raw.words.empty() && command_named(raw.words.front()) != nullptr;
+    invocation.words.resize(names_command ? 1 : 0);  // only help of a command looks at it
     return invocation;
   }
   if (auto error = value_fault(raw)) return *error;
@@ -377,7 +319,7 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   invocation.measured = raw.measured.value_or("");
   for (const RawValue& reading : raw.readings)
     for (const std::string& value : reading.given)
-      invocation.readings.push_back({std::string(reading.name), value});
+      invocation.readings.push_back({std::string(reading.row.names), value});
   if (const auto error = understand_command(invocation)) return *error;
   const bool wants_spec =
       invocation.command <= Command::season || invocation.command == Command::brief_help;
@@ -406,7 +348,7 @@ std::variant<Invocation, UsageError> read_command_line(const std::vector<std::st
     app.parse(std::move(reversed));
   } catch (const CLI::ExtrasError&) {
     return UsageError{unknown_option(
-        raw, arguments, app.remaining().empty() ? std::string() : app.remaining().front())};
+        arguments, app.remaining().empty() ? std::string() : app.remaining().front())};
   } catch (const CLI::ArgumentMismatch& error) {
     const std::string words = error.what();
     return UsageError{words.substr(0, words.find(':')) + ": wants a value after it"};

@@ -1,0 +1,226 @@
+// Every command and every option, a row each: from these rows come the reading of a command line,
+// all help, the man page and what shells complete.
+#pragma once
+
+#include <algorithm>
+#include <array>
+#include <iterator>
+#include <string_view>
+
+#include "invocation.h"
+
+namespace haunch {
+
+/// The commands that an option goes with.
+enum class Goes {
+  with_any,
+  with_specs,
+  with_shop,
+  with_reports,
+  with_items,
+  with_tables,
+  with_moisture,
+  with_trial,
+  with_lumber
+};
+
+struct CommandRow {
+  std::string_view name;
+  Command command;
+  std::string_view takes;  // after it on a command line
+  std::string_view about;
+  std::array<std::string_view, 2> examples;
+};
+
+inline constexpr CommandRow kCommands[] = {
+    {"sheet",
+     Command::sheet,
+     "SPEC…",
+     "cut list, joinery, checks and what was assumed",
+     {"haunch sheet side-door.json", "haunch side-door.json --units in -o side-door.txt"}},
+    {"cutlist",
+     Command::cutlist,
+     "SPEC…",
+     "the pieces to cut",
+     {"haunch cutlist side-door.json", "haunch cutlist orders/ --format csv -o cuts.csv"}},
+    {"joints",
+     Command::joints,
+     "SPEC…",
+     "every mortise, tenon, groove and panel, grouped by machine setting",
+     {"haunch joints side-door.json", "haunch joints side-door.json --units in --fraction 32"}},
+    {"check",
+     Command::check,
+     "SPEC…",
+     "every check with its figure and limits, and remedies that were tried",
+     {"haunch check flour-bin.json", "haunch check orders/ --format json"}},
+    {"season",
+     Command::season,
+     "SPEC…",
+     "what the wood does between its driest and its wettest, gaps, weight",
+     {"haunch season oven-room.json", "haunch season oven-room.json --format csv"}},
+    {"explain",
+     Command::explain,
+     "SPEC [WHAT]",
+     "where the figures of a SPEC come from; or one of it, such as a key, C.length, J1, or the "
+     "name "
+     "of a check",
+     {"haunch explain side-door.json C.length", "haunch explain side-door.json"}},
+    {"schema",
+     Command::schema,
+     "WHICH",
+     "the JSON Schema of a spec, of the JSON report, of a stock file, of what lumber says or of "
+     "what explain says: spec, report, stock, lumber, explain",
+     {"haunch schema spec", "haunch schema report -o report.schema.json"}},
+    {"species",
+     Command::species,
+     "[NAME]",
+     "woods, how much they move and weigh: all, or those of a NAME",
+     {"haunch species oak", "haunch species --format csv"}},
+    {"trial",
+     Command::trial,
+     "SPEC",
+     "what caliper readings of a trial joint mean, and what to set: --joint J1 --measured FILE, or "
+     "readings as options",
+     {"haunch trial side-door.json --joint J1 --tenon 14.9 --mortise 15.05",
+      "haunch trial side-door.json --joint J1 --measured readings.json"}},
+    {"lumber",
+     Command::lumber,
+     "SPEC…",
+     "what to buy, and how to cut it: of one or more specs, --stock FILE",
+     {"haunch lumber side-door.json", "haunch lumber orders/ --stock stock.csv --prefer waste"}},
+    {"moisture",
+     Command::moisture,
+     "",
+     "what wood comes to in air: --temperature 21 --humidity 45",
+     {"haunch moisture --temperature 21 --humidity 45",
+      "haunch moisture --temperature 70 --fahrenheit --humidity 45"}},
+    {"shop",
+     Command::shop,
+     "[SPEC…]",
+     "which shop file is in force for specs, what it says and where",
+     {"haunch shop side-door.json", "haunch shop --shop own.json"}},
+    {"help",
+     Command::full_help,
+     "[COMMAND]",
+     "all of this, or one command; man: a man page; bash, zsh or fish: what these shells complete",
+     {"haunch help lumber", "haunch help bash"}},
+};
+
+struct OptionRow {
+  std::string_view names;  // "-o,--output"
+  std::string_view value;  // empty: it takes none
+  Goes goes;
+  std::string_view about;  // empty: told of with the one before
+
+  /// "--output" of "-o,--output"; of "-h" nothing.
+  constexpr std::string_view long_name() const {
+    return names.substr(std::min(names.find("--"), names.size()));
+  }
+  constexpr std::string_view short_name() const { return names.substr(0, names.find(',')); }
+};
+
+inline constexpr OptionRow kOptions[] = {
+    {"--format", "table|json|csv", Goes::with_tables,
+     "how the result is written; table by default. CSV is one table a command, of sheet the cut "
+     "list"},
+    {"--units", "mm|in", Goes::with_specs, "the unit of the result; else that of the spec"},
+    {"--shop", "FILE", Goes::with_shop,
+     "the shop's own defaults: any key of a spec but opening, id, quantity and note; and cutters. "
+     "Else the file that HAUNCH_SHOP names, else the shop.json beside each spec; none takes none"},
+    {"-o,--output", "FILE", Goes::with_any,
+     "write to FILE, whole or not at all; - for standard output"},
+    {"--fraction", "N", Goes::with_reports,
+     "inches in tables to 1/N (2 to 512; else 64), what is left over beside it; none for decimal "
+     "inches"},
+    {"--csv", "plain|spreadsheet", Goes::with_tables,
+     "spreadsheet: with a byte order mark and CRLF"},
+    {"--jobs", "N", Goes::with_items,
+     "work N items side by side (1 to 64; else 1); what is written stays the same"},
+    {"--joint", "J1", Goes::with_trial, "the joint of a trial"},
+    {"--measured", "FILE", Goes::with_trial,
+     "the readings of a trial; or as options, each as often as it was read: --tenon, --tenon-face, "
+     "--tenon-depth, --tenon-stock, and the same four of --mortise"},
+    {"--tenon", "T", Goes::with_trial, ""},
+    {"--tenon-face", "T", Goes::with_trial, ""},
+    {"--tenon-depth", "T", Goes::with_trial, ""},
+    {"--tenon-stock", "T", Goes::with_trial, ""},
+    {"--mortise", "T", Goes::with_trial, ""},
+    {"--mortise-face", "T", Goes::with_trial, ""},
+    {"--mortise-depth", "T", Goes::with_trial, ""},
+    {"--mortise-stock", "T", Goes::with_trial, ""},
+    {"--stock", "FILE", Goes::with_lumber,
+     "for lumber: boards in hand and for sale, JSON or CSV; without it takings-off only"},
+    {"--prefer", "cost|waste|boards", Goes::with_lumber,
+     "what a cutting plan is best by; else cost"},
+    {"--stages", "three|two", Goes::with_lumber,
+     "how often a board is turned on the saw; or a fixed order: crosscut-rip-crosscut, "
+     "rip-crosscut-rip, crosscut-rip, rip-crosscut"},
+    {"--effort", "N", Goes::with_lumber, "1 to 100: how long a better plan is sought; else 1"},
+    {"--seed", "N", Goes::with_lumber, "another seed, another search; else 1"},
+    {"--leftover", "FILE", Goes::with_lumber,
+     "write the stock that is left, itself a stock file; only with the plan that takes from it"},
+    {"--temperature", "T", Goes::with_moisture, "of the air, in degrees Celsius, for moisture"},
+    {"--humidity", "H", Goes::with_moisture, "of the air, in percent, for moisture"},
+    {"--fahrenheit", "", Goes::with_moisture, "the temperature is in degrees Fahrenheit"},
+    {"-q,--quiet", "", Goes::with_any, "no messages but errors"},
+    {"-h", "", Goes::with_any, "this in short"},
+    {"--help", "", Goes::with_any, "all of it; after a command what goes with that"},
+    {"--version", "", Goes::with_any, "which haunch this is, its formats and its libraries"},
+};
+
+/// The row of an option; one that there is none of does not build.
+consteval const OptionRow& option_row(std::string_view names) {
+  for (const OptionRow& row : kOptions)
+    if (row.names == names) return row;
+  throw "no such option in cli/command_table.h";
+}
+
+constexpr bool goes_with(Goes goes, Command command) {
+  const bool is_report = command <= Command::season;
+  switch (goes) {
+    case Goes::with_any:
+      return true;
+    case Goes::with_specs:
+      return is_report || command == Command::trial || command == Command::lumber ||
+             command == Command::explain;
+    case Goes::with_shop:
+      return is_report || command == Command::trial || command == Command::species ||
+             command == Command::lumber || command == Command::shop || command == Command::explain;
+    case Goes::with_reports:
+      return is_report || command == Command::lumber || command == Command::explain;
+    case Goes::with_items:
+      return is_report;
+    case Goes::with_lumber:
+      return command == Command::lumber;
+    case Goes::with_trial:
+      return command == Command::trial;
+    case Goes::with_tables:
+      return is_report || (command >= Command::species && command < Command::brief_help);
+    case Goes::with_moisture:
+      return command == Command::moisture;
+  }
+  return false;
+}
+
+constexpr std::string_view goes_words(Goes goes) {
+  switch (goes) {
+    case Goes::with_moisture:
+      return "moisture";
+    case Goes::with_trial:
+      return "trial";
+    case Goes::with_lumber:
+      return "lumber";
+    case Goes::with_reports:
+      return "sheet, cutlist, joints, check, season, lumber and explain";
+    case Goes::with_items:
+      return "sheet, cutlist, joints, check and season";
+    case Goes::with_specs:
+      return "what works a spec";
+    case Goes::with_shop:
+      return "what works a spec, and species";
+    default:
+      return "what prints a table";
+  }
+}
+
+}  // namespace haunch
