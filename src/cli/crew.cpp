@@ -1,5 +1,6 @@
 #include "crew.h"
 
+#include <system_error>
 #include <utility>
 
 #include "interrupts.h"
@@ -11,13 +12,20 @@ constexpr std::size_t kTasksOfHand = 4;
 
 }  // namespace
 
-Crew::Crew(std::size_t hands, std::function<void(Task&)> work)
-    : work_(std::move(work)), tasks_(hands == 1 ? 1 : hands * kTasksOfHand) {
-  if (hands == 1) return;
+Crew::Crew(std::size_t hands, std::function<void(Task&)> work) : work_(std::move(work)) {
+  if (hands > 1) hire(hands);
+  tasks_ = std::vector<Slot>(hands_.empty() ? 1 : hands_.size() * kTasksOfHand);
+}
+
+void Crew::hire(std::size_t hands) {
   const NoInterrupts
       of_hands;  // handed on to them: interrupts are for the thread that writes files
-  for (std::size_t hand = 0; hand < hands; ++hand)
-    hands_.emplace_back([this](const std::stop_token& stop) { work_on(stop); });
+  try {
+    while (hands_.size() < hands)
+      hands_.emplace_back([this](const std::stop_token& stop) { work_on(stop); });
+  } catch (const std::system_error&) {
+    // The system gives no more threads; those that it gave do as well, if not as fast.
+  }
 }
 
 // All are told before the first is waited for, or the others would work on what nobody wants.

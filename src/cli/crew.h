@@ -32,7 +32,8 @@ struct Task {
 /// hand are under way, however many come.
 class Crew {
  public:
-  /// One hand is the caller's own: its tasks are worked as they are handed out.
+  /// One hand is the caller's own: its tasks are worked as they are handed out. So is it where the
+  /// system gives no others; else the crew is as many of `hands` as it gives.
   Crew(std::size_t hands, std::function<void(Task&)> work);
   Crew(const Crew&) = delete;
   Crew& operator=(const Crew&) = delete;
@@ -52,6 +53,7 @@ class Crew {
     bool done = false;
   };
 
+  void hire(std::size_t hands);
   void work_on(const std::stop_token& stop);
   void work(Slot& slot) const;
   Slot& slot_of(std::size_t number) { return tasks_[number % tasks_.size()]; }
