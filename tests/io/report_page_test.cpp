@@ -1,0 +1,114 @@
+// The sheet's head, cut list, checks and what was given and assumed.
+#include "report_page.h"
+
+#include "pages.h"
+#include "report.h"
+
+namespace haunch::test {
+namespace {
+
+ItemReport report_on(std::string_view spec, Wanted wanted) {
+  ItemOutcome outcome = report_item(job(spec), wanted);
+  if (!outcome.report) throw std::invalid_argument("refused: " + in_lines(outcome.problems));
+  return std::move(*outcome.report);
+}
+
+std::string page_of(const ItemReport& report, Section section, Unit unit = Unit::mm) {
+  return in_words_only(item_page(report, section, unit, {}));
+}
+
+std::string cut_list_of(std::string_view spec) {
+  return page_of(report_on(spec, {.checks = true, .cutlist = true}), Section::cutlist);
+}
+
+std::string checks_of(std::string_view spec) {
+  return page_of(report_on(spec, {.checks = true}), Section::check);
+}
+
+}  // namespace
+
+TEST_CASE("The head tells the job, its size, its wood and its opening") {
+  const std::string page = cut_list_of(
+      cupboard(R"("id": "flour", "name": "flour cupboard", "quantity": 3, "species": "oak",
+                  "note": "painted", "panel": {"kind": "board", "material": "birch plywood",
+                  "thickness": 8})"));
+  INFO(page);
+  CHECK(tells(page,
+              "flour: flour cupboard, 3 off; sizes in mm leaf 400 wide, 700 high, 20 thick, "
+              "oak; panels of birch plywood opening 406 x 706, gaps left 3, right 3, head 3, "
+              "foot 3 note: painted all "));
+}
+
+TEST_CASE("A job set out in one unit says so where it is told in the other") {
+  const ItemReport report = report_on(cabinet_in(), {.checks = true, .cutlist = true});
+  CHECK(tells(page_of(report, Section::cutlist), "sizes in mm, set out in inches"));
+  CHECK(tells(page_of(report, Section::cutlist, Unit::inch), "sizes in inches leaf "));
+}
+
+TEST_CASE("The cut list counts for all of the quantity, alike pieces in one row") {
+  // Rails 400 - 120 + 2 x 40; the panel 280 + 2 x 6 by 560 + 2 x 8.
+  const std::string page = cut_list_of(cupboard(R"("quantity": 3, "panel": {"thickness": 8})"));
+  INFO(page);
+  CHECK(tells(page,
+              "CUT LIST, for all 3 part pieces length width thick grain marks stiles 6 700 60 "
+              "20 A B top rail 3 360 60 20 C bottom rail 3 360 80 20 D panel 3 576 292 8 "
+              "upright E"));
+}
+
+TEST_CASE("What is sawn longer than it stays says why") {
+  const std::string horns = cut_list_of(house(R"("groove_depth": 12, "horn": 20)"));
+  INFO(horns);
+  CHECK(tells(horns, "stiles 2 2054 2094 100 44.0 A B"));
+  CHECK(tells(horns, "saw to: with a horn at each end, sawn off after glue-up"));
+  const std::string through =
+      cut_list_of(house_mm(R"("horn": 0, "joint": "through", "tenon_over": 2)"));
+  INFO(through);
+  CHECK(tells(through, "saw to: rails with wood at the ends of their tenons, planed off"));
+}
+
+TEST_CASE("A check that fails is told with its figure, its limit and what to do") {
+  const std::string spec = cupboard(R"("panel": {"gap": {"across_grain": 7, "along_grain": 1}})");
+  const ItemReport report = report_on(spec, {.checks = true, .remedies = true});
+  const std::string page = page_of(report, Section::check);
+  INFO(page);
+  CHECK(tells(page, "2 of 76 checks fail"));
+  CHECK(tells(page, "FAIL panel-bite A B E (J5 J6): 2 mm"));
+  CHECK(tells(page, "remedy: "));
+}
+
+TEST_CASE("Checks that pass are told by rule, with their least and greatest figure") {
+  const std::string page = checks_of(cupboard());
+  INFO(page);
+  CHECK(tells(page, "all 76 checks pass"));
+  CHECK(tells(page, "passes places least greatest at least at most"));
+  CHECK(tells(page, "panel-bite 4 6.00 8.00 3.00 "));
+}
+
+TEST_CASE("What was given is told in both units, what was assumed with its reason") {
+  const ItemReport report =
+      report_on(cupboard(), {.checks = true, .cutlist = true, .making = true});
+  const std::string page = page_of(report, Section::sheet);
+  INFO(page);
+  CHECK(tells(page, "GIVEN, as it was read key written mm in opening.width 406 406 15 63/64"));
+  CHECK(tells(page, "fit_allowance 0.15 a film of glue on each cheek"));
+}
+
+TEST_CASE("The rooms of a set are told from the wall in to the leaf") {
+  const std::string page =
+      page_of(report_on(R"({"kind": "doorset", "units": "mm", "leaf": {"hinges": {"number": 2}},
+                    "frame": {"wall_opening": {"width": 1000, "height": 2100}}})",
+                        {.checks = true, .cutlist = true, .making = true}),
+              Section::sheet);
+  INFO(page);
+  CHECK(tells(page, "set 986 wide, 2093 high"));
+  CHECK(tells(page, "FROM WALL TO LEAF width height wall opening 1000 2100"));
+}
+
+TEST_CASE("A figure that was rounded for the page is marked, and the mark is explained") {
+  const ItemReport report =
+      report_on(cupboard(R"("joint": "mitre")", "[60, 60]"), {.checks = true, .making = true});
+  CHECK(tells(page_of(report, Section::joints), "~ stands before a figure that was rounded"));
+  CHECK_FALSE(tells(cut_list_of(cupboard()), "~"));
+}
+
+}  // namespace haunch::test
