@@ -228,7 +228,7 @@ inline Joint joint(const Assembly& assembly, std::string_view receives, std::str
 inline std::vector<Box> cuts(const Piece& piece, std::string_view kind) {
   std::vector<Box> boxes;
   for (const Feature& feature : piece.features)
-    if (word(feature.kind) == kind)
+    if (word_of(feature.kind) == kind)
       boxes.insert(boxes.end(), feature.cuts.begin(), feature.cuts.end());
   return boxes;
 }
@@ -236,7 +236,7 @@ inline std::vector<Box> cuts(const Piece& piece, std::string_view kind) {
 inline std::size_t count_role(const Assembly& assembly, std::string_view role) {
   return static_cast<std::size_t>(
       std::count_if(assembly.pieces.begin(), assembly.pieces.end(),
-                    [&](const Piece& piece) { return word(piece.role) == role; }));
+                    [&](const Piece& piece) { return word_of(piece.role) == role; }));
 }
 
 // ---- wood

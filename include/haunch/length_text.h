@@ -6,13 +6,14 @@
 #include <string_view>
 
 #include "haunch/length.h"
+#include "haunch/trade.h"
 
 namespace haunch {
 
 enum class Unit { mm, inch };
 
-/// "mm" or "in", as specs and reports write it.
-std::string_view unit_word(Unit unit);
+template <>
+inline constexpr std::string_view kWords<Unit>[] = {"mm", "in"};
 
 /// What came of reading a text as a length: a length, or why not and what would be right.
 struct LengthReading {

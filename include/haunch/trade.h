@@ -184,27 +184,10 @@ inline constexpr std::string_view kWords<SizeName>[] = {"length",       "width",
 template <>
 inline constexpr std::string_view kWords<GroupKind>[] = {"leaf", "pair", "frame", "set"};
 
-/// The word of one of them.
+/// The word of one of them, as in reports: "loose-tenon", "mortise-and-tenon", "from_foot".
 template <typename Kind>
 constexpr std::string_view word_of(Kind kind) {
   return kWords<Kind>[static_cast<std::size_t>(kind)];
-}
-
-/// As in reports: "loose-tenon", "mortise-and-tenon", "lip-rebate", "from_foot".
-constexpr std::string_view word(Role role) {
-  return word_of(role);
-}
-constexpr std::string_view word(JointKind kind) {
-  return word_of(kind);
-}
-constexpr std::string_view word(FeatureKind kind) {
-  return word_of(kind);
-}
-constexpr std::string_view word(SizeName name) {
-  return word_of(name);
-}
-constexpr std::string_view word(GroupKind kind) {
-  return word_of(kind);
 }
 
 // The last of each has a word, so that none can be forgotten.

@@ -7,6 +7,7 @@
 #include <array>
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -46,7 +47,15 @@ struct Place {
   std::array<bool, 3> backwards{};  // whether an axis of its own runs towards lower figures
 };
 
-/// A corner of a prism's outline, along the two axes it does not run along, in their order.
+/// The two axes across one, in their order.
+struct AxesAcross {
+  std::size_t u, v;
+};
+constexpr AxesAcross across_axes(std::size_t along) {
+  return {along == 0 ? 1U : 0U, along == 2 ? 1U : 2U};
+}
+
+/// A corner of a prism's outline, along the two axes across the one it runs along.
 struct Corner {
   Length u, v;
 
@@ -157,6 +166,9 @@ struct TenonSizes {
   // How far a shoulder stands on past the line that depth is from: into a rebate, over a moulding.
   Length longer_at_face = {}, longer_at_back = {};
   Length set_back = {};  // that line, past the sight edge, where a mitred moulding is cut away
+
+  /// Whether its two shoulders are in one line.
+  bool straight() const { return longer_at_face == Length() && longer_at_back == Length(); }
 };
 
 /// How a mortise is opened for wedges at each of its ends, towards the edge where it comes out.
@@ -181,6 +193,12 @@ struct MortiseSizes {
   bool through = false;  // right through its piece
   std::optional<Flare> flare = {};
   std::string_view shoulder = {};  // a literal: which one, "face" or "back", where they differ
+
+  /// Of one of them, as `from_shoulder` is of the first.
+  std::optional<Length> from_shoulder_of(const MortiseSpan& span) const {
+    if (!from_shoulder) return {};
+    return *from_shoulder + span.from_foot - each.front().from_foot;
+  }
 };
 
 /// Which way the entering piece goes in: along this assembly axis, towards higher or lower figures.
@@ -338,7 +356,10 @@ std::size_t outermost(const Assembly& assembly, std::size_t group, bool at_right
 /// that are cut out of it, squared.
 std::size_t sloping_effort(const Assembly& assembly);
 
-/// A size that a feature tells by this name, if it does.
-std::optional<Length> size_of(const Feature& feature, SizeName name);
+/// The size that is told by this name, if one is.
+std::optional<Length> size_of(std::span<const NamedSize> sizes, SizeName name);
+inline std::optional<Length> size_of(const Feature& feature, SizeName name) {
+  return size_of(feature.sizes, name);
+}
 
 }  // namespace haunch

@@ -24,8 +24,7 @@ Triple seen_from(const Junction& junction, const Triple& place) {
 /// From where to where a prism runs, and its outline. That begins at its least corner and goes on
 /// to the lesser of the two beside it, wherever and whichever way round it was drawn.
 Figures figures_of(const Prism& prism, const Junction& junction) {
-  const std::size_t u = prism.along == 0 ? 1 : 0;
-  const std::size_t v = prism.along == 2 ? 1 : 2;
+  const auto [u, v] = across_axes(prism.along);
   Figures all = figures_of(junction.from_assembly(bounds_of(prism)));
   std::vector<Triple> corners;
   for (const Corner& corner : prism.outline) {

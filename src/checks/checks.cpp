@@ -75,7 +75,9 @@ Wood wood_of(const Bench& bench, std::size_t group) {
 }
 
 std::size_t first_of(const Assembly& assembly, std::size_t group) {
-  return pieces_of(assembly, group).front();
+  const auto first = std::find_if(assembly.pieces.begin(), assembly.pieces.end(),
+                                  [&](const Piece& piece) { return piece.group == group; });
+  return static_cast<std::size_t>(first - assembly.pieces.begin());
 }
 
 std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {

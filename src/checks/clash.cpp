@@ -40,14 +40,6 @@ bool meet(const Body& a, const Body& b) {
   return common(shape_of(a), shape_of(b)).has_value();
 }
 
-/// The distance of two boxes that do not meet: along the axis on which they are furthest apart.
-Length apart_by(const Box& a, const Box& b) {
-  const auto on = [&](std::size_t axis) {
-    return std::max(a.low[axis] - b.high[axis], b.low[axis] - a.high[axis]);
-  };
-  return std::max({on(0), on(1), on(2)});
-}
-
 /// How far all of `block` lies beyond a plane.
 double least_beyond(const Polyhedron& block, const HalfSpace& side) {
   double least = std::numeric_limits<double>::infinity();
@@ -57,7 +49,7 @@ double least_beyond(const Polyhedron& block, const HalfSpace& side) {
   return least;
 }
 
-/// The same of bodies: across whichever of their faces they are furthest apart. Never more than the
+/// How far two bodies are apart, across whichever of their faces that is most. Never more than the
 /// true distance.
 Length apart_by(const Body& a, const Body& b) {
   const Length boxes = apart_by(a.box, b.box);

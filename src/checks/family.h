@@ -2,7 +2,6 @@
 #pragma once
 
 #include <optional>
-#include <utility>
 #include <vector>
 
 #include "finding.h"
@@ -40,6 +39,8 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
 /// The wood of a group, and the piece by which its findings name it.
 Wood wood_of(const Bench& bench, std::size_t group);
 std::size_t first_of(const Assembly& assembly, std::size_t group);
+/// The box around all their wood.
+Box bounds_of_wood(const std::vector<Solid>& solids);
 /// Where an opening is, in x and y, and the box around what stands in it: of a rebated leaf what
 /// lies behind its lip.
 Box opening_of(const Fit& fit);
@@ -60,6 +61,10 @@ void check_meetings(Bench& bench);
 /// Of a leaf, moved or not, that lies over the edges of the opening it was built for.
 void check_laps(Bench& bench, const Assembly& built);
 void check_glazing(Bench& bench);
+
+/// Why what lies over the edge of an opening must lie over it far enough.
+inline constexpr std::string_view kGapShows =
+    "under 3 mm (1/8 in) the gap shows as the wood shrinks (trade practice)";
 
 /// Whether a joint is of glass or of a bead, which have checks of their own.
 bool is_glazing(const Bench& bench, const Joint& joint);

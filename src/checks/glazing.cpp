@@ -73,13 +73,6 @@ void check_behind(Bench& bench, std::size_t pane, std::size_t number) {
   report(bench, kBedding, parts, {}, least, exactly(bench.assembly.joints[number].design.bearing));
 }
 
-Length apart(const Box& a, const Box& b) {
-  Length most = a.low[0] - b.high[0];
-  for (std::size_t axis = 0; axis < 3; ++axis)
-    most = std::max({most, a.low[axis] - b.high[axis], b.low[axis] - a.high[axis]});
-  return most;
-}
-
 /// What is let in near a rebate for glass. What stands in it is a clash, and told as one.
 void check_machining(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
@@ -88,8 +81,10 @@ void check_machining(Bench& bench, std::size_t number) {
   std::optional<Length> least;
   for (const Feature& feature : piece.features) {
     if (!feature.fitting || rebate == nullptr) continue;
-    for (const Box& cut : bounds_of(taken_away(feature, Place())))
-      least = least ? std::min(*least, apart(cut, *rebate)) : apart(cut, *rebate);
+    for (const Box& cut : bounds_of(taken_away(feature, Place()))) {
+      const Length wood = apart_by(cut, *rebate);
+      least = std::min(least.value_or(wood), wood);
+    }
   }
   if (least && *least >= bench.limits.thin_wood)
     report(bench, kMachining, {joint.receives, joint.enters}, number, least,

@@ -1,7 +1,6 @@
 // Leaves in their frame: the gaps round them, and whether their far corners pass as they open.
 #include <algorithm>
 #include <cmath>
-#include <utility>
 
 #include "family.h"
 #include "rounding.h"
@@ -31,11 +30,9 @@ constexpr Rule kStrike{"strike-across", "between the middles of the lock and of 
                        "a latch and its strike have about 1 mm of play (trade practice)", true};
 constexpr Rule kLip{"lip-rest", "between the leaf's lip and the frame's face",
                     "the lip is to lie on the frame all round"};
-constexpr std::string_view kShows =
-    "under 3 mm (1/8 in) the gap shows as the wood shrinks (trade practice)";
-constexpr Rule kLipLeft{"lip-left", "of lip over the frame, left", kShows};
-constexpr Rule kLipRight{"lip-right", "of lip over the frame, right", kShows};
-constexpr Rule kLipHead{"lip-head", "of lip over the frame, head", kShows};
+constexpr Rule kLipLeft{"lip-left", "of lip over the frame, left", kGapShows};
+constexpr Rule kLipRight{"lip-right", "of lip over the frame, right", kGapShows};
+constexpr Rule kLipHead{"lip-head", "of lip over the frame, head", kGapShows};
 
 /// The wood of a leaf, and of everything else.
 struct TwoSides {

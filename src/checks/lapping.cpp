@@ -1,5 +1,4 @@
 // Leaves that lie over what is beside their opening, as a whole or with a lip.
-#include <algorithm>
 #include <array>
 
 #include "family.h"
@@ -7,20 +6,10 @@
 namespace haunch {
 namespace {
 
-constexpr std::string_view kShows =
-    "under 3 mm (1/8 in) the gap shows as the wood shrinks (trade practice)";
-constexpr std::array<Rule, 4> kLaps{{{"lap-left", "of leaf over its opening, left", kShows},
-                                     {"lap-right", "of leaf over its opening, right", kShows},
-                                     {"lap-head", "of leaf over its opening, head", kShows},
-                                     {"lap-foot", "of leaf over its opening, foot", kShows}}};
-
-/// What of a piece stands in the opening: of a rebated leaf what lies behind its lip.
-Wood body_of(const Solid& solid, const Fit& fit) {
-  if (fit.meets != Meets::rebate) return solid.wood;
-  Box region = solid.blank;
-  region.low[2] += floor_half(region.extent(2) + fit.lip);
-  return clipped(solid.wood, region);
-}
+constexpr std::array<Rule, 4> kLaps{{{"lap-left", "of leaf over its opening, left", kGapShows},
+                                     {"lap-right", "of leaf over its opening, right", kGapShows},
+                                     {"lap-head", "of leaf over its opening, head", kGapShows},
+                                     {"lap-foot", "of leaf over its opening, foot", kGapShows}}};
 
 std::array<Length, 4> in_turn(const Sides& sides) {
   return {sides.left, sides.right, sides.head, sides.foot};
@@ -28,9 +17,7 @@ std::array<Length, 4> in_turn(const Sides& sides) {
 
 /// How far the whole leaf reaches over the edges of its opening.
 Sides reach_over(const std::vector<Solid>& solids, const Fit& fit) {
-  Fit whole = fit;
-  whole.meets = Meets::overlay;
-  const Box all = room_in_opening(solids, whole);
+  const Box all = bounds_of_wood(solids);
   const Box opening = opening_of(fit);
   return {opening.low[0] - all.low[0], all.high[0] - opening.high[0], all.high[1] - opening.high[1],
           opening.low[1] - all.low[1]};
@@ -49,11 +36,14 @@ Box opening_of(const Fit& fit) {
 }
 
 Box room_in_opening(const std::vector<Solid>& solids, const Fit& fit) {
-  std::optional<Box> room;
-  for (const Solid& solid : solids)
-    if (const Wood body = body_of(solid, fit); !body.empty())
-      room = room ? around(*room, room_of(body)) : room_of(body);
-  return room.value_or(Box());
+  if (fit.meets != Meets::rebate) return bounds_of_wood(solids);
+  std::vector<Solid> behind_lip;
+  for (const Solid& solid : solids) {
+    Box region = solid.blank;
+    region.low[2] += floor_half(region.extent(2) + fit.lip);
+    behind_lip.push_back({solid.blank, clipped(solid.wood, region)});
+  }
+  return bounds_of_wood(behind_lip);
 }
 
 void check_laps(Bench& bench, const Assembly& built) {

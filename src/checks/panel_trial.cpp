@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "readings.h"
 #include "rounding.h"
 #include "trade_limits.h"
 

@@ -6,7 +6,7 @@
 
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
-#include "trial.h"
+#include "tolerances.h"
 
 namespace haunch {
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <numeric>
-#include <utility>
 
 #include "family.h"
 #include "moisture.h"
@@ -119,10 +118,6 @@ void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
     report.leaf_weights.push_back(all);
   }
 }
-
-}  // namespace
-
-namespace {
 
 /// Puts the wood of one moisture on the bench and checks it.
 void check_at(State& state, const Assembly& built, const Season& season, double percent,

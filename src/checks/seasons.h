@@ -2,8 +2,6 @@
 #pragma once
 
 #include <array>
-#include <optional>
-#include <string_view>
 #include <vector>
 
 #include "finding.h"

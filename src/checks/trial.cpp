@@ -197,8 +197,8 @@ std::optional<JointDesign> joint_design(const Assembly& wood, std::size_t number
   const Piece& enters = wood.pieces[joint.enters];
   const TenonSizes& tenon = *joint.tenon;
   JointDesign design{!joint.mortise,
-                     word(enters.role),
-                     word(receives.role),
+                     word_of(enters.role),
+                     word_of(receives.role),
                      {enters.blank[2], tenon.from_face, tenon.thickness, tenon.depth},
                      {}};
   if (joint.mortise) {

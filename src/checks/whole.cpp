@@ -112,16 +112,6 @@ void check_shared(Bench& bench) {
   if (clean) report(bench, kShared, {}, {}, Length(), none);
 }
 
-Box bounds_of_wood(const std::vector<Solid>& solids) {
-  std::optional<Box> bounds;
-  for (const Solid& solid : solids) {
-    if (solid.wood.empty()) continue;
-    const Box room = room_of(solid.wood);
-    bounds = bounds ? around(*bounds, room) : room;
-  }
-  return bounds.value_or(solids.front().blank);
-}
-
 /// Whether a hole is open to the outside of the face: where rails have shrunk below the ends of
 /// their stiles.
 bool reaches_edge(const Box& hole, const Box& face) {
@@ -361,6 +351,16 @@ SideGaps side_gaps(const std::vector<Solid>& solids, const Fit& fit) {
   const Box opening = opening_of(fit);
   return {wood.low[0] - opening.low[0], opening.high[0] - wood.high[0],
           opening.high[1] - wood.high[1], wood.low[1] - opening.low[1]};
+}
+
+Box bounds_of_wood(const std::vector<Solid>& solids) {
+  std::optional<Box> bounds;
+  for (const Solid& solid : solids) {
+    if (solid.wood.empty()) continue;
+    const Box room = room_of(solid.wood);
+    bounds = bounds ? around(*bounds, room) : room;
+  }
+  return bounds.value_or(solids.front().blank);
 }
 
 void check_whole(Bench& bench) {

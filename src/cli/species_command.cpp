@@ -7,7 +7,6 @@
 #include "csv_row.h"
 #include "json_text.h"
 #include "report.h"
-#include "season_spec.h"
 #include "shops.h"
 #include "species.h"
 #include "text_table.h"

@@ -4,7 +4,6 @@
 
 #include "commands.h"
 #include "complaints.h"
-#include "messages.h"
 #include "output_file.h"
 #include "report.h"
 #include "shops.h"

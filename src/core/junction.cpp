@@ -1,7 +1,8 @@
 #include "junction.h"
 
 #include <algorithm>
-#include <utility>
+
+#include "own_axes.h"
 
 namespace haunch {
 namespace {
@@ -58,8 +59,7 @@ Box Junction::from_assembly(const Box& box) const {
 }
 
 std::size_t Junction::own_axis(std::size_t axis, const Place& place) const {
-  const auto own = std::find(place.axes.begin(), place.axes.end(), axes[axis]);
-  return static_cast<std::size_t>(own - place.axes.begin());
+  return haunch::own_axis(place, axes[axis]);
 }
 
 Length Junction::own_at(std::size_t axis, Length at, const Place& place) const {
@@ -68,8 +68,7 @@ Length Junction::own_at(std::size_t axis, Length at, const Place& place) const {
 }
 
 Prism Junction::own(const Prism& here, const Place& place) const {
-  const std::size_t u = here.along == kIn ? kAcross : kIn;
-  const std::size_t v = here.along == kThrough ? kAcross : kThrough;
+  const auto [u, v] = across_axes(here.along);
   const Length from = own_at(here.along, here.from, place);
   const Length to = own_at(here.along, here.to, place);
   Prism prism{own_axis(here.along, place), std::min(from, to), std::max(from, to), {}};

@@ -75,10 +75,6 @@ void append_left_over(std::string& out, std::uint64_t steps) {
 
 }  // namespace
 
-std::string_view unit_word(Unit unit) {
-  return unit == Unit::mm ? "mm" : "in";
-}
-
 LengthReading read_length(std::string_view text, Unit bare) {
   LengthReading reading;
   reading.length = length_written(text, bare);

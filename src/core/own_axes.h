@@ -1,9 +1,18 @@
-// From the plane of a leaf to the axes of a piece.
+// From the axes of an assembly to those of a piece.
 #pragma once
+
+#include <algorithm>
+#include <cstddef>
 
 #include "haunch/wood.h"
 
 namespace haunch {
+
+/// Which of its own axes runs along one of the assembly's.
+inline std::size_t own_axis(const Place& place, Axis axis) {
+  const auto own = std::find(place.axes.begin(), place.axes.end(), axis);
+  return static_cast<std::size_t>(own - place.axes.begin());
+}
 
 /// A place at x and y of the assembly, along a piece's length and width: it stands upright or lies
 /// level, its thickness along z.

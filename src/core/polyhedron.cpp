@@ -192,8 +192,7 @@ HalfSpace opposite(const HalfSpace& side) {
 
 /// The way out of an outline over one edge of it, `inner` being within.
 Spot way_out(const Spot& a, const Spot& b, const Spot& inner, std::size_t along) {
-  const std::size_t u = along == 0 ? 1 : 0;
-  const std::size_t v = along == 2 ? 1 : 2;
+  const auto [u, v] = across_axes(along);
   const double run = std::hypot(b[u] - a[u], b[v] - a[v]);
   Spot normal{};
   normal[u] = (b[v] - a[v]) / run;
@@ -271,8 +270,7 @@ Polyhedron upright(std::span<const Spot> outline, std::size_t along, double from
 }
 
 Polyhedron polyhedron_of(const Box& box, std::size_t along) {
-  const std::size_t u = along == 0 ? 1 : 0;
-  const std::size_t v = along == 2 ? 1 : 2;
+  const auto [u, v] = across_axes(along);
   const double low_u = along_axis(box.low[u]);
   const double low_v = along_axis(box.low[v]);
   const double high_u = along_axis(box.high[u]);
@@ -320,13 +318,12 @@ std::vector<Edge> edges_over(const std::vector<Corner>& outline, Length from, Le
 }
 
 Polyhedron strip(const Prism& prism, Length from, Length to, const Edge& low, const Edge& high) {
-  const std::size_t u = prism.along == 0 ? 1 : 0;
-  const std::size_t v = prism.along == 2 ? 1 : 2;
+  const AxesAcross on = across_axes(prism.along);
   std::vector<Spot> outline;
   const auto add = [&](Length place, double height) {
     Spot spot{};
-    spot[u] = along_axis(place);
-    spot[v] = height;
+    spot[on.u] = along_axis(place);
+    spot[on.v] = height;
     if (outline.empty() || !nearly(outline.back(), spot)) outline.push_back(spot);
   };
   add(from, low.height_at(from));
@@ -479,8 +476,7 @@ void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron&
 }
 
 Box bounds_of(const Prism& prism) {
-  const std::size_t u = prism.along == 0 ? 1 : 0;
-  const std::size_t v = prism.along == 2 ? 1 : 2;
+  const auto [u, v] = across_axes(prism.along);
   Box box;
   box.low[prism.along] = prism.from;
   box.high[prism.along] = prism.to;
@@ -644,8 +640,7 @@ double least_possible_gap(const Polyhedron& from, const Polyhedron& to, Way way)
   if (are_runs_beside(from, to, way)) return -kFar;
   spend_effort(kOfFacetLookedAt * (from.facets.size() + to.facets.size()));
   const double sign = way.upwards ? 1 : -1;
-  const std::size_t u = way.axis == 0 ? 1 : 0;
-  const std::size_t v = 3 - way.axis - u;
+  const auto [u, v] = across_axes(way.axis);
   std::array<Spot, 4> over{};
   for (std::size_t i = 0; i < over.size(); ++i) {
     over[i][u] = i % 2 == 0 ? std::max(from.low[u], to.low[u]) : std::min(from.high[u], to.high[u]);

@@ -37,8 +37,7 @@ std::optional<JointShoulders> shoulders_at(const Joint& joint, const Piece& ente
   if (!joint.tenon || !joint.has_shoulder) return {};
   return JointShoulders{
       !joint.heading.upwards, shoulders.between(&EndShoulders::face, enters.blank[0]),
-      shoulders.between(&EndShoulders::back, enters.blank[0]),
-      joint.tenon->longer_at_face == Length() && joint.tenon->longer_at_back == Length()};
+      shoulders.between(&EndShoulders::back, enters.blank[0]), joint.tenon->straight()};
 }
 
 std::vector<Shoulders> shoulders_of(const Assembly& wood) {

@@ -160,8 +160,7 @@ void sweep(std::vector<Block>& from, std::vector<Block>& to, std::size_t axis, c
 
 /// Of the two axes that are not `along` the one on which blocks are narrower, all together.
 std::size_t narrower_axis(const std::vector<Block>& blocks, std::size_t along) {
-  const std::size_t u = along == 0 ? 1 : 0;
-  const std::size_t v = 3 - along - u;
+  const auto [u, v] = across_axes(along);
   double more = 0;
   for (const Block& block : blocks)
     more += (block.high[u] - block.low[u]) - (block.high[v] - block.low[v]);
@@ -244,7 +243,7 @@ Wood lifted_out(Wood& wood, const Box& region) {
 void take_out(Wood& wood, const Prism& cut) {
   Wood there = lifted_out(wood, bounds_of(cut));
   Box slab = bounds_of(cut);
-  const std::size_t u = cut.along == 0 ? 1 : 0;
+  const std::size_t u = across_axes(cut.along).u;
   for (const Polyhedron& strip : polyhedra_of(cut)) {
     take_out(there.sloping, strip);
     slab.low[u] = bounds_of(strip).low[u];
@@ -373,6 +372,13 @@ bool in_shadow(const Box& a, const Box& b, std::size_t axis) {
     if (other != axis && (a.high[other] <= b.low[other] || b.high[other] <= a.low[other]))
       return false;
   return true;
+}
+
+Length apart_by(const Box& a, const Box& b) {
+  const auto on = [&](std::size_t axis) {
+    return std::max(a.low[axis] - b.high[axis], b.low[axis] - a.high[axis]);
+  };
+  return std::max({on(0), on(1), on(2)});
 }
 
 std::optional<Length> gap(const Box& from, const Box& to, Way way) {

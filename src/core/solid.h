@@ -64,6 +64,9 @@ Box room_of(const Wood& wood);
 /// Whether the two overlap as seen along `axis`, by more than an edge.
 bool in_shadow(const Box& a, const Box& b, std::size_t axis);
 
+/// How far two boxes are apart, along the axis on which that is most; negative where they overlap.
+Length apart_by(const Box& a, const Box& b);
+
 /// The distance from one box to another that goes on beyond it this way and stands in its shadow;
 /// negative where the two overlap. Empty when the other does not.
 std::optional<Length> gap(const Box& from, const Box& to, Way way);

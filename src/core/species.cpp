@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <array>
 #include <set>
-#include <utility>
 
 #include "document.h"
 #include "species_data.h"

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 #include <optional>
-#include <utility>
 
+#include "own_axes.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -44,9 +44,7 @@ class Swell {
   const Piece& built(std::size_t piece) const { return built_.pieces[piece]; }
   /// Which of a piece's own axes lies along one of the assembly's.
   std::size_t own_axis(std::size_t piece, std::size_t axis) const {
-    const auto& axes = built(piece).place.axes;
-    return static_cast<std::size_t>(std::find(axes.begin(), axes.end(), static_cast<Axis>(axis)) -
-                                    axes.begin());
+    return haunch::own_axis(built(piece).place, static_cast<Axis>(axis));
   }
   double factor(std::size_t piece, std::size_t own) const {
     return own == 0 ? 1 : own == 1 ? swellings_[piece].width : swellings_[piece].thickness;
@@ -258,8 +256,7 @@ Piece Swell::piece(std::size_t number) {
     for (Box& cut : feature.cuts)
       cut = scaled(cut, number);
     for (Prism& prism : feature.prisms) {
-      const std::size_t u = prism.along == 0 ? 1 : 0;
-      const std::size_t v = 3 - prism.along - u;
+      const auto [u, v] = across_axes(prism.along);
       prism.from = scale(prism.from, prism.along);
       prism.to = scale(prism.to, prism.along);
       for (Corner& corner : prism.outline)

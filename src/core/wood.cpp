@@ -98,8 +98,7 @@ Box placed(const Box& box, const Place& place) {
 }
 
 Prism placed(const Prism& prism, const Place& place) {
-  const std::size_t own_u = prism.along == 0 ? 1 : 0;
-  const std::size_t own_v = prism.along == 2 ? 1 : 2;
+  const auto [own_u, own_v] = across_axes(prism.along);
   Prism result;
   result.along = static_cast<std::size_t>(place.axes[prism.along]);
   std::tie(result.from, result.to) =
@@ -175,8 +174,8 @@ std::size_t sloping_effort(const Assembly& assembly) {
   return effort;
 }
 
-std::optional<Length> size_of(const Feature& feature, SizeName name) {
-  for (const NamedSize& size : feature.sizes)
+std::optional<Length> size_of(std::span<const NamedSize> sizes, SizeName name) {
+  for (const NamedSize& size : sizes)
     if (size.name == name) return size.size;
   return {};
 }

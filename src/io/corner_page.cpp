@@ -36,7 +36,8 @@ HoleSets hole_sets(const Assembly& wood, const Making& making, const LengthPrint
       return it.in == piece.mark && it.edge == edge && it.holds == holds;
     });
     if (same == rows.end())
-      rows.push_back({piece.mark, edge, std::string(word(run.from)), holds, lengths.one(run.near)});
+      rows.push_back(
+          {piece.mark, edge, std::string(word_of(run.from)), holds, lengths.one(run.near)});
     else
       same->middles += ", " + lengths.one(run.near);
   });

@@ -39,7 +39,7 @@ void append_explanation_csv(std::string& out, const Explanation& explanation, st
     row.text(explanation.id);
     row.text(value.what);
     value_field(row, value.value);
-    row.plain(value.value.kind == AssumedValue::Kind::length ? unit_word(unit) : "");
+    row.plain(value.value.kind == AssumedValue::Kind::length ? word_of(unit) : "");
     row.plain(word_of(value.from));
     row.text(value.rule);
     row.text(value.source);

@@ -66,7 +66,7 @@ struct JsonObject<ItemExplained> : JsonObjectDefaults {
   static constexpr std::string_view definition = "item";
   static constexpr JsonKey<ItemExplained> keys[] = {
       {"id", [](auto& it) { return it.explanation.id; }},
-      {"units", [](auto& it) { return unit_word(it.unit); }, R"({"enum": ["mm", "in"]})"},
+      {"units", [](auto& it) { return it.unit; }},
       {"values", [](auto& it) { return values_of(it); }}};
 };
 

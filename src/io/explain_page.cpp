@@ -34,8 +34,8 @@ std::string in_both(const AssumedValue& value, const View& view, Unit own) {
   const Unit other = own == Unit::mm ? Unit::inch : Unit::mm;
   const auto in = [&](Unit unit) { return value_text(value, printer(unit, own, view)); };
   if (value.kind != AssumedValue::Kind::length) return in(own);
-  return in(own) + " " + std::string(unit_word(own)) + " (" + in(other) + " " +
-         std::string(unit_word(other)) + ")";
+  return in(own) + " " + std::string(word_of(own)) + " (" + in(other) + " " +
+         std::string(word_of(other)) + ")";
 }
 
 /// "spec, line 6", "built in: usual for a house door"

@@ -91,7 +91,7 @@ template <>
 struct JsonObject<LeftOut> : JsonObjectDefaults {
   static constexpr bool on_rows = true;
   static constexpr JsonKey<LeftOut> keys[] = {
-      {"kind", [](auto& it) { return word(it.kind); }, R"({"enum": ["dowel", "half-lap"]})"},
+      {"kind", [](auto& it) { return word_of(it.kind); }, R"({"enum": ["dowel", "half-lap"]})"},
       {"joints", [](auto& it) { return joint_ids(it.joints); }},
       {"why", the<&LeftOut::why>}};
 };
@@ -123,7 +123,7 @@ template <>
 struct JsonObject<FitsTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "fits";
   static constexpr JsonKey<FitsTold> keys[] = {
-      {among, [](auto& it) { return it.forecast.tolerances; }},
+      {among, [](auto& it) -> const Tolerances& { return it.forecast.tolerances; }},
       {"joints", [](auto& it) -> const std::vector<JointFit>& { return it.forecast.joints; }},
       {"left_out", [](auto& it) { return left_out_of(it.wood, it.forecast); }},
       {"leaf", [](auto& it) { return LeafTold{it.forecast}; }},

@@ -18,9 +18,9 @@ struct LetIn {
 std::vector<std::string> fitting_titles(const Piece& piece, const Run& run) {
   return {"",
           "",
-          "from " + std::string(word(run.from)),
+          "from " + std::string(word_of(run.from)),
           "to",
-          "from " + std::string(word(*run.to)),
+          "from " + std::string(word_of(*run.to)),
           "round",
           "long",
           "wide",
@@ -35,7 +35,7 @@ std::vector<Cell> fitting_row(const Piece& piece, const LetIn& it) {
   const Run& run = *it.run;
   return {
       piece.features[run.feature].fitting->name,
-      std::string(word(it.operation->makes)),
+      std::string(word_of(it.operation->makes)),
       run.near,
       run.far,
       *run.from_other_end,
@@ -122,7 +122,7 @@ std::string lines_text(const Assembly& wood, const Making& making) {
   const Piece* lintel = lintel_of(wood);
   if (lintel == nullptr) return text;
   const bool rebated = underside_in_rebate(*lintel) != lintel->place.origin[1];
-  return text + " and from the underside of the " + std::string(word(lintel->role)) +
+  return text + " and from the underside of the " + std::string(word_of(lintel->role)) +
          (rebated ? ", in its rebate" : "");
 }
 

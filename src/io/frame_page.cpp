@@ -36,7 +36,7 @@ std::vector<const Run*> housings_in(const Assembly& wood, const Making& making) 
 std::string housing_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   TextTable table({"in", "from", "near", "far", "wide", "deep", "from shoulder", "takes", ""});
   for (const Run* run : housings_in(wood, making))
-    table.add_alike({mark_of(wood, *run), std::string(word(run->from)), run->near, run->far,
+    table.add_alike({mark_of(wood, *run), std::string(word_of(run->from)), run->near, run->far,
                      run->extent(), size_at(wood, *run, SizeName::depth), near_from_shoulder(*run),
                      taken_by(wood, *run),
                      run->far == wood.pieces[run->piece].blank[0] ? "a rebate to the end" : ""});

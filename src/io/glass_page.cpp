@@ -1,9 +1,5 @@
-#include <algorithm>
-#include <vector>
-
 #include "joinery_parts.h"
 #include "machine_sets.h"
-#include "report.h"
 
 namespace haunch {
 namespace {
@@ -12,7 +8,7 @@ TextTable rebates_in(const Assembly& wood, const Making& making) {
   TextTable table({"rebate in", "edge", "from", "near", "far", "deep", "from face"});
   each_run(making, FeatureKind::glass_rebate, [&](const Operation& rebate, const Run& run) {
     table.add_alike({mark_of(wood, run), place_of(wood.pieces[run.piece], run),
-                     std::string(word(run.from)), run.near, run.far,
+                     std::string(word_of(run.from)), run.near, run.far,
                      rebate.setting(SizeName::depth), rebate.setting(SizeName::from_face)});
   });
   return table;

@@ -1,12 +1,10 @@
 #include "joinery_page.h"
 
 #include <algorithm>
-#include <string_view>
 #include <vector>
 
 #include "joinery_parts.h"
 #include "machine_sets.h"
-#include "report.h"
 
 namespace haunch {
 namespace {

@@ -3,7 +3,6 @@
 #include <fmt/core.h>
 
 #include <algorithm>
-#include <array>
 
 #include "encoding.h"
 #include "json_reader.h"

@@ -2,8 +2,6 @@
 
 #include <algorithm>
 #include <map>
-#include <numeric>
-#include <utility>
 
 #include "every_way.h"
 #include "lumber_planner.h"

@@ -78,7 +78,7 @@ struct CutPart {
   const LumberPart& part() const { return from.report.parts[piece().part]; }
   /// Its number where the part is made of several pieces.
   std::optional<std::size_t> of_several(std::size_t number) const {
-    return piece().of > 1 ? std::optional(number) : std::nullopt;
+    return only_if(piece().of > 1, number);
   }
 };
 
@@ -131,11 +131,6 @@ OrNull<CuttingPlan> plan_of(const LumberReport& report) {
   return {CuttingPlan{report}};
 }
 
-std::optional<std::string> currency_of(const LumberReport& report) {
-  if (report.stock.currency.empty()) return std::nullopt;
-  return report.stock.currency;
-}
-
 std::vector<MadeFrom> rough_parts_of(const LumberReport& report) {
   std::vector<MadeFrom> parts;
   for (std::size_t i = 0; i < report.parts.size(); ++i)
@@ -186,15 +181,14 @@ struct JsonObject<CutPart> : JsonObjectDefaults {
       R"("dependentRequired": {"piece": ["of"], "of": ["piece"]})";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<CutPart> keys[] = {
-      {"part", [](auto& it) { return it.part().name; }},
+      {"part", [](auto& it) -> const std::string& { return it.part().name; }},
       {"x", [](auto& it) { return it.cut.spot.x; }, kPlace},
       {"y", [](auto& it) { return it.cut.spot.y; }, kPlace},
       {"length", [](auto& it) { return it.cut.spot.length; }, kSize},
       {"width", [](auto& it) { return it.cut.spot.width; }, kSize},
       {"piece", [](auto& it) { return it.of_several(it.piece().number); }, kFromOne},
       {"of", [](auto& it) { return it.of_several(it.piece().of); }, R"("minimum": 2)"},
-      {"turned", [](auto& it) { return it.cut.turned ? std::optional(true) : std::nullopt; },
-       R"({"const": true})"}};
+      {"turned", [](auto& it) { return only_if(it.cut.turned, true); }, R"({"const": true})"}};
 };
 
 template <>
@@ -214,25 +208,27 @@ struct JsonObject<CutBoard> : JsonObjectDefaults {
   static constexpr std::string_view definition = "board";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<CutBoard> keys[] = {
-      {"stock", [](auto& it) { return it.item().id; }, kNotEmpty},
+      {"stock", [](auto& it) -> const std::string& { return it.item().id; }, kNotEmpty},
       {"copy", [](auto& it) { return number_of(it.item(), it.board); }, kFromOne},
       {"length", [](auto& it) { return it.item().length; }, kSize},
       {"width", [](auto& it) { return it.item().width; }, kSize},
       {"thickness", [](auto& it) { return it.item().thickness.thickness; }, kSize},
-      {"material", [](auto& it) { return it.material.material; }},
+      {"material", [](auto& it) -> const std::string& { return it.material.material; }},
       {"bought", [](auto& it) { return it.item().price.has_value(); }},
       {"cost", [](auto& it) { return money(cost_of(it.item()).rounded(1, 2)); },
        R"({"$ref": "#/$defs/figure", "description": "of one, rounded by itself: what is paid is in 'bill'"})"},
       {"cuts", [](auto& it) { return each_in<CutPart>(it, it.board.cuts); }, R"("minItems": 1)"},
-      {"offcuts", [](auto& it) { return it.board.offcuts; }},
-      {"steps", [](auto& it) { return it.board.steps; }}};
+      {"offcuts", [](auto& it) -> const std::vector<lumber::Spot>& { return it.board.offcuts; }},
+      {"steps", [](auto& it) -> const std::vector<lumber::Step>& { return it.board.steps; }}};
 };
 
 template <>
 struct JsonObject<Billed> : JsonObjectDefaults {
   static constexpr std::string_view definition = "bill_line";
   static constexpr JsonKey<Billed> keys[] = {
-      {"stock", [](auto& it) { return it.report.stock.items[it.line.item].id; }, kNotEmpty},
+      {"stock",
+       [](auto& it) -> const std::string& { return it.report.stock.items[it.line.item].id; },
+       kNotEmpty},
       {"boards", [](auto& it) { return it.line.count; }, kFromOne},
       {"cost", [](auto& it) { return money(it.line.cost); },
        R"({"$ref": "#/$defs/figure", "description": "of all, exact until it is rounded; the lines add up to the cost in 'totals'"})"}};
@@ -243,12 +239,12 @@ struct JsonObject<Unplaced> : JsonObjectDefaults {
   static constexpr std::string_view definition = "unplaced";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<Unplaced> keys[] = {
-      {"part", [](auto& it) { return it.part().name; }},
+      {"part", [](auto& it) -> const std::string& { return it.part().name; }},
       {"length", [](auto& it) { return it.part().finished.length; }, kSize},
       {"width", [](auto& it) { return it.part().finished.width; }, kSize},
       {"thickness", [](auto& it) { return it.part().finished.thickness; }, kSize},
-      {"material", [](auto& it) { return it.part().material; }},
-      {"message", [](auto& it) { return it.each.why; }, kNotEmpty}};
+      {"material", [](auto& it) -> const std::string& { return it.part().material; }},
+      {"message", [](auto& it) -> const std::string& { return it.each.why; }, kNotEmpty}};
 };
 
 template <>
@@ -304,14 +300,14 @@ struct JsonObject<MadeFrom> : JsonObjectDefaults {
   static constexpr std::string_view definition = "rough_part";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<MadeFrom> keys[] = {
-      {"part", [](auto& it) { return it.part.name; }},
-      {"material", [](auto& it) { return it.part.material; }},
+      {"part", [](auto& it) -> const std::string& { return it.part.name; }},
+      {"material", [](auto& it) -> const std::string& { return it.part.material; }},
       {"length", [](auto& it) { return it.rough.length; }, kSize},
       {"width", [](auto& it) { return it.rough.width; }, kSize},
       {"stock_thickness", [](auto& it) { return it.rough.stock_thickness; }, kSize},
       {"layers", [](auto& it) { return it.rough.layers; }, R"("minimum": 1, "maximum": 3)"},
       {"strips", [](auto& it) { return it.rough.strips; }, kFromOne},
-      {"glue_lines", [](auto& it) { return it.rough.glue_lines; },
+      {"glue_lines", [](auto& it) -> const std::vector<Length>& { return it.rough.glue_lines; },
        R"({"type": "array", "items": {"$ref": "#/$defs/size"}, "maxItems": 2})"}};
 };
 
@@ -332,7 +328,7 @@ struct JsonObject<TakenOff> : JsonObjectDefaults {
   static constexpr std::string_view definition = "taking";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<TakenOff> keys[] = {
-      {"material", [](auto& it) { return it.row.material; }},
+      {"material", [](auto& it) -> const std::string& { return it.row.material; }},
       {"thickness", [](auto& it) { return it.row.thickness; }, kSize},
       {"sheet", [](auto& it) { return it.row.sheet; }},
       {"pieces", [](auto& it) { return it.row.taking.pieces; }, kFromOne},
@@ -347,20 +343,22 @@ template <>
 struct JsonObject<AssumedOfStock> : JsonObjectDefaults {
   static constexpr std::string_view definition = "assumed";
   static constexpr JsonKey<AssumedOfStock> keys[] = {
-      {"key", [](auto& it) { return it.each.key; }},
-      {"value", [](auto& it) { return it.each.value; }, R"({"type": ["number", "string"]})"},
-      {"why", [](auto& it) { return it.each.why; }}};
+      {"key", [](auto& it) -> const std::string& { return it.each.key; }},
+      {"value", [](auto& it) -> const AssumedValue& { return it.each.value; },
+       R"({"type": ["number", "string"]})"},
+      {"why", [](auto& it) -> const std::string& { return it.each.why; }}};
 };
 
 template <>
 struct JsonObject<WholeReport> : JsonObjectDefaults {
   static constexpr JsonKey<WholeReport> keys[] = {
       {"format", [](auto&) { return "haunch-lumber-1"; }, R"({"const": "haunch-lumber-1"})"},
-      {"units", [](auto& it) { return unit_word(it.unit); }, R"({"enum": ["mm", "in"]})"},
-      {"currency", [](auto& it) { return currency_of(it.report); }},
+      {"units", the<&WholeReport::unit>},
+      {"currency", [](auto& it) { return if_any(it.report.stock.currency); }},
       {on_row, "plan", [](auto& it) { return plan_of(it.report); }},
       {on_row, "parts", [](auto& it) { return rough_parts_of(it.report); }},
-      {on_row, "not_wood", [](auto& it) { return it.report.not_wood; }},
+      {on_row, "not_wood",
+       [](auto& it) -> const std::vector<LumberPart>& { return it.report.not_wood; }},
       {on_row, "takings_off",
        [](auto& it) { return each_in<TakenOff>(it.report, it.report.takings); }},
       {on_row, "assumed",

@@ -4,7 +4,6 @@
 
 #include <string>
 
-#include "lumber_bounds.h"
 #include "lumber_report.h"
 
 namespace haunch {

@@ -5,7 +5,6 @@
 
 #include "lumber_report.h"
 #include "text_table.h"
-#include "view.h"
 
 namespace haunch {
 

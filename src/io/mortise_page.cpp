@@ -50,8 +50,11 @@ MortiseSets mortise_sets(const Assembly& wood, const Making& making, FeatureKind
     const Joint& joint = wood.joints[*run.joint];
     auto& rows =
         rows_for(sets, MortiseKey{&setting, joint.mortise ? joint.mortise->flare : std::nullopt});
-    MortiseRow row{
-        {piece.mark}, place_of(piece, run), word(run.from), &run, {wood.pieces[joint.enters].mark}};
+    MortiseRow row{{piece.mark},
+                   place_of(piece, run),
+                   word_of(run.from),
+                   &run,
+                   {wood.pieces[joint.enters].mark}};
     const auto same = std::find_if(rows.begin(), rows.end(), [&](const MortiseRow& other) {
       return marked_alike(other, row);
     });
@@ -128,7 +131,7 @@ std::string depth_text(const Assembly& wood, const Making& making) {
     for (const Feature& feature : wood.pieces[run.piece].features)
       for (const FeatureKind work :
            {FeatureKind::groove, FeatureKind::rebate, FeatureKind::moulding})
-        if (feature.kind == work) add_once(works, "a " + std::string(word(work)));
+        if (feature.kind == work) add_once(works, "a " + std::string(word_of(work)));
   });
   if (works.empty()) return {};
   std::string any = works.front();

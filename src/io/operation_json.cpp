@@ -20,12 +20,8 @@ struct RunTold {
 ByName<Length> settings_of(const Operation& operation) {
   ByName<Length> settings;
   for (const NamedSize& setting : operation.settings)
-    settings.each.emplace_back(word(setting.name), setting.size);
+    settings.each.emplace_back(word_of(setting.name), setting.size);
   return settings;
-}
-
-std::optional<bool> if_so(bool yes) {
-  return only_if(yes, true);
 }
 
 }  // namespace
@@ -40,7 +36,7 @@ template <>
 struct JsonObject<RunTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "run";
   static constexpr JsonKey<RunTold> keys[] = {
-      {"part", [](auto& it) { return it.piece().mark; }},
+      {"part", [](auto& it) -> const std::string& { return it.piece().mark; }},
       {"feature", [](auto& it) { return it.run.feature; }, R"("minimum": 0)"},
       {"joint", [](auto& it) { return joint_id_of(it.run.joint); }},
       {"side", [](auto& it) { return side_of(it.piece(), it.run.side); }},
@@ -49,7 +45,7 @@ struct JsonObject<RunTold> : JsonObjectDefaults {
       {"far", [](auto& it) { return it.run.far; }},
       {"to", [](auto& it) { return it.run.to; }, kLine},
       {"from_other_end", [](auto& it) { return it.run.from_other_end; }},
-      {among, [](auto& it) { return it.run.from_shoulder; }},
+      {among, [](auto& it) -> const std::optional<FromShoulder>& { return it.run.from_shoulder; }},
       {"straight", [](auto& it) { return it.run.straight; }}};
 };
 
@@ -58,14 +54,14 @@ struct JsonObject<OperationTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "operation";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<OperationTold> keys[] = {
-      {"makes", [](auto& it) { return word(it.operation.makes); }},
+      {"makes", [](auto& it) { return word_of(it.operation.makes); }},
       {"cut",
-       [](auto& it) { return only_if(it.operation.cut != Cut::whole, word(it.operation.cut)); },
+       [](auto& it) { return only_if(it.operation.cut != Cut::whole, word_of(it.operation.cut)); },
        R"({"enum": ["face-cheek", "back-cheek", "face-cope", "back-cope", "haunch", "flare"]})"},
       {"settings", [](auto& it) { return settings_of(it.operation); }},
-      {"through", [](auto& it) { return if_so(it.operation.through); }},
-      {"open_end", [](auto& it) { return if_so(it.operation.open_end); }},
-      {"both_faces", [](auto& it) { return if_so(it.operation.both_faces); }},
+      {"through", [](auto& it) { return only_if(it.operation.through, true); }},
+      {"open_end", [](auto& it) { return only_if(it.operation.open_end, true); }},
+      {"both_faces", [](auto& it) { return only_if(it.operation.both_faces, true); }},
       {"runs", [](auto& it) { return each_in<RunTold>(it.wood, it.operation.runs); },
        R"("minItems": 1)"}};
 };

@@ -30,7 +30,7 @@ BoredSets bored_in(const Assembly& wood, const Making& making) {
     auto& pieces = rows_for(sets, Bored{&its, making.shoulders[run.piece].line});
     const std::string& mark = wood.pieces[run.piece].mark;
     if (pieces.empty() || pieces.back().mark != mark)
-      pieces.push_back({mark, std::string(word(run.from)), {}});
+      pieces.push_back({mark, std::string(word_of(run.from)), {}});
     auto& middles = pieces.back().middles;  // both ends of a rail are alike
     if (std::find(middles.begin(), middles.end(), run.near) == middles.end())
       middles.push_back(run.near);

@@ -1,9 +1,5 @@
 #include "report_csv.h"
 
-#include <algorithm>
-#include <utility>
-#include <vector>
-
 #include "csv_row.h"
 #include "season_page.h"
 
@@ -75,14 +71,14 @@ std::string header(const Column (&columns)[Count], Unit unit, bool for_spreadshe
   std::string line(csv_start(for_spreadsheet));
   CsvRow row(line, unit, for_spreadsheet);
   for (const Column& column : columns)
-    row.plain(std::string(column.name) + (column.length ? "_" + std::string(unit_word(unit)) : ""));
+    row.plain(std::string(column.name) + (column.length ? "_" + std::string(word_of(unit)) : ""));
   row.end();
   return line;
 }
 
 void append_cut(CsvRow row, const ItemReport& report, const CutRow& cut) {
   row.text(report.job->id);
-  row.plain(word(cut.part));
+  row.plain(word_of(cut.part));
   row.plain(joined(cut.marks));
   row.count(cut.quantity);
   for (const Length length : {cut.length, cut.saw_length, cut.width, cut.thickness})
@@ -101,9 +97,7 @@ void append_mortise(CsvRow& row, const Joint& joint, std::size_t number) {
   const MortiseSizes& mortise = *joint.mortise;
   const MortiseSpan& span = mortise.each[number];
   row.length(span.from_foot);
-  row.length(mortise.from_shoulder ? std::optional(*mortise.from_shoulder + span.from_foot -
-                                                   mortise.each.front().from_foot)
-                                   : std::nullopt);
+  row.length(mortise.from_shoulder_of(span));
   for (const Length length :
        {span.length, mortise.width, mortise.depth, span.from_face.value_or(mortise.from_face)})
     row.length(length);
@@ -128,7 +122,7 @@ void append_joint(CsvRow row, const ItemReport& report, std::size_t joint_number
   const Joint& joint = report.wood.joints[joint_number];
   row.text(report.job->id);
   row.plain(joint_id(joint_number));
-  row.plain(word(joint.kind));
+  row.plain(word_of(joint.kind));
   row.plain(report.wood.pieces[joint.receives].mark);
   row.plain(report.wood.pieces[joint.enters].mark);
   row.count(static_cast<std::int64_t>(number + 1));

@@ -100,7 +100,7 @@ struct JsonObject<CutRow> : JsonObjectDefaults {
   static constexpr std::string_view definition = "cut";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<CutRow> keys[] = {
-      {"part", [](auto& it) { return word(it.part); }},
+      {"part", [](auto& it) { return word_of(it.part); }},
       {"marks", the<&CutRow::marks>, R"("minItems": 1)"},
       {"quantity", the<&CutRow::quantity>, kFromOne},
       {"length", the<&CutRow::length>},
@@ -130,7 +130,7 @@ struct JsonObject<LimitTold> : JsonObjectDefaults {
 template <>
 struct JsonObject<RemedyTold> : JsonObjectDefaults {
   static constexpr JsonKey<RemedyTold> keys[] = {
-      {"key", [](auto& it) { return it.remedy.key; }},
+      {"key", [](auto& it) -> const std::string& { return it.remedy.key; }},
       {"from", [](auto& it) { return it.remedy.from; }},
       {"to", [](auto& it) { return it.remedy.to; }},
       {"message", [](auto& it) { return remedy_message(it.remedy, it.unit); }}};
@@ -194,13 +194,13 @@ template <>
 struct JsonObject<ItemTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "item";
   static constexpr JsonKey<ItemTold> keys[] = {
-      {"id", [](auto& it) { return it.report.job->id; }},
+      {"id", [](auto& it) -> const std::string& { return it.report.job->id; }},
       {"kind", [](auto& it) { return it.report.job->kind; },
        R"({"enum": ["door", "frame", "doorset"]})"},
-      {"name", [](auto& it) { return it.report.job->name; }},
+      {"name", [](auto& it) -> const std::string& { return it.report.job->name; }},
       {"note", [](auto& it) { return if_any(it.report.job->note); }},
       {"quantity", [](auto& it) { return it.report.job->quantity; }, kFromOne},
-      {"units", [](auto& it) { return unit_word(it.unit); }, kUnits},
+      {"units", the<&ItemTold::unit>, kUnits},
       {"size", [](auto& it) { return SizeTold{it.report.wood.size}; }},
       {"rooms", [](auto& it) { return if_any(it.report.rooms); }},
       {"groups",
@@ -239,7 +239,7 @@ struct JsonObject<PlacedProblem> : JsonObjectDefaults {
 };
 
 std::string report_json_head(Unit unit) {
-  return R"({"format": "haunch-report-1", "units": ")" + std::string(unit_word(unit)) +
+  return R"({"format": "haunch-report-1", "units": ")" + std::string(word_of(unit)) +
          R"(", "items": [)";
 }
 
@@ -269,7 +269,7 @@ std::string report_schema() {
                      {"errors", JsonValue<std::vector<PlacedProblem>>::schema()}},
                     {});
   std::vector<SchemaDefinition> all = {
-      {"units", R"({"enum": ["mm", "in"]})"},
+      {"units", JsonValue<Unit>::schema()},
       {"joint_id", R"({"type": "string", "pattern": "^J[1-9][0-9]*$"})"},
       definition_of<ItemTold>()};
   const auto add = [&](const std::vector<SchemaDefinition>& more) {

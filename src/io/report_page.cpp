@@ -1,7 +1,6 @@
 #include "report_page.h"
 
 #include <algorithm>
-#include <map>
 
 #include "joinery_page.h"
 #include "season_page.h"
@@ -66,7 +65,7 @@ std::string materials_text(const Assembly& wood) {
     if (piece.material.empty()) continue;
     const std::string one = piece.matter == Matter::glass
                                 ? piece.material
-                                : std::string(word(piece.role)) + "s of " + piece.material;
+                                : std::string(word_of(piece.role)) + "s of " + piece.material;
     if (text.find(one) == std::string::npos) text += "; " + one;
   }
   return text;
@@ -82,7 +81,7 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
       (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
       "\n";
   const bool is_in_wall = !fits_that_stand(report.wood, StandsIn::wall).empty();
-  page += hanging(std::string(word(report.wood.whole().kind)) + " " +
+  page += hanging(std::string(word_of(report.wood.whole().kind)) + " " +
                   lengths.one(report.wood.size[0]) + " wide, " + lengths.one(report.wood.size[1]) +
                   " high, " + lengths.one(report.wood.size[2]) + (is_in_wall ? " deep" : " thick") +
                   species_text(job.species) + materials_text(report.wood));
@@ -102,7 +101,7 @@ std::string name_of(const Assembly& wood, const std::string& mark) {
 
 /// "stiles", "loose tenons"
 std::string several_of(Role role) {
-  std::string text(word(role));
+  std::string text(word_of(role));
   std::replace(text.begin(), text.end(), '-', ' ');
   return text + (role == Role::glass ? "" : "s");
 }

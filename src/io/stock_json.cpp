@@ -177,8 +177,7 @@ template <>
 struct JsonObject<StockFile> : JsonObjectDefaults {
   static constexpr JsonKey<StockFile> keys[] = {
       {"$schema", unkept},
-      {"units", [](auto& it) { return may_say(unit_word(it.unit)); },
-       R"({"enum": ["mm", "in"], "description": "of bare numbers"})"},
+      {"units", [](auto& it) { return may_say(it.unit); }, R"("description": "of bare numbers")"},
       {"currency", [](auto& it) { return if_any(it.currency); },
        R"("description": "a word that stands behind prices")"},
       {"note", unkept},

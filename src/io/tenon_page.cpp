@@ -4,7 +4,6 @@
 
 #include "joinery_parts.h"
 #include "machine_sets.h"
-#include "report.h"
 
 namespace haunch {
 namespace {
@@ -112,7 +111,7 @@ TenonSets tenon_sets(const Assembly& wood, const Making& making, const LengthPri
 
 /// Pieces whose marks alone tell them apart.
 std::string name_of(const Piece& piece) {
-  return piece.role == Role::muntin || piece.role == Role::jamb ? std::string(word(piece.role))
+  return piece.role == Role::muntin || piece.role == Role::jamb ? std::string(word_of(piece.role))
                                                                 : piece.name;
 }
 

@@ -5,8 +5,6 @@
 #include <algorithm>
 #include <vector>
 
-#include "choices.h"
-
 namespace haunch {
 namespace {
 
@@ -51,7 +49,7 @@ std::string joint_table(const Assembly& wood, const FitForecast& forecast,
   TextTable table({"joints", "fits", "play", "worst", "to", "+/- rss", "in its band"});
   for (const FitRow& row : rows_of(wood, forecast)) {
     const Spread& play = row.first->play;
-    table.add({fmt::format("{} {}", row.joints, word(row.kind)), std::to_string(row.fits),
+    table.add({fmt::format("{} {}", row.joints, word_of(row.kind)), std::to_string(row.fits),
                play.nominal, play.worst_min, play.worst_max,
                about(play.rss_max - play.nominal, lengths), percent(row.first->share)});
   }

@@ -192,7 +192,7 @@ std::string trial_json(const TrialReport& report, Unit unit, Unit item_unit) {
   JsonText json(out, unit);
   json.open_object();
   json.member("format", "haunch-trial-1");
-  json.member("units", unit_word(unit));
+  json.member("units", word_of(unit));
   json.member("item", report.item);
   json.member("joint", report.joint);
   json.member("enters", report.enters);

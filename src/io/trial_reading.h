@@ -10,7 +10,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <variant>
 #include <vector>
 

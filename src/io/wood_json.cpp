@@ -146,7 +146,7 @@ template <>
 struct JsonMembers<std::vector<NamedSize>> {
   static void write(JsonText& json, const std::vector<NamedSize>& sizes) {
     for (const NamedSize& size : sizes)
-      json.member(word(size.name), size.size);
+      json.member(word_of(size.name), size.size);
   }
   static std::vector<SchemaKey> schema_keys() {
     std::vector<SchemaKey> keys;
@@ -160,7 +160,7 @@ template <>
 struct JsonObject<FeatureTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "feature";
   static constexpr JsonKey<FeatureTold> keys[] = {
-      {"kind", [](auto& it) { return word(it.feature.kind); }},
+      {"kind", [](auto& it) { return word_of(it.feature.kind); }},
       {"fitting",
        [](auto& it) {
          return it.feature.fitting ? std::optional(it.feature.fitting->name) : std::nullopt;
@@ -175,7 +175,7 @@ struct JsonObject<FeatureTold> : JsonObjectDefaults {
        [](auto& it) {
          return it.has_one_joint() ? std::nullopt : if_any(joint_ids(it.feature.joints));
        }},
-      {among, [](auto& it) { return it.feature.sizes; }},
+      {among, [](auto& it) -> const std::vector<NamedSize>& { return it.feature.sizes; }},
       {"cuts", [](auto& it) -> const std::vector<Box>& { return it.feature.cuts; }},
       {"prisms", [](auto& it) { return if_any(it.feature.prisms); }, R"("minItems": 1)"}};
 };
@@ -216,9 +216,9 @@ struct JsonObject<GroupTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "group";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<GroupTold> keys[] = {
-      {"path", [](auto& it) { return it.group.path; }},
+      {"path", [](auto& it) -> const std::string& { return it.group.path; }},
       {"kind", [](auto& it) { return it.group.kind; }},
-      {"at", [](auto& it) { return it.group.at; }},
+      {"at", [](auto& it) -> const Place& { return it.group.at; }},
       {"moves", [](auto& it) { return movement_of(it); }}};
 };
 
@@ -240,8 +240,8 @@ template <>
 struct JsonObject<ShouldersTold> : JsonObjectDefaults {
   static constexpr JsonKey<ShouldersTold> keys[] = {
       {"line", [](auto& it) { return it.shoulders.line; }},
-      {"low", [](auto& it) { return it.shoulders.low; }},
-      {"high", [](auto& it) { return it.shoulders.high; }},
+      {"low", [](auto& it) -> const std::optional<EndShoulders>& { return it.shoulders.low; }},
+      {"high", [](auto& it) -> const std::optional<EndShoulders>& { return it.shoulders.high; }},
       {"between", [](auto& it) { return it.between(); }}};
 };
 
@@ -250,20 +250,20 @@ struct JsonObject<PartTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "part";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<PartTold> keys[] = {
-      {"mark", [](auto& it) { return it.piece.mark; }},
-      {"name", [](auto& it) { return it.piece.name; }},
+      {"mark", [](auto& it) -> const std::string& { return it.piece.mark; }},
+      {"name", [](auto& it) -> const std::string& { return it.piece.name; }},
       {"key", [](auto& it) { return it.of() + "/" + it.piece.key; }},
-      {"role", [](auto& it) { return word(it.piece.role); }},
-      {"of", [](auto& it) { return it.of(); }},
-      {"material", [](auto& it) { return material_of(it.piece, *it.report.job); }},
+      {"role", [](auto& it) { return word_of(it.piece.role); }},
+      {"of", [](auto& it) -> const std::string& { return it.of(); }},
+      {"material",
+       [](auto& it) -> const std::string& { return material_of(it.piece, *it.report.job); }},
       {"length", [](auto& it) { return it.piece.blank[0]; }},
       {"width", [](auto& it) { return it.piece.blank[1]; }},
       {"thickness", [](auto& it) { return it.piece.blank[2]; }},
-      {"at", [](auto& it) { return it.piece.place; }},
+      {"at", [](auto& it) -> const Place& { return it.piece.place; }},
       {"shoulders",
        [](auto& it) {
-         return it.shoulders.any() ? std::optional(ShouldersTold{it.piece, it.shoulders})
-                                   : std::nullopt;
+         return only_if(it.shoulders.any(), ShouldersTold{it.piece, it.shoulders});
        }},
       {"features", [](auto& it) { return each_in<FeatureTold>(it.piece, it.piece.features); }}};
 };
@@ -362,8 +362,11 @@ struct JsonObject<JointTold> : JsonObjectDefaults {
   static constexpr JsonKey<JointTold> keys[] = {
       {"id", [](auto& it) { return JointId{it.number}; }},
       {"kind", [](auto& it) { return it.joint().kind; }},
-      {"receives", [](auto& it) { return it.report.wood.pieces[it.joint().receives].mark; }},
-      {"enters", [](auto& it) { return it.enters().mark; }},
+      {"receives",
+       [](auto& it) -> const std::string& {
+         return it.report.wood.pieces[it.joint().receives].mark;
+       }},
+      {"enters", [](auto& it) -> const std::string& { return it.enters().mark; }},
       {"tenon", [](auto& it) -> const std::optional<TenonSizes>& { return it.joint().tenon; }},
       {"shoulders", [](auto& it) { return it.shoulders(); }},
       {"mortise",

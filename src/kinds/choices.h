@@ -1,7 +1,6 @@
 // What specs choose from by a word: the choices, and their words in the order of the enumerators.
 #pragma once
 
-#include <cstddef>
 #include <span>
 #include <string_view>
 
@@ -49,8 +48,6 @@ enum class PinPlaces { corner, middle, both };
 enum class StopKind { planted, rebate };
 enum class HeadJoint { housed, rebated, tenoned };
 
-template <>
-inline constexpr std::string_view kWords<Unit>[] = {"mm", "in"};
 template <>
 inline constexpr std::string_view kWords<RailLine>[] = {"top", "centre", "bottom"};
 template <>

@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "door_plan_steps.h"
-#include "share.h"
 
 namespace haunch {
 namespace {

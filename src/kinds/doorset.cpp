@@ -201,17 +201,16 @@ void DoorsetJob::hang_leaves(Assembly& wood, const CasePlan& plan, const SetPlan
   at.origin = plan.leaf_place();
   at.origin[2] -= lip;
   const std::size_t first = add_group(wood, std::move(its), at);
-  const Fit* meeting = meeting_of(wood);
+  std::optional<std::size_t> right;  // of a pair
+  if (const Fit* meeting = meeting_of(wood)) right = neighbours_of(wood, *meeting).right;
   for (std::size_t group = first; group < wood.groups.size(); ++group) {
     if (wood.groups[group].kind != GroupKind::leaf) continue;
-    const bool hinged_right =
-        meeting == nullptr ? set.hinged_right : neighbours_of(wood, *meeting).right == group;
+    const bool hinged_right = right ? right == group : set.hinged_right;
     Fit hung = hanging_in(plan, set, lip, hinged_right);
     hung.group = group;
     bevel_lock_edge(wood, hung, set.bevel);
     let_in_hinges(wood, jamb_face(plan, hinged_right), group);
     wood.fits.push_back(std::move(hung));
-    meeting = meeting_of(wood);
   }
 }
 

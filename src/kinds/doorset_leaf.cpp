@@ -1,6 +1,5 @@
 #include "doorset_leaf.h"
 
-#include <algorithm>
 #include <utility>
 
 namespace haunch {

@@ -1,6 +1,5 @@
 #include "dowel.h"
 
-#include <algorithm>
 #include <utility>
 
 #include "groove.h"

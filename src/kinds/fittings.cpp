@@ -8,6 +8,7 @@
 #include <numbers>
 #include <utility>
 
+#include "own_axes.h"
 #include "rounding.h"
 #include "value_reader.h"
 
@@ -30,11 +31,9 @@ Side side_of(const Piece& piece, Surface surface) {
                                                       {Axis::y, true},
                                                       {Axis::y, false}}};
   const auto [axis, from_high] = outward[static_cast<std::size_t>(surface)];
-  const auto& axes = piece.place.axes;
-  const auto into =
-      static_cast<std::size_t>(std::find(axes.begin(), axes.end(), axis) - axes.begin());
-  const std::size_t along = into == 0 ? 1 : 0;
-  return {into, from_high, along, 3 - into - along};
+  const std::size_t into = own_axis(piece.place, axis);
+  const auto [along, across] = across_axes(into);
+  return {into, from_high, along, across};
 }
 
 /// Whether the edge of a piece that lies on the outside of its leaf is the far one across its

@@ -13,24 +13,6 @@ void demand(ValueReader& read, const Value& object, const std::string& path, std
     read.problem(path, "\"" + std::string(key) + "\" is missing; " + std::string(why));
 }
 
-void check_recess(ValueReader& read, const Value& recess, const std::string& path) {
-  for (const std::string_view key : {"length", "width"})
-    if (!has(recess, "diameter"))
-      demand(read, recess, path, key,
-             "a recess has a length and a width, a round hole a \"diameter\"");
-    else if (has(recess, key))
-      read.problem(child_path(path, key),
-                   "a round hole has a diameter only; for a recess with square corners take "
-                   "\"diameter\" out");
-  const Value* through = recess.find("through");
-  if (through == nullptr || through->kind != Value::Kind::boolean || through->text != "true")
-    demand(read, recess, path, "depth",
-           "write how deep it is, or \"through\": true where it goes right through");
-  else if (has(recess, "depth"))
-    read.problem(child_path(path, "through"),
-                 "goes right through, so it has no depth; keep one of them");
-}
-
 RecessSpec recess_of(const KeyValues& item) {
   const auto size = [&](SizeKey key) { return item.size(key).value_or(Length()); };
   return {size("fittings[].cuts[].start"),     size("fittings[].cuts[].length"),
@@ -66,10 +48,23 @@ std::vector<HingePlace> hinge_places_of(const std::vector<KeyValues>& items) {
   return places;
 }
 
-void check_recesses(ValueReader& read, const Value& list, const std::string& path) {
-  for (std::size_t i = 0; i < list.list.size(); ++i)
-    if (list.list[i].kind == Value::Kind::object)
-      check_recess(read, list.list[i], child_path(path, i));
+void check_recess(ValueReader& read, const Value& recess, const KeyValues& item,
+                  const std::string& path) {
+  if (recess.kind != Value::Kind::object) return;
+  for (const std::string_view key : {"length", "width"})
+    if (!has(recess, "diameter"))
+      demand(read, recess, path, key,
+             "a recess has a length and a width, a round hole a \"diameter\"");
+    else if (has(recess, key))
+      read.problem(child_path(path, key),
+                   "a round hole has a diameter only; for a recess with square corners take "
+                   "\"diameter\" out");
+  if (!item.says("fittings[].cuts[].through"))
+    demand(read, recess, path, "depth",
+           "write how deep it is, or \"through\": true where it goes right through");
+  else if (has(recess, "depth"))
+    read.problem(child_path(path, "through"),
+                 "goes right through, so it has no depth; keep one of them");
 }
 
 }  // namespace haunch

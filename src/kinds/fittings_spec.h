@@ -14,7 +14,9 @@ namespace haunch {
 std::vector<FittingSpec> fittings_of(const std::vector<KeyValues>& items);
 std::vector<HingePlace> hinge_places_of(const std::vector<KeyValues>& items);
 
-/// Tells where a recess of the list is neither a box nor a hole, or as deep as it is through.
-void check_recesses(ValueReader& read, const Value& list, const std::string& path);
+/// Tells where a recess, as it is written and as it was read, is neither a box nor a hole, or as
+/// deep as it is through.
+void check_recess(ValueReader& read, const Value& recess, const KeyValues& item,
+                  const std::string& path);
 
 }  // namespace haunch

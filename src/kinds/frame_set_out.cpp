@@ -77,7 +77,7 @@ std::size_t FrameSetter::add_between(Role role, Length low, Length thickness, co
                                      Axis through) {
   const Length reach = joint.reach();
   const std::size_t piece =
-      add_piece(wood_, std::string(word(role)), role,
+      add_piece(wood_, std::string(word_of(role)), role,
                 {plan_.sight_width() + reach * 2, plan_.jamb_width, thickness},
                 {{plan_.jamb_thickness - reach, low, Length()}, kLevel});
   for (const bool right : {false, true})

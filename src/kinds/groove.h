@@ -2,7 +2,6 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 
 #include "haunch/wood.h"
 

@@ -2,7 +2,6 @@
 // so that a misspelt key, or one of another kind, does not build.
 #pragma once
 
-#include <algorithm>
 #include <compare>
 #include <cstddef>
 #include <cstdint>

@@ -125,7 +125,7 @@ void Ledger::settle_group(Key group, const std::vector<Member>& members, std::st
 }
 
 void Ledger::note_names() {
-  const std::string unit_name(unit_word(unit));
+  const std::string unit_name(word_of(unit));
   if (spec.units_inferred)
     assume("units", unit_name, "every size in the spec carries its own unit");
   if (spec.units_by_shop) note_shop("units", unit_name);

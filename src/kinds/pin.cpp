@@ -1,6 +1,5 @@
 #include "pin.h"
 
-#include <algorithm>
 #include <utility>
 
 #include "junction.h"

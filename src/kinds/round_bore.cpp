@@ -66,8 +66,7 @@ std::vector<Corner> bore_outline(Corner low, Length diameter, int corners) {
 }
 
 Prism round_hole(const Box& box, std::size_t along, int corners) {
-  const std::size_t u = along == 0 ? 1 : 0;
-  const std::size_t v = 3 - along - u;
+  const auto [u, v] = across_axes(along);
   return {along, box.low[along], box.high[along],
           bore_outline({box.low[u], box.low[v]}, box.extent(u), corners)};
 }

@@ -2,8 +2,6 @@
 
 #include <fmt/core.h>
 
-#include <algorithm>
-
 #include "moisture.h"
 #include "swelling.h"
 

@@ -23,7 +23,7 @@ struct OfRoles {
     const auto found = own.find(role_word);
     return found == own.end() ? all : found->second;
   }
-  const Value& of(Role role) const { return of(word(role)); }
+  const Value& of(Role role) const { return of(word_of(role)); }
 };
 
 /// How the boards of a role are sawn from the log: with the rings along their width, along their

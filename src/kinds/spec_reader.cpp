@@ -214,11 +214,10 @@ class KeyReader {
       if (!in_scope(key.row()) || !name.starts_with(prefix) || where_else(name) != nullptr)
         continue;
       name.remove_prefix(prefix.size());
-      name = name.substr(0, name.find('.'));
+      name = name.substr(0, name.find_first_of(".["));
       if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
     }
-    std::erase_if(names,
-                  [](std::string_view name) { return name == "$schema" || name.ends_with("[]"); });
+    std::erase(names, "$schema");
     return names;
   }
 
@@ -271,14 +270,18 @@ class KeyReader {
   void take_rails(const Value& value, const std::string& path, Key key);
   void take_cutters(const Value& value, const std::string& path, Key key);
   void take_one_setting(const Value& value, const std::string& path, Key key);
+  /// They are needed no more once what they say is taken. Those of recesses stay: their fitting
+  /// takes them.
+  std::vector<KeyValues> items_of(Key list) { return std::exchange(spec_.edit(list).items, {}); }
   void take_hinges(const Value&, const std::string&, Key key) {
-    spec_.hinge_places = hinge_places_of(spec_[key].items);
+    spec_.hinge_places = hinge_places_of(items_of(key));
   }
   void take_fittings(const Value&, const std::string&, Key key) {
-    spec_.fittings = fittings_of(spec_[key].items);
+    spec_.fittings = fittings_of(items_of(key));
   }
-  void take_recesses(const Value& value, const std::string& path, Key) {
-    check_recesses(read_, value, path);
+  void take_recesses(const Value& value, const std::string& path, Key key) {
+    for (std::size_t i = 0; i < value.list.size(); ++i)
+      check_recess(read_, value.list[i], spec_[key].items[i], child_path(path, i));
   }
 
   // ---- what is no plain value
@@ -368,7 +371,7 @@ void check_rail_lines(ValueReader& read, const Value& rail, const std::string& p
 }
 
 void KeyReader::take_rails(const Value& value, const std::string& path, Key key) {
-  const std::vector<KeyValues>& items = spec_[key].items;
+  const std::vector<KeyValues> items = items_of(key);
   spec_.rails.clear();
   for (std::size_t i = 0; i < items.size(); ++i) {
     const std::string rail_path = child_path(path, i);
@@ -451,15 +454,16 @@ KeyValues KeyReader::read_tier(const Value& value, const std::string& path) {
 }
 
 void KeyReader::take_cutters(const Value&, const std::string&, Key key) {
-  for (const KeyValues& item : spec_[key].items)
+  for (const KeyValues& item : items_of(key))
     if (const auto cutter = item.size("cutters[]")) spec_.cutters.push_back(*cutter);
   std::sort(spec_.cutters.begin(), spec_.cutters.end());
 }
 
 void KeyReader::take_one_setting(const Value& value, const std::string& path, Key key) {
+  const std::vector<KeyValues> items = items_of(key);
   auto& all = spec_.one_setting;
-  for (std::size_t i = 0; i < value.list.size(); ++i) {
-    const auto dimension = spec_[key].items[i].word<Dimension>("tolerance.one_setting[]");
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    const auto dimension = items[i].word<Dimension>("tolerance.one_setting[]");
     if (!dimension) continue;
     if (std::find(all.begin(), all.end(), *dimension) != all.end())
       read_.problem(child_path(path, i),

@@ -4,6 +4,8 @@
 #include <string>
 #include <utility>
 
+#include "own_axes.h"
+
 namespace haunch {
 namespace {
 
@@ -34,9 +36,7 @@ void cut_across(Piece& piece, const Across& across, std::string name, FeatureKin
   box.low[0] = across.from_high ? across.at - depth : across.at;
   box.high[0] = box.low[0] + depth;
   const Box cut = in_own_axes(box, piece.place);
-  const auto into = static_cast<std::size_t>(
-      std::find(piece.place.axes.begin(), piece.place.axes.end(), Axis::x) -
-      piece.place.axes.begin());
+  const std::size_t into = own_axis(piece.place, Axis::x);
   Feature feature;
   feature.kind = kind;
   feature.cuts = {cut};

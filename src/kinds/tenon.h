@@ -3,13 +3,11 @@
 #pragma once
 
 #include <optional>
-#include <string_view>
 #include <utility>
 #include <vector>
 
 #include "edge.h"
 #include "end_joint.h"
-#include "groove.h"
 #include "haunch/wood.h"
 
 namespace haunch {

@@ -1,6 +1,5 @@
 #include "tidy.h"
 
-#include <algorithm>
 #include <map>
 #include <tuple>
 #include <utility>

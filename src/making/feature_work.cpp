@@ -1,36 +1,18 @@
 #include "feature_work.h"
 
 #include <algorithm>
-#include <tuple>
 
 #include "lines.h"
+#include "polyhedron.h"
 
 namespace haunch {
 namespace {
-
-/// A box that holds a prism, in its piece's own axes.
-Box room_of(const Prism& prism) {
-  const std::size_t u = prism.along == 0 ? 1 : 0;
-  const std::size_t v = prism.along == 2 ? 1 : 2;
-  Box box;
-  box.low[prism.along] = prism.from;
-  box.high[prism.along] = prism.to;
-  const auto [left, right] =
-      std::minmax_element(prism.outline.begin(), prism.outline.end(),
-                          [](const Corner& a, const Corner& b) { return a.u < b.u; });
-  const auto [low, high] =
-      std::minmax_element(prism.outline.begin(), prism.outline.end(),
-                          [](const Corner& a, const Corner& b) { return a.v < b.v; });
-  std::tie(box.low[u], box.high[u]) = std::pair(left->u, right->u);
-  std::tie(box.low[v], box.high[v]) = std::pair(low->v, high->v);
-  return box;
-}
 
 /// What is run by itself: of most features all of it.
 std::vector<Box> bodies_of(const Feature& feature) {
   std::vector<Box> bodies = feature.cuts;
   for (const Prism& prism : feature.prisms)
-    bodies.push_back(room_of(prism));
+    bodies.push_back(bounds_of(prism));
   if (feature.kind == FeatureKind::haunching || feature.kind == FeatureKind::lip_rebate ||
       feature.kind == FeatureKind::mitre)
     return bodies;
@@ -90,7 +72,7 @@ class FeatureWork {
       if (!is_place(feature, size.name)) setting.settings.push_back(size);
     for (const Box& body : bodies_of(feature)) {
       const std::size_t into = way_in(wood_, piece_, feature, body);
-      const std::size_t along = into == 0 ? 1 : 0;
+      const std::size_t along = across_axes(into).u;
       Run run{number_,
               number,
               {},
@@ -140,7 +122,7 @@ class FeatureWork {
     const std::size_t into = run.side.into;
     run.side.from_high = feature.fitting->from_high;
     setting.through = body.extent(into) == piece_.blank[into];
-    const std::size_t along = into == 0 ? 1 : 0;
+    const std::size_t along = across_axes(into).u;
     const Axis axis = piece_.place.axes[along];
     const Ends ends = ends_of(wood_, piece_, shoulders_, axis);
     const Box there = placed(body, piece_.place);

@@ -4,9 +4,19 @@
 #include <stdexcept>
 
 #include "lines.h"
+#include "own_axes.h"
 
 namespace haunch {
 namespace {
+
+/// What is free for a tenon with square edges in a mortise whose ends a cutter of its width, or of
+/// their radius, leaves round.
+Length straight_length(const Joint& joint, const MortiseSpan& span) {
+  const MortiseSizes& mortise = *joint.mortise;
+  if (mortise.free_width) return *mortise.free_width + span.length - mortise.each.front().length;
+  const bool open_end = joint.design.edge.has_value();
+  return std::max(span.length - (open_end ? floor_half(mortise.width) : mortise.width), Length());
+}
 
 /// Works out what one joint asks for.
 class JointWork {
@@ -38,13 +48,12 @@ class JointWork {
   /// One setting cuts both cheeks where their shoulders are in one line.
   void tenons() {
     const TenonSizes& tenon = *joint_.tenon;
-    const bool in_line = tenon.longer_at_face == Length() && tenon.longer_at_back == Length();
     const bool moulded =
         std::any_of(receives_.features.begin(), receives_.features.end(),
                     [](const Feature& feature) { return feature.kind == FeatureKind::moulding; });
     for (const TenonSpan& span : marked(tenon.each)) {
       const Length from_face = span.from_face.value_or(tenon.from_face);
-      if (in_line) {
+      if (tenon.straight()) {
         cheeks(Cut::whole, tenon.depth, from_face, span);
         continue;
       }
@@ -121,9 +130,8 @@ class JointWork {
             span.from_edge ? edge_line(receives_) : low_line(receives_, shoulders),
             near,
             near + span.length};
-    if (const auto& first = joint_.mortise->from_shoulder)
-      run.from_shoulder = {*first + span.from_foot - joint_.mortise->each.front().from_foot,
-                           shoulders.line_at_low_end()};
+    if (const auto from_shoulder = joint_.mortise->from_shoulder_of(span))
+      run.from_shoulder = {*from_shoulder, shoulders.line_at_low_end()};
     return run;
   }
 
@@ -186,13 +194,6 @@ void add_joint_work(Making& making, const Assembly& wood, std::size_t number) {
   if (joint.kind == JointKind::dowel) return work.dowel_hole();
   if (joint.mortise) work.mortises();
   if (joint.tenon && joint.has_shoulder) work.tenons();
-}
-
-Length straight_length(const Joint& joint, const MortiseSpan& span) {
-  const MortiseSizes& mortise = *joint.mortise;
-  if (mortise.free_width) return *mortise.free_width + span.length - mortise.each.front().length;
-  const bool open_end = joint.design.edge.has_value();
-  return std::max(span.length - (open_end ? floor_half(mortise.width) : mortise.width), Length());
 }
 
 }  // namespace haunch

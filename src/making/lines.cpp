@@ -1,7 +1,5 @@
 #include "lines.h"
 
-#include <algorithm>
-
 namespace haunch {
 namespace {
 
@@ -31,11 +29,6 @@ Length below_crown(const Piece& piece, const Box& leaf) {
 }
 
 }  // namespace
-
-std::size_t own_axis(const Place& place, Axis axis) {
-  return static_cast<std::size_t>(std::find(place.axes.begin(), place.axes.end(), axis) -
-                                  place.axes.begin());
-}
 
 Line low_line(const Piece& piece, const Shoulders& shoulders) {
   if (!is_upright(piece)) return Line::left_end;

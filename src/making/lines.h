@@ -5,9 +5,6 @@
 
 namespace haunch {
 
-/// The piece's own axis that runs along an axis of the assembly.
-std::size_t own_axis(const Place& place, Axis axis);
-
 inline bool is_upright(const Piece& piece) {
   return piece.place.axes[0] == Axis::y;
 }

@@ -6,14 +6,11 @@
 namespace haunch {
 
 Length Operation::setting(SizeName name) const {
-  for (const NamedSize& it : settings)
-    if (it.name == name) return it.size;
-  return {};
+  return size_of(settings, name).value_or(Length());
 }
 
 bool Operation::has(SizeName name) const {
-  return std::any_of(settings.begin(), settings.end(),
-                     [&](const NamedSize& it) { return it.name == name; });
+  return size_of(settings, name).has_value();
 }
 
 bool set_alike(const Operation& a, const Operation& b) {
@@ -23,16 +20,6 @@ bool set_alike(const Operation& a, const Operation& b) {
                     [](const NamedSize& x, const NamedSize& y) {
                       return x.name == y.name && x.size == y.size;
                     });
-}
-
-std::string_view word(Cut cut) {
-  constexpr std::string_view kWords[] = {"whole",     "face-cheek", "back-cheek", "face-cope",
-                                         "back-cope", "haunch",     "flare"};
-  return kWords[static_cast<std::size_t>(cut)];
-}
-
-std::string_view word(Line line) {
-  return word_of(line);
 }
 
 }  // namespace haunch

@@ -2,6 +2,7 @@
 // it. Plain values, made once from the wood; sheets, set-ups and reports only lay them out.
 #pragma once
 
+#include <iterator>
 #include <optional>
 #include <string_view>
 #include <vector>
@@ -23,6 +24,11 @@ enum class Cut : unsigned char {
   haunch,
   flare,
 };
+
+template <>
+inline constexpr std::string_view kWords<Cut>[] = {
+    "whole", "face-cheek", "back-cheek", "face-cope", "back-cope", "haunch", "flare"};
+static_assert(std::size(kWords<Cut>) == static_cast<std::size_t>(Cut::flare) + 1);
 
 /// A line that places are told from. The first ones are a piece's own; the last ones stand in for
 /// its ends where a fitting has to agree with what hangs beside it.
@@ -46,6 +52,7 @@ template <>
 inline constexpr std::string_view kWords<Line>[] = {
     "foot", "lower end", "left end", "lower edge", "left edge", "inner face", "lower face",
     "top",  "left",      "right",    "sill",       "head",      "transom"};
+static_assert(std::size(kWords<Line>) == static_cast<std::size_t>(Line::transom) + 1);
 
 /// A side of a piece, through which the work comes in: across which of its own axes, and whether
 /// from the high end of it.
@@ -98,9 +105,5 @@ struct Operation {
 
 /// Whether one setting does for both.
 bool set_alike(const Operation& a, const Operation& b);
-
-/// As in reports: "face-cheek", "lower end".
-std::string_view word(Cut cut);
-std::string_view word(Line line);
 
 }  // namespace haunch

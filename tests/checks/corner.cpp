@@ -161,7 +161,7 @@ Assembly corner(const CornerSizes& s) {
 
 std::vector<Box>& cuts_of(Assembly& assembly, std::size_t piece, std::string_view kind) {
   for (Feature& feature : assembly.pieces[piece].features)
-    if (word(feature.kind) == kind) return feature.cuts;
+    if (word_of(feature.kind) == kind) return feature.cuts;
   throw std::invalid_argument("no " + std::string(kind));
 }
 

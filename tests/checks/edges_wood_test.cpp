@@ -32,7 +32,7 @@ Assembly but(Assembly leaf, const std::function<void(Assembly&)>& change) {
 /// The first outline of a piece's prisms.
 std::vector<Corner>& outline_of(Assembly& a, std::string_view piece, std::string_view kind) {
   for (Feature& feature : a.pieces[piece_number(a, piece)].features)
-    if (word(feature.kind) == kind && !feature.prisms.empty())
+    if (word_of(feature.kind) == kind && !feature.prisms.empty())
       return feature.prisms.front().outline;
   throw std::invalid_argument("no such prism");
 }

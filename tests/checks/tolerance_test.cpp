@@ -425,7 +425,7 @@ TEST_CASE("Dowels and half-laps are left out, and told as such") {
     CHECK(forecast.joints.size() == 4);  // the panel's edges
     REQUIRE_FALSE(forecast.left_out.empty());
     for (const std::size_t left_out : forecast.left_out)
-      CHECK(word(leaf.joints[left_out].kind) == joint);
+      CHECK(word_of(leaf.joints[left_out].kind) == joint);
     CHECK(forecast.leaf.best_allowance == std::nullopt);
     CHECK_FALSE(forecast.flush);
   }

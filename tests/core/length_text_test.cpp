@@ -21,7 +21,7 @@ using haunch::inch_fraction;
 using haunch::Length;
 using haunch::read_length;
 using haunch::Unit;
-using haunch::unit_word;
+using haunch::word_of;
 
 namespace {
 
@@ -48,7 +48,7 @@ std::int64_t nearest_steps(const std::string& exact_mm) {
 void check_row(const nlohmann::json& row, Unit bare) {
   const std::string text = row.at("text");
   const auto reading = read_length(text, bare);
-  CAPTURE(text, unit_word(bare), reading.why);
+  CAPTURE(text, word_of(bare), reading.why);
   REQUIRE(reading.length.has_value() == row.at("ok").get<bool>());
   if (reading.length) {
     CHECK(reading.length->steps() == nearest_steps(row.at("mm")));
@@ -73,7 +73,7 @@ bool agreed(const std::string& text, Unit bare, Tried& tried) {
   const bool advice_reads = reading.instead.empty() || read_length(reading.instead, bare).length;
   if (!reading.instead.empty()) ++tried.with_advice;
   if (first == second && advice_reads && first.has_value() == reading.why.empty()) return true;
-  CAPTURE(text, unit_word(bare), first.value_or(-1), second.value_or(-1), reading.why,
+  CAPTURE(text, word_of(bare), first.value_or(-1), second.value_or(-1), reading.why,
           reading.instead);
   CHECK(first == second);
   CHECK(advice_reads);
@@ -95,7 +95,7 @@ TEST_CASE("every text of the table is read exactly, or refused with what to writ
   REQUIRE(table.at("rows").size() >= 330);
   for (const auto& row : table.at("rows"))
     for (const Unit bare : kUnits)
-      if (row.value("default_unit", unit_word(bare)) == unit_word(bare)) check_row(row, bare);
+      if (row.value("default_unit", word_of(bare)) == word_of(bare)) check_row(row, bare);
 }
 
 TEST_CASE("random lengths, and slips in writing them, are read as a second reader reads them",
@@ -275,6 +275,6 @@ TEST_CASE("a fraction with nothing left over reads as the same length", "[length
 }
 
 TEST_CASE("units are written mm and in", "[length_text]") {
-  CHECK(unit_word(Unit::mm) == "mm");
-  CHECK(unit_word(Unit::inch) == "in");
+  CHECK(word_of(Unit::mm) == "mm");
+  CHECK(word_of(Unit::inch) == "in");
 }

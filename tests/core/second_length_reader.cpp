@@ -102,7 +102,7 @@ std::optional<std::int64_t> one_number(const std::string& number, const std::str
   if (unit.empty() && fraction && bare == Unit::mm) return {};
   const auto value = number_value(number);
   if (!value) return {};
-  return steps_in(times(*value, in_mm(unit.empty() ? std::string(unit_word(bare)) : unit)));
+  return steps_in(times(*value, in_mm(unit.empty() ? std::string(word_of(bare)) : unit)));
 }
 
 std::optional<std::int64_t> feet_and_inches(const std::string& feet, const std::string& inches) {

@@ -24,10 +24,10 @@ TEST_CASE("Every kind of thing has a word, no two of them the same") {
 }
 
 TEST_CASE("Words are those of reports") {
-  CHECK(word(Role::loose_tenon) == "loose-tenon");
-  CHECK(word(JointKind::mortise_and_tenon) == "mortise-and-tenon");
-  CHECK(word(FeatureKind::lip_rebate) == "lip-rebate");
-  CHECK(word(SizeName::from_foot) == "from_foot");
+  CHECK(word_of(Role::loose_tenon) == "loose-tenon");
+  CHECK(word_of(JointKind::mortise_and_tenon) == "mortise-and-tenon");
+  CHECK(word_of(FeatureKind::lip_rebate) == "lip-rebate");
+  CHECK(word_of(SizeName::from_foot) == "from_foot");
 }
 
 }  // namespace haunch::test

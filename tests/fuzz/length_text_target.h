@@ -22,7 +22,7 @@ inline bool reads_as(const std::string& text, Unit bare, Length length) {
 /// What is printed of a length reads as the same length, under either unit.
 inline void require_printed_and_read(Length length, Unit unit) {
   const std::string bare = decimal(length, unit);
-  const std::string with_unit = bare + " " + std::string(unit_word(unit));
+  const std::string with_unit = bare + " " + std::string(word_of(unit));
   const bool six_digits = std::min(bare.find('.'), bare.size()) <= 6;  // more are not read
   require(!six_digits || reads_as(bare, unit, length));
   require(!six_digits || reads_as(with_unit, Unit::mm, length));

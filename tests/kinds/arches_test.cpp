@@ -23,7 +23,7 @@ double in_mm(Length length) {
 Length size(const Piece& its, std::string_view kind, std::string_view name) {
   for (const Feature& feature : its.features)
     for (const NamedSize& one : feature.sizes)
-      if (word(feature.kind) == kind && word(one.name) == name) return one.size;
+      if (word_of(feature.kind) == kind && word_of(one.name) == name) return one.size;
   throw std::invalid_argument("no such size");
 }
 
@@ -46,7 +46,7 @@ Assembly moved_up(Assembly wood, std::string_view name, std::string_view kind, L
     for (Feature& feature : its.features)
       for (Prism& prism : feature.prisms)
         for (Corner& corner : prism.outline)
-          if (its.name == name && word(feature.kind) == kind && corner.u < its.blank[0])
+          if (its.name == name && word_of(feature.kind) == kind && corner.u < its.blank[0])
             (its.place.axes[0] == Axis::y ? corner.u : corner.v) += by;
   return wood;
 }
@@ -109,9 +109,9 @@ double farthest_in(const Assembly& wood) {
   double centre_y = 0;
   for (const Feature& feature : rail.features) {
     if (feature.kind == FeatureKind::arched_head)
-      centre_y = in_mm(size(rail, word(feature.kind), "centre_from_foot"));
+      centre_y = in_mm(size(rail, word_of(feature.kind), "centre_from_foot"));
     if (feature.kind == FeatureKind::arch && centre_y == 0)
-      centre_y = 2054 - 110 - in_mm(size(rail, word(feature.kind), "radius"));
+      centre_y = 2054 - 110 - in_mm(size(rail, word_of(feature.kind), "radius"));
   }
   const Spot centre{in_mm(wood.size[0]) / 2, centre_y};
   double most = 0;
@@ -121,7 +121,7 @@ double farthest_in(const Assembly& wood) {
       // A panel's rebate follows its top, as wide as the grooves are deep.
       const double radius = feature.kind == FeatureKind::rebate
                                 ? in_mm(size(its, "arched-top", "radius")) - 12
-                                : in_mm(size(its, word(feature.kind), "radius"));
+                                : in_mm(size(its, word_of(feature.kind), "radius"));
       most = std::max(most, farthest(lines_of(its, feature), centre, radius));
     }
   if (opening_of(wood).arch.empty()) return most;

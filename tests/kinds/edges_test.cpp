@@ -44,7 +44,7 @@ std::string rounded(std::string_view profile) {
 
 Feature feature(const Piece& piece, std::string_view kind) {
   for (const Feature& it : piece.features)
-    if (word(it.kind) == kind) return it;
+    if (word_of(it.kind) == kind) return it;
   throw std::invalid_argument("no " + std::string(kind));
 }
 

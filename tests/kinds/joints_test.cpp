@@ -16,8 +16,8 @@ std::vector<std::string_view> joint_kinds(const Assembly& wood) {
   std::vector<std::string_view> kinds;
   for (const Joint& joint : wood.joints)
     if (!joint.design.bite &&
-        std::find(kinds.begin(), kinds.end(), word(joint.kind)) == kinds.end())
-      kinds.push_back(word(joint.kind));
+        std::find(kinds.begin(), kinds.end(), word_of(joint.kind)) == kinds.end())
+      kinds.push_back(word_of(joint.kind));
   return kinds;
 }
 

@@ -20,7 +20,7 @@ std::string mitred(std::string_view more = R"("name": "mitred")",
 
 std::vector<Corner> outline(const Piece& piece, std::string_view kind) {
   for (const Feature& feature : piece.features)
-    if (word(feature.kind) == kind) return feature.prisms.front().outline;
+    if (word_of(feature.kind) == kind) return feature.prisms.front().outline;
   throw std::out_of_range("no such feature");
 }
 

@@ -95,7 +95,7 @@ TEST_CASE("A cove leaves the tongue level and follows its circle within 0.02 mm"
          "raise": {"profile": "cove", "tongue": 13, "width": 37, "shoulder": 2})");
   const auto named = [&](std::string_view name) {
     for (const NamedSize& size : its.features[0].sizes)
-      if (word(size.name) == name) return size.size;
+      if (word_of(size.name) == name) return size.size;
     return Length();
   };
   CHECK(named("radius") == mm(40));

@@ -51,7 +51,7 @@ Feature& recess(Assembly& wood, std::string_view name, std::string_view kind) {
   for (Piece& piece : wood.pieces)
     if (piece.name == name)
       for (Feature& feature : piece.features)
-        if (word(feature.kind) == kind) return feature;
+        if (word_of(feature.kind) == kind) return feature;
   throw std::invalid_argument("no such recess");
 }
 

@@ -103,7 +103,7 @@ TEST_CASE("doors go together as designed, whatever joins them", "[wood][property
     if (dowels_meet_others(*trial.assembly)) return Outcome::aside;
     std::set<std::string_view> here;
     for (const Joint& joint : trial.assembly->joints)
-      here.insert(word(joint.kind));
+      here.insert(word_of(joint.kind));
     for (const std::string_view kind : here)
       ++seen[kind];
     const std::vector<PointFault> faults = joint_faults(*trial.assembly, seed);

@@ -293,7 +293,7 @@ class PointJudge {
     double deepest = 0;
     for (const std::size_t piece : {wood_.joints[number].receives, wood_.joints[number].enters})
       for (const Feature& feature : wood_.pieces[piece].features)
-        if (word(feature.kind) == kind)
+        if (word_of(feature.kind) == kind)
           for (const Box& cut : feature.cuts)
             deepest = std::max(deepest, steps(cut.extent(1)));
     return deepest;

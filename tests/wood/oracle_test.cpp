@@ -126,7 +126,7 @@ Piece& marked(Assembly& door, const std::string& mark) {
 
 Feature& feature(Piece& piece, std::string_view kind) {
   return *std::find_if(piece.features.begin(), piece.features.end(),
-                       [&](const Feature& each) { return word(each.kind) == kind; });
+                       [&](const Feature& each) { return word_of(each.kind) == kind; });
 }
 
 bool finds(const Assembly& door, FaultKind kind) {

@@ -472,7 +472,7 @@ class Judge {
 
   std::string joint_name(std::size_t index) const {
     const Joint& joint = assembly_.joints[index];
-    return joint_id(index) + " (" + std::string(word(joint.kind)) + ", " + mark(joint.enters) +
+    return joint_id(index) + " (" + std::string(word_of(joint.kind)) + ", " + mark(joint.enters) +
            " into " + mark(joint.receives) + ")";
   }
 
@@ -490,13 +490,13 @@ class Judge {
           const Block cut = block_of(box);
           if (has_volume(cut) && common(cut, blank) == cut) continue;
           report(FaultKind::cut_outside_blank, piece.mark + ": a cut of its " +
-                                                   std::string(word(feature.kind)) +
+                                                   std::string(word_of(feature.kind)) +
                                                    " is empty or lies outside its blank");
         }
         for (const Prism& prism : feature.prisms) {
           if (lies_within(prism, piece)) continue;
           report(FaultKind::cut_outside_blank, piece.mark + ": a slope of its " +
-                                                   std::string(word(feature.kind)) +
+                                                   std::string(word_of(feature.kind)) +
                                                    " is empty or lies outside its blank");
         }
       }
@@ -549,7 +549,7 @@ class Judge {
   static int naming(const Piece& piece, std::string_view kind, std::size_t joint) {
     int count = 0;
     for (const Feature& feature : piece.features) {
-      if (word(feature.kind) != kind) continue;
+      if (word_of(feature.kind) != kind) continue;
       count += static_cast<int>(std::count(feature.joints.begin(), feature.joints.end(), joint));
     }
     return count;
@@ -594,8 +594,8 @@ class Judge {
     const bool once = std::adjacent_find(ways.begin(), ways.end()) == ways.end();
     if (joints.size() == wanted && once) return;
     report(role == Role::panel ? FaultKind::panel_edges : FaultKind::role,
-           mark(piece) + ": a " + std::string(word(role)) + " in " + std::to_string(joints.size()) +
-               " joints");
+           mark(piece) + ": a " + std::string(word_of(role)) + " in " +
+               std::to_string(joints.size()) + " joints");
   }
 
   // ---- what is seen of each panel ----

@@ -25,16 +25,16 @@ class Occurrences {
   void note(const Assembly& assembly) {
     std::map<std::string, bool> here;
     for (const Joint& joint : assembly.joints) {
-      here[std::string(word(joint.kind))] = true;
+      here[std::string(word_of(joint.kind))] = true;
       if (!joint.tenon) continue;
       if (joint.tenon->each.size() > 1) here["divided tenon"] = true;
       if (joint.tenon->haunch_depth > Length()) here["haunch"] = true;
     }
     for (const Piece& piece : assembly.pieces) {
-      here[std::string(word(piece.role))] = true;
+      here[std::string(word_of(piece.role))] = true;
       if (piece.matter == Matter::board) here["board"] = true;
       for (const Feature& feature : piece.features)
-        here[std::string(word(feature.kind))] = true;
+        here[std::string(word_of(feature.kind))] = true;
     }
     for (const auto& [what, seen] : here)
       ++counts_[what];

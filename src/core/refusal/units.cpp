@@ -48,7 +48,7 @@ std::string converted(const Written& written, std::size_t i, const OtherUnit& un
   if (!number || __builtin_mul_overflow(number->steps(), unit.steps, &scaled)) return {};
   if (scaled % Length::kStepsPerMm != 0) return {};
   const Length length = Length::from_steps(scaled / Length::kStepsPerMm);
-  return decimal(length, unit.unit) + ' ' + std::string(unit_word(unit.unit)) + written.text(i + 1);
+  return decimal(length, unit.unit) + ' ' + std::string(word_of(unit.unit)) + written.text(i + 1);
 }
 
 /// The end of a unit with what may stand between it and the next number.
