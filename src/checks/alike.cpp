@@ -3,16 +3,15 @@
 #include <algorithm>
 #include <vector>
 
-#include "junction.h"
 #include "polyhedron.h"
 
 namespace haunch {
 namespace {
 
-/// What one cut takes away, as figures to be compared.
+/// What a sloping cut takes away, as figures to be compared.
 using Figures = std::vector<Length>;
 
-Figures figures_of(const Box& box) {
+std::array<Length, 6> figures_of(const Box& box) {
   return {box.low[0], box.low[1], box.low[2], box.high[0], box.high[1], box.high[2]};
 }
 
@@ -25,7 +24,8 @@ Triple seen_from(const Junction& junction, const Triple& place) {
 /// to the lesser of the two beside it, wherever and whichever way round it was drawn.
 Figures figures_of(const Prism& prism, const Junction& junction) {
   const auto [u, v] = across_axes(prism.along);
-  Figures all = figures_of(junction.from_assembly(bounds_of(prism)));
+  const std::array<Length, 6> bounds = figures_of(junction.from_assembly(bounds_of(prism)));
+  Figures all(bounds.begin(), bounds.end());
   std::vector<Triple> corners;
   for (const Corner& corner : prism.outline) {
     Triple place = junction.origin;
@@ -45,20 +45,6 @@ Figures figures_of(const Prism& prism, const Junction& junction) {
   return all;
 }
 
-/// All that is cut out of a piece before fittings are let in, as seen from a junction.
-std::vector<Figures> cuts_of(const Junction& junction, const Piece& piece) {
-  std::vector<Figures> cuts;
-  for (const Feature& feature : piece.features) {
-    if (feature.fitting) continue;
-    for (const Box& cut : feature.cuts)
-      cuts.push_back(figures_of(junction.from_assembly(placed(cut, piece.place))));
-    for (const Prism& prism : feature.prisms)
-      cuts.push_back(figures_of(placed(prism, piece.place), junction));
-  }
-  std::sort(cuts.begin(), cuts.end());
-  return cuts;
-}
-
 /// Whether two joints are to have the same clearances, of whatever size.
 bool are_designed_alike(const Joint& a, const Joint& b) {
   const Clearances& one = a.design;
@@ -74,15 +60,56 @@ bool are_designed_alike(const Joint& a, const Joint& b) {
 
 }  // namespace
 
-bool are_alike(const Assembly& assembly, const Joint& a, const Joint& b) {
-  if (!are_designed_alike(a, b)) return false;
-  const Junction here(assembly, a);
-  const Junction there(assembly, b);
-  const auto piece = [&](std::size_t number) -> const Piece& { return assembly.pieces[number]; };
-  return here.blank(piece(a.receives)) == there.blank(piece(b.receives)) &&
-         here.blank(piece(a.enters)) == there.blank(piece(b.enters)) &&
-         cuts_of(here, piece(a.receives)) == cuts_of(there, piece(b.receives)) &&
-         cuts_of(here, piece(a.enters)) == cuts_of(there, piece(b.enters));
+const Looks::Boxes& Looks::boxes_of(std::size_t joint, Side Look::*side) {
+  const Look& look = looks_[joint];
+  Side& its = looks_[joint].*side;
+  if (its.boxes) return *its.boxes;
+  its.boxes.emplace();
+  for (const Feature& feature : its.piece->features)
+    if (!feature.fitting)
+      for (const Box& cut : feature.cuts)
+        its.boxes->push_back(
+            figures_of(look.junction.from_assembly(placed(cut, its.piece->place))));
+  std::sort(its.boxes->begin(), its.boxes->end());
+  return *its.boxes;
+}
+
+const Looks::Prisms& Looks::prisms_of(std::size_t joint, Side Look::*side) {
+  const Look& look = looks_[joint];
+  Side& its = looks_[joint].*side;
+  if (its.prisms) return *its.prisms;
+  its.prisms.emplace();
+  for (const Feature& feature : its.piece->features)
+    if (!feature.fitting)
+      for (const Prism& prism : feature.prisms)
+        its.prisms->push_back(figures_of(placed(prism, its.piece->place), look.junction));
+  std::sort(its.prisms->begin(), its.prisms->end());
+  return *its.prisms;
+}
+
+Looks::Looks(const Assembly& assembly) : assembly_(assembly) {
+  looks_.reserve(assembly.joints.size());
+  for (const Joint& joint : assembly.joints) {
+    const Junction junction(assembly, joint);
+    const auto seen = [&](std::size_t number) {
+      const Piece& piece = assembly.pieces[number];
+      return Side{&piece, junction.blank(piece)};
+    };
+    looks_.push_back({junction, seen(joint.receives), seen(joint.enters)});
+  }
+}
+
+bool Looks::are_alike(std::size_t a, std::size_t b) {
+  if (!are_designed_alike(assembly_.joints[a], assembly_.joints[b])) return false;
+  // What takes least comes first.
+  const std::array<Side Look::*, 2> sides{&Look::receives, &Look::enters};
+  return std::all_of(
+             sides.begin(), sides.end(),
+             [&](auto side) { return (looks_[a].*side).blank == (looks_[b].*side).blank; }) &&
+         std::all_of(sides.begin(), sides.end(),
+                     [&](auto side) { return boxes_of(a, side) == boxes_of(b, side); }) &&
+         std::all_of(sides.begin(), sides.end(),
+                     [&](auto side) { return prisms_of(a, side) == prisms_of(b, side); });
 }
 
 }  // namespace haunch

@@ -54,15 +54,15 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
 Bench bench_of(const Assembly& assembly, Unit unit, Where where) {
   Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}, {}};
   bench.measures.reserve(assembly.joints.size());
-  for (const Joint& joint : assembly.joints) {
-    const auto measured = assembly.joints.begin() + std::ssize(bench.measures);
-    const auto same = std::find_if(assembly.joints.begin(), measured, [&](const Joint& before) {
-      return are_alike(assembly, before, joint);
-    });
-    bench.measures.push_back(
-        same != measured
-            ? bench.measures[static_cast<std::size_t>(same - assembly.joints.begin())]
-            : measure(joint, bench.solids[joint.receives], bench.solids[joint.enters], where));
+  Looks looks(assembly);
+  for (std::size_t number = 0; number < assembly.joints.size(); ++number) {
+    const Joint& joint = assembly.joints[number];
+    std::size_t same = 0;
+    while (same < number && !looks.are_alike(same, number))
+      ++same;
+    bench.measures.push_back(same < number ? bench.measures[same]
+                                           : measure(joint, bench.solids[joint.receives],
+                                                     bench.solids[joint.enters], where));
   }
   return bench;
 }

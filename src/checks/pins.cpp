@@ -82,45 +82,67 @@ std::optional<Pinned> pinned(const Bench& bench, std::size_t number) {
   return {};
 }
 
-/// What else is taken out of a piece, each cut by the box around it.
-std::vector<Box> voids_beside(const Piece& piece, const Feature& own) {
-  std::vector<Box> voids;
+/// A void of a piece: of what slopes the box around each part.
+struct Void {
+  const Feature* feature;
+  Box box;
+};
+
+std::vector<Void> voids_of(const Piece& piece) {
+  std::vector<Void> voids;
   for (const Feature& feature : piece.features) {
-    if (&feature == &own || feature.fitting) continue;
+    if (feature.fitting) continue;
     for (const Box& box : bounds_of(taken_away(feature, piece.place)))
-      voids.push_back(box);
+      voids.push_back({&feature, box});
   }
   return voids;
 }
 
-/// From a hole on, this way, to the first void or the face of the blank; of its layers the least.
-/// A void that the hole runs into leaves none.
+bool has_pin(const Piece& piece) {
+  return std::any_of(piece.features.begin(), piece.features.end(),
+                     [](const Feature& it) { return it.kind == FeatureKind::pin_hole; });
+}
+
+/// Those of each piece that has a pin, by its number.
+using VoidsOfPieces = std::vector<std::vector<Void>>;
+
+VoidsOfPieces voids_beside_pins(const Assembly& wood) {
+  VoidsOfPieces voids;
+  for (const Piece& piece : wood.pieces)
+    voids.push_back(has_pin(piece) ? voids_of(piece) : std::vector<Void>());
+  return voids;
+}
+
+/// From a hole on, this way, to the first other void or the face of the blank; of its layers the
+/// least. A void that the hole runs into leaves none.
 struct Runs {
   const Hole& hole;
-  Box blank;
-  std::vector<Box> voids;
+  const Box& blank;
+  const std::vector<Void>& voids;
 
-  Runs(const Bench& bench, const Hole& of)
-      : hole(of),
-        blank(bench.solids[of.piece].blank),
-        voids(voids_beside(bench.assembly.pieces[of.piece], *of.feature)) {}
+  Runs(const Bench& bench, const Hole& of, const VoidsOfPieces& all)
+      : hole(of), blank(bench.solids[of.piece].blank), voids(all[of.piece]) {}
 
   Length wood(Way way) const {
     std::optional<Length> least;
     for (const Box& layer : hole.layers) {
       Length run = way.upwards ? blank.high[way.axis] - layer.high[way.axis]
                                : layer.low[way.axis] - blank.low[way.axis];
-      for (const Box& other : voids)
-        if (const auto to = gap(layer, other, way)) run = std::min(run, std::max(Length(), *to));
+      for (const Void& other : voids) {
+        if (other.feature == hole.feature) continue;
+        if (const auto to = gap(layer, other.box, way))
+          run = std::min(run, std::max(Length(), *to));
+      }
       least = least ? std::min(*least, run) : run;
     }
     return least.value_or(Length());
   }
 };
 
-void check_tenon_wood(Bench& bench, const Pinned& pin, Length diameter) {
+void check_tenon_wood(Bench& bench, const Pinned& pin, const VoidsOfPieces& voids,
+                      Length diameter) {
   const Limits& limits = bench.limits;
-  const Runs runs(bench, pin.tenon);
+  const Runs runs(bench, pin.tenon, voids);
   const std::size_t across = 1 - pin.in.axis;
   const std::vector<std::size_t> parts{pin.tenon.piece};
   report(bench, kShear, parts, pin.joint, runs.wood(pin.in),
@@ -135,9 +157,10 @@ void check_tenon_wood(Bench& bench, const Pinned& pin, Length diameter) {
          Bounds{limits.least_wood, {}, diameter + floor_half(diameter), {}});
 }
 
-void check_cheek_wood(Bench& bench, const Pinned& pin, Length diameter) {
+void check_cheek_wood(Bench& bench, const Pinned& pin, const VoidsOfPieces& voids,
+                      Length diameter) {
   const Limits& limits = bench.limits;
-  const Runs runs(bench, pin.cheeks);
+  const Runs runs(bench, pin.cheeks, voids);
   const std::size_t across = 1 - pin.in.axis;
   const std::vector<std::size_t> parts{pin.cheeks.piece};
   const Bounds thin{limits.least_wood, {}, limits.thin_wood, {}};
@@ -150,7 +173,7 @@ void check_cheek_wood(Bench& bench, const Pinned& pin, Length diameter) {
   if (behind > Length()) report(bench, kBehind, parts, pin.joint, behind, thin);
 }
 
-void check_pin(Bench& bench, std::size_t number) {
+void check_pin(Bench& bench, std::size_t number, const VoidsOfPieces& voids) {
   const Joint& joint = bench.assembly.joints[number];
   const auto pin = pinned(bench, number);
   const std::vector<std::size_t> parts{joint.receives, joint.enters};
@@ -163,15 +186,16 @@ void check_pin(Bench& bench, std::size_t number) {
       *joint.design.draw <= half ? joint.design.draw : std::nullopt;
   report(bench, kDraw, parts, number, pin->in.upwards ? further : -further,
          Bounds{designed, designed.value_or(half), {}, floor_divide(diameter, 3)});
-  check_tenon_wood(bench, *pin, diameter);
-  check_cheek_wood(bench, *pin, diameter);
+  check_tenon_wood(bench, *pin, voids, diameter);
+  check_cheek_wood(bench, *pin, voids, diameter);
 }
 
 }  // namespace
 
 void check_pins(Bench& bench) {
+  const VoidsOfPieces voids = voids_beside_pins(bench.assembly);
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number)
-    if (bench.assembly.joints[number].design.draw) check_pin(bench, number);
+    if (bench.assembly.joints[number].design.draw) check_pin(bench, number, voids);
 }
 
 std::vector<const Rule*> rules_of_pins() {

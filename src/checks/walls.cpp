@@ -1,7 +1,6 @@
 // Wood left: beside, behind and beyond each mortise, between mortises, and beside each groove.
 #include <algorithm>
 #include <cmath>
-#include <iterator>
 
 #include "family.h"
 #include "rounding.h"
@@ -55,13 +54,27 @@ constexpr Rule kRebate{"rebate-wall", "of wood beside and behind the rebate",
 
 /// A void of a piece, in the assembly's axes.
 struct Void {
+  const Feature* feature;
   Box box;  // of one that slopes the box around it
-  bool mortise;
-  bool groove;
-  bool outside;  // a rebate along the outside of the leaf
   std::optional<Polyhedron> sloping = {};
-  const Feature* feature = nullptr;
+
+  bool is(FeatureKind kind) const { return feature->kind == kind; }
+  bool is_groove() const { return is(FeatureKind::groove); }
+  bool is_mortise() const { return is(FeatureKind::mortise) || is(FeatureKind::dowel_hole); }
+  /// Whether it is a rebate along the outside of the leaf.
+  bool is_outside() const { return is(FeatureKind::lip_rebate) || is(FeatureKind::meeting_rebate); }
 };
+using Voids = std::vector<Void>;
+/// Some of them.
+using Chosen = std::vector<const Void*>;
+
+template <typename Wanted>
+Chosen chosen(const Voids& voids, const Wanted& wanted) {
+  Chosen some;
+  for (const Void& each : voids)
+    if (wanted(each)) some.push_back(&each);
+  return some;
+}
 
 bool overlap_or_touch(const Box& a, const Box& b) {
   for (std::size_t axis = 0; axis < 3; ++axis)
@@ -71,8 +84,7 @@ bool overlap_or_touch(const Box& a, const Box& b) {
 
 /// A mortise is as long, wide and deep as it is anywhere: what slopes at its ends is taken into the
 /// box around it.
-std::vector<Void> mortise_voids(const Piece& piece, const Feature& feature) {
-  std::vector<Void> voids;
+void add_mortise(Voids& voids, const Piece& piece, const Feature& feature) {
   std::vector<Box> ends;
   for (const Prism& prism : feature.prisms)
     ends.push_back(bounds_of(placed(prism, piece.place)));
@@ -81,65 +93,88 @@ std::vector<Void> mortise_voids(const Piece& piece, const Feature& feature) {
     Box whole = straight;
     for (const Box& end : ends)
       if (overlap_or_touch(straight, end)) whole = around(whole, end);
-    voids.push_back({whole, true, false, false, {}, &feature});
+    voids.push_back({&feature, whole});
   }
-  return voids;
 }
 
-/// A round hole is as wide as it is anywhere.
-std::vector<Void> hole_voids(const Piece& piece, const Feature& feature) {
-  std::vector<Void> voids;
-  for (const Prism& prism : feature.prisms)
-    voids.push_back({bounds_of(placed(prism, piece.place)), true, false, false, {}, &feature});
-  return voids;
+/// The box around a hole, which is as wide as it is anywhere.
+Box hole_of(const Piece& piece, const Feature& feature) {
+  return bounds_of(placed(feature.prisms.front(), piece.place));
 }
 
-std::vector<Void> voids_of(const Piece& piece) {
-  std::vector<Void> voids;
+Voids voids_of(const Piece& piece) {
+  Voids voids;
   for (const Feature& feature : piece.features) {
     if (feature.fitting) continue;
-    const bool mortise = feature.kind == FeatureKind::mortise;
-    if (mortise || feature.kind == FeatureKind::dowel_hole) {
-      for (Void& each : mortise ? mortise_voids(piece, feature) : hole_voids(piece, feature))
-        voids.push_back(std::move(each));
+    if (feature.kind == FeatureKind::mortise) {
+      add_mortise(voids, piece, feature);
       continue;
     }
-    const bool groove = feature.kind == FeatureKind::groove;
-    const bool outside =
-        feature.kind == FeatureKind::lip_rebate || feature.kind == FeatureKind::meeting_rebate;
+    if (feature.kind == FeatureKind::dowel_hole) {
+      for (const Prism& prism : feature.prisms)
+        voids.push_back({&feature, bounds_of(placed(prism, piece.place))});
+      continue;
+    }
     for (const Box& cut : feature.cuts)
-      voids.push_back({placed(cut, piece.place), false, groove, outside});
+      voids.push_back({&feature, placed(cut, piece.place)});
     for (const Prism& prism : feature.prisms)
       for (Polyhedron& block : polyhedra_of(placed(prism, piece.place))) {
         const Box around = bounds_of(block);
-        voids.push_back({around, false, groove, outside, std::move(block)});
+        voids.push_back({&feature, around, std::move(block)});
       }
   }
   return voids;
 }
 
-/// From a slab on to a void that goes on beyond it, in its shadow.
-std::optional<Length> distance(const Box& slab, const Void& to, Way way) {
-  if (!in_shadow(slab, to.box, way.axis)) return {};
-  if (to.sloping) return gap(polyhedron_of(slab), *to.sloping, way);
-  return gap(slab, to.box, way);
-}
+/// Part of a void, from which wood is measured on.
+class Slab {
+ public:
+  explicit Slab(const Box& box) : box_(box) {}
 
-/// Wood from a face of `slab` on, this way, until there is none. Negative where a void that ends
+  const Box& box() const { return box_; }
+
+  /// On to a void that goes on beyond it, in its shadow, if that is nearer than `most`.
+  std::optional<Length> distance(const Void& to, Way way, std::optional<Length> most = {}) {
+    if (!in_shadow(box_, to.box, way.axis)) return {};
+    if (!to.sloping) return gap(box_, to.box, way);
+    // The box around it may be half a step too large.
+    const Length least = nearest(to.box, way) - Length::from_steps(1);
+    if (most && least >= *most) return {};
+    return gap(shape_for(*to.sloping), *to.sloping, way);
+  }
+
+ private:
+  Length nearest(const Box& to, Way way) const {
+    return way.upwards ? to.low[way.axis] - box_.high[way.axis]
+                       : box_.low[way.axis] - to.high[way.axis];
+  }
+
+  /// As a run beside another.
+  const Polyhedron& shape_for(const Polyhedron& other) {
+    const std::size_t along = other.along == kNoAxis ? 2 : other.along;
+    if (!shape_ || shape_->along != along) shape_ = polyhedron_of(box_, along);
+    return *shape_;
+  }
+
+  Box box_;
+  std::optional<Polyhedron> shape_;
+};
+
+/// Wood from a face of a slab on, this way, until there is none. Negative where a void that ends
 /// beyond begins before.
 struct WoodRun {
   Length wood;
   bool to_mortise = false;
 };
 
-WoodRun wood_from(const Box& slab, Way way, const Box& blank, const std::vector<Void>& voids,
-                  std::size_t own) {
-  const Length from = way.upwards ? slab.high[way.axis] : slab.low[way.axis];
+WoodRun wood_from(Slab& slab, Way way, const Box& blank, const Chosen& voids,
+                  const Void* own = nullptr) {
+  const Length from = way.upwards ? slab.box().high[way.axis] : slab.box().low[way.axis];
   WoodRun run{way.upwards ? blank.high[way.axis] - from : from - blank.low[way.axis], false};
-  for (std::size_t i = 0; i < voids.size(); ++i) {
-    if (i == own) continue;
-    const auto wood = distance(slab, voids[i], way);
-    if (wood && *wood < run.wood) run = {*wood, voids[i].mortise};
+  for (const Void* to : voids) {
+    if (to == own) continue;
+    const auto wood = slab.distance(*to, way, run.wood);
+    if (wood && *wood < run.wood) run = {*wood, to->is_mortise()};
   }
   return run;
 }
@@ -189,41 +224,39 @@ Box bottom_slab(Box mortise, Way in) {
   return mortise;
 }
 
-WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank,
-                   const Feature& mortise) {
+WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank, const Feature& mortise,
+                   const Voids& voids) {
   const Way in{static_cast<std::size_t>(joint.heading.axis), joint.heading.upwards};
   // A mortise in the end of its piece is long in that piece's width.
   const bool in_end = piece.place.axes[0] == joint.heading.axis;
   const auto along = static_cast<std::size_t>(piece.place.axes[in_end ? 1 : 0]);
   const std::size_t through = 3 - along - in.axis;
-  const std::vector<Void> voids = voids_of(piece);
+  const Chosen all = chosen(voids, [](const Void&) { return true; });
   WoodLeft left;
-  for (std::size_t own_number = 0; own_number < voids.size(); ++own_number) {
-    if (voids[own_number].feature != &mortise) continue;
-    const Box& box = voids[own_number].box;
-    const Box slab = bottom_slab(box, in);
+  for (const Void& own : voids) {
+    if (own.feature != &mortise) continue;
+    Slab slab(bottom_slab(own.box, in));
     for (const bool upwards : {false, true}) {
-      left.note_run(wood_from(slab, {through, upwards}, blank, voids, own_number),
-                    &WoodLeft::beside);
-      left.note_run(wood_from(slab, {along, upwards}, blank, voids, own_number), &WoodLeft::end);
+      left.note_run(wood_from(slab, {through, upwards}, blank, all, &own), &WoodLeft::beside);
+      left.note_run(wood_from(slab, {along, upwards}, blank, all, &own), &WoodLeft::end);
     }
-    left.note_run(wood_from(slab, in, blank, voids, own_number), &WoodLeft::behind);
+    left.note_run(wood_from(slab, in, blank, all, &own), &WoodLeft::behind);
     for (const Void& other : voids) {
-      if (const auto fin = fin_between(box, other.box, through); other.groove && fin)
-        left.note(left.beside, *fin);
-      const auto corners = corner_distance(box, other.box, along, in.axis);
-      if (other.mortise && corners && (!left.between || *corners < *left.between))
-        left.between = corners;
+      if (other.is_groove())
+        if (const auto fin = fin_between(own.box, other.box, through)) left.note(left.beside, *fin);
+      if (!other.is_mortise()) continue;
+      const auto corners = corner_distance(own.box, other.box, along, in.axis);
+      if (corners && (!left.between || *corners < *left.between)) left.between = corners;
     }
   }
   return left;
 }
 
-void check_mortise(Bench& bench, std::size_t number, const Feature& mortise) {
+void check_mortise(Bench& bench, std::size_t number, const Feature& mortise, const Voids& voids) {
   const Joint& joint = bench.assembly.joints[number];
   const Piece& piece = bench.assembly.pieces[joint.receives];
   const Limits& limits = bench.limits;
-  const WoodLeft left = wood_left(joint, piece, bench.solids[joint.receives].blank, mortise);
+  const WoodLeft left = wood_left(joint, piece, bench.solids[joint.receives].blank, mortise, voids);
   const std::vector<std::size_t> parts{joint.receives};
   const auto bounds = [&](Length thin) { return Bounds{limits.least_wood, {}, thin, {}}; };
   const bool twins = bench.measures[number].side_by_side > 1;
@@ -247,13 +280,13 @@ Length to_edge_of_piece(const Box& hole, const Box& blank, std::size_t along) {
   return std::min(hole.low[along] - blank.low[along], blank.high[along] - hole.high[along]);
 }
 
-void check_hole(Bench& bench, std::size_t number, const Feature& feature) {
+void check_hole(Bench& bench, std::size_t number, const Feature& feature, const Voids& voids) {
   const Joint& joint = bench.assembly.joints[number];
   const Piece& piece = bench.assembly.pieces[joint.receives];
   const Limits& limits = bench.limits;
   const Box& blank = bench.solids[joint.receives].blank;
-  const WoodLeft left = wood_left(joint, piece, blank, feature);
-  const Box hole = hole_voids(piece, feature).front().box;
+  const WoodLeft left = wood_left(joint, piece, blank, feature, voids);
+  const Box hole = hole_of(piece, feature);
   const bool in_end = piece.place.axes[0] == joint.heading.axis;
   const auto along = static_cast<std::size_t>(piece.place.axes[in_end ? 1 : 0]);
   const std::vector<std::size_t> parts{joint.receives};
@@ -268,22 +301,20 @@ void check_hole(Bench& bench, std::size_t number, const Feature& feature) {
 }
 
 /// A slot in a mitre, across the width of its piece: to the outer edge and to the groove.
-void check_slot(Bench& bench, std::size_t number, const Feature& feature) {
+void check_slot(Bench& bench, std::size_t number, const Feature& feature, const Voids& voids) {
   const Joint& joint = bench.assembly.joints[number];
   const Piece& piece = bench.assembly.pieces[joint.receives];
   const Limits& limits = bench.limits;
   const Box& blank = bench.solids[joint.receives].blank;
   const auto across = static_cast<std::size_t>(piece.place.axes[1]);
   const auto through = static_cast<std::size_t>(piece.place.axes[2]);
-  const Box slot = hole_voids(piece, feature).front().box;
-  std::vector<Void> voids = voids_of(piece);
-  std::erase_if(voids, [](const Void& it) { return !it.groove; });
-  const std::size_t none = voids.size();
+  Slab slot(hole_of(piece, feature));
+  const Chosen grooves = chosen(voids, [](const Void& it) { return it.is_groove(); });
   Length beside = blank.extent(through);
   Length edge = blank.extent(across);
   for (const bool upwards : {false, true}) {
-    beside = std::min(beside, wood_from(slot, {through, upwards}, blank, voids, none).wood);
-    edge = std::min(edge, wood_from(slot, {across, upwards}, blank, voids, none).wood);
+    beside = std::min(beside, wood_from(slot, {through, upwards}, blank, grooves).wood);
+    edge = std::min(edge, wood_from(slot, {across, upwards}, blank, grooves).wood);
   }
   const Length quarter = floor_divide(piece.blank[2], 4);
   report(bench, kSlotWall, {joint.receives}, number, beside,
@@ -319,31 +350,29 @@ void check_housing(Bench& bench, std::size_t number, const Feature& housing) {
            Bounds{limits.least_wood, {}, limits.least_beyond_housing, {}});
 }
 
-void check_grooves(Bench& bench, std::size_t number) {
+void check_grooves(Bench& bench, std::size_t number, const Voids& voids) {
   const Piece& piece = bench.assembly.pieces[number];
-  std::vector<Void> grooves = voids_of(piece);
-  std::vector<Void> rebates = grooves;
-  std::erase_if(rebates, [](const Void& it) { return !it.outside; });
-  std::erase_if(grooves, [](const Void& it) { return !it.groove; });
+  const Chosen grooves = chosen(voids, [](const Void& it) { return it.is_groove(); });
   if (grooves.empty()) return;
   const auto across = static_cast<std::size_t>(piece.place.axes[1]);
   const auto through = static_cast<std::size_t>(piece.place.axes[2]);
   const Box& blank = bench.solids[number].blank;
   std::optional<Length> least;
-  for (std::size_t i = 0; i < grooves.size(); ++i) {
-    const Box& box = grooves[i].box;
+  for (const Void* groove : grooves) {
+    const Box& box = groove->box;
     // A rebate across a groove's end is not beside it.
-    std::vector<Void> beside = grooves;
-    std::copy_if(rebates.begin(), rebates.end(), std::back_inserter(beside),
-                 [&](const Void& it) { return !interiors_meet(it.box, box); });
+    const Chosen beside = chosen(voids, [&](const Void& it) {
+      return it.is_groove() || (it.is_outside() && !interiors_meet(it.box, box));
+    });
     // Worked from the edge that it is nearer to; one that follows an arch does not begin at the
     // blank's.
     const bool inward =
-        piece.role == Role::rail && grooves[i].sloping
+        piece.role == Role::rail && groove->sloping
             ? true
             : box.low[across] - blank.low[across] <= blank.high[across] - box.high[across];
+    Slab slab(box);
     for (const Way way : {Way{through, false}, Way{through, true}, Way{across, inward}}) {
-      const Length wood = wood_from(box, way, blank, beside, i).wood;
+      const Length wood = wood_from(slab, way, blank, beside, groove).wood;
       least = least ? std::min(*least, wood) : wood;
     }
   }
@@ -352,24 +381,18 @@ void check_grooves(Bench& bench, std::size_t number) {
 }
 
 /// What a moulding leaves at the sight edge between itself and the groove.
-void check_mouldings(Bench& bench, std::size_t number) {
-  const Piece& piece = bench.assembly.pieces[number];
-  const auto through = static_cast<std::size_t>(piece.place.axes[2]);
-  std::vector<Void> mouldings;
-  for (const Feature& feature : piece.features) {
-    if (feature.kind != FeatureKind::moulding) continue;
-    for (const Prism& prism : feature.prisms)
-      for (Polyhedron& block : polyhedra_of(placed(prism, piece.place))) {
-        const Box around = bounds_of(block);
-        mouldings.push_back({around, false, false, false, std::move(block)});
-      }
-  }
+void check_mouldings(Bench& bench, std::size_t number, const Voids& voids) {
+  const auto through = static_cast<std::size_t>(bench.assembly.pieces[number].place.axes[2]);
+  const Chosen mouldings =
+      chosen(voids, [](const Void& it) { return it.is(FeatureKind::moulding) && it.sloping; });
+  if (mouldings.empty()) return;
   std::optional<Length> least;
-  for (const Void& groove : voids_of(piece)) {
-    if (!groove.groove) continue;
-    for (const Void& moulding : mouldings)
+  for (const Void& groove : voids) {
+    if (!groove.is_groove()) continue;
+    Slab slab(groove.box);
+    for (const Void* moulding : mouldings)
       for (const bool upwards : {false, true})
-        if (const auto wood = distance(groove.box, moulding, {through, upwards}))
+        if (const auto wood = slab.distance(*moulding, {through, upwards}, least))
           least = least ? std::min(*least, *wood) : wood;
   }
   if (least)
@@ -383,20 +406,22 @@ void check_rebates(Bench& bench, std::size_t number) {
   const auto across = static_cast<std::size_t>(piece.place.axes[1]);
   const auto through = static_cast<std::size_t>(piece.place.axes[2]);
   const Box& blank = bench.solids[number].blank;
-  std::vector<Void> rebates;
+  Voids rebates;
   for (const Feature& feature : piece.features) {
     const bool holds = feature.kind == FeatureKind::rebate && !feature.joints.empty() &&
                        bench.assembly.joints[feature.joints.front()].receives == number &&
                        bench.assembly.joints[feature.joints.front()].design.bite;
     for (const Box& cut : feature.cuts)
-      if (holds) rebates.push_back({placed(cut, piece.place), false, false, false});
+      if (holds) rebates.push_back({&feature, placed(cut, piece.place)});
   }
   std::optional<Length> least;
-  for (std::size_t i = 0; i < rebates.size(); ++i) {
-    const Way inward{across, rebates[i].box.low[across] == blank.low[across]};
-    const Way to_lip{through, rebates[i].box.low[through] == blank.low[through]};
+  const Chosen all = chosen(rebates, [](const Void&) { return true; });
+  for (const Void& rebate : rebates) {
+    const Way inward{across, rebate.box.low[across] == blank.low[across]};
+    const Way to_lip{through, rebate.box.low[through] == blank.low[through]};
+    Slab slab(rebate.box);
     for (const Way way : {to_lip, inward}) {
-      const Length wood = wood_from(rebates[i].box, way, blank, rebates, i).wood;
+      const Length wood = wood_from(slab, way, blank, all, &rebate).wood;
       least = least ? std::min(*least, wood) : wood;
     }
   }
@@ -408,23 +433,31 @@ void check_rebates(Bench& bench, std::size_t number) {
 }  // namespace
 
 void check_walls(Bench& bench) {
+  const std::vector<Piece>& pieces = bench.assembly.pieces;
+  std::vector<Voids> voids;  // of each piece
+  voids.reserve(pieces.size());
+  for (const Piece& piece : pieces)
+    voids.push_back(voids_of(piece));
   const auto check_each = [&](FeatureKind kind, auto check) {
-    for (const Piece& piece : bench.assembly.pieces)
-      for (const Feature& feature : piece.features)
-        if (feature.kind == kind && !feature.fitting) check(bench, feature.joints.front(), feature);
+    for (const Piece& piece : pieces)
+      for (const Feature& feature : piece.features) {
+        if (feature.kind != kind || feature.fitting) continue;
+        const std::size_t joint = feature.joints.front();
+        check(bench, joint, feature, voids[bench.assembly.joints[joint].receives]);
+      }
   };
   check_each(FeatureKind::mortise, check_mortise);
   check_each(FeatureKind::dowel_hole, check_hole);
   check_each(FeatureKind::spline_slot, check_slot);
-  for (const Piece& piece : bench.assembly.pieces)
+  for (const Piece& piece : pieces)
     for (const Feature& feature : piece.features)
       if (houses_an_end(bench, feature)) check_housing(bench, feature.joints.front(), feature);
-  for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
-    check_grooves(bench, number);
-  for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
+  for (std::size_t number = 0; number < pieces.size(); ++number)
+    check_grooves(bench, number, voids[number]);
+  for (std::size_t number = 0; number < pieces.size(); ++number)
     check_rebates(bench, number);
-  for (std::size_t number = 0; number < bench.assembly.pieces.size(); ++number)
-    check_mouldings(bench, number);
+  for (std::size_t number = 0; number < pieces.size(); ++number)
+    check_mouldings(bench, number, voids[number]);
 }
 
 std::vector<const Rule*> rules_of_walls() {

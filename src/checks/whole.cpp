@@ -87,14 +87,6 @@ std::vector<std::array<std::size_t, 2>> meeting_pairs(const std::vector<Solid>& 
   return pairs;
 }
 
-/// How far one solid's wood stands inside another's: the least width of the largest common part;
-/// zero for none.
-Length shared_wood(const Solid& a, const Solid& b) {
-  const auto region = common(a.blank, b.blank);
-  if (!region) return {};
-  return depth_of_common(clipped(a.wood, *region), clipped(b.wood, *region));
-}
-
 void check_shared(Bench& bench) {
   const Bounds none{{}, Length(), {}, {}};
   // A pin that draws is bent by the tenon that it is driven through: see check_pins.
@@ -104,7 +96,7 @@ void check_shared(Bench& bench) {
   bool clean = true;
   for (const auto& [a, b] : meeting_pairs(bench.solids)) {
     if (drawn.contains({a, b})) continue;
-    const Length shared = shared_wood(bench.solids[a], bench.solids[b]);
+    const Length shared = depth_of_common(bench.solids[a], bench.solids[b]);
     if (shared == Length()) continue;
     clean = false;
     report(bench, kShared, {a, b}, {}, shared, none);
@@ -150,14 +142,17 @@ std::vector<Box> open_in(const Bench& bench) {
 
 /// Whether something of `open` may lie before or behind a block.
 bool is_open_at(const Wood& open, const Polyhedron& block) {
-  const Box room = bounds_of(block);
-  const auto meets = [&](const Box& part) {
-    return part.low[0] <= room.high[0] && room.low[0] <= part.high[0] &&
-           part.low[1] <= room.high[1] && room.low[1] <= part.high[1];
+  const auto meets = [&](const Spot& low, const Spot& high) {
+    return low[0] <= block.high[0] && block.low[0] <= high[0] && low[1] <= block.high[1] &&
+           block.low[1] <= high[1];
   };
-  return std::any_of(open.boxes.begin(), open.boxes.end(), meets) ||
+  const auto spot = [](const Triple& place) {
+    return Spot{static_cast<double>(place[0].steps()), static_cast<double>(place[1].steps()), 0};
+  };
+  return std::any_of(open.boxes.begin(), open.boxes.end(),
+                     [&](const Box& part) { return meets(spot(part.low), spot(part.high)); }) ||
          std::any_of(open.sloping.begin(), open.sloping.end(),
-                     [&](const Polyhedron& part) { return meets(bounds_of(part)); });
+                     [&](const Polyhedron& part) { return meets(part.low, part.high); });
 }
 
 /// What wood does not cover, as deep as all of `open`. Boxes come first: they mostly leave nothing
@@ -219,7 +214,7 @@ void check_moved_shared(Bench& bench) {
     if (joined.contains(pair) || gives_way[pair[0]] || gives_way[pair[1]] ||
         hanging_of(bench.assembly, pair[0]) != hanging_of(bench.assembly, pair[1]))
       continue;
-    const Length shared = shared_wood(bench.solids[pair[0]], bench.solids[pair[1]]);
+    const Length shared = depth_of_common(bench.solids[pair[0]], bench.solids[pair[1]]);
     if (shared != Length())
       report(bench, kShared, {pair[0], pair[1]}, {}, shared, Bounds{{}, Length(), {}, {}});
   }

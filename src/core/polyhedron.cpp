@@ -63,26 +63,21 @@ Spot crossing(Spot a, Spot b, const HalfSpace& side) {
   return spot;
 }
 
-/// Adds to `inside` the part of a polygon on one side of a plane; `rim` gets its corners on the
-/// plane. Says whether there is more of it than what touches the plane.
-bool clip(std::span<const Spot> corners, const HalfSpace& side, std::vector<Spot>& inside,
-          std::vector<Spot>& rim) {
+/// Adds to `inside` the part of a polygon on one side of a plane, beyond which its corners lie so
+/// `far`; `rim` gets its corners on the plane. Says whether there is more of it than what touches
+/// the plane.
+bool clip(std::span<const Spot> corners, std::span<const double> far, const HalfSpace& side,
+          std::vector<Spot>& inside, std::vector<Spot>& rim) {
   bool more_than_edge = false;
-  const double at_first = beyond(corners.front(), side);
-  double at_here = at_first;
   for (std::size_t i = 0; i < corners.size(); ++i) {
-    const bool last = i + 1 == corners.size();
-    const Spot& here = corners[i];
-    const Spot& next = last ? corners.front() : corners[i + 1];
-    const double at_next = last ? at_first : beyond(next, side);
-    if (at_here <= 0) inside.push_back(here);
-    if (at_here == 0) rim.push_back(here);
-    if (at_here < 0) more_than_edge = true;
-    if (at_here * at_next < 0) {
-      inside.push_back(crossing(here, next, side));
+    const std::size_t next = i + 1 == corners.size() ? 0 : i + 1;
+    if (far[i] <= 0) inside.push_back(corners[i]);
+    if (far[i] == 0) rim.push_back(corners[i]);
+    if (far[i] < 0) more_than_edge = true;
+    if (far[i] * far[next] < 0) {
+      inside.push_back(crossing(corners[i], corners[next], side));
       rim.push_back(inside.back());
     }
-    at_here = at_next;
   }
   return more_than_edge;
 }
@@ -106,7 +101,7 @@ double turn_of(double right, double up) {
 }
 
 /// Puts the corners of a convex face, each once, in turn; none where there are less than three.
-void put_in_turn(std::vector<Spot>& rim, const Spot& normal) {
+void put_in_turn(std::vector<Spot>& rim, const Spot& normal, std::vector<double>& turns) {
   std::size_t count = 0;
   for (const Spot& spot : rim) {
     const auto end = rim.begin() + static_cast<std::ptrdiff_t>(count);
@@ -118,16 +113,21 @@ void put_in_turn(std::vector<Spot>& rim, const Spot& normal) {
   const Spot middle = middle_of(rim);
   const Spot right = minus(rim.front(), middle);
   const Spot up = cross(normal, right);
-  std::vector<std::pair<double, Spot>> turns;
-  turns.reserve(count);
-  for (const Spot& spot : rim) {
+  turns.clear();
+  // They are few: each is put where it belongs among those before it.
+  for (std::size_t i = 0; i < count; ++i) {
+    const Spot spot = rim[i];
     const Spot arm = minus(spot, middle);
-    turns.emplace_back(turn_of(dot(arm, right), dot(arm, up)), spot);
+    const double turn = turn_of(dot(arm, right), dot(arm, up));
+    std::size_t place = turns.size();
+    turns.push_back(turn);
+    for (; place > 0 && turn < turns[place - 1]; --place) {
+      turns[place] = turns[place - 1];
+      rim[place] = rim[place - 1];
+    }
+    turns[place] = turn;
+    rim[place] = spot;
   }
-  std::sort(turns.begin(), turns.end(),
-            [](const auto& a, const auto& b) { return a.first < b.first; });
-  for (std::size_t i = 0; i < count; ++i)
-    rim[i] = turns[i].second;
 }
 
 void note_bounds(Polyhedron& block) {
@@ -159,10 +159,16 @@ struct Range {
   bool is_within() const { return most <= 0; }
 };
 
+/// The corners of a block, of a run each but once.
+std::span<const Spot> places_of(const Polyhedron& block) {
+  if (block.along == kNoAxis) return block.corners;
+  return {block.corners.data(), 2 * block.facets.front().count};
+}
+
 Range range_beyond(const Polyhedron& block, const HalfSpace& side) {
   spend_effort(kOfFacetLookedAt * block.facets.size());
   Range range;
-  for (const Spot& corner : block.corners)
+  for (const Spot& corner : places_of(block))
     range.note(beyond(corner, side));
   return range;
 }
@@ -407,48 +413,100 @@ std::optional<Polyhedron> cut_lengthwise(const Polyhedron& run, const HalfSpace&
   return run_of(part.corners, part.sides, run.along, run.low[run.along], run.high[run.along]);
 }
 
-/// The part of a block on one side of a plane that goes through it; nothing where all that goes
-/// beyond it is a sliver.
-std::optional<Polyhedron> cut_off(const Polyhedron& block, const HalfSpace& side) {
-  if (block.along != kNoAxis && side.normal[block.along] == 0) return cut_lengthwise(block, side);
-  if (block.along != kNoAxis && level_axis(side) == block.along) return cut_short(block, side);
-  spend_effort(kOfFacetMade * block.facets.size());
-  Polyhedron part;
-  part.facets.reserve(block.facets.size() + 1);
-  part.corners.reserve(block.corners.size() + 2 * block.facets.size());
-  std::vector<Spot> rim;
-  rim.reserve(2 * block.facets.size());
-  for (const Facet& facet : block.facets) {
-    const std::size_t first = part.corners.size();
-    const bool more_than_edge = clip(block.corners_of(facet), side, part.corners, rim);
-    const std::size_t count = part.corners.size() - first;
-    if (count >= 3 && more_than_edge)
-      part.facets.push_back({facet.side, first, count});
-    else
-      part.corners.resize(first);
+/// Cuts blocks along planes. What it needs meanwhile is made once for all of its cuts.
+class Saw {
+ public:
+  /// The part of a block on one side of a plane that goes through it; nothing where all that goes
+  /// beyond it is a sliver.
+  std::optional<Polyhedron> cut_off(const Polyhedron& block, const HalfSpace& side) {
+    if (block.along != kNoAxis && side.normal[block.along] == 0) return cut_lengthwise(block, side);
+    if (block.along != kNoAxis && level_axis(side) == block.along) return cut_short(block, side);
+    spend_effort(kOfFacetMade * block.facets.size());
+    far_.clear();
+    for (const Spot& corner : block.corners)
+      far_.push_back(beyond(corner, side));
+    Polyhedron part;
+    part.facets.reserve(block.facets.size() + 1);
+    part.corners.reserve(block.corners.size() + 2 * block.facets.size());
+    rim_.clear();
+    for (const Facet& facet : block.facets) {
+      const std::size_t first = part.corners.size();
+      const std::span<const double> far{far_.data() + facet.first, facet.count};
+      const bool more_than_edge = clip(block.corners_of(facet), far, side, part.corners, rim_);
+      const std::size_t count = part.corners.size() - first;
+      if (count >= 3 && more_than_edge)
+        part.facets.push_back({facet.side, first, count});
+      else
+        part.corners.resize(first);
+    }
+    put_in_turn(rim_, side.normal, turns_);
+    if (rim_.empty()) return {};
+    add_face(part, side, rim_);
+    note_bounds(part);
+    return part;
   }
-  put_in_turn(rim, side.normal);
-  if (rim.empty()) return {};
-  add_face(part, side, rim);
-  note_bounds(part);
-  return part;
-}
+
+ private:
+  std::vector<double> far_;    // of each corner, beyond the plane
+  std::vector<Spot> rim_;      // of the cut
+  std::vector<double> turns_;  // of its corners
+};
 
 }  // namespace
 
 std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b) {
   if (apart(a, b)) return {};
+  Saw saw;
   std::optional<Polyhedron> cut;
   const Polyhedron* both = &a;
   for (const Facet& facet : b.facets) {
     const Range range = range_to(*both, facet.side);
     if (range.is_beyond()) return {};
     if (range.is_within()) continue;
-    cut = cut_off(*both, facet.side);
+    cut = saw.cut_off(*both, facet.side);
     if (!cut) return {};
     both = &*cut;
   }
   return cut ? std::move(cut) : std::optional(a);
+}
+
+std::optional<Polyhedron> clipped(const Polyhedron& block, const Box& region) {
+  std::array<HalfSpace, 6> sides{};
+  std::size_t count = 0;  // of those that cut something off
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    const double low = along_axis(region.low[axis]);
+    const double high = along_axis(region.high[axis]);
+    if (block.high[axis] < low + kTouch || block.low[axis] > high - kTouch) return {};
+    if (block.low[axis] <= low - kTouch) {
+      sides[count].normal[axis] = -1;
+      sides[count++].offset = -low;
+    }
+    if (block.high[axis] >= high + kTouch) {
+      sides[count].normal[axis] = 1;
+      sides[count++].offset = high;
+    }
+  }
+  Saw saw;
+  std::optional<Polyhedron> part;
+  const Polyhedron* inside = &block;
+  for (std::size_t i = 0; i < count; ++i) {
+    // What slopes may lie beyond a side that the box around it goes through.
+    const Range range = range_to(*inside, sides[i]);
+    if (range.is_beyond()) return {};
+    if (range.is_within()) continue;
+    part = saw.cut_off(*inside, sides[i]);
+    if (!part) return {};
+    inside = &*part;
+  }
+  return part ? std::move(part) : std::optional(block);
+}
+
+bool touch_at_most(const Polyhedron& a, const Polyhedron& b) {
+  const auto lies_beyond = [](const Polyhedron& block, const Polyhedron& other) {
+    return std::any_of(other.facets.begin(), other.facets.end(),
+                       [&](const Facet& facet) { return range_to(block, facet.side).is_beyond(); });
+  };
+  return lies_beyond(a, b) || lies_beyond(b, a);
 }
 
 void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron& cut) {
@@ -456,22 +514,33 @@ void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron&
     rest.push_back(std::move(block));
     return;
   }
-  const std::size_t before = rest.size();
-  std::optional<Polyhedron> left;
-  const Polyhedron* inside = &block;
-  for (const Facet& facet : cut.facets) {
-    const Range range = range_to(*inside, facet.side);
-    if (range.is_within()) continue;
-    std::optional<Polyhedron> within;
-    if (!range.is_beyond()) within = cut_off(*inside, facet.side);
-    if (!within) {  // the two have nothing in common
-      rest.resize(before);
+  Saw saw;
+  for (const Facet& facet : cut.facets)
+    if (level_axis(facet.side) == 3 && range_to(block, facet.side).is_beyond()) {
       rest.push_back(std::move(block));
       return;
     }
-    if (auto outside = cut_off(*inside, opposite(facet.side))) rest.push_back(std::move(*outside));
-    left = std::move(within);
-    inside = &*left;
+  const std::size_t before = rest.size();
+  std::optional<Polyhedron> left;
+  const Polyhedron* inside = &block;
+  // Level faces first: what lies beyond them stays a run, as long as it was.
+  for (const bool level : {true, false}) {
+    for (const Facet& facet : cut.facets) {
+      if ((level_axis(facet.side) < 3) != level) continue;
+      const Range range = range_to(*inside, facet.side);
+      if (range.is_within()) continue;
+      std::optional<Polyhedron> within;
+      if (!range.is_beyond()) within = saw.cut_off(*inside, facet.side);
+      if (!within) {  // the two have nothing in common
+        rest.resize(before);
+        rest.push_back(std::move(block));
+        return;
+      }
+      if (auto outside = saw.cut_off(*inside, opposite(facet.side)))
+        rest.push_back(std::move(*outside));
+      left = std::move(within);
+      inside = &*left;
+    }
   }
 }
 
@@ -492,10 +561,14 @@ Box bounds_of(const Prism& prism) {
 }
 
 Box bounds_of(const Polyhedron& block) {
+  return box_of(block.low, block.high);
+}
+
+Box box_of(const Spot& low, const Spot& high) {
   Box box;
   for (std::size_t axis = 0; axis < 3; ++axis) {
-    box.low[axis] = nearest_step(block.low[axis]);
-    box.high[axis] = nearest_step(block.high[axis]);
+    box.low[axis] = nearest_step(low[axis]);
+    box.high[axis] = nearest_step(high[axis]);
   }
   return box;
 }
@@ -602,16 +675,20 @@ std::vector<Spot> common_outline(std::vector<Spot> both,
                                  const std::vector<HalfSpace>& sides_of_other) {
   std::vector<Spot> inside;
   std::vector<Spot> rim;
+  std::vector<double> far;
   for (const HalfSpace& side : sides_of_other) {
     spend_effort(kOfFacetLookedAt);
     Range range;
-    for (const Spot& corner : both)
-      range.note(beyond(corner, side));
+    far.clear();
+    for (const Spot& corner : both) {
+      far.push_back(beyond(corner, side));
+      range.note(far.back());
+    }
     if (range.is_beyond()) return {};
     if (range.is_within()) continue;
     inside.clear();
     rim.clear();
-    clip(both, side, inside, rim);
+    clip(both, far, side, inside, rim);
     both.swap(inside);
     if (std::all_of(rim.begin(), rim.end(),
                     [&](const Spot& it) { return nearly(it, rim.front()); }))
@@ -740,12 +817,22 @@ struct Between {
   }
 };
 
+/// Whether one of two blocks lies all beyond an upright side of the other, seen along an axis: then
+/// neither stands in the other's shadow.
+bool stands_beside(const Polyhedron& block, const Polyhedron& other, std::size_t axis) {
+  return std::any_of(other.facets.begin(), other.facets.end(), [&](const Facet& facet) {
+    return facet.side.normal[axis] == 0 && range_to(block, facet.side).is_beyond();
+  });
+}
+
 }  // namespace
 
 std::optional<Length> gap(const Polyhedron& from, const Polyhedron& to, Way way) {
   Between between{from, to, way};
   if (are_runs_beside(from, to, way))
     between.look_at_runs();
+  else if (stands_beside(from, to, way.axis) || stands_beside(to, from, way.axis))
+    return {};
   else
     between.look_at_faces();
   if (!between.goes_on) return {};

@@ -74,8 +74,17 @@ bool apart(const Polyhedron& a, const Polyhedron& b);
 /// What two polyhedra have in common, if more than a face.
 std::optional<Polyhedron> common(const Polyhedron& a, const Polyhedron& b);
 
+/// The part of a block inside a region, if more than a face.
+std::optional<Polyhedron> clipped(const Polyhedron& block, const Box& region);
+
+/// Whether one of the two lies all beyond a face of the other. Most that touch do.
+bool touch_at_most(const Polyhedron& a, const Polyhedron& b);
+
 /// Adds to `rest` what is left of `block` without `cut`, as polyhedra that do not overlap.
 void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron& cut);
+
+/// From a low to a high corner, each to the nearest step.
+Box box_of(const Spot& low, const Spot& high);
 
 /// The box around a block, to the nearest step.
 Box bounds_of(const Polyhedron& block);

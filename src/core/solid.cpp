@@ -89,19 +89,23 @@ Block block_of(const Polyhedron& part) {
   return {part.low, part.high, nullptr, &part};
 }
 
-bool in_shadow(const Block& a, const Block& b, std::size_t axis) {
+/// Of blocks, polyhedra and whatever else has a low and a high corner.
+template <typename One, typename Other>
+bool in_shadow(const One& a, const Other& b, std::size_t axis) {
   for (std::size_t other = 0; other < 3; ++other)
     if (other != axis && (a.high[other] <= b.low[other] || b.high[other] <= a.low[other]))
       return false;
   return true;
 }
 
-bool meet(const Block& a, const Block& b) {
+template <typename One, typename Other>
+bool meet(const One& a, const Other& b) {
   return in_shadow(a, b, 2) && a.low[2] < b.high[2] && b.low[2] < a.high[2];
 }
 
 /// Whether `to` may go on beyond something of `from`, in its shadow.
-bool may_go_on(const Block& from, const Block& to, Way way) {
+template <typename One, typename Other>
+bool may_go_on(const One& from, const Other& to, Way way) {
   const bool beyond =
       way.upwards ? to.high[way.axis] > from.low[way.axis] : to.low[way.axis] < from.high[way.axis];
   return beyond && in_shadow(from, to, way.axis);
@@ -113,7 +117,7 @@ double nearest(const Block& from, const Block& to, Way way) {
                      : from.low[way.axis] - to.high[way.axis];
 }
 
-/// The parts of wood that are `wanted`.
+/// The parts of wood that are `wanted`: boxes as blocks, and polyhedra.
 template <typename Wanted>
 std::vector<Block> blocks_of(const Wood& wood, const Wanted& wanted) {
   spend_effort(wood.boxes.size() + wood.sloping.size());
@@ -121,22 +125,33 @@ std::vector<Block> blocks_of(const Wood& wood, const Wanted& wanted) {
   for (const Box& box : wood.boxes)
     if (const Block block = block_of(box); wanted(block)) blocks.push_back(block);
   for (const Polyhedron& part : wood.sloping)
-    if (const Block block = block_of(part); wanted(block)) blocks.push_back(block);
+    if (wanted(part)) blocks.push_back(block_of(part));
   return blocks;
 }
 
-std::vector<Block> blocks_of(const Wood& wood) {
-  return blocks_of(wood, [](const Block&) { return true; });
+/// Makes a room wide enough for a part as well.
+template <typename Part>
+void widen(Block& room, const Part& part) {
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    room.low[axis] = std::min(room.low[axis], part.low[axis]);
+    room.high[axis] = std::max(room.high[axis], part.high[axis]);
+  }
 }
 
-/// The box around some blocks, which is none of their parts.
+/// The box around some parts, which is none of them.
 Block around(const std::vector<Block>& blocks) {
-  Block room = blocks.front();
+  Block room{blocks.front().low, blocks.front().high};
   for (const Block& block : blocks)
-    for (std::size_t axis = 0; axis < 3; ++axis) {
-      room.low[axis] = std::min(room.low[axis], block.low[axis]);
-      room.high[axis] = std::max(room.high[axis], block.high[axis]);
-    }
+    widen(room, block);
+  return room;
+}
+
+Block around(const Wood& wood) {
+  Block room = wood.boxes.empty() ? block_of(wood.sloping.front()) : block_of(wood.boxes.front());
+  for (const Box& box : wood.boxes)
+    widen(room, block_of(box));
+  for (const Polyhedron& part : wood.sloping)
+    widen(room, part);
   return room;
 }
 
@@ -230,9 +245,10 @@ namespace {
 Wood lifted_out(Wood& wood, const Box& region) {
   Wood there{clipped(wood.boxes, region), {}};
   take_out(wood.boxes, region);
-  const auto first = std::stable_partition(
-      wood.sloping.begin(), wood.sloping.end(),
-      [&](const Polyhedron& part) { return !interiors_meet(box_around(part), region); });
+  const Block room = block_of(region);
+  const auto first =
+      std::stable_partition(wood.sloping.begin(), wood.sloping.end(),
+                            [&](const Polyhedron& part) { return !meet(part, room); });
   there.sloping.assign(std::make_move_iterator(first), std::make_move_iterator(wood.sloping.end()));
   wood.sloping.erase(first, wood.sloping.end());
   return there;
@@ -310,28 +326,11 @@ std::vector<Box> clipped(const std::vector<Box>& boxes, const Box& region) {
   return inside;
 }
 
-namespace {
-
-/// Whether a block lies in the box around another, all of it.
-bool is_inside(const Polyhedron& block, const Polyhedron& other) {
-  for (std::size_t axis = 0; axis < 3; ++axis)
-    if (block.low[axis] < other.low[axis] || block.high[axis] > other.high[axis]) return false;
-  return true;
-}
-
-}  // namespace
-
 Wood clipped(const Wood& wood, const Box& region) {
   Wood inside{clipped(wood.boxes, region), {}};
-  if (wood.sloping.empty()) return inside;
-  const Polyhedron all = polyhedron_of(region);
   spend_effort(wood.sloping.size());
-  for (const Polyhedron& block : wood.sloping) {
-    if (is_inside(block, all))
-      inside.sloping.push_back(block);
-    else if (auto part = common(block, all))
-      inside.sloping.push_back(std::move(*part));
-  }
+  for (const Polyhedron& block : wood.sloping)
+    if (auto part = clipped(block, region)) inside.sloping.push_back(std::move(*part));
   return inside;
 }
 
@@ -358,13 +357,33 @@ Wood taken_away(const Feature& feature, const Place& place) {
   return wood;
 }
 
-Box room_of(const Wood& wood) {
-  Box room = wood.boxes.empty() ? bounds_of(wood.sloping.front()) : wood.boxes.front();
-  for (const Box& box : wood.boxes)
+namespace {
+
+/// The box around some blocks, to the nearest step.
+Box room_of(const std::vector<Polyhedron>& blocks) {
+  Spot low = blocks.front().low;
+  Spot high = blocks.front().high;
+  for (const Polyhedron& block : blocks)
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      low[axis] = std::min(low[axis], block.low[axis]);
+      high[axis] = std::max(high[axis], block.high[axis]);
+    }
+  return box_of(low, high);
+}
+
+Box room_of(const std::vector<Box>& boxes) {
+  Box room = boxes.front();
+  for (const Box& box : boxes)
     room = around(room, box);
-  for (const Polyhedron& part : wood.sloping)
-    room = around(room, bounds_of(part));
   return room;
+}
+
+}  // namespace
+
+Box room_of(const Wood& wood) {
+  if (wood.sloping.empty()) return room_of(wood.boxes);
+  const Box sloping = room_of(wood.sloping);
+  return wood.boxes.empty() ? sloping : around(sloping, room_of(wood.boxes));
 }
 
 bool in_shadow(const Box& a, const Box& b, std::size_t axis) {
@@ -393,9 +412,7 @@ std::optional<Length> gap(const Box& from, const Box& to, Way way) {
 std::optional<Length> gap(const std::vector<Box>& from, const std::vector<Box>& to, Way way) {
   if (from.empty()) return {};
   spend_effort(from.size() * to.size());
-  Box room = from.front();
-  for (const Box& box : from)
-    room = around(room, box);
+  const Box room = room_of(from);
   std::optional<Length> least;
   for (const Box& wall : to) {
     if (!in_shadow(room, wall, way.axis)) continue;
@@ -431,13 +448,13 @@ std::optional<Length> least_gap(std::vector<Pair> pairs, Shapes from_shapes, Sha
 std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
   if (from.empty()) return {};
   if (from.sloping.empty() && to.sloping.empty()) return gap(from.boxes, to.boxes, way);
-  std::vector<Block> blocks = blocks_of(from);
-  const Block room = around(blocks);
+  const Block room = around(from);
   std::vector<Block> walls =
-      blocks_of(to, [&](const Block& wall) { return may_go_on(room, wall, way); });
+      blocks_of(to, [&](const auto& wall) { return may_go_on(room, wall, way); });
   if (walls.empty()) return {};
   const Block beyond = around(walls);
-  std::erase_if(blocks, [&](const Block& block) { return !may_go_on(block, beyond, way); });
+  std::vector<Block> blocks =
+      blocks_of(from, [&](const auto& part) { return may_go_on(part, beyond, way); });
   std::optional<Length> least;
   std::vector<Pair> pairs;
   sweep(blocks, walls, narrower_axis(walls, way.axis), [&](const Block& one, const Block& other) {
@@ -452,21 +469,35 @@ std::optional<Length> gap(const Wood& from, const Wood& to, Way way) {
 
 namespace {
 
-Length depth_of_common(const std::vector<Box>& a, const std::vector<Box>& b) {
-  spend_effort(a.size() * b.size());
+/// What of `a` and `b` meets `region`, in which lies all that they have in common.
+Length depth_of_common(const std::vector<Box>& a, const std::vector<Box>& b, const Box& region) {
+  std::vector<Box> near;
+  std::copy_if(b.begin(), b.end(), std::back_inserter(near),
+               [&](const Box& box) { return interiors_meet(box, region); });
+  spend_effort(a.size() + b.size());
   Length deepest;
-  for (const Box& box : a)
-    for (const Box& other : b)
+  for (const Box& box : a) {
+    if (near.empty() || !interiors_meet(box, region)) continue;
+    spend_effort(near.size());
+    for (const Box& other : near)
       if (const auto both = common(box, other)) deepest = std::max(deepest, least_extent(*both));
+  }
   return deepest;
 }
 
-}  // namespace
+/// Few that meet as boxes do as what they are: most of a joint merely touches.
+Length width_of_common(const Polyhedron& a, const Polyhedron& b) {
+  if (touch_at_most(a, b)) return {};
+  const auto both = common(a, b);
+  return both ? least_width(*both) : Length();
+}
 
-Length depth_of_common(const Wood& a, const Wood& b) {
-  if (a.sloping.empty() && b.sloping.empty()) return depth_of_common(a.boxes, b.boxes);
-  std::vector<Block> of_a = blocks_of(a);
-  std::vector<Block> of_b = blocks_of(b);
+Length depth_of_common(const Wood& a, const Wood& b, const Box& region) {
+  if (a.sloping.empty() && b.sloping.empty()) return depth_of_common(a.boxes, b.boxes, region);
+  const Block there = block_of(region);
+  const auto is_there = [&](const auto& part) { return meet(part, there); };
+  std::vector<Block> of_a = blocks_of(a, is_there);
+  std::vector<Block> of_b = blocks_of(b, is_there);
   Shapes shapes_of_a(of_a, run_axis(b));
   Shapes shapes_of_b(of_b, run_axis(a));
   Length deepest;
@@ -474,10 +505,23 @@ Length depth_of_common(const Wood& a, const Wood& b) {
     if (!meet(one, other)) return;
     if (one.box != nullptr && other.box != nullptr)
       deepest = std::max(deepest, least_extent(*common(*one.box, *other.box)));
-    else if (const auto both = common(shapes_of_a[&one], shapes_of_b[&other]))
-      deepest = std::max(deepest, least_width(*both));
+    else
+      deepest = std::max(deepest, width_of_common(shapes_of_a[&one], shapes_of_b[&other]));
   });
   return deepest;
+}
+
+}  // namespace
+
+Length depth_of_common(const Wood& a, const Wood& b) {
+  if (a.empty() || b.empty()) return {};
+  const auto region = common(room_of(a), room_of(b));
+  return region ? depth_of_common(a, b, *region) : Length();
+}
+
+Length depth_of_common(const Solid& a, const Solid& b) {
+  const auto region = common(a.blank, b.blank);
+  return region ? depth_of_common(a.wood, b.wood, *region) : Length();
 }
 
 double volume_of(const Solid& solid) {

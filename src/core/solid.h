@@ -82,6 +82,7 @@ std::optional<Length> gap(const Wood& from, const Wood& to, Way way);
 /// How far the two stand inside each other: the least width of what two of their boxes or polyhedra
 /// have in common, of the largest such part; zero for none.
 Length depth_of_common(const Wood& a, const Wood& b);
+Length depth_of_common(const Solid& a, const Solid& b);
 
 /// The wood left of a piece, in cubic millimetres.
 double volume_of(const Solid& solid);
