@@ -204,16 +204,17 @@ void measure_along(JointMeasure& found, const Joint& joint, const Wood& inside,
   found.edges.reset();
   // What is no tenon is a wedge: it fits along its thickness, and may have an end like a knife's.
   const std::size_t axis = joint.tenon ? axes.across : axes.cheek;
-  const std::vector<Wood> parts = joint.tenon ? tenons : std::vector{inside};
-  for (const Wood& part : parts) {
-    const Wood column = joint.tenon ? column_of(inside, part, axes.in) : part;
-    for (const bool upwards : {false, true}) {
-      const auto one = gap(column, receives.wood, {axis, upwards});
+  const auto measure_part = [&](const Wood& part) {
+    const auto low = gap(part, receives.wood, {axis, false});
+    const auto high = gap(part, receives.wood, {axis, true});
+    for (const auto& one : {low, high})
       if (one) found.edge = found.edge ? std::min(*found.edge, *one) : *one;
-    }
-    const auto both = both_sides(column, receives.wood, axis);
+    const auto both = low && high ? std::optional(*low + *high) : std::nullopt;
     found.edges = found.edges ? lesser(found.edges, both) : both;
-  }
+  };
+  if (!joint.tenon) return measure_part(inside);
+  for (const Wood& tenon : tenons)
+    measure_part(column_of(inside, tenon, axes.in));
 }
 
 /// What is measured of wood that has moved and may press on its mortise's ends or bottom: the room
