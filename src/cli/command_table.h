@@ -15,13 +15,15 @@ namespace haunch {
 enum class Goes {
   with_any,
   with_specs,
+  with_input,
   with_shop,
   with_reports,
   with_items,
   with_tables,
   with_moisture,
   with_trial,
-  with_lumber
+  with_lumber,
+  with_check
 };
 
 struct CommandRow {
@@ -69,8 +71,20 @@ inline constexpr CommandRow kCommands[] = {
      Command::schema,
      "WHICH",
      "the JSON Schema of a spec, of the JSON report, of a stock file, of what lumber says or of "
-     "what explain says: spec, report, stock, lumber, explain",
+     "what explain says: spec, report, stock, lumber, explain; and sheet: the columns of a sheet",
      {"haunch schema spec", "haunch schema report -o report.schema.json"}},
+    {"specs",
+     Command::specs,
+     "SPEC…",
+     "specs written out, one a line, or with --format csv as a sheet: of a sheet, of those that "
+     "are "
+     "like others",
+     {"haunch specs orders.csv -o orders.jsonl", "haunch specs orders/ --format csv"}},
+    {"example",
+     Command::example,
+     "[NAME…]",
+     "a whole spec to start from: of a door, or of a NAME such as frame; with --format csv a sheet",
+     {"haunch example cabinet-door", "haunch example --format csv -o orders.csv"}},
     {"species",
      Command::species,
      "[NAME]",
@@ -129,6 +143,13 @@ inline constexpr OptionRow kOptions[] = {
      "Else the file that HAUNCH_SHOP names, else the shop.json beside each spec; none takes none"},
     {"-o,--output", "FILE", Goes::with_any,
      "write to FILE, whole or not at all; - for standard output"},
+    {"--with", "KEY=VALUE", Goes::with_input,
+     "set a key of every spec for this run, as often as is wanted: --with clearance.foot=6; KEY= "
+     "leaves it out"},
+    {"--input", "json|csv", Goes::with_input,
+     "csv: all that is named is a sheet, whatever its name"},
+    {"--mended", "FILE", Goes::with_check,
+     "of check: write the specs to FILE with the remedies taken that were printed"},
     {"--fraction", "N", Goes::with_reports,
      "inches in tables to 1/N (2 to 512; else 64), what is left over beside it; none for decimal "
      "inches"},
@@ -150,6 +171,8 @@ inline constexpr OptionRow kOptions[] = {
     {"--mortise-stock", "T", Goes::with_trial, ""},
     {"--stock", "FILE", Goes::with_lumber,
      "for lumber: boards in hand and for sale, JSON or CSV; without it takings-off only"},
+    {"--parts", "FILE", Goes::with_lumber,
+     "for lumber: a plain cut list, CSV or JSON, with the parts of specs or alone"},
     {"--prefer", "cost|waste|boards", Goes::with_lumber,
      "what a cutting plan is best by; else cost"},
     {"--stages", "three|two", Goes::with_lumber,
@@ -183,9 +206,15 @@ constexpr bool goes_with(Goes goes, Command command) {
     case Goes::with_specs:
       return is_report || command == Command::trial || command == Command::lumber ||
              command == Command::explain;
+    case Goes::with_input:
+      return is_report || command == Command::trial || command == Command::lumber ||
+             command == Command::explain || command == Command::specs;
+    case Goes::with_check:
+      return command == Command::check;
     case Goes::with_shop:
-      return is_report || command == Command::trial || command == Command::species ||
-             command == Command::lumber || command == Command::shop || command == Command::explain;
+      return is_report || command == Command::specs || command == Command::trial ||
+             command == Command::species || command == Command::lumber ||
+             command == Command::shop || command == Command::explain;
     case Goes::with_reports:
       return is_report || command == Command::lumber || command == Command::explain;
     case Goes::with_items:
@@ -214,6 +243,10 @@ constexpr std::string_view goes_words(Goes goes) {
       return "sheet, cutlist, joints, check, season, lumber and explain";
     case Goes::with_items:
       return "sheet, cutlist, joints, check and season";
+    case Goes::with_check:
+      return "check";
+    case Goes::with_input:
+      return "what reads a spec";
     case Goes::with_specs:
       return "what works a spec";
     case Goes::with_shop:

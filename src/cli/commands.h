@@ -23,6 +23,8 @@ ExitStatus run_schema(const Invocation& invocation, const Streams& streams);
 ExitStatus run_species(const Invocation& invocation, const Streams& streams);
 ExitStatus run_trial(const Invocation& invocation, const Streams& streams);
 ExitStatus run_lumber(const Invocation& invocation, const Streams& streams);
+ExitStatus run_example(const Invocation& invocation, const Streams& streams);
+ExitStatus run_specs(const Invocation& invocation, const Streams& streams);
 ExitStatus run_shop(const Invocation& invocation, const Streams& streams);
 ExitStatus run_explain(const Invocation& invocation, const Streams& streams);
 ExitStatus run_moisture(const Invocation& invocation, const Streams& streams);

@@ -29,7 +29,7 @@ class ExplainRun {
   ExplainRun(const Invocation& invocation, const Streams& streams)
       : invocation_(invocation),
         streams_(streams),
-        source_({invocation.words.front()}, streams.in),
+        source_({invocation.words.front()}, streams.in, invocation.ways),
         what_(invocation.words.size() > 1 ? invocation.words[1] : ""),
         shops_(invocation, streams),
         complaints_(streams) {}

@@ -21,9 +21,9 @@ constexpr std::string_view kBrief = R"(
   haunch joints side-door.json --units in
 
 commands: sheet (when none is named), cutlist, joints, check, season;
-          species, moisture, trial, lumber, shop, explain;
-          schema spec|report|stock|lumber|explain; help COMMAND
-specs:    JSON files, folders of them, or - for standard input
+          species, moisture, trial, lumber, shop, specs, example, explain;
+          schema spec|sheet|report|stock|lumber|explain; help COMMAND
+specs:    JSON files, folders of them, sheets (.csv), or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
           --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
 
@@ -32,8 +32,9 @@ The shortest spec: {"kind": "door", "units": "mm",
 )";
 
 constexpr std::string_view kSpecs =
-    "A file holds one item, a JSON array of items, or one item a line. Of a folder every *.json "
-    "but shop.json is read, in the order of their names. A bad spec does not stop the others.";
+    "A file holds one item, a JSON array of items, or one item a line; a sheet (.csv) one "
+    "item a row, under a header of keys: id, opening.width. Of a folder every *.json but "
+    " shop.json is read, in the order of their names. A bad spec does not stop the others.";
 
 struct ExitRow {
   std::string_view status, about;

@@ -10,8 +10,11 @@
 
 #include "command_table.h"
 #include "document.h"
+#include "dotted_keys.h"
 #include "file_place.h"
 #include "help_text.h"
+#include "order_sheet.h"
+#include "output_file.h"
 #include "trial_options.h"
 
 namespace haunch {
@@ -41,7 +44,9 @@ struct RawOptions {
       measured{option_row("--measured")}, stock{option_row("--stock")},
       leftover{option_row("--leftover")}, prefer{option_row("--prefer")},
       stages{option_row("--stages")}, effort{option_row("--effort")}, seed{option_row("--seed")},
-      jobs{option_row("--jobs")};
+      jobs{option_row("--jobs")}, input{option_row("--input")}, mended{option_row("--mended")},
+      parts{option_row("--parts")};
+  RawValue with{option_row("--with")};  // as often as there are keys
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
   std::vector<std::string> words;
@@ -56,12 +61,13 @@ struct RawOptions {
   }
   /// Those that are given once.
   std::vector<RawValue*> single_values() {
-    return {&format,      &units,    &csv,    &fraction, &output, &shop,
-            &temperature, &humidity, &joint,  &measured, &stock,  &leftover,
-            &prefer,      &stages,   &effort, &seed,     &jobs};
+    return {&format,   &units, &csv,      &fraction, &output,   &shop,   &temperature,
+            &humidity, &joint, &measured, &stock,    &leftover, &prefer, &stages,
+            &effort,   &seed,  &jobs,     &input,    &mended,   &parts};
   }
   std::vector<RawValue*> values() {
     std::vector<RawValue*> all = single_values();
+    all.push_back(&with);
     for (RawValue& reading : readings)
       all.push_back(&reading);
     return all;
@@ -211,6 +217,7 @@ std::optional<UsageError> understand_lumber(const RawOptions& raw, Invocation& i
   constexpr std::uint64_t kMostSeed = 999'999'999;
   invocation.stock = raw.stock.value_or("");
   invocation.leftover = raw.leftover.value_or("");
+  invocation.parts = raw.parts.value_or("");
   const auto prefer = pick("--prefer", raw.prefer.value_or("cost"), {"cost", "waste", "boards"});
   if (const auto* error = std::get_if<UsageError>(&prefer)) return *error;
   invocation.lumber.prefer = static_cast<lumber::Prefer>(std::get<std::size_t>(prefer));
@@ -225,6 +232,40 @@ std::optional<UsageError> understand_lumber(const RawOptions& raw, Invocation& i
   const auto seed = whole_option(raw.seed, 0, kMostSeed);
   if (const auto* error = std::get_if<UsageError>(&seed)) return *error;
   invocation.lumber.seed = std::get<std::uint64_t>(seed);
+  return {};
+}
+
+/// The keys that are set, and their text, one a line.
+std::variant<SetKeys, UsageError> understand_with(const std::vector<std::string>& given) {
+  SetKeys set;
+  std::string text;
+  for (const std::string& each : given) {
+    const std::size_t sign = each.find('=');
+    const auto steps =
+        sign == std::string::npos ? std::nullopt : steps_of(std::string_view(each).substr(0, sign));
+    if (!steps || each.find_first_of("\r\n") != std::string::npos)
+      return UsageError{"--with: \"" + each +
+                        "\" sets no key; write KEY=VALUE, such as groove_depth=6"};
+    const auto start = static_cast<std::uint32_t>(text.size());
+    SetKey key{*steps, {}, start};
+    if (sign + 1 < each.size())
+      key.value = plain_value(each.substr(sign + 1), start + static_cast<std::uint32_t>(sign) + 1,
+                              holds_words(*steps));
+    set.keys.push_back(std::move(key));
+    text += each + "\n";
+  }
+  set.text = std::make_shared<const std::string>(std::move(text));
+  return set;
+}
+
+std::optional<UsageError> understand_ways(const RawOptions& raw, SourceWays& ways) {
+  ways.specs = true;
+  const auto input = pick("--input", raw.input.value_or("json"), {"json", "csv"});
+  if (const auto* error = std::get_if<UsageError>(&input)) return *error;
+  ways.sheets = std::get<std::size_t>(input) == 1;
+  auto with = understand_with(raw.with.given);
+  if (const auto* error = std::get_if<UsageError>(&with)) return *error;
+  ways.with = std::move(std::get<SetKeys>(with));
   return {};
 }
 
@@ -270,7 +311,8 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
     if (auto error = unknown_command(words.front())) return error;
   }
   if (invocation.command == Command::schema) {
-    const std::vector<std::string_view> known = {"spec", "report", "stock", "lumber", "explain"};
+    const std::vector<std::string_view> known = {"spec",  "sheet",  "report",
+                                                 "stock", "lumber", "explain"};
     if (words.size() == 1 && std::find(known.begin(), known.end(), words.front()) != known.end())
       return {};
     const std::string_view meant =
@@ -278,7 +320,8 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
     if (!meant.empty())
       return UsageError{"schema: \"" + words.front() + "\" is not known; did you mean " +
                         std::string(meant) + "?"};
-    return UsageError{"schema: say which: 'haunch schema spec', report, stock, lumber or explain"};
+    return UsageError{
+        "schema: say which: 'haunch schema spec', sheet, report, stock, lumber or explain"};
   }
   if (invocation.command >= Command::species && named != nullptr) return {};
   if (words.empty() && named != nullptr)
@@ -315,6 +358,8 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   const auto jobs = whole_option(raw.jobs, 1, kMostJobs);
   if (const auto* error = std::get_if<UsageError>(&jobs)) return *error;
   invocation.jobs = std::get<std::uint64_t>(jobs);
+  invocation.mended = raw.mended.value_or("");
+  if (const auto error = understand_ways(raw, invocation.ways)) return *error;
   invocation.joint = raw.joint.value_or("");
   invocation.measured = raw.measured.value_or("");
   for (const RawValue& reading : raw.readings)
@@ -326,6 +371,10 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   if (wants_spec && invocation.words.empty())
     return UsageError{"no spec is named; give a file, a folder, or - for standard input"};
   if (const auto error = misplaced_option(raw, invocation.command)) return *error;
+  if (!invocation.mended.empty() && is_standard_output(invocation.mended))
+    return UsageError{"--mended: names no file; give the one that the spec is to be written to"};
+  if (is_one_file(invocation.mended, invocation.output))
+    return UsageError{"--mended: is the file of -o too; give each its own"};
   if (invocation.shop == "-" &&
       std::find(invocation.words.begin(), invocation.words.end(), "-") != invocation.words.end())
     return UsageError{"--shop: the shop file and a spec cannot both come from standard input"};

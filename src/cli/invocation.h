@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "lumber_report.h"
+#include "spec_source.h"
 #include "view.h"
 
 namespace haunch {
@@ -24,6 +25,8 @@ enum class Command {
   lumber,
   shop,
   explain,
+  example,
+  specs,
   brief_help,
   full_help,
   version
@@ -44,10 +47,12 @@ struct Invocation {
   std::string joint, measured;         // of trial; empty: not given
   std::vector<GivenReading> readings;  // of trial, in the order of their options
   std::string temperature, humidity;   // of moisture, as written; empty: not given
-  std::string stock, leftover;         // of lumber; empty: not given
+  std::string stock, leftover, parts;  // of lumber; empty: not given
   LumberWishes lumber;
   std::size_t jobs = 1;  // items worked side by side
   bool fahrenheit = false;
+  std::string mended;  // of check; empty: not given
+  SourceWays ways;
   bool quiet = false;
 };
 

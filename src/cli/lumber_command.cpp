@@ -16,6 +16,7 @@
 #include "messages.h"
 #include "output_file.h"
 #include "output_pair.h"
+#include "parts_list.h"
 #include "shops.h"
 #include "single_file.h"
 #include "spec_source.h"
@@ -29,13 +30,13 @@ class LumberRun {
   LumberRun(const Invocation& invocation, const Streams& streams)
       : invocation_(invocation),
         streams_(streams),
-        source_(invocation.words, streams.in),
+        source_(invocation.words, streams.in, invocation.ways),
         shops_(invocation, streams),
         complaints_(streams) {}
 
   ExitStatus run() {
     if (!complaints_.can_read(source_) || !shops_.take(source_.files(), complaints_) ||
-        !take_stock_file())
+        !take_stock_file() || !take_parts_file())
       return complaints_.status();
     read_specs();
     sum_up();
@@ -71,21 +72,51 @@ class LumberRun {
   }
 
   bool take_stock_csv() {
-    auto text = stock_bytes();
-    if (!text) return false;
-    StockReading reading = read_stock_csv(*text);
+    stock_record_ = read_table(invocation_.stock, "a stock file");
+    if (!stock_record_) return false;
+    StockReading reading = read_stock_csv(stock_record_->text->text);
     stock_ = std::move(reading.file);
-    stock_record_.emplace();
-    stock_record_->source = invocation_.stock;
-    stock_record_->text = std::make_shared<SourceText>();
-    stock_record_->text->text = std::move(*text);
     return complaints_.note(stock_record_->place(reading.problems)) && stock_;
   }
 
-  std::optional<std::string> stock_bytes() {
-    const std::string& file = invocation_.stock;
+  /// A plain cut list, whose parts go with those of the specs.
+  bool take_parts_file() {
+    if (invocation_.parts.empty()) return true;
+    std::optional<Record> record;
+    PartsReading reading;
+    if (invocation_.parts.ends_with(".csv")) {
+      record = read_table(invocation_.parts, "a list of parts");
+      if (record) reading = read_parts_csv(record->text->text);
+    } else {
+      SingleObject single = read_single(invocation_.parts, "a list of parts", false, streams_.in);
+      for (const FileFault& fault : single.faults)
+        complaints_.note(fault);
+      complaints_.note(single.problems);
+      record = std::move(single.record);
+      if (record) reading = read_parts(*record->item);
+    }
+    if (!record || !complaints_.note(record->place(reading.problems))) return false;
+    unit_ = reading.unit;
+    parts_ = std::move(reading.parts);
+    for (const LumberPart& part : parts_)
+      ids_.insert(part.item);
+    return true;
+  }
+
+  /// The text of a table, as a record to place problems by.
+  std::optional<Record> read_table(const std::string& file, const std::string& what) {
+    auto text = table_bytes(file, what);
+    if (!text) return {};
+    Record record;
+    record.source = file;
+    record.text = std::make_shared<SourceText>();
+    record.text->text = std::move(*text);
+    return record;
+  }
+
+  std::optional<std::string> table_bytes(const std::string& file, const std::string& what) {
     if (is_folder(file)) {
-      complaints_.note(FileFault{file, "is a folder; a stock file is wanted"});
+      complaints_.note(FileFault{file, "is a folder; " + what + " is wanted"});
       return {};
     }
     const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
@@ -102,7 +133,7 @@ class LumberRun {
     }
     std::string text = feed.take_all();
     if (text.size() > kMaxDocumentBytes)
-      complaints_.note({{file, 1, 1, "", "is over 64 MiB; no rack is that long"}});
+      complaints_.note({{file, 1, 1, "", "is over 64 MiB; " + what + " is shorter"}});
     return complaints_.status() < kBadSpec ? std::optional(std::move(text)) : std::nullopt;
   }
 
@@ -163,7 +194,7 @@ class LumberRun {
     std::vector<std::string> files = source_.files();
     const std::vector<std::string> shops = shops_.files();
     files.insert(files.end(), shops.begin(), shops.end());
-    files.push_back(invocation_.stock);
+    files.insert(files.end(), {invocation_.stock, invocation_.parts});
     return identities_of(files, streams_);
   }
 
@@ -215,12 +246,14 @@ class LumberRun {
 };
 
 std::string usage_fault(const Invocation& invocation) {
-  if (invocation.words.empty())
+  if (invocation.words.empty() && invocation.parts.empty())
     return "lumber: no spec is named; give a file, a folder, or - for standard input";
   const bool stdin_spec =
       std::find(invocation.words.begin(), invocation.words.end(), "-") != invocation.words.end();
   if (invocation.stock == "-" && (stdin_spec || invocation.shop == "-"))
     return "--stock: the stock file and another cannot both come from standard input";
+  if (invocation.parts == "-" && (stdin_spec || invocation.shop == "-" || invocation.stock == "-"))
+    return "--parts: the list of parts and another cannot both come from standard input";
   if (!invocation.leftover.empty() && invocation.stock.empty())
     return "--leftover: goes with --stock; without stock nothing is left";
   if (invocation.leftover == "-" && is_standard_output(invocation.output))

@@ -4,6 +4,7 @@
 #include "commands.h"
 #include "complaints.h"
 #include "crew.h"
+#include "mended.h"
 #include "messages.h"
 #include "output_file.h"
 #include "report.h"
@@ -20,7 +21,7 @@ class ReportRun {
   ReportRun(const Invocation& invocation, const Streams& streams)
       : invocation_(invocation),
         streams_(streams),
-        source_(invocation.words, streams.in),
+        source_(invocation.words, streams.in, invocation.ways),
         pages_(invocation.view),
         shops_(invocation, streams),
         complaints_(streams) {}
@@ -41,6 +42,7 @@ class ReportRun {
       settle(crew.take_back(), file);
     }
     complaints_.note(file);
+    if (!mended_.empty() && complaints_.status() < kFileFault) write_mended();
     return complaints_.status();
   }
 
@@ -107,6 +109,7 @@ class ReportRun {
       complaints_.note(*task.record.fault);
       return;
     }
+    if (task.report) mend(task);
     if (task.report)
       write(*task.report, task.follows ? task.text : pages_.item(*task.report), file);
     else
@@ -126,6 +129,20 @@ class ReportRun {
       complain(report.job->id + ": a check fails; 'haunch check' shows it", streams_);
   }
 
+  void mend(const Task& task) {
+    if (invocation_.mended.empty()) return;
+    const std::string told =
+        mended_.take(*task.record.item, *task.report, shops_.of(task.record.source));
+    if (!told.empty() && !invocation_.quiet) complain(told, streams_);
+  }
+
+  void write_mended() {
+    OutputFile file(invocation_.mended, streams_.out, inputs());
+    file.append(mended_.text());
+    file.finish();
+    complaints_.note(file);
+  }
+
   static Problem no_season() {
     return {"",
             "\"moisture\" is missing, so it has no seasons; write such as \"moisture\": "
@@ -138,6 +155,7 @@ class ReportRun {
   SpecSource source_;
   ReportStream pages_;
   Shops shops_;
+  Mended mended_;
   Tally tally_;
   Complaints complaints_;
 };

@@ -26,6 +26,10 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
       return run_trial(invocation, streams);
     case Command::lumber:
       return run_lumber(invocation, streams);
+    case Command::example:
+      return run_example(invocation, streams);
+    case Command::specs:
+      return run_specs(invocation, streams);
     case Command::shop:
       return run_shop(invocation, streams);
     case Command::explain:

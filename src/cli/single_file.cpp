@@ -7,13 +7,13 @@
 namespace haunch {
 
 SingleObject read_single(const std::string& file, const std::string& what, bool may_be_listed,
-                         int standard_input) {
+                         int standard_input, const SourceWays& ways) {
   SingleObject single;
   if (file != "-" && is_folder(file)) {
     single.faults.push_back({file, "is a folder; " + what + " is wanted"});
     return single;
   }
-  SpecSource source({file}, standard_input);
+  SpecSource source({file}, standard_input, ways);
   single.faults = source.check();
   if (!single.faults.empty()) return single;
   auto record = source.next();

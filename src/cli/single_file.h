@@ -19,6 +19,6 @@ struct SingleObject {
 /// Reads the one object of `file`, "-" being the descriptor `standard_input`. `what` it should be
 /// stands in messages: "a shop file". `may_be_listed`: a list of one is taken too.
 SingleObject read_single(const std::string& file, const std::string& what, bool may_be_listed,
-                         int standard_input);
+                         int standard_input, const SourceWays& ways = {});
 
 }  // namespace haunch

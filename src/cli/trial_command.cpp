@@ -126,8 +126,8 @@ class TrialRun {
  private:
   /// The one object of a file, called `what` in messages; nothing if that can't be had.
   std::optional<Record> read_one(const std::string& file, const std::string& what,
-                                 bool may_be_listed) {
-    SingleObject single = read_single(file, what, may_be_listed, streams_.in);
+                                 bool may_be_listed, const SourceWays& ways = {}) {
+    SingleObject single = read_single(file, what, may_be_listed, streams_.in, ways);
     for (const FileFault& fault : single.faults)
       complaints_.note(fault);
     complaints_.note(single.problems);
@@ -135,7 +135,8 @@ class TrialRun {
   }
 
   bool read_spec() {
-    auto record = read_one(invocation_.words.front(), "the spec of a trial", true);
+    auto record =
+        read_one(invocation_.words.front(), "the spec of a trial", true, invocation_.ways);
     if (!record) return false;
     JobReading reading = read_job(*record->item, shops_.of(record->source), record->default_id);
     if (!complaints_.note(record->place(reading.problems)) || !reading.job) return false;

@@ -49,7 +49,39 @@ Value* below(Value& value, std::string_view step) {
   return &entries.emplace_back(Entry{std::string(step), value.offset, Value()}).value;
 }
 
+/// Too high where it is no number of a size that can be read.
+std::size_t place_of(std::string_view step) {
+  std::size_t place = 0;
+  const auto [end, fault] = std::from_chars(step.data(), step.data() + step.size(), place);
+  return fault == std::errc() ? place : kMostPlace + 1;
+}
+
+/// The value at one step within `parent`, made if need be; null where `parent` is of another kind.
+Value* child_of(Value& parent, const std::string& step, std::uint32_t offset) {
+  const Value::Kind wanted = is_place(step) ? Value::Kind::list : Value::Kind::object;
+  if (parent.kind == Value::Kind::null) {
+    parent.kind = wanted;
+    parent.offset = offset;
+  }
+  if (parent.kind != wanted) return nullptr;
+  if (wanted == Value::Kind::list) {
+    const std::size_t place = place_of(step);
+    while (parent.list.size() <= place)
+      parent.list.emplace_back().offset = offset;
+    return &parent.list[place];
+  }
+  const auto found = std::find_if(parent.entries.begin(), parent.entries.end(),
+                                  [&](const Entry& entry) { return entry.key == step; });
+  if (found != parent.entries.end()) return &found->value;
+  parent.entries.push_back({step, offset, {}});
+  return &parent.entries.back().value;
+}
+
 }  // namespace
+
+bool is_place(std::string_view step) {
+  return step.find_first_not_of("0123456789") == std::string_view::npos;
+}
 
 std::vector<Leaf> leaves_of(const Value& document) {
   std::vector<Leaf> leaves;
@@ -81,6 +113,37 @@ bool put_at(Value& document, std::string_view path, Value value) {
   value.offset = place->offset;
   *place = std::move(value);
   document = std::move(changed);
+  return true;
+}
+
+std::optional<std::vector<std::string>> steps_of(std::string_view dotted) {
+  std::vector<std::string> steps;
+  while (true) {
+    const std::string_view step = dotted.substr(0, dotted.find('.'));
+    if (step.empty() || (is_place(step) && (steps.empty() || place_of(step) > kMostPlace)))
+      return {};
+    steps.emplace_back(step);
+    if (step.size() == dotted.size()) return steps;
+    dotted.remove_prefix(step.size() + 1);
+  }
+}
+
+std::string path_of(const std::vector<std::string>& steps) {
+  std::string path;
+  for (const std::string& step : steps)
+    path = child_path(path, step);
+  return path;
+}
+
+bool fill_at(Value& document, const std::vector<std::string>& steps, std::uint32_t key_offset,
+             Value value) {
+  Value* at = &document;
+  for (const std::string& step : steps) {
+    at = child_of(*at, step, at == &document ? key_offset : value.offset);
+    if (at == nullptr) return false;
+  }
+  if (at->kind != Value::Kind::null) return false;
+  *at = std::move(value);
   return true;
 }
 

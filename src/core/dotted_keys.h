@@ -1,6 +1,9 @@
 // Documents as lists of dotted keys, "rail_widths.1.top", as a sheet or a command line writes them.
 #pragma once
 
+#include <cstddef>
+#include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -8,6 +11,9 @@
 #include "document.h"
 
 namespace haunch {
+
+/// Places in a list that a dotted key may name: 0 to this.
+inline constexpr std::size_t kMostPlace = 999;
 
 /// What holds nothing further: a number, words, or an empty object or list.
 struct Leaf {
@@ -25,5 +31,20 @@ Value list_value(std::vector<Value> items);
 /// last is added; objects that are missing are made. False, and nothing is changed, where something
 /// other stands in the way.
 bool put_at(Value& document, std::string_view path, Value value);
+/// A dotted key in its steps, of which those that are whole numbers are places in a list. Nothing
+/// where a step is empty or a place too high.
+std::optional<std::vector<std::string>> steps_of(std::string_view dotted);
+
+/// The same as a JSON Pointer.
+std::string path_of(const std::vector<std::string>& steps);
+
+/// Whether a step of a dotted key is a place in a list.
+bool is_place(std::string_view step);
+
+/// Puts `value` where `steps` lead to and nothing stands yet, with the objects and lists on the way
+/// to it; `key_offset` is that of all keys on the way. Places in a list that nothing was put to are
+/// null. False where something stands there already, or in the way; `document` is an object.
+bool fill_at(Value& document, const std::vector<std::string>& steps, std::uint32_t key_offset,
+             Value value);
 
 }  // namespace haunch

@@ -178,7 +178,7 @@ class LumberPage {
     SaidOf same;
     for (const UnplacedPart& each : report_.unplaced) {
       const LumberPart& part = report_.parts[each.part];
-      const std::string words = " (" + part.label + "), finished " +
+      const std::string words = " (" + part.label + (part.is_rough ? "), rough " : "), finished ") +
                                 size(part.finished.length, part.finished.width) + " x " +
                                 one(part.finished.thickness) + ": " + each.why;
       same.add(words, part.name);

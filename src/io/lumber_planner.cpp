@@ -129,13 +129,18 @@ class Planner {
     return widest;
   }
 
+  /// What is sawn larger than the part; nothing of one that is given as it is sawn.
+  lumber::Allowances allowances_of(const LumberPart& part) const {
+    return part.is_rough ? lumber::Allowances() : sawing().allowances;
+  }
+
   void find_ways(std::size_t index) {
     LumberPart& part = report_.parts[index];
     part.material = material_of(part);
     const auto thicknesses = thicknesses_of(part);
     std::vector<Way> ways;
     for (const ThicknessWay& way : lumber::ways_to_thickness(part.finished.thickness, thicknesses,
-                                                             sawing().allowances.face)) {
+                                                             allowances_of(part).face)) {
       const StockThickness& stock = thicknesses[way.stock];
       for (const RoughPart& rough : roughs_of(part, way, stock))
         ways.push_back({stock, rough});
@@ -156,7 +161,7 @@ class Planner {
     rough.layers = way.layers;
     rough.glue_lines = way.glue_lines;
     const lumber::Allowances none;
-    const lumber::Allowances& allowances = stock.sheet ? none : sawing().allowances;
+    const lumber::Allowances& allowances = stock.sheet ? none : allowances_of(part);
     rough.length = lumber::rough_length(part.finished, allowances);
     rough.width = lumber::rough_width(part.finished, allowances);
     if (stock.sheet) return {rough};

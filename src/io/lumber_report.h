@@ -25,6 +25,7 @@ struct LumberPart {
   bool of_sheet = false;  // used as thick as the sheet is
   bool quarter_sawn = false;
   bool is_wood = true;
+  bool is_rough = false;  // its sizes are those to be sawn; nothing is added
 };
 
 /// The parts of an item, as often as it is made.

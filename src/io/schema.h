@@ -20,4 +20,7 @@ std::string explain_schema();
 /// Of a stock file, made from the rows that one is written by.
 std::string stock_schema();
 
+/// The columns that a sheet of items may have, as CSV, made from the same table of keys.
+std::string sheet_columns(bool for_spreadsheet);
+
 }  // namespace haunch

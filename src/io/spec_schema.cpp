@@ -261,12 +261,20 @@ std::string spec_schema() {
       {"description",
        "One item. A file holds one item, an array of items, or one item a line. One that is "
        "worked with a shop file may leave kind and units to that."}};
-  schema["anyOf"] = {
-      {{"$ref", "#/$defs/door"}}, {{"$ref", "#/$defs/frame"}}, {{"$ref", "#/$defs/doorset"}}};
+  schema["anyOf"] = {{{"$ref", "#/$defs/door"}},
+                     {{"$ref", "#/$defs/frame"}},
+                     {{"$ref", "#/$defs/doorset"}},
+                     {{"$ref", "#/$defs/like"}}};
   schema["$defs"] = {
       {"door", item({kOfDoor})},
       {"frame", item({kOfFrame, "frame."})},
       {"doorset", doorset()},
+      {"like",
+       {{"type", "object"},
+        {"required", {"like"}},
+        {"properties", {{"like", {{"type", "string"}, {"minLength", 1}}}}},
+        {"description",
+         "An item that takes another spec's keys first. What both come to is not checked here."}}},
       {"bare_number", bare_number()},
       {"length",
        {{"type", {"number", "string"}},

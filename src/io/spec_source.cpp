@@ -10,11 +10,14 @@
 #include <filesystem>
 #include <utility>
 
+#include "csv_fields.h"
 #include "encoding.h"
 #include "feed.h"
 #include "file_place.h"
 #include "json_reader.h"
+#include "order_sheet.h"
 #include "shown_text.h"
+#include "spec_merge.h"
 
 namespace haunch {
 namespace {
@@ -61,6 +64,10 @@ std::optional<Line> line_from(std::string_view text, std::size_t at) {
 
 bool named_as_lines(const std::string& file) {
   return file.ends_with(".jsonl") || file.ends_with(".ndjson");
+}
+
+bool named_as_sheet(const std::string& file) {
+  return file.ends_with(".csv") || file.ends_with(".CSV") || file.ends_with(".tsv");
 }
 
 /// Whether more of a document is worth waiting for: it is not too long yet, nor are its blanks.
@@ -118,10 +125,34 @@ void Record::place(std::vector<PlacedProblem>& placed, const Problem& problem,
     if (text->withheld++ == 0) text->first_withheld = offset;
     return;
   }
+  PlacedProblem at = placed_at(static_cast<std::uint32_t>(offset), problem);
+  at.path = whose + problem.path;
+  const bool of_header = text->separator != 0 && at.line == 1;
+  if (of_header && !text->told_of_header.emplace(offset, at.message).second) return;
   ++text->reported;
-  const TextPlace place = place_in(text->text, offset);
-  placed.push_back({source, text->lines_before + place.line, place.column, whose + problem.path,
-                    problem.message});
+  placed.push_back(std::move(at));
+}
+
+/// Where a problem stands: in the text of the item, or in one that it took values from.
+PlacedProblem Record::placed_at(std::uint32_t offset, const Problem& problem) const {
+  const auto other = std::find_if(others.rbegin(), others.rend(),
+                                  [&](const OtherText& each) { return each.start <= offset; });
+  if (other != others.rend()) {
+    const TextPlace place = place_in(*other->text, offset - other->start);
+    return {other->source, place.line, place.column, "", problem.message};
+  }
+  if (text->separator == 0) {
+    const TextPlace place = place_in(text->text, offset);
+    return {source, text->lines_before + place.line, place.column, "", problem.message};
+  }
+  const CsvCell cell = cell_at(text->text, offset, text->separator);
+  const std::string row = std::to_string(cell.row);
+  const std::string_view step = std::string_view(problem.path).substr(problem.path.empty() ? 0 : 1);
+  const bool of_row =
+      !problem.offset && item && item->find(step.substr(0, step.find('/'))) == nullptr;
+  return {source, cell.row, cell.column, "",
+          problem.message +
+              (of_row ? " (row " + row : " (cell " + column_letters(cell.column - 1) + row) + ")"};
 }
 
 std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
@@ -134,8 +165,8 @@ std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
   return placed;
 }
 
-SpecSource::SpecSource(std::vector<std::string> arguments, int standard_input)
-    : arguments_(std::move(arguments)), standard_input_(standard_input) {}
+SpecSource::SpecSource(std::vector<std::string> arguments, int standard_input, SourceWays ways)
+    : arguments_(std::move(arguments)), standard_input_(standard_input), ways_(std::move(ways)) {}
 
 SpecSource::~SpecSource() = default;
 
@@ -196,6 +227,7 @@ std::optional<FileFault> SpecSource::fault_of(const std::string& file) const {
 std::optional<Record> SpecSource::next() {
   while (true) {
     if (next_element_ < elements_.size()) return next_element();
+    if (row_) return next_row();
     if (!lines_ && next_file_ == files_.size()) return std::nullopt;
     std::optional<Record> record = lines_ ? next_line() : open(files_[next_file_++]);
     if (record) return record;
@@ -219,6 +251,7 @@ std::optional<Record> SpecSource::open(const std::string& file) {
   auto feed = std::make_unique<Feed>(descriptor, !standard);
   while (feed->waiting().size() < kEncodingBytes && feed->fill()) {
   }
+  if (ways_.specs && (ways_.sheets || named_as_sheet(file))) return open_sheet(*feed);
   const bool foreign = foreign_problem(feed->waiting()).has_value();
   if (foreign || !(named_as_lines(file) || find_lines(*feed))) return read_document(*feed);
   lines_ = std::move(feed);
@@ -243,6 +276,40 @@ std::optional<Record> SpecSource::read_document(Feed& feed) {
   }
   take(record, std::move(reading.value), std::move(reading.problems));
   return record;
+}
+
+/// Reads a sheet whole and gives what is wrong with it; nothing if it has rows, which follow.
+std::optional<Record> SpecSource::open_sheet(Feed& feed) {
+  while (feed.waiting().size() <= kMaxDocumentBytes && feed.fill()) {
+  }
+  if (feed.error() != 0) return fault_record("cannot be read", feed.error());
+  Record record = start_record(feed.take_all());
+  record.default_id = stem_;
+  sheet_ = std::make_unique<OrderSheet>(text_->text);
+  text_->separator = sheet_->separator();
+  std::vector<Problem> problems = sheet_->take_problems();
+  const bool readable = problems.empty();
+  if (readable) next_row();
+  if (row_) return std::nullopt;
+  if (readable) problems.push_back({"", "no row follows the first, which names the keys", 0});
+  take(record, {}, std::move(problems));
+  return record;
+}
+
+/// Gives the row at hand, and has the next one ready: whether there is one is told with each.
+std::optional<Record> SpecSource::next_row() {
+  std::optional<Record> given = std::exchange(row_, std::nullopt);
+  if (auto row = sheet_->next()) {
+    row_.emplace();
+    row_->source = source_;
+    row_->text = text_;
+    row_->default_id = numbered_id();
+    row_->ends_text = false;
+    take(*row_, std::move(row->item), std::move(row->problems));
+  } else if (given) {
+    given->ends_text = true;
+  }
+  return given;
 }
 
 Record SpecSource::next_element() {
@@ -316,6 +383,42 @@ void SpecSource::take(Record& record, std::optional<Value> item, std::vector<Pro
   record.item = std::move(item);
   record.spoilt = !problems.empty();
   record.text_problems = std::move(problems);
+  if (ways_.specs && record.item && record.item->kind == Value::Kind::object) settle(record);
+}
+
+/// What the item is like comes under it, and what the command line sets over it.
+void SpecSource::settle(Record& record) {
+  Value& item = *record.item;
+  const auto end = static_cast<std::uint32_t>(record.text->text.size()) + 1;
+  const bool is_row = record.text->separator != 0;
+  std::vector<Problem> problems =
+      likes_.take(item, record.source, end, is_row ? Lists::by_place : Lists::whole, record.others);
+  if (is_row && problems.empty()) problems = gaps_in(item);
+  const bool is_whole = problems.empty();
+  if (!ways_.with.keys.empty()) {
+    std::uint32_t start = end;
+    if (!record.others.empty()) {
+      const OtherText& last = record.others.back();
+      start = last.start + static_cast<std::uint32_t>(last.text->size()) + 1;
+    }
+    record.others.push_back({"--with", ways_.with.text, start});
+    for (const SetKey& each : ways_.with.keys) {
+      if (!each.value) {
+        drop_key(item, each.steps);
+        continue;
+      }
+      Value value = *each.value;
+      value.offset += start;
+      set_key(item, each.steps, start + each.offset, std::move(value));
+    }
+  }
+  record.spoilt = record.spoilt || !problems.empty();
+  for (Problem& problem : problems) {
+    problem.offset = offset_of(item, problem.path);
+    if (record.index) problem.path = child_path("", *record.index) + problem.path;
+  }
+  if (!is_whole) record.item.reset();  // what is wrong with it besides may come of that
+  add(record.text_problems, std::move(problems));
 }
 
 Record SpecSource::start_record(std::string text) {

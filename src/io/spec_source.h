@@ -4,16 +4,20 @@
 #include <cstddef>
 #include <memory>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "document.h"
 #include "file_fault.h"
+#include "likes.h"
 
 namespace haunch {
 
 class Feed;
+class OrderSheet;
 
 /// A problem with its place, as messages and reports give it.
 struct PlacedProblem {
@@ -37,6 +41,28 @@ struct SourceText {
   std::size_t reported = 0;
   std::size_t withheld = 0;
   std::size_t first_withheld = 0;  // its offset
+  char separator = 0;              // of a sheet, whose places are rows and columns; else 0
+  std::set<std::pair<std::uint32_t, std::string>> told_of_header;  // of a sheet: once for all rows
+};
+
+/// A key that the command line sets in every spec, or leaves out.
+struct SetKey {
+  std::vector<std::string> steps;
+  std::optional<Value> value;  // none: it is left out
+  std::uint32_t offset = 0;    // of the key
+};
+
+/// The keys of `--with`, and their text: one a line.
+struct SetKeys {
+  std::vector<SetKey> keys;
+  std::shared_ptr<const std::string> text;
+};
+
+/// How what is read is to be taken.
+struct SourceWays {
+  bool specs = false;   // "like" is followed, and keys are set
+  bool sheets = false;  // all is read as sheets, whatever its name
+  SetKeys with = {};
 };
 
 /// One item as it was found. It may outlive its source.
@@ -56,11 +82,13 @@ struct Record {
   std::vector<PlacedProblem> place(const std::vector<Problem>& found);
 
   std::shared_ptr<SourceText> text;
+  std::vector<OtherText> others;     // what else its values come from
   bool ends_text = true;             // nothing of the same document follows
   std::optional<std::size_t> index;  // in the list that is its document
 
  private:
   void place(std::vector<PlacedProblem>& placed, const Problem& problem, const std::string& whose);
+  PlacedProblem placed_at(std::uint32_t offset, const Problem& problem) const;
 };
 
 /// The items of all specs named on a command line, one after the other, in the order given.
@@ -72,7 +100,7 @@ class SpecSource {
  public:
   /// `arguments`: files, folders (all their *.json but shop.json and hidden ones, in byte-wise
   /// order of names, folders within left out), or "-" for the descriptor `standard_input`.
-  SpecSource(std::vector<std::string> arguments, int standard_input);
+  SpecSource(std::vector<std::string> arguments, int standard_input, SourceWays ways = {});
   ~SpecSource();
 
   /// What cannot be read at all. To be called once, before next().
@@ -94,12 +122,17 @@ class SpecSource {
   Record overlong_line();
   Record read_line(std::string_view line);
   Record start_record(std::string text);
-  static void take(Record& record, std::optional<Value> item, std::vector<Problem> problems);
+  void take(Record& record, std::optional<Value> item, std::vector<Problem> problems);
+  void settle(Record& record);
+  std::optional<Record> open_sheet(Feed& feed);
+  std::optional<Record> next_row();
   Record fault_record(const std::string& what, int error) const;
   std::string numbered_id() { return stem_ + "-" + std::to_string(++items_); }
 
   std::vector<std::string> arguments_;
   int standard_input_;
+  SourceWays ways_;
+  Likes likes_;
   std::vector<std::string> files_;
   std::size_t next_file_ = 0;
 
@@ -110,6 +143,9 @@ class SpecSource {
   std::size_t lines_taken_ = 0;
   std::size_t items_ = 0;             // of a list or of lines, given out so far
   std::shared_ptr<SourceText> text_;  // the document given out last
+
+  std::unique_ptr<OrderSheet> sheet_;  // while its rows are given out
+  std::optional<Record> row_;          // the one to be given out next
 
   // Elements of a list not given out yet.
   std::vector<Value> elements_;

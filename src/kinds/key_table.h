@@ -36,6 +36,8 @@ inline constexpr KeyRow kTable[] = {
     own("units", kOfItems | kOfShop, R"("mm" or "in")",
         "of numbers, and of texts without a unit of their own",
         "the shop file's; else it has to be said, unless every size carries its own"),
+    text("like", kOfItems,
+         "the file of another spec, from this one's folder, whose keys are taken first", ""),
     text("id", kOfItems, "names the item in reports", "made from the name of its file"),
     text("name", kOfItems | kOfShop, "what the shop calls it", "the kind"),
     text("note", kOfItems, "printed with the item", ""),
