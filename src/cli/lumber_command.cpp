@@ -247,7 +247,7 @@ class LumberRun {
 
 std::string usage_fault(const Invocation& invocation) {
   if (invocation.words.empty() && invocation.parts.empty())
-    return "lumber: no spec is named; give a file, a folder, or - for standard input";
+    return "lumber: no spec is named; give a file, a folder, - for standard input, or --parts FILE";
   const bool stdin_spec =
       std::find(invocation.words.begin(), invocation.words.end(), "-") != invocation.words.end();
   if (invocation.stock == "-" && (stdin_spec || invocation.shop == "-"))

@@ -46,7 +46,7 @@ class PartsReader {
   void read_part(const Value& part, const std::string& path) {
     if (!values_.is_object(part, path, "a part; write {\"name\": …, \"length\": …}")) return;
     for (const Entry& entry : part.entries)
-      if (!is_among(entry.key, kPartKeys)) values_.unknown_key(entry, path, kPartKeys);
+      if (!is_among(entry.key, kPartKeys)) values_.unknown_key(entry, child_path(path, entry.key), kPartKeys);
     for (const std::string_view key : kNeeded)
       if (part.find(key) == nullptr && !values_.was_meant(child_path(path, key)))
         values_.problem(path, "has no " + std::string(key) +
@@ -183,7 +183,7 @@ PartsReading read_parts(const Value& document) {
     return head.take({});
   for (const Entry& entry : document.entries)
     if (entry.key != "$schema" && entry.key != "units" && entry.key != "parts")
-      head.values().unknown_key(entry, "", {"units", "parts"});
+      head.values().unknown_key(entry, child_path("", entry.key), {"units", "parts"});
   std::optional<Unit> units;
   if (const Value* value = document.find("units"))
     if (const auto number = head.values().choice(*value, "/units", {"mm", "in"}))
