@@ -155,6 +155,8 @@ inline constexpr OptionRow kOptions[] = {
      "inches"},
     {"--csv", "plain|spreadsheet", Goes::with_tables,
      "spreadsheet: with a byte order mark and CRLF"},
+    {"--full", "", Goes::with_items,
+     "a sheet with every check that passes, and all that was given and assumed"},
     {"--jobs", "N", Goes::with_items,
      "work N items side by side (1 to 64; else 1); what is written stays the same"},
     {"--joint", "J1", Goes::with_trial, "the joint of a trial"},

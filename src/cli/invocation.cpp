@@ -50,7 +50,7 @@ struct RawOptions {
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
   std::vector<std::string> words;
-  bool fahrenheit = false;
+  bool fahrenheit = false, full = false;
   bool quiet = false, brief_help = false, full_help = false, version = false;
 
   RawOptions() {
@@ -76,8 +76,9 @@ struct RawOptions {
     const OptionRow& row;
     bool* given;
   };
-  std::array<Flag, 5> flags() {
-    return {{{option_row("--fahrenheit"), &fahrenheit},
+  std::array<Flag, 6> flags() {
+    return {{{option_row("--full"), &full},
+             {option_row("--fahrenheit"), &fahrenheit},
              {option_row("-q,--quiet"), &quiet},
              {option_row("-h"), &brief_help},
              {option_row("--help"), &full_help},
@@ -162,8 +163,10 @@ std::optional<UsageError> misplaced_option(RawOptions& raw, Command command) {
     if (value->is_given() && !goes_with(value->row.goes, command))
       return UsageError{value->short_name() + ": goes with " +
                         std::string(goes_words(value->row.goes)) + "; leave it out here"};
-  if (raw.fahrenheit && command != Command::moisture)
-    return UsageError{"--fahrenheit: goes with moisture; leave it out here"};
+  for (const auto& [row, given] : raw.flags())
+    if (*given && !goes_with(row.goes, command))
+      return UsageError{std::string(row.names) + ": goes with " +
+                        std::string(goes_words(row.goes)) + "; leave it out here"};
   return {};
 }
 
@@ -360,6 +363,8 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   invocation.jobs = std::get<std::uint64_t>(jobs);
   invocation.mended = raw.mended.value_or("");
   if (const auto error = understand_ways(raw, invocation.ways)) return *error;
+  invocation.view.full = raw.full;
+  invocation.view.on_paper = !invocation.output.empty() && invocation.output != "-";
   invocation.joint = raw.joint.value_or("");
   invocation.measured = raw.measured.value_or("");
   for (const RawValue& reading : raw.readings)

@@ -1,5 +1,6 @@
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <exception>
 #include <initializer_list>
@@ -10,6 +11,7 @@
 #include "interrupts.h"
 #include "output_file.h"
 #include "shown_text.h"
+#include "terminal.h"
 
 namespace haunch {
 namespace {
@@ -43,6 +45,9 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
   }
 }
 
+/// No page is made narrower for a terminal; it then breaks lines itself.
+constexpr std::size_t kNarrowestPage = 60;
+
 void write_all(std::string_view bytes, const Streams& streams) {
   while (!bytes.empty()) {
     const ssize_t written = ::write(streams.err, bytes.data(), bytes.size());
@@ -64,10 +69,14 @@ ExitStatus understand(const std::vector<std::string>& arguments, const Streams& 
   if (arguments.empty() && isatty(streams.out) == 0)
     return Complaints(streams).refuse(
         "no spec is named; give a file, a folder, or - for standard input");
-  const auto read = read_command_line(arguments);
+  auto read = read_command_line(arguments);
   if (const auto* error = std::get_if<UsageError>(&read))
     return Complaints(streams).refuse(error->message);
-  return dispatch(std::get<Invocation>(read), streams);
+  auto& invocation = std::get<Invocation>(read);
+  if (invocation.output.empty())
+    if (const auto columns = terminal_columns(streams.out))
+      invocation.view.page_width = std::clamp(*columns, kNarrowestPage, invocation.view.page_width);
+  return dispatch(invocation, streams);
 }
 
 }  // namespace

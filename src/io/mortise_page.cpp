@@ -161,9 +161,8 @@ std::string mortise_page(const Assembly& wood, const Making& making, const Lengt
         paragraph("free: the widest tenon with square edges that goes in between the round ends.");
   if (!any_squared) return page;
   page += paragraph(
-      "straight: what is free between the ends where a cutter of the mortise's width "
-      "leaves them round. A wider "
-      "square tenon wants the ends squared or its own edges rounded.");
+      "straight: free between ends that the cutter leaves round; for a wider square tenon square "
+      "them, or round the edges of the tenon.");
   return page;
 }
 

@@ -322,6 +322,14 @@ std::string cautions_page(const ItemReport& report) {
   return page;
 }
 
+/// What a sheet begins with where not all is well.
+std::string doubts_first(const ItemReport& report, Unit unit) {
+  const std::string doubts =
+      doubts_page(report, Status::fail, unit) + doubts_page(report, Status::caution, unit);
+  return (doubts.empty() ? "" : "\nCHECKS: " + verdict(report) + "\n" + doubts) +
+         cautions_page(report);
+}
+
 // ---- given and assumed
 
 /// How each length of the spec was read, in both units. What is in one unit only reads the same
@@ -370,38 +378,48 @@ std::string assumed_page(const ItemReport& report, const LengthPrinter& lengths)
   return "\nASSUMED, for want of a word in the spec\n" + table.text(lengths, 2);
 }
 
+/// That there is more to be known than stands on the page.
+std::string assumed_line(const ItemReport& report) {
+  if (report.assumed.empty()) return {};
+  const std::size_t number = report.assumed.size();
+  return "\n" + std::to_string(number) + (number == 1 ? " value is" : " values are") +
+         " assumed, not stated: --full lists them, 'haunch explain' says why.\n";
+}
+
 }  // namespace
 
-std::string item_page(const ItemReport& report, Section section, Unit unit, LengthStyle style) {
-  const LengthPrinter lengths(unit, style);
+std::string item_page(const ItemReport& report, const View& view, Unit unit) {
+  const LengthPrinter lengths(unit, view.lengths, view.page_width);
+  const Section section = view.section;
   const bool whole = section == Section::sheet;
-  const std::string head = head_page(report, lengths);
-  std::string page;
+  const bool checks = whole || section == Section::check;
+  const bool short_sheet = whole && !view.full;
+  std::string page = short_sheet ? doubts_first(report, unit) : "";
   if (whole) page += rooms_page(report, lengths);
   if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
   if (whole || section == Section::joints)
     page += joinery_page(report.wood, report.making.value(), lengths);
-  if (whole || section == Section::check) page += checks_page(report, section, lengths);
-  if ((whole || section == Section::check) && report.fits)
-    page += tolerance_page(report.wood, *report.fits, lengths);
+  if (checks && !short_sheet) page += checks_page(report, section, lengths);
+  if (checks && report.fits) page += tolerance_page(report.wood, *report.fits, lengths);
   if ((whole || section == Section::season) && report.seasons) page += season_page(report, lengths);
-  if (whole || section == Section::check) page += cautions_page(report);
-  if (whole) page += given_page(report, style);
-  page += assumed_page(report, lengths);
+  if (checks && !short_sheet) page += cautions_page(report);
+  if (whole && view.full) page += given_page(report, view.lengths);
+  page +=
+      view.full || section == Section::check ? assumed_page(report, lengths) : assumed_line(report);
   const bool rounded = page.find(" ~") != std::string::npos;
-  page.insert(0, head);
+  page.insert(0, head_page(report, lengths));
   if (rounded)
     page += "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";
-  return page;
+  return view.page_width < kPageWidth ? fitted(page, view.page_width) : page;
 }
 
-std::string page_cautions() {
+std::string page_cautions(std::size_t page_width) {
   return "\n" +
          wrapped(
              "Guards on, dust drawn off, work held. Doors on escape routes, fire doors and glass "
              "in doors are not sized "
              "from this sheet: the local code and a licensed professional decide.",
-             kPageWidth, 0) +
+             page_width, 0) +
          "\n";
 }
 

@@ -57,8 +57,8 @@ void ReportStream::append(std::string& text, const ItemReport& report, bool firs
       append_item_csv(text, report, view_.section, unit(), view_.for_spreadsheet);
       break;
     case Format::table:
-      if (!first) text += kBetweenItems;
-      text += item_page(report, view_.section, unit(), view_.lengths);
+      if (!first) text += view_.on_paper ? std::string_view("\f") : kBetweenItems;
+      text += item_page(report, view_, unit());
       break;
   }
 }
@@ -81,7 +81,7 @@ std::vector<std::string> ReportStream::end(const Tally& tally) {
   }
   if (!any_) pieces.insert(pieces.begin(), head());
   if (view_.format != Format::table || !any_) return pieces;
-  if (view_.section == Section::sheet) pieces.push_back(page_cautions());
+  if (view_.section == Section::sheet) pieces.push_back(page_cautions(view_.page_width));
   if (tally.refused > 0) pieces.push_back(refused_line(tally));
   return pieces;
 }

@@ -1,6 +1,7 @@
 #include "text_table.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "utf8.h"
 
@@ -13,18 +14,21 @@ constexpr std::size_t kBetweenColumns = 2;
 
 constexpr std::size_t kNarrowestColumn = 24;
 
-/// The byte at which the character number `column` begins; the end where there are fewer.
-std::size_t byte_at(std::string_view text, std::size_t column) {
-  for (std::size_t i = 0; i < text.size(); ++i)
-    if (!continues_character(text[i]) && column-- == 0) return i;
-  return text.size();
+/// Whether a space within a number ends there: "37" before "63/64", "63/64" before "+0.0078".
+bool goes_on_with(std::string_view word, std::string_view rest) {
+  const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
+  if (word.empty() || !is_digit(word.back()) || rest.size() < 2) return false;
+  const std::string_view next = rest.substr(0, rest.find(' '));
+  if (next[0] == '+' || next[0] == '-') return next.size() > 1 && is_digit(next[1]);
+  return is_digit(next[0]) && next.find('/') != std::string_view::npos;
 }
 
-/// A line wider than the page, its last column, from `from` on, going on below itself.
-std::string broken(const std::string& line, std::size_t from) {
-  if (from + kNarrowestColumn > kPageWidth) return line;
-  const std::size_t start = byte_at(line, from);
-  return line.substr(0, start) + wrapped(std::string_view(line).substr(start), kPageWidth, from);
+/// As much of `text` as is not to be broken.
+std::string_view first_word(std::string_view text) {
+  std::size_t end = std::min(text.find(' '), text.size());
+  while (end + 1 < text.size() && goes_on_with(text.substr(0, end), text.substr(end + 1)))
+    end = std::min(text.find(' ', end + 1), text.size());
+  return text.substr(0, end);
 }
 
 bool is_count(const std::string& text) {
@@ -43,7 +47,7 @@ std::string wrapped(std::string_view text, std::size_t width, std::size_t indent
   out.reserve(text.size() + text.size() / width * (indent + 2));
   std::size_t used = indent;
   while (!text.empty()) {
-    const std::string_view word = text.substr(0, text.find(' '));
+    const std::string_view word = first_word(text);
     const std::size_t wide = display_width(word);
     const bool line_begins = used == indent;
     if (!line_begins && used + 1 + wide > width) {
@@ -144,35 +148,81 @@ std::vector<std::string> TextTable::printed_column(std::size_t column,
   return texts;
 }
 
-std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) const {
-  std::vector<std::string> lines(rows_.size() + 1);
-  std::vector<std::size_t> widths(lines.size());
-  for (std::string& line : lines)
-    line.reserve(kPageWidth);
-  std::size_t used = indent;
-  std::size_t last_column = indent;
-  for (std::size_t column = 0; column < titles_.size(); ++column) {
-    if (is_empty(column)) continue;
-    const std::vector<std::string> texts = printed_column(column, lengths);
-    std::size_t widest = 0;
-    for (const std::string& text : texts)
-      widest = std::max(widest, display_width(text));
-    const bool right = is_numeric(column);
-    for (std::size_t line = 0; line < lines.size(); ++line) {
-      if (texts[line].empty()) continue;
-      const std::size_t width = display_width(texts[line]);
-      const std::size_t start = right ? used + widest - width : used;
-      lines[line].append(start - widths[line], ' ');
-      lines[line] += texts[line];
-      widths[line] = start + width;
-    }
-    last_column = used;
-    used += widest + kBetweenColumns;
+struct TextTable::Column {
+  std::vector<std::string> texts;  // its title, and what stands below that
+  std::size_t widest = 0;
+  bool right = false;
+};
+
+std::vector<TextTable::Column> TextTable::printed_columns(const LengthPrinter& lengths) const {
+  std::vector<Column> columns;
+  for (std::size_t number = 0; number < titles_.size(); ++number) {
+    if (is_empty(number)) continue;
+    Column& column =
+        columns.emplace_back(Column{printed_column(number, lengths), 0, is_numeric(number)});
+    for (const std::string& text : column.texts)
+      column.widest = std::max(column.widest, display_width(text));
   }
+  return columns;
+}
+
+/// Where each column begins, and whether on a line of its own below those before it.
+std::vector<TextTable::Start> TextTable::starts_of(const std::vector<Column>& columns,
+                                                   std::size_t indent, std::size_t width) {
+  constexpr std::size_t kBelow = 4;
+  std::size_t whole = indent;
+  for (const Column& column : columns)
+    whole += column.widest + (&column == &columns.back() ? 0 : kBetweenColumns);
+  // A table that is a little too wide goes to the left.
+  if (whole > width && whole - width <= indent) indent -= whole - width;
+  std::vector<Start> starts;
+  std::size_t used = indent;
+  for (const Column& column : columns) {
+    const bool goes_on = &column == &columns.back() && !column.right;
+    const std::size_t least = goes_on ? std::min(column.widest, kNarrowestColumn) : column.widest;
+    const bool is_below = !starts.empty() && used + least > width;
+    if (is_below) used = indent + kBelow;
+    starts.push_back({used, is_below});
+    used += column.widest + kBetweenColumns;
+  }
+  return starts;
+}
+
+std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) const {
+  const std::size_t width = lengths.page_width();
+  const std::vector<Column> columns = printed_columns(lengths);
+  const std::vector<Start> starts = starts_of(columns, indent, width);
   std::string all;
-  for (std::size_t line = 0; line < lines.size(); ++line) {
-    all += widths[line] > kPageWidth ? broken(lines[line], last_column) : lines[line];
+  for (std::size_t row = 0; row <= rows_.size(); ++row) {
+    std::string line;
+    std::size_t used = 0;
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+      if (starts[i].is_below && !line.empty()) all += std::exchange(line, {}) + "\n";
+      if (starts[i].is_below) used = 0;
+      const std::string& text = columns[i].texts[row];
+      if (text.empty()) continue;
+      const std::size_t its = display_width(text);
+      const std::size_t start = starts[i].at + (columns[i].right ? columns[i].widest - its : 0);
+      line.append(start - used, ' ');
+      line += start + its > width ? wrapped(text, width, start) : text;
+      used = start + its;
+    }
+    all += line + "\n";
+  }
+  return all;
+}
+
+std::string fitted(std::string_view page, std::size_t width) {
+  std::string all;
+  while (!page.empty()) {
+    const std::string_view line = page.substr(0, page.find('\n'));
+    const std::size_t indent = std::min(line.find_first_not_of(' '), line.size());
+    if (display_width(line) > width)
+      all += std::string(indent, ' ') + wrapped(line.substr(indent), width, indent);
+    else
+      all += line;
     all += '\n';
+    page.remove_prefix(std::min(page.size(), line.size() + 1));
   }
   return all;
 }

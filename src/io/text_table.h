@@ -12,19 +12,25 @@
 
 namespace haunch {
 
+/// How wide pages are made, where nothing else is asked for; numbers are never cut for it.
+inline constexpr std::size_t kPageWidth = 80;
+
 /// Prints lengths for people: millimetres with as few decimals as are exact, up to 0.001; inches as
 /// fractions with what is left over, or decimal. A figure that had to be rounded begins with "~".
 class LengthPrinter {
  public:
-  LengthPrinter(Unit unit, LengthStyle style) : unit_(unit), style_(style) {}
+  LengthPrinter(Unit unit, LengthStyle style, std::size_t page_width = kPageWidth)
+      : unit_(unit), style_(style), page_width_(page_width) {}
 
   std::string one(Length length) const;
   /// All with the same number of decimals.
   std::vector<std::string> column(const std::vector<Length>& lengths) const;
   Unit unit() const { return unit_; }
+  /// Of the page that they stand on.
+  std::size_t page_width() const { return page_width_; }
   /// The same in decimals of an inch: a fraction of a 64th says nothing of fits and of what wood
   /// does.
-  LengthPrinter in_decimals() const { return {unit_, LengthStyle{0}}; }
+  LengthPrinter in_decimals() const { return {unit_, LengthStyle{0}, page_width_}; }
 
  private:
   bool as_fraction() const { return unit_ == Unit::inch && style_.inch_denominator > 0; }
@@ -33,10 +39,8 @@ class LengthPrinter {
 
   Unit unit_;
   LengthStyle style_;
+  std::size_t page_width_;
 };
-
-/// How wide pages are made; numbers are never cut for it.
-inline constexpr std::size_t kPageWidth = 80;
 
 /// How many columns of a terminal a text takes, one a character; it holds no combining ones.
 std::size_t display_width(std::string_view text);
@@ -48,6 +52,9 @@ std::string wrapped(std::string_view text, std::size_t width, std::size_t indent
 /// text.
 std::string paragraph(std::string_view text, std::size_t indent = 2);
 std::string hanging(std::string_view text, std::size_t indent = 2);
+
+/// A page made for a wider terminal: lines that are too long go on below themselves.
+std::string fitted(std::string_view page, std::size_t width);
 
 /// Words, or a length that the table prints. Not a variant: with a text in it, that of libstdc++ 12
 /// is undefined when memory runs out while it is copied.
@@ -69,7 +76,8 @@ struct Cell {
 };
 
 /// Lengths and counts to the right, words to the left; a column that is empty throughout is left
-/// out. Words in the last column go on below themselves where the page ends.
+/// out. Words in the last column go on below themselves where the page ends; columns for which it
+/// has no room at all stand in a line below, their titles too.
 class TextTable {
  public:
   explicit TextTable(std::vector<std::string> titles) : titles_(std::move(titles)) {}
@@ -81,6 +89,14 @@ class TextTable {
   std::string text(const LengthPrinter& lengths, std::size_t indent) const;
 
  private:
+  struct Column;
+  struct Start {
+    std::size_t at;
+    bool is_below;
+  };
+  static std::vector<Start> starts_of(const std::vector<Column>& columns, std::size_t indent,
+                                      std::size_t width);
+  std::vector<Column> printed_columns(const LengthPrinter& lengths) const;
   std::vector<std::string> printed_column(std::size_t column, const LengthPrinter& lengths) const;
   bool is_empty(std::size_t column) const;
   bool is_numeric(std::size_t column) const;

@@ -1,6 +1,7 @@
 // What of a report is wanted, and how.
 #pragma once
 
+#include <cstddef>
 #include <optional>
 
 #include "haunch/length_text.h"
@@ -31,6 +32,9 @@ struct View {
   std::optional<Unit> unit;  // as asked for; else the spec's own
   LengthStyle lengths;
   bool for_spreadsheet = false;  // CSV: CRLF and a byte order mark
+  bool full = false;             // a sheet with all that passes, was given and assumed
+  bool on_paper = false;         // each sheet of a batch on a page of its own
+  std::size_t page_width = 80;
 };
 
 }  // namespace haunch

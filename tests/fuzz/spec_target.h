@@ -38,7 +38,9 @@ inline void spec_target(const std::uint8_t* bytes, std::size_t size) {
   if (nlohmann::json::parse(text).at("parts").size() != outcome.report->wood.pieces.size())
     std::abort();
   append_item_csv(text, *outcome.report, Section::joints, Unit::mm, false);
-  if (item_page(*outcome.report, Section::sheet, Unit::mm, {}).empty()) std::abort();
+  View view;
+  view.full = true;
+  if (item_page(*outcome.report, view, Unit::mm).empty()) std::abort();
 }
 
 }  // namespace haunch

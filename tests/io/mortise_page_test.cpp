@@ -12,7 +12,7 @@ TEST_CASE("A mortise is told by its setting, and along its stile from the foot")
   CHECK(tells(page, "MORTISES 15 wide, 67 deep, 14.5 from the face side"));
   CHECK(tells(page, "A B face foot 1965.6 2021.4 55.8 40.8 C"));
   CHECK(tells(page, "deep: from the edge as it is before a groove is worked there"));
-  CHECK(tells(page, "straight: what is free between the ends"));
+  CHECK(tells(page, "straight: free between ends that the cutter leaves round"));
   CHECK_FALSE(tells(page, "free: the widest tenon"));
 }
 

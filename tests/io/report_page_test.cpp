@@ -14,7 +14,10 @@ ItemReport report_on(std::string_view spec, Wanted wanted) {
 }
 
 std::string page_of(const ItemReport& report, Section section, Unit unit = Unit::mm) {
-  return in_words_only(item_page(report, section, unit, {}));
+  View view;
+  view.section = section;
+  view.full = true;
+  return in_words_only(item_page(report, view, unit));
 }
 
 std::string cut_list_of(std::string_view spec) {
@@ -109,6 +112,37 @@ TEST_CASE("A figure that was rounded for the page is marked, and the mark is exp
       report_on(cupboard(R"("joint": "mitre")", "[60, 60]"), {.checks = true, .making = true});
   CHECK(tells(page_of(report, Section::joints), "~ stands before a figure that was rounded"));
   CHECK_FALSE(tells(cut_list_of(cupboard()), "~"));
+}
+
+TEST_CASE("a sheet begins with what is wrong, and is short", "[page]") {
+  const ItemReport report = report_on(
+      R"({"kind": "door", "units": "mm", "opening": {"width": 560, "height": 720}, "stile_width": 55,
+          "groove_depth": 5.5, "mortise": {"from_face": 2.5}})",
+      wanted_for({}));
+  const std::string page = item_page(report, {}, Unit::mm);
+  CHECK(page.find("FAIL") < page.find("CUT LIST"));
+  CHECK(page.find("ASSUMED") == std::string::npos);
+  CHECK(page.find("values are assumed, not stated") != std::string::npos);
+}
+
+TEST_CASE("columns that the page has no room for stand below, with their titles", "[page]") {
+  TextTable table({"part", "length", "width", "remarks"});
+  table.add({"rail", mm(840), mm(118), "of the drier boards"});
+  CHECK(table.text(LengthPrinter(Unit::mm, {}, 32), 2) ==
+        "  part  length  width\n"
+        "      remarks\n"
+        "  rail     840    118\n"
+        "      of the drier boards\n");
+  CHECK(table.text(LengthPrinter(Unit::mm, {}), 2) ==
+        "  part  length  width  remarks\n"
+        "  rail     840    118  of the drier boards\n");
+}
+
+TEST_CASE("no line is broken within a number", "[page]") {
+  CHECK(wrapped("the rail is 37 63/64 +0.0078 long", 18, 0) ==
+        "the rail is\n37 63/64 +0.0078\nlong");
+  CHECK(fitted("  a line that is too long\nshort\n", 14) ==
+        "  a line that\n  is too long\nshort\n");
 }
 
 }  // namespace haunch::test

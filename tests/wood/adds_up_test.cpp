@@ -388,7 +388,9 @@ std::optional<std::string> sheet_of(const std::string& spec, const ShopDefaults*
   wanted.remedies = wanted.season_remedies = false;
   const ItemOutcome outcome = report_item(std::move(item.job), wanted);
   if (!outcome.report) return {};
-  return item_page(*outcome.report, Section::sheet, Unit::mm, LengthStyle{});
+  View view;
+  view.page_width = 200;  // so wide that no table goes on below itself
+  return item_page(*outcome.report, view, Unit::mm);
 }
 
 std::string text_of(const std::filesystem::path& file) {
