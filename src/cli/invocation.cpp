@@ -338,6 +338,35 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
   return {};
 }
 
+/// What is taken as it is written, to be understood where it is used.
+void take_words(const RawOptions& raw, Invocation& invocation) {
+  invocation.output = raw.output.value_or("");
+  invocation.shop = raw.shop.value_or("");
+  invocation.temperature = raw.temperature.value_or("");
+  invocation.humidity = raw.humidity.value_or("");
+  invocation.fahrenheit = raw.fahrenheit;
+  invocation.mended = raw.mended.value_or("");
+  invocation.view.full = raw.full;
+  invocation.view.on_paper = !invocation.output.empty() && invocation.output != "-";
+  invocation.joint = raw.joint.value_or("");
+  invocation.measured = raw.measured.value_or("");
+  for (const RawValue& reading : raw.readings)
+    for (const std::string& value : reading.given)
+      invocation.readings.push_back({std::string(reading.row.names), value});
+}
+
+/// What is there, but does not go together.
+std::optional<UsageError> contradiction(const Invocation& invocation) {
+  if (!invocation.mended.empty() && is_standard_output(invocation.mended))
+    return UsageError{"--mended: names no file; give the one that the spec is to be written to"};
+  if (is_one_file(invocation.mended, invocation.output))
+    return UsageError{"--mended: is the file of -o too; give each its own"};
+  if (invocation.shop == "-" &&
+      std::find(invocation.words.begin(), invocation.words.end(), "-") != invocation.words.end())
+    return UsageError{"--shop: the shop file and a spec cannot both come from standard input"};
+  return {};
+}
+
 std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   Invocation invocation;
   invocation.words = raw.words;
@@ -351,38 +380,20 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
     return invocation;
   }
   if (auto error = value_fault(raw)) return *error;
-  invocation.output = raw.output.value_or("");
-  invocation.shop = raw.shop.value_or("");
+  take_words(raw, invocation);
   if (const auto error = understand_view(raw, invocation.view)) return *error;
-  invocation.temperature = raw.temperature.value_or("");
-  invocation.humidity = raw.humidity.value_or("");
-  invocation.fahrenheit = raw.fahrenheit;
   if (const auto error = understand_lumber(raw, invocation)) return *error;
   const auto jobs = whole_option(raw.jobs, 1, kMostJobs);
   if (const auto* error = std::get_if<UsageError>(&jobs)) return *error;
   invocation.jobs = std::get<std::uint64_t>(jobs);
-  invocation.mended = raw.mended.value_or("");
   if (const auto error = understand_ways(raw, invocation.ways)) return *error;
-  invocation.view.full = raw.full;
-  invocation.view.on_paper = !invocation.output.empty() && invocation.output != "-";
-  invocation.joint = raw.joint.value_or("");
-  invocation.measured = raw.measured.value_or("");
-  for (const RawValue& reading : raw.readings)
-    for (const std::string& value : reading.given)
-      invocation.readings.push_back({std::string(reading.row.names), value});
   if (const auto error = understand_command(invocation)) return *error;
   const bool wants_spec =
       invocation.command <= Command::season || invocation.command == Command::brief_help;
   if (wants_spec && invocation.words.empty())
     return UsageError{"no spec is named; give a file, a folder, or - for standard input"};
   if (const auto error = misplaced_option(raw, invocation.command)) return *error;
-  if (!invocation.mended.empty() && is_standard_output(invocation.mended))
-    return UsageError{"--mended: names no file; give the one that the spec is to be written to"};
-  if (is_one_file(invocation.mended, invocation.output))
-    return UsageError{"--mended: is the file of -o too; give each its own"};
-  if (invocation.shop == "-" &&
-      std::find(invocation.words.begin(), invocation.words.end(), "-") != invocation.words.end())
-    return UsageError{"--shop: the shop file and a spec cannot both come from standard input"};
+  if (const auto error = contradiction(invocation)) return *error;
   return invocation;
 }
 

@@ -73,7 +73,10 @@ std::string Mended::take(const Value& item, const ItemReport& report, const Shop
   }
   const auto fails = changes.empty() ? fails_in(report) : fails_of(mended, shop, job.id);
   const bool worse = !fails || *fails > fails_in(report);
-  items_.push_back(worse ? item : std::move(mended));
+  if (worse)
+    items_.push_back(item);
+  else
+    items_.push_back(std::move(mended));
   if (changes.empty()) return "";
   if (worse) return job.id + ": the remedies do not go together; it is written as it was";
   return job.id + ": " + keys + " changed; " +

@@ -325,11 +325,11 @@ class Explainer {
       if (finding.joint) what += "." + joint_id(*finding.joint);
       const std::string once = what;
       for (int i = 2; index_.contains(what); ++i)
-        what = once + "#" + std::to_string(i);
+        (what = once).append("#").append(std::to_string(i));
       const std::string reason(finding.rule->reason);
-      const std::string words = finding_message(finding, result_.unit);
-      add({what, finding.value, SaidIn::worked_out,
-           finding.status == Status::ok ? words + ": " + reason : words, source_in(reason)});
+      std::string words = finding_message(finding, result_.unit);
+      if (finding.status == Status::ok) words.append(": ").append(reason);
+      add({what, finding.value, SaidIn::worked_out, std::move(words), source_in(reason)});
     }
   }
 

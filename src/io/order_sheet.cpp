@@ -23,9 +23,9 @@ bool may_be_thousands(std::string_view text) {
   const auto all_digits = [](std::string_view part) {
     return !part.empty() && part.find_first_not_of("0123456789") == std::string_view::npos;
   };
-  return point != std::string_view::npos && point <= kDigits &&
-         text.size() == point + 1 + kDigits && all_digits(text.substr(0, point)) &&
-         text.front() != '0' && all_digits(text.substr(point + 1));
+  return point <= kDigits && text.size() == point + 1 + kDigits &&
+         all_digits(text.substr(0, point)) && text.front() != '0' &&
+         all_digits(text.substr(point + 1));
 }
 
 bool is_truth(std::string_view text) {

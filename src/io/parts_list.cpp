@@ -46,7 +46,8 @@ class PartsReader {
   void read_part(const Value& part, const std::string& path) {
     if (!values_.is_object(part, path, "a part; write {\"name\": …, \"length\": …}")) return;
     for (const Entry& entry : part.entries)
-      if (!is_among(entry.key, kPartKeys)) values_.unknown_key(entry, child_path(path, entry.key), kPartKeys);
+      if (!is_among(entry.key, kPartKeys))
+        values_.unknown_key(entry, child_path(path, entry.key), kPartKeys);
     for (const std::string_view key : kNeeded)
       if (part.find(key) == nullptr && !values_.was_meant(child_path(path, key)))
         values_.problem(path, "has no " + std::string(key) +
@@ -193,7 +194,7 @@ PartsReading read_parts(const Value& document) {
     head.values().problem(list == nullptr ? "" : "/parts",
                           "lists no parts; write \"parts\": [{\"name\": …, \"length\": …}]");
   std::vector<Problem> problems = head.values().take_problems();
-  if (!problems.empty()) return {{}, units, std::move(problems)};
+  if (!problems.empty() || list == nullptr) return {{}, units, std::move(problems)};
   PartsReader reader(units);
   reader.read(*list);
   return reader.take(units);
