@@ -11,6 +11,17 @@ namespace {
 constexpr Rule kDepth{"tenon-depth", "of tenon beyond its shoulder",
                       "a tenon wants to be at least 3 times as deep as it is thick "
                       "(woodworking-school rule, after Moxon)"};
+constexpr Rule kStubDepth{
+    "stub-depth", "of stub tenon beyond its shoulder",
+    "a joint no deeper than the groove is for cabinet doors about 3/4 in thick: 3/8 in (9 mm) "
+    "holds "
+    "where board is glued in all round or the end is coped over a moulding, 3/4 in (19 mm) where "
+    "it "
+    "is the only joint (how-to articles); thicker frames want tenons 3 times as deep as thick "
+    "(after Moxon)"};
+constexpr Rule kBelowStub{"stub-bottom", "left below a stub tenon in its groove",
+                          "with nothing left the stub meets the bottom before its shoulder closes; "
+                          "leave 1/64 to 1/32 in (how-to articles)"};
 constexpr Rule kThickness{"tenon-thickness", "of tenon thickness",
                           "a tenon wants to be from a quarter to half of the thickness; a third is "
                           "the rule (Fairham 1917, Noyes 1910)"};
@@ -98,6 +109,36 @@ void check_dowel_rows(Bench& bench) {
     report(bench, kDowelRow, {end[0]}, {}, row.high - row.low, Bounds{{}, {}, row.each * 2, {}});
 }
 
+/// Whether something beside a stub holds its frame together: panels of board, which are glued in,
+/// or its end coped over a moulding.
+bool is_helped(const Bench& bench, const Joint& joint) {
+  const Piece& enters = bench.assembly.pieces[joint.enters];
+  if (!bench.solids[joint.enters].wood.sloping.empty()) return true;
+  bool any = false;
+  for (const std::size_t piece : pieces_of(bench.assembly, enters.group)) {
+    const Piece& its = bench.assembly.pieces[piece];
+    if (its.role != Role::panel) continue;
+    if (its.matter != Matter::board) return false;
+    any = true;
+  }
+  return any;
+}
+
+void check_stub(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const Limits& limits = bench.limits;
+  const bool thin = bench.assembly.pieces[joint.receives].blank[2] <= limits.thickest_stubbed;
+  const Length wanted = !thin                     ? found.thickness * 3
+                        : is_helped(bench, joint) ? limits.least_stub_helped
+                                                  : limits.least_stub_alone;
+  report(bench, kStubDepth, {joint.enters}, number, found.reach,
+         Bounds{limits.least_wood, {}, wanted, {}});
+  if (found.bottom)
+    report(bench, kBelowStub, {joint.enters}, number, *found.bottom,
+           Bounds{{}, {}, limits.least_below_stub, {}});
+}
+
 void check_tenon(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
   const JointMeasure& found = bench.measures[number];
@@ -109,14 +150,15 @@ void check_tenon(Bench& bench, std::size_t number) {
   const std::vector<std::size_t> parts{joint.enters};
   const bool stub = !joint.mortise;
   const auto side_by_side = static_cast<std::int64_t>(found.side_by_side);
-  report(bench, kDepth, parts, number, found.reach,
-         Bounds{least, {}, stub ? std::nullopt : std::optional(found.thickness * 3), {}});
+  if (stub)
+    check_stub(bench, number);
+  else
+    report(bench, kDepth, parts, number, found.reach, Bounds{least, {}, found.thickness * 3, {}});
   report(bench, side_by_side > 1 ? kTwinThickness : kThickness, parts, number, found.thickness,
-         stub ? Bounds{least, {}, {}, {}}
-              : Bounds{least,
-                       {},
-                       floor_divide(thickness, 4 * side_by_side),
-                       floor_divide(thickness, 2 * side_by_side)});
+         Bounds{least,
+                {},
+                floor_divide(thickness, 4 * side_by_side),
+                floor_divide(thickness, 2 * side_by_side)});
   const auto [narrowest, widest] = std::minmax_element(found.widths.begin(), found.widths.end());
   report(bench, kWidth, parts, number, *narrowest, Bounds{least, {}, {}, {}});
   report(bench, kGlued, parts, number, *widest, Bounds{{}, {}, {}, bench.limits.widest_glued});
@@ -160,8 +202,9 @@ void check_proportions(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_proportions() {
-  return {&kDepth,    &kThickness,    &kTwinThickness, &kWidth,      &kGlued,          &kTongue,
-          &kLockRail, &kLapThickness, &kGluedLap,      &kDowelDepth, &kDowelThickness, &kDowelRow};
+  return {&kDepth,    &kStubDepth,  &kBelowStub,      &kThickness, &kTwinThickness,
+          &kWidth,    &kGlued,      &kTongue,         &kLockRail,  &kLapThickness,
+          &kGluedLap, &kDowelDepth, &kDowelThickness, &kDowelRow};
 }
 
 }  // namespace haunch

@@ -26,6 +26,10 @@ struct Limits {
   Length least_over;         // of a leaf or its lip over what is beside its opening: caution
   Length least_swing;        // between a leaf's far corner and what it passes: caution
   Length least_beyond_housing;  // to the end of the housed piece: caution
+  Length thickest_stubbed;      // of a frame that a stub in the groove holds
+  Length least_stub_helped;     // deep, where board glued in, or a cope, holds besides: caution
+  Length least_stub_alone;      // where nothing else does: caution
+  Length least_below_stub;      // to the groove's bottom: caution
   Length highest_lock_rail;     // its top above the leaf's foot: caution
 };
 
@@ -51,6 +55,10 @@ constexpr Limits limits_in(Unit unit) {
   limits.least_over = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
   limits.least_swing = mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 64);
   limits.least_beyond_housing = mm ? Length::from_mm(10) : Length::from_inch_parts(3, 8);
+  limits.thickest_stubbed = mm ? Length::from_mm(25) : Length::from_inch_parts(1);
+  limits.least_stub_helped = mm ? Length::from_mm(9) : Length::from_inch_parts(3, 8);
+  limits.least_stub_alone = mm ? Length::from_mm(19) : Length::from_inch_parts(3, 4);
+  limits.least_below_stub = mm ? Length::from_mm_thousandths(400) : Length::from_inch_parts(1, 64);
   limits.highest_lock_rail = Length::from_inch_parts(38);
   return limits;
 }

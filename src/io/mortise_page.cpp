@@ -16,6 +16,7 @@ struct MortiseRow {
   std::string_view from;
   const Run* run;
   Marks takes;
+  Marks joints;
 };
 /// What a machine is set to for a mortise, and how that is opened for wedges.
 struct MortiseKey {
@@ -54,13 +55,15 @@ MortiseSets mortise_sets(const Assembly& wood, const Making& making, FeatureKind
                    place_of(piece, run),
                    word_of(run.from),
                    &run,
-                   {wood.pieces[joint.enters].mark}};
+                   {wood.pieces[joint.enters].mark},
+                   {joint_id(*run.joint)}};
     const auto same = std::find_if(rows.begin(), rows.end(), [&](const MortiseRow& other) {
       return marked_alike(other, row);
     });
     if (same == rows.end()) return rows.push_back(std::move(row));
     add_once(same->in, row.in.front());
     add_once(same->takes, row.takes.front());
+    add_once(same->joints, row.joints.front());
   });
   sort_rows(sets);
   return sets;
@@ -94,11 +97,11 @@ std::string mortise_table(const Operation& setting, const std::vector<MortiseRow
                           ShoulderLine line, const LengthPrinter& lengths) {
   TextTable table({"in", place_heading(rows), "from", "near", "far", "long",
                    setting.has(SizeName::radius) ? "free" : "straight",
-                   "from " + std::string(word_of(line)), "takes"});
+                   "from " + std::string(word_of(line)), "takes", "joint"});
   for (const MortiseRow& row : rows)
     table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
                row.run->extent(), *row.run->straight, near_from_shoulder(*row.run),
-               joined(row.takes)});
+               joined(row.takes), joined(row.joints)});
   return table.text(lengths, 4);
 }
 

@@ -8,4 +8,7 @@ namespace haunch {
 /// Of work in a building that stands.
 Caution old_paint();
 
+/// ", 48 mm short", of a figure under what is asked for.
+std::string short_of(Length has, Length asked, Unit unit);
+
 }  // namespace haunch

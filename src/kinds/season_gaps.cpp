@@ -94,7 +94,7 @@ std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season, Uni
                                  bool by_tier) {
   if (other_moistures(season.moisture).empty()) return {};
   const Assembly built = set_out_door(plan);
-  const DoorDefaults defaults = door_defaults(unit, plan.frame.opening.height);
+  const DoorDefaults defaults = door_defaults(unit, usual_use(plan.frame.opening.height));
   std::vector<SeasonGaps> gaps;
   for (std::size_t i = 0; i < (by_tier ? plan.panels.size() : 1); ++i) {
     const Within within = by_tier ? Within(plan.frame.tiers[i].height) : Within();
