@@ -283,17 +283,11 @@ SettledSeason settle_season(const Spec& spec) {
 }
 
 std::optional<Season> usual_season(const Spec& spec) {
-  const OfRoles<std::string> names = species_of(spec);
-  const auto wood_of = [&](const std::string& name) {
-    const auto found = find_species(name, spec.woods);
-    return found && coefficients_of(*found) ? *found : Species();
-  };
+  const auto wood = find_species(species_of(spec).of(Role::panel), spec.woods);
+  if (!wood || !coefficients_of(*wood)) return {};
   Season usual;
   usual.moisture = {kUsualLow, kUsualBuild, kUsualHigh};
-  usual.species.all = wood_of(names.all);
-  for (const auto& [role, name] : names.own)
-    usual.species.own[role] = wood_of(name);
-  if (usual.species.of(Role::panel).name.empty()) return {};
+  usual.species.own["panel"] = *wood;  // the frame is taken to stand still
   usual.sawn.all = spec.word<Sawn>("grain.frame").value_or(Sawn::flat);
   for (const RoleKeys& role : kRoles)
     if (const auto word = spec.word(role.sawn)) usual.sawn.own[std::string(role.role)] = *word;

@@ -13,7 +13,7 @@ std::string shop_refusal(std::string_view json) {
 TEST_CASE("The shop's value takes the place of the usual one, and is named as the shop's") {
   const ShopDefaults own = shop(R"({"units": "mm", "clearance": 4, "stile_width": 110,
                                     "tenon": {"bottom_clearance": 3}, "horn": 40})");
-  const Worked worked = work(house_mm(), &own);
+  const Worked worked = work(bare_house_mm(), &own);
   CHECK(worked.assembly.size[0] == mm(922));
   CHECK(piece(worked.assembly, "left stile").blank[1] == mm(110));
   CHECK(piece(worked.assembly, "left stile").horn == mm(40));

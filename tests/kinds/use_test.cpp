@@ -36,10 +36,10 @@ TEST_CASE("A small house door may be said to be one") {
 }
 
 TEST_CASE("A house door's gap at the foot and its lock rail are at their usual places") {
-  const Assembly leaf = work(house_mm()).assembly;
+  const Assembly leaf = work(bare_house_mm()).assembly;
   CHECK(leaf.fits.front().room.foot == mm(10));
   CHECK(placed_blank(piece(leaf, "lock rail")).high[1] == mm(965));
-  const Assembly imperial = work(house_in()).assembly;
+  const Assembly imperial = work(bare_house_in()).assembly;
   CHECK(imperial.fits.front().room.foot == inch(0, 3, 8));
   CHECK(placed_blank(piece(imperial, "lock rail")).high[1] == inch(38));
   // One length for all sides holds for the foot too.
