@@ -33,9 +33,9 @@ struct PanelReadings {
   std::vector<PanelPoint> remaining;  // never empty
   Length cup;                         // across the whole width
   Face hollow = Face::first;          // which face is hollow; no matter where there is no cup
-  bool pressed = false;               // flat, by vacuum or clamps, as its second face is cut
   std::optional<Length> removed;      // from the first face
   FitBand play;                       // groove less tongue, that is let pass
+  bool pressed = false;               // flat, by vacuum or clamps, as its second face is cut
 };
 
 /// Groove less tongue: from none to what the trade lets rattle, 0.8 mm or 1/32 in.

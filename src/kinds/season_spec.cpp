@@ -314,7 +314,7 @@ std::vector<Problem> missing_woods(const Assembly& wood, const Season& season) {
   for (const RoleKeys& role : kRoles) {
     const bool missing = season.species.of(role.role).name.empty() &&
                          std::any_of(wood.pieces.begin(), wood.pieces.end(), [&](const Piece& it) {
-                           return it.matter == Matter::wood && word(it.role) == role.role;
+                           return it.matter == Matter::wood && word_of(it.role) == role.role;
                          });
     if (missing) roles += (roles.empty() ? "" : ", ") + std::string(role.role);
   }
