@@ -73,12 +73,16 @@ struct FitSizes {
   friend bool operator==(const FitSizes&, const FitSizes&) = default;
 };
 
+/// By which rules what enters is judged: of how thick, how deep and how wide it may be.
+enum class Proportions : unsigned char { none, of_tenon, of_dowel, of_lap };
+
 /// All that is measured in a joint. A figure that it was not designed to have is left out.
 struct Measures {
   std::span<const Measure> built;    // of the wood as it is glued up
   std::span<const Measure> moved;    // of wood that has moved since
   std::optional<FitSizes> fit = {};  // none: its fit is not forecast
   bool fit_left_out = false;         // though it has one, of which no plus/minus is taken
+  Proportions proportions = Proportions::none;
 };
 
 }  // namespace haunch

@@ -83,7 +83,9 @@ void check_dowel_rows(Bench& bench) {
   std::map<End, Row> rows;
   for (const Joint& joint : bench.assembly.joints) {
     const Piece& held = bench.assembly.pieces[joint.receives];
-    if (joint.kind != JointKind::dowel || held.place.axes[0] != joint.heading.axis) continue;
+    if (joint.measures.proportions != Proportions::of_dowel ||
+        held.place.axes[0] != joint.heading.axis)
+      continue;
     const auto across = static_cast<std::size_t>(held.place.axes[1]);
     const Box room = room_of(bench.solids[joint.enters].wood);
     const Row one{room.low[across], room.high[across], room.extent(across)};
@@ -122,6 +124,19 @@ void check_tenon(Bench& bench, std::size_t number) {
   report(bench, kGlued, parts, number, *widest, Bounds{{}, {}, {}, bench.limits.widest_glued});
 }
 
+void check_entering(Bench& bench, std::size_t number, Proportions proportions) {
+  switch (proportions) {
+    case Proportions::of_tenon:
+      return check_tenon(bench, number);
+    case Proportions::of_dowel:
+      return check_dowel(bench, number);
+    case Proportions::of_lap:
+      return check_lap(bench, number);
+    case Proportions::none:
+      break;
+  }
+}
+
 /// The edge of a panel, once a panel.
 void check_tongue(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
@@ -143,12 +158,7 @@ Length foot_below(const Bench& bench, std::size_t piece) {
 void check_proportions(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
     const Joint& joint = bench.assembly.joints[number];
-    if (joint.kind == JointKind::dowel)
-      check_dowel(bench, number);
-    else if (joint.kind == JointKind::half_lap)
-      check_lap(bench, number);
-    else if (joint.tenon)
-      check_tenon(bench, number);
+    check_entering(bench, number, joint.measures.proportions);
     if (joint.design.bite && !is_glazing(bench, joint)) check_tongue(bench, number);
   }
   check_dowel_rows(bench);

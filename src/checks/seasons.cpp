@@ -75,7 +75,9 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
     report.panels.push_back(row);
   }
   for (std::size_t number = 0; number < built.joints.size(); ++number) {
-    if (!built.joints[number].mortise || built.joints[number].kind == JointKind::dowel) continue;
+    if (!built.joints[number].mortise ||
+        built.joints[number].measures.proportions == Proportions::of_dowel)
+      continue;
     TenonSeason row{number, {}};
     for (std::size_t i = 0; i < states.size(); ++i)
       row.width[i] = glued_width(states[i].bench->measures[number]);

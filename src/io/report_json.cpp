@@ -19,6 +19,10 @@ struct ItemTold {
   bool tells(Section part) const { return section == Section::sheet || section == part; }
 };
 
+struct KindOfWork {
+  std::string_view word;
+};
+
 struct CheckTold {
   const ItemTold& item;
   std::size_t number = 0;
@@ -191,12 +195,17 @@ struct JsonObject<Assumed> : JsonObjectDefaults {
 // ---- items, and what could not be worked
 
 template <>
+struct JsonValue<KindOfWork> {
+  static void write(JsonText& json, KindOfWork kind) { json.text(kind.word); }
+  static std::string schema() { return words_schema(kinds_of_work()); }
+};
+
+template <>
 struct JsonObject<ItemTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "item";
   static constexpr JsonKey<ItemTold> keys[] = {
       {"id", [](auto& it) -> const std::string& { return it.report.job->id; }},
-      {"kind", [](auto& it) { return it.report.job->kind; },
-       R"({"enum": ["door", "frame", "doorset"]})"},
+      {"kind", [](auto& it) { return KindOfWork{it.report.job->kind}; }},
       {"name", [](auto& it) -> const std::string& { return it.report.job->name; }},
       {"note", [](auto& it) { return if_any(it.report.job->note); }},
       {"quantity", [](auto& it) { return it.report.job->quantity; }, kFromOne},

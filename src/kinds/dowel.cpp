@@ -119,7 +119,7 @@ class Doweller {
 
 }  // namespace
 
-const Measures kDowelMeasures{kBuilt, kMoved, {}, true};
+const Measures kDowelMeasures{kBuilt, kMoved, {}, true, Proportions::of_dowel};
 
 void Dowels::add_own_pieces(Assembly& assembly, const End& end) const {
   Doweller doweller(assembly, end.junction, dowels_);

@@ -40,7 +40,7 @@ Box front_of_end(Box enterer, const LapDesign& lap) {
 
 }  // namespace
 
-const Measures kLapMeasures{kBuilt, kMoved, {}, true};
+const Measures kLapMeasures{kBuilt, kMoved, {}, true, Proportions::of_lap};
 
 void HalfLap::cut(Assembly& assembly, const End& at) const {
   const Junction& junction = at.junction;

@@ -81,13 +81,15 @@ inline constexpr KeyRow kTable[] = {
     length_or_zero("clearance.head", kDoors, kFixed, "gap above the leaf", "as at the left"),
     length_or_zero("clearance.foot", kDoors, kFixed, "gap below the leaf", "as at the left"),
     word<Meets>("meets", kDoors, "how the leaf meets its opening", "inset"),
-    object("lap", kDoors, "how far the leaf, or its lip, lies over its opening's edges",
+    object("lap", kDoors,
+           "how far the leaf lies over its opening's edges, or how wide the rebate of a rebated "
+           "one is",
            Plain::each),
-    length_or_zero(
-        "lap.left", kDoors, kFixed,
-        "how far an overlay leaf, or the lip of a rebated one, stands over its left edge",
-        "of an overlay leaf it has to be said; rebated 13 mm, 1/2 in; cabinet door 10 "
-        "mm, 3/8 in"),
+    length_or_zero("lap.left", kDoors, kFixed,
+                   "how far an overlay leaf lies over the left edge, or how wide the rebate of a "
+                   "rebated one is there",
+                   "of an overlay leaf it has to be said; rebated 13 mm, 1/2 in; cabinet door 10 "
+                   "mm, 3/8 in"),
     length_or_zero("lap.right", kDoors, kFixed, "the same, right", "as at the left"),
     length_or_zero("lap.head", kDoors, kFixed, "the same, above", "as at the left"),
     length_or_zero("lap.foot", kDoors, kFixed, "the same, below",

@@ -35,11 +35,8 @@ const Kind* find_kind(std::string_view name) {
 
 /// The same for one that a document says.
 const Kind* find_kind(const Value& kind, std::vector<Problem>& problems) {
-  std::vector<std::string_view> names;
-  for (const Kind& known : kKinds)
-    names.push_back(known.name);
   ValueReader reader({});
-  const auto number = reader.choice(kind, "/kind", names);
+  const auto number = reader.choice(kind, "/kind", kinds_of_work());
   problems = reader.take_problems();
   return number ? &kKinds.at(*number) : nullptr;
 }
@@ -61,6 +58,13 @@ bool agrees(const Spec& spec) {
 }
 
 }  // namespace
+
+std::vector<std::string_view> kinds_of_work() {
+  std::vector<std::string_view> words;
+  for (const Kind& kind : kKinds)
+    words.push_back(kind.name);
+  return words;
+}
 
 void name_job(Job& job, const Spec& spec, std::string_view default_id) {
   const std::string& id = spec.text("id");

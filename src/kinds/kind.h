@@ -147,6 +147,9 @@ struct JobReading {
 
 struct Spec;  // what one document states, by key; see spec.h
 
+/// The words for all kinds of work, as in specs.
+std::vector<std::string_view> kinds_of_work();
+
 /// Names the job, whose kind is set, as its spec does, noting what was assumed.
 void name_job(Job& job, const Spec& spec, std::string_view default_id);
 

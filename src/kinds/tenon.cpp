@@ -371,10 +371,12 @@ void stand_in_groove(Assembly& assembly, const Junction& junction, Feature& groo
 
 }  // namespace
 
-const Measures kTenonMeasures{kTenonBuilt, kTenonMoved, kInMortise};
-const Measures kWedgedTenonMeasures{kTenonBuilt, kWedgedTenonMoved, kInMortise};
-const Measures kStubMeasures{kStubBuilt, kTenonMoved, kInGroove};
-const Measures kLooseTenonMeasures{kLooseTenonBuilt, kLooseTenonMoved, kSlipInMortise};
+const Measures kTenonMeasures{kTenonBuilt, kTenonMoved, kInMortise, false, Proportions::of_tenon};
+const Measures kWedgedTenonMeasures{kTenonBuilt, kWedgedTenonMoved, kInMortise, false,
+                                    Proportions::of_tenon};
+const Measures kStubMeasures{kStubBuilt, kTenonMoved, kInGroove, false, Proportions::of_tenon};
+const Measures kLooseTenonMeasures{kLooseTenonBuilt, kLooseTenonMoved, kSlipInMortise, false,
+                                   Proportions::of_tenon};
 
 Length tenon_edge_radius(const TenonDesign& tenon, const MortiseDesign& mortise) {
   if (mortise.ends != Ends::tenon_rounded) return {};
