@@ -410,7 +410,7 @@ std::string item_page(const ItemReport& report, const View& view, Unit unit) {
   page.insert(0, head_page(report, lengths));
   if (rounded)
     page += "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";
-  return view.page_width < kPageWidth ? fitted(page, view.page_width) : page;
+  return fitted(page, view.page_width);
 }
 
 std::string page_cautions(std::size_t page_width) {

@@ -218,7 +218,7 @@ std::string fitted(std::string_view page, std::size_t width) {
     const std::string_view line = page.substr(0, page.find('\n'));
     const std::size_t indent = std::min(line.find_first_not_of(' '), line.size());
     if (display_width(line) > width)
-      all += std::string(indent, ' ') + wrapped(line.substr(indent), width, indent);
+      all += std::string(indent, ' ') + wrapped(line.substr(indent), width, indent + 2);
     else
       all += line;
     all += '\n';

@@ -53,7 +53,7 @@ std::string wrapped(std::string_view text, std::size_t width, std::size_t indent
 std::string paragraph(std::string_view text, std::size_t indent = 2);
 std::string hanging(std::string_view text, std::size_t indent = 2);
 
-/// A page made for a wider terminal: lines that are too long go on below themselves.
+/// Lines of a page that are wider go on below themselves.
 std::string fitted(std::string_view page, std::size_t width);
 
 /// Words, or a length that the table prints. Not a variant: with a text in it, that of libstdc++ 12

@@ -142,7 +142,7 @@ TEST_CASE("no line is broken within a number", "[page]") {
   CHECK(wrapped("the rail is 37 63/64 +0.0078 long", 18, 0) ==
         "the rail is\n37 63/64 +0.0078\nlong");
   CHECK(fitted("  a line that is too long\nshort\n", 14) ==
-        "  a line that\n  is too long\nshort\n");
+        "  a line\n    that is\n    too long\nshort\n");
 }
 
 }  // namespace haunch::test
