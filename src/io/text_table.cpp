@@ -12,13 +12,18 @@ constexpr int kFinestPlacesMm = 3;
 constexpr int kFinestPlacesInch = 4;
 constexpr std::size_t kBetweenColumns = 2;
 
-constexpr std::size_t kNarrowestColumn = 24;
+constexpr std::size_t kNarrowestColumn = 14;
 
-/// Whether a space within a number ends there: "37" before "63/64", "63/64" before "+0.0078".
+/// Whether a space stands within a figure: "37" before "63/64", "63/64" before "+0.0078", or within
+/// a span, "13 to 79".
 bool goes_on_with(std::string_view word, std::string_view rest) {
   const auto is_digit = [](char c) { return c >= '0' && c <= '9'; };
-  if (word.empty() || !is_digit(word.back()) || rest.size() < 2) return false;
+  if (word.empty() || rest.size() < 2) return false;
+  const bool is_to = word.ends_with(" to");
+  if (is_to && is_digit(rest.front())) return true;
+  if (!is_digit(word.back())) return false;
   const std::string_view next = rest.substr(0, rest.find(' '));
+  if (next == "to") return rest.size() > 3 && is_digit(rest[3]);
   if (next[0] == '+' || next[0] == '-') return next.size() > 1 && is_digit(next[1]);
   return is_digit(next[0]) && next.find('/') != std::string_view::npos;
 }

@@ -128,7 +128,7 @@ TEST_CASE("a sheet begins with what is wrong, and is short", "[page]") {
 TEST_CASE("columns that the page has no room for stand below, with their titles", "[page]") {
   TextTable table({"part", "length", "width", "remarks"});
   table.add({"rail", mm(840), mm(118), "of the drier boards"});
-  CHECK(table.text(LengthPrinter(Unit::mm, {}, 32), 2) ==
+  CHECK(table.text(LengthPrinter(Unit::mm, {}, 36), 2) ==
         "  part  length  width\n"
         "      remarks\n"
         "  rail     840    118\n"
@@ -141,6 +141,7 @@ TEST_CASE("columns that the page has no room for stand below, with their titles"
 TEST_CASE("no line is broken within a number", "[page]") {
   CHECK(wrapped("the rail is 37 63/64 +0.0078 long", 18, 0) ==
         "the rail is\n37 63/64 +0.0078\nlong");
+  CHECK(wrapped("0 to 77, 129.5 to 164.5", 16, 0) == "0 to 77,\n129.5 to 164.5");
   CHECK(fitted("  a line that is too long\nshort\n", 14) ==
         "  a line\n    that is\n    too long\nshort\n");
 }
