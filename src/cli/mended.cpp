@@ -1,6 +1,5 @@
 #include "mended.h"
 
-#include <algorithm>
 #include <map>
 #include <utility>
 
@@ -38,23 +37,17 @@ Value length_value(Length length, Unit unit, bool bare) {
   return value;
 }
 
-std::size_t fails_in(const ItemReport& report) {
-  return static_cast<std::size_t>(
-      std::count_if(report.findings.begin(), report.findings.end(),
-                    [](const Finding& finding) { return finding.status == Status::fail; }));
-}
-
 /// How many checks of it fail; nothing if it cannot be worked.
-std::optional<std::size_t> fails_of(const Value& item, const ShopDefaults* shop,
-                                    const std::string& id) {
+std::optional<std::int64_t> fails_of(const Value& item, const ShopDefaults* shop,
+                                     const std::string& id) {
   JobReading reading = read_job(item, shop, id);
   if (!reading.job || !reading.problems.empty()) return {};
   ItemOutcome outcome = report_item(std::move(reading.job), {.checks = true});
   if (!outcome.report) return {};
-  return fails_in(*outcome.report);
+  return outcome.report->count_of(Status::fail);
 }
 
-std::string counted(std::size_t number, const std::string& what) {
+std::string counted(std::int64_t number, const std::string& what) {
   return std::to_string(number) + " " + what + (number == 1 ? "" : "s");
 }
 
@@ -71,8 +64,9 @@ std::string Mended::take(const Value& item, const ItemReport& report, const Shop
     set_key(mended, *steps, 0, length_value(remedy.to, job.unit, item.find("units") != nullptr));
     keys += (keys.empty() ? "" : ", ") + key;
   }
-  const auto fails = changes.empty() ? fails_in(report) : fails_of(mended, shop, job.id);
-  const bool worse = !fails || *fails > fails_in(report);
+  const std::optional<std::int64_t> fails =
+      changes.empty() ? report.count_of(Status::fail) : fails_of(mended, shop, job.id);
+  const bool worse = !fails || *fails > report.count_of(Status::fail);
   if (worse)
     items_.push_back(item);
   else

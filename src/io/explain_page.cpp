@@ -2,27 +2,11 @@
 
 #include <algorithm>
 
+#include "report_page.h"
 #include "text_table.h"
 
 namespace haunch {
 namespace {
-
-std::string value_text(const AssumedValue& value, const LengthPrinter& lengths) {
-  switch (value.kind) {
-    case AssumedValue::Kind::length:
-      return lengths.one(value.length);
-    case AssumedValue::Kind::number:
-      return std::to_string(value.number);
-    case AssumedValue::Kind::words:
-      return value.words;
-    case AssumedValue::Kind::lengths:
-      break;
-  }
-  std::string text;
-  for (const Length each : value.lengths)
-    text += (text.empty() ? "" : ", ") + lengths.one(each);
-  return text;
-}
 
 /// The other unit for orientation: inches in decimals.
 LengthPrinter printer(Unit unit, Unit own, const View& view) {

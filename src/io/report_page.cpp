@@ -344,24 +344,6 @@ std::string given_page(const ItemReport& report, LengthStyle style) {
   return "\nGIVEN, as it was read\n" + table.text(mm, 2);
 }
 
-std::string value_text(const Assumed& assumed, const LengthPrinter& lengths) {
-  const AssumedValue& value = assumed.value;
-  switch (value.kind) {
-    case AssumedValue::Kind::length:
-      return lengths.one(value.length);
-    case AssumedValue::Kind::words:
-      return value.words;
-    case AssumedValue::Kind::number:
-      return std::to_string(value.number);
-    case AssumedValue::Kind::lengths:
-      break;
-  }
-  std::string all;
-  for (const Length length : value.lengths)
-    all += (all.empty() ? "" : ", ") + lengths.one(length);
-  return all;
-}
-
 /// A value too long for its column stands before its reason.
 std::vector<Cell> assumed_row(const std::string& key, const std::string& value,
                               const std::string& why) {
@@ -374,7 +356,7 @@ std::string assumed_page(const ItemReport& report, const LengthPrinter& lengths)
   if (report.assumed.empty()) return {};
   TextTable table({"key", "value", "why"});
   for (const Assumed& assumed : report.assumed)
-    table.add(assumed_row(assumed.key, value_text(assumed, lengths), assumed.why));
+    table.add(assumed_row(assumed.key, value_text(assumed.value, lengths), assumed.why));
   return "\nASSUMED, for want of a word in the spec\n" + table.text(lengths, 2);
 }
 
@@ -387,6 +369,23 @@ std::string assumed_line(const ItemReport& report) {
 }
 
 }  // namespace
+
+std::string value_text(const AssumedValue& value, const LengthPrinter& lengths) {
+  switch (value.kind) {
+    case AssumedValue::Kind::length:
+      return lengths.one(value.length);
+    case AssumedValue::Kind::number:
+      return std::to_string(value.number);
+    case AssumedValue::Kind::words:
+      return value.words;
+    case AssumedValue::Kind::lengths:
+      break;
+  }
+  std::string text;
+  for (const Length each : value.lengths)
+    text += (text.empty() ? "" : ", ") + lengths.one(each);
+  return text;
+}
 
 std::string item_page(const ItemReport& report, const View& view, Unit unit) {
   const LengthPrinter lengths(unit, view.lengths, view.page_width);

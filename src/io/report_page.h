@@ -4,6 +4,7 @@
 #include <string>
 
 #include "report.h"
+#include "text_table.h"
 #include "view.h"
 
 namespace haunch {
@@ -13,5 +14,8 @@ std::string item_page(const ItemReport& report, const View& view, Unit unit);
 
 /// What stands once below all items of a sheet.
 std::string page_cautions(std::size_t page_width);
+
+/// A value that was assumed, as a page tells it; several lengths with commas between them.
+std::string value_text(const AssumedValue& value, const LengthPrinter& lengths);
 
 }  // namespace haunch
