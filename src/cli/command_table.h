@@ -153,8 +153,9 @@ inline constexpr OptionRow kOptions[] = {
     {"--fraction", "N", Goes::with_reports,
      "inches in tables to 1/N (2 to 512; else 64), what is left over beside it; none for decimal "
      "inches"},
-    {"--csv", "plain|spreadsheet", Goes::with_tables,
-     "spreadsheet: with a byte order mark and CRLF"},
+    {"--csv", "plain|spreadsheet|semicolon", Goes::with_tables,
+     "spreadsheet: with a byte order mark and CRLF; semicolon: so too, with semicolons between "
+     "columns and decimal commas"},
     {"--full", "", Goes::with_items,
      "a sheet with every check that passes, and all that was given and assumed"},
     {"--jobs", "N", Goes::with_items,

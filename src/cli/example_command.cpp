@@ -52,7 +52,7 @@ ExitStatus run_example(const Invocation& invocation, const Streams& streams) {
     if (format != Format::csv) return write_result(std::string(example->text), invocation, streams);
     items.push_back(*read_json(example->text).value);
   }
-  return write_result(sheet_of(items, invocation.view.for_spreadsheet), invocation, streams);
+  return write_result(sheet_of(items, invocation.view.csv), invocation, streams);
 }
 
 }  // namespace haunch

@@ -74,7 +74,7 @@ class ExplainRun {
       if (first) text_ += kExplainJsonHead;
       append_explanation_json(text_, explanation, what_, unit, first);
     } else if (view.format == Format::csv) {
-      append_explanation_csv(text_, explanation, what_, unit, view.for_spreadsheet);
+      append_explanation_csv(text_, explanation, what_, unit, view.csv);
     } else {
       text_ += (first ? "" : "\n") + explain_page(explanation, what_, view);
     }

@@ -189,9 +189,9 @@ std::optional<UsageError> understand_view(const RawOptions& raw, View& view) {
   const auto format = pick("--format", raw.format.value_or("table"), {"table", "json", "csv"});
   if (const auto* error = std::get_if<UsageError>(&format)) return *error;
   view.format = static_cast<Format>(std::get<std::size_t>(format));
-  const auto csv = pick("--csv", raw.csv.value_or("plain"), {"plain", "spreadsheet"});
+  const auto csv = pick("--csv", raw.csv.value_or("plain"), {"plain", "spreadsheet", "semicolon"});
   if (const auto* error = std::get_if<UsageError>(&csv)) return *error;
-  view.for_spreadsheet = std::get<std::size_t>(csv) == 1;
+  view.csv = static_cast<CsvProfile>(std::get<std::size_t>(csv));
   if (raw.csv.is_given() && view.format != Format::csv)
     return UsageError{"--csv: goes with --format csv; give both"};
   if (raw.units.is_given()) {

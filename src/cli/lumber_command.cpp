@@ -201,7 +201,7 @@ class LumberRun {
   std::string plan_text(const LumberReport& report, Unit unit) const {
     const View& view = invocation_.view;
     if (view.format == Format::json) return lumber_json(report, unit);
-    if (view.format == Format::csv) return lumber_csv(report, unit, view.for_spreadsheet);
+    if (view.format == Format::csv) return lumber_csv(report, unit, view.csv);
     return lumber_page(report, LengthPrinter(unit, view.lengths));
   }
 

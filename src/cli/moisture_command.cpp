@@ -74,16 +74,16 @@ std::string text_of(const Air& air, const Invocation& invocation) {
     return fmt::format("at {} {} and {} % relative humidity, wood comes to {:.1f} % moisture\n",
                        air.temperature, invocation.fahrenheit ? "°F" : "°C", air.humidity,
                        air.moisture);
-  std::string text(csv_start(invocation.view.for_spreadsheet));
-  CsvRow row(text, Unit::mm, invocation.view.for_spreadsheet);
+  std::string text(csv_start(invocation.view.csv));
+  CsvRow row(text, Unit::mm, invocation.view.csv);
   for (const std::string_view title : {"temperature", "unit", "humidity", "moisture"})
     row.plain(title);
   row.end();
-  CsvRow figures(text, Unit::mm, invocation.view.for_spreadsheet);
-  figures.plain(fmt::format("{}", air.temperature));
+  CsvRow figures(text, Unit::mm, invocation.view.csv);
+  figures.number(fmt::format("{}", air.temperature));
   figures.plain(unit);
-  figures.plain(fmt::format("{}", air.humidity));
-  figures.plain(moisture);
+  figures.number(fmt::format("{}", air.humidity));
+  figures.number(moisture);
   figures.end();
   return text;
 }

@@ -113,15 +113,15 @@ std::string json_text(const Shops& shops) {
   return text + "\n";
 }
 
-std::string csv_text(const Shops& shops, bool for_spreadsheet) {
-  std::string text(csv_start(for_spreadsheet));
-  CsvRow head(text, Unit::mm, for_spreadsheet);
+std::string csv_text(const Shops& shops, CsvProfile profile) {
+  std::string text(csv_start(profile));
+  CsvRow head(text, Unit::mm, profile);
   for (const std::string_view title : {"file", "found", "key", "value", "line", "column"})
     head.plain(title);
   head.end();
   for (const FoundShop& shop : shops.found())
     for (const Setting& setting : settings_of(shop)) {
-      CsvRow row(text, Unit::mm, for_spreadsheet);
+      CsvRow row(text, Unit::mm, profile);
       row.text(shop.file);
       row.plain(found_by(shop.by));
       row.text(setting.key);
@@ -135,8 +135,7 @@ std::string csv_text(const Shops& shops, bool for_spreadsheet) {
 
 std::string text_of(const Invocation& invocation, const Shops& shops) {
   if (invocation.view.format == Format::json) return json_text(shops);
-  if (invocation.view.format == Format::csv)
-    return csv_text(shops, invocation.view.for_spreadsheet);
+  if (invocation.view.format == Format::csv) return csv_text(shops, invocation.view.csv);
   return table_text(invocation, shops);
 }
 

@@ -128,9 +128,9 @@ std::string json_text(const Found& found) {
   return text + "\n";
 }
 
-std::string csv_text(const Found& found, bool for_spreadsheet) {
-  std::string text(csv_start(for_spreadsheet));
-  CsvRow head(text, Unit::mm, for_spreadsheet);
+std::string csv_text(const Found& found, CsvProfile profile) {
+  std::string text(csv_start(profile));
+  CsvRow head(text, Unit::mm, profile);
   for (const std::string_view title : {"name", "group"})
     head.plain(title);
   for (const auto& [key, value] : figures_of(Species{}))
@@ -139,11 +139,11 @@ std::string csv_text(const Found& found, bool for_spreadsheet) {
     head.plain(title);
   head.end();
   for (const Species& species : found) {
-    CsvRow row(text, Unit::mm, for_spreadsheet);
+    CsvRow row(text, Unit::mm, profile);
     row.plain(species.name);
     row.plain(species.group);
     for (const auto& [key, value] : figures_of(species))
-      row.plain(value);
+      row.number(value);
     row.plain(joined(derived_directions(species)));
     row.plain(species.source);
     row.end();
@@ -153,8 +153,7 @@ std::string csv_text(const Found& found, bool for_spreadsheet) {
 
 std::string text_of(const Found& found, const Invocation& invocation) {
   if (invocation.view.format == Format::json) return json_text(found);
-  if (invocation.view.format == Format::csv)
-    return csv_text(found, invocation.view.for_spreadsheet);
+  if (invocation.view.format == Format::csv) return csv_text(found, invocation.view.csv);
   return table_text(found, !invocation.words.empty());
 }
 

@@ -37,7 +37,7 @@ class SpecsRun {
       take(*record, file);
     }
     if (complaints_.status() >= kFileFault) return complaints_.status();
-    if (is_sheet()) file.append(sheet_of(items_, invocation_.view.for_spreadsheet), Content::data);
+    if (is_sheet()) file.append(sheet_of(items_, invocation_.view.csv), Content::data);
     if (worked_ > 0 || !file.is_named()) file.finish();
     complaints_.note(file);
     return complaints_.status();

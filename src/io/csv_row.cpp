@@ -1,13 +1,17 @@
 #include "csv_row.h"
 
+#include <fmt/core.h>
+
+#include <iterator>
+
 namespace haunch {
 
-std::string_view csv_start(bool for_spreadsheet) {
-  return for_spreadsheet ? "\xEF\xBB\xBF" : "";
+std::string_view csv_start(CsvProfile profile) {
+  return profile == CsvProfile::plain ? "" : "\xEF\xBB\xBF";
 }
 
 void CsvRow::plain(std::string_view field) {
-  if (!first_) out_ += ',';
+  if (!first_) out_ += separator();
   first_ = false;
   append_quoted(field);
 }
@@ -19,7 +23,24 @@ void CsvRow::text(const std::string& field) {
 }
 
 void CsvRow::length(const std::optional<Length>& length) {
-  plain(length ? decimal(*length, unit_) : "");
+  if (length)
+    number(decimal(*length, unit_));
+  else
+    plain("");
+}
+
+void CsvRow::number(std::string_view decimal) {
+  plain(decimal);
+  const std::size_t point = decimal.find('.');
+  if (profile_ == CsvProfile::semicolon && point != std::string_view::npos)
+    out_[out_.size() - decimal.size() + point] = ',';
+}
+
+void CsvRow::number(std::optional<double> figure, int places) {
+  if (figure)
+    number(fmt::format("{:.{}f}", *figure, places));
+  else
+    plain("");
 }
 
 void CsvRow::count(std::int64_t number) {
@@ -27,11 +48,13 @@ void CsvRow::count(std::int64_t number) {
 }
 
 void CsvRow::end() {
-  out_ += crlf_ ? "\r\n" : "\n";
+  out_ += profile_ == CsvProfile::plain ? "\n" : "\r\n";
 }
 
 void CsvRow::append_quoted(std::string_view field) {
-  if (field.find_first_of(",\"\r\n") == std::string_view::npos) {
+  const char special[] = {separator(), '"', '\r', '\n'};
+  if (field.find_first_of(std::string_view(special, std::size(special))) ==
+      std::string_view::npos) {
     out_ += field;
     return;
   }

@@ -24,10 +24,10 @@ void value_field(CsvRow& row, const AssumedValue& value) {
 }  // namespace
 
 void append_explanation_csv(std::string& out, const Explanation& explanation, std::string_view what,
-                            Unit unit, bool for_spreadsheet) {
+                            Unit unit, CsvProfile profile) {
   if (out.empty()) {
-    out += csv_start(for_spreadsheet);
-    CsvRow titles(out, unit, for_spreadsheet);
+    out += csv_start(profile);
+    CsvRow titles(out, unit, profile);
     for (const std::string_view title :
          {"item", "what", "value", "unit", "from", "rule", "source", "sum"})
       titles.plain(title);
@@ -35,7 +35,7 @@ void append_explanation_csv(std::string& out, const Explanation& explanation, st
   }
   for (const std::size_t number : told_of(explanation, what)) {
     const ExplainedValue& value = explanation.values[number];
-    CsvRow row(out, unit, for_spreadsheet);
+    CsvRow row(out, unit, profile);
     row.text(explanation.id);
     row.text(value.what);
     value_field(row, value.value);

@@ -22,9 +22,9 @@ void append_head(CsvRow& row, Unit unit, bool planned) {
 
 }  // namespace
 
-std::string lumber_csv(const LumberReport& report, Unit unit, bool for_spreadsheet) {
-  std::string out(csv_start(for_spreadsheet));
-  const auto row = [&] { return CsvRow(out, unit, for_spreadsheet); };
+std::string lumber_csv(const LumberReport& report, Unit unit, CsvProfile profile) {
+  std::string out(csv_start(profile));
+  const auto row = [&] { return CsvRow(out, unit, profile); };
   CsvRow head = row();
   append_head(head, unit, report.has_stock);
   const auto begin = [&](CsvRow& line, const LumberPiece& piece) {

@@ -5,6 +5,7 @@
 
 #include "lumber_report.h"
 #include "text_table.h"
+#include "view.h"
 
 namespace haunch {
 
@@ -14,7 +15,7 @@ std::string lumber_page(const LumberReport& report, const LengthPrinter& lengths
 std::string lumber_json(const LumberReport& report, Unit unit);
 
 /// The cuts, one a row; without a stock file the rough pieces.
-std::string lumber_csv(const LumberReport& report, Unit unit, bool for_spreadsheet);
+std::string lumber_csv(const LumberReport& report, Unit unit, CsvProfile profile);
 
 /// "12.50 EUR"
 std::string money_words(std::int64_t hundredths, const std::string& currency);

@@ -44,6 +44,15 @@ std::string cell_text(const Value& value) {
   return value.text;
 }
 
+void append_cell(CsvRow& row, const Value* value) {
+  if (value == nullptr)
+    row.plain("");
+  else if (value->kind == Value::Kind::number)
+    row.number(value->text);
+  else
+    row.text(cell_text(*value));
+}
+
 /// Nulls of a list that were never filled, though more follows.
 void tell_gaps(const Value& value, const std::string& path, std::vector<Problem>& problems) {
   for (const Entry& entry : value.entries)
@@ -61,26 +70,26 @@ void tell_gaps(const Value& value, const std::string& path, std::vector<Problem>
 
 }  // namespace
 
-std::string sheet_of(const std::vector<Value>& items, bool for_spreadsheet) {
+std::string sheet_of(const std::vector<Value>& items, CsvProfile profile) {
   std::vector<std::string> columns;
-  std::vector<std::map<std::string, std::string>> rows;
+  std::vector<std::map<std::string, const Value*>> rows;
   for (const Value& item : items) {
     auto& row = rows.emplace_back();
     for (const Leaf& leaf : leaves_of(item)) {
       if (std::find(columns.begin(), columns.end(), leaf.key) == columns.end())
         columns.push_back(leaf.key);
-      row[leaf.key] = cell_text(*leaf.value);
+      row[leaf.key] = leaf.value;
     }
   }
-  std::string text(csv_start(for_spreadsheet));
-  CsvRow head(text, Unit::mm, for_spreadsheet);
+  std::string text(csv_start(profile));
+  CsvRow head(text, Unit::mm, profile);
   for (const std::string& column : columns)
     head.text(column);
   head.end();
   for (auto& cells : rows) {
-    CsvRow row(text, Unit::mm, for_spreadsheet);
+    CsvRow row(text, Unit::mm, profile);
     for (const std::string& column : columns)
-      row.text(cells[column]);
+      append_cell(row, cells[column]);
     row.end();
   }
   return text;

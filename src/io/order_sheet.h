@@ -10,6 +10,7 @@
 
 #include "csv_fields.h"
 #include "document.h"
+#include "view.h"
 
 namespace haunch {
 
@@ -56,7 +57,7 @@ class OrderSheet {
 
 /// Items as a sheet, each a row, with all columns that any of them needs, in the order in which
 /// they come up. Read back, a row is the item again.
-std::string sheet_of(const std::vector<Value>& items, bool for_spreadsheet);
+std::string sheet_of(const std::vector<Value>& items, CsvProfile profile);
 
 /// Places in lists that were left empty though more follows.
 std::vector<Problem> gaps_in(const Value& item);

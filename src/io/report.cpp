@@ -30,6 +30,13 @@ bool is_arched_blank(const Piece& piece) {
   });
 }
 
+/// "stiles", "loose tenons"
+std::string several_of(Role role) {
+  std::string text(word_of(role));
+  std::replace(text.begin(), text.end(), '-', ' ');
+  return text + (role == Role::glass ? "" : "s");
+}
+
 CutRow row_of(const Piece& piece, const Job& job) {
   const Triple sizes = sawn_sizes(piece);
   return {piece.role,
@@ -41,7 +48,8 @@ CutRow row_of(const Piece& piece, const Job& job) {
           sizes[2],
           grain_of(piece),
           material_of(piece, job),
-          is_arched_blank(piece)};
+          is_arched_blank(piece),
+          piece.name};
 }
 
 bool cut_alike(const CutRow& a, const CutRow& b) {
@@ -52,6 +60,7 @@ bool cut_alike(const CutRow& a, const CutRow& b) {
 }
 
 void merge(CutRow& row, const CutRow& other) {
+  row.called = several_of(row.part);
   row.marks.insert(row.marks.end(), other.marks.begin(), other.marks.end());
   row.quantity += other.quantity;
   row.length = std::min(row.length, other.length);
@@ -101,7 +110,7 @@ Wanted wanted_for(const View& view) {
   const bool csv = view.format == Format::csv;
   Wanted wanted{true};
   wanted.cutlist = sheet || view.section == Section::cutlist;
-  wanted.making = (sheet || view.section == Section::joints) && !csv;
+  wanted.making = view.section == Section::joints || (sheet && !csv);
   wanted.fits = (sheet || check) && !csv;
   wanted.remedies = check || (sheet && !csv);
   wanted.season_remedies =

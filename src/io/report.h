@@ -24,9 +24,10 @@ struct CutRow {
   std::vector<std::string> marks;  // in one item
   std::int64_t quantity = 0;
   Length length, saw_length, width, thickness;
-  std::string_view grain;  // of panels: "upright" or "level"; of glass "none"; else "along"
-  std::string material;    // the species, or what it is else; empty: not told
-  bool arched = false;     // the blank of what is sawn to a curve
+  std::string_view grain;   // of panels: "upright" or "level"; of glass "none"; else "along"
+  std::string material;     // the species, or what it is else; empty: not told
+  bool arched = false;      // the blank of what is sawn to a curve
+  std::string called = {};  // in words: the piece's own name, of several what they are: "stiles"
 };
 
 /// One item, worked and checked.

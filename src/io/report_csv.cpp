@@ -1,22 +1,52 @@
 #include "report_csv.h"
 
+#include <algorithm>
+#include <iterator>
+
 #include "csv_row.h"
 #include "season_page.h"
 
 namespace haunch {
 namespace {
 
-/// A column: its name, and whether it holds lengths and so carries the unit.
+/// What a column holds, and so which unit stands behind its name.
+enum class Of : unsigned char { words, lengths, areas, volumes };
+
 struct Column {
   std::string_view name;
-  bool length = false;
+  Of of = Of::words;
 };
 
-constexpr Column kCutColumns[] = {{"item"},         {"part"},
-                                  {"marks"},        {"quantity"},
-                                  {"length", true}, {"saw_length", true},
-                                  {"width", true},  {"thickness", true},
-                                  {"material"},     {"grain"}};
+constexpr Of sizes = Of::lengths;
+
+std::string_view unit_of(Of of, Unit unit) {
+  switch (of) {
+    case Of::lengths:
+      return word_of(unit);
+    case Of::areas:
+      return unit == Unit::mm ? "m2" : "sqft";
+    case Of::volumes:
+      return unit == Unit::mm ? "m3" : "cuft";
+    case Of::words:
+      break;
+  }
+  return {};
+}
+
+constexpr Column kCutColumns[] = {{"item"},
+                                  {"part"},
+                                  {"marks"},
+                                  {"quantity"},
+                                  {"length", sizes},
+                                  {"saw_length", sizes},
+                                  {"width", sizes},
+                                  {"thickness", sizes},
+                                  {"material"},
+                                  {"grain"},
+                                  {"name"},
+                                  {"called"},
+                                  {"area", Of::areas},
+                                  {"volume", Of::volumes}};
 constexpr Column kJointColumns[] = {{"item"},
                                     {"joint"},
                                     {"kind"},
@@ -24,56 +54,87 @@ constexpr Column kJointColumns[] = {{"item"},
                                     {"enters"},
                                     {"no"},
                                     {"of"},
-                                    {"mortise_from_foot", true},
-                                    {"mortise_from_shoulder", true},
-                                    {"mortise_length", true},
-                                    {"mortise_width", true},
-                                    {"mortise_depth", true},
-                                    {"mortise_from_face", true},
-                                    {"tenon_from_edge", true},
-                                    {"tenon_width", true},
-                                    {"tenon_thickness", true},
-                                    {"tenon_depth", true},
-                                    {"tenon_from_face", true},
-                                    {"cheeks", true},
-                                    {"edges", true},
-                                    {"bottom", true},
-                                    {"bite", true},
-                                    {"mortise_from_edge", true},
-                                    {"edge", true}};
+                                    {"mortise_from_foot", sizes},
+                                    {"mortise_from_shoulder", sizes},
+                                    {"mortise_length", sizes},
+                                    {"mortise_width", sizes},
+                                    {"mortise_depth", sizes},
+                                    {"mortise_from_face", sizes},
+                                    {"tenon_from_edge", sizes},
+                                    {"tenon_width", sizes},
+                                    {"tenon_thickness", sizes},
+                                    {"tenon_depth", sizes},
+                                    {"tenon_from_face", sizes},
+                                    {"cheeks", sizes},
+                                    {"edges", sizes},
+                                    {"bottom", sizes},
+                                    {"bite", sizes},
+                                    {"mortise_from_edge", sizes},
+                                    {"edge", sizes},
+                                    {"shoulder_to_shoulder_face", sizes},
+                                    {"shoulder_to_shoulder_back", sizes},
+                                    {"side"},
+                                    {"from"},
+                                    {"near", sizes},
+                                    {"far", sizes},
+                                    {"width", sizes},
+                                    {"depth", sizes},
+                                    {"from_face", sizes},
+                                    {"thickness", sizes},
+                                    {"diameter", sizes},
+                                    {"from_edge", sizes},
+                                    {"settings"},
+                                    {"for"}};
+constexpr std::size_t kWorkColumns =
+    12;  // the last ones: what is worked beside mortises and tenons
+constexpr std::size_t kJointOwnColumns = std::size(kJointColumns) - kWorkColumns;
 constexpr Column kCheckColumns[] = {{"item"},
                                     {"check"},
                                     {"status"},
                                     {"parts"},
                                     {"joint"},
-                                    {"value", true},
-                                    {"min", true},
-                                    {"max", true},
+                                    {"value", sizes},
+                                    {"min", sizes},
+                                    {"max", sizes},
                                     {"message"},
                                     {"remedy_key"},
-                                    {"remedy_from", true},
-                                    {"remedy_to", true}};
+                                    {"remedy_from", sizes},
+                                    {"remedy_to", sizes}};
 
 constexpr Column kSeasonColumns[] = {{"item"},
                                      {"what"},
                                      {"state"},
                                      {"moisture"},
-                                     {"width", true},
-                                     {"gap", true},
-                                     {"bite", true},
-                                     {"clearance_left", true},
-                                     {"clearance_right", true},
-                                     {"clearance_head", true},
-                                     {"clearance_foot", true}};
+                                     {"width", sizes},
+                                     {"gap", sizes},
+                                     {"bite", sizes},
+                                     {"clearance_left", sizes},
+                                     {"clearance_right", sizes},
+                                     {"clearance_head", sizes},
+                                     {"clearance_foot", sizes}};
 
 template <std::size_t Count>
-std::string header(const Column (&columns)[Count], Unit unit, bool for_spreadsheet) {
-  std::string line(csv_start(for_spreadsheet));
-  CsvRow row(line, unit, for_spreadsheet);
+std::string header(const Column (&columns)[Count], Unit unit, CsvProfile profile) {
+  std::string line(csv_start(profile));
+  CsvRow row(line, unit, profile);
   for (const Column& column : columns)
-    row.plain(std::string(column.name) + (column.length ? "_" + std::string(word_of(unit)) : ""));
+    row.plain(std::string(column.name) + (column.of == Of::words ? "" : "_") +
+              std::string(unit_of(column.of, unit)));
   row.end();
   return line;
+}
+
+/// Of finished sizes, all pieces together, in the square and the cube of metres or feet.
+struct Amount {
+  double area = 0, volume = 0;
+};
+
+Amount amount_of(const CutRow& cut, Unit unit) {
+  constexpr Length kMetre = Length::from_mm(1000), kFoot = Length::from_inch_parts(12);
+  const double whole = static_cast<double>((unit == Unit::mm ? kMetre : kFoot).steps());
+  const auto in_unit = [whole](Length size) { return static_cast<double>(size.steps()) / whole; };
+  const double area = in_unit(cut.length) * in_unit(cut.width) * static_cast<double>(cut.quantity);
+  return {area, area * in_unit(cut.thickness)};
 }
 
 void append_cut(CsvRow row, const ItemReport& report, const CutRow& cut) {
@@ -85,6 +146,11 @@ void append_cut(CsvRow row, const ItemReport& report, const CutRow& cut) {
     row.length(length);
   row.text(cut.material);
   row.plain(cut.grain);
+  row.text(report.job->name);
+  row.text(cut.called);
+  const Amount amount = amount_of(cut, row.unit());
+  row.number(amount.area, 6);
+  row.number(amount.volume, 6);
   row.end();
 }
 
@@ -116,6 +182,13 @@ void append_tenon(CsvRow& row, const Joint& joint, std::size_t number) {
     row.length(length);
 }
 
+void append_shoulders(CsvRow& row, const ItemReport& report, const Joint& joint) {
+  const auto shoulders = shoulders_at(joint, report.wood.pieces[joint.enters],
+                                      report.making.value().shoulders[joint.enters]);
+  row.length(shoulders ? std::optional(shoulders->face) : std::nullopt);
+  row.length(shoulders ? std::optional(shoulders->back) : std::nullopt);
+}
+
 /// One row for each tenon of a joint; one for a panel's edge.
 void append_joint(CsvRow row, const ItemReport& report, std::size_t joint_number,
                   std::size_t number, std::size_t count) {
@@ -134,7 +207,66 @@ void append_joint(CsvRow row, const ItemReport& report, std::size_t joint_number
     row.length(clearance);
   row.length(joint.mortise ? joint.mortise->each[number].from_edge : std::nullopt);
   row.length(joint.design.edge);
+  append_shoulders(row, report, joint);
+  for (std::size_t of_work = 0; of_work < kWorkColumns; ++of_work)
+    row.plain("");
   row.end();
+}
+
+/// Settings that have a column of their own, in their order.
+constexpr SizeName kSettingColumns[] = {SizeName::width,     SizeName::depth,
+                                        SizeName::from_face, SizeName::thickness,
+                                        SizeName::diameter,  SizeName::from_edge};
+
+/// The others: "length 110", in the unit of the table.
+std::string other_settings(const Operation& operation, Unit unit) {
+  std::string text;
+  for (const NamedSize& each : operation.settings)
+    if (std::find(std::begin(kSettingColumns), std::end(kSettingColumns), each.name) ==
+        std::end(kSettingColumns))
+      text += (text.empty() ? "" : "; ") + std::string(word_of(each.name)) + " " +
+              decimal(each.size, unit);
+  return text;
+}
+
+/// One row for each place that something is worked at beside mortises and tenons.
+void append_run(CsvRow row, const ItemReport& report, const Operation& operation, const Run& run) {
+  const Piece& piece = report.wood.pieces[run.piece];
+  row.text(report.job->id);
+  row.plain(run.joint ? joint_id(*run.joint) : "");
+  row.plain(operation.cut == Cut::whole ? word_of(operation.makes) : word_of(operation.cut));
+  row.plain(piece.mark);
+  for (std::size_t of_joint = 4; of_joint < kJointOwnColumns; ++of_joint)
+    row.plain("");
+  row.plain(word_of(side_of(piece, run.side)));
+  row.plain(word_of(run.from));
+  row.length(run.near);
+  row.length(run.far);
+  for (const SizeName name : kSettingColumns)
+    row.length(size_of(operation.settings, name));
+  row.plain(other_settings(operation, row.unit()));
+  const auto& fitting = piece.features[run.feature].fitting;
+  row.text(fitting ? fitting->name : "");
+  row.end();
+}
+
+/// Whether the rows of joints tell it already.
+bool is_told_with_joints(const Operation& operation) {
+  return operation.cut == Cut::whole &&
+         (operation.makes == FeatureKind::mortise || operation.makes == FeatureKind::tenon);
+}
+
+void append_joints(const CsvRow& row, const ItemReport& report) {
+  for (std::size_t joint = 0; joint < report.wood.joints.size(); ++joint) {
+    const auto& tenon = report.wood.joints[joint].tenon;
+    const std::size_t count = tenon ? tenon->each.size() : 1;
+    for (std::size_t number = 0; number < count; ++number)
+      append_joint(row, report, joint, number, count);
+  }
+  for (const Operation& operation : report.making.value().operations)
+    if (!is_told_with_joints(operation))
+      for (const Run& run : operation.runs)
+        append_run(row, report, operation, run);
 }
 
 void append_check(CsvRow row, const ItemReport& report, std::size_t number, Unit unit) {
@@ -157,23 +289,18 @@ void append_check(CsvRow row, const ItemReport& report, std::size_t number, Unit
 
 }  // namespace
 
-std::string csv_head(Section section, Unit unit, bool for_spreadsheet) {
-  if (section == Section::joints) return header(kJointColumns, unit, for_spreadsheet);
-  if (section == Section::season) return header(kSeasonColumns, unit, for_spreadsheet);
-  if (section == Section::check) return header(kCheckColumns, unit, for_spreadsheet);
-  return header(kCutColumns, unit, for_spreadsheet);
+std::string csv_head(Section section, Unit unit, CsvProfile profile) {
+  if (section == Section::joints) return header(kJointColumns, unit, profile);
+  if (section == Section::season) return header(kSeasonColumns, unit, profile);
+  if (section == Section::check) return header(kCheckColumns, unit, profile);
+  return header(kCutColumns, unit, profile);
 }
 
 void append_item_csv(std::string& out, const ItemReport& report, Section section, Unit unit,
-                     bool for_spreadsheet) {
-  const CsvRow row(out, unit, for_spreadsheet);
+                     CsvProfile profile) {
+  const CsvRow row(out, unit, profile);
   if (section == Section::joints) {
-    for (std::size_t joint = 0; joint < report.wood.joints.size(); ++joint) {
-      const auto& tenon = report.wood.joints[joint].tenon;
-      const std::size_t count = tenon ? tenon->each.size() : 1;
-      for (std::size_t number = 0; number < count; ++number)
-        append_joint(row, report, joint, number, count);
-    }
+    append_joints(row, report);
   } else if (section == Section::season) {
     append_season_csv(row, report);
   } else if (section == Section::check) {

@@ -8,12 +8,11 @@
 
 namespace haunch {
 
-/// The header line; the sheet's table is the cut list. `for_spreadsheet`: with a byte order mark
-/// and CRLF.
-std::string csv_head(Section section, Unit unit, bool for_spreadsheet);
+/// The header line; the sheet's table is the cut list.
+std::string csv_head(Section section, Unit unit, CsvProfile profile);
 
 /// The rows of one item.
 void append_item_csv(std::string& out, const ItemReport& report, Section section, Unit unit,
-                     bool for_spreadsheet);
+                     CsvProfile profile);
 
 }  // namespace haunch

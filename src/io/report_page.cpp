@@ -93,19 +93,6 @@ std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
 
 // ---- cut list
 
-std::string name_of(const Assembly& wood, const std::string& mark) {
-  const auto piece = std::find_if(wood.pieces.begin(), wood.pieces.end(),
-                                  [&](const Piece& it) { return it.mark == mark; });
-  return piece->name;
-}
-
-/// "stiles", "loose tenons"
-std::string several_of(Role role) {
-  std::string text(word_of(role));
-  std::replace(text.begin(), text.end(), '-', ' ');
-  return text + (role == Role::glass ? "" : "s");
-}
-
 /// Blind pins are shorter than the stiles are thick that they are driven in to.
 bool has_blind_pins(const Assembly& wood) {
   const auto of_role = [&](Role role) {
@@ -140,12 +127,10 @@ std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths)
   TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
   for (const CutRow& row : report.cutlist) {
     const bool horns = row.saw_length != row.length;
-    table.add(
-        {row.marks.size() == 1 ? name_of(report.wood, row.marks.front()) : several_of(row.part),
-         std::to_string(row.quantity), row.length,
-         horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
-         std::string(row.grain == "along" || row.grain == "none" ? "" : row.grain),
-         joined(row.marks)});
+    table.add({row.called, std::to_string(row.quantity), row.length,
+               horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
+               std::string(row.grain == "along" || row.grain == "none" ? "" : row.grain),
+               joined(row.marks)});
   }
   std::string page =
       "\nCUT LIST" +

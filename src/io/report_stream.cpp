@@ -26,7 +26,7 @@ std::string ReportStream::head() const {
     case Format::json:
       return report_json_head(unit());
     case Format::csv:
-      return csv_head(view_.section, unit(), view_.for_spreadsheet);
+      return csv_head(view_.section, unit(), view_.csv);
     case Format::table:
       return {};
   }
@@ -54,7 +54,7 @@ void ReportStream::append(std::string& text, const ItemReport& report, bool firs
       append_item_json(text, report, view_.section, view_.unit.value_or(report.job->unit), first);
       break;
     case Format::csv:
-      append_item_csv(text, report, view_.section, unit(), view_.for_spreadsheet);
+      append_item_csv(text, report, view_.section, unit(), view_.csv);
       break;
     case Format::table:
       if (!first) text += view_.on_paper ? std::string_view("\f") : kBetweenItems;

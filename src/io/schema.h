@@ -3,6 +3,8 @@
 
 #include <string>
 
+#include "view.h"
+
 namespace haunch {
 
 /// Of a spec, made from the same table of keys that specs are read by.
@@ -21,6 +23,6 @@ std::string explain_schema();
 std::string stock_schema();
 
 /// The columns that a sheet of items may have, as CSV, made from the same table of keys.
-std::string sheet_columns(bool for_spreadsheet);
+std::string sheet_columns(CsvProfile profile);
 
 }  // namespace haunch

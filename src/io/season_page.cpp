@@ -319,7 +319,7 @@ void append_season_csv(const CsvRow& row, const ItemReport& report) {
     line.text(report.job->id);
     line.plain(what);
     line.plain(kStateWords[state]);
-    line.plain(fmt::format("{:.4g}", percents[state]));
+    line.number(fmt::format("{:.4g}", percents[state]));
     return line;
   };
   for (const PanelSeason& panel : seasons.panels)

@@ -63,16 +63,16 @@ std::string words_of(const KeyRow& row) {
 
 }  // namespace
 
-std::string sheet_columns(bool for_spreadsheet) {
-  std::string text(csv_start(for_spreadsheet));
-  CsvRow head(text, Unit::mm, for_spreadsheet);
+std::string sheet_columns(CsvProfile profile) {
+  std::string text(csv_start(profile));
+  CsvRow head(text, Unit::mm, profile);
   for (const std::string_view title : {"kind", "key", "holds", "words", "usual", "what"})
     head.plain(title);
   head.end();
   for (const KindOfWork& kind : kKindsOfWork)
     for (const KeyRow& key : kKeys) {
       if ((key.of & kind.of) == 0 || !is_column(key)) continue;
-      CsvRow row(text, Unit::mm, for_spreadsheet);
+      CsvRow row(text, Unit::mm, profile);
       row.plain(kind.name);
       row.plain(column_name(key, kind.of));
       row.plain(held(key));

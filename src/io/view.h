@@ -21,6 +21,10 @@ constexpr Content content_of(Format format) {
   return format == Format::csv ? Content::data : Content::shown;
 }
 
+/// How a CSV is laid out: as RFC 4180 has it; with CRLF and a byte order mark, as spreadsheets take
+/// it; or so with semicolons and decimal commas, as they take it where a comma is the decimal sign.
+enum class CsvProfile : unsigned char { plain, spreadsheet, semicolon };
+
 /// How lengths stand in tables. JSON and CSV are always decimal.
 struct LengthStyle {
   int inch_denominator = 64;  // fractions to this; 0: decimal inches
@@ -31,9 +35,9 @@ struct View {
   Format format = Format::table;
   std::optional<Unit> unit;  // as asked for; else the spec's own
   LengthStyle lengths;
-  bool for_spreadsheet = false;  // CSV: CRLF and a byte order mark
-  bool full = false;             // a sheet with all that passes, was given and assumed
-  bool on_paper = false;         // each sheet of a batch on a page of its own
+  CsvProfile csv = CsvProfile::plain;
+  bool full = false;      // a sheet with all that passes, was given and assumed
+  bool on_paper = false;  // each sheet of a batch on a page of its own
   std::size_t page_width = 80;
 };
 

@@ -140,14 +140,16 @@ TEST_CASE("a value has the place of its cell, a key that of its column") {
 
 TEST_CASE("items written as a sheet read back as themselves") {
   const std::vector<std::string> items = {
-      R"({"id": "a", "rail_widths": [60, {"width": 195, "name": "=rail", "top": 965}], "pin": {}})",
+      R"({"id": "a", "rail_widths": [60.5, {"width": 195, "name": "=rail", "top": 965}], "pin": {}})",
       R"({"id": "b", "name": "flap, \"left\"", "accessible": true, "rail_widths": ["2 3/8 in", 60, 70]})"};
   std::vector<Value> values;
   for (const std::string& item : items)
     values.push_back(json(item));
-  for (std::size_t i = 0; i < items.size(); ++i)
-    CHECK(read(sheet_of({values[i]}, i == 1)) == items[i] + "\n");
-  OrderSheet both(sheet_of(values, false));
+  for (const CsvProfile profile :
+       {CsvProfile::plain, CsvProfile::spreadsheet, CsvProfile::semicolon})
+    for (std::size_t i = 0; i < items.size(); ++i)
+      CHECK(read(sheet_of({values[i]}, profile)) == items[i] + "\n");
+  OrderSheet both(sheet_of(values, CsvProfile::plain));
   CHECK(both.take_problems().empty());
 }
 
