@@ -71,7 +71,7 @@ class ExplainRun {
     const Unit unit = view.unit.value_or(explanation.unit);
     const bool first = text_.empty();
     if (view.format == Format::json) {
-      if (first) text_ += kExplainJsonHead;
+      if (first) text_ += explain_json_head();
       append_explanation_json(text_, explanation, what_, unit, first);
     } else if (view.format == Format::csv) {
       append_explanation_csv(text_, explanation, what_, unit, view.csv);

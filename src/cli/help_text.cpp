@@ -6,6 +6,7 @@
 #include <nlohmann/detail/abi_macros.hpp>
 
 #include "command_table.h"
+#include "formats.h"
 #include "text_table.h"
 
 namespace haunch {
@@ -22,7 +23,7 @@ constexpr std::string_view kBrief = R"(
 
 commands: sheet (when none is named), cutlist, joints, check, season;
           species, moisture, trial, lumber, shop, specs, example, explain;
-          schema spec|sheet|report|stock|lumber|explain; help COMMAND
+          schema spec and others; help COMMAND, such as help schema
 specs:    JSON files, folders of them, sheets (.csv), or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
           --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
@@ -147,7 +148,7 @@ std::string man_page() {
       ".TH HAUNCH 1 \"\" \"haunch {}\"\n.SH NAME\nhaunch \\- doors, worked out before wood is "
       "milled\n.SH SYNOPSIS\n.B haunch\n[\\fICOMMAND\\fR] [\\fISPEC\\fR…] "
       "[\\fIOPTION\\fR…]\n.SH DESCRIPTION\n{}\n.PP\n{}\n.SH COMMANDS\n",
-      HAUNCH_VERSION, roff(kWhat), roff(kSpecs));
+      tool_version(), roff(kWhat), roff(kSpecs));
   for (const CommandRow& command : kCommands)
     page += tagged(std::string(command.name) + " " + std::string(command.takes), command.about);
   page += ".SH OPTIONS\n";
@@ -272,13 +273,22 @@ std::string completions_for(std::string_view shell) {
                           : fish_completions();
 }
 
+namespace {
+
+std::string format_names() {
+  std::string names;
+  for (const DocumentFormat* format : kFormats)
+    names += (names.empty() ? "" : ", ") + std::string(format->name);
+  return names;
+}
+
+}  // namespace
+
 std::string version_text() {
-  return fmt::format(
-      "haunch " HAUNCH_VERSION
-      ", report format haunch-report-1, of lumber haunch-lumber-1, of explain haunch-explain-1; "
-      "with CLI11 {}, fmt {}.{}.{}, nlohmann/json {}.{}.{}\n",
-      CLI11_VERSION, FMT_VERSION / 10000, FMT_VERSION / 100 % 100, FMT_VERSION % 100,
-      NLOHMANN_JSON_VERSION_MAJOR, NLOHMANN_JSON_VERSION_MINOR, NLOHMANN_JSON_VERSION_PATCH);
+  return fmt::format("haunch {}; formats {}; with CLI11 {}, fmt {}.{}.{}, nlohmann/json {}.{}.{}\n",
+                     tool_version(), format_names(), CLI11_VERSION, FMT_VERSION / 10000,
+                     FMT_VERSION / 100 % 100, FMT_VERSION % 100, NLOHMANN_JSON_VERSION_MAJOR,
+                     NLOHMANN_JSON_VERSION_MINOR, NLOHMANN_JSON_VERSION_PATCH);
 }
 
 }  // namespace haunch

@@ -15,6 +15,7 @@
 #include "help_text.h"
 #include "order_sheet.h"
 #include "output_file.h"
+#include "schemas.h"
 #include "trial_options.h"
 
 namespace haunch {
@@ -303,6 +304,20 @@ std::optional<UsageError> unknown_topic(const std::vector<std::string>& words) {
                     nearest_command(words.front())};
 }
 
+std::optional<UsageError> unknown_schema(const std::vector<std::string>& words) {
+  std::vector<std::string_view> known;
+  for (const SchemaRow& row : kSchemas)
+    known.push_back(row.name);
+  if (words.size() == 1 && std::find(known.begin(), known.end(), words.front()) != known.end())
+    return {};
+  const std::string_view meant =
+      words.size() == 1 ? nearest_word(words.front(), known) : std::string_view();
+  if (!meant.empty())
+    return UsageError{"schema: \"" + words.front() + "\" is not known; did you mean " +
+                      std::string(meant) + "?"};
+  return UsageError{"schema: say which: 'haunch schema spec', " + schema_names(1)};
+}
+
 std::optional<UsageError> understand_command(Invocation& invocation) {
   std::vector<std::string>& words = invocation.words;
   const CommandRow* named = words.empty() ? nullptr : command_named(words.front());
@@ -313,19 +328,7 @@ std::optional<UsageError> understand_command(Invocation& invocation) {
   } else if (!words.empty()) {
     if (auto error = unknown_command(words.front())) return error;
   }
-  if (invocation.command == Command::schema) {
-    const std::vector<std::string_view> known = {"spec",  "sheet",  "report",
-                                                 "stock", "lumber", "explain"};
-    if (words.size() == 1 && std::find(known.begin(), known.end(), words.front()) != known.end())
-      return {};
-    const std::string_view meant =
-        words.size() == 1 ? nearest_word(words.front(), known) : std::string_view();
-    if (!meant.empty())
-      return UsageError{"schema: \"" + words.front() + "\" is not known; did you mean " +
-                        std::string(meant) + "?"};
-    return UsageError{
-        "schema: say which: 'haunch schema spec', sheet, report, stock, lumber or explain"};
-  }
+  if (invocation.command == Command::schema) return unknown_schema(words);
   if (invocation.command >= Command::species && named != nullptr) return {};
   if (words.empty() && named != nullptr)
     return UsageError{std::string(named->name) +

@@ -5,16 +5,47 @@
 
 #include "commands.h"
 #include "csv_row.h"
+#include "formats.h"
 #include "moisture.h"
+#include "schemas.h"
 
 namespace haunch {
 namespace {
+
+enum class Scale : unsigned char { celsius, fahrenheit };
 
 struct Air {
   double temperature = 0;  // in the scale asked for
   double humidity = 0;     // percent
   double moisture = 0;     // of the wood, percent
+  Scale scale = Scale::celsius;
 };
+
+constexpr int kMoisturePlaces = 2;
+
+}  // namespace
+
+template <>
+inline constexpr std::string_view kWords<Scale>[] = {"celsius", "fahrenheit"};
+
+template <>
+struct JsonObject<Air> : JsonObjectDefaults {
+  static constexpr JsonKey<Air> keys[] = {
+      {among, [](auto&) { return DocumentHead<kMoistureFormat>(); }},
+      {"temperature", [](auto& it) { return Written{fmt::format("{}", it.temperature)}; }},
+      {"unit", the<&Air::scale>},
+      {"humidity", [](auto& it) { return Written{fmt::format("{}", it.humidity)}; }},
+      {"moisture", [](auto& it) { return Rounded<kMoisturePlaces>{it.moisture}; }}};
+};
+
+namespace {
+
+std::string json_text(const Air& air) {
+  std::string text;
+  JsonText json(text, Unit::mm);
+  write_json(json, air);
+  return text + "\n";
+}
 
 /// A number as a shop writes it: digits and a point, a minus before it.
 std::variant<double, UsageError> number_of(std::string_view option, const std::string& text,
@@ -53,7 +84,8 @@ std::variant<Air, UsageError> air_of(const Invocation& invocation) {
   const auto humidity =
       number_of("--humidity", invocation.humidity, "write percent, such as 45 or 45.5");
   if (const auto* error = std::get_if<UsageError>(&humidity)) return *error;
-  Air air{std::get<double>(temperature), std::get<double>(humidity), 0};
+  Air air{std::get<double>(temperature), std::get<double>(humidity), 0,
+          invocation.fahrenheit ? Scale::fahrenheit : Scale::celsius};
   const double celsius = invocation.fahrenheit ? to_celsius(air.temperature) : air.temperature;
   if (celsius < kColdestCelsius || celsius > kHottestCelsius)
     return temperature_fault(invocation.temperature, invocation.fahrenheit);
@@ -64,15 +96,10 @@ std::variant<Air, UsageError> air_of(const Invocation& invocation) {
 }
 
 std::string text_of(const Air& air, const Invocation& invocation) {
-  const std::string_view unit = invocation.fahrenheit ? "fahrenheit" : "celsius";
-  const std::string moisture = fmt::format("{:.2f}", air.moisture);
-  if (invocation.view.format == Format::json)
-    return fmt::format(
-        "{{\"temperature\": {}, \"unit\": \"{}\", \"humidity\": {}, \"moisture\": {}}}\n",
-        air.temperature, unit, air.humidity, moisture);
+  if (invocation.view.format == Format::json) return json_text(air);
   if (invocation.view.format == Format::table)
     return fmt::format("at {} {} and {} % relative humidity, wood comes to {:.1f} % moisture\n",
-                       air.temperature, invocation.fahrenheit ? "°F" : "°C", air.humidity,
+                       air.temperature, air.scale == Scale::fahrenheit ? "°F" : "°C", air.humidity,
                        air.moisture);
   std::string text(csv_start(invocation.view.csv));
   CsvRow row(text, Unit::mm, invocation.view.csv);
@@ -81,14 +108,23 @@ std::string text_of(const Air& air, const Invocation& invocation) {
   row.end();
   CsvRow figures(text, Unit::mm, invocation.view.csv);
   figures.number(fmt::format("{}", air.temperature));
-  figures.plain(unit);
+  figures.plain(word_of(air.scale));
   figures.number(fmt::format("{}", air.humidity));
-  figures.number(moisture);
+  figures.number(air.moisture, kMoisturePlaces);
   figures.end();
   return text;
 }
 
 }  // namespace
+
+std::string moisture_schema() {
+  constexpr std::string_view kHead = R"(
+    "$schema": "https://json-schema.org/draft/2020-12/schema",
+    "$id": "urn:haunch:moisture-1",
+    "title": "What 'haunch moisture' says",
+    "description": "The moisture that wood comes to in air of a temperature and a relative humidity, in percent.")";
+  return schema_document(kHead, object_schema<Air>(), {});
+}
 
 ExitStatus run_moisture(const Invocation& invocation, const Streams& streams) {
   const auto air = air_of(invocation);

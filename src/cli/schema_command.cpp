@@ -1,17 +1,26 @@
+#include <algorithm>
+#include <iterator>
+
 #include "commands.h"
-#include "schema.h"
+#include "schemas.h"
 
 namespace haunch {
 
+std::string schema_names(std::size_t first) {
+  std::string names;
+  for (std::size_t i = first; i < std::size(kSchemas); ++i)
+    names += (i == first                     ? ""
+              : i + 1 == std::size(kSchemas) ? " or "
+                                             : ", ") +
+             std::string(kSchemas[i].name);
+  return names;
+}
+
 ExitStatus run_schema(const Invocation& invocation, const Streams& streams) {
   const std::string& which = invocation.words.front();
-  if (which == "spec") return write_result(spec_schema(), invocation, streams);
-  if (which == "sheet")
-    return write_result(sheet_columns(invocation.view.csv), invocation, streams);
-  if (which == "lumber") return write_result(lumber_schema(), invocation, streams);
-  if (which == "explain") return write_result(explain_schema(), invocation, streams);
-  if (which == "report") return write_result(report_schema(), invocation, streams);
-  return write_result(stock_schema(), invocation, streams);
+  const auto* row = std::find_if(std::begin(kSchemas), std::end(kSchemas),
+                                 [&](const SchemaRow& it) { return it.name == which; });
+  return write_result(row->text(invocation.view.csv), invocation, streams);
 }
 
 }  // namespace haunch

@@ -5,14 +5,18 @@
 #include "complaints.h"
 #include "csv_row.h"
 #include "dotted_keys.h"
+#include "formats.h"
 #include "json_reader.h"
-#include "json_text.h"
+#include "schemas.h"
 #include "shops.h"
 #include "text_table.h"
 #include "value_reader.h"
 
 namespace haunch {
 namespace {
+
+constexpr std::array<std::string_view, 3> kFoundBy = {"named by --shop", "named by HAUNCH_SHOP",
+                                                      "found beside the spec"};
 
 /// What a shop file says of one key.
 struct Setting {
@@ -32,10 +36,42 @@ std::vector<Setting> settings_of(const FoundShop& shop) {
 }
 
 std::string_view found_by(FoundBy by) {
-  constexpr std::array<std::string_view, 3> kWords = {"named by --shop", "named by HAUNCH_SHOP",
-                                                      "found beside the spec"};
-  return kWords.at(static_cast<std::size_t>(by));
+  return kFoundBy.at(static_cast<std::size_t>(by));
 }
+
+struct ShopsTold {
+  const Shops& shops;
+};
+
+}  // namespace
+
+template <>
+struct JsonObject<Setting> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<Setting> keys[] = {
+      {"key", the<&Setting::key>},
+      {"value", the<&Setting::value>},
+      {"line", [](auto& it) { return it.place.line; }, R"("minimum": 1)"},
+      {"column", [](auto& it) { return it.place.column; }, R"("minimum": 1)"}};
+};
+
+template <>
+struct JsonObject<FoundShop> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<FoundShop> keys[] = {
+      {"file", the<&FoundShop::file>},
+      {"found", [](auto& it) { return Word<kFoundBy>(it.by); }},
+      {"settings", [](auto& it) { return settings_of(it); }}};
+};
+
+template <>
+struct JsonObject<ShopsTold> : JsonObjectDefaults {
+  static constexpr JsonKey<ShopsTold> keys[] = {
+      {among, [](auto&) { return DocumentHead<kSettingsFormat>(); }},
+      {"shop_files", [](auto& it) { return it.shops.found(); }}};
+};
+
+namespace {
 
 std::string place_words(const FoundShop& shop, const Setting& setting) {
   return shop.file + ":" + std::to_string(setting.place.line) + ":" +
@@ -86,30 +122,7 @@ std::string table_text(const Invocation& invocation, const Shops& shops) {
 std::string json_text(const Shops& shops) {
   std::string text;
   JsonText json(text, Unit::mm);
-  json.open_object();
-  json.key("shop_files");
-  json.open_list();
-  for (const FoundShop& shop : shops.found()) {
-    json.row();
-    json.open_object();
-    json.member("file", shop.file);
-    json.member("found", found_by(shop.by));
-    json.key("settings");
-    json.open_list();
-    for (const Setting& setting : settings_of(shop)) {
-      json.row();
-      json.open_object();
-      json.member("key", setting.key);
-      json.member("value", setting.value);
-      json.member("line", static_cast<std::int64_t>(setting.place.line));
-      json.member("column", static_cast<std::int64_t>(setting.place.column));
-      json.close_object();
-    }
-    json.close_list();
-    json.close_object();
-  }
-  json.close_list();
-  json.close_object();
+  write_json(json, ShopsTold{shops});
   return text + "\n";
 }
 
@@ -140,6 +153,15 @@ std::string text_of(const Invocation& invocation, const Shops& shops) {
 }
 
 }  // namespace
+
+std::string settings_schema() {
+  constexpr std::string_view kHead = R"(
+    "$schema": "https://json-schema.org/draft/2020-12/schema",
+    "$id": "urn:haunch:settings-1",
+    "title": "What 'haunch shop' says",
+    "description": "The shop files that are in force, and what each says and where.")";
+  return schema_document(kHead, object_schema<ShopsTold>(), {});
+}
 
 ExitStatus run_shop(const Invocation& invocation, const Streams& streams) {
   Complaints complaints(streams);

@@ -5,8 +5,9 @@
 #include "commands.h"
 #include "complaints.h"
 #include "csv_row.h"
-#include "json_text.h"
+#include "formats.h"
 #include "report.h"
+#include "schemas.h"
 #include "shops.h"
 #include "species.h"
 #include "text_table.h"
@@ -15,6 +16,10 @@ namespace haunch {
 namespace {
 
 using Found = std::vector<Species>;
+
+struct SpeciesTold {
+  const Found& found;
+};
 
 constexpr int kCoefficientPlaces = 5;  // as they are printed
 
@@ -45,7 +50,7 @@ std::vector<std::string> derived_directions(const Species& species) {
   return words;
 }
 
-/// The figures in the order of JSON and CSV.
+/// The figures in the order of CSV.
 std::array<std::pair<std::string_view, std::string>, 6> figures_of(const Species& species) {
   return {{{"radial", coefficient_figure(species, Direction::radial)},
            {"tangential", coefficient_figure(species, Direction::tangential)},
@@ -54,6 +59,40 @@ std::array<std::pair<std::string_view, std::string>, 6> figures_of(const Species
            {"gravity_green", figure(species.gravity_green, 3)},
            {"gravity_12", figure(species.gravity_12, 3)}}};
 }
+
+OrNull<Written> written(const std::string& figure) {
+  if (figure.empty()) return {};
+  return {Written{figure}};
+}
+
+}  // namespace
+
+template <>
+struct JsonObject<Species> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<Species> keys[] = {
+      {"name", the<&Species::name>},
+      {"group", the<&Species::group>, R"({"enum": ["hardwood", "softwood", "tropical", "shop"]})"},
+      {"radial", [](auto& it) { return written(coefficient_figure(it, Direction::radial)); }},
+      {"tangential",
+       [](auto& it) { return written(coefficient_figure(it, Direction::tangential)); }},
+      {"radial_shrinkage", [](auto& it) { return written(figure(it.radial_shrinkage, 2)); }},
+      {"tangential_shrinkage",
+       [](auto& it) { return written(figure(it.tangential_shrinkage, 2)); }},
+      {"gravity_green", [](auto& it) { return written(figure(it.gravity_green, 3)); }},
+      {"gravity_12", [](auto& it) { return written(figure(it.gravity_12, 3)); }},
+      {"derived", [](auto& it) { return derived_directions(it); }},
+      {"source", the<&Species::source>}};
+};
+
+template <>
+struct JsonObject<SpeciesTold> : JsonObjectDefaults {
+  static constexpr JsonKey<SpeciesTold> keys[] = {
+      {among, [](auto&) { return DocumentHead<kSpeciesFormat>(); }},
+      {"species", [](auto& it) -> const Found& { return it.found; }}};
+};
+
+namespace {
 
 // ---- table
 
@@ -103,28 +142,7 @@ std::string table_text(const Found& found, bool with_sources) {
 std::string json_text(const Found& found) {
   std::string text;
   JsonText json(text, Unit::mm);
-  json.open_object();
-  json.key("species");
-  json.open_list();
-  for (const Species& species : found) {
-    json.row();
-    json.open_object();
-    json.member("name", species.name);
-    json.member("group", species.group);
-    std::string figures;
-    for (const auto& [key, value] : figures_of(species))
-      figures += fmt::format(", \"{}\": {}", key, value.empty() ? "null" : value);
-    text += figures;
-    json.key("derived");
-    json.open_list();
-    for (const std::string& direction : derived_directions(species))
-      json.text(direction);
-    json.close_list();
-    json.member("source", species.source);
-    json.close_object();
-  }
-  json.close_list();
-  json.close_object();
+  write_json(json, SpeciesTold{found});
   return text + "\n";
 }
 
@@ -158,6 +176,15 @@ std::string text_of(const Found& found, const Invocation& invocation) {
 }
 
 }  // namespace
+
+std::string species_schema() {
+  constexpr std::string_view kHead = R"(
+    "$schema": "https://json-schema.org/draft/2020-12/schema",
+    "$id": "urn:haunch:species-1",
+    "title": "What 'haunch species' says",
+    "description": "Movement across the grain as a ratio for each 1 % of moisture, shrinkage green to oven-dry in percent, specific gravity; null where it is not known.")";
+  return schema_document(kHead, object_schema<SpeciesTold>(), {});
+}
 
 ExitStatus run_species(const Invocation& invocation, const Streams& streams) {
   const std::string name = joined(invocation.words);

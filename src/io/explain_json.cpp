@@ -1,6 +1,7 @@
 #include "explain_json.h"
 
 #include "assumed_json.h"
+#include "formats.h"
 #include "schema.h"
 
 namespace haunch {
@@ -77,6 +78,10 @@ void append_explanation_json(std::string& out, const Explanation& explanation,
   write_json(json, ItemExplained{explanation, told_of(explanation, what), unit});
 }
 
+std::string explain_json_head() {
+  return document_head<kExplainFormat>() + R"(, "items": [)";
+}
+
 std::string explain_schema() {
   constexpr std::string_view kHead = R"(
     "$schema": "https://json-schema.org/draft/2020-12/schema",
@@ -84,9 +89,7 @@ std::string explain_schema() {
     "title": "What haunch says of where figures come from",
     "description": "A value with terms is their sum: each a factor and the name of another value of the same item.")";
   const std::string whole =
-      object_schema({{"format", R"({"const": "haunch-explain-1"})"},
-                     {"items", JsonValue<std::vector<ItemExplained>>::schema()}},
-                    {});
+      document_schema<kExplainFormat>({{"items", JsonValue<std::vector<ItemExplained>>::schema()}});
   return schema_document(kHead, whole,
                          {definition_of<ItemExplained>(), definition_of<ValueTold>()});
 }

@@ -8,7 +8,8 @@
 
 namespace haunch {
 
-inline constexpr std::string_view kExplainJsonHead = R"({"format": "haunch-explain-1", "items": [)";
+/// What stands before the first item, and after the last one.
+std::string explain_json_head();
 inline constexpr std::string_view kExplainJsonEnd = "\n]}\n";
 
 /// The values of that are meant by `what`, with all that they come from; of all where it is empty.

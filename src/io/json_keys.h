@@ -110,6 +110,11 @@ struct Rounded {
   double value = 0;
 };
 
+/// A figure as it is printed, a decimal.
+struct Written {
+  std::string decimal;
+};
+
 /// One of a list of words, by its number; `kList` is all that the schema allows. Choices that have
 /// kWords are written by those.
 template <const auto& kList>
@@ -237,6 +242,12 @@ struct JsonValue<Value> {
 template <int kPlaces>
 struct JsonValue<Rounded<kPlaces>> {
   static void write(JsonText& json, Rounded<kPlaces> figure) { json.number(figure.value, kPlaces); }
+  static std::string schema() { return R"({"type": "number"})"; }
+};
+
+template <>
+struct JsonValue<Written> {
+  static void write(JsonText& json, const Written& figure) { json.written(figure.decimal); }
   static std::string schema() { return R"({"type": "number"})"; }
 };
 

@@ -116,6 +116,11 @@ void JsonText::number(double value, int places) {
   out_ += fmt::format("{:.{}f}", value, places);
 }
 
+void JsonText::written(std::string_view decimal) {
+  before_value();
+  out_ += decimal;
+}
+
 void JsonText::truth(bool value) {
   before_value();
   out_ += value ? "true" : "false";

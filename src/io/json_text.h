@@ -32,6 +32,8 @@ class JsonText {
   void number(std::int64_t value);
   /// A figure that is no length, with so many decimals.
   void number(double value, int places);
+  /// A number as it is written.
+  void written(std::string_view decimal);
   void truth(bool value);
   void null();
 

@@ -1,4 +1,5 @@
 #include "assumed_json.h"
+#include "formats.h"
 #include "lumber_bill.h"
 #include "lumber_text.h"
 #include "schema.h"
@@ -352,7 +353,7 @@ struct JsonObject<AssumedOfStock> : JsonObjectDefaults {
 template <>
 struct JsonObject<WholeReport> : JsonObjectDefaults {
   static constexpr JsonKey<WholeReport> keys[] = {
-      {"format", [](auto&) { return "haunch-lumber-1"; }, R"({"const": "haunch-lumber-1"})"},
+      {among, [](auto&) { return DocumentHead<kLumberFormat>(); }},
       {"units", the<&WholeReport::unit>},
       {"currency", [](auto& it) { return if_any(it.report.stock.currency); }},
       {on_row, "plan", [](auto& it) { return plan_of(it.report); }},

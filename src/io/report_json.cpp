@@ -1,6 +1,7 @@
 #include "report_json.h"
 
 #include "assumed_json.h"
+#include "formats.h"
 #include "report_rows.h"
 #include "schema.h"
 
@@ -239,7 +240,7 @@ struct JsonObject<PlacedProblem> : JsonObjectDefaults {
 };
 
 std::string report_json_head(Unit unit) {
-  return R"({"format": "haunch-report-1", "units": ")" + std::string(word_of(unit)) +
+  return document_head<kReportFormat>() + R"(, "units": ")" + std::string(word_of(unit)) +
          R"(", "items": [)";
 }
 
@@ -263,11 +264,9 @@ std::string report_schema() {
     "title": "A report of haunch",
     "description": "Lengths are numbers in an item's units: exact in mm; in inches exact where the decimal ends, else to 9 places. 'sheet' gives every part of an item; 'cutlist', 'joints' (with the parts) and 'check' give theirs.")";
   const std::string report =
-      object_schema({{"format", R"({"const": "haunch-report-1"})"},
-                     {"units", std::string(kUnits)},
-                     {"items", JsonValue<std::vector<ItemTold>>::schema()},
-                     {"errors", JsonValue<std::vector<PlacedProblem>>::schema()}},
-                    {});
+      document_schema<kReportFormat>({{"units", std::string(kUnits)},
+                                      {"items", JsonValue<std::vector<ItemTold>>::schema()},
+                                      {"errors", JsonValue<std::vector<PlacedProblem>>::schema()}});
   std::vector<SchemaDefinition> all = {
       {"units", JsonValue<Unit>::schema()},
       {"joint_id", R"({"type": "string", "pattern": "^J[1-9][0-9]*$"})"},

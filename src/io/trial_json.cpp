@@ -2,7 +2,7 @@
 
 #include <cmath>
 
-#include "json_text.h"
+#include "formats.h"
 
 namespace haunch {
 namespace {
@@ -191,7 +191,7 @@ std::string trial_json(const TrialReport& report, Unit unit, Unit item_unit) {
   std::string out;
   JsonText json(out, unit);
   json.open_object();
-  json.member("format", "haunch-trial-1");
+  JsonMembers<DocumentHead<kTrialFormat>>::write(json, {});
   json.member("units", word_of(unit));
   json.member("item", report.item);
   json.member("joint", report.joint);

@@ -334,7 +334,7 @@ struct JsonObject<MortiseSizes> : JsonObjectDefaults {
       {"flare", the<&MortiseSizes::flare>},
       {"end_radius", [](auto& it) { return above_zero(it.end_radius); }},
       {"free_width", the<&MortiseSizes::free_width>},
-      {"each", [](auto& it) { return only_if(it.each.size() > 1, it.each); }, R"("minItems": 2)"}};
+      {"each", the<&MortiseSizes::each>, R"("minItems": 1)"}};
 };
 
 template <>

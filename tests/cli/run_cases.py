@@ -116,11 +116,11 @@ class Bench:
     def faults_of_form(self, command, out):
         if not out or not re.fullmatch(r"haunch [^|;&]*", command):
             return []
-        for which in ("report", "lumber", "explain"):
-            if out.startswith(f'{{"format": "haunch-{which}-1"'):
-                return self.against(which, out)
+        format = re.match(r'\{"format": "haunch-(\w+)-1"', out)
+        if format:
+            return self.against(format[1], out)
         if "--format csv" in command:
-            rows = list(csv.reader(io.StringIO(out)))
+            rows = list(csv.reader(io.StringIO(out), delimiter=";" if "--csv semicolon" in command else ","))
             if any(len(row) != len(rows[0]) for row in rows):
                 return ["a CSV row has another number of fields than the header"]
         return []
@@ -128,7 +128,7 @@ class Bench:
 
 def validators(haunch):
     found = {}
-    for which in ("report", "lumber", "explain", "stock") if jsonschema else ():
+    for which in ("report", "lumber", "explain", "stock", "species", "moisture", "settings") if jsonschema else ():
         text = subprocess.run([haunch, "schema", which], check=True, stdout=subprocess.PIPE).stdout
         schema = json.loads(text)
         jsonschema.Draft202012Validator.check_schema(schema)
