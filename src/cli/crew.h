@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "report.h"
+#include "report_stream.h"
 #include "spec_source.h"
 
 namespace haunch {
@@ -24,7 +25,7 @@ struct Task {
   // What became of it.
   std::vector<Problem> problems;
   std::optional<ItemReport> report;
-  std::string text;  // of the report, if it follows
+  ToldItem told;  // of the report, if it follows
 };
 
 /// Hands that work tasks, each one at a time. Handing out and taking back is for one thread, which

@@ -101,7 +101,7 @@ class ReportRun {
     ItemOutcome outcome = report_item(std::move(reading.job), wanted_for(invocation_.view));
     add(task.problems, std::move(outcome.problems));
     task.report = std::move(outcome.report);
-    if (task.report && task.follows) task.text = pages_.following_item(*task.report);
+    if (task.report && task.follows) task.told = pages_.following_item(*task.report);
   }
 
   void settle(Task task, OutputFile& file) {
@@ -111,7 +111,8 @@ class ReportRun {
     }
     if (task.report) mend(task);
     if (task.report)
-      write(*task.report, task.follows ? task.text : pages_.item(*task.report), file);
+      write(*task.report,
+            pages_.take(task.follows ? std::move(task.told) : pages_.item(*task.report)), file);
     else
       ++tally_.refused;
     note(task.record.place(task.problems));

@@ -13,7 +13,9 @@ bool is_within(char32_t code, char32_t first, char32_t last) {
 
 bool is_harmless(Utf8Character character, Newlines newlines) {
   if (character.size == 0) return false;
-  return !acts_on_screen(character.code) || (character.code == '\n' && newlines == Newlines::kept);
+  return !acts_on_screen(character.code) ||
+         (character.code == '\n' && newlines != Newlines::shown) ||
+         (character.code == '\f' && newlines == Newlines::kept_with_pages);
 }
 
 }  // namespace

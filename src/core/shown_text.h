@@ -10,8 +10,9 @@ namespace haunch {
 /// turns the direction of writing (Unicode, UAX 9), separators of lines and paragraphs.
 bool acts_on_screen(char32_t code);
 
-/// Whether the newlines of a text are its own lines, or came in with what it quotes.
-enum class Newlines { kept, shown };
+/// Whether the newlines of a text are its own lines, or came in with what it quotes; and whether
+/// its form feeds begin pages of its own.
+enum class Newlines { kept, kept_with_pages, shown };
 
 /// Takes a piece off the front of `text`, which is not empty, as it may be shown: a run of harmless
 /// characters as it is, a space for a control of ASCII, U+FFFD for anything else that a terminal

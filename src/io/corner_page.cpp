@@ -44,7 +44,7 @@ HoleSets hole_sets(const Assembly& wood, const Making& making, const LengthPrint
   return sets;
 }
 
-std::string dowel_table(const Assembly& wood, const LengthPrinter& lengths) {
+PagePart dowel_part(const Assembly& wood, const LengthPrinter& lengths) {
   std::vector<MachineSet<std::vector<Length>, Marks>> sets;
   for (const Joint& joint : wood.joints) {
     if (!is_dowel(joint)) continue;
@@ -54,7 +54,7 @@ std::string dowel_table(const Assembly& wood, const LengthPrinter& lengths) {
   TextTable table({"thick", "long", "into each piece", "dowels"});
   for (const auto& [key, marks] : sets)
     table.add({key[0], key[1], key[2], std::to_string(marks.size())});
-  return "\nDOWELS\n" + table.text(lengths, 2);
+  return {"DOWELS", table.text(lengths, 2)};
 }
 
 // ---- half-laps
@@ -93,10 +93,10 @@ std::string spline_text(const Assembly& wood, const Making& making, const Length
 
 }  // namespace
 
-std::string hole_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts hole_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const HoleSets sets = hole_sets(wood, making, lengths);
   if (sets.empty()) return {};
-  std::string page = "\nHOLES FOR DOWELS\n";
+  std::string page;
   for (const auto& [setting, rows] : sets) {
     page += "  " + lengths.one(setting->setting(SizeName::diameter)) + " wide, " +
             lengths.one(setting->setting(SizeName::depth)) + " deep, middle " +
@@ -107,10 +107,10 @@ std::string hole_page(const Assembly& wood, const Making& making, const LengthPr
           {Cell::of_mark(row.in), row.edge, row.from, row.middles, Cell::of_mark(row.holds)});
     page += table.text(lengths, 4);
   }
-  return page + dowel_table(wood, lengths);
+  return {{"HOLES FOR DOWELS", page}, dowel_part(wood, lengths)};
 }
 
-std::string lap_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts lap_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   TextTable ends({"face side of", "", "shoulder to shoulder", "left end", "right end"});
   Length meet, behind;  // of one leaf all the same
   each_run(making, FeatureKind::lap, [&](const Operation& setting, const Run& run) {
@@ -122,12 +122,13 @@ std::string lap_page(const Assembly& wood, const Making& making, const LengthPri
               its.low->line, its.high->line});
   });
   if (ends.empty()) return {};
-  return "\nHALF-LAPS, which meet " + lengths.one(meet) + " from the face side\n  cut away, " +
-         lengths.one(behind) + " deep:\n" + lap_recess_table(wood, making, lengths) +
-         "  cut away, " + lengths.one(meet) + " deep:\n" + ends.text(lengths, 4);
+  return {{"HALF-LAPS, which meet " + lengths.one(meet) + " from the face side",
+           "  cut away, " + lengths.one(behind) + " deep:\n" +
+               lap_recess_table(wood, making, lengths) + "  cut away, " + lengths.one(meet) +
+               " deep:\n" + ends.text(lengths, 4)}};
 }
 
-std::string mitre_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts mitre_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::vector<Length> off(wood.pieces.size());  // of long points, at both ends
   each_run(making, FeatureKind::mitre, [&](const Operation& mitre, const Run& run) {
     off[run.piece] += mitre.setting(SizeName::width);
@@ -139,10 +140,10 @@ std::string mitre_page(const Assembly& wood, const Making& making, const LengthP
       table.add({piece.mark, piece.name, piece.blank[0], piece.blank[0] - off[number]});
   }
   if (table.empty()) return {};
-  return "\nMITRES, at 45 degrees\n" + table.text(lengths, 2) + spline_text(wood, making, lengths);
+  return {{"MITRES, at 45 degrees", table.text(lengths, 2) + spline_text(wood, making, lengths)}};
 }
 
-std::string wedge_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts wedge_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   TextTable table({"long", "wide", "thick end", "thin end", "wedges"});
   each_run(making, FeatureKind::taper, [&](const Operation& taper, const Run& run) {
     const Triple& blank = wood.pieces[run.piece].blank;
@@ -150,8 +151,8 @@ std::string wedge_page(const Assembly& wood, const Making& making, const LengthP
         {blank[0], blank[1], blank[2], taper.setting(SizeName::thickness), mark_of(wood, run)});
   });
   if (table.empty()) return {};
-  return "\nWEDGES, grain along their length, one at each edge of a tenon\n" +
-         table.text(lengths, 2);
+  return {
+      {"WEDGES, grain along their length, one at each edge of a tenon", table.text(lengths, 2)}};
 }
 
 }  // namespace haunch

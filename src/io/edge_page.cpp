@@ -104,7 +104,7 @@ TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::str
 
 }  // namespace
 
-std::string groove_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts groove_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   bool any_stopped = false;
   const auto setting = [&](const Operation& groove) {
     return lengths.one(groove.setting(SizeName::width)) + " wide, " +
@@ -120,12 +120,13 @@ std::string groove_page(const Assembly& wood, const Making& making, const Length
   };
   const std::string page = settings_text(wood, making, FeatureKind::groove, setting, where);
   if (page.empty()) return {};
-  return std::string("\nGROOVES, the whole length") +
-         (any_stopped ? " unless they are stopped\n" : "\n") + page;
+  return {
+      {std::string("GROOVES, the whole length") + (any_stopped ? " unless they are stopped" : ""),
+       page}};
 }
 
-std::string edge_rebate_page(const Assembly& wood, const Making& making,
-                             const LengthPrinter& lengths) {
+PageParts edge_rebate_page(const Assembly& wood, const Making& making,
+                           const LengthPrinter& lengths) {
   const auto setting = [&](const Operation& rebate) {
     return lengths.one(rebate.setting(SizeName::depth)) + " deep from the edge, " +
            lengths.one(rebate.setting(SizeName::width)) + " wide from the back, leaving " +
@@ -135,24 +136,24 @@ std::string edge_rebate_page(const Assembly& wood, const Making& making,
     return run.side.into == 1 ? edge_of(run, piece) : std::string();
   };
   const std::string page = settings_text(wood, making, FeatureKind::rebate, setting, where);
-  return page.empty() ? page : "\nREBATES of the frame, at the back, the whole length\n" + page;
+  if (page.empty()) return {};
+  return {{"REBATES of the frame, at the back, the whole length", page}};
 }
 
-std::string moulding_page(const Assembly& wood, const Making& making,
-                          const LengthPrinter& lengths) {
+PageParts moulding_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page = settings_text(
       wood, making, FeatureKind::moulding,
       [&](const Operation& moulding) { return moulding_text(moulding, lengths); }, edge_of);
-  if (page.empty()) return page;
+  if (page.empty()) return {};
   bool mitred = false;
   each_run(making, FeatureKind::moulding_mitre,
            [&](const Operation&, const Run&) { mitred = true; });
-  return "\nMOULDINGS, the whole length" + std::string(mitred ? "" : ", after the ends are coped") +
-         "\n" + page;
+  return {{"MOULDINGS, the whole length" + std::string(mitred ? "" : ", after the ends are coped"),
+           page}};
 }
 
-std::string moulding_mitre_page(const Assembly& wood, const Making& making,
-                                const LengthPrinter& lengths) {
+PageParts moulding_mitre_page(const Assembly& wood, const Making& making,
+                              const LengthPrinter& lengths) {
   std::vector<const Run*> runs;  // in the edges that the shoulders come to, in order of the joints
   Length cut_away;               // of one leaf all the same
   each_run(making, FeatureKind::moulding_mitre, [&](const Operation& operation, const Run& run) {
@@ -176,21 +177,21 @@ std::string moulding_mitre_page(const Assembly& wood, const Making& making,
                wood.pieces[wood.joints[*run->joint].enters].mark});
   }
   const std::string by = lengths.one(cut_away);
-  return "\nMOULDINGS CUT AWAY for the shoulders\n" + table.text(lengths, 2) +
-         paragraph(
-             "The edge is cut away through the whole thickness, for the shoulders are set back on "
-             "both faces. near, far: at the edge, which is the sight edge; deep: from there. At a "
-             "mitred end the cut slopes at 45 degrees, through the whole thickness too, " +
-             by +
-             " in at its bottom. What comes there is mitred to it at its moulded edges, also "
-             "through its whole thickness: at "
-             "the edge from " +
-             by + " behind its shoulder, running out to the shoulder " + by +
-             " in from the edge. Mortises and grooves first, then the mouldings, then cut them "
-             "away.");
+  const std::string how = paragraph(
+      "The edge is cut away through the whole thickness, for the shoulders are set back on "
+      "both faces. near, far: at the edge, which is the sight edge; deep: from there. At a "
+      "mitred end the cut slopes at 45 degrees, through the whole thickness too, " +
+      by +
+      " in at its bottom. What comes there is mitred to it at its moulded edges, also "
+      "through its whole thickness: at "
+      "the edge from " +
+      by + " behind its shoulder, running out to the shoulder " + by +
+      " in from the edge. Mortises and grooves first, then the mouldings, then cut them "
+      "away.");
+  return {{"MOULDINGS CUT AWAY for the shoulders", table.text(lengths, 2), {how}}};
 }
 
-std::string rebate_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts rebate_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const auto setting = [&](const Operation& rebate) {
     return lengths.one(rebate.setting(SizeName::width)) + " wide, " +
            lengths.one(rebate.setting(SizeName::depth)) + " deep";
@@ -199,30 +200,30 @@ std::string rebate_page(const Assembly& wood, const Making& making, const Length
     return piece.role == Role::panel ? face_of(run, piece) : std::string();
   };
   const std::string page = settings_text(wood, making, FeatureKind::rebate, setting, where);
-  return page.empty() ? page : "\nREBATES, all round\n" + page;
+  if (page.empty()) return {};
+  return {{"REBATES, all round", page}};
 }
 
-std::string raise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts raise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page = settings_text(
       wood, making, FeatureKind::raise,
       [&](const Operation& raise) { return raise_text(raise, lengths); }, face_of);
-  if (page.empty()) return page;
-  return "\nRAISED PANELS, all round\n" + page +
-         paragraph(
-             "The ends first, then the long edges, so that what breaks out at the "
-             "corners is taken off.");
+  if (page.empty()) return {};
+  const std::string how = paragraph(
+      "The ends first, then the long edges, so that what breaks out at the corners is taken off.");
+  return {{"RAISED PANELS, all round", page, {how}}};
 }
 
-std::string panel_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
+PageParts panel_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
   std::vector<std::string> titles{"panels", "side gap", "side bite", "end gap", "end bite"};
   const TextTable bedded = panel_table(wood, JointKind::panel_in_rebate, titles);
   titles.emplace_back("play in thickness");
   const TextTable grooved = panel_table(wood, JointKind::panel_in_groove, titles);
-  std::string page;
-  if (!grooved.empty()) page += "\nPANELS in their grooves\n" + grooved.text(lengths, 2);
+  PageParts page;
+  if (!grooved.empty()) page.push_back({"PANELS in their grooves", grooved.text(lengths, 2)});
   if (!bedded.empty())
-    page +=
-        "\nPANELS in their rebates, against the wood at the face side\n" + bedded.text(lengths, 2);
+    page.push_back(
+        {"PANELS in their rebates, against the wood at the face side", bedded.text(lengths, 2)});
   return page;
 }
 

@@ -137,14 +137,14 @@ std::string depth_text(const Assembly& wood) {
 
 }  // namespace
 
-std::string fittings_page(const Assembly& wood, const Making& making,
-                          const LengthPrinter& lengths) {
+PageParts fittings_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const std::string page = sides_text(wood, making, lengths);
   if (page.empty()) return {};
-  return "\nFITTINGS, let in after glue-up, horns sawn off\n" + page +
-         paragraph(lines_text(wood, making) + ". " + depth_text(wood) +
-                   " From edge: the piece's outer edge, or where it has none the left or lower "
-                   "one. Of a round hole its middle is told.");
+  const std::string lines =
+      paragraph(lines_text(wood, making) + ". " + depth_text(wood) +
+                " From edge: the piece's outer edge, or where it has none the left or lower "
+                "one. Of a round hole its middle is told.");
+  return {{"FITTINGS, let in after glue-up, horns sawn off", page, {lines}}};
 }
 
 }  // namespace haunch

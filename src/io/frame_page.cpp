@@ -33,7 +33,7 @@ std::vector<const Run*> housings_in(const Assembly& wood, const Making& making) 
   return runs;
 }
 
-std::string housing_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts housing_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   TextTable table({"in", "from", "near", "far", "wide", "deep", "from shoulder", "takes", ""});
   for (const Run* run : housings_in(wood, making))
     table.add_alike({mark_of(wood, *run), std::string(word_of(run->from)), run->near, run->far,
@@ -44,8 +44,10 @@ std::string housing_page(const Assembly& wood, const Making& making, const Lengt
   const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
     return piece.role == Role::jamb && has_long_rebate(piece);
   });
-  return "\nHOUSINGS, in the inner faces, across the whole width\n" + table.text(lengths, 2) +
-         (rebated ? "  deep: from the inner face as it is before a rebate is worked there\n" : "");
+  PagePart page{"HOUSINGS, in the inner faces, across the whole width", table.text(lengths, 2)};
+  if (rebated)
+    page.legends = {"  deep: from the inner face as it is before a rebate is worked there\n"};
+  return {page};
 }
 
 /// "20 above the foot", of a rebate that does not go from end to end.
@@ -57,7 +59,7 @@ std::string stopped(const Run& run, Length length, const LengthPrinter& lengths)
   return words;
 }
 
-std::string leaf_rebates(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts leaf_rebates(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::vector<const Run*> runs;
   each_run(making, FeatureKind::rebate, [&](const Operation&, const Run& run) {
     const Piece& piece = wood.pieces[run.piece];
@@ -73,33 +75,37 @@ std::string leaf_rebates(const Assembly& wood, const Making& making, const Lengt
                      stopped(*run, piece.blank[0], lengths)});
   }
   if (table.empty()) return {};
-  return "\nREBATES for the leaf, from the face side\n" + table.text(lengths, 2);
+  return {{"REBATES for the leaf, from the face side", table.text(lengths, 2)}};
 }
 
-std::string bevel_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts bevel_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page;
   each_run(making, FeatureKind::bevel, [&](const Operation& bevel, const Run& run) {
     page += "  " + wood.pieces[run.piece].mark +
             ", outer edge: " + lengths.one(bevel.setting(SizeName::width)) +
             " off at its back, nothing at its face side\n";
   });
-  return page.empty() ? "" : "\nLOCK EDGES, planed on the bevel\n" + page;
+  if (page.empty()) return {};
+  return {{"LOCK EDGES, planed on the bevel", page}};
 }
 
-std::string stop_page(const Assembly& wood, const LengthPrinter& lengths) {
+PageParts stop_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::vector<const Piece*> stops = all_of(wood, Role::stop);
   if (stops.empty()) return {};
-  return "\nSTOPS, planted on\n" +
-         paragraph(joined(marks_of(stops)) + ": their near edges " +
-                   lengths.one(stops.front()->place.origin[2]) +
-                   " from the face side. Fix them once the leaf is hung, to its back.");
+  return {{"STOPS, planted on",
+           paragraph(joined(marks_of(stops)) + ": their near edges " +
+                     lengths.one(stops.front()->place.origin[2]) +
+                     " from the face side. Fix them once the leaf is hung, to its back.")}};
 }
 
 }  // namespace
 
-std::string frame_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  return housing_page(wood, making, lengths) + leaf_rebates(wood, making, lengths) +
-         bevel_page(wood, making, lengths) + stop_page(wood, lengths);
+PageParts frame_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  PageParts page = housing_page(wood, making, lengths);
+  append(page, leaf_rebates(wood, making, lengths));
+  append(page, bevel_page(wood, making, lengths));
+  append(page, stop_page(wood, lengths));
+  return page;
 }
 
 }  // namespace haunch

@@ -45,11 +45,11 @@ TextTable beads_in(const Assembly& wood) {
 
 }  // namespace
 
-std::string glass_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts glass_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const TextTable panes = panes_in(wood);
   if (panes.empty()) return {};
   const TextTable rebates = rebates_in(wood, making);
-  std::string page = "\nGLASS, put in from the back\n";
+  std::string page;
   if (!rebates.empty())
     page += rebates.text(lengths, 2) +
             paragraph(
@@ -57,14 +57,13 @@ std::string glass_page(const Assembly& wood, const Making& making, const LengthP
                 "with a "
                 "chisel");
   page += panes.text(lengths, 2) + beads_in(wood).text(lengths, 2);
-  return page +
-         paragraph(
-             "glass on setting blocks as thick as the edge clearance, at the quarter points of "
-             "its foot; bedded on both faces; beads mitred and pinned at most " +
-             in_words(
-                 lengths.unit() == Unit::mm ? Length::from_mm(150) : Length::from_inch_parts(6),
-                 lengths.unit()) +
-             " apart, as glazing sprigs are");
+  const std::string how = paragraph(
+      "glass on setting blocks as thick as the edge clearance, at the quarter points of "
+      "its foot; bedded on both faces; beads mitred and pinned at most " +
+      in_words(lengths.unit() == Unit::mm ? Length::from_mm(150) : Length::from_inch_parts(6),
+               lengths.unit()) +
+      " apart, as glazing sprigs are");
+  return {{"GLASS, put in from the back", page, {how}}};
 }
 
 }  // namespace haunch

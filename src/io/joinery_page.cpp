@@ -113,24 +113,25 @@ std::string jambs_text(const Assembly& wood, const Making& making) {
   return text + ".";
 }
 
-std::string marking_page(const Assembly& wood, const Making& making) {
+PageParts marking_page(const Assembly& wood, const Making& making) {
   const std::string jambs = paragraph(jambs_text(wood, making));
   const std::string text = jambs + paragraph(pair_text(wood, making, !jambs.empty()));
-  return text.empty() ? text : "\nMARKING OUT\n" + text;
+  if (text.empty()) return {};
+  return {{"MARKING OUT", text}};
 }
 
 }  // namespace
 
-std::string joinery_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts joinery_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   constexpr JoineryPart* kInOrder[] = {
       groove_page,  edge_rebate_page, moulding_page, moulding_mitre_page,
       mortise_page, haunching_page,   tenon_page,    loose_tenon_page,
       lap_page,     mitre_page,       hole_page,     pin_page,
       wedge_page,   rebate_page,      raise_page,    panel_page,
       glass_page,   fittings_page,    leaf_page,     frame_page};
-  std::string page = marking_page(wood, making);
+  PageParts page = marking_page(wood, making);
   for (JoineryPart* part : kInOrder)
-    page += part(wood, making, lengths);
+    append(page, part(wood, making, lengths));
   return page;
 }
 

@@ -1,16 +1,15 @@
 // The parts of the joinery page, each of one kind of work.
 #pragma once
 
-#include <string>
-
 #include "making.h"
+#include "page_part.h"
 #include "text_table.h"
 
 namespace haunch {
 
-/// Empty where an assembly has none of it.
-using JoineryPart = std::string(const Assembly& wood, const Making& making,
-                                const LengthPrinter& lengths);
+/// None where an assembly has none of it.
+using JoineryPart = PageParts(const Assembly& wood, const Making& making,
+                              const LengthPrinter& lengths);
 
 // Along edges and on faces: edge_page.
 JoineryPart groove_page;

@@ -37,7 +37,7 @@ std::string edge_text(const Piece& piece, const WorkedSide& side) {
   return edge + " of " + piece.mark;
 }
 
-std::string lip_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts lip_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page;
   for (const Operation& rebate : making.operations) {
     if (rebate.makes != FeatureKind::lip_rebate) continue;
@@ -47,10 +47,13 @@ std::string lip_page(const Assembly& wood, const Making& making, const LengthPri
     page += hanging(lengths.one(rebate.setting(SizeName::width)) + " wide, " +
                     lengths.one(rebate.setting(SizeName::depth)) + " deep from the back: " + where);
   }
-  if (page.empty()) return page;
-  page.insert(0, "\nLIP, left by rebates round the back, worked after glue-up\n");
+  if (page.empty()) return {};
+  const auto part = [](std::string body) {
+    return PageParts{
+        {"LIP, left by rebates round the back, worked after glue-up", std::move(body)}};
+  };
   const Fit* fit = fit_in_opening(wood);
-  if (fit == nullptr || fit->meets != Meets::rebate) return page;
+  if (fit == nullptr || fit->meets != Meets::rebate) return part(page);
   const Sides& lap = fit->lap;
   std::string over;
   const auto add = [&](const char* side, Length length) {
@@ -61,8 +64,8 @@ std::string lip_page(const Assembly& wood, const Making& making, const LengthPri
   add("right", lap.right);
   add("head", lap.head);
   add("foot", lap.foot);
-  return page +
-         hanging("the lip is " + lengths.one(fit->lip) + " thick and lies over the frame " + over);
+  return part(page + hanging("the lip is " + lengths.one(fit->lip) +
+                             " thick and lies over the frame " + over));
 }
 
 /// "radius 863.6, 748.2 along it"
@@ -146,7 +149,7 @@ std::string opening_text(const Assembly& wood, const Feature& head, const Length
          " of gap square to the curve, and so no less upright";
 }
 
-std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
+PageParts arch_page(const Assembly& wood, const LengthPrinter& lengths) {
   std::string page;
   bool arched = false;
   const auto add = [&](const std::string& text) { page += hanging(text); };
@@ -168,15 +171,17 @@ std::string arch_page(const Assembly& wood, const LengthPrinter& lengths) {
     if (joint.arched)
       add(wood.pieces[joint.enters].mark + " has a gap of " + lengths.one(*joint.design.bottom) +
           " below the groove's bottom there, and a bite of " + lengths.one(*joint.design.bite));
-  return arched ? "\nARCHES\n" + page : "";
+  if (!arched) return {};
+  return {{"ARCHES", page}};
 }
 
 }  // namespace
 
-std::string leaf_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  std::string page = arch_page(wood, lengths) + lip_page(wood, making, lengths);
+PageParts leaf_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  PageParts page = arch_page(wood, lengths);
+  append(page, lip_page(wood, making, lengths));
   for (const Fit* meeting : fits_that_stand(wood, StandsIn::beside))
-    page += "\nMEETING STILES\n" + paragraph(meeting_text(wood, *meeting, lengths));
+    page.push_back({"MEETING STILES", paragraph(meeting_text(wood, *meeting, lengths))});
   return page;
 }
 

@@ -143,31 +143,30 @@ std::string depth_text(const Assembly& wood, const Making& making) {
 
 }  // namespace
 
-std::string mortise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts mortise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const MortiseSets sets = mortise_sets(wood, making, FeatureKind::mortise);
   if (sets.empty()) return {};
-  std::string page = "\nMORTISES\n";
+  PagePart page{"MORTISES"};
   bool any_round = false;
   bool any_squared = false;
   for (const auto& [key, rows] : sets) {
     const bool round = key.setting->has(SizeName::radius);
     any_round = any_round || round;
     any_squared = any_squared || !round;
-    page += mortise_text(key, lengths) + mortise_tables(*key.setting, rows, lengths);
+    page.body += mortise_text(key, lengths) + mortise_tables(*key.setting, rows, lengths);
   }
-  page += depth_text(wood, making);
+  page.legends.push_back(depth_text(wood, making));
   if (any_round)
-    page +=
-        paragraph("free: the widest tenon with square edges that goes in between the round ends.");
-  if (!any_squared) return page;
-  page += paragraph(
-      "straight: free between ends that the cutter leaves round; for a wider square tenon square "
-      "them, or round the edges of the tenon.");
-  return page;
+    page.legends.push_back(
+        paragraph("free: the widest tenon with square edges that goes in between the round ends."));
+  if (any_squared)
+    page.legends.push_back(paragraph(
+        "straight: free between ends that the cutter leaves round; for a wider square tenon square "
+        "them, or round the edges of the tenon."));
+  return {page};
 }
 
-std::string haunching_page(const Assembly& wood, const Making& making,
-                           const LengthPrinter& lengths) {
+PageParts haunching_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page;
   for (const auto& [key, rows] : mortise_sets(wood, making, FeatureKind::haunching)) {
     page += mortise_text(key, lengths);
@@ -177,8 +176,8 @@ std::string haunching_page(const Assembly& wood, const Making& making,
                  row.run->extent()});
     page += table.text(lengths, 4);
   }
-  return page.empty() ? page
-                      : "\nHAUNCHINGS, beside the mortises, deep from the same edge\n" + page;
+  if (page.empty()) return {};
+  return {{"HAUNCHINGS, beside the mortises, deep from the same edge", page}};
 }
 
 }  // namespace haunch

@@ -149,7 +149,7 @@ void OutputFile::open_beside(mode_t mode, bool exists) {
 void OutputFile::append(std::string_view text, Content content) {
   if (content == Content::data) return hold(text);
   while (state_ == State::open && !text.empty())
-    hold(take_shown(text, Newlines::kept));
+    hold(take_shown(text, content == Content::pages ? Newlines::kept_with_pages : Newlines::kept));
 }
 
 void OutputFile::hold(std::string_view bytes) {

@@ -83,7 +83,7 @@ Length draw_of(const Assembly& wood) {
 
 }  // namespace
 
-std::string pin_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts pin_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const std::vector<const Piece*> pins = all_of(wood, Role::pin);
   if (pins.empty()) return {};
   const Piece& pin = *pins.back();
@@ -98,9 +98,11 @@ std::string pin_page(const Assembly& wood, const Making& making, const LengthPri
   const std::string over =
       lengths.one(pin.horn * 2) +
       (is_blind(sets) ? " longer to be struck" : " longer for taper and waste");
-  return "\nPINS through tenons\n" + holes_text(sets, lengths) + paragraph(way) +
-         paragraph("pins " + joined(marks_of(pins)) + ": " + lengths.one(pin.blank[1]) +
-                   " thick, " + lengths.one(pin.blank[0]) + " long where they stand, sawn " + over);
+  return {{"PINS through tenons",
+           holes_text(sets, lengths) + paragraph(way) +
+               paragraph("pins " + joined(marks_of(pins)) + ": " + lengths.one(pin.blank[1]) +
+                         " thick, " + lengths.one(pin.blank[0]) + " long where they stand, sawn " +
+                         over)}};
 }
 
 }  // namespace haunch

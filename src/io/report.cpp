@@ -52,6 +52,8 @@ CutRow row_of(const Piece& piece, const Job& job) {
           piece.name};
 }
 
+}  // namespace
+
 bool cut_alike(const CutRow& a, const CutRow& b) {
   return a.part == b.part && a.arched == b.arched && a.grain == b.grain &&
          a.material == b.material && agree(a.length, b.length) &&
@@ -68,8 +70,6 @@ void merge(CutRow& row, const CutRow& other) {
   row.width = std::min(row.width, other.width);
   row.thickness = std::min(row.thickness, other.thickness);
 }
-
-}  // namespace
 
 Status ItemReport::worst() const {
   Status worst = Status::ok;
@@ -159,8 +159,10 @@ std::vector<CutRow> cut_list(const Assembly& wood, const Job& job) {
     else
       merge(*same, row);
   }
-  for (CutRow& row : rows)
+  for (CutRow& row : rows) {
     row.quantity *= job.quantity;
+    if (row.quantity > 1 && row.called == word_of(row.part)) row.called = several_of(row.part);
+  }
   return rows;
 }
 

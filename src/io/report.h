@@ -76,6 +76,11 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted);
 /// smallest, in the order of their marks.
 std::vector<CutRow> cut_list(const Assembly& wood, const Job& job);
 
+/// Whether all but marks and quantity is the same of two rows, within 0.001 mm.
+bool cut_alike(const CutRow& a, const CutRow& b);
+/// Puts another that is cut alike to a row, at the smaller sizes.
+void merge(CutRow& row, const CutRow& other);
+
 /// What a piece of a job is made of: its own material, else the species of its role.
 const std::string& material_of(const Piece& piece, const Job& job);
 

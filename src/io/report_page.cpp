@@ -1,6 +1,7 @@
 #include "report_page.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "joinery_page.h"
 #include "season_page.h"
@@ -12,16 +13,19 @@ namespace {
 
 // ---- head
 
-std::string verdict(const ItemReport& report) {
-  const auto failed = report.count_of(Status::fail);
-  const auto cautions = report.count_of(Status::caution);
-  const std::string all = std::to_string(report.findings.size());
+std::string verdict_text(std::int64_t checks, std::int64_t failed, std::int64_t cautions) {
+  const std::string all = std::to_string(checks);
   if (failed == 0 && cautions == 0) return "all " + all + " checks pass";
   std::string text = std::to_string(failed) + " of " + all + " checks fail";
   if (failed == 0) text = "no check of " + all + " fails";
   if (cautions > 0)
     text += ", " + std::to_string(cautions) + (cautions == 1 ? " caution" : " cautions");
   return text;
+}
+
+std::string verdict(const ItemReport& report) {
+  return verdict_text(static_cast<std::int64_t>(report.findings.size()),
+                      report.count_of(Status::fail), report.count_of(Status::caution));
 }
 
 std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
@@ -71,24 +75,15 @@ std::string materials_text(const Assembly& wood) {
   return text;
 }
 
-/// A line of the head, gone on below where the page ends.
-std::string head_page(const ItemReport& report, const LengthPrinter& lengths) {
-  const Job& job = *report.job;
-  const bool other_unit = job.unit != lengths.unit();
-  std::string page =
-      job.id + ": " + job.name + ", " + std::to_string(job.quantity) + " off; sizes in " +
-      (lengths.unit() == Unit::mm ? "mm" : "inches") +
-      (other_unit ? ", set out in " + std::string(job.unit == Unit::mm ? "mm" : "inches") : "") +
-      "\n";
+/// Itself and its opening, in lines that go on below where the page ends.
+std::string sizes_text(const ItemReport& report, const LengthPrinter& lengths) {
   const bool is_in_wall = !fits_that_stand(report.wood, StandsIn::wall).empty();
-  page += hanging(std::string(word_of(report.wood.whole().kind)) + " " +
-                  lengths.one(report.wood.size[0]) + " wide, " + lengths.one(report.wood.size[1]) +
-                  " high, " + lengths.one(report.wood.size[2]) + (is_in_wall ? " deep" : " thick") +
-                  species_text(job.species) + materials_text(report.wood));
-  page += hanging(leaf_widths_text(report.wood, lengths));
-  page += hanging(opening_text(report.wood, lengths));
-  page += hanging(job.note.empty() ? "" : "note: " + job.note);
-  return page + hanging(verdict(report));
+  return hanging(std::string(word_of(report.wood.whole().kind)) + " " +
+                 lengths.one(report.wood.size[0]) + " wide, " + lengths.one(report.wood.size[1]) +
+                 " high, " + lengths.one(report.wood.size[2]) + (is_in_wall ? " deep" : " thick") +
+                 species_text(report.job->species) + materials_text(report.wood)) +
+         hanging(leaf_widths_text(report.wood, lengths)) +
+         hanging(opening_text(report.wood, lengths));
 }
 
 // ---- cut list
@@ -104,8 +99,8 @@ bool has_blind_pins(const Assembly& wood) {
   return pin != wood.pieces.end() && stile != wood.pieces.end() && pin->blank[0] < stile->blank[2];
 }
 
-/// Why some pieces are sawn longer than they stay.
-std::string saw_text(const ItemReport& report) {
+/// Why some pieces are sawn longer than they stay, and how beads are measured.
+std::string cut_remarks(const ItemReport& report) {
   std::string reasons;
   const auto add = [&](auto is_it, std::string_view reason) {
     const bool any = std::any_of(
@@ -119,29 +114,23 @@ std::string saw_text(const ItemReport& report) {
       "rails with wood at the ends of their tenons, planed off after glue-up");
   add([](Role part) { return part == Role::pin; },
       has_blind_pins(report.wood) ? "pins with what is struck" : "pins with taper and waste");
-  if (reasons.empty()) return {};
-  return paragraph("saw to: " + reasons);
+  const bool beads = std::any_of(report.wood.pieces.begin(), report.wood.pieces.end(),
+                                 [](const Piece& piece) { return piece.role == Role::bead; });
+  return (beads ? "  beads: to the long points of their mitres\n" : "") +
+         paragraph(reasons.empty() ? "" : "saw to: " + reasons);
 }
 
-std::string cutlist_page(const ItemReport& report, const LengthPrinter& lengths) {
+PageParts cutlist_page(const ItemSheet& sheet, const LengthPrinter& lengths) {
   TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
-  for (const CutRow& row : report.cutlist) {
-    const bool horns = row.saw_length != row.length;
-    table.add({row.called, std::to_string(row.quantity), row.length,
-               horns ? Cell(row.saw_length) : Cell(std::string()), row.width, row.thickness,
-               std::string(row.grain == "along" || row.grain == "none" ? "" : row.grain),
-               joined(row.marks)});
+  for (const CutRow& row : sheet.cuts) {
+    std::vector<Cell> cells = cut_cells(row);
+    cells.emplace_back(joined(row.marks));
+    table.add(std::move(cells));
   }
-  std::string page =
-      "\nCUT LIST" +
-      std::string(report.job->quantity > 1 ? ", for all " + std::to_string(report.job->quantity)
-                                           : "") +
-      "\n" + table.text(lengths, 2);
-  if (std::any_of(report.wood.pieces.begin(), report.wood.pieces.end(),
-                  [](const Piece& piece) { return piece.role == Role::bead; }))
-    page += "  beads: to the long points of their mitres\n";
-  page += saw_text(report);
-  return page;
+  const std::string for_all =
+      sheet.quantity > 1 ? ", for all " + std::to_string(sheet.quantity) : "";
+  return {
+      {"CUT LIST" + for_all, table.text(lengths, 2) + sheet.cut_remarks, {}, Stands::before_all}};
 }
 
 // ---- checks
@@ -268,12 +257,17 @@ std::string passes_in_brief(const ItemReport& report) {
   return hanging(text);
 }
 
-std::string checks_page(const ItemReport& report, Section section, const LengthPrinter& lengths) {
-  const Unit unit = lengths.unit();
-  std::string page = "\nCHECKS: " + verdict(report) + "\n";
-  page += doubts_page(report, Status::fail, unit) + doubts_page(report, Status::caution, unit);
-  return page +
-         (section == Section::check ? passes_page(report, lengths) : passes_in_brief(report));
+/// Fails and cautions.
+std::string doubts_page(const ItemReport& report, Unit unit) {
+  return doubts_page(report, Status::fail, unit) + doubts_page(report, Status::caution, unit);
+}
+
+PageParts checks_page(const ItemReport& report, Section section, const LengthPrinter& lengths) {
+  return {{"CHECKS: " + verdict(report),
+           doubts_page(report, lengths.unit()) +
+               (section == Section::check ? passes_page(report, lengths) : passes_in_brief(report)),
+           {},
+           Stands::on_every_sheet}};
 }
 
 // ---- rooms and cautions
@@ -291,42 +285,43 @@ std::string room_words(const ItemReport& report, const NamedRoom& room) {
                                                               : " over its lips");
 }
 
-std::string rooms_page(const ItemReport& report, const LengthPrinter& lengths) {
+PageParts rooms_page(const ItemReport& report, const LengthPrinter& lengths) {
   if (report.rooms.empty()) return {};
   TextTable table({"", "width", "height"});
   for (const NamedRoom& room : report.rooms)
     table.add({room_words(report, room), room.width, room.height});
-  return "\nFROM WALL TO LEAF\n" + table.text(lengths, 2);
+  return {{"FROM WALL TO LEAF", table.text(lengths, 2)}};
 }
 
-std::string cautions_page(const ItemReport& report) {
+PageParts cautions_page(const ItemReport& report) {
   if (report.cautions.empty()) return {};
-  std::string page = "\nCAUTIONS\n";
+  std::string page;
   for (const Caution& caution : report.cautions)
     page += hanging(std::string(caution.about) + ": " + caution.words);
-  return page;
+  return {{"CAUTIONS", page, {}, Stands::on_every_sheet}};
 }
 
 /// What a sheet begins with where not all is well.
-std::string doubts_first(const ItemReport& report, Unit unit) {
-  const std::string doubts =
-      doubts_page(report, Status::fail, unit) + doubts_page(report, Status::caution, unit);
-  return (doubts.empty() ? "" : "\nCHECKS: " + verdict(report) + "\n" + doubts) +
-         cautions_page(report);
+PageParts doubts_first(const ItemReport& report, Unit unit) {
+  PageParts page;
+  if (report.worst() != Status::ok)
+    page = {{"CHECKS: " + verdict(report), doubts_page(report, unit), {}, Stands::on_every_sheet}};
+  append(page, cautions_page(report));
+  return page;
 }
 
 // ---- given and assumed
 
 /// How each length of the spec was read, in both units. What is in one unit only reads the same
 /// with any.
-std::string given_page(const ItemReport& report, LengthStyle style) {
+PageParts given_page(const ItemReport& report, LengthStyle style) {
   if (report.job->given.empty()) return {};
   const LengthPrinter mm(Unit::mm, style);
   const LengthPrinter inches(Unit::inch, style);
   TextTable table({"key", "written", "mm", "in"});
   for (const Given& given : report.job->given)
     table.add({given.key, given.written, mm.one(given.length), inches.one(given.length)});
-  return "\nGIVEN, as it was read\n" + table.text(mm, 2);
+  return {{"GIVEN, as it was read", table.text(mm, 2)}};
 }
 
 /// A value too long for its column stands before its reason.
@@ -337,23 +332,91 @@ std::vector<Cell> assumed_row(const std::string& key, const std::string& value,
   return {key, value, why};
 }
 
-std::string assumed_page(const ItemReport& report, const LengthPrinter& lengths) {
+PageParts assumed_page(const ItemReport& report, const LengthPrinter& lengths) {
   if (report.assumed.empty()) return {};
   TextTable table({"key", "value", "why"});
   for (const Assumed& assumed : report.assumed)
     table.add(assumed_row(assumed.key, value_text(assumed.value, lengths), assumed.why));
-  return "\nASSUMED, for want of a word in the spec\n" + table.text(lengths, 2);
+  return {{"ASSUMED, for want of a word in the spec", table.text(lengths, 2)}};
+}
+
+bool lists_assumed(const View& view) {
+  return view.full || view.section == Section::check;
 }
 
 /// That there is more to be known than stands on the page.
-std::string assumed_line(const ItemReport& report) {
-  if (report.assumed.empty()) return {};
-  const std::size_t number = report.assumed.size();
+std::string assumed_line(std::size_t number) {
+  if (number == 0) return {};
   return "\n" + std::to_string(number) + (number == 1 ? " value is" : " values are") +
          " assumed, not stated: --full lists them, 'haunch explain' says why.\n";
 }
 
+PageParts parts_of(const ItemReport& report, const ItemSheet& sheet, const View& view,
+                   const LengthPrinter& lengths) {
+  const Section section = view.section;
+  const bool whole = section == Section::sheet;
+  const bool checks = whole || section == Section::check;
+  const bool short_sheet = whole && !view.full;
+  PageParts page;
+  const auto add = [&](bool wanted, auto&& part, const auto&... from) {
+    if (wanted) append(page, part(from...));
+  };
+  add(short_sheet, doubts_first, report, lengths.unit());
+  add(whole, rooms_page, report, lengths);
+  add(whole || section == Section::cutlist, cutlist_page, sheet, lengths);
+  if (whole || section == Section::joints)
+    append(page, joinery_page(report.wood, report.making.value(), lengths));
+  add(checks && !short_sheet, checks_page, report, section, lengths);
+  if (checks && report.fits) append(page, tolerance_page(report.wood, *report.fits, lengths));
+  add((whole || section == Section::season) && report.seasons, season_page, report, lengths);
+  add(checks && !short_sheet, cautions_page, report);
+  add(whole && view.full, given_page, report, view.lengths);
+  add(lists_assumed(view), assumed_page, report, lengths);
+  return page;
+}
+
 }  // namespace
+
+std::string verdict(const ItemSheet& sheet) {
+  return verdict_text(sheet.checks, sheet.failed, sheet.cautions);
+}
+
+std::string unit_words(Unit unit) {
+  return unit == Unit::mm ? "mm" : "inches";
+}
+
+std::vector<Cell> cut_cells(const CutRow& row) {
+  const bool horns = row.saw_length != row.length;
+  return {row.called,
+          std::to_string(row.quantity),
+          row.length,
+          horns ? Cell(row.saw_length) : Cell(std::string()),
+          row.width,
+          row.thickness,
+          std::string(row.grain == "along" || row.grain == "none" ? "" : row.grain)};
+}
+
+ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit) {
+  const LengthPrinter lengths(unit, view.lengths, view.page_width);
+  const Job& job = *report.job;
+  ItemSheet sheet;
+  sheet.id = job.id;
+  sheet.name = job.name;
+  sheet.note = job.note;
+  sheet.quantity = job.quantity;
+  if (job.unit != unit) sheet.set_out = ", set out in " + unit_words(job.unit);
+  sheet.size = report.wood.size;
+  sheet.sizes = sizes_text(report, lengths);
+  sheet.checks = static_cast<std::int64_t>(report.findings.size());
+  sheet.failed = report.count_of(Status::fail);
+  sheet.cautions = report.count_of(Status::caution);
+  sheet.cuts = report.cutlist;
+  sheet.cut_remarks = cut_remarks(report);
+  sheet.parts = parts_of(report, sheet, view, lengths);
+  if (!lists_assumed(view)) sheet.assumed = report.assumed.size();
+  sheet.rounded = text_of(sheet.parts).find(" ~") != std::string::npos;
+  return sheet;
+}
 
 std::string value_text(const AssumedValue& value, const LengthPrinter& lengths) {
   switch (value.kind) {
@@ -373,28 +436,20 @@ std::string value_text(const AssumedValue& value, const LengthPrinter& lengths) 
 }
 
 std::string item_page(const ItemReport& report, const View& view, Unit unit) {
-  const LengthPrinter lengths(unit, view.lengths, view.page_width);
-  const Section section = view.section;
-  const bool whole = section == Section::sheet;
-  const bool checks = whole || section == Section::check;
-  const bool short_sheet = whole && !view.full;
-  std::string page = short_sheet ? doubts_first(report, unit) : "";
-  if (whole) page += rooms_page(report, lengths);
-  if (whole || section == Section::cutlist) page += cutlist_page(report, lengths);
-  if (whole || section == Section::joints)
-    page += joinery_page(report.wood, report.making.value(), lengths);
-  if (checks && !short_sheet) page += checks_page(report, section, lengths);
-  if (checks && report.fits) page += tolerance_page(report.wood, *report.fits, lengths);
-  if ((whole || section == Section::season) && report.seasons) page += season_page(report, lengths);
-  if (checks && !short_sheet) page += cautions_page(report);
-  if (whole && view.full) page += given_page(report, view.lengths);
-  page +=
-      view.full || section == Section::check ? assumed_page(report, lengths) : assumed_line(report);
-  const bool rounded = page.find(" ~") != std::string::npos;
-  page.insert(0, head_page(report, lengths));
-  if (rounded)
-    page += "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";
-  return fitted(page, view.page_width);
+  return item_page(item_sheet(report, view, unit), view, unit);
+}
+
+std::string item_page(const ItemSheet& sheet, const View& view, Unit unit) {
+  return fitted(sheet.id + ": " + sheet.name + ", " + std::to_string(sheet.quantity) +
+                    " off; sizes in " + unit_words(unit) + sheet.set_out + "\n" + sheet.sizes +
+                    hanging(sheet.note.empty() ? "" : "note: " + sheet.note) +
+                    hanging(verdict(sheet)) + text_of(sheet.parts) + assumed_line(sheet.assumed) +
+                    (sheet.rounded ? rounded_line() : ""),
+                view.page_width);
+}
+
+std::string rounded_line() {
+  return "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";
 }
 
 std::string page_cautions(std::size_t page_width) {

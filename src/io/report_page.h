@@ -2,7 +2,9 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
+#include "item_sheet.h"
 #include "report.h"
 #include "text_table.h"
 #include "view.h"
@@ -11,6 +13,18 @@ namespace haunch {
 
 /// One item, or one part of it, ending in a newline.
 std::string item_page(const ItemReport& report, const View& view, Unit unit);
+
+std::string item_page(const ItemSheet& sheet, const View& view, Unit unit);
+ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit);
+
+/// Of a row of a cut list all but its marks.
+std::vector<Cell> cut_cells(const CutRow& row);
+
+/// "mm", "inches"
+std::string unit_words(Unit unit);
+
+/// What "~" means.
+std::string rounded_line();
 
 /// What stands once below all items of a sheet.
 std::string page_cautions(std::size_t page_width);

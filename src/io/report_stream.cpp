@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "batch_page.h"
 #include "report_csv.h"
 #include "report_json.h"
 #include "report_page.h"
@@ -33,34 +34,48 @@ std::string ReportStream::head() const {
   return {};
 }
 
-std::string ReportStream::item(const ItemReport& report) {
+ToldItem ReportStream::item(const ItemReport& report) {
   if (any_) return following_item(report);
   any_ = true;
   first_unit_ = report.job->unit;
-  std::string text = head();
-  append(text, report, true);
-  return text;
+  return told(report, head(), true);
 }
 
-std::string ReportStream::following_item(const ItemReport& report) const {
-  std::string text;
-  append(text, report, false);
-  return text;
+ToldItem ReportStream::following_item(const ItemReport& report) const {
+  return told(report, {}, false);
 }
 
-void ReportStream::append(std::string& text, const ItemReport& report, bool first) const {
+ToldItem ReportStream::told(const ItemReport& report, std::string before, bool first) const {
   switch (view_.format) {
     case Format::json:
-      append_item_json(text, report, view_.section, view_.unit.value_or(report.job->unit), first);
+      append_item_json(before, report, view_.section, view_.unit.value_or(report.job->unit), first);
       break;
     case Format::csv:
-      append_item_csv(text, report, view_.section, unit(), view_.csv);
+      append_item_csv(before, report, view_.section, unit(), view_.csv);
       break;
     case Format::table:
-      if (!first) text += view_.on_paper ? std::string_view("\f") : kBetweenItems;
-      text += item_page(report, view_, unit());
-      break;
+      return {{}, item_sheet(report, view_, unit())};
   }
+  return {std::move(before), {}};
+}
+
+std::string ReportStream::take(ToldItem item) {
+  if (!item.sheet) return std::move(item.text);
+  std::string before = batch_.size() == kMostOfBatch ? batch() : "";
+  batch_.push_back(std::move(*item.sheet));
+  return before;
+}
+
+/// A single item is a sheet by itself.
+std::string ReportStream::batch() {
+  const bool more = batches_ > 0 || batch_.size() == kMostOfBatch;
+  std::string text;
+  if (batches_ > 0) text = view_.on_paper ? std::string_view("\f") : kBetweenItems;
+  ++batches_;
+  const std::vector<ItemSheet> items = std::exchange(batch_, {});
+  if (items.size() > 1) return text + batch_page(items, view_, unit(), more ? batches_ : 0);
+  text += item_page(items.front(), view_, unit());
+  return text + (view_.section == Section::sheet ? page_cautions(view_.page_width) : "");
 }
 
 void ReportStream::note(const std::vector<PlacedProblem>& errors) {
@@ -81,7 +96,7 @@ std::vector<std::string> ReportStream::end(const Tally& tally) {
   }
   if (!any_) pieces.insert(pieces.begin(), head());
   if (view_.format != Format::table || !any_) return pieces;
-  if (view_.section == Section::sheet) pieces.push_back(page_cautions(view_.page_width));
+  if (!batch_.empty()) pieces.push_back(batch());
   if (tally.refused > 0) pieces.push_back(refused_line(tally));
   return pieces;
 }

@@ -65,13 +65,15 @@ std::string still_text(const ItemReport& report, Matter matter) {
                  ", which does not move to matter; only the frame about it does");
 }
 
-std::string head_text(const ItemReport& report) {
+std::string heading(const Moisture& moisture) {
+  return fmt::format("SEASONS: built at {}, from {} at its driest to {} at its wettest",
+                     percent_words(moisture.build), percent_words(moisture.low),
+                     percent_words(moisture.high));
+}
+
+std::string woods_page(const ItemReport& report) {
   const Season& season = *report.job->season;
-  const Moisture& moisture = season.moisture;
-  std::string text = fmt::format(
-      "\nSEASONS: built at {}, from {} at its driest to {} at its wettest\n",
-      percent_words(moisture.build), percent_words(moisture.low), percent_words(moisture.high));
-  text += hanging(woods_text(report));
+  std::string text = hanging(woods_text(report));
   text += still_text(report, Matter::board) + still_text(report, Matter::glass);
   if (any_mixed(season))
     text += "  mixed: the larger movement of flat- and quarter-sawn wood is taken\n";
@@ -302,13 +304,14 @@ std::string weights_text(const ItemReport& report, Unit unit) {
 
 }  // namespace
 
-std::string season_page(const ItemReport& report, const LengthPrinter& lengths) {
+PageParts season_page(const ItemReport& report, const LengthPrinter& lengths) {
   std::string leaves;
   for (const LeafSeason& leaf : report.seasons->leaves)
     leaves += leaf_table(report, leaf, lengths);
-  return head_text(report) + panels_table(report, lengths) + leaves +
-         tenons_table(report, lengths) + bench_text(report, lengths) + remedies_text(report) +
-         weights_text(report, lengths.unit());
+  return {{heading(report.job->season->moisture),
+           woods_page(report) + panels_table(report, lengths) + leaves +
+               tenons_table(report, lengths) + bench_text(report, lengths) + remedies_text(report) +
+               weights_text(report, lengths.unit())}};
 }
 
 void append_season_csv(const CsvRow& row, const ItemReport& report) {

@@ -242,7 +242,7 @@ std::string tenon_tables(const std::vector<TenonRow>& rows, const LengthPrinter&
 }
 
 /// What the tenons' places across their pieces are told from.
-std::string across_text(const TenonSets& sets) {
+std::vector<std::string> across_legends(const TenonSets& sets) {
   bool edges = false;
   bool alike = false;
   bool named = false;
@@ -262,12 +262,13 @@ std::string across_text(const TenonSets& sets) {
   const std::string ends = !alike  ? ""
                            : named ? "; both ends alike, unless one is named"
                                    : "; both ends alike";
-  std::string text;
+  std::vector<std::string> legends;
   if (edges)
-    text += paragraph("tenon, haunch: across the width, from the lower or left edge" + ends);
+    legends.push_back(
+        paragraph("tenon, haunch: across the width, from the lower or left edge" + ends));
   if (!faces.empty())
-    text += paragraph("tenon: across the thickness, " + faces + (edges ? "" : ends));
-  return text;
+    legends.push_back(paragraph("tenon: across the thickness, " + faces + (edges ? "" : ends)));
+  return legends;
 }
 
 // ---- loose tenons
@@ -281,16 +282,17 @@ std::optional<Length> rounding_of(const Piece& piece) {
 
 }  // namespace
 
-std::string tenon_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageParts tenon_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const TenonSets sets = tenon_sets(wood, making, lengths);
   if (sets.empty()) return {};
-  std::string page = "\nTENONS\n";
+  PagePart page{"TENONS"};
   for (const auto& [setting, rows] : sets)
-    page += setting + tenon_tables(rows, lengths);
-  return page + across_text(sets);
+    page.body += setting + tenon_tables(rows, lengths);
+  page.legends = across_legends(sets);
+  return {page};
 }
 
-std::string loose_tenon_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
+PageParts loose_tenon_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
   TextTable table(
       {"tenons", "long", "wide", "thick", "into each piece", "below each end", "edges rounded to"});
   for (const Joint& joint : wood.joints) {
@@ -300,7 +302,7 @@ std::string loose_tenon_page(const Assembly& wood, const Making&, const LengthPr
                      joint.tenon->depth, joint.design.bottom, rounding_of(piece)});
   }
   if (table.empty()) return {};
-  return "\nLOOSE TENONS, grain along their length\n" + table.text(lengths, 2);
+  return {{"LOOSE TENONS, grain along their length", table.text(lengths, 2)}};
 }
 
 }  // namespace haunch

@@ -147,13 +147,13 @@ std::vector<LeftOut> left_out_of(const Assembly& wood, const FitForecast& foreca
   return all;
 }
 
-std::string tolerance_page(const Assembly& wood, const FitForecast& forecast,
-                           const LengthPrinter& lengths) {
+PageParts tolerance_page(const Assembly& wood, const FitForecast& forecast,
+                         const LengthPrinter& lengths) {
   if (forecast.joints.empty() && forecast.left_out.empty()) return {};
-  return "\nFITS, " + cutting_text(forecast.tolerances) + "\n" +
-         joint_table(wood, forecast, lengths) + several_text(forecast) +
-         band_text(wood, forecast, lengths) + left_out_text(wood, forecast) +
-         leaf_text(forecast, lengths) + stack_table(wood, forecast, lengths);
+  return {{"FITS, " + cutting_text(forecast.tolerances),
+           joint_table(wood, forecast, lengths) + several_text(forecast) +
+               band_text(wood, forecast, lengths) + left_out_text(wood, forecast) +
+               leaf_text(forecast, lengths) + stack_table(wood, forecast, lengths)}};
 }
 
 }  // namespace haunch

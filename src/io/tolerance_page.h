@@ -5,6 +5,7 @@
 #include <string_view>
 #include <vector>
 
+#include "page_part.h"
 #include "text_table.h"
 #include "tolerance.h"
 
@@ -20,7 +21,7 @@ struct LeftOut {
 /// Those kinds of which there are any.
 std::vector<LeftOut> left_out_of(const Assembly& wood, const FitForecast& forecast);
 
-std::string tolerance_page(const Assembly& wood, const FitForecast& forecast,
-                           const LengthPrinter& lengths);
+PageParts tolerance_page(const Assembly& wood, const FitForecast& forecast,
+                         const LengthPrinter& lengths);
 
 }  // namespace haunch

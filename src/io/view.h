@@ -14,11 +14,20 @@ enum class Section { sheet, cutlist, joints, check, season };
 enum class Format { table, json, csv };
 
 /// What a result is made of: what is shown to people and programs, in which nothing is left that a
-/// terminal could act on, or data (CSV), which go out byte by byte.
-enum class Content { shown, data };
+/// terminal could act on; pages, the same with form feeds between them, as no text of a spec has
+/// one; or data (CSV), which go out byte by byte.
+enum class Content { shown, pages, data };
 
 constexpr Content content_of(Format format) {
-  return format == Format::csv ? Content::data : Content::shown;
+  switch (format) {
+    case Format::table:
+      return Content::pages;
+    case Format::json:
+      return Content::shown;
+    case Format::csv:
+      return Content::data;
+  }
+  return Content::shown;
 }
 
 /// How a CSV is laid out: as RFC 4180 has it; with CRLF and a byte order mark, as spreadsheets take

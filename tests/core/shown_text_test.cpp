@@ -73,3 +73,8 @@ TEST_CASE("pieces come off the front until nothing is left", "[shown_text]") {
   CHECK(haunch::take_shown(left, Newlines::shown) == "c");
   CHECK(left.empty());
 }
+
+TEST_CASE("form feeds are kept between pages only", "[shown_text]") {
+  CHECK(haunch::shown_text("a\f\x1B[1mb\n", Newlines::kept_with_pages) == "a\f [1mb\n");
+  CHECK(haunch::shown_text("a\fb", Newlines::kept) == "a b");
+}

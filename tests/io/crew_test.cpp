@@ -25,7 +25,7 @@ std::string in_turn(std::size_t hands, int count, const std::function<void(Task&
   for (int handed_out = 0; handed_out < count || !crew.is_idle();) {
     while (handed_out < count && crew.has_room())
       crew.hand_out(task(std::to_string(handed_out++)));
-    ids += crew.take_back().text;
+    ids += crew.take_back().told.text;
   }
   return ids;
 }
@@ -38,7 +38,7 @@ TEST_CASE("what is done first waits for its turn", "[crew]") {
     while (task.record.default_id == "0" && !second_done) {
     }
     second_done = second_done || task.record.default_id == "1";
-    task.text = task.record.default_id;
+    task.told.text = task.record.default_id;
   };
   CHECK(in_turn(2, 10, work) == "0123456789");
   CHECK(in_turn(5, 10, work) == "0123456789");

@@ -45,7 +45,7 @@ inline std::string in_words_only(std::string_view page) {
 }
 
 inline std::string part_of(JoineryPart* part, const Assembly& wood, Unit unit = Unit::mm) {
-  return in_words_only(part(wood, making_of(wood), LengthPrinter(unit, {})));
+  return in_words_only(text_of(part(wood, making_of(wood), LengthPrinter(unit, {}))));
 }
 inline std::string part_of(JoineryPart* part, std::string_view spec, Unit unit = Unit::mm) {
   return part_of(part, wood(spec), unit);

@@ -54,7 +54,7 @@ TEST_CASE("The cut list counts for all of the quantity, alike pieces in one row"
   INFO(page);
   CHECK(tells(page,
               "CUT LIST, for all 3 part pieces length width thick grain marks stiles 6 700 60 "
-              "20 A B top rail 3 360 60 20 C bottom rail 3 360 80 20 D panel 3 576 292 8 "
+              "20 A B top rail 3 360 60 20 C bottom rail 3 360 80 20 D panels 3 576 292 8 "
               "upright E"));
 }
 

@@ -35,7 +35,7 @@ ItemReport cupboard_door() {
 }
 
 std::string page_of(const ItemReport& report, Unit unit = Unit::mm) {
-  return season_page(report, LengthPrinter(unit, {}));
+  return text_of(season_page(report, LengthPrinter(unit, {})));
 }
 
 bool tells(const std::string& page, std::string_view words) {

@@ -52,7 +52,7 @@ bool fits_the_page(const std::string& page) {
 
 TEST_CASE("The page tells the same joints once, the leaf's share and the stacks") {
   const Forecast its = forecast(to_a_tenth());
-  const std::string page = tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {}));
+  const std::string page = text_of(tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {})));
   INFO(page);
   CHECK(page.starts_with("\nFITS, cut by router and saw; a plus/minus is 3 standard deviations\n"));
   CHECK(page.find("  6 mortise-and-tenon    10  0.15  -0.05  0.35     0.14  98.2 %\n") !=
@@ -69,8 +69,8 @@ TEST_CASE("In inches fits are decimals, and the page is no wider") {
   Tolerances tolerances;
   tolerances.each.fill({Length::from_inch_parts(4, 1000), true});
   tolerances.fit = {Length(), Length::from_inch_parts(10, 1000)};
-  const std::string page = tolerance_page(leaf, forecast_fits(leaf, tolerances, Unit::inch),
-                                          LengthPrinter(Unit::inch, {}));
+  const std::string page = text_of(tolerance_page(leaf, forecast_fits(leaf, tolerances, Unit::inch),
+                                                  LengthPrinter(Unit::inch, {})));
   INFO(page);
   CHECK(page.find("14 mortise-and-tenon    18   0.0060  -0.0020   0.0140   0.0055") !=
         std::string::npos);
@@ -82,7 +82,7 @@ TEST_CASE("A share that is out of reach is said to be so") {
   Tolerances tolerances = to_a_tenth();
   tolerances.each.fill({mm(0.4), true});
   const Forecast its = forecast(tolerances);
-  const std::string page = tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {}));
+  const std::string page = text_of(tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {})));
   INFO(page);
   CHECK(page.find("95 % is out of reach") != std::string::npos);
   CHECK(as_json(its, Unit::mm)["fits"]["leaf"]["least_allowance"].is_null());
@@ -118,7 +118,7 @@ TEST_CASE("The report carries every joint's play in its own unit, and shares fro
 
 TEST_CASE("What is left out is told on the page and in the report") {
   const Forecast its = forecast(to_a_tenth(), R"("joint": "dowel", "panels": 2)");
-  const std::string page = tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {}));
+  const std::string page = text_of(tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {})));
   INFO(page);
   const std::size_t dowels = its.fits.left_out.size();
   CHECK(page.find("left out: dowels (" + std::to_string(dowels) +
@@ -135,7 +135,7 @@ TEST_CASE("What is left out is told on the page and in the report") {
 TEST_CASE("Where all is left out there is no share of leaves") {
   const Forecast its =
       forecast(to_a_tenth(), R"("joint": "half-lap", "panel": {"kind": "glass", "thickness": 6})");
-  const std::string page = tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {}));
+  const std::string page = text_of(tolerance_page(its.wood, its.fits, LengthPrinter(Unit::mm, {})));
   INFO(page);
   CHECK(page.find("left out: half-laps") != std::string::npos);
   CHECK(page.find("of leaves go together") == std::string::npos);

@@ -1,0 +1,32 @@
+// Parts of a page, each below a heading of its own.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace haunch {
+
+/// Where a part stands when several items are told together.
+enum class Stands {
+  once,            // with the first of those that say the same
+  on_every_sheet,  // though others say the same: nobody is to miss it
+  before_all       // put together with those of the others
+};
+
+struct PagePart {
+  std::string heading;                    // a line, without its end
+  std::string body = {};                  // whole lines
+  std::vector<std::string> legends = {};  // whole lines each: how to read what stands above
+  Stands stands = Stands::once;
+
+  friend bool operator==(const PagePart&, const PagePart&) = default;
+};
+
+using PageParts = std::vector<PagePart>;
+
+/// With an empty line before each part.
+std::string text_of(const PageParts& parts);
+
+void append(PageParts& parts, PageParts more);
+
+}  // namespace haunch
