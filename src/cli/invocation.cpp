@@ -39,14 +39,14 @@ struct RawValue {
 /// The options as written, before they are understood.
 struct RawOptions {
   RawValue format{option_row("--format")}, units{option_row("--units")}, csv{option_row("--csv")},
-      fraction{option_row("--fraction")}, output{option_row("-o,--output")},
-      shop{option_row("--shop")}, temperature{option_row("--temperature")},
-      humidity{option_row("--humidity")}, joint{option_row("--joint")},
-      measured{option_row("--measured")}, stock{option_row("--stock")},
-      leftover{option_row("--leftover")}, prefer{option_row("--prefer")},
-      stages{option_row("--stages")}, effort{option_row("--effort")}, seed{option_row("--seed")},
-      jobs{option_row("--jobs")}, input{option_row("--input")}, mended{option_row("--mended")},
-      parts{option_row("--parts")};
+      fraction{option_row("--fraction")}, decimals{option_row("--decimals")},
+      output{option_row("-o,--output")}, shop{option_row("--shop")},
+      temperature{option_row("--temperature")}, humidity{option_row("--humidity")},
+      joint{option_row("--joint")}, measured{option_row("--measured")},
+      stock{option_row("--stock")}, leftover{option_row("--leftover")},
+      prefer{option_row("--prefer")}, stages{option_row("--stages")},
+      effort{option_row("--effort")}, seed{option_row("--seed")}, jobs{option_row("--jobs")},
+      input{option_row("--input")}, mended{option_row("--mended")}, parts{option_row("--parts")};
   RawValue with{option_row("--with")};  // as often as there are keys
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
@@ -62,9 +62,9 @@ struct RawOptions {
   }
   /// Those that are given once.
   std::vector<RawValue*> single_values() {
-    return {&format,   &units, &csv,      &fraction, &output,   &shop,   &temperature,
-            &humidity, &joint, &measured, &stock,    &leftover, &prefer, &stages,
-            &effort,   &seed,  &jobs,     &input,    &mended,   &parts};
+    return {&format,      &units,    &csv,   &fraction, &decimals, &output,   &shop,
+            &temperature, &humidity, &joint, &measured, &stock,    &leftover, &prefer,
+            &stages,      &effort,   &seed,  &jobs,     &input,    &mended,   &parts};
   }
   std::vector<RawValue*> values() {
     std::vector<RawValue*> all = single_values();
@@ -370,6 +370,27 @@ std::optional<UsageError> contradiction(const Invocation& invocation) {
   return {};
 }
 
+bool is_for_bench(const Invocation& invocation) {
+  return !invocation.view.full &&
+         (invocation.command <= Command::joints || invocation.command == Command::lumber);
+}
+
+/// Pages for the bench have figures that can be set and marked, all others have all of them.
+std::optional<UsageError> understand_decimals(const RawOptions& raw, Invocation& invocation) {
+  LengthStyle& lengths = invocation.view.lengths;
+  const bool bench = is_for_bench(invocation);
+  if (!raw.decimals.is_given()) {
+    lengths.decimals = bench ? 1 : 3;
+    lengths.all_left_over = !bench;
+    return {};
+  }
+  const auto decimals = whole_option(raw.decimals, 0, 3);
+  if (const auto* error = std::get_if<UsageError>(&decimals)) return *error;
+  lengths.decimals = static_cast<int>(std::get<std::uint64_t>(decimals));
+  lengths.all_left_over = !bench || lengths.decimals == 3;
+  return {};
+}
+
 std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   Invocation invocation;
   invocation.words = raw.words;
@@ -391,6 +412,7 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   invocation.jobs = std::get<std::uint64_t>(jobs);
   if (const auto error = understand_ways(raw, invocation.ways)) return *error;
   if (const auto error = understand_command(invocation)) return *error;
+  if (const auto error = understand_decimals(raw, invocation)) return *error;
   const bool wants_spec =
       invocation.command <= Command::season || invocation.command == Command::brief_help;
   if (wants_spec && invocation.words.empty())

@@ -219,7 +219,8 @@ std::string sheets_page(const std::vector<Sheet>& sheets, bool with_notes,
   return table.text(lengths, 2);
 }
 
-std::string assumed_line(const std::vector<Sheet>& sheets) {
+/// "19 to 22 values a sheet are"
+std::string assumed_on(const std::vector<Sheet>& sheets) {
   std::size_t least = sheets.front().front()->assumed;
   std::size_t most = 0;
   for (const Sheet& sheet : sheets) {
@@ -227,14 +228,8 @@ std::string assumed_line(const std::vector<Sheet>& sheets) {
     most = std::max(most, sheet.front()->assumed);
   }
   if (most == 0) return {};
-  const std::string number =
-      least == most ? std::to_string(most) : std::to_string(least) + " to " + std::to_string(most);
-  return "\n" +
-         wrapped(number +
-                     " values a sheet are assumed, not stated: --full lists them, "
-                     "'haunch explain' says why.",
-                 kPageWidth, 0) +
-         "\n";
+  return (least == most ? "" : std::to_string(least) + " to ") + std::to_string(most) +
+         " values a sheet are";
 }
 
 std::string title(const std::vector<Sheet>& sheets, Unit unit, std::size_t lot) {
@@ -327,16 +322,16 @@ std::vector<PageParts> parts_of(const std::vector<Sheet>& sheets) {
 
 std::string batch_page(const std::vector<ItemSheet>& items, const View& view, Unit unit,
                        std::size_t lot) {
-  const LengthPrinter lengths(unit, view.lengths, view.page_width);
+  bool rounded =
+      std::any_of(items.begin(), items.end(), [](const ItemSheet& it) { return it.rounded; });
+  const LengthPrinter lengths(unit, view.lengths, view.page_width, &rounded);
   const std::vector<Sheet> sheets = sheets_of(items);
   std::vector<PageParts> parts = parts_of(sheets);
   const bool all_before =
       std::all_of(parts.begin(), parts.end(), [](const PageParts& its) { return its.empty(); });
   std::string page = title(sheets, unit, lot) + sheets_page(sheets, all_before, lengths) +
-                     cut_page(sheets, lengths) + legends_of(parts, sheets) + assumed_line(sheets);
-  if (page.find(" ~") != std::string::npos ||
-      std::any_of(items.begin(), items.end(), [](const ItemSheet& it) { return it.rounded; }))
-    page += rounded_line();
+                     cut_page(sheets, lengths) + legends_of(parts, sheets);
+  page += last_line(assumed_on(sheets), rounded, unit, view);
   if (view.section == Section::sheet) page += page_cautions(view.page_width);
   page = fitted(page, view.page_width);
   if (all_before) return page;

@@ -53,7 +53,7 @@ PagePart dowel_part(const Assembly& wood, const LengthPrinter& lengths) {
   }
   TextTable table({"thick", "long", "into each piece", "dowels"});
   for (const auto& [key, marks] : sets)
-    table.add({key[0], key[1], key[2], std::to_string(marks.size())});
+    table.add({Cell::of_fit(key[0]), key[1], key[2], std::to_string(marks.size())});
   return {"DOWELS", table.text(lengths, 2)};
 }
 
@@ -64,8 +64,8 @@ std::string lap_recess_table(const Assembly& wood, const Making& making,
   TextTable table({"back of", "from", "near", "far", "long", "takes"});
   each_run(making, FeatureKind::lap, [&](const Operation&, const Run& run) {
     if (run.side.from_high)
-      table.add_alike(
-          {mark_of(wood, run), "foot", run.near, run.far, run.extent(), taken_by(wood, run)});
+      table.add_alike({mark_of(wood, run), "foot", run.near, run.far, Cell::of_fit(run.extent()),
+                       taken_by(wood, run)});
   });
   return table.text(lengths, 4);
 }
@@ -80,15 +80,17 @@ std::string spline_text(const Assembly& wood, const Making& making, const Length
   if (slot == nullptr) return {};
   const std::vector<const Piece*> splines = all_of(wood, Role::spline);
   const Triple sizes = sawn_sizes(*splines.back());
-  const auto size = [&](SizeName name) { return lengths.one(slot->setting(name)); };
+  const LengthPrinter fine = lengths.fine();
+  const auto size = [&](SizeName name) { return fine.one(slot->setting(name)); };
   const Length near = slot->setting(SizeName::from_corner);
   return paragraph("in each face a slot " + size(SizeName::width) + " wide, " +
-                   size(SizeName::from_face) + " from the face side, " + size(SizeName::depth) +
+                   size(SizeName::from_face) + " from the face side, " +
+                   lengths.one(slot->setting(SizeName::depth)) +
                    " deep square to the mitre; along it from " + lengths.one(near) + " to " +
                    lengths.one(near + slot->setting(SizeName::length)) + " from the sight corner") +
          paragraph("splines " + joined(marks_of(splines)) + ": grain across the mitre, " +
                    lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
-                   lengths.one(sizes[2]) + " thick");
+                   fine.one(sizes[2]) + " thick");
 }
 
 }  // namespace
@@ -122,9 +124,9 @@ PageParts lap_page(const Assembly& wood, const Making& making, const LengthPrint
               its.low->line, its.high->line});
   });
   if (ends.empty()) return {};
-  return {{"HALF-LAPS, which meet " + lengths.one(meet) + " from the face side",
-           "  cut away, " + lengths.one(behind) + " deep:\n" +
-               lap_recess_table(wood, making, lengths) + "  cut away, " + lengths.one(meet) +
+  return {{"HALF-LAPS, which meet " + lengths.fine().one(meet) + " from the face side",
+           "  cut away, " + lengths.fine().one(behind) + " deep:\n" +
+               lap_recess_table(wood, making, lengths) + "  cut away, " + lengths.fine().one(meet) +
                " deep:\n" + ends.text(lengths, 4)}};
 }
 

@@ -52,13 +52,13 @@ std::string raise_text(const Operation& raise, const LengthPrinter& lengths) {
   const Length shoulder = raise.setting(SizeName::shoulder);
   const Length slope = raise.setting(SizeName::width) - tongue;
   std::string text = lengths.one(raise.setting(SizeName::width)) + " wide and " +
-                     lengths.one(raise.setting(SizeName::depth)) + " deep: from the edge " +
+                     lengths.fine().one(raise.setting(SizeName::depth)) + " deep: from the edge " +
                      (tongue == Length() ? "" : lengths.one(tongue) + " of flat tongue, then ") +
                      "a ";
   text += radius == Length()
               ? "bevel " + lengths.one(slope) + " wide"
               : "cove " + lengths.one(slope) + " wide of radius " + lengths.one(radius);
-  text += " that rises " + lengths.one(raise.setting(SizeName::depth) - shoulder);
+  text += " that rises " + lengths.fine().one(raise.setting(SizeName::depth) - shoulder);
   return text + (shoulder == Length()
                      ? " to the field"
                      : ", then a shoulder of " + lengths.one(shoulder) + " up to the field");
@@ -96,7 +96,7 @@ TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::str
     if (!sides.bottom && !ends.bottom) continue;
     std::vector<Cell> row{Cell::of_mark(wood.pieces[number].mark), sides.bottom, sides.bite,
                           ends.bottom, ends.bite};
-    if (kind == JointKind::panel_in_groove) row.emplace_back(ends.cheeks);
+    if (kind == JointKind::panel_in_groove) row.push_back(Cell::of_fit(ends.cheeks));
     table.add_alike(std::move(row));
   }
   return table;
@@ -107,9 +107,10 @@ TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::str
 PageParts groove_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   bool any_stopped = false;
   const auto setting = [&](const Operation& groove) {
-    return lengths.one(groove.setting(SizeName::width)) + " wide, " +
+    const LengthPrinter fine = lengths.fine();
+    return fine.one(groove.setting(SizeName::width)) + " wide, " +
            lengths.one(groove.setting(SizeName::depth)) + " deep, " +
-           lengths.one(groove.setting(SizeName::from_face)) + " from the face side";
+           fine.one(groove.setting(SizeName::from_face)) + " from the face side";
   };
   const auto where = [&](const Run& run, const Piece& piece) {
     if (piece.features[run.feature].cuts.empty()) return std::string();  // told by its curve
@@ -194,7 +195,7 @@ PageParts moulding_mitre_page(const Assembly& wood, const Making& making,
 PageParts rebate_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const auto setting = [&](const Operation& rebate) {
     return lengths.one(rebate.setting(SizeName::width)) + " wide, " +
-           lengths.one(rebate.setting(SizeName::depth)) + " deep";
+           lengths.fine().one(rebate.setting(SizeName::depth)) + " deep";
   };
   const auto where = [](const Run& run, const Piece& piece) {
     return piece.role == Role::panel ? face_of(run, piece) : std::string();

@@ -37,8 +37,8 @@ PageParts housing_page(const Assembly& wood, const Making& making, const LengthP
   TextTable table({"in", "from", "near", "far", "wide", "deep", "from shoulder", "takes", ""});
   for (const Run* run : housings_in(wood, making))
     table.add_alike({mark_of(wood, *run), std::string(word_of(run->from)), run->near, run->far,
-                     run->extent(), size_at(wood, *run, SizeName::depth), near_from_shoulder(*run),
-                     taken_by(wood, *run),
+                     Cell::of_fit(run->extent()), size_at(wood, *run, SizeName::depth),
+                     near_from_shoulder(*run), taken_by(wood, *run),
                      run->far == wood.pieces[run->piece].blank[0] ? "a rebate to the end" : ""});
   if (table.empty()) return {};
   const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {

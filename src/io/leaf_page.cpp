@@ -10,7 +10,7 @@ namespace {
 /// "B 23.25 deep from the face side"
 std::string meeting_rebate_text(const Piece& stile, const Box& cut, const LengthPrinter& lengths) {
   const bool at_back = cut.high[2] == stile.blank[2];
-  return stile.mark + " " + lengths.one(cut.extent(2)) + " deep " +
+  return stile.mark + " " + lengths.fine().one(cut.extent(2)) + " deep " +
          (at_back ? "at the back" : "from the face side");
 }
 
@@ -27,7 +27,7 @@ std::string meeting_text(const Assembly& wood, const Fit& meeting, const LengthP
   return "rebates " + lengths.one(meeting.lap.across() + gap) +
          " wide along the outer edges, the whole length: " + rebates + ". The " + first +
          " leaf laps before the other and opens first; " + lengths.one(gap) +
-         " between their edges, " + lengths.one(meeting.behind) + " in the thickness";
+         " between their edges, " + lengths.fine().one(meeting.behind) + " in the thickness";
 }
 
 /// "left edge of A": of a rebate along the outside of a piece.

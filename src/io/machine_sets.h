@@ -63,6 +63,11 @@ inline std::optional<Length> near_from_shoulder(const Run& run) {
   return run.from_shoulder ? std::optional(run.from_shoulder->near) : std::nullopt;
 }
 
+/// From near to far as both are printed, so that a row adds up.
+inline Length extent_printed(const Run& run, const LengthPrinter& lengths) {
+  return lengths.as_printed(*run.far) - lengths.as_printed(run.near);
+}
+
 /// The pieces of a role, in their order, and their marks.
 inline std::vector<const Piece*> all_of(const Assembly& wood, Role role) {
   std::vector<const Piece*> pieces;

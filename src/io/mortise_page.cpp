@@ -69,9 +69,10 @@ MortiseSets mortise_sets(const Assembly& wood, const Making& making, FeatureKind
 std::string mortise_text(const MortiseKey& key, const LengthPrinter& lengths) {
   const Operation& its = *key.setting;
   const std::string depth = lengths.one(its.setting(SizeName::depth));
-  std::string text = lengths.one(its.setting(SizeName::width)) + " wide, ";
+  const LengthPrinter fine = lengths.fine();
+  std::string text = fine.one(its.setting(SizeName::width)) + " wide, ";
   text += its.through ? "right through " + depth + " of wood" : depth + " deep";
-  text += ", " + lengths.one(its.setting(SizeName::from_face)) + " from the face side";
+  text += ", " + fine.one(its.setting(SizeName::from_face)) + " from the face side";
   if (its.has(SizeName::radius))
     text += ", ends round by a cutter of " + lengths.one(its.setting(SizeName::radius) * 2);
   if (its.open_end) text += ", open at the end of its piece";
@@ -97,7 +98,7 @@ std::string mortise_table(const Operation& setting, const std::vector<MortiseRow
                    "from " + std::string(word_of(line)), "takes"});
   for (const MortiseRow& row : rows)
     table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
-               row.run->extent(), *row.run->straight, near_from_shoulder(*row.run),
+               extent_printed(*row.run, lengths), *row.run->straight, near_from_shoulder(*row.run),
                joined(row.takes)});
   return table.text(lengths, 4);
 }
@@ -173,7 +174,7 @@ PageParts haunching_page(const Assembly& wood, const Making& making, const Lengt
     TextTable table({"in", "edge", "from", "near", "far", "long"});
     for (const MortiseRow& row : rows)
       table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
-                 row.run->extent()});
+                 extent_printed(*row.run, lengths)});
     page += table.text(lengths, 4);
   }
   if (page.empty()) return {};

@@ -1,6 +1,7 @@
 #include "report_page.h"
 
 #include <algorithm>
+#include <array>
 #include <utility>
 
 #include "joinery_page.h"
@@ -264,8 +265,9 @@ std::string doubts_page(const ItemReport& report, Unit unit) {
 
 PageParts checks_page(const ItemReport& report, Section section, const LengthPrinter& lengths) {
   return {{"CHECKS: " + verdict(report),
-           doubts_page(report, lengths.unit()) +
-               (section == Section::check ? passes_page(report, lengths) : passes_in_brief(report)),
+           doubts_page(report, lengths.unit()) + (section == Section::check
+                                                      ? passes_page(report, lengths.fine())
+                                                      : passes_in_brief(report)),
            {},
            Stands::on_every_sheet}};
 }
@@ -344,11 +346,10 @@ bool lists_assumed(const View& view) {
   return view.full || view.section == Section::check;
 }
 
-/// That there is more to be known than stands on the page.
-std::string assumed_line(std::size_t number) {
+/// "22 values are"; none: nothing.
+std::string values_are(std::size_t number) {
   if (number == 0) return {};
-  return "\n" + std::to_string(number) + (number == 1 ? " value is" : " values are") +
-         " assumed, not stated: --full lists them, 'haunch explain' says why.\n";
+  return std::to_string(number) + (number == 1 ? " value is" : " values are");
 }
 
 PageParts parts_of(const ItemReport& report, const ItemSheet& sheet, const View& view,
@@ -367,12 +368,28 @@ PageParts parts_of(const ItemReport& report, const ItemSheet& sheet, const View&
   if (whole || section == Section::joints)
     append(page, joinery_page(report.wood, report.making.value(), lengths));
   add(checks && !short_sheet, checks_page, report, section, lengths);
-  if (checks && report.fits) append(page, tolerance_page(report.wood, *report.fits, lengths));
-  add((whole || section == Section::season) && report.seasons, season_page, report, lengths);
+  if (checks && report.fits)
+    append(page, tolerance_page(report.wood, *report.fits, lengths.exact()));
+  add((whole || section == Section::season) && report.seasons, season_page, report,
+      lengths.exact());
   add(checks && !short_sheet, cautions_page, report);
   add(whole && view.full, given_page, report, view.lengths);
-  add(lists_assumed(view), assumed_page, report, lengths);
+  add(lists_assumed(view), assumed_page, report, lengths.fine());
   return page;
+}
+
+/// What stands in a groove or a mortise by its thickness.
+bool fits_by_thickness(Role part) {
+  return part == Role::panel || part == Role::loose_tenon || part == Role::spline ||
+         part == Role::dowel;
+}
+
+/// "0.1 mm, fits to 0.01"
+std::string roundings(Unit unit, const LengthStyle& style) {
+  constexpr std::array<std::string_view, 4> kSteps{"1 mm", "0.1 mm", "0.01 mm", "0.001 mm"};
+  if (unit == Unit::inch) return "1/" + std::to_string(style.inch_denominator) + " in";
+  return std::string(kSteps[static_cast<std::size_t>(style.decimals)]) +
+         (style.decimals < 2 ? ", fits to 0.01" : "");
 }
 
 }  // namespace
@@ -392,12 +409,13 @@ std::vector<Cell> cut_cells(const CutRow& row) {
           row.length,
           horns ? Cell(row.saw_length) : Cell(std::string()),
           row.width,
-          row.thickness,
+          fits_by_thickness(row.part) ? Cell::of_fit(row.thickness) : Cell(row.thickness),
           std::string(row.grain == "along" || row.grain == "none" ? "" : row.grain)};
 }
 
 ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit) {
-  const LengthPrinter lengths(unit, view.lengths, view.page_width);
+  bool rounded = false;
+  const LengthPrinter lengths(unit, view.lengths, view.page_width, &rounded);
   const Job& job = *report.job;
   ItemSheet sheet;
   sheet.id = job.id;
@@ -414,7 +432,7 @@ ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit) {
   sheet.cut_remarks = cut_remarks(report);
   sheet.parts = parts_of(report, sheet, view, lengths);
   if (!lists_assumed(view)) sheet.assumed = report.assumed.size();
-  sheet.rounded = text_of(sheet.parts).find(" ~") != std::string::npos;
+  sheet.rounded = rounded;
   return sheet;
 }
 
@@ -443,13 +461,28 @@ std::string item_page(const ItemSheet& sheet, const View& view, Unit unit) {
   return fitted(sheet.id + ": " + sheet.name + ", " + std::to_string(sheet.quantity) +
                     " off; sizes in " + unit_words(unit) + sheet.set_out + "\n" + sheet.sizes +
                     hanging(sheet.note.empty() ? "" : "note: " + sheet.note) +
-                    hanging(verdict(sheet)) + text_of(sheet.parts) + assumed_line(sheet.assumed) +
-                    (sheet.rounded ? rounded_line() : ""),
+                    hanging(verdict(sheet)) + text_of(sheet.parts) +
+                    last_line(values_are(sheet.assumed), sheet.rounded, unit, view),
                 view.page_width);
 }
 
-std::string rounded_line() {
-  return "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";
+std::string last_line(std::string_view assumed, bool rounded, Unit unit, const View& view) {
+  std::string text;
+  const LengthStyle& style = view.lengths;
+  const bool marked =
+      style.is_exact() || (unit == Unit::inch && style.inch_denominator == 0);  // with "~"
+  const std::string values = std::string(assumed) + " assumed";
+  if (!assumed.empty())
+    text =
+        rounded && !marked
+            ? "\n" + values + ", figures rounded to " + roundings(unit, style) + ": see --full.\n"
+            : "\n" + values + ", not stated: --full lists them, 'haunch explain' says why.\n";
+  else if (rounded && !marked)
+    text = "\nFigures are rounded to " + roundings(unit, style) +
+           "; JSON and CSV give them exactly.\n";
+  if (rounded && marked)
+    text += "\n~ stands before a figure that was rounded; JSON and CSV give it exactly.\n";
+  return text;
 }
 
 std::string page_cautions(std::size_t page_width) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "item_sheet.h"
@@ -23,8 +24,9 @@ std::vector<Cell> cut_cells(const CutRow& row);
 /// "mm", "inches"
 std::string unit_words(Unit unit);
 
-/// What "~" means.
-std::string rounded_line();
+/// That there is more to be known than stands on the page. `assumed`: "22 values are"; empty: none
+/// is, or the page lists them.
+std::string last_line(std::string_view assumed, bool rounded, Unit unit, const View& view);
 
 /// What stands once below all items of a sheet.
 std::string page_cautions(std::size_t page_width);

@@ -56,8 +56,9 @@ std::map<std::size_t, Tenons> tenons_by_joint(const Assembly& wood, const Making
 }
 
 std::string sizes_text(const Operation& cut, Length depth, const LengthPrinter& lengths) {
-  return lengths.one(cut.setting(SizeName::thickness)) + " thick, " + lengths.one(depth) +
-         " deep, " + lengths.one(cut.setting(SizeName::from_face)) + " from the face side";
+  const LengthPrinter fine = lengths.fine();
+  return fine.one(cut.setting(SizeName::thickness)) + " thick, " + lengths.one(depth) + " deep, " +
+         fine.one(cut.setting(SizeName::from_face)) + " from the face side";
 }
 
 /// `depth`: from the line that the piece's shoulders are told from.
@@ -66,7 +67,8 @@ std::string setting_text(const Tenons& its, const Joint& joint, Length depth,
   const auto line = [](const std::string& words) { return paragraph(words); };
   std::string sizes = sizes_text(*its.cheeks, depth, lengths);
   if (its.twin)
-    sizes += ", and its twin " + lengths.one(its.twin->setting(SizeName::from_face)) + " from it";
+    sizes +=
+        ", and its twin " + lengths.fine().one(its.twin->setting(SizeName::from_face)) + " from it";
   if (its.cheeks->has(SizeName::radius))
     sizes += ", edges rounded to a radius of " + lengths.one(its.cheeks->setting(SizeName::radius));
   std::string text = line(sizes);
@@ -298,8 +300,9 @@ PageParts loose_tenon_page(const Assembly& wood, const Making&, const LengthPrin
   for (const Joint& joint : wood.joints) {
     if (!joint.tenon || joint.has_shoulder || is_dowel(joint)) continue;
     const Piece& piece = wood.pieces[joint.enters];
-    table.add_alike({Cell::of_mark(piece.mark), piece.blank[0], piece.blank[1], piece.blank[2],
-                     joint.tenon->depth, joint.design.bottom, rounding_of(piece)});
+    table.add_alike({Cell::of_mark(piece.mark), piece.blank[0], piece.blank[1],
+                     Cell::of_fit(piece.blank[2]), joint.tenon->depth, joint.design.bottom,
+                     rounding_of(piece)});
   }
   if (table.empty()) return {};
   return {{"LOOSE TENONS, grain along their length", table.text(lengths, 2)}};

@@ -9,7 +9,10 @@ namespace haunch {
 namespace {
 
 constexpr int kFinestPlacesMm = 3;
+constexpr int kPlacesOfFits = 2;
 constexpr int kFinestPlacesInch = 4;
+/// Half of a 64th of an inch: no more than that is between two marks of a rule.
+constexpr Length kUnmarked = Length::from_inch_parts(1, 128);
 constexpr std::size_t kBetweenColumns = 2;
 
 constexpr std::size_t kNarrowestColumn = 14;
@@ -79,29 +82,53 @@ std::string hanging(std::string_view text, std::size_t indent) {
                       : std::string(indent, ' ') + wrapped(text, kPageWidth, indent + 2) + "\n";
 }
 
+LengthPrinter LengthPrinter::fine() const {
+  LengthStyle style = style_;
+  style.decimals = std::max(style.decimals, kPlacesOfFits);
+  style.all_left_over = true;
+  return {unit_, style, page_width_, rounded_};
+}
+
+LengthPrinter LengthPrinter::exact() const {
+  return {unit_, {style_.inch_denominator}, page_width_, rounded_};
+}
+
 int LengthPrinter::places_for(Length length) const {
-  return exact_places(length, unit_, unit_ == Unit::mm ? kFinestPlacesMm : kFinestPlacesInch);
+  if (unit_ == Unit::inch) return exact_places(length, unit_, kFinestPlacesInch);
+  const bool shows_nothing = length != Length() && as_printed(length) == Length();
+  return exact_places(length, unit_, shows_nothing ? kFinestPlacesMm : style_.decimals);
+}
+
+Length LengthPrinter::as_printed(Length length) const {
+  if (style_.is_exact() || (unit_ == Unit::inch && !as_fraction())) return length;
+  if (unit_ == Unit::inch) {
+    const Length near =
+        nearest_multiple(length, Length::from_inch_parts(1, style_.inch_denominator));
+    const Length off = std::max(length, near) - std::min(length, near);
+    return style_.all_left_over || off > kUnmarked || near == Length() ? length : near;
+  }
+  std::int64_t thousandths = 1;
+  for (int places = style_.decimals; places < kFinestPlacesMm; ++places)
+    thousandths *= 10;
+  return nearest_multiple(length, Length::from_mm_thousandths(thousandths));
+}
+
+std::string LengthPrinter::fraction(Length length) const {
+  const Length shown = as_printed(length);
+  note_rounding(shown != length);
+  return plain_inches(shown, style_.inch_denominator);
 }
 
 std::string LengthPrinter::with_places(Length length, int places) const {
-  if (as_fraction()) return plain_inches(length, style_.inch_denominator);
+  if (as_fraction()) return fraction(length);
   FixedText fixed = fixed_decimal(length, unit_, places);
-  return fixed.exact ? std::move(fixed.text) : "~" + fixed.text;
+  note_rounding(!fixed.exact);
+  const bool marked = unit_ == Unit::inch || style_.is_exact();
+  return fixed.exact || !marked ? std::move(fixed.text) : "~" + fixed.text;
 }
 
 std::string LengthPrinter::one(Length length) const {
   return with_places(length, places_for(length));
-}
-
-std::vector<std::string> LengthPrinter::column(const std::vector<Length>& lengths) const {
-  int places = 0;
-  for (const Length length : lengths)
-    places = std::max(places, places_for(length));
-  std::vector<std::string> texts;
-  texts.reserve(lengths.size());
-  for (const Length length : lengths)
-    texts.push_back(with_places(length, places));
-  return texts;
 }
 
 void TextTable::add_alike(std::vector<Cell> row) {
@@ -135,20 +162,20 @@ bool TextTable::is_numeric(std::size_t column) const {
 
 std::vector<std::string> TextTable::printed_column(std::size_t column,
                                                    const LengthPrinter& lengths) const {
-  std::vector<Length> values;
+  const LengthPrinter fine = lengths.fine();
+  const auto printer = [&](const Cell& cell) -> const LengthPrinter& {
+    return cell.is_fine ? fine : lengths;
+  };
+  int places = 0;  // all with the same number of decimals
   for (const auto& row : rows_)
-    if (const auto& length = row[column].length) values.push_back(*length);
-  std::vector<std::string> printed = lengths.column(values);
+    if (const Cell& cell = row[column]; cell.length)
+      places = std::max(places, printer(cell).places_for(*cell.length));
   std::vector<std::string> texts;
   texts.reserve(rows_.size() + 1);
   texts.push_back(titles_[column]);
-  std::size_t next = 0;
   for (const auto& row : rows_) {
     const Cell& cell = row[column];
-    if (cell.length)
-      texts.push_back(std::move(printed[next++]));
-    else
-      texts.push_back(cell.words);
+    texts.push_back(cell.length ? printer(cell).with_places(*cell.length, places) : cell.words);
   }
   return texts;
 }

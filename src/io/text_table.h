@@ -15,31 +15,46 @@ namespace haunch {
 /// How wide pages are made, where nothing else is asked for; numbers are never cut for it.
 inline constexpr std::size_t kPageWidth = 80;
 
-/// Prints lengths for people: millimetres with as few decimals as are exact, up to 0.001; inches as
-/// fractions with what is left over, or decimal. A figure that had to be rounded begins with "~".
+/// Prints lengths for people: millimetres with as few decimals as are exact, up to those of the
+/// style; inches as fractions with what is left over, or decimal. In the exact style a figure that
+/// had to be rounded begins with "~". What is not nothing is never printed as 0.
 class LengthPrinter {
  public:
-  LengthPrinter(Unit unit, LengthStyle style, std::size_t page_width = kPageWidth)
-      : unit_(unit), style_(style), page_width_(page_width) {}
+  /// `rounded` is set where a figure is not printed as it is.
+  LengthPrinter(Unit unit, LengthStyle style, std::size_t page_width = kPageWidth,
+                bool* rounded = nullptr)
+      : unit_(unit), style_(style), page_width_(page_width), rounded_(rounded) {}
 
   std::string one(Length length) const;
-  /// All with the same number of decimals.
-  std::vector<std::string> column(const std::vector<Length>& lengths) const;
   Unit unit() const { return unit_; }
   /// Of the page that they stand on.
   std::size_t page_width() const { return page_width_; }
   /// The same in decimals of an inch: a fraction of a 64th says nothing of fits and of what wood
   /// does.
-  LengthPrinter in_decimals() const { return {unit_, LengthStyle{0}, page_width_}; }
+  LengthPrinter in_decimals() const {
+    return {unit_, {0, style_.decimals, style_.all_left_over}, page_width_, rounded_};
+  }
+  /// For what two pieces fit by, and a shop sets with a caliper: to 0.01 mm, inches with all that
+  /// is left over.
+  LengthPrinter fine() const;
+  LengthPrinter exact() const;
+  /// The length that the figure says: sums of them are those of the figures.
+  Length as_printed(Length length) const;
+  /// How many decimals a length needs in this style.
+  int places_for(Length length) const;
+  std::string with_places(Length length, int places) const;
 
  private:
   bool as_fraction() const { return unit_ == Unit::inch && style_.inch_denominator > 0; }
-  int places_for(Length length) const;
-  std::string with_places(Length length, int places) const;
+  std::string fraction(Length length) const;
+  void note_rounding(bool is_rounded) const {
+    if (is_rounded && rounded_ != nullptr) *rounded_ = true;
+  }
 
   Unit unit_;
   LengthStyle style_;
   std::size_t page_width_;
+  bool* rounded_;
 };
 
 /// How many columns of a terminal a text takes, one a character; it holds no combining ones.
@@ -70,9 +85,17 @@ struct Cell {
     return cell;
   }
 
+  /// A length that two pieces fit by.
+  static Cell of_fit(std::optional<Length> size) {
+    Cell cell(size);
+    cell.is_fine = true;
+    return cell;
+  }
+
   std::string words;
   std::optional<Length> length;
   bool is_mark = false;
+  bool is_fine = false;
 };
 
 /// Lengths and counts to the right, words to the left; a column that is empty throughout is left

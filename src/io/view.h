@@ -37,7 +37,15 @@ enum class CsvProfile : unsigned char { plain, spreadsheet, semicolon };
 /// How lengths stand in tables. JSON and CSV are always decimal.
 struct LengthStyle {
   int inch_denominator = 64;  // fractions to this; 0: decimal inches
+  int decimals = 3;           // of millimetres, at most
+  bool all_left_over = true;  // beside a fraction; else only what is more than a joiner marks
+
+  /// With all that there is to tell: to 0.001 mm, "~" before what needs more.
+  constexpr bool is_exact() const { return decimals == 3 && all_left_over; }
 };
+
+/// What can be marked with a rule and set at a machine: what fits go by is printed finer.
+inline constexpr LengthStyle kBenchLengths{64, 1, false};
 
 struct View {
   Section section = Section::sheet;

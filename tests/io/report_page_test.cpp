@@ -146,4 +146,54 @@ TEST_CASE("no line is broken within a number", "[page]") {
         "  a line\n    that is\n    too long\nshort\n");
 }
 
+TEST_CASE("figures for the bench are such as can be marked, and of fits such as can be set",
+          "[figures]") {
+  bool rounded = false;
+  const LengthPrinter lengths(Unit::mm, kBenchLengths, kPageWidth, &rounded);
+  CHECK(lengths.one(mm(60.3)) == "60.3");
+  CHECK(lengths.one(mm(60)) == "60");
+  CHECK_FALSE(rounded);
+  CHECK(lengths.one(mm(60.35)) == "60.4");
+  CHECK(lengths.fine().one(mm(14.575)) == "14.58");
+  CHECK(lengths.exact().one(mm(14.575)) == "14.575");
+  CHECK(rounded);
+}
+
+TEST_CASE("what is not nothing is never printed as nothing", "[figures]") {
+  const LengthPrinter lengths(Unit::mm, kBenchLengths);
+  CHECK(lengths.one(mm(0.04)) == "0.04");
+  CHECK(lengths.one(mm(-0.04)) == "-0.04");
+  CHECK(lengths.one(Length()) == "0");
+  CHECK(LengthPrinter(Unit::inch, kBenchLengths).one(Length::from_inch_parts(3, 1000)) == "0.003");
+}
+
+TEST_CASE("beside a fraction stands only what is more than a joiner marks", "[figures]") {
+  const auto inches = [](std::int64_t parts, std::int64_t of) {
+    return Length::from_inch_parts(parts, of);
+  };
+  const LengthPrinter lengths(Unit::inch, kBenchLengths);
+  CHECK(lengths.one(inches(5, 16) - inches(6, 1000)) == "5/16");
+  CHECK(lengths.fine().one(inches(5, 16) - inches(6, 1000)) == "5/16 -0.006");
+  const LengthPrinter sixteenths(Unit::inch, {16, 1, false});
+  CHECK(sixteenths.one(inches(2, 1) + inches(1, 64)) == "2 +0.0156");
+  CHECK(sixteenths.one(inches(2, 1) + inches(1, 128)) == "2");
+}
+
+TEST_CASE("a figure says the length that is added up with", "[figures]") {
+  const LengthPrinter lengths(Unit::mm, kBenchLengths);
+  CHECK(lengths.as_printed(mm(76.64)) == mm(76.6));
+  CHECK(lengths.as_printed(mm(129.96)) - lengths.as_printed(mm(76.64)) == mm(53.4));
+  CHECK(LengthPrinter(Unit::mm, {}).as_printed(mm(76.64)) == mm(76.64));
+}
+
+TEST_CASE("a column has as many decimals as its finest figure", "[figures]") {
+  TextTable table({"part", "thick"});
+  table.add({"rail", mm(20)});
+  table.add({"panel", Cell::of_fit(mm(7.555))});
+  CHECK(table.text(LengthPrinter(Unit::mm, kBenchLengths), 2) ==
+        "  part   thick\n"
+        "  rail   20.00\n"
+        "  panel   7.56\n");
+}
+
 }  // namespace haunch::test
