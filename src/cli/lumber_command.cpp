@@ -17,6 +17,7 @@
 #include "output_file.h"
 #include "output_pair.h"
 #include "parts_list.h"
+#include "report_page.h"
 #include "shops.h"
 #include "single_file.h"
 #include "spec_source.h"
@@ -202,7 +203,10 @@ class LumberRun {
     const View& view = invocation_.view;
     if (view.format == Format::json) return lumber_json(report, unit);
     if (view.format == Format::csv) return lumber_csv(report, unit, view.csv);
-    return lumber_page(report, LengthPrinter(unit, view.lengths));
+    bool rounded = false;
+    const std::string page =
+        lumber_page(report, LengthPrinter(unit, view.lengths, view.page_width, &rounded));
+    return fitted(page + last_line({}, rounded, unit, view), view.page_width);
   }
 
   void write(const LumberReport& report, Unit unit) {

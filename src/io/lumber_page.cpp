@@ -5,6 +5,7 @@
 #include <map>
 #include <numeric>
 
+#include "cut_rows.h"
 #include "lumber_bill.h"
 #include "lumber_text.h"
 
@@ -203,16 +204,19 @@ class LumberPage {
     return "\nGLUE-UPS\n" + page + laying() + glue_rules();
   }
 
-  /// How the strips of each part lie, and which boards they come from.
+  /// How the strips of parts lie, and which boards those of each come from.
   std::string laying() const {
     SaidOf same;
-    for (std::size_t i = 0; i < report_.parts.size(); ++i) {
-      if (!report_.rough[i] || report_.rough[i]->strips == 1) continue;
-      same.add(laying_words(i), report_.parts[i].name);
-    }
+    for (std::size_t i = 0; i < report_.parts.size(); ++i)
+      if (report_.rough[i] && report_.rough[i]->strips > 1)
+        same.add(laying_words(i), report_.parts[i].name + origin(i));
     std::string page;
-    for (const auto& [words, names] : same.all())
-      page += hanging(joined(names) + ": " + words);
+    for (const auto& [words, names] : same.all()) {
+      std::string text;
+      for (const std::string& name : names)
+        text += (text.empty() ? "" : "; ") + name;
+      page += hanging(text + ": " + words);
+    }
     return page;
   }
 
@@ -226,7 +230,7 @@ class LumberPage {
     } else {
       words += rough.layers > 1 ? "heart side up and down in turn" : turns(rough.strips);
     }
-    return words + origin(part);
+    return words;
   }
 
   /// "heart side up in 1 3, bark side up in 2"
@@ -260,12 +264,12 @@ class LumberPage {
     }
   }
 
-  /// "; all from yard-27 no. 1", or "; 1 2 from rack-3, 3 from yard-27 no. 1"
+  /// " from yard-27 no. 1", or " (1 2 from rack-3, 3 from yard-27 no. 1)"
   std::string origin(std::size_t part) const {
     const std::vector<Origin>& origins = origins_[part];
     if (origins.empty()) return {};
     if (origins.size() == 1)
-      return "; all from " + board_name(*origins.front().plan, *origins.front().board);
+      return " from " + board_name(*origins.front().plan, *origins.front().board);
     std::string words;
     for (const Origin& each : origins) {
       std::vector<std::size_t> numbers = each.numbers;
@@ -273,10 +277,10 @@ class LumberPage {
       std::vector<std::string> names;
       for (const std::size_t number : numbers)
         names.push_back(std::to_string(number));
-      words += (words.empty() ? "; " : ", ") + joined(names) + " from " +
+      words += (words.empty() ? " (" : ", ") + joined(names) + " from " +
                board_name(*each.plan, *each.board);
     }
-    return words;
+    return words + ")";
   }
 
   /// "rack-3", "yard-27 no. 2"
@@ -313,37 +317,83 @@ class LumberPage {
 
   // ---- boards
 
+  /// Boards of one stock and thickness that are cut alike.
+  struct AlikeBoards {
+    const MaterialPlan* plan;
+    std::string pattern;
+    std::vector<NumberedBoard> boards;
+
+    const lumber::BoardPlan& first() const { return *boards.front().board; }
+  };
+
+  std::vector<AlikeBoards> alike_boards() const {
+    std::vector<AlikeBoards> all;
+    std::size_t number = 0;
+    for (const MaterialPlan& plan : report_.plans) {
+      const CutRows rows(report_, plan, lengths_);
+      for (const lumber::BoardPlan& board : plan.plan.boards) {
+        const std::string pattern = rows.pattern(board);
+        auto same = std::find_if(all.begin(), all.end(), [&](const AlikeBoards& it) {
+          return it.plan == &plan && it.first().stock == board.stock && it.pattern == pattern;
+        });
+        if (same == all.end()) same = all.insert(all.end(), {&plan, pattern, {}});
+        same->boards.push_back({&board, ++number});
+      }
+    }
+    return all;
+  }
+
+  std::string trim_of(const AlikeBoards& alike) const {
+    return CutRows(report_, *alike.plan, lengths_).trim(alike.first());
+  }
+
   std::string boards() const {
-    std::string page;
-    if (!report_.plans.empty())
-      page = "\nCUTS, in order\n" +
-             hanging(
-                 "places are from the low end (crosscut) or the low edge (rip) of what lies on "
-                 "the saw; the blade goes beyond them");
-    int number = 0;
-    for (const MaterialPlan& plan : report_.plans)
-      for (const lumber::BoardPlan& board : plan.plan.boards)
-        page += board_page(plan, board, ++number);
+    const std::vector<AlikeBoards> all = alike_boards();
+    if (all.empty()) return {};
+    const std::string trim = trim_of(all.front());
+    std::string page = "\nCUTS, in order\n";
+    if (!trim.empty()) page += hanging("first, of every board: " + trim);
+    page += hanging(
+        "sizes in a row are from the low end (crosscut) or the low edge (rip) of what "
+        "lies on the saw; between two goes the blade, " +
+        one(report_.stock.sawing.kerf));
+    for (const AlikeBoards& alike : all)
+      page += board_page(alike, trim);
     return page;
   }
 
-  std::string board_page(const MaterialPlan& plan, const lumber::BoardPlan& board,
-                         int number) const {
-    const StockItem& item = report_.stock.items[plan.items[board.stock]];
-    std::string page = "\n" + std::string(item.thickness.sheet ? "SHEET " : "BOARD ") +
-                       std::to_string(number) + ": " + item.id;
-    if (item.count != 1 || item.taken > 0)
-      page += ", its no. " + std::to_string(number_of(item, board));
-    page += ", " + size(item.length, item.width) + " x " + thickness_name(item) +
+  /// "BOARDS 2 3: rack-2, its no. 1 2, 2400 x 180 x 54, oak, in hand"
+  std::string board_heading(const AlikeBoards& alike) const {
+    const MaterialPlan& plan = *alike.plan;
+    const StockItem& item = report_.stock.items[plan.items[alike.first().stock]];
+    std::vector<std::string> numbers;
+    std::vector<std::string> copies;
+    for (const NumberedBoard& each : alike.boards) {
+      numbers.push_back(std::to_string(each.number));
+      copies.push_back(std::to_string(number_of(item, *each.board)));
+    }
+    std::string text = (item.thickness.sheet ? "SHEET" : "BOARD") +
+                       std::string(numbers.size() > 1 ? "S " : " ") + joined(numbers) + ": " +
+                       item.id;
+    if (item.count != 1 || item.taken > 0) text += ", its no. " + joined(copies);
+    text += ", " + size(item.length, item.width) + " x " + thickness_name(item) +
             (plan.material.empty() ? "" : ", " + plan.material) +
-            (item.price ? ", bought" : ", in hand") + "\n";
-    int step_number = 0;
-    for (const lumber::Step& step : board.steps)
-      page += fmt::format("  {:2}  ", ++step_number) +
-              wrapped(step_words(plan, board, step), kPageWidth, 6) + "\n";
-    if (board.steps.empty()) page += whole_board(plan, board);
-    page += offcuts_line(board);
-    return page;
+            (item.price ? ", bought" : ", in hand");
+    if (numbers.size() > 1) text += "; " + std::to_string(numbers.size()) + " cut alike";
+    return text;
+  }
+
+  std::string board_page(const AlikeBoards& alike, const std::string& usual_trim) const {
+    std::string page = "\n" + wrapped(board_heading(alike), kPageWidth, 2) + "\n";
+    const std::string trim = trim_of(alike);
+    if (alike.first().steps.empty()) {
+      for (const NumberedBoard& each : alike.boards)
+        page += whole_board(*alike.plan, *each.board);
+    } else if (trim != usual_trim) {
+      page += hanging("first, of this: " + (trim.empty() ? "no trim" : trim));
+    }
+    page += CutRows(report_, *alike.plan, lengths_).lines(alike.boards);
+    return page + offcuts_line(alike.first(), alike.boards.size() > 1);
   }
 
   std::string whole_board(const MaterialPlan& plan, const lumber::BoardPlan& board) const {
@@ -354,7 +404,7 @@ class LumberPage {
   }
 
   /// "kept: 853 x 67.8; 6 of 589 x 73.8"
-  std::string offcuts_line(const lumber::BoardPlan& board) const {
+  std::string offcuts_line(const lumber::BoardPlan& board, bool of_each) const {
     std::vector<std::pair<std::string, int>> counts;
     for (const lumber::Spot& spot : board.offcuts) {
       const std::string words = size(spot.length, spot.width);
@@ -369,69 +419,8 @@ class LumberPage {
     for (const auto& [words, count] : counts)
       kept +=
           (kept.empty() ? "" : "; ") + (count > 1 ? std::to_string(count) + " of " : "") + words;
-    return kept.empty() ? "" : hanging("offcuts kept: " + kept);
-  }
-
-  /// "trim: crosscut 20 off the low end, leaves 2630 x 270"
-  std::string trim_words(const lumber::Step& step, const lumber::Spot& low,
-                         const lumber::Spot& high) const {
-    const bool rip = step.kind == lumber::StepKind::rip;
-    const bool from_low = rip ? low.width < high.width : low.length < high.length;
-    const lumber::Spot& left = from_low ? high : low;
-    const Length off = rip ? step.piece.width - left.width : step.piece.length - left.length;
-    return "trim: " + std::string(rip ? "rip " : "crosscut ") + one(off) + " off the " +
-           (from_low ? "low " : "high ") + (rip ? "edge" : "end") + ", leaves " +
-           size(left.length, left.width);
-  }
-
-  /// "rip 853 x 172 at 124: side-door/C, 853 x 124 and scrap 853 x 44.8"
-  std::string step_words(const MaterialPlan& plan, const lumber::BoardPlan& board,
-                         const lumber::Step& step) const {
-    const bool rip = step.kind == lumber::StepKind::rip;
-    lumber::Spot low = step.piece;
-    lumber::Spot high = step.piece;
-    if (rip) {
-      low.width = step.from - step.piece.y;
-      high.y = step.to;
-      high.width = step.piece.y + step.piece.width - step.to;
-    } else {
-      low.length = step.from - step.piece.x;
-      high.x = step.to;
-      high.length = step.piece.x + step.piece.length - step.to;
-    }
-    if (step.reason == lumber::StepReason::trim) return trim_words(step, low, high);
-    const Length at = rip ? low.width : low.length;
-    std::string words = reason_words(step.reason) + (rip ? "rip " : "crosscut ") +
-                        size(step.piece.length, step.piece.width) + " at " + one(at);
-    std::string gives = outcome(plan, board, low);
-    const std::string other = outcome(plan, board, high);
-    gives += (gives.empty() || other.empty() ? "" : " and ") + other;
-    return words + (gives.empty() ? "" : ": " + gives);
-  }
-
-  static std::string reason_words(lumber::StepReason reason) {
-    switch (reason) {
-      case lumber::StepReason::defect:
-        return "defect out: ";
-      case lumber::StepReason::to_size:
-        return "to size: ";
-      default:
-        return {};
-    }
-  }
-
-  /// What a piece off the saw is: a part, an offcut, or what is cut further; nothing if empty.
-  std::string outcome(const MaterialPlan& plan, const lumber::BoardPlan& board,
-                      const lumber::Spot& spot) const {
-    if (spot.length <= Length() || spot.width <= Length()) return {};
-    for (const lumber::Cut& cut : board.cuts)
-      if (cut.spot == spot)
-        return piece_name(report_, plan.pieces[cut.want]) + ", " + size(spot.length, spot.width);
-    if (std::find(board.offcuts.begin(), board.offcuts.end(), spot) != board.offcuts.end())
-      return "an offcut to keep, " + size(spot.length, spot.width);
-    const bool goes_on = std::any_of(board.steps.begin(), board.steps.end(),
-                                     [&](const lumber::Step& it) { return it.piece == spot; });
-    return goes_on ? size(spot.length, spot.width) : "scrap " + size(spot.length, spot.width);
+    return kept.empty() ? ""
+                        : hanging((of_each ? "offcuts kept of each: " : "offcuts kept: ") + kept);
   }
 
   // ---- figures
