@@ -191,6 +191,10 @@ inline constexpr OptionRow kOptions[] = {
     {"--temperature", "T", Goes::with_moisture, "of the air, in degrees Celsius, for moisture"},
     {"--humidity", "H", Goes::with_moisture, "of the air, in percent, for moisture"},
     {"--fahrenheit", "", Goes::with_moisture, "the temperature is in degrees Fahrenheit"},
+    {"--color", "auto|always|never", Goes::with_any,
+     "FAIL and cautions stand out: auto, on a terminal, unless NO_COLOR is set; always, in files "
+     "and "
+     "pipes too"},
     {"-q,--quiet", "", Goes::with_any, "no messages but errors"},
     {"-h", "", Goes::with_any, "this in short"},
     {"--help", "", Goes::with_any, "all of it; after a command what goes with that"},

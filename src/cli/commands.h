@@ -1,12 +1,14 @@
 // The commands, each in a file of its own.
 #pragma once
 
+#include <mutex>
 #include <span>
 #include <string>
 #include <string_view>
 
 #include "exit_status.h"
 #include "invocation.h"
+#include "progress.h"
 
 namespace haunch {
 
@@ -15,7 +17,11 @@ struct Streams {
   int in = 0;
   int out = 1;
   int err = 2;
+  Progress* progress = nullptr;  // shown on `err` while something is worked
 };
+
+/// Keeps the progress of a run out of the way of what is written, as long as it is held.
+std::unique_lock<std::mutex> still(const Streams& streams);
 
 /// sheet, cutlist, joints and check.
 ExitStatus run_report(const Invocation& invocation, const Streams& streams);

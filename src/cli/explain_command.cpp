@@ -84,7 +84,7 @@ class ExplainRun {
     std::vector<std::string> files = shops_.files();
     files.push_back(invocation_.words.front());
     OutputFile file(invocation_.output, streams_.out, identities_of(files, streams_));
-    file.append(text_, content_of(invocation_.view.format));
+    file.append(text_, content_of(invocation_.view));
     file.finish();
     complaints_.note(file);
     return complaints_.status();

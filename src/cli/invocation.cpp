@@ -40,7 +40,7 @@ struct RawValue {
 struct RawOptions {
   RawValue format{option_row("--format")}, units{option_row("--units")}, csv{option_row("--csv")},
       fraction{option_row("--fraction")}, decimals{option_row("--decimals")},
-      output{option_row("-o,--output")}, shop{option_row("--shop")},
+      color{option_row("--color")}, output{option_row("-o,--output")}, shop{option_row("--shop")},
       temperature{option_row("--temperature")}, humidity{option_row("--humidity")},
       joint{option_row("--joint")}, measured{option_row("--measured")},
       stock{option_row("--stock")}, leftover{option_row("--leftover")},
@@ -62,9 +62,9 @@ struct RawOptions {
   }
   /// Those that are given once.
   std::vector<RawValue*> single_values() {
-    return {&format,      &units,    &csv,   &fraction, &decimals, &output,   &shop,
-            &temperature, &humidity, &joint, &measured, &stock,    &leftover, &prefer,
-            &stages,      &effort,   &seed,  &jobs,     &input,    &mended,   &parts};
+    return {&format,      &units,    &csv,   &fraction, &decimals, &color,    &output, &shop,
+            &temperature, &humidity, &joint, &measured, &stock,    &leftover, &prefer, &stages,
+            &effort,      &seed,     &jobs,  &input,    &mended,   &parts};
   }
   std::vector<RawValue*> values() {
     std::vector<RawValue*> all = single_values();
@@ -405,6 +405,9 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   }
   if (auto error = value_fault(raw)) return *error;
   take_words(raw, invocation);
+  const auto color = pick("--color", raw.color.value_or("auto"), {"auto", "always", "never"});
+  if (const auto* error = std::get_if<UsageError>(&color)) return *error;
+  invocation.color = static_cast<Color>(std::get<std::size_t>(color));
   if (const auto error = understand_view(raw, invocation.view)) return *error;
   if (const auto error = understand_lumber(raw, invocation)) return *error;
   const auto jobs = whole_option(raw.jobs, 1, kMostJobs);

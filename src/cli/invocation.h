@@ -38,6 +38,9 @@ struct GivenReading {
   std::string value;
 };
 
+/// When words stand out on a page.
+enum class Color { automatic, always, never };
+
 struct Invocation {
   Command command = Command::sheet;
   View view;
@@ -54,6 +57,7 @@ struct Invocation {
   std::string mended;  // of check; empty: not given
   SourceWays ways;
   bool quiet = false;
+  Color color = Color::automatic;
 };
 
 /// A command line that can't be taken: what is wrong and what would be right.

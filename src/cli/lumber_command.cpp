@@ -209,13 +209,18 @@ class LumberRun {
     return fitted(page + last_line({}, rounded, unit, view), view.page_width);
   }
 
+  void write_out(OutputFile& plan, const std::string& text, Content content) const {
+    const auto lock = still(streams_);
+    plan.append(text, content);
+    plan.finish();
+  }
+
   void write(const LumberReport& report, Unit unit) {
     OutputFile plan(invocation_.output, streams_.out, inputs());
     const std::string text = plan_text(report, unit);
-    const Content content = content_of(invocation_.view.format);
+    const Content content = content_of(invocation_.view);
     if (!invocation_.leftover.empty()) return write_both_of({plan, text, content}, report);
-    plan.append(text, content);
-    plan.finish();
+    write_out(plan, text, content);
     complaints_.note(plan);
   }
 
@@ -223,7 +228,11 @@ class LumberRun {
   void write_both_of(const Part& plan, const LumberReport& report) {
     OutputFile left(invocation_.leftover, streams_.out, inputs());
     const std::string text = stock_text(stock_left(report));
-    const bool whole = write_both(plan, {left, text});
+    bool whole = false;
+    {
+      const auto lock = still(streams_);
+      whole = write_both(plan, {left, text});
+    }
     complaints_.note(plan.file);
     complaints_.note(left);
     if (plan.file.state() == OutputFile::State::reader_gone)
@@ -271,7 +280,11 @@ std::string usage_fault(const Invocation& invocation) {
 
 ExitStatus run_lumber(const Invocation& invocation, const Streams& streams) {
   const std::string fault = usage_fault(invocation);
-  return fault.empty() ? LumberRun(invocation, streams).run() : Complaints(streams).refuse(fault);
+  if (!fault.empty()) return Complaints(streams).refuse(fault);
+  Progress progress(streams.err, !invocation.quiet);
+  Streams with_progress = streams;
+  with_progress.progress = &progress;
+  return LumberRun(invocation, with_progress).run();
 }
 
 }  // namespace haunch

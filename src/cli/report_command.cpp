@@ -53,9 +53,10 @@ class ReportRun {
     const bool keeps_file = tally_.nothing_worked() && file.is_named();
     if (!keeps_file)
       for (const std::string& piece : pages_.end(tally_))
-        file.append(piece, content_of(invocation_.view.format));
+        write_out(piece, file);
     if (file.state() != OutputFile::State::open) return;
     sum_up(keeps_file);  // before the file is in place: after that nothing may go wrong any more
+    const auto lock = still(streams_);
     if (!keeps_file) file.finish();
   }
 
@@ -118,9 +119,15 @@ class ReportRun {
     note(task.record.place(task.problems));
   }
 
+  void write_out(const std::string& text, OutputFile& file) const {
+    const auto lock = still(streams_);
+    file.append(text, content_of(invocation_.view));
+  }
+
   void write(const ItemReport& report, const std::string& text, OutputFile& file) {
-    file.append(text, content_of(invocation_.view.format));
+    write_out(text, file);
     ++tally_.worked;
+    streams_.progress->count();
     if (report.worst() != Status::fail) return;
     ++tally_.failed;
     complaints_.raise(kCheckFailed);
@@ -164,7 +171,10 @@ class ReportRun {
 }  // namespace
 
 ExitStatus run_report(const Invocation& invocation, const Streams& streams) {
-  return ReportRun(invocation, streams).run();
+  Progress progress(streams.err, !invocation.quiet);
+  Streams with_progress = streams;
+  with_progress.progress = &progress;
+  return ReportRun(invocation, with_progress).run();
 }
 
 }  // namespace haunch

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <cstdlib>
 #include <exception>
 #include <initializer_list>
 #include <new>
@@ -65,6 +66,17 @@ void tell_fault(std::initializer_list<std::string_view> words, const Streams& st
   write_all("\n", streams);
 }
 
+/// A variable of the environment that is set, and not to nothing.
+bool is_set(const char* name) {
+  const char* value = std::getenv(name);  // NOLINT(concurrency-mt-unsafe): never set here
+  return value != nullptr && *value != '\0';
+}
+
+bool wants_emphasis(const Invocation& invocation, const Streams& streams) {
+  if (invocation.color != Color::automatic) return invocation.color == Color::always;
+  return is_standard_output(invocation.output) && isatty(streams.out) != 0 && !is_set("NO_COLOR");
+}
+
 ExitStatus understand(const std::vector<std::string>& arguments, const Streams& streams) {
   if (arguments.empty() && isatty(streams.out) == 0)
     return Complaints(streams).refuse(
@@ -73,6 +85,7 @@ ExitStatus understand(const std::vector<std::string>& arguments, const Streams& 
   if (const auto* error = std::get_if<UsageError>(&read))
     return Complaints(streams).refuse(error->message);
   auto& invocation = std::get<Invocation>(read);
+  invocation.view.emphasis = wants_emphasis(invocation, streams);
   if (invocation.output.empty())
     if (const auto columns = terminal_columns(streams.out))
       invocation.view.page_width = std::clamp(*columns, kNarrowestPage, invocation.view.page_width);
@@ -81,7 +94,12 @@ ExitStatus understand(const std::vector<std::string>& arguments, const Streams& 
 
 }  // namespace
 
+std::unique_lock<std::mutex> still(const Streams& streams) {
+  return streams.progress == nullptr ? std::unique_lock<std::mutex>() : streams.progress->still();
+}
+
 void complain(std::string_view line, const Streams& streams) {
+  const auto lock = still(streams);
   write_all(shown_text(line, Newlines::shown) + "\n", streams);
 }
 
@@ -89,7 +107,7 @@ ExitStatus write_result(const std::string& text, const Invocation& invocation,
                         const Streams& streams, const std::vector<std::string>& inputs) {
   Complaints complaints(streams);
   OutputFile file(invocation.output, streams.out, identities_of(inputs, streams));
-  file.append(text, content_of(invocation.view.format));
+  file.append(text, content_of(invocation.view));
   file.finish();
   complaints.note(file);
   return complaints.status();

@@ -11,6 +11,7 @@
 #include <filesystem>
 #include <utility>
 
+#include "emphasis.h"
 #include "interrupts.h"
 #include "shown_text.h"
 
@@ -148,6 +149,8 @@ void OutputFile::open_beside(mode_t mode, bool exists) {
 
 void OutputFile::append(std::string_view text, Content content) {
   if (content == Content::data) return hold(text);
+  if (content == Content::emphasised)
+    return hold(emphasised(shown_text(text, Newlines::kept_with_pages)));
   while (state_ == State::open && !text.empty())
     hold(take_shown(text, content == Content::pages ? Newlines::kept_with_pages : Newlines::kept));
 }

@@ -15,20 +15,8 @@ enum class Format { table, json, csv };
 
 /// What a result is made of: what is shown to people and programs, in which nothing is left that a
 /// terminal could act on; pages, the same with form feeds between them, as no text of a spec has
-/// one; or data (CSV), which go out byte by byte.
-enum class Content { shown, pages, data };
-
-constexpr Content content_of(Format format) {
-  switch (format) {
-    case Format::table:
-      return Content::pages;
-    case Format::json:
-      return Content::shown;
-    case Format::csv:
-      return Content::data;
-  }
-  return Content::shown;
-}
+/// one; pages with words that stand out (emphasis.h); or data (CSV), which go out byte by byte.
+enum class Content { shown, pages, emphasised, data };
 
 /// How a CSV is laid out: as RFC 4180 has it; with CRLF and a byte order mark, as spreadsheets take
 /// it; or so with semicolons and decimal commas, as they take it where a comma is the decimal sign.
@@ -55,7 +43,20 @@ struct View {
   CsvProfile csv = CsvProfile::plain;
   bool full = false;      // a sheet with all that passes, was given and assumed
   bool on_paper = false;  // each sheet of a batch on a page of its own
+  bool emphasis = false;  // of what fails, and cautions
   std::size_t page_width = 80;
 };
+
+constexpr Content content_of(const View& view) {
+  switch (view.format) {
+    case Format::table:
+      return view.emphasis ? Content::emphasised : Content::pages;
+    case Format::json:
+      return Content::shown;
+    case Format::csv:
+      return Content::data;
+  }
+  return Content::shown;
+}
 
 }  // namespace haunch

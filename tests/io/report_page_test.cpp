@@ -1,6 +1,7 @@
 // The sheet's head, cut list, checks and what was given and assumed.
 #include "report_page.h"
 
+#include "emphasis.h"
 #include "pages.h"
 #include "report.h"
 
@@ -194,6 +195,19 @@ TEST_CASE("a column has as many decimals as its finest figure", "[figures]") {
         "  part   thick\n"
         "  rail   20.00\n"
         "  panel   7.56\n");
+}
+
+TEST_CASE("what stands out says the same without, and nothing else stands out", "[emphasis]") {
+  const std::string page =
+      "oak: door\n  2 of 76 checks fail, 1 caution\n\n  FAIL  panel-bite: 2 mm\n"
+      "  caution  tenon-depth: 38 mm\n  with caution; he may fail\n";
+  const std::string strong = emphasised(page);
+  CHECK(strong ==
+        "oak: door\n  2 of 76 checks \x1B[1;7mfail\x1B[0m, 1 \x1B[1mcaution\x1B[0m\n\n"
+        "  \x1B[1;7mFAIL\x1B[0m  panel-bite: 2 mm\n"
+        "  \x1B[1mcaution\x1B[0m  tenon-depth: 38 mm\n  with caution; he may fail\n");
+  CHECK(emphasised("") == "");
+  CHECK(emphasised("\n\f\n") == "\n\f\n");
 }
 
 }  // namespace haunch::test
