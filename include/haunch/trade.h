@@ -78,6 +78,7 @@ enum class FeatureKind : unsigned char {
   arch,
   arched_head,
   arched_top,
+  planed_taper,
   lip_rebate,
   meeting_rebate,
   bevel,
@@ -160,13 +161,13 @@ inline constexpr std::string_view kWords<JointKind>[] = {"mortise-and-tenon",
                                                          "rebated-corner"};
 template <>
 inline constexpr std::string_view kWords<FeatureKind>[] = {
-    "groove",     "rebate",       "mortise",        "tenon",          "haunching",
-    "housing",    "lap",          "mitre",          "spline-slot",    "pin-hole",
-    "dowel-hole", "glass-rebate", "moulding-mitre", "moulding",       "raise",
-    "arch",       "arched-head",  "arched-top",     "lip-rebate",     "meeting-rebate",
-    "bevel",      "rounding",     "taper",          "skew",           "gain",
-    "bore",       "lock-mortise", "faceplate",      "strike-mortise", "strike-plate",
-    "recess"};
+    "groove",         "rebate",       "mortise",        "tenon",        "haunching",
+    "housing",        "lap",          "mitre",          "spline-slot",  "pin-hole",
+    "dowel-hole",     "glass-rebate", "moulding-mitre", "moulding",     "raise",
+    "arch",           "arched-head",  "arched-top",     "planed-taper", "lip-rebate",
+    "meeting-rebate", "bevel",        "rounding",       "taper",        "skew",
+    "gain",           "bore",         "lock-mortise",   "faceplate",    "strike-mortise",
+    "strike-plate",   "recess"};
 template <>
 inline constexpr std::string_view kWords<SizeName>[] = {"length",       "width",
                                                         "thickness",    "depth",

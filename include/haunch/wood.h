@@ -262,6 +262,28 @@ using Movement = std::variant<std::monostate, Swing, Slide>;
 /// neither of which the wood is known; another group; or no other, but it has one beside it.
 enum class StandsIn : unsigned char { wall, opening, group, beside };
 
+/// How far an opening that is not square reaches beyond the square one that is worked with, where
+/// it was measured: beside it at the head, in the middle and at the foot; above and below it at the
+/// left, in the middle and at the right. Less than 0: it comes in, and what stands in it is planed
+/// to follow.
+struct AsFound {
+  std::array<Length, 3> left, right, head, foot;
+  bool follow = false;
+
+  friend bool operator==(const AsFound&, const AsFound&) = default;
+};
+
+/// What is planed off a side at its first and at its last place, in a straight line between them
+/// that stays clear of what comes in anywhere along it; nothing where it follows nothing.
+struct Taper {
+  Length first, last;
+};
+Taper taper_along(const std::array<Length, 3>& side, bool follow);
+
+/// What is left between such a side, planed as it is, and the opening at each of the places, of
+/// `room` where the opening is square.
+std::array<Length, 3> gaps_along(const std::array<Length, 3>& side, Length room, bool follow);
+
 /// How one group stands to what is round it, the room that it was designed to have there, and how
 /// it moves. Of two groups that meet edge to edge it is told of the one that opens first.
 struct Fit {
@@ -272,9 +294,10 @@ struct Fit {
   Sides room = {};        // to what stands there; where nothing does below, to the floor
   Length behind = {};     // to a stop at its back, or to what it laps before
   Meets meets = Meets::inset;
-  Sides lap = {};                 // how far it, or its lip, lies over what is beside it
-  Length lip = {};                // thickness of a rebated one's lip
-  std::vector<Corner> arch = {};  // of an arched head its curve from left to right, x and y
+  Sides lap = {};                     // how far it, or its lip, lies over what is beside it
+  Length lip = {};                    // thickness of a rebated one's lip
+  std::vector<Corner> arch = {};      // of an arched head its curve from left to right, x and y
+  std::optional<AsFound> found = {};  // of an opening that was measured all round
   Movement moves = {};
 
   const Swing* swing() const { return std::get_if<Swing>(&moves); }

@@ -92,6 +92,7 @@ std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
   check_hanging(bench);
   check_meetings(bench);
   check_laps(bench, assembly);
+  check_as_found(bench);
   check_glazing(bench);
   return std::move(bench.findings);
 }
@@ -109,7 +110,7 @@ std::vector<const Rule*> all_rules() {
   for (const auto& family :
        {rules_of_whole(), rules_of_fits(), rules_of_walls(), rules_of_proportions(),
         rules_of_pins(), rules_of_clashes(), rules_of_hanging(), rules_of_meetings(),
-        rules_of_laps(), rules_of_glazing()})
+        rules_of_laps(), rules_of_as_found(), rules_of_glazing()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

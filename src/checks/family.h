@@ -60,6 +60,7 @@ void check_hanging(Bench& bench);
 void check_meetings(Bench& bench);
 /// Of a leaf, moved or not, that lies over the edges of the opening it was built for.
 void check_laps(Bench& bench, const Assembly& built);
+void check_as_found(Bench& bench);
 void check_glazing(Bench& bench);
 
 /// Why what lies over the edge of an opening must lie over it far enough.
@@ -90,6 +91,7 @@ std::vector<const Rule*> rules_of_clashes();
 std::vector<const Rule*> rules_of_hanging();
 std::vector<const Rule*> rules_of_meetings();
 std::vector<const Rule*> rules_of_laps();
+std::vector<const Rule*> rules_of_as_found();
 std::vector<const Rule*> rules_of_glazing();
 
 }  // namespace haunch

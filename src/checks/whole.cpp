@@ -358,11 +358,20 @@ Box bounds_of_wood(const std::vector<Solid>& solids) {
   return bounds.value_or(solids.front().blank);
 }
 
+/// How far the corner of a leaf that is planed to its opening may stand back from the box round it:
+/// both edges that meet there are planed.
+Length planed_corners(const Assembly& assembly) {
+  const Fit* fit = fit_in_opening(assembly);
+  const bool follows = fit != nullptr && fit->found && fit->found->follow;
+  return follows ? Length::from_mm_thousandths(100) : Length();
+}
+
 void check_whole(Bench& bench) {
   check_shared(bench);
   const Box wood = bounds_of_wood(bench.solids);
   const Triple& size = bench.assembly.size;
-  const auto exactly = [](Length length) { return Bounds{length, length, {}, {}}; };
+  const Length planed = planed_corners(bench.assembly);
+  const auto exactly = [&](Length length) { return Bounds{length - planed, length, {}, {}}; };
   const WholeRules& rules = rules_for(bench.assembly);
   report(bench, rules.width, {}, {}, wood.extent(0), exactly(size[0]));
   report(bench, rules.height, {}, {}, wood.extent(1), exactly(size[1]));

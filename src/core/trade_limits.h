@@ -26,6 +26,8 @@ struct Limits {
   Length least_over;         // of a leaf or its lip over what is beside its opening: caution
   Length least_swing;        // between a leaf's far corner and what it passes: caution
   Length least_beyond_housing;  // to the end of the housed piece: caution
+  Length most_found_gap;        // of a leaf's gap, more than designed: caution
+  Length most_packing;          // of a frame's gap to the wall, more than designed: caution
   Length highest_lock_rail;     // its top above the leaf's foot: caution
 };
 
@@ -51,6 +53,8 @@ constexpr Limits limits_in(Unit unit) {
   limits.least_over = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
   limits.least_swing = mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 64);
   limits.least_beyond_housing = mm ? Length::from_mm(10) : Length::from_inch_parts(3, 8);
+  limits.most_found_gap = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
+  limits.most_packing = mm ? Length::from_mm(10) : Length::from_inch_parts(3, 8);
   limits.highest_lock_rail = Length::from_inch_parts(38);
   return limits;
 }

@@ -152,6 +152,20 @@ Box placed_blanks(const Assembly& assembly, std::size_t group) {
   return all.value_or(Box());
 }
 
+Taper taper_along(const std::array<Length, 3>& side, bool follow) {
+  if (!follow) return {};
+  const auto in = [](Length beyond) { return std::max(Length(), -beyond); };
+  Taper taper{in(side[0]), in(side[2])};
+  const Length more = std::max(Length(), in(side[1]) - floor_half(taper.first + taper.last));
+  return {taper.first + more, taper.last + more};
+}
+
+std::array<Length, 3> gaps_along(const std::array<Length, 3>& side, Length room, bool follow) {
+  const Taper taper = taper_along(side, follow);
+  return {room + side[0] + taper.first, room + side[1] + floor_half(taper.first + taper.last),
+          room + side[2] + taper.last};
+}
+
 std::size_t outermost(const Assembly& assembly, std::size_t group, bool at_right) {
   const auto out_at = [&](std::size_t number) {
     const Box blank = placed_blank(assembly.pieces[number]);

@@ -37,6 +37,43 @@ std::string edge_text(const Piece& piece, const WorkedSide& side) {
   return edge + " of " + piece.mark;
 }
 
+/// The gaps along a side of an opening that was measured all round, and what is planed off for
+/// them.
+void add_found(TextTable& table, std::string side, const std::array<Length, 3>& places, Length room,
+               bool follow) {
+  const std::array<Length, 3> gaps = gaps_along(places, room, follow);
+  std::vector<Cell> cells{std::move(side), gaps[0], gaps[1], gaps[2]};
+  const Taper taper = taper_along(places, follow);
+  if (follow) cells.insert(cells.end(), {Cell(taper.first), Cell(taper.last)});
+  table.add(std::move(cells));
+}
+
+PageParts found_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const Fit* fit = fit_in_opening(wood);
+  if (fit == nullptr || !fit->found) return {};
+  const AsFound& found = *fit->found;
+  const auto titles = [&](std::string first, std::string last) {
+    std::vector<std::string> all{"gap", first, "middle", last};
+    if (found.follow) all.insert(all.end(), {"plane off " + first, "and " + last});
+    return all;
+  };
+  TextTable sides(titles("head", "foot")), ends(titles("left", "right"));
+  add_found(sides, "left", found.left, fit->room.left, found.follow);
+  add_found(sides, "right", found.right, fit->room.right, found.follow);
+  add_found(ends, "head", found.head, fit->room.head, found.follow);
+  add_found(ends, "foot", found.foot, fit->room.foot, found.follow);
+  const bool wall = fit->stands == StandsIn::wall;
+  const std::string body =
+      sides.text(lengths, 2) + ends.text(lengths, 2) +
+      (found.follow ? hanging("plane off: after glue-up, from the corners named, straight from one "
+                              "to the other; all else is told from the leaf before that")
+                    : "") +
+      hanging("no tape tells what is plumb: hold a level to the jambs before it is hung");
+  return {{std::string("OPENING AS FOUND, the gap where it was measured") +
+               (wall ? ", for packing" : ""),
+           body}};
+}
+
 PageParts lip_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   std::string page;
   for (const Operation& rebate : making.operations) {
@@ -178,7 +215,8 @@ PageParts arch_page(const Assembly& wood, const LengthPrinter& lengths) {
 }  // namespace
 
 PageParts leaf_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  PageParts page = arch_page(wood, lengths);
+  PageParts page = found_page(wood, lengths);
+  append(page, arch_page(wood, lengths));
   append(page, lip_page(wood, making, lengths));
   for (const Fit* meeting : fits_that_stand(wood, StandsIn::beside))
     page.push_back({"MEETING STILES", paragraph(meeting_text(wood, *meeting, lengths))});

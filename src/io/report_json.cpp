@@ -68,6 +68,18 @@ OrNull<Rounded<3>> weight_of(const ItemReport& report) {
   return {Rounded<3>{seasons->whole_weight()}};
 }
 
+/// An opening that was measured all round.
+struct FoundTold {
+  const Fit& fit;
+  const AsFound& found;
+};
+
+std::optional<FoundTold> found_of(const ItemReport& report) {
+  const Fit* fit = fit_in_opening(report.wood);
+  if (fit == nullptr || !fit->found) return {};
+  return FoundTold{*fit, *fit->found};
+}
+
 std::optional<SeasonTold> season_of(const ItemTold& it) {
   const bool told = it.tells(Section::check) || it.section == Section::season;
   if (!told || !it.report.seasons) return {};
@@ -94,6 +106,36 @@ struct JsonObject<NamedRoom> : JsonObjectDefaults {
   static constexpr JsonKey<NamedRoom> keys[] = {{"what", the<&NamedRoom::what>},
                                                 {"width", the<&NamedRoom::width>},
                                                 {"height", the<&NamedRoom::height>}};
+};
+
+template <>
+struct JsonObject<Taper> : JsonObjectDefaults {
+  static constexpr JsonKey<Taper> keys[] = {{"first", the<&Taper::first>},
+                                            {"last", the<&Taper::last>}};
+};
+
+template <>
+struct JsonObject<FoundTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "as_found";
+  static constexpr JsonKey<FoundTold> keys[] = {
+      {"width", [](auto& it) { return it.fit.width; }},
+      {"height", [](auto& it) { return it.fit.height; }},
+      {"gaps",
+       [](auto& it) {
+         const bool follow = it.found.follow;
+         return ByName<std::array<Length, 3>>{
+             {{"left", gaps_along(it.found.left, it.fit.room.left, follow)},
+              {"right", gaps_along(it.found.right, it.fit.room.right, follow)},
+              {"head", gaps_along(it.found.head, it.fit.room.head, follow)},
+              {"foot", gaps_along(it.found.foot, it.fit.room.foot, follow)}}};
+       }},
+      {"planed", [](auto& it) {
+         return only_if(it.found.follow,
+                        ByName<Taper>{{{"left", taper_along(it.found.left, true)},
+                                       {"right", taper_along(it.found.right, true)},
+                                       {"head", taper_along(it.found.head, true)},
+                                       {"foot", taper_along(it.found.foot, true)}}});
+       }}};
 };
 
 template <>
@@ -204,6 +246,7 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
       {"units", the<&ItemTold::unit>, kUnits},
       {"size", [](auto& it) { return SizeTold{it.report.wood.size}; }},
       {"rooms", [](auto& it) { return if_any(it.report.rooms); }},
+      {"as_found", [](auto& it) { return found_of(it.report); }},
       {"groups",
        [](auto& it) { return only_if(it.tells(Section::joints), GroupsTold{it.report.wood}); }},
       {"parts", [](auto& it) { return only_if(it.tells(Section::joints), PartsTold{it.report}); }},
@@ -276,7 +319,7 @@ std::string report_schema() {
   };
   add(wood_definitions());
   add(operation_definitions());
-  add({definition_of<CutRow>(), definition_of<CheckTold>()});
+  add({definition_of<FoundTold>(), definition_of<CutRow>(), definition_of<CheckTold>()});
   add(season_definitions());
   add(fits_definitions());
   add({definition_of<Given>(), definition_of<Assumed>(), definition_of<PlacedProblem>()});

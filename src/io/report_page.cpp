@@ -36,7 +36,10 @@ std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
   const std::string which = fit->stands == StandsIn::wall ? "wall opening " : "opening ";
   const bool overlay = fit->meets == Meets::overlay;
   const Sides& sides = overlay ? fit->lap : fit->room;
-  return which + p.one(fit->width) + " x " + p.one(fit->height) +
+  const std::string largest = !fit->found          ? ""
+                              : fit->found->follow ? "box round the "
+                                                   : "largest square in the ";
+  return largest + which + p.one(fit->width) + " x " + p.one(fit->height) +
          (overlay ? ", the leaf lies over it left " : ", gaps left ") + p.one(sides.left) +
          ", right " + p.one(sides.right) + ", head " + p.one(sides.head) + ", foot " +
          p.one(sides.foot);

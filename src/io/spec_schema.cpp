@@ -85,16 +85,22 @@ class PartSchema {
   Json object_of(std::string_view group) const {
     Json properties = Json::object();
     std::vector<std::string_view> required;
+    Json one_of_each = Json::array();
     for (const Key key : AllKeys()) {
       const std::string_view name = name_below(key, group);
       if (name.empty()) continue;
-      if (!key.row().missing.empty()) required.push_back(name);
+      if (!key.row().missing.empty() && key.row().instead.empty()) required.push_back(name);
+      if (!key.row().instead.empty())
+        one_of_each.push_back(
+            {{"anyOf", {Json{{"required", {name}}}, Json{{"required", {key.row().instead}}}}}});
       const Json property = property_of(key, name);
       properties[std::string(name)] = property;
       if (name.starts_with("muntin_"))
         properties["mullion_" + std::string(name.substr(7))] = property;
     }
-    return object(std::move(properties), required);
+    Json all = object(std::move(properties), required);
+    if (!one_of_each.empty()) all["allOf"] = std::move(one_of_each);
+    return all;
   }
 
  private:

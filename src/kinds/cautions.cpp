@@ -1,6 +1,18 @@
 #include "cautions.h"
 
+#include "opening_spec.h"
+
 namespace haunch {
+
+Caution opening_disagrees(Length diagonal_short, Unit unit) {
+  const bool shorter = diagonal_short < Length();
+  return {"opening as found",
+          "with its widths and heights and the first diagonal the second would be " +
+              in_words(told_of(shorter ? -diagonal_short : diagonal_short, unit), unit) +
+              (shorter ? " shorter" : " longer") +
+              " than it was read; worked with the tightest that the readings make. Measure again "
+              "before wood is cut"};
+}
 
 Caution old_paint() {
   return {"old paint",

@@ -5,6 +5,10 @@
 
 namespace haunch {
 
+/// Of readings of an opening whose second diagonal would have to be so much longer, or if less than
+/// 0 shorter, to go with the others.
+Caution opening_disagrees(Length diagonal_short, Unit unit);
+
 /// Of work in a building that stands.
 Caution old_paint();
 

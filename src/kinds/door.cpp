@@ -6,9 +6,11 @@
 #include <charconv>
 #include <utility>
 
+#include "cautions.h"
 #include "door_cautions.h"
 #include "door_set_out.h"
 #include "fittings.h"
+#include "opening_spec.h"
 #include "season_gaps.h"
 #include "season_spec.h"
 #include "shop.h"
@@ -74,6 +76,8 @@ Worked DoorJob::work() const {
                                     : lock_is_right ? &planned.plan
                                                     : &right,
                                     season.has_value());
+  if (const auto by = disagreement(spec, kLeafOpening); by && worked.problems.empty())
+    worked.cautions.push_back(opening_disagrees(*by, unit));
   return worked;
 }
 
@@ -196,6 +200,7 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
   Spec& spec = reading.spec;
   if (shop != nullptr) overlay(spec, shop->spec, kOfDoor);
   std::vector<Problem>& problems = reading.problems;
+  if (problems.empty()) add(problems, take_found_opening(spec, kLeafOpening));
   add(problems, contradictions(spec, problems));
   auto job = std::make_unique<DoorJob>();
   if (problems.empty()) {

@@ -17,7 +17,9 @@ void settle_opening(DoorLedger& ledger, FramePlan& frame) {
   Fit& opening = frame.opening;
   opening.width = *ledger.spec.size("opening.width");
   opening.height = *ledger.spec.size("opening.height");
+  opening.found = ledger.spec.found;
   settle_meets(ledger, frame);
+  settle_follow(ledger, opening);
   frame.width = opening.width - opening.room.across() + frame.lip.across();
   frame.height = opening.height - opening.room.upright() + frame.lip.upright();
   if (frame.width <= Length() || frame.height <= Length())

@@ -101,6 +101,21 @@ void demand_wood_behind_lip(DoorLedger& ledger, const FramePlan& frame) {
   }
 }
 
+void demand_little_planing(DoorLedger& ledger, const AsFound& found) {
+  const Length most = ledger.settle("opening.most_planed", ledger.pick(6'000, 1, 4),
+                                    "more would show in the widths of stiles and rails");
+  Length planed;
+  for (const auto* side : {&found.left, &found.right, &found.head, &found.foot}) {
+    const Taper taper = taper_along(*side, true);
+    planed = std::max({planed, taper.first, taper.last});
+  }
+  if (planed > most)
+    ledger.problem({"opening.most_planed", "opening.follow"},
+                   fmt::format("to follow the opening {} have to be planed off at a corner, and at "
+                               "most {} may be; make it more, or leave the leaf square",
+                               ledger.say(planed), ledger.say(most)));
+}
+
 }  // namespace
 
 void settle_meets(DoorLedger& ledger, FramePlan& frame) {
@@ -113,6 +128,27 @@ void settle_meets(DoorLedger& ledger, FramePlan& frame) {
   for (const Key key : std::initializer_list<Key>{"lap", "lip_thickness"})
     refuse(ledger, key,
            "an inset leaf stands within its opening; give \"meets\": \"overlay\" or \"rebate\"");
+}
+
+void settle_follow(DoorLedger& ledger, const Fit& opening) {
+  const bool follows = ledger.spec.says("opening.follow");
+  if (!opening.found && follows)
+    ledger.problem({"opening.follow"},
+                   "goes with an opening as it was found: \"widths\", \"heights\" and "
+                   "\"diagonals\"");
+  if (!follows && ledger.stated("opening.most_planed").stated)
+    ledger.problem({"opening.most_planed"}, "goes with \"follow\": true; take it out, or say it");
+  if (!opening.found) return;
+  if (opening.meets != Meets::inset)
+    ledger.problem({"opening.widths"},
+                   "goes with a leaf that stands in its opening; one that lies over it hides what "
+                   "is out of square, so give \"width\" and \"height\"");
+  if (!follows) return;
+  if (ledger.spec.speaks_of("arch"))
+    ledger.problem({"opening.follow"}, "an arched leaf is not planed to follow; take it out");
+  if (ledger.spec.count("leaves") == 2)
+    ledger.problem({"opening.follow"}, "a pair is not planed to follow; take it out");
+  demand_little_planing(ledger, *opening.found);
 }
 
 void settle_lip(DoorLedger& ledger, FramePlan& frame) {

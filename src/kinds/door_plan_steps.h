@@ -16,6 +16,8 @@ std::string tiers_words(const std::vector<int>& across);
 
 // door_meets_plan.cpp: how the leaf meets its opening.
 void settle_meets(DoorLedger& ledger, FramePlan& frame);
+/// Of a leaf whose opening was measured all round.
+void settle_follow(DoorLedger& ledger, const Fit& opening);
 /// Of stiles, whose widths are settled, and thickness.
 void settle_lip(DoorLedger& ledger, FramePlan& frame);
 

@@ -4,6 +4,7 @@
 
 #include "door_joints.h"
 #include "fittings.h"
+#include "follow.h"
 #include "leaves.h"
 #include "marks.h"
 
@@ -420,7 +421,9 @@ Fit meeting_of(const PairPlan& pair, std::size_t left, std::size_t right) {
 }  // namespace
 
 Assembly set_out_door(const DoorPlan& plan) {
-  return DoorSetter(plan).set_out();
+  Assembly leaf = DoorSetter(plan).set_out();
+  plane_to_follow(leaf);
+  return leaf;
 }
 
 Assembly set_out_pair(const DoorPlan& left, const DoorPlan& right) {

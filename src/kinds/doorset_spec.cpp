@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "opening_spec.h"
 #include "shop.h"
 #include "spec_reader.h"
 
@@ -104,6 +105,8 @@ DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
     overlay(reading.spec, shop->spec, kOfFrame);
     overlay(reading.leaf, shop->spec, kOfDoor);
   }
+  if (reading.problems.empty())
+    add(reading.problems, take_found_opening(reading.spec, kWallOpening));
   return reading;
 }
 

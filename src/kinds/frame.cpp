@@ -4,6 +4,7 @@
 
 #include "frame_plan.h"
 #include "frame_set_out.h"
+#include "opening_spec.h"
 #include "shop.h"
 #include "spec_reader.h"
 
@@ -41,6 +42,8 @@ JobReading read_frame(const Value& item, const ShopDefaults* shop, std::string_v
       read_spec(item, {.of = kOfFrame, .root = kFrameRoot, .within = R"({"stop": {"depth": …}})"},
                 units_of(shop));
   if (shop != nullptr) overlay(reading.spec, shop->spec, kOfFrame);
+  if (reading.problems.empty())
+    add(reading.problems, take_found_opening(reading.spec, kWallOpening, kFrameRoot));
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<FrameJob>();
   job->kind = "frame";

@@ -4,6 +4,7 @@
 
 #include "cautions.h"
 #include "frame_plan_steps.h"
+#include "opening_spec.h"
 #include "usual_size.h"
 
 namespace haunch {
@@ -58,6 +59,8 @@ std::vector<Caution> frame_cautions(const Spec& spec, const CasePlan& plan, Unit
          fmt::format("NHBC Standards 6.7 (UK) do not allow planted stops in outside frames; work "
                      "them from the solid: \"stop\": {{\"kind\": \"rebate\"}}{}",
                      kDecides)});
+  if (const auto by = disagreement(spec, kWallOpening))
+    cautions.push_back(opening_disagrees(*by, unit));
   return cautions;
 }
 

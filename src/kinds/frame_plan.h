@@ -40,6 +40,7 @@ struct TransomPlan {
 /// corner, at its face.
 struct CasePlan {
   Length wall_width, wall_height;
+  std::optional<AsFound> found;    // of a wall's opening that was measured all round
   Length width, height;            // over all its wood but the horns of a tenoned head
   Length leaf_width, leaf_height;  // with its lips
   Length leaf_thickness;           // of a rebated leaf what stands behind its lip

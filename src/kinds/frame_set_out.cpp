@@ -26,6 +26,7 @@ class FrameSetter {
     wood_.groups = {{GroupKind::frame, "frame", {}, {}}};
     wood_.size = {plan_.width, plan_.height, plan_.jamb_width};
     wood_.fits = {Fit{StandsIn::wall, 0, 0, plan_.wall_width, plan_.wall_height, plan_.fitting}};
+    wood_.fits.front().found = plan_.found;
     wood_.open = open_rooms(plan_);
     add_jambs();
     add_head();

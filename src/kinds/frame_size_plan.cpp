@@ -333,6 +333,7 @@ void settle_sizes(Ledger& ledger, CasePlan& plan) {
   plan.height = plan.leaf_height + sum_of(high.leaf_to_frame);
   plan.wall_width = plan.width + sum_of(wide.frame_to_wall);
   plan.wall_height = plan.height + sum_of(high.frame_to_wall);
+  plan.found = ledger.spec.found;
 }
 
 }  // namespace haunch

@@ -61,6 +61,7 @@ struct KeyRow {
   int least = 0, most = 0;
   Plain plain = Plain::nothing;
   std::string_view missing = {};  // the spec must say it: what to tell where it does not
+  std::string_view instead = {};  // unless it says this key of the same object in its place
   // What to tell where a flag is true that cannot be, a list has too few or too many items, or an
   // object that can have but one member has not one.
   std::string_view refused = {};
@@ -146,8 +147,9 @@ constexpr KeyRow refused(KeyRow row, std::string_view why) {
   return row;
 }
 /// One that a spec cannot leave out, or an object that has it as a member.
-constexpr KeyRow needed(KeyRow row, std::string_view missing) {
+constexpr KeyRow needed(KeyRow row, std::string_view missing, std::string_view instead = {}) {
   row.missing = missing;
+  row.instead = instead;
   return row;
 }
 

@@ -25,6 +25,10 @@ inline constexpr std::string_view kSawnPlusMinus =
 inline constexpr std::string_view kNoRecess = "none";
 inline constexpr std::string_view kPercentForm = "percent, or the air's temperature and humidity";
 inline constexpr std::string_view kFromOthers = "from the other sizes in its direction";
+inline constexpr std::string_view kThreeWidths =
+    "a list of three widths, at the head, in the middle and at the foot";
+inline constexpr std::string_view kThreeHeights = "a list of three heights: left, middle, right";
+inline constexpr std::string_view kTwoDiagonals = "a list of the two diagonals";
 inline constexpr std::string_view kAsFaceplate = "as the lock's faceplate";
 inline constexpr std::string_view kAsCase = "as the lock's case, or the bore of its latch";
 
@@ -72,9 +76,27 @@ inline constexpr KeyRow kTable[] = {
     needed(object("opening", kOfDoor, "what the leaf hangs in"),
            R"(give "opening": {"width": …, "height": …})"),
     needed(length("opening.width", kOfDoor, kFixed, "width of the opening", ""),
-           "an opening has a width and a height"),
+           "an opening has a width and a height", "widths"),
     needed(length("opening.height", kOfDoor, kFixed, "height of the opening", ""),
-           "an opening has a width and a height"),
+           "an opening has a width and a height", "heights"),
+    refused(list("opening.widths", kOfDoor, 3, 3, kThreeWidths,
+                 "of an opening as it was found, in place of its width: at the head, in the middle "
+                 "and at the foot",
+                 ""),
+            "is at the head, in the middle and at the foot: 3 readings"),
+    length("opening.widths[]", kOfDoor, kFixed, "a reading", ""),
+    refused(list("opening.heights", kOfDoor, 3, 3, kThreeHeights,
+                 "the same, in place of its height: left, in the middle and right", ""),
+            "is left, in the middle and right: 3 readings"),
+    length("opening.heights[]", kOfDoor, kFixed, "a reading", ""),
+    refused(list("opening.diagonals", kOfDoor, 2, 2, kTwoDiagonals,
+                 "the same: from lower left to upper right, from lower right to upper left", ""),
+            "is from lower left to upper right and from lower right to upper left: 2 readings"),
+    length("opening.diagonals[]", kOfDoor, kFixed, "a reading", ""),
+    flag("opening.follow", kOfDoor,
+         "the leaf is planed to follow an opening that is out of square"),
+    length_or_zero("opening.most_planed", kOfDoor, kFixed,
+                   "the most that may be planed off at a corner for that", "6 mm, 1/4 in"),
     object("clearance", kDoors, "gaps round the leaf", Plain::each),
     length_or_zero("clearance.left", kDoors, kFixed, "gap beside the leaf, left",
                    "3 mm, 1/8 in; cabinet door 2 mm, 1/16 in"),
@@ -452,6 +474,20 @@ inline constexpr KeyRow kTable[] = {
            kFromOthers),
     length("frame.wall_opening.height", kOneFrame, kFixed, "height of the opening in the wall",
            kFromOthers),
+    refused(list("frame.wall_opening.widths", kOneFrame, 3, 3, kThreeWidths,
+                 "of an opening as it was found, in place of its width: at the head, in the middle "
+                 "and at the foot",
+                 ""),
+            "is at the head, in the middle and at the foot: 3 readings"),
+    length("frame.wall_opening.widths[]", kOneFrame, kFixed, "a reading", ""),
+    refused(list("frame.wall_opening.heights", kOneFrame, 3, 3, kThreeHeights,
+                 "the same, in place of its height: left, in the middle and right", ""),
+            "is left, in the middle and right: 3 readings"),
+    length("frame.wall_opening.heights[]", kOneFrame, kFixed, "a reading", ""),
+    refused(list("frame.wall_opening.diagonals", kOneFrame, 2, 2, kTwoDiagonals,
+                 "the same: from lower left to upper right, from lower right to upper left", ""),
+            "is from lower left to upper right and from lower right to upper left: 2 readings"),
+    length("frame.wall_opening.diagonals[]", kOneFrame, kFixed, "a reading", ""),
     object("frame.frame", kOneFrame, "the frame itself"),
     length("frame.frame.width", kOneFrame, kFixed, "width over the jambs", kFromOthers),
     length("frame.frame.height", kOneFrame, kFixed, "height from the frame's foot to its top",

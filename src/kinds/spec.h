@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "haunch/length_text.h"
+#include "haunch/wood.h"
 #include "key.h"
 #include "species.h"
 
@@ -132,9 +133,10 @@ struct Spec : KeyValues {
   std::vector<HingePlace> hinge_places;
   std::vector<FittingSpec> fittings;
   std::vector<Dimension> one_setting;
-  std::vector<Length> cutters;  // of a shop file only, rising
-  std::vector<Species> woods;   // of a shop file only
-  std::vector<Key> mullions;    // keys of muntins that were written with mullion_
+  std::vector<Length> cutters;   // of a shop file only, rising
+  std::vector<Species> woods;    // of a shop file only
+  std::optional<AsFound> found;  // of an opening that was measured all round
+  std::vector<Key> mullions;     // keys of muntins that were written with mullion_
 };
 
 /// Fills what an item, whose keys are `of` one kind, leaves open from the shop file, marking it as

@@ -229,7 +229,10 @@ class KeyReader {
       if (key.row().missing.empty() || !in_scope(key.row()) || !whole.starts_with(prefix)) continue;
       const std::string_view name = whole.substr(prefix.size());
       const bool asked = name.find('.') == std::string_view::npos && where_else(whole) == nullptr;
-      if (asked && object.find(name) == nullptr && !read_.was_meant(child_path(path, name)))
+      const std::string_view instead = key.row().instead;
+      const bool replaced = !instead.empty() && object.find(instead) != nullptr;
+      if (asked && !replaced && object.find(name) == nullptr &&
+          !read_.was_meant(child_path(path, name)))
         read_.problem(
             path, "\"" + std::string(name) + "\" is missing; " + std::string(key.row().missing));
     }
@@ -322,6 +325,13 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"fittings[].cuts", &KeyReader::take_recesses},
     {"tolerance.one_setting", &KeyReader::take_one_setting},
     {"cutters", &KeyReader::take_cutters},
+    // Taken when all of them are read.
+    {"opening.widths", &KeyReader::skip},
+    {"opening.heights", &KeyReader::skip},
+    {"opening.diagonals", &KeyReader::skip},
+    {"frame.wall_opening.widths", &KeyReader::skip},
+    {"frame.wall_opening.heights", &KeyReader::skip},
+    {"frame.wall_opening.diagonals", &KeyReader::skip},
 };
 
 constexpr bool KeyReader::has_all_readers() {

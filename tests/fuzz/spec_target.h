@@ -37,7 +37,7 @@ inline void spec_target(const std::uint8_t* bytes, std::size_t size) {
   append_item_json(text, *outcome.report, Section::sheet, Unit::inch, true);
   if (nlohmann::json::parse(text).at("parts").size() != outcome.report->wood.pieces.size())
     std::abort();
-  append_item_csv(text, *outcome.report, Section::joints, Unit::mm, false);
+  append_item_csv(text, *outcome.report, Section::joints, Unit::mm, CsvProfile::plain);
   View view;
   view.full = true;
   if (item_page(*outcome.report, view, Unit::mm).empty()) std::abort();

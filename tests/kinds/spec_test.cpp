@@ -96,7 +96,9 @@ TEST_CASE("Groups are objects, and only some may be one length") {
   CHECK(refusal(house_mm("\"tenon\": 5"))
             .starts_with("/tenon: 5 is not an object; the keys in it are \"thickness\", "));
   CHECK(refusal(R"({"kind": "door", "units": "mm", "opening": 930})") ==
-        "/opening: 930 is not an object; the keys in it are \"width\" and \"height\"");
+        "/opening: 930 is not an object; the keys in it are \"width\", \"height\", \"widths\", "
+        "\"heights\", "
+        "\"diagonals\", \"follow\" and \"most_planed\"");
   CHECK(refusal(house_mm("\"groove\": []")) ==
         "/groove: a list is not an object; the keys in it are \"width\" and \"from_face\"");
   CHECK(refusal(house_mm(R"("stile_width": 118, "clearance": 4, "panel": {"gap": 2})")).empty());
