@@ -49,6 +49,7 @@ class Explainer {
     if (!outcome.report) return {{}, std::move(outcome.problems)};
     const ItemReport& report = *outcome.report;
     result_.id = report.job->id;
+    result_.source = record_.source;
     result_.unit = report.job->unit;
     base_ = figures_of(report);
     list_given(report.job->given);
@@ -81,9 +82,7 @@ class Explainer {
 
   /// "side-door.json:6:30"
   std::string place_of(const std::string& key) const {
-    const TextPlace place = place_in(record_.text->text, offset_of(item_, pointer(key)));
-    return record_.source + ":" + std::to_string(record_.text->lines_before + place.line) + ":" +
-           std::to_string(place.column);
+    return record_.place_text(offset_of(item_, pointer(key)));
   }
 
   void list_assumed(const std::vector<Assumed>& assumed) {

@@ -47,6 +47,7 @@ struct ExplainedValue {
 
 struct Explanation {
   std::string id;
+  std::string source;  // the file of its spec
   Unit unit = Unit::mm;
   std::vector<ExplainedValue> values;  // each `what` once
   std::size_t stated = 0;              // so many, the first, are of keys

@@ -22,13 +22,16 @@ std::string in_both(const AssumedValue& value, const View& view, Unit own) {
          std::string(word_of(other)) + ")";
 }
 
-/// "spec, line 6", "built in: usual for a house door"
-std::string origin_text(const ExplainedValue& value) {
+/// "spec, line 6", "shaker.json, line 2" of another spec than its own, "built in: usual for a house
+/// door"
+std::string origin_text(const ExplainedValue& value, const std::string& spec) {
   std::string text(word_of(value.from));
   if (value.from == SaidIn::spec) {
     const std::size_t column = value.source.rfind(':');
     const std::size_t line = value.source.rfind(':', column - 1) + 1;
-    return text + ", line " + value.source.substr(line, column - line);
+    const std::string file = value.source.substr(0, line - 1);
+    if (file == "--with") return file;
+    return (file == spec ? text : file) + ", line " + value.source.substr(line, column - line);
   }
   if (value.from == SaidIn::shop || value.rule.empty()) return text;
   return text + ": " + value.rule;
@@ -54,7 +57,7 @@ std::string sum_text(const Explanation& explanation, const ExplainedValue& value
   for (const Term& term : terms) {
     const ExplainedValue& its = explanation.values[term.value];
     table.add({factor_text(term.factor, &term == &terms.front()), its.what, its.value.length,
-               origin_text(its)});
+               origin_text(its, explanation.source)});
   }
   const std::string text = table.text(lengths, 4);
   return text.substr(text.find('\n') + 1);  // its line of titles, which are empty
@@ -62,13 +65,13 @@ std::string sum_text(const Explanation& explanation, const ExplainedValue& value
 
 std::string one_page(const Explanation& explanation, const ExplainedValue& value, const View& view,
                      Unit unit) {
-  std::string page =
-      hanging(value.what + ": " + in_both(value.value, view, unit) + ", " + origin_text(value) +
-                  (value.source.empty() || value.from == SaidIn::spec ||
-                           value.rule.find(value.source) != std::string::npos
-                       ? ""
-                       : " (" + value.source + ")"),
-              0);
+  std::string page = hanging(value.what + ": " + in_both(value.value, view, unit) + ", " +
+                                 origin_text(value, explanation.source) +
+                                 (value.source.empty() || value.from == SaidIn::spec ||
+                                          value.rule.find(value.source) != std::string::npos
+                                      ? ""
+                                      : " (" + value.source + ")"),
+                             0);
   return page + sum_text(explanation, value, LengthPrinter(unit, view.lengths));
 }
 
@@ -84,9 +87,9 @@ std::string all_page(const Explanation& explanation, const View& view, Unit own)
     const ExplainedValue& value = explanation.values[i];
     if (is_size(value.value))
       sizes.add({value.what, value_text(value.value, mm), value_text(value.value, inches),
-                 origin_text(value)});
+                 origin_text(value, explanation.source)});
     else
-      others.add({value.what, value_text(value.value, mm), origin_text(value)});
+      others.add({value.what, value_text(value.value, mm), origin_text(value, explanation.source)});
   }
   std::string page = "\n" + sizes.text(mm, 2);
   if (!others.empty()) page += "\n" + others.text(mm, 2);

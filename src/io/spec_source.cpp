@@ -155,6 +155,11 @@ PlacedProblem Record::placed_at(std::uint32_t offset, const Problem& problem) co
               (of_row ? " (row " + row : " (cell " + column_letters(cell.column - 1) + row) + ")"};
 }
 
+std::string Record::place_text(std::size_t offset) const {
+  const PlacedProblem at = placed_at(static_cast<std::uint32_t>(offset), {});
+  return at.source + ":" + std::to_string(at.line) + ":" + std::to_string(at.column);
+}
+
 std::vector<PlacedProblem> Record::place(const std::vector<Problem>& found) {
   std::vector<PlacedProblem> placed;
   for (const Problem& problem : std::exchange(text_problems, {}))

@@ -81,6 +81,10 @@ struct Record {
   /// their order; behind those of the last comes the number of the rest.
   std::vector<PlacedProblem> place(const std::vector<Problem>& found);
 
+  /// "side-door.json:6:30": where what lies at an offset was written, in the text of the item or in
+  /// one that it took values from.
+  std::string place_text(std::size_t offset) const;
+
   std::shared_ptr<SourceText> text;
   std::vector<OtherText> others;     // what else its values come from
   bool ends_text = true;             // nothing of the same document follows
