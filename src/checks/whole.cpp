@@ -12,7 +12,7 @@
 namespace haunch {
 namespace {
 
-constexpr Rule kShared{"shared-wood", "of one piece inside another",
+constexpr Rule kShared{"fouling", "of one piece inside another",
                        "two pieces cannot be in one place"};
 constexpr Rule kWidth{"leaf-width", "from edge to edge of the wood",
                       "the pieces must add up to the leaf"};

@@ -61,7 +61,7 @@ PagePart dowel_part(const Assembly& wood, const LengthPrinter& lengths) {
 
 std::string lap_recess_table(const Assembly& wood, const Making& making,
                              const LengthPrinter& lengths) {
-  TextTable table({"back of", "from", "near", "far", "long", "takes"});
+  TextTable table({"back of", "from", "begins", "ends", "long", "takes"});
   each_run(making, FeatureKind::lap, [&](const Operation&, const Run& run) {
     if (run.side.from_high)
       table.add_alike({mark_of(wood, run), "foot", run.near, run.far, Cell::of_fit(run.extent()),

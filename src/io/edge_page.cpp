@@ -165,22 +165,22 @@ PageParts moulding_mitre_page(const Assembly& wood, const Making& making,
   if (runs.empty()) return {};
   std::stable_sort(runs.begin(), runs.end(),
                    [](const Run* a, const Run* b) { return a->joint < b->joint; });
-  TextTable table({"in", "edge", "from", "near", "far", "deep", "mitred at", "takes"});
+  TextTable table({"in", "edge", "from", "begins", "ends", "deep", "mitred at", "takes"});
   for (const Run* run : runs) {
     const Piece& receives = wood.pieces[run->piece];
     const bool at_foot = run->near == Length();
     const bool at_head = run->far == receives.blank[0];
     table.add({receives.mark, place_of(receives, *run), is_upright(receives) ? "foot" : "left end",
                run->near, *run->far, cut_away,
-               std::string(at_foot   ? "far"
-                           : at_head ? "near"
+               std::string(at_foot   ? "its end"
+                           : at_head ? "its beginning"
                                      : "both"),
                wood.pieces[wood.joints[*run->joint].enters].mark});
   }
   const std::string by = lengths.one(cut_away);
   const std::string how = paragraph(
       "The edge is cut away through the whole thickness, for the shoulders are set back on "
-      "both faces. near, far: at the edge, which is the sight edge; deep: from there. At a "
+      "both faces. begins, ends: at the edge, which is the sight edge; deep: from there. At a "
       "mitred end the cut slopes at 45 degrees, through the whole thickness too, " +
       by +
       " in at its bottom. What comes there is mitred to it at its moulded edges, also "
@@ -216,15 +216,17 @@ PageParts raise_page(const Assembly& wood, const Making& making, const LengthPri
 }
 
 PageParts panel_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
-  std::vector<std::string> titles{"panels", "side gap", "side bite", "end gap", "end bite"};
+  std::vector<std::string> titles{"panels", "side gap", "sides in", "end gap", "ends in"};
   const TextTable bedded = panel_table(wood, JointKind::panel_in_rebate, titles);
   titles.emplace_back("play in thickness");
   const TextTable grooved = panel_table(wood, JointKind::panel_in_groove, titles);
   PageParts page;
-  if (!grooved.empty()) page.push_back({"PANELS in their grooves", grooved.text(lengths, 2)});
+  if (!grooved.empty())
+    page.push_back({"PANELS in their grooves; in: how deep the edge stands in the groove",
+                    grooved.text(lengths, 2)});
   if (!bedded.empty())
-    page.push_back(
-        {"PANELS in their rebates, against the wood at the face side", bedded.text(lengths, 2)});
+    page.push_back({"PANELS in their rebates; in: how far they lie on the wood at the face side",
+                    bedded.text(lengths, 2)});
   return page;
 }
 

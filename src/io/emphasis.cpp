@@ -14,7 +14,6 @@ bool is_number(std::string_view word) {
 /// How a word stands out, from the one before it in its line; not at all: nothing.
 std::string_view emphasis_of(std::string_view word, std::string_view before) {
   if (word == "FAIL" || (word == "fail" && before == "checks")) return kReverse;
-  if (word == "fails" && before == "check") return kReverse;
   if (word == "CAUTIONS") return kBold;
   const bool counted = before.empty() || is_number(before);
   return counted && (word == "caution" || word == "cautions") ? kBold : std::string_view();

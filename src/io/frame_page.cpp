@@ -34,7 +34,7 @@ std::vector<const Run*> housings_in(const Assembly& wood, const Making& making) 
 }
 
 PageParts housing_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  TextTable table({"in", "from", "near", "far", "wide", "deep", "from shoulder", "takes", ""});
+  TextTable table({"in", "from", "begins", "ends", "wide", "deep", "from shoulder", "takes", ""});
   for (const Run* run : housings_in(wood, making))
     table.add_alike({mark_of(wood, *run), std::string(word_of(run->from)), run->near, run->far,
                      Cell::of_fit(run->extent()), size_at(wood, *run, SizeName::depth),
@@ -93,9 +93,9 @@ PageParts stop_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::vector<const Piece*> stops = all_of(wood, Role::stop);
   if (stops.empty()) return {};
   return {{"STOPS, planted on",
-           paragraph(joined(marks_of(stops)) + ": their near edges " +
+           paragraph(joined(marks_of(stops)) + ": the edge nearest to the face side stands " +
                      lengths.one(stops.front()->place.origin[2]) +
-                     " from the face side. Fix them once the leaf is hung, to its back.")}};
+                     " from it. Fix them once the leaf is hung, to its back.")}};
 }
 
 }  // namespace

@@ -5,7 +5,7 @@ namespace haunch {
 namespace {
 
 TextTable rebates_in(const Assembly& wood, const Making& making) {
-  TextTable table({"rebate in", "edge", "from", "near", "far", "deep", "from face"});
+  TextTable table({"rebate in", "edge", "from", "begins", "ends", "deep", "from face"});
   each_run(making, FeatureKind::glass_rebate, [&](const Operation& rebate, const Run& run) {
     table.add_alike({mark_of(wood, run), place_of(wood.pieces[run.piece], run),
                      std::string(word_of(run.from)), run.near, run.far,
@@ -22,7 +22,8 @@ const Joint* joint_of(const Assembly& wood, std::size_t pane) {
 }
 
 TextTable panes_in(const Assembly& wood) {
-  TextTable table({"pane", "", "width", "height", "thick", "bite", "edge clearance", "bedding"});
+  TextTable table(
+      {"pane", "", "width", "height", "thick", "edge cover", "edge clearance", "bedding"});
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
     const Joint* joint = piece.matter == Matter::glass ? joint_of(wood, number) : nullptr;

@@ -207,7 +207,8 @@ PageParts arch_page(const Assembly& wood, const LengthPrinter& lengths) {
   for (const Joint& joint : wood.joints)
     if (joint.arched)
       add(wood.pieces[joint.enters].mark + " has a gap of " + lengths.one(*joint.design.bottom) +
-          " below the groove's bottom there, and a bite of " + lengths.one(*joint.design.bite));
+          " below the groove's bottom there, and stands " + lengths.one(*joint.design.bite) +
+          " in it");
   if (!arched) return {};
   return {{"ARCHES", page}};
 }

@@ -476,20 +476,20 @@ class LumberPage {
     return page;
   }
 
-  /// "oak 54 and 27: 270.87 EUR; no plan costs less than 251.20 EUR: 0.21 boards above it (bound by
-  /// area)"
+  /// "oak 54 and 27: 270.87 EUR; no plan costs less than 251.20 EUR: 0.21 boards above it (reckoned
+  /// by area)"
   std::string bound_line(const PlansBound& each) const {
     constexpr std::array<std::string_view, 4> kBinding = {"by area", "by area in whole boards",
-                                                          "by linear programming",
-                                                          "by linear programming in whole boards"};
+                                                          "from all ways to cut a board",
+                                                          "from all ways to cut whole boards"};
     const lumber::Bounds& bounds = each.bounds;
     const std::string none = (report_.unplaced.empty() ? "no plan " : "no plan for these parts ") +
                              std::string(does_better(bounds.measure));
     std::string words = plans_name(each) + ": " + measured(bounds.measure, bounds.plan);
     if (bounds.proven)
-      words += ", and " + none + " (bound ";
+      words += ", and " + none + " (reckoned ";
     else
-      words += fmt::format("; {} than {}: {:.2f} boards above it (bound ", none,
+      words += fmt::format("; {} than {}: {:.2f} boards above it (reckoned ", none,
                            measured(bounds.measure, bounds.best), bounds.boards_above);
     return words + std::string(kBinding[static_cast<std::size_t>(bounds.binding)]) + ")";
   }

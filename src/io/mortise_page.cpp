@@ -91,10 +91,9 @@ std::string place_heading(const std::vector<MortiseRow>& rows) {
   return faces ? "" : "edge";
 }
 
-std::string mortise_table(const Operation& setting, const std::vector<MortiseRow>& rows,
-                          ShoulderLine line, const LengthPrinter& lengths) {
-  TextTable table({"in", place_heading(rows), "from", "near", "far", "long",
-                   setting.has(SizeName::radius) ? "free" : "straight",
+std::string mortise_table(const std::vector<MortiseRow>& rows, ShoulderLine line,
+                          const LengthPrinter& lengths) {
+  TextTable table({"in", place_heading(rows), "from", "begins", "ends", "long", "square",
                    "from " + std::string(word_of(line)), "takes"});
   for (const MortiseRow& row : rows)
     table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
@@ -104,8 +103,7 @@ std::string mortise_table(const Operation& setting, const std::vector<MortiseRow
 }
 
 /// One table, or one for each line that places are told from besides an end.
-std::string mortise_tables(const Operation& setting, std::vector<MortiseRow> rows,
-                           const LengthPrinter& lengths) {
+std::string mortise_tables(std::vector<MortiseRow> rows, const LengthPrinter& lengths) {
   std::string text;
   while (!rows.empty()) {
     const auto from_line = std::find_if(rows.begin(), rows.end(), [](const MortiseRow& row) {
@@ -116,7 +114,7 @@ std::string mortise_tables(const Operation& setting, std::vector<MortiseRow> row
     const auto rest = std::stable_partition(rows.begin(), rows.end(), [&](const MortiseRow& row) {
       return !row.run->from_shoulder || row.run->from_shoulder->line == line;
     });
-    text += mortise_table(setting, {rows.begin(), rest}, line, lengths);
+    text += mortise_table({rows.begin(), rest}, line, lengths);
     rows.erase(rows.begin(), rest);
   }
   return text;
@@ -154,16 +152,15 @@ PageParts mortise_page(const Assembly& wood, const Making& making, const LengthP
     const bool round = key.setting->has(SizeName::radius);
     any_round = any_round || round;
     any_squared = any_squared || !round;
-    page.body += mortise_text(key, lengths) + mortise_tables(*key.setting, rows, lengths);
+    page.body += mortise_text(key, lengths) + mortise_tables(rows, lengths);
   }
   page.legends.push_back(depth_text(wood, making));
-  if (any_round)
-    page.legends.push_back(
-        paragraph("free: the widest tenon with square edges that goes in between the round ends."));
+  std::string square =
+      "square: the widest tenon with square edges that goes in between the round ends";
   if (any_squared)
-    page.legends.push_back(paragraph(
-        "straight: free between ends that the cutter leaves round; for a wider square tenon square "
-        "them, or round the edges of the tenon."));
+    square += "; for a wider one square the ends, or round the tenon's edges" +
+              std::string(any_round ? " where the ends do not stay round" : "");
+  page.legends.push_back(paragraph(square + "."));
   return {page};
 }
 
@@ -171,7 +168,7 @@ PageParts haunching_page(const Assembly& wood, const Making& making, const Lengt
   std::string page;
   for (const auto& [key, rows] : mortise_sets(wood, making, FeatureKind::haunching)) {
     page += mortise_text(key, lengths);
-    TextTable table({"in", "edge", "from", "near", "far", "long"});
+    TextTable table({"in", "edge", "from", "begins", "ends", "long"});
     for (const MortiseRow& row : rows)
       table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
                  extent_printed(*row.run, lengths)});

@@ -18,7 +18,7 @@ std::string verdict_text(std::int64_t checks, std::int64_t failed, std::int64_t 
   const std::string all = std::to_string(checks);
   if (failed == 0 && cautions == 0) return "all " + all + " checks pass";
   std::string text = std::to_string(failed) + " of " + all + " checks fail";
-  if (failed == 0) text = "no check of " + all + " fails";
+  if (failed == 0) text = all + " checks, none fails";
   if (cautions > 0)
     text += ", " + std::to_string(cautions) + (cautions == 1 ? " caution" : " cautions");
   return text;

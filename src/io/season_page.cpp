@@ -134,7 +134,8 @@ std::string panels_table(const ItemReport& report, const LengthPrinter& lengths)
         table, "",
         glass ? "gap each side, to the rebate's bottom" : "gap each side, to the groove's bottom",
         panel->at, &PanelState::gap, unit);
-    add_row(table, "", "bite each side", panel->at, &PanelState::bite, unit);
+    add_row(table, "", "in the " + std::string(glass ? "rebate" : "groove") + " each side",
+            panel->at, &PanelState::bite, unit);
   }
   return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
 }

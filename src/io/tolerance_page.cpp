@@ -46,7 +46,7 @@ std::vector<FitRow> rows_of(const Assembly& wood, const FitForecast& forecast) {
 
 std::string joint_table(const Assembly& wood, const FitForecast& forecast,
                         const LengthPrinter& lengths) {
-  TextTable table({"joints", "fits", "play", "worst", "to", "+/- rss", "in its band"});
+  TextTable table({"joints", "fits", "play", "worst", "to", "+/- likely", "in its band"});
   for (const FitRow& row : rows_of(wood, forecast)) {
     const Spread& play = row.first->play;
     table.add({fmt::format("{} {}", row.joints, word_of(row.kind)), std::to_string(row.fits),
@@ -58,6 +58,10 @@ std::string joint_table(const Assembly& wood, const FitForecast& forecast,
 
 std::string range(const FitBand& band, const LengthPrinter& lengths) {
   return lengths.in_decimals().one(band.min) + " to " + lengths.in_decimals().one(band.max);
+}
+
+std::string likely_text() {
+  return hanging("worst: all off the same way; likely: each off by chance");
 }
 
 std::string several_text(const FitForecast& forecast) {
@@ -121,7 +125,7 @@ std::string marks_text(const Assembly& wood, const Stack& stack) {
 
 std::string stack_table(const Assembly& wood, const FitForecast& forecast,
                         const LengthPrinter& lengths) {
-  TextTable table({"size", "as drawn", "+/- worst", "+/- rss", "made of"});
+  TextTable table({"size", "as drawn", "+/- worst", "+/- likely", "made of"});
   const auto add = [&](const std::string& name, const Spread& size, const std::string& made_of) {
     table.add({name, lengths.one(size.nominal), size.worst_max - size.nominal,
                about(size.rss_max - size.nominal, lengths), made_of});
@@ -151,7 +155,7 @@ PageParts tolerance_page(const Assembly& wood, const FitForecast& forecast,
                          const LengthPrinter& lengths) {
   if (forecast.joints.empty() && forecast.left_out.empty()) return {};
   return {{"FITS, " + cutting_text(forecast.tolerances),
-           joint_table(wood, forecast, lengths) + several_text(forecast) +
+           joint_table(wood, forecast, lengths) + likely_text() + several_text(forecast) +
                band_text(wood, forecast, lengths) + left_out_text(wood, forecast) +
                leaf_text(forecast, lengths) + stack_table(wood, forecast, lengths)}};
 }

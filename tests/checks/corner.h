@@ -59,7 +59,7 @@ std::vector<Box>& cuts_of(Assembly& assembly, std::size_t piece, std::string_vie
 /// A block besides, of no joint.
 void add_block(Assembly& assembly, const Box& box);
 
-/// Every check that is not ok, once: "mortise-wall caution, shared-wood fail"; empty if all is
+/// Every check that is not ok, once: "mortise-wall caution, fouling fail"; empty if all is
 /// well.
 std::string verdict(const Assembly& assembly, Unit unit = Unit::mm);
 

@@ -81,7 +81,7 @@ std::vector<Breakage> breakages_of_edges() {
             for (std::size_t i = 0; i < 2; ++i)
               outline_of(a, "top rail", "tenon")[i].u -= kStep;
           },
-          "shared-wood fail"),
+          "fouling fail"),
       breaks(
           "1.5 mm are left between moulding and groove", coped(1.5),
           [](Assembly& a) {

@@ -79,11 +79,11 @@ std::vector<Breakage> breakages_of_fits() {
                     sizes.fit = Length();
                     return sizes;
                   }()),
-       "cheek-fit fail, shared-wood fail"},
+       "cheek-fit fail, fouling fail"},
       forced("edges may have no play", &CornerSizes::edge, Length(), -kStep,
-             "edge-fit fail, shared-wood fail"),
+             "edge-fit fail, fouling fail"),
       forced("a tenon may touch the bottom, but not pass it", &CornerSizes::bottom, Length(),
-             -kStep, "bottom-clearance fail, shared-wood fail"),
+             -kStep, "bottom-clearance fail, fouling fail"),
       {"the shoulder is closed", corner(), "", corner_but([](Assembly& a) {
          // A saw cut more all round the tenon. Where the rail's groove comes out beside the tenon,
          // one sees through it.
@@ -92,14 +92,14 @@ std::vector<Breakage> breakages_of_fits() {
        }),
        "face-closed fail, shoulder-seat fail"},
       forced("a haunch may touch the groove's bottom, but not pass it", &CornerSizes::haunch_depth,
-             mm(10), kStep, "haunch-room fail, shared-wood fail"),
+             mm(10), kStep, "haunch-room fail, fouling fail"),
       {"a stub is not thinner than designed", corner(), "", corner_but([](Assembly& a) {
          cuts_of(a, kMuntin, "tenon")
              .push_back({{mm(100), mm(0), mm(0)}, {mm(109), mm(60), mm(8.1) + kStep}});
        }),
        "stub-fit fail"},
       forced("a stub may touch the groove's bottom, but not pass it", &CornerSizes::stub_depth,
-             mm(10), kStep, "bottom-clearance fail, shared-wood fail"),
+             mm(10), kStep, "bottom-clearance fail, fouling fail"),
       {"a stub is not shorter than designed", corner(), "",
        corner_but([](Assembly& a) { a.pieces[kMuntin].blank[0] -= kStep; }),
        "bottom-clearance fail"},
@@ -114,9 +114,9 @@ std::vector<Breakage> breakages_of_fits() {
       around("or, in an inch shop, over 1/32", &CornerSizes::panel_play, inch(0, 1, 32), kStep,
              "panel-play caution", Unit::inch),
       forced("a panel may fill its groove, but not pinch", &CornerSizes::panel_play, Length(),
-             -kStep, "panel-play fail, shared-wood fail"),
+             -kStep, "panel-play fail, fouling fail"),
       forced("a panel may touch the groove's bottom, but not pass it", &CornerSizes::panel_gap,
-             Length(), -kStep, "panel-room fail, shared-wood fail"),
+             Length(), -kStep, "panel-room fail, fouling fail"),
       around("3 mm of a panel stand in the groove", &CornerSizes::panel_gap, mm(7), kStep,
              "panel-bite fail"),
       around("or, in an inch shop, 1/8", &CornerSizes::panel_gap, mm(10 - 3.175), kStep,

@@ -30,9 +30,9 @@ std::vector<Breakage> breakages_of_the_whole() {
   };
   return {
       {"a slip may touch the panel, but not stand in it", with_block(slip), "",
-       with_block(slip, 0, true, kStep), "shared-wood fail"},
+       with_block(slip, 0, true, kStep), "fouling fail"},
       {"nor in the stile", with_block(slip), "", with_block(slip, 0, false, -kStep),
-       "shared-wood fail"},
+       "fouling fail"},
       {"the wood is not wider than the leaf", corner(), "", size(0, -kStep), "leaf-width fail"},
       {"nor narrower", corner(), "", size(0, kStep), "face-closed fail, leaf-width fail"},
       {"nor higher", corner(), "", size(1, -kStep), "leaf-height fail"},
@@ -65,7 +65,7 @@ TEST_CASE("Shared wood names the two pieces, and how deep one stands in the othe
   const Assembly leaf = corner_but([](Assembly& a) { add_block(a, box(-8, 150, 0, 2, 170, 24)); });
   bool found = false;
   for (const Finding& finding : check_assembly(leaf, Unit::mm)) {
-    if (finding.rule->check != "shared-wood") continue;
+    if (finding.rule->check != "fouling") continue;
     found = true;
     CHECK(finding.status == Status::fail);
     CHECK(finding.parts == std::vector<std::size_t>{kStile, 4});
@@ -80,7 +80,7 @@ TEST_CASE("A mortise is no wood: what stands in it shares none") {
   CHECK(
       verdict(corner_but([](Assembly& a) { add_block(a, box(18, 110, 8, 20, 120, 16)); })).empty());
   CHECK(verdict(corner_but([](Assembly& a) { add_block(a, box(17, 110, 8, 20, 120, 16)); })) ==
-        "shared-wood fail");
+        "fouling fail");
 }
 
 TEST_CASE("A leaf that hangs nowhere is not held against an opening") {

@@ -167,7 +167,7 @@ TEST_CASE("What is read in two ways is told where it is read so", "[batch]") {
       Unit::mm, 0);
   INFO(page);
   const std::size_t sheets = page.find("---- sheet 1");
-  CHECK(page.find("straight: free between ends") < sheets);
+  CHECK(page.find("square: the widest tenon") < sheets);
 }
 
 TEST_CASE("Lots of a long run are numbered", "[batch]") {

@@ -26,7 +26,7 @@ TEST_CASE("Of a half-lap the back of the stile and the face side of the rail are
   INFO(page);
   CHECK(tells(page,
               "HALF-LAPS, which meet 12 from the face side cut away, 8 deep: back of from "
-              "near far long takes A B foot 640 700 60 C A B foot 0 80 80 D"));
+              "begins ends long takes A B foot 640 700 60 C A B foot 0 80 80 D"));
   CHECK(tells(page,
               "cut away, 12 deep: face side of shoulder to shoulder left end right end C top "
               "rail 280 60 60 D bottom rail 280 60 60"));

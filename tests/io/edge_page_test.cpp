@@ -51,8 +51,8 @@ TEST_CASE("Where a moulding is cut away for shoulders is told joint by joint") {
   const std::string spec = house(R"("groove_depth": 12, "panels": 2, "edge": {"kind": "mitred"})");
   const std::string page = part_of(moulding_mitre_page, spec);
   INFO(page);
-  CHECK(tells(page, "A face foot 1954 2054 9 near C"));
-  CHECK(tells(page, "A face foot 0 200 9 far D"));
+  CHECK(tells(page, "A face foot 1954 2054 9 its beginning C"));
+  CHECK(tells(page, "A face foot 0 200 9 its end D"));
   CHECK(tells(page, "C lower left end 391 481 9 both E"));
   CHECK(tells(page, "at the edge from 9 behind its shoulder"));
   CHECK_FALSE(tells(part_of(moulding_page, spec), "coped"));
@@ -84,12 +84,14 @@ TEST_CASE("A panel's gaps and bites are told across and along its grain") {
   const std::string page = part_of(panel_page, cupboard());
   INFO(page);
   CHECK(tells(page,
-              "PANELS in their grooves panels side gap side bite end gap end bite play in "
+              "PANELS in their grooves; in: how deep the edge stands in the groove panels side gap "
+              "sides in end gap ends in play in "
               "thickness E 3 6 1 8 0.4"));
   const std::string bedded =
       part_of(panel_page, house(R"("edge": {"kind": "rebated", "depth": 12})"));
   INFO(bedded);
-  CHECK(tells(bedded, "PANELS in their rebates, against the wood at the face side"));
+  CHECK(
+      tells(bedded, "PANELS in their rebates; in: how far they lie on the wood at the face side"));
   CHECK(tells(bedded, "E 3 9 1 11"));
 }
 

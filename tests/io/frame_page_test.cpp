@@ -9,7 +9,7 @@ TEST_CASE("A housing is told along its jamb, as wide as the head and its play") 
       part_of(frame_page, frame(R"("clearance": {"left": 3, "foot": 10}, "head_thickness": 25)"));
   INFO(page);
   CHECK(tells(page,
-              "HOUSINGS, in the inner faces, across the whole width in from near far wide "
+              "HOUSINGS, in the inner faces, across the whole width in from begins ends wide "
               "deep takes A B foot 1993.925 2019.075 25.15 10 C"));
 }
 
@@ -17,7 +17,8 @@ TEST_CASE("Planted stops are told by their near edges, behind the leaf and its g
   const std::string page =
       part_of(frame_page, frame(R"("stop": {"gap": 2, "width": 30, "depth": 12})"));
   INFO(page);
-  CHECK(tells(page, "STOPS, planted on D E F: their near edges 46 from the face side."));
+  CHECK(
+      tells(page, "STOPS, planted on D E F: the edge nearest to the face side stands 46 from it."));
   CHECK_FALSE(tells(page, "REBATES"));
 }
 

@@ -15,7 +15,8 @@ TEST_CASE("A rebate for glass is told from where to where it is stopped") {
   // being 65.
   const std::string page = part_of(glass_page, kGlazed);
   INFO(page);
-  CHECK(tells(page, "rebate in edge from near far deep from face A B face foot 188 1966 12 14.5"));
+  CHECK(
+      tells(page, "rebate in edge from begins ends deep from face A B face foot 188 1966 12 14.5"));
   CHECK(tells(page, "C lower left end 65 789 12 14.5"));
 }
 

@@ -14,7 +14,7 @@ TEST_CASE("An arched rail is told by rise and span, its groove and its panel by 
               "groove along it in C: 8 wide, 9 deep, 6 from the face side; its bottom has "
               "radius 274"));
   CHECK(tells(page, "top of E: radius 271"));
-  CHECK(tells(page, "E has a gap of 3 below the groove's bottom there, and a bite of 6"));
+  CHECK(tells(page, "E has a gap of 3 below the groove's bottom there, and stands 6 in it"));
 }
 
 TEST_CASE("An arched top is struck from the leaf's middle, concentric with its opening") {

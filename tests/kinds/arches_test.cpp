@@ -221,7 +221,7 @@ TEST_CASE("Half a circle rises by half its span") {
   CHECK(rail.blank[1] == mm(198));
   for (const std::string& check : doubted(wood))
     CHECK(check != "panel-room");
-  CHECK(findings(wood, "shared-wood").front().value == mm(0));
+  CHECK(findings(wood, "fouling").front().value == mm(0));
 }
 
 TEST_CASE("A thick panel's rebate follows the arch") {

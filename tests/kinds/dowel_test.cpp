@@ -133,7 +133,7 @@ TEST_CASE("A hole a tenth out of its place is found") {
   const Assembly leaf = wood(dowelled());
   Assembly wrong = leaf;
   wrong.pieces[piece_number(wrong, "dowel of top rail")].place.origin[1] += mm(0.1);
-  CHECK(not_ok(wrong).find("shared-wood fail\ndowel-fit fail") == 0);
+  CHECK(not_ok(wrong).find("fouling fail\ndowel-fit fail") == 0);
   wrong = leaf;
   wrong.pieces[piece_number(wrong, "dowel of top rail")].place.origin[0] += mm(0.1);
   CHECK(not_ok(wrong) == "dowel-room fail");

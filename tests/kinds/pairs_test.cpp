@@ -101,7 +101,7 @@ TEST_CASE("The gap of a pair is measured in the wood, before and behind") {
       for (Feature& feature : its.features)
         if (feature.kind == FeatureKind::meeting_rebate) feature.cuts.clear();
   // Without its rebate the stile in front stands in the tongue behind it.
-  CHECK(finding(wood, "shared-wood").status == Status::fail);
+  CHECK(finding(wood, "fouling").status == Status::fail);
   CHECK(finding(wood, "meeting-back").value == mm(-10));
   CHECK(finding(wood, "meeting-front").value == mm(3));
 }

@@ -145,11 +145,11 @@ TEST_CASE("A tenon's hole that stands further from its shoulder pushes the joint
 
 TEST_CASE("Pins right through light are none: the face is closed, and no other wood is shared") {
   const Assembly leaf = wood(pinned());
-  CHECK(measured(leaf, "shared-wood") == Length());
+  CHECK(measured(leaf, "fouling") == Length());
   CHECK(measured(leaf, "face-closed") == Length());
   Assembly wrong = leaf;  // a pin a step out of its hole in the cheeks
   wrong.pieces[piece_number(wrong, "pin of top rail")].place.origin[1] += mm(0.1);
-  CHECK(not_ok(wrong).find("shared-wood fail") == 0);
+  CHECK(not_ok(wrong).find("fouling fail") == 0);
 }
 
 TEST_CASE("Blind pins stop in the cheek behind the tenon") {
@@ -203,7 +203,7 @@ TEST_CASE("Pins of twin tenons stand two pins from the groove that runs between 
 TEST_CASE("A pin's hole in the rounded edge of its tenon is refused") {
   const std::string round = R"("mortise": {"ends": "tenon-rounded"})";
   // Of the 55 of the top rail's tenon 7.5 are round at each edge (a mortise of 15): 40 are flat.
-  CHECK(not_ok(wood(pinned(R"("diameter": 30, "from_shoulder": 33)", round))).find("shared-wood") ==
+  CHECK(not_ok(wood(pinned(R"("diameter": 30, "from_shoulder": 33)", round))).find("fouling") ==
         std::string::npos);
   CHECK(refusal(pinned(R"("diameter": 42, "from_shoulder": 33)", round)).find("/pin/diameter: ") ==
         0);

@@ -209,8 +209,8 @@ void Joiner::mortises_add_up() {
   for (const PrintedTable* table : sheet_.tables("MORTISES"))
     for (const auto& row : table->rows) {
       const std::string in = table->cell(row, "in");
-      const double near = *table->figure(row, "near");
-      expect_row(near + *table->figure(row, "long"), *table->figure(row, "far"), in + ": far");
+      const double near = *table->figure(row, "begins");
+      expect_row(near + *table->figure(row, "long"), *table->figure(row, "ends"), in + ": far");
       for (const char* line :
            {"from shoulder", "from face shoulder", "from back shoulder", "from sight line"})
         if (const auto from = table->figure(row, line))
@@ -238,7 +238,8 @@ void Joiner::find_rails() {
     for (const auto& row : table->rows) {
       if (table->cell(row, "edge") != "face" || table->above.find("open at") != std::string::npos)
         continue;
-      const std::pair<double, double> its{*table->figure(row, "near"), *table->figure(row, "far")};
+      const std::pair<double, double> its{*table->figure(row, "begins"),
+                                          *table->figure(row, "ends")};
       for (const std::string& mark : marks_in(table->cell(row, "takes"))) {
         auto& all = mortises[mark];
         if (std::find(all.begin(), all.end(), its) == all.end()) all.push_back(its);
@@ -278,7 +279,7 @@ void Joiner::heights_add_up() {
       for (const std::string& mark : marks_in(table->cell(row, "panels"))) {
         const bool level = pieces_[mark].grain == "level";
         const double high = level ? pieces_[mark].width : pieces_[mark].length;
-        const double bite = *table->figure(row, level ? "side bite" : "end bite");
+        const double bite = *table->figure(row, level ? "sides in" : "ends in");
         expect(is_any(high - 2 * bite, openings), mark + ": a panel that fits no opening");
       }
 }
@@ -293,7 +294,7 @@ void Joiner::muntins_stand_upright() {
       for (const std::string& rail : marks_in(table->cell(row, "in"))) {
         const auto its = tenons_.find(rail);
         if (its == tenons_.end()) continue;
-        const double middle = *table->figure(row, "near") + *table->figure(row, "long") / 2 -
+        const double middle = *table->figure(row, "begins") + *table->figure(row, "long") / 2 -
                               its->second.low - its->second.set_back;
         for (const std::string& mark : marks_in(table->cell(row, "takes"))) {
           const auto muntin = tenons_.find(mark);
@@ -328,8 +329,8 @@ void Joiner::laps_add_up() {
       if (const auto between = table->figure(row, "shoulder to shoulder"))
         expect_same(*between + *table->figure(row, "left end") + *table->figure(row, "right end"),
                     pieces_[table->cell(row, "face side of")].length, "a lapped rail");
-      if (const auto near = table->figure(row, "near"))
-        expect_same(*near + *table->figure(row, "long"), *table->figure(row, "far"), "a lap");
+      if (const auto near = table->figure(row, "begins"))
+        expect_same(*near + *table->figure(row, "long"), *table->figure(row, "ends"), "a lap");
     }
   for (const PrintedTable* table : sheet_.tables("MITRES"))
     for (const auto& row : table->rows) {
@@ -341,11 +342,12 @@ void Joiner::laps_add_up() {
     }
   for (const PrintedTable* table : sheet_.tables("HOUSINGS"))
     for (const auto& row : table->rows) {
-      expect_same(*table->figure(row, "near") + *table->figure(row, "wide"),
-                  *table->figure(row, "far"), "a housing");
+      expect_same(*table->figure(row, "begins") + *table->figure(row, "wide"),
+                  *table->figure(row, "ends"), "a housing");
       if (const auto from = table->figure(row, "from shoulder"))
         for (const std::string& mark : marks_in(table->cell(row, "in")))
-          expect_same(*from + tenons_[mark].low, *table->figure(row, "near"), mark + ": a housing");
+          expect_same(*from + tenons_[mark].low, *table->figure(row, "begins"),
+                      mark + ": a housing");
     }
 }
 

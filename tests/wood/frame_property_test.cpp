@@ -13,7 +13,7 @@ namespace {
 
 /// What depends on sizes alone, not on how well they were chosen, and so must never fail.
 const std::set<std::string_view> kMustHold = {
-    "shared-wood",  "frame-width", "frame-height",     "frame-flush",   "way-clear",
+    "fouling",      "frame-width", "frame-height",     "frame-flush",   "way-clear",
     "wall-width",   "wall-height", "housing-fit",      "housed-home",   "housed-bearing",
     "cheek-fit",    "edge-fit",    "bottom-clearance", "shoulder-seat", "gap-left",
     "gap-right",    "gap-head",    "gap-foot",         "gap-stop",      "leaf-width",

@@ -373,7 +373,7 @@ class PointJudge {
           if (!holds(wood_.pieces[a], at) || !holds(wood_.pieces[b], at)) continue;
           faults_.push_back(
               {{},
-               "shared-wood",
+               "fouling",
                wood_.pieces[a].mark + " and " + wood_.pieces[b].mark + " share wood"});
           break;
         }

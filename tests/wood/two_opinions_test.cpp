@@ -37,7 +37,7 @@ bool seen_by_checks(const Fault& fault, const Findings& findings) {
   switch (fault.kind) {
     case FaultKind::shared_wood:
     case FaultKind::meeting:
-      return fails(findings, "shared-wood");
+      return fails(findings, "fouling");
     case FaultKind::proud:
       return finds(findings, "panel-flush");
     case FaultKind::hole:
@@ -93,7 +93,7 @@ TEST_CASE("what the second opinion finds in a door, the checks find", "[wood][pr
     if (faults.empty()) {
       ++sound;
       wrong += unlike_design(*trial.assembly, findings);
-      if (fails(findings, "shared-wood") || fails(findings, "face-closed")) {
+      if (fails(findings, "fouling") || fails(findings, "face-closed")) {
         wrong += "a sound door fails\n";
       }
     }
