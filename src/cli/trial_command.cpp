@@ -196,7 +196,8 @@ class TrialRun {
     OutputFile file(invocation_.output, streams_.out, inputs());
     file.append(invocation_.view.format == Format::json
                     ? trial_json(trial, unit, job_->unit)
-                    : trial_page(trial, job_->unit, LengthPrinter(unit, LengthStyle{0})));
+                    : trial_page(trial, job_->unit, LengthPrinter(unit, LengthStyle{0})),
+                content_of(invocation_.view));
     file.finish();
     complaints_.note(file);
     if (trial.fails()) complaints_.raise(kCheckFailed);

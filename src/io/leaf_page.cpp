@@ -52,7 +52,7 @@ PageParts found_page(const Assembly& wood, const LengthPrinter& lengths) {
   const Fit* fit = fit_in_opening(wood);
   if (fit == nullptr || !fit->found) return {};
   const AsFound& found = *fit->found;
-  const auto titles = [&](std::string first, std::string last) {
+  const auto titles = [&](const std::string& first, const std::string& last) {
     std::vector<std::string> all{"gap", first, "middle", last};
     if (found.follow) all.insert(all.end(), {"plane off " + first, "and " + last});
     return all;

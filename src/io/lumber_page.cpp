@@ -214,7 +214,7 @@ class LumberPage {
     for (const auto& [words, names] : same.all()) {
       std::string text;
       for (const std::string& name : names)
-        text += (text.empty() ? "" : "; ") + name;
+        text.append(text.empty() ? "" : "; ").append(name);
       page += hanging(text + ": " + words);
     }
     return page;

@@ -340,8 +340,12 @@ std::vector<Cell> assumed_row(const std::string& key, const std::string& value,
 PageParts assumed_page(const ItemReport& report, const LengthPrinter& lengths) {
   if (report.assumed.empty()) return {};
   TextTable table({"key", "value", "why"});
-  for (const Assumed& assumed : report.assumed)
-    table.add(assumed_row(assumed.key, value_text(assumed.value, lengths), assumed.why));
+  for (const Assumed& assumed : report.assumed) {
+    // The item's id heads its page; without it items that are worked alike read alike.
+    const bool heads = assumed.key == "id";
+    table.add(assumed_row(assumed.key, heads ? "as above" : value_text(assumed.value, lengths),
+                          assumed.why));
+  }
   return {{"ASSUMED, for want of a word in the spec", table.text(lengths, 2)}};
 }
 
