@@ -75,14 +75,26 @@ inline std::string door_spec(std::string_view start, std::string_view more) {
   return R"({"kind": "door", )" + std::string(start) + (more.empty() ? "" : ", ") +
          std::string(more) + "}";
 }
-inline std::string house_mm(std::string_view more = {}) {
+/// A house door that says no more than its opening.
+inline std::string bare_house_mm(std::string_view more = {}) {
   return door_spec(R"("units": "mm", "opening": {"width": 930, "height": 2060})", more);
+}
+inline std::string bare_house_in(std::string_view more = {}) {
+  return door_spec(R"("units": "in", "opening": {"width": 36, "height": 80})", more);
+}
+/// The same with one gap all round, the foot too, unless `more` speaks of it: a leaf of 924 x 2054.
+inline std::string with_gap(std::string_view gap, std::string_view more) {
+  if (more.find("\"clearance\"") != std::string_view::npos) return std::string(more);
+  return std::string(gap) + (more.empty() ? "" : ", ") + std::string(more);
+}
+inline std::string house_mm(std::string_view more = {}) {
+  return bare_house_mm(with_gap(R"("clearance": 3)", more));
 }
 inline std::string cabinet_mm(std::string_view more = {}) {
   return door_spec(R"("units": "mm", "opening": {"width": 400, "height": 700})", more);
 }
 inline std::string house_in(std::string_view more = {}) {
-  return door_spec(R"("units": "in", "opening": {"width": 36, "height": 80})", more);
+  return bare_house_in(with_gap(R"("clearance": "1/8")", more));
 }
 inline std::string cabinet_in(std::string_view more = {}) {
   return door_spec(R"("units": "in", "opening": {"width": 16, "height": 28})", more);

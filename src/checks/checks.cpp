@@ -80,13 +80,17 @@ std::size_t first_of(const Assembly& assembly, std::size_t group) {
   return static_cast<std::size_t>(first - assembly.pieces.begin());
 }
 
-std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
+namespace {
+
+std::vector<Finding> check_all(const Assembly& assembly, Unit unit, const Job* job) {
   Bench bench = bench_of(assembly, unit);
   bench.findings.reserve(assembly.joints.size() * 10);
   check_whole(bench);
   check_fits(bench);
   check_walls(bench);
   check_proportions(bench);
+  if (job != nullptr) check_leaves(bench, unit, job->service);
+  if (job != nullptr && job->usual_year) check_usual_year(bench, *job->usual_year, unit);
   check_pins(bench);
   check_clashes(bench);
   check_hanging(bench);
@@ -97,8 +101,18 @@ std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
   return std::move(bench.findings);
 }
 
+}  // namespace
+
+std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit) {
+  return check_all(assembly, unit, nullptr);
+}
+
+std::vector<Finding> check_built(const Assembly& assembly, const Job& job) {
+  return check_all(assembly, job.unit, &job);
+}
+
 std::vector<Finding> check_job(const Assembly& assembly, const Job& job) {
-  std::vector<Finding> findings = check_assembly(assembly, job.unit);
+  std::vector<Finding> findings = check_built(assembly, job);
   if (!job.season) return findings;
   for (Finding& finding : check_moved(assembly, *job.season, job.unit))
     findings.push_back(std::move(finding));
@@ -109,8 +123,9 @@ std::vector<const Rule*> all_rules() {
   std::vector<const Rule*> rules;
   for (const auto& family :
        {rules_of_whole(), rules_of_fits(), rules_of_walls(), rules_of_proportions(),
-        rules_of_pins(), rules_of_clashes(), rules_of_hanging(), rules_of_meetings(),
-        rules_of_laps(), rules_of_as_found(), rules_of_glazing()})
+        rules_of_leaves(), rules_of_usual_year(), rules_of_pins(), rules_of_clashes(),
+        rules_of_hanging(), rules_of_meetings(), rules_of_laps(), rules_of_as_found(),
+        rules_of_glazing()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

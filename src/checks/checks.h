@@ -14,6 +14,10 @@ namespace haunch {
 /// come in both.
 std::vector<Finding> check_assembly(const Assembly& assembly, Unit unit);
 
+/// The same of a job's work, with what goes by more than its wood: by what its leaves serve for,
+/// and of panels by a usual year where nothing is said of moisture.
+std::vector<Finding> check_built(const Assembly& assembly, const Job& job);
+
 /// The same, and where the job has seasons those of its wood at their moistures.
 std::vector<Finding> check_job(const Assembly& assembly, const Job& job);
 

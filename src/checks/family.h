@@ -12,6 +12,9 @@
 
 namespace haunch {
 
+struct Season;
+struct Service;
+
 /// An assembly with its wood rebuilt and its joints measured, and the findings so far.
 struct Bench {
   const Assembly& assembly;
@@ -54,6 +57,10 @@ void check_whole(Bench& bench);
 void check_fits(Bench& bench);
 void check_walls(Bench& bench);
 void check_proportions(Bench& bench);
+/// Of each leaf as a whole, for what it serves.
+void check_leaves(Bench& bench, Unit unit, const Service& service);
+/// Of panels, where nothing is said of moisture.
+void check_usual_year(Bench& bench, const Season& usual, Unit unit);
 void check_pins(Bench& bench);
 void check_clashes(Bench& bench);
 void check_hanging(Bench& bench);
@@ -86,6 +93,8 @@ std::vector<const Rule*> rules_of_whole();
 std::vector<const Rule*> rules_of_fits();
 std::vector<const Rule*> rules_of_walls();
 std::vector<const Rule*> rules_of_proportions();
+std::vector<const Rule*> rules_of_leaves();
+std::vector<const Rule*> rules_of_usual_year();
 std::vector<const Rule*> rules_of_pins();
 std::vector<const Rule*> rules_of_clashes();
 std::vector<const Rule*> rules_of_hanging();

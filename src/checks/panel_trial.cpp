@@ -112,7 +112,10 @@ Tongue best_depth(const std::vector<PanelPoint>& remaining, Length cup, Face hol
 
 PanelTrial try_panel(const PanelDesign& design, const PanelReadings& readings, Unit unit) {
   PanelTrial trial;
-  trial.tongue = best_depth(readings.remaining, readings.cup, readings.hollow, design);
+  const Tongue free = best_depth(readings.remaining, readings.cup, readings.hollow, design);
+  const Tongue flat = best_depth(readings.remaining, Length(), readings.hollow, design);
+  trial.tongue = readings.pressed ? flat : free;
+  trial.other = readings.pressed ? free : flat;
   trial.allowed = {design.groove - readings.play.max, design.groove - readings.play.min};
   trial.removed_is_designed = !readings.removed;
   trial.removed = readings.removed.value_or(

@@ -35,6 +35,7 @@ struct PanelReadings {
   Face hollow = Face::first;          // which face is hollow; no matter where there is no cup
   std::optional<Length> removed;      // from the first face
   FitBand play;                       // groove less tongue, that is let pass
+  bool pressed = false;               // flat, by vacuum or clamps, as its second face is cut
 };
 
 /// Groove less tongue: from none to what the trade lets rattle, 0.8 mm or 1/32 in.
@@ -68,7 +69,8 @@ enum class PanelAdvice {
 };
 
 struct PanelTrial {
-  Tongue tongue;
+  Tongue tongue;                      // as the panel is held
+  Tongue other;                       // held the other way: pressed flat, or lying free
   Length removed;                     // from the first face
   bool removed_is_designed = false;   // reckoned from the designed thickness
   Length stock_varies;                // thickest less thinnest reading

@@ -11,6 +11,15 @@ namespace {
 constexpr Rule kDepth{"tenon-depth", "of tenon beyond its shoulder",
                       "a tenon wants to be at least 3 times as deep as it is thick "
                       "(woodworking-school rule, after Moxon)"};
+constexpr Rule kStubDepth{
+    "stub-depth", "of stub tenon beyond its shoulder",
+    "a stub in a groove of 3/8 in (9 mm), 1/32 in (1 mm) short of it, holds cabinet doors of about "
+    "3/4 in and up to 8 sq ft (0.74 m2), and larger ones with board glued in all round; else it "
+    "wants a groove of 3/4 in (19 mm) (how-to articles; size of the door: trade practice), and a "
+    "thicker frame wants tenons 3 times as deep as thick (after Moxon)"};
+constexpr Rule kBelowStub{"stub-bottom", "left below a stub tenon in its groove",
+                          "with nothing left the stub meets the bottom before its shoulder closes; "
+                          "leave 1/64 to 1/32 in (how-to articles)"};
 constexpr Rule kThickness{"tenon-thickness", "of tenon thickness",
                           "a tenon wants to be from a quarter to half of the thickness; a third is "
                           "the rule (Fairham 1917, Noyes 1910)"};
@@ -98,6 +107,50 @@ void check_dowel_rows(Bench& bench) {
     report(bench, kDowelRow, {end[0]}, {}, row.high - row.low, Bounds{{}, {}, row.each * 2, {}});
 }
 
+/// Whether its panels hold a frame together: board all over, which is glued in.
+bool has_board_glued_in(const Bench& bench, std::size_t group) {
+  bool any = false;
+  for (const std::size_t piece : pieces_of(bench.assembly, group)) {
+    const Piece& its = bench.assembly.pieces[piece];
+    if (its.role != Role::panel) continue;
+    if (its.matter != Matter::board) return false;
+    any = true;
+  }
+  return any;
+}
+
+/// The most that stubs in its grooves hold together without more.
+constexpr double kLargestStubbed = 8 * 144;
+
+double square_inches(const Box& leaf) {
+  constexpr auto kStepsPerInch = static_cast<double>(Length::from_inch_parts(1).steps());
+  return static_cast<double>(leaf.extent(0).steps()) / kStepsPerInch *
+         (static_cast<double>(leaf.extent(1).steps()) / kStepsPerInch);
+}
+
+/// How deep a stub must be to hold what it is of. A muntin has rails at both ends, and holds
+/// nothing together.
+Length stub_wanted(const Bench& bench, const Joint& joint, Length thickness) {
+  const Limits& limits = bench.limits;
+  const Piece& enters = bench.assembly.pieces[joint.enters];
+  if (enters.role == Role::muntin) return limits.least_stub;
+  if (enters.blank[2] > limits.thickest_stubbed) return thickness * 3;
+  const bool small = square_inches(placed_blanks(bench.assembly, enters.group)) <= kLargestStubbed;
+  return small || has_board_glued_in(bench, enters.group) ? limits.least_stub
+                                                          : limits.least_stub_alone;
+}
+
+void check_stub(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const JointMeasure& found = bench.measures[number];
+  const Limits& limits = bench.limits;
+  report(bench, kStubDepth, {joint.enters}, number, found.reach,
+         Bounds{limits.least_wood, {}, stub_wanted(bench, joint, found.thickness), {}});
+  if (found.bottom)
+    report(bench, kBelowStub, {joint.enters}, number, *found.bottom,
+           Bounds{{}, {}, limits.least_below_stub, {}});
+}
+
 void check_tenon(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
   const JointMeasure& found = bench.measures[number];
@@ -109,14 +162,15 @@ void check_tenon(Bench& bench, std::size_t number) {
   const std::vector<std::size_t> parts{joint.enters};
   const bool stub = !joint.mortise;
   const auto side_by_side = static_cast<std::int64_t>(found.side_by_side);
-  report(bench, kDepth, parts, number, found.reach,
-         Bounds{least, {}, stub ? std::nullopt : std::optional(found.thickness * 3), {}});
+  if (stub)
+    check_stub(bench, number);
+  else
+    report(bench, kDepth, parts, number, found.reach, Bounds{least, {}, found.thickness * 3, {}});
   report(bench, side_by_side > 1 ? kTwinThickness : kThickness, parts, number, found.thickness,
-         stub ? Bounds{least, {}, {}, {}}
-              : Bounds{least,
-                       {},
-                       floor_divide(thickness, 4 * side_by_side),
-                       floor_divide(thickness, 2 * side_by_side)});
+         Bounds{least,
+                {},
+                floor_divide(thickness, 4 * side_by_side),
+                floor_divide(thickness, 2 * side_by_side)});
   const auto [narrowest, widest] = std::minmax_element(found.widths.begin(), found.widths.end());
   report(bench, kWidth, parts, number, *narrowest, Bounds{least, {}, {}, {}});
   report(bench, kGlued, parts, number, *widest, Bounds{{}, {}, {}, bench.limits.widest_glued});
@@ -160,8 +214,9 @@ void check_proportions(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_proportions() {
-  return {&kDepth,    &kThickness,    &kTwinThickness, &kWidth,      &kGlued,          &kTongue,
-          &kLockRail, &kLapThickness, &kGluedLap,      &kDowelDepth, &kDowelThickness, &kDowelRow};
+  return {&kDepth,    &kStubDepth,  &kBelowStub,      &kThickness, &kTwinThickness,
+          &kWidth,    &kGlued,      &kTongue,         &kLockRail,  &kLapThickness,
+          &kGluedLap, &kDowelDepth, &kDowelThickness, &kDowelRow};
 }
 
 }  // namespace haunch

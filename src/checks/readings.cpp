@@ -14,6 +14,8 @@ constexpr std::array kStudent95 = {6.3138, 2.9200, 2.3534, 2.1318, 2.0150,
                                    1.9432, 1.8946, 1.8595, 1.8331, 1.8125};
 constexpr std::array kChiSquare10 = {0.01579, 0.21072, 0.58437, 1.06362, 1.61031,
                                      2.20413, 2.83311, 3.48954, 4.16816, 4.86518};
+constexpr std::array kChiSquare90 = {2.70554, 4.60517, 6.25139, 7.77944, 9.23636,
+                                     10.6446, 12.0170, 13.3616, 14.6837, 15.9872};
 constexpr double kNormal95 = 1.6448536;
 constexpr double kNormal90 = 1.2815516;
 
@@ -26,12 +28,12 @@ double student_95(std::size_t freedom) {
   return z + (z3 + z) / (4 * n) + (5 * z3 * z * z + 16 * z3 + 3 * z) / (96 * n * n);
 }
 
-/// Wilson and Hilferty's cube beyond the table.
-double chi_square_10(std::size_t freedom) {
-  if (freedom <= kChiSquare10.size()) return kChiSquare10[freedom - 1];
+/// Wilson and Hilferty's cube beyond the table, at so many standard deviations.
+double chi_square(const std::array<double, 10>& table, double deviations, std::size_t freedom) {
+  if (freedom <= table.size()) return table[freedom - 1];
   const auto n = static_cast<double>(freedom);
   const double part = 2 / (9 * n);
-  return n * std::pow(1 - part - kNormal90 * std::sqrt(part), 3);
+  return n * std::pow(1 - part + deviations * std::sqrt(part), 3);
 }
 
 Length times(Length length, double factor) {
@@ -60,7 +62,12 @@ Readings sum_up(const std::vector<Length>& readings) {
 
 double spread_factor(std::size_t count) {
   const auto freedom = static_cast<double>(count - 1);
-  return std::sqrt(freedom / chi_square_10(count - 1));
+  return std::sqrt(freedom / chi_square(kChiSquare10, -kNormal90, count - 1));
+}
+
+double least_spread_factor(std::size_t count) {
+  const auto freedom = static_cast<double>(count - 1);
+  return std::sqrt(freedom / chi_square(kChiSquare90, kNormal90, count - 1));
 }
 
 double mean_factor(std::size_t count) {

@@ -23,6 +23,10 @@ Readings sum_up(const std::vector<Length>& readings);
 /// of them: 3.1 for three, 1.9 for five, 1.5 for ten (chi-square, one-sided).
 double spread_factor(std::size_t count);
 
+/// Nine times in ten it is at least so many times that: 0.66 for three, 0.72 for five, 0.78 for ten
+/// (chi-square, one-sided).
+double least_spread_factor(std::size_t count);
+
 /// Nine times in ten the mean of all pieces is at most so many spreads away from the mean of
 /// `count` (> 1) of them: 1.7 for three, 1 for five, 0.6 for ten (Student's t, two-sided).
 double mean_factor(std::size_t count);

@@ -159,16 +159,18 @@ class Push {
   std::span<const std::int64_t> probes() const {
     return moves_something() ? std::span<const std::int64_t>(kMoveProbes) : kProbes;
   }
-  Length change(std::int64_t steps) const { return lever_.step * steps; }
-  Length value(std::int64_t steps) const {
-    return up_ ? lever_.value + change(steps) : lever_.value - change(steps);
+  Touches touches() const { return lever_.touches(); }
+  Length change(std::int64_t steps) const {
+    const auto value = stepped(steps);
+    return value ? std::max(*value - lever_.value, lever_.value - *value) : lever_.step * steps;
   }
+  Length value(std::int64_t steps) const { return stepped(steps).value_or(lever_.value); }
 
   /// What there is no effort left for, or is less than the spec allows, is as what can't be worked.
   const Trial& trial(std::int64_t steps) {
     static const Trial kNone;
     if (const auto before = tried_.find(steps); before != tried_.end()) return before->second;
-    if (value(steps) < lever_.least || !allowance_.allows()) return kNone;
+    if (!is_bearable(steps) || !allowance_.allows()) return kNone;
     return tried_.emplace(steps, tried(before_, lever_, value(steps))).first->second;
   }
 
@@ -188,6 +190,27 @@ class Push {
   }
 
  private:
+  /// The size after so many steps: the next ones of those that can be had, where not all can.
+  std::optional<Length> stepped(std::int64_t steps) const {
+    if (lever_.only.empty())
+      return up_ ? lever_.value + lever_.step * steps : lever_.value - lever_.step * steps;
+    const auto above = std::upper_bound(lever_.only.begin(), lever_.only.end(), lever_.value);
+    const auto below = std::lower_bound(lever_.only.begin(), lever_.only.end(), lever_.value);
+    const std::int64_t left = up_ ? lever_.only.end() - above : below - lever_.only.begin();
+    if (steps > left) return {};
+    return up_ ? *(above + steps - 1) : *(below - steps);
+  }
+
+  /// Of a member's width or thickness no more than a third is added or taken away: what differs
+  /// more is another design.
+  bool is_bearable(std::int64_t steps) const {
+    const auto value = stepped(steps);
+    if (!value || *value < lever_.least) return false;
+    // A depth that is more than doubled is that of another joint.
+    if (lever_.key.ends_with("_depth")) return change(steps) <= lever_.value;
+    return touches() != Touches::proportion || change(steps) * 3 <= lever_.value;
+  }
+
   const Before& before_;
   Allowance& allowance_;
   const Lever& lever_;
@@ -195,12 +218,17 @@ class Push {
   std::map<std::int64_t, Trial> tried_;
 };
 
+/// How much is changed of what; what spoils a design the least comes first.
+using Change = std::pair<Touches, Length>;
+
 /// A push that could put a finding right, and after how many steps if the figure goes on as it
 /// began.
 struct Prospect {
   Push* push;
   std::int64_t steps;
   std::size_t number;  // of the push
+
+  Change change() const { return {push->touches(), push->change(steps)}; }
 };
 
 /// What was found for a finding: so many steps of a push.
@@ -208,7 +236,7 @@ struct Answer {
   Push* push;
   std::int64_t steps;
 
-  Length change() const { return push->change(steps); }
+  Change change() const { return {push->touches(), push->change(steps)}; }
   Remedy remedy() const {
     const Lever& lever = push->lever();
     return {lever.key, lever.what, lever.value, push->value(steps), lever.moves};
@@ -308,10 +336,10 @@ class RemedySearch {
   std::optional<Answer> best_of(std::size_t wanted, bool of_moves) {
     std::optional<Answer> best;
     for (const Prospect& prospect : prospects_for(wanted, of_moves)) {
-      if (best && prospect.push->change(prospect.steps) >= best->change()) break;
+      if (best && prospect.change() >= best->change()) break;
       const std::int64_t steps = least_steps(wanted, prospect);
-      if (steps > 0 && (!best || prospect.push->change(steps) < best->change()))
-        best = Answer{prospect.push, steps};
+      const Answer answer{prospect.push, steps};
+      if (steps > 0 && (!best || answer.change() < best->change())) best = answer;
     }
     return best;
   }
@@ -384,8 +412,7 @@ class RemedySearch {
           prospects.push_back({&pushes_[number], steps, number});
     }
     std::sort(prospects.begin(), prospects.end(), [](const Prospect& a, const Prospect& b) {
-      return std::pair(a.push->change(a.steps), a.number) <
-             std::pair(b.push->change(b.steps), b.number);
+      return std::pair(a.change(), a.number) < std::pair(b.change(), b.number);
     });
     return prospects;
   }

@@ -1,10 +1,9 @@
 #include "seasons.h"
 
 #include <algorithm>
-#include <numeric>
+#include <utility>
 
 #include "family.h"
-#include "moisture.h"
 
 namespace haunch {
 namespace {
@@ -84,41 +83,6 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
   tabulate_leaves(report, states, built);
 }
 
-/// Much of a sealed unit is gas; its weight is not that of so much glass.
-bool is_sealed_unit(const Bench& bench, std::size_t piece) {
-  return std::any_of(
-      bench.assembly.joints.begin(), bench.assembly.joints.end(), [&](const Joint& joint) {
-        return joint.enters == piece && joint.kind == JointKind::sealed_unit_in_rebate;
-      });
-}
-
-void weigh(SeasonReport& report, const Bench& bench, const Season& season) {
-  constexpr double kCubicMmInCubicMetre = 1e9;
-  report.weighed = true;
-  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
-    if (bench.assembly.pieces[piece].matter == Matter::board || is_sealed_unit(bench, piece)) {
-      report.not_weighed.push_back(piece);
-      report.weights.push_back(0);
-      continue;
-    }
-    const auto density = bench.assembly.pieces[piece].matter == Matter::glass
-                             ? std::optional(kGlassDensity)
-                             : density_kg_m3(season.species.of(bench.assembly.pieces[piece].role),
-                                             season.moisture.build);
-    report.weighed = report.weighed && density.has_value();
-    report.weights.push_back(density.value_or(0) *
-                             volume_of(solid_of(bench.assembly.pieces[piece], Fittings::let_in)) /
-                             kCubicMmInCubicMetre);
-  }
-  for (const LeafSeason& leaf : report.leaves) {
-    double all = 0;
-    for (std::size_t piece = 0; piece < report.weights.size(); ++piece)
-      if (leaf.group == 0 || bench.assembly.pieces[piece].group == leaf.group)
-        all += report.weights[piece];
-    report.leaf_weights.push_back(all);
-  }
-}
-
 /// Puts the wood of one moisture on the bench and checks it.
 void check_at(State& state, const Assembly& built, const Season& season, double percent,
               Unit unit) {
@@ -146,14 +110,6 @@ std::vector<Finding> check_moved(const Assembly& built, const Season& season, Un
   return findings;
 }
 
-bool SeasonReport::is_weighed(std::size_t piece) const {
-  return std::find(not_weighed.begin(), not_weighed.end(), piece) == not_weighed.end();
-}
-
-double SeasonReport::whole_weight() const {
-  return std::accumulate(weights.begin(), weights.end(), 0.0);
-}
-
 SeasonReport check_seasons(const Assembly& built, const Season& season, Unit unit) {
   const Moisture& moisture = season.moisture;
   const AtEach<double> percents{moisture.low, moisture.build, moisture.high};
@@ -173,7 +129,6 @@ SeasonReport check_seasons(const Assembly& built, const Season& season, Unit uni
                            state.bench->findings.end());
   }
   tabulate(report, states, built);
-  weigh(report, *states[kBuild].bench, season);
   return report;
 }
 

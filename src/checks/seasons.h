@@ -58,14 +58,7 @@ struct SeasonReport {
   std::vector<PanelSeason> panels;
   std::vector<LeafSeason> leaves;  // of what has an opening, or hangs
   std::vector<TenonSeason> tenons;
-  Length widest_glued;                   // the limit of their widths
-  std::vector<double> weights;           // kilograms at build moisture, of each piece
-  bool weighed = false;                  // every wood's specific gravity is known
-  std::vector<std::size_t> not_weighed;  // board and sealed units, whose density is not known
-  std::vector<double> leaf_weights;      // of each of its leaves; of a leaf by itself, its own
-
-  bool is_weighed(std::size_t piece) const;
-  double whole_weight() const;
+  Length widest_glued;  // the limit of their widths
 };
 
 /// Works the assembly again at each moisture, and measures the same things on that wood.

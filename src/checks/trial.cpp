@@ -11,6 +11,7 @@ namespace {
 constexpr double kMmInInch = 25.4;
 constexpr double kNearlySo = 1.25;  // how far a wrong unit may be from 25.4 and still be told
 constexpr double kSpreadsEachWay = 3;
+constexpr std::size_t kFewest = 3;  // readings that say that a band cannot be kept
 
 double in_steps(Length length) {
   return static_cast<double>(length.steps());
@@ -143,14 +144,26 @@ double share_inside(const Outlook& outlook) {
                       in_steps(outlook.wanted), in_steps(*outlook.spread));
 }
 
-Hold hold_of(const Outlook& outlook) {
+/// The same, had so many readings spread alike.
+Hold hold_of(const Outlook& outlook, std::size_t count) {
   const double reach = in_steps(*outlook.spread) * kSpreadsEachWay;
-  const double most = in_steps(*outlook.spread_at_most) * kSpreadsEachWay;
+  const double band = in_steps(outlook.band.max - outlook.band.min);
   const Length room =
       std::min(outlook.wanted - outlook.band.min, outlook.band.max - outlook.wanted);
-  if (reach * 2 > in_steps(outlook.band.max - outlook.band.min)) return Hold::cannot;
+  // Two readings that lie apart show that there is a spread, but hardly its size.
+  const bool few = count < kFewest;
+  if (!few && reach * 2 * least_spread_factor(count) > band) return Hold::cannot;
+  if (reach * 2 > band) return Hold::unsure;
   if (reach > in_steps(room)) return Hold::off_centre;
-  return most > in_steps(room) ? Hold::unsure : Hold::keeps;
+  return reach * spread_factor(count) > in_steps(room) ? Hold::unsure : Hold::keeps;
+}
+
+/// How many readings would tell, if they spread as those that there are.
+std::optional<std::size_t> count_that_tells(const Outlook& outlook) {
+  constexpr std::size_t kMost = 100;
+  for (std::size_t count = outlook.count + 1; count <= kMost; ++count)
+    if (hold_of(outlook, count) != Hold::unsure) return count;
+  return {};
 }
 
 /// The fewer readings of the two sizes say how far the spread of the fit can be trusted.
@@ -168,7 +181,9 @@ Outlook outlook(const JointDesign& design, const JointReadings& read) {
   found.spread = fit.spread;
   found.spread_at_most = spread_at_most(fit);
   found.share = share_inside(found);
-  found.hold = hold_of(found);
+  found.count = fit.count;
+  found.hold = hold_of(found, found.count);
+  if (found.hold == Hold::unsure) found.would_tell = count_that_tells(found);
   return found;
 }
 

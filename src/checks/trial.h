@@ -117,9 +117,9 @@ struct Correction {
 enum class Hold {
   unknown,     // too few readings for a spread
   keeps,       // even if the spread is as large as so few readings leave open
-  unsure,      // with the spread as read, but so few readings leave a larger one open
+  unsure,      // so few readings leave open a spread that keeps it, and one that does not
   off_centre,  // not at the wanted fit, but in the middle of the band
-  cannot
+  cannot       // even if the spread is as small as so few readings leave open
 };
 
 struct Outlook {
@@ -128,6 +128,12 @@ struct Outlook {
   std::optional<Length> spread, spread_at_most;  // of the fit
   std::optional<double> share;                   // of joints inside the band, 0 to 1
   Hold hold = Hold::unknown;
+  std::size_t count = 0;  // readings that the spread is of
+  /// unsure: how many in all would tell, if they spread alike; nothing where even 100 would not.
+  std::optional<std::size_t> would_tell;
+
+  /// Whether six spreads go into the band, taken as they were read.
+  bool is_kept_as_read() const { return spread && *spread * 6 <= band.max - band.min; }
 };
 
 /// What the readings of a joint mean and what to change.

@@ -28,6 +28,10 @@ struct Limits {
   Length least_beyond_housing;  // to the end of the housed piece: caution
   Length most_found_gap;        // of a leaf's gap, more than designed: caution
   Length most_packing;          // of a frame's gap to the wall, more than designed: caution
+  Length thickest_stubbed;      // of a frame that a stub in the groove holds
+  Length least_stub;            // deep, in a small leaf, or with board glued in: caution
+  Length least_stub_alone;      // in a larger one: caution
+  Length least_below_stub;      // to the groove's bottom: caution
   Length highest_lock_rail;     // its top above the leaf's foot: caution
 };
 
@@ -55,6 +59,10 @@ constexpr Limits limits_in(Unit unit) {
   limits.least_beyond_housing = mm ? Length::from_mm(10) : Length::from_inch_parts(3, 8);
   limits.most_found_gap = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
   limits.most_packing = mm ? Length::from_mm(10) : Length::from_inch_parts(3, 8);
+  limits.thickest_stubbed = mm ? Length::from_mm(25) : Length::from_inch_parts(1);
+  limits.least_stub = mm ? Length::from_mm(8) : Length::from_inch_parts(11, 32);
+  limits.least_stub_alone = mm ? Length::from_mm(18) : Length::from_inch_parts(23, 32);
+  limits.least_below_stub = mm ? Length::from_mm_thousandths(400) : Length::from_inch_parts(1, 64);
   limits.highest_lock_rail = Length::from_inch_parts(38);
   return limits;
 }

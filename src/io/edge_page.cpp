@@ -82,21 +82,25 @@ std::string moulding_text(const Operation& moulding, const LengthPrinter& length
 TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::string> titles) {
   struct Edges {
     Clearances sides, ends;
+    std::string joint;  // the first, by which a trial of it is asked for
   };
   std::vector<Edges> of_pieces(wood.pieces.size());
-  for (const Joint& joint : wood.joints) {
+  for (std::size_t number = 0; number < wood.joints.size(); ++number) {
+    const Joint& joint = wood.joints[number];
     if (joint.kind != kind || joint.arched) continue;
     const bool at_end = joint.heading.axis == wood.pieces[joint.enters].place.axes[0];
     Edges& its = of_pieces[joint.enters];
+    if (its.joint.empty()) its.joint = joint_id(number);
     (at_end ? its.ends : its.sides) = joint.design;
   }
   TextTable table(std::move(titles));
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
-    const auto& [sides, ends] = of_pieces[number];
+    const auto& [sides, ends, joint] = of_pieces[number];
     if (!sides.bottom && !ends.bottom) continue;
     std::vector<Cell> row{Cell::of_mark(wood.pieces[number].mark), sides.bottom, sides.bite,
                           ends.bottom, ends.bite};
     if (kind == JointKind::panel_in_groove) row.push_back(Cell::of_fit(ends.cheeks));
+    row.push_back(Cell::of_mark(joint));
     table.add_alike(std::move(row));
   }
   return table;
@@ -217,8 +221,9 @@ PageParts raise_page(const Assembly& wood, const Making& making, const LengthPri
 
 PageParts panel_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
   std::vector<std::string> titles{"panels", "side gap", "sides in", "end gap", "ends in"};
+  titles.emplace_back("joint");
   const TextTable bedded = panel_table(wood, JointKind::panel_in_rebate, titles);
-  titles.emplace_back("play in thickness");
+  titles.insert(titles.end() - 1, "play");
   const TextTable grooved = panel_table(wood, JointKind::panel_in_groove, titles);
   PageParts page;
   if (!grooved.empty())

@@ -8,6 +8,7 @@
 
 #include "lumber_bill.h"
 #include "lumber_planner.h"
+#include "materials.h"
 #include "sawn.h"
 #include "season.h"
 

@@ -16,6 +16,7 @@ struct MortiseRow {
   std::string_view from;
   const Run* run;
   Marks takes;
+  Marks joints;
 };
 /// What a machine is set to for a mortise, and how that is opened for wedges.
 struct MortiseKey {
@@ -54,13 +55,15 @@ MortiseSets mortise_sets(const Assembly& wood, const Making& making, FeatureKind
                    place_of(piece, run),
                    word_of(run.from),
                    &run,
-                   {wood.pieces[joint.enters].mark}};
+                   {wood.pieces[joint.enters].mark},
+                   {joint_id(*run.joint)}};
     const auto same = std::find_if(rows.begin(), rows.end(), [&](const MortiseRow& other) {
       return marked_alike(other, row);
     });
     if (same == rows.end()) return rows.push_back(std::move(row));
     add_once(same->in, row.in.front());
     add_once(same->takes, row.takes.front());
+    add_once(same->joints, row.joints.front());
   });
   sort_rows(sets);
   return sets;
@@ -94,11 +97,11 @@ std::string place_heading(const std::vector<MortiseRow>& rows) {
 std::string mortise_table(const std::vector<MortiseRow>& rows, ShoulderLine line,
                           const LengthPrinter& lengths) {
   TextTable table({"in", place_heading(rows), "from", "begins", "ends", "long", "square",
-                   "from " + std::string(word_of(line)), "takes"});
+                   std::string(word_of(line)), "takes", "joint"});
   for (const MortiseRow& row : rows)
     table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
                extent_printed(*row.run, lengths), *row.run->straight, near_from_shoulder(*row.run),
-               joined(row.takes)});
+               joined(row.takes), joined(row.joints)});
   return table.text(lengths, 4);
 }
 
@@ -140,6 +143,20 @@ std::string depth_text(const Assembly& wood, const Making& making) {
   return paragraph("deep: from the " + where + " as it is before " + any + " is worked there");
 }
 
+/// "shoulder: where it begins, told from there", of the lines that places are told from besides an
+/// end.
+std::string lines_text(const MortiseSets& sets) {
+  Marks lines;
+  for (const auto& [key, rows] : sets)
+    for (const MortiseRow& row : rows)
+      if (const auto& from = row.run->from_shoulder)
+        add_once(lines, std::string(word_of(from->line)));
+  std::string text;
+  for (const std::string& line : lines)
+    text += (text.empty() ? "" : ", ") + line;
+  return text.empty() ? text : paragraph(text + ": where it begins, told from there");
+}
+
 }  // namespace
 
 PageParts mortise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
@@ -155,6 +172,7 @@ PageParts mortise_page(const Assembly& wood, const Making& making, const LengthP
     page.body += mortise_text(key, lengths) + mortise_tables(rows, lengths);
   }
   page.legends.push_back(depth_text(wood, making));
+  page.legends.push_back(lines_text(sets));
   std::string square =
       "square: the widest tenon with square edges that goes in between the round ends";
   if (any_squared)

@@ -5,6 +5,7 @@
 
 #include "allowance.h"
 #include "checks.h"
+#include "materials.h"
 #include "sawn.h"
 
 namespace haunch {
@@ -93,8 +94,11 @@ void take_seasons(ItemReport& report, const Job& job) {
 
 void take_checks(ItemReport& report, const Job& job, Wanted wanted) {
   const std::int64_t before = effort_spent();
-  report.findings = check_assembly(report.wood, job.unit);
+  report.findings = check_built(report.wood, job);
   if (job.season) take_seasons(report, job);
+  report.weights = weigh(report.wood, job);
+  for (Caution& caution : weight_cautions(*report.weights, report.wood, job))
+    report.cautions.push_back(std::move(caution));
   const std::int64_t one_try = effort_spent() - before;
   if (wanted.season_remedies && job.season)
     report.season_remedies = find_season_remedies(job, report.findings, one_try);
@@ -126,6 +130,8 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
     report.wood = std::move(worked.assembly);
     report.rooms = std::move(worked.rooms);
     report.cautions = std::move(worked.cautions);
+    for (Caution& caution : doubts_of_names(*job))
+      report.cautions.push_back(std::move(caution));
     report.assumed = job->assumed_names;
     report.assumed.insert(report.assumed.end(), worked.assumed.begin(), worked.assumed.end());
     report.assumed.insert(report.assumed.end(), job->assumed_tolerances.begin(),
@@ -142,10 +148,6 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
   } catch (const LengthOverflow& overflow) {
     return {{}, {{"", std::string(overflow.what()) + "; make the sizes less", {}}}};
   }
-}
-
-const std::string& material_of(const Piece& piece, const Job& job) {
-  return piece.material.empty() ? job.species.of(piece.role) : piece.material;
 }
 
 std::vector<CutRow> cut_list(const Assembly& wood, const Job& job) {

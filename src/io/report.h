@@ -15,6 +15,7 @@
 #include "surface.h"
 #include "tolerance.h"
 #include "view.h"
+#include "weight.h"
 
 namespace haunch {
 
@@ -41,6 +42,7 @@ struct ItemReport {
   std::optional<Making> making;     // where its joinery is told
   std::optional<FitForecast> fits;  // where the spec or the shop speaks of tolerances
   std::vector<Finding> findings;
+  std::optional<Weights> weights;                 // with the checks
   std::optional<SeasonReport> seasons;            // where the spec or the shop speaks of moisture
   std::optional<SeasonRemedies> season_remedies;  // where they were looked for; so the others
   std::optional<Remedies> remedies;               // of each finding
@@ -80,9 +82,6 @@ std::vector<CutRow> cut_list(const Assembly& wood, const Job& job);
 bool cut_alike(const CutRow& a, const CutRow& b);
 /// Puts another that is cut alike to a row, at the smaller sizes.
 void merge(CutRow& row, const CutRow& other);
-
-/// What a piece of a job is made of: its own material, else the species of its role.
-const std::string& material_of(const Piece& piece, const Job& job);
 
 /// The side of a piece that lies across one of its own axes, at the low or the high end of it, as
 /// the piece stands in its assembly.

@@ -60,12 +60,17 @@ std::vector<CheckTold> checks_of(const ItemTold& it) {
   return checks;
 }
 
-/// Of the whole, in kilograms at its moisture at the bench; null where that is not stated, or the
-/// density of a part is not known.
+/// Of the whole, in kilograms at its moisture at the bench; null where the density of a part is not
+/// known.
 OrNull<Rounded<3>> weight_of(const ItemReport& report) {
-  const std::optional<SeasonReport>& seasons = report.seasons;
-  if (!seasons || !seasons->weighed || !seasons->not_weighed.empty()) return {};
-  return {Rounded<3>{seasons->whole_weight()}};
+  if (!report.weights || !report.weights->whole.is_known()) return {};
+  return {Rounded<3>{report.weights->whole.kilograms}};
+}
+
+/// Why that is null.
+std::optional<std::string> weight_unknown(const ItemReport& report) {
+  if (!report.weights || report.weights->whole.is_known()) return {};
+  return unknown_words(report.weights->whole, report.wood, *report.job);
 }
 
 /// An opening that was measured all round.
@@ -258,6 +263,10 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
       {"verdict",
        [](auto& it) { return only_if(it.tells(Section::check), VerdictTold{it.report}); }},
       {"weight", [](auto& it) { return only_if(it.tells(Section::check), weight_of(it.report)); }},
+      {"weight_unknown",
+       [](auto& it) {
+         return it.tells(Section::check) ? weight_unknown(it.report) : std::nullopt;
+       }},
       {"checks", [](auto& it) { return only_if(it.tells(Section::check), checks_of(it)); }},
       {"remedy_search",
        [](auto& it) {

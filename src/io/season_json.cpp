@@ -13,33 +13,33 @@ struct TenonTold {
   const TenonSeason& tenon;
 };
 
-struct Weight {
+struct WeightsTold {
   const ItemReport& report;
-  const SeasonReport& seasons;
+  const Weights& weights;
 };
 
 /// Of kilograms and percents.
 using Thousandths = Rounded<3>;
 
-ByName<Thousandths> weights_of_parts(const Weight& it) {
+ByName<Thousandths> weights_of_parts(const WeightsTold& it) {
   ByName<Thousandths> weights;
-  for (std::size_t i = 0; i < it.seasons.weights.size(); ++i)
-    if (it.seasons.is_weighed(i))
-      weights.each.emplace_back(it.report.wood.pieces[i].mark, Thousandths{it.seasons.weights[i]});
+  for (std::size_t i = 0; i < it.weights.pieces.size(); ++i)
+    if (const auto& kilograms = it.weights.pieces[i])
+      weights.each.emplace_back(it.report.wood.pieces[i].mark, Thousandths{*kilograms});
   return weights;
 }
 
-std::optional<std::vector<Thousandths>> weights_of_leaves(const Weight& it) {
+std::optional<std::vector<Thousandths>> weights_of_leaves(const WeightsTold& it) {
   if (fits_that_stand(it.report.wood, StandsIn::group).empty()) return {};
   std::vector<Thousandths> weights;
-  for (const double weight : it.seasons.leaf_weights)
-    weights.push_back({weight});
+  for (const LeafWeight& leaf : it.weights.leaves)
+    weights.push_back({leaf.weight.kilograms});
   return weights;
 }
 
-OrNull<Weight> weight_of(const ItemReport& report) {
-  if (!report.seasons->weighed) return {};
-  return {Weight{report, *report.seasons}};
+OrNull<WeightsTold> weight_of(const ItemReport& report) {
+  if (!report.weights->any_known()) return {};
+  return {WeightsTold{report, *report.weights}};
 }
 
 std::optional<LeafSeason> leaf_named(const SeasonTold& it, std::string_view name) {
@@ -111,12 +111,12 @@ struct JsonObject<TenonTold> : JsonObjectDefaults {
 };
 
 template <>
-struct JsonObject<Weight> : JsonObjectDefaults {
-  static constexpr JsonKey<Weight> keys[] = {
-      {"kilograms", [](auto& it) { return Thousandths{it.seasons.whole_weight()}; }},
+struct JsonObject<WeightsTold> : JsonObjectDefaults {
+  static constexpr JsonKey<WeightsTold> keys[] = {
+      {"kilograms", [](auto& it) { return Thousandths{it.weights.whole.kilograms}; }},
       {"parts", [](auto& it) { return weights_of_parts(it); }},
       {"not_weighed",
-       [](auto& it) { return if_any(marks_of(it.report.wood, it.seasons.not_weighed)); }},
+       [](auto& it) { return if_any(marks_of(it.report.wood, it.weights.whole.unknown)); }},
       {"leaves", [](auto& it) { return weights_of_leaves(it); }}};
 };
 

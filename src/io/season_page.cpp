@@ -266,41 +266,41 @@ std::string remedies_text(const ItemReport& report) {
 
 // ---- weight
 
-/// The most that one person should lift under the best conditions: 51 lb (23 kg), NIOSH.
-constexpr double kOnePersonLifts = 23;
+std::string kilograms_text(double kilograms, Unit unit) {
+  constexpr double kPoundsInKilogram = 2.2046226218;
+  return unit == Unit::mm ? fmt::format("{:.1f} kg", kilograms)
+                          : fmt::format("{:.1f} lb", kilograms * kPoundsInKilogram);
+}
+
+/// "A 6.9 kg, B 6.9 kg", of the pieces whose density is known.
+std::string weights_of_pieces(const ItemReport& report, Unit unit) {
+  std::string text;
+  for (std::size_t i = 0; i < report.weights->pieces.size(); ++i)
+    if (const auto& kilograms = report.weights->pieces[i])
+      text += (text.empty() ? "" : ", ") + report.wood.pieces[i].mark + " " +
+              kilograms_text(*kilograms, unit);
+  return text;
+}
 
 std::string weights_text(const ItemReport& report, Unit unit) {
-  const SeasonReport& seasons = *report.seasons;
-  if (!seasons.weighed) return "  weight: no specific gravity is printed of this wood\n";
-  constexpr double kPoundsInKilogram = 2.2046226218;
-  const auto shown = [unit](double kilograms) {
-    return unit == Unit::mm ? fmt::format("{:.1f} kg", kilograms)
-                            : fmt::format("{:.1f} lb", kilograms * kPoundsInKilogram);
-  };
+  const Weights& weights = *report.weights;
+  const Weight& whole = weights.whole;
+  const std::string at = percent_words(weights.percent);
   std::string text =
-      fmt::format("weight at {}: {}, of which", percent_words(seasons.moisture.build),
-                  shown(seasons.whole_weight()));
-  bool first = true;
-  for (std::size_t i = 0; i < seasons.weights.size(); ++i) {
-    if (!seasons.is_weighed(i)) continue;
-    text += fmt::format("{} {} {}", first ? "" : ",", report.wood.pieces[i].mark,
-                        shown(seasons.weights[i]));
-    first = false;
-  }
+      whole.is_known()
+          ? fmt::format("weight at {}: {}, of which ", at, kilograms_text(whole.kilograms, unit))
+          : fmt::format("weight not known: {}: {}", unknown_words(whole, report.wood, *report.job),
+                        joined(marks_of(report.wood, whole.unknown)));
+  if (!whole.is_known() && weights.any_known())
+    text += fmt::format("; at {} the rest comes to {}, of which ", at,
+                        kilograms_text(whole.kilograms, unit));
+  text += weights_of_pieces(report, unit);
   if (!fits_that_stand(report.wood, StandsIn::group).empty())
-    for (std::size_t i = 0; i < seasons.leaf_weights.size(); ++i)
-      text += fmt::format("; the {} {}", name_of(report, seasons.leaves[i]),
-                          shown(seasons.leaf_weights[i]));
-  if (!seasons.not_weighed.empty())
-    text += "; not in it, as their density is not known: " +
-            joined(marks_of(report.wood, seasons.not_weighed));
-  std::string page = hanging(text);
-  if (*std::max_element(seasons.leaf_weights.begin(), seasons.leaf_weights.end()) > kOnePersonLifts)
-    page += hanging(
-        "lifting: more than one person should lift (23 kg, 51 lb, under the best "
-        "conditions: NIOSH); two carry it, or a trolley does. Local rules for work "
-        "decide.");
-  return page;
+    for (const LeafWeight& leaf : weights.leaves)
+      text += fmt::format("; the {} {}{}", group_name(report.wood.groups[leaf.group]),
+                          kilograms_text(leaf.weight.kilograms, unit),
+                          leaf.weight.is_known() ? "" : " and what is not known");
+  return hanging(text);
 }
 
 }  // namespace

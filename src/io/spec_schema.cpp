@@ -5,6 +5,7 @@
 #include "doorset_spec.h"
 #include "key.h"
 #include "schema.h"
+#include "season_spec.h"
 
 namespace haunch {
 namespace {
@@ -65,6 +66,14 @@ Json percent() {
                            {"degrees", one_of({"celsius", "fahrenheit"})}},
                           {"temperature", "humidity"});
   return {{"anyOf", {Json{{"type", "number"}, {"minimum", 1}, {"maximum", 30}}, air}}};
+}
+
+Json woods() {
+  Json wood{{"name", {{"type", "string"}}}, {"source", {{"type", "string"}}}};
+  for (const WoodFigure& figure : wood_figures())
+    wood[std::string(figure.key)] = {
+        {"type", "number"}, {"minimum", figure.least}, {"maximum", figure.most}};
+  return {{"type", "array"}, {"items", object(std::move(wood), {"name"})}};
 }
 
 // ---- keys
@@ -191,6 +200,7 @@ class PartSchema {
     if (key.is_below("moisture")) return percent();
     if (key == Key("panels")) return panels();
     if (key == Key("panel.tiers")) return tiers();
+    if (key == Key("woods")) return woods();
     if (key == Key("$schema")) return {{"type", "string"}};
     throw std::logic_error("no schema of " + std::string(name));
   }

@@ -117,6 +117,8 @@ void append_outlook(JsonText& json, const JointOutcome& joint, const LengthPrint
     json.number(static_cast<std::int64_t>(std::llround(*outlook.share * kShareUnit)));
   else
     json.null();
+  if (outlook.would_tell)
+    json.member("readings_that_tell", static_cast<std::int64_t>(*outlook.would_tell));
   json.member("holds", kHolds[static_cast<std::size_t>(outlook.hold)]);
   json.member("message", hold_message(joint, lengths));
   json.close_object();
@@ -162,12 +164,19 @@ void append_panel(JsonText& json, const PanelOutcome& panel, Unit item_unit,
   json.row();
   append_points(json, panel.readings.remaining);
   json.member("cup", panel.readings.cup);
+  json.member("held", panel.readings.pressed ? "flat" : "free");
   json.member("removed", trial.removed);
   json.row();
   json.member("depth", trial.tongue.depth);
   json.member("tongue_wanted", panel.design.tongue);
   json.member("thinnest", trial.tongue.thinnest);
   json.member("thickest", trial.tongue.thickest);
+  json.key(panel.readings.pressed ? "free" : "flat");
+  json.open_object();
+  json.member("depth", trial.other.depth);
+  json.member("thinnest", trial.other.thinnest);
+  json.member("thickest", trial.other.thickest);
+  json.close_object();
   json.member("worst", trial.tongue.worst);
   json.member("worst_point", static_cast<std::int64_t>(trial.tongue.worst_point + 1));
   append_band(json, "band", trial.allowed);

@@ -149,6 +149,22 @@ std::string joint_page(const JointOutcome& joint, const LengthPrinter& lengths) 
   return readings_page(joint, lengths) + as_cut_page(joint, lengths) + set_page(joint, lengths);
 }
 
+/// What lies where as the second face is cut.
+std::string held_text(bool pressed) {
+  return pressed
+             ? "the panel lying on that face and pressed flat on the table by vacuum or clamps, "
+               "the cutter coming out of the table"
+             : "the panel lying free on that face, not pressed flat, the cutter coming out of "
+               "the table";
+}
+
+/// "inside the band 14.2 to 15"
+std::string band_text(const PanelTrial& trial, const Tongue& tongue, const LengthPrinter& lengths) {
+  const bool inside = tongue.thinnest >= trial.allowed.min && tongue.thickest <= trial.allowed.max;
+  return std::string(inside ? "inside" : "outside") + " the band " +
+         lengths.one(trial.allowed.min) + " to " + lengths.one(trial.allowed.max);
+}
+
 std::string panel_readings_page(const PanelOutcome& panel, const LengthPrinter& lengths) {
   const Tongue& tongue = panel.trial.tongue;
   TextTable table({"point", "across the width", "remains"});
@@ -168,9 +184,8 @@ std::string panel_readings_page(const PanelOutcome& panel, const LengthPrinter& 
       hanging("from the first face came " + lengths.one(panel.trial.removed) +
               (panel.trial.removed_is_designed ? ", reckoned from the designed thickness" : ""));
   page += "\nSET\n";
-  page += hanging("second face: " + lengths.one(tongue.depth) +
-                  " deep, the panel lying on that face, "
-                  "not pressed flat");
+  page += hanging("second face: " + lengths.one(tongue.depth) + " deep, " +
+                  held_text(panel.readings.pressed));
   return page;
 }
 
@@ -178,11 +193,14 @@ std::string panel_page(const PanelOutcome& panel, Unit unit, const LengthPrinter
   const PanelTrial& trial = panel.trial;
   const Tongue& tongue = trial.tongue;
   std::string page = panel_readings_page(panel, lengths);
-  page +=
-      hanging("then the tongue is " + lengths.one(tongue.thinnest) + " to " +
-              lengths.one(tongue.thickest) + " thick, wanted " + lengths.one(panel.design.tongue) +
-              ", " + (trial.fits() ? "inside" : "outside") + " the band " +
-              lengths.one(trial.allowed.min) + " to " + lengths.one(trial.allowed.max));
+  page += hanging("then the tongue is " + lengths.one(tongue.thinnest) + " to " +
+                  lengths.one(tongue.thickest) + " thick, wanted " +
+                  lengths.one(panel.design.tongue) + ", " + band_text(trial, tongue, lengths));
+  if (panel.readings.cup > Length())
+    page += hanging(std::string(panel.readings.pressed ? "lying free" : "pressed flat") +
+                    " instead: " + lengths.one(trial.other.depth) + " deep, and the tongue " +
+                    lengths.one(trial.other.thinnest) + " to " + lengths.one(trial.other.thickest) +
+                    " thick, " + band_text(trial, trial.other, lengths));
   if (tongue.worst != Length())
     page += hanging("worst at point " + std::to_string(tongue.worst_point + 1) + ": " +
                     lengths.one(size_of(tongue.worst)) +

@@ -259,7 +259,7 @@ class TrialReader {
     PanelReadings read;
     read.play = usual_play(unit_);
     read_band(read.play);
-    const Value* panel = object("panel", {"remaining", "cup", "hollow", "removed"});
+    const Value* panel = object("panel", {"remaining", "cup", "hollow", "held", "removed"});
     const Value* remaining = panel ? panel->find("remaining") : nullptr;
     if (remaining != nullptr)
       read.remaining = points(*remaining, "/panel/remaining", design);
@@ -275,6 +275,8 @@ class TrialReader {
       read.cup = values_.length(*cup, "/panel/cup", true).value_or(Length());
     if (const Value* removed = panel.find("removed"))
       read.removed = values_.length(*removed, "/panel/removed", true);
+    if (const Value* held = panel.find("held"))
+      read.pressed = values_.choice(*held, "/panel/held", {"free", "flat"}) == std::size_t{1};
     const Value* hollow = panel.find("hollow");
     if (hollow != nullptr) {
       const auto choice = values_.choice(*hollow, "/panel/hollow", {"first", "second"});

@@ -22,8 +22,15 @@ std::string spread_text(const JointOutcome& outcome, const LengthPrinter& length
                        count);
   return fmt::format(
       "the fit spreads by {}; from {} readings it may be {:.1f} times as large (nine times in ten "
-      "it is no more)",
-      lengths.one(*outlook.spread), count, spread_factor(count));
+      "it is no more), or {:.2f} times (nine in ten, no less)",
+      lengths.one(*outlook.spread), count, spread_factor(count), least_spread_factor(count));
+}
+
+/// "; 7 more of each would tell, if they spread alike", of readings too few to tell.
+std::string more_text(const Outlook& outlook) {
+  if (!outlook.would_tell) return "; not even 100 that spread alike would tell";
+  return fmt::format("; {} more of both would tell, if they spread alike",
+                     *outlook.would_tell - outlook.count);
 }
 
 void ask_for_places(std::vector<std::string>& asked, const JointOutcome& joint,
@@ -123,8 +130,12 @@ std::string hold_message(const JointOutcome& outcome, const LengthPrinter& lengt
       return band + " is kept: " + three + " lie in it, even the largest likely" + share + "; " +
              spread;
     case Hold::unsure:
-      return band + " is kept if the readings are like the rest: " + three + " lie in it" + share +
-             "; but " + spread;
+      return (outlook.is_kept_as_read()
+                  ? band + " is kept if the readings are like the rest: " + three + " lie in it"
+                  : band +
+                        " is not kept if the readings are like the rest: six spreads are wider "
+                        "than it") +
+             share + "; but " + spread + more_text(outlook);
     case Hold::off_centre: {
       const Length middle = outlook.band.min + floor_half(outlook.band.max - outlook.band.min);
       return band + " is not kept at a fit of " + lengths.one(outlook.wanted) + share +
@@ -148,7 +159,8 @@ std::string advice_message(PanelAdvice advice, const PanelOutcome& outcome, Unit
           unit == Unit::mm ? Length::from_mm_thousandths(10) : Length::from_inch_parts(5, 10'000);
       return "let it rest, on stickers with air to both faces, until the cup is no more than " +
              lengths.one(floor_multiple(*trial.flat_enough, hundredth)) +
-             "; read it again before the second face";
+             "; read it again before the second face, or press it flat as it is cut: \"held\": "
+             "\"flat\"";
     }
     case PanelAdvice::register_on_first:
       return "take the register from the first face (its worked border on the bed or fence): the "

@@ -1,3 +1,4 @@
+#include "materials.h"
 #include "report_rows.h"
 
 namespace haunch {

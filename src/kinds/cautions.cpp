@@ -22,4 +22,8 @@ Caution old_paint() {
               std::string(kDecides)};
 }
 
+std::string short_of(Length has, Length asked, Unit unit) {
+  return has >= asked ? "" : ", " + in_words(asked - has, unit) + " short";
+}
+
 }  // namespace haunch

@@ -12,4 +12,7 @@ Caution opening_disagrees(Length diagonal_short, Unit unit);
 /// Of work in a building that stands.
 Caution old_paint();
 
+/// ", 48 mm short", of a figure under what is asked for.
+std::string short_of(Length has, Length asked, Unit unit);
+
 }  // namespace haunch

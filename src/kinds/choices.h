@@ -25,6 +25,9 @@ enum class RailLine { top, centre, bottom };
 enum class Rebate { back, front, both };  // and the faces that are raised or flush
 enum class Grain { upright, level };
 
+/// What a leaf is for, by which its usual sizes go.
+enum class Use { house, cabinet };
+
 /// What a panel is: boards of its species, a sheet of board, a pane of glass, a sealed unit.
 enum class PanelKind { solid, board, glass, sealed_unit };
 
@@ -54,6 +57,8 @@ template <>
 inline constexpr std::string_view kWords<Rebate>[] = {"back", "front", "both"};
 template <>
 inline constexpr std::string_view kWords<Grain>[] = {"upright", "level"};
+template <>
+inline constexpr std::string_view kWords<Use>[] = {"house", "cabinet"};
 template <>
 inline constexpr std::string_view kWords<PanelKind>[] = {"solid", "board", "glass", "sealed-unit"};
 template <>

@@ -8,6 +8,7 @@
 
 #include "cautions.h"
 #include "door_cautions.h"
+#include "door_defaults.h"
 #include "door_set_out.h"
 #include "fittings.h"
 #include "opening_spec.h"
@@ -69,16 +70,36 @@ Worked DoorJob::work() const {
   const DoorPlan right = pair ? plan(WhichLeaf::right).plan : DoorPlan();
   worked.assembly = pair ? set_out_pair(planned.plan, right) : set_out_door(planned.plan);
   worked.problems = let_in_described(worked.assembly, spec, unit);
+  if (season) add(worked.problems, missing_woods(worked.assembly, *season));
   const bool lock_is_right = pair && right.fittings.lock.has_value();
   if (worked.problems.empty())
-    worked.cautions = door_cautions(spec, lock_is_right ? right : planned.plan,
-                                    !pair           ? nullptr
-                                    : lock_is_right ? &planned.plan
-                                                    : &right,
-                                    season.has_value());
+    worked.cautions = door_cautions(spec, lock_is_right ? right : planned.plan);
   if (const auto by = disagreement(spec, kLeafOpening); by && worked.problems.empty())
     worked.cautions.push_back(opening_disagrees(*by, unit));
   return worked;
+}
+
+namespace {
+
+/// Where a tenon is divided goes by plain figures: 50 to 200 mm by 25, or 2 to 8 in.
+std::vector<Length> plain_limits(Unit unit) {
+  std::vector<Length> limits;
+  for (int i = 2; i <= 8; ++i)
+    limits.push_back(unit == Unit::mm ? Length::from_mm(25) * i : Length::from_inch_parts(i));
+  return limits;
+}
+
+}  // namespace
+
+std::vector<Lever> DoorJob::levers() const {
+  std::vector<Lever> levers = plan().levers;
+  const std::vector<Length> cutters =
+      spec.cutters.empty() ? door_defaults(unit, use_of(spec)).cutters : spec.cutters;
+  for (Lever& lever : levers) {
+    if (lever.key == "mortise.width" || lever.key == "groove.width") lever.only = cutters;
+    if (lever.key == "tenon.width_limit") lever.only = plain_limits(unit);
+  }
+  return levers;
 }
 
 std::unique_ptr<Job> DoorJob::with(const Lever& lever, Length value) const {
@@ -111,8 +132,12 @@ std::vector<Alternative> DoorJob::alternatives() const {
 
 PlannedDoor DoorJob::plan(WhichLeaf leaf) const {
   PlannedDoor planned = plan_door(spec, {}, leaf);
-  if (!season || !leaves_gaps_open(spec) || !planned.problems.empty()) return planned;
-  const std::vector<SeasonGaps> gaps = gaps_for(planned.plan, *season, unit, !spec.tiers.empty());
+  const Season* moves = season ? &*season : usual_year ? &*usual_year : nullptr;
+  if (moves == nullptr || !leaves_gaps_open(spec) || !planned.problems.empty()) return planned;
+  std::vector<SeasonGaps> gaps =
+      gaps_for(planned.plan, *moves, door_defaults(unit, use_of(spec)), !spec.tiers.empty());
+  for (SeasonGaps& each : gaps)
+    if (!season) each.along.reset();  // what a usual year does there, the usual gap bears
   const bool asked = std::any_of(gaps.begin(), gaps.end(),
                                  [](const SeasonGaps& each) { return each.across || each.along; });
   return asked ? plan_door(spec, gaps, leaf) : planned;
@@ -195,12 +220,21 @@ std::vector<Problem> doubts_of_seasons(const Spec& spec) {
   return problems;
 }
 
+void take_usual_year(Job& job, const Spec& leaf) {
+  if (leaf.speaks_of("moisture") || !has_solid_panels(leaf) || !doubts_of_seasons(leaf).empty())
+    return;
+  job.usual_year = usual_season(leaf);
+  if (job.usual_year) job.assumed_season = assumed_of_usual(leaf, *job.usual_year);
+}
+
 JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
   SpecReading reading = read_spec(item, {.of = kOfDoor}, units_of(shop));
   Spec& spec = reading.spec;
-  if (shop != nullptr) overlay(spec, shop->spec, kOfDoor);
   std::vector<Problem>& problems = reading.problems;
   if (problems.empty()) add(problems, take_found_opening(spec, kLeafOpening));
+  if (shop != nullptr)
+    overlay(spec, shop->of_use(use_of(spec, *shop, spec.size("opening.height").value_or(Length()))),
+            kOfDoor);
   add(problems, contradictions(spec, problems));
   auto job = std::make_unique<DoorJob>();
   if (problems.empty()) {
@@ -209,6 +243,7 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
     if (season.season) add(problems, doubts_of_seasons(spec));
     job->season = std::move(season.season);
     job->assumed_season = std::move(season.assumed);
+    take_usual_year(*job, spec);
   }
   if (speaks_of_tolerances(spec) && problems.empty()) {
     SettledTolerances settled = settle_tolerances(spec);
@@ -218,6 +253,7 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
   }
   if (!problems.empty()) return {nullptr, std::move(problems)};
   job->kind = "door";
+  job->service = {use_of(spec) == Use::cabinet, false, spec.says("accessible")};
   name_job(*job, spec, default_id);
   job->given = std::move(reading.given);
   job->spec = std::move(spec);

@@ -20,7 +20,7 @@ class DoorJob : public Job {
   Spec spec;
 
   Worked work() const override;
-  std::vector<Lever> levers() const override { return plan().levers; }
+  std::vector<Lever> levers() const override;
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override;
   std::vector<Alternative> alternatives() const override;
 
@@ -33,6 +33,9 @@ class DoorJob : public Job {
   void set_rail(Spec& changed, std::string_view place, Length value) const;
   std::vector<RailSpec> planned_rails() const;
 };
+
+/// What the solid panels of a leaf go through in a usual year, where its spec does not speak of it.
+void take_usual_year(Job& job, const Spec& leaf);
 
 /// What cannot be of a door whose wood moves.
 std::vector<Problem> doubts_of_seasons(const Spec& spec);

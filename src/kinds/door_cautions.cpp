@@ -5,78 +5,10 @@
 #include <algorithm>
 
 #include "cautions.h"
-#include "moisture.h"
-#include "species.h"
+#include "usual_size.h"
 
 namespace haunch {
 namespace {
-
-/// As much as one person should lift at most under the best conditions: 51 lb (23 kg), NIOSH.
-constexpr double kOnePersonLifts = 23;
-
-double metres(Length length) {
-  return static_cast<double>(length.steps()) / (1000.0 * Length::kStepsPerMm);
-}
-
-double square_metres(const Strip& wide, const Strip& high) {
-  return metres(wide.high - wide.low) * metres(high.high - high.low);
-}
-
-/// The leaf as if it were solid, of the wood of its frame at 12 %, but for its lights. Much of a
-/// sealed unit is gas: it is left out.
-std::optional<double> kilograms(const Spec& spec, const DoorPlan& plan) {
-  constexpr double kDry = 12;
-  const auto species = find_species(spec.text("species.frame"));
-  const auto density = species ? density_kg_m3(*species, kDry) : std::nullopt;
-  if (!density) return {};
-  const FramePlan& frame = plan.frame;
-  const double thickness = metres(frame.thickness);
-  double weight = *density * metres(frame.width) * metres(frame.height) * thickness;
-  for (std::size_t tier = 0; tier < plan.panels.size(); ++tier) {
-    const auto& glass = plan.panels[tier].glass;
-    if (!glass) continue;
-    const double pane = glass->sealed ? 0 : kGlassDensity * metres(glass->thickness);
-    for (const Strip& sight : frame.tiers[tier].sights)
-      weight += (pane - *density * thickness) * square_metres(sight, frame.tiers[tier].height);
-  }
-  return weight;
-}
-
-/// " and glass at 2500 kg/m3, without its sealed units, …"; empty where there is no glass.
-std::string glass_in_weight(const DoorPlan& plan) {
-  const auto any = [&](bool sealed) {
-    return std::any_of(plan.panels.begin(), plan.panels.end(), [&](const PanelPlan& panel) {
-      return panel.glass && panel.glass->sealed == sealed;
-    });
-  };
-  return std::string(any(false) ? " and glass at 2500 kg/m3" : "") +
-         (any(true) ? ", without its sealed units, whose weight their maker gives" : "");
-}
-
-std::string in_unit(double kilograms, Unit unit) {
-  constexpr double kPounds = 1 / 0.45359237;
-  return unit == Unit::mm ? fmt::format("{:.0f} kg", kilograms)
-                          : fmt::format("{:.0f} lb", kilograms * kPounds);
-}
-
-/// The weight of a leaf, and which it is: of a pair the heavier, if one is by a figure that is
-/// told.
-struct Weighed {
-  std::string_view leaf;
-  double kilograms = 0;
-};
-
-std::optional<Weighed> heavier(const Spec& spec, const DoorPlan& plan, const DoorPlan* other) {
-  const auto one = kilograms(spec, plan);
-  if (!one) return {};
-  if (other == nullptr) return Weighed{"the leaf", *one};
-  const double two = kilograms(spec, *other).value_or(0);
-  const Unit unit = spec.units.value_or(Unit::mm);
-  if (in_unit(*one, unit) == in_unit(two, unit)) return Weighed{"each leaf", *one};
-  const bool right = (*one > two ? plan : *other).frame.pair->is_right;
-  return Weighed{right ? "the right leaf, the heavier," : "the left leaf, the heavier,",
-                 std::max(*one, two)};
-}
 
 /// The widest pane of a leaf.
 Length widest_pane(const DoorPlan& plan) {
@@ -105,42 +37,52 @@ Length lock_above_floor(const DoorPlan& plan) {
   return (lock.spindle ? lock.spindle->height : lock.height) + plan.frame.opening.room.foot;
 }
 
+std::string hardware_words(const DoorPlan& plan, Unit unit) {
+  return fmt::format(
+      "; 404.2.7 for hardware 34 to 48 in (864 to 1219 mm) above the floor; the "
+      "lock's stands at {}, the gap at the foot counted",
+      in_words(lock_above_floor(plan), unit));
+}
+
+/// About what a leaf open at 90 degrees leaves of its opening, of which the stops are not known; it
+/// stands by its thickness and its hinges' pin before the middle of its gap. So many inches high
+/// are asked for, and 32 wide.
+std::string clear_beside(const DoorPlan& plan, Unit unit, std::int64_t high) {
+  const FramePlan& frame = plan.frame;
+  const Length pin_out = usual_size(unit, 6'000, 1, 4);
+  const Length whole = usual_size(unit, 1'000, 1, 16);
+  const Length wide = frame.width + frame.opening.room.right + floor_half(frame.opening.room.left) -
+                      frame.thickness - pin_out;
+  const Length clear = floor_multiple(std::max(wide, Length()), whole);
+  const Length height = floor_multiple(frame.opening.height, whole);
+  return fmt::format(
+      "here about {} wide{}, with the leaf open at 90 degrees (hinge pin {} before "
+      "its face), and {} high{}, less what stops and threshold take",
+      in_words(clear, unit), short_of(clear, Length::from_inch_parts(32), unit),
+      in_words(pin_out, unit), in_words(height, unit),
+      short_of(height, Length::from_inch_parts(high), unit));
+}
+
 }  // namespace
 
-std::vector<Caution> door_cautions(const Spec& spec, const DoorPlan& plan, const DoorPlan* other,
-                                   bool weighed) {
+std::vector<Caution> door_cautions(const Spec& spec, const DoorPlan& plan) {
   const Unit unit = spec.units.value_or(Unit::mm);
   std::vector<Caution> cautions;
-  const auto weight = weighed ? std::nullopt : heavier(spec, plan, other);
-  if (plan.fittings.hinges && weight)
-    cautions.push_back(
-        {"weight on the hinges",
-         fmt::format("{} comes to some {}, reckoned as solid {} at 12 %{}; see that the load "
-                     "table of the hinges' maker carries it",
-                     weight->leaf, in_unit(weight->kilograms, unit), spec.text("species.frame"),
-                     glass_in_weight(plan))});
-  if (weight && weight->kilograms > kOnePersonLifts)
-    cautions.push_back(
-        {"lifting",
-         fmt::format("reckoned as solid {} at 12 %{} {} comes to some {}; above 23 kg (51 lb, "
-                     "NIOSH's limit for one person under the best conditions) lift it with two",
-                     spec.text("species.frame"), glass_in_weight(plan), weight->leaf,
-                     in_unit(weight->kilograms, unit))});
   if (spec.says("existing_opening")) cautions.push_back(old_paint());
   if (plan.has_glass()) cautions.push_back(safety_glazing(plan, unit));
-  if (!plan.fittings.lock) return cautions;
   if (spec.says("escape_route"))
     cautions.push_back(
-        {"escape route", fmt::format("IRC R311.2 asks for a lock that opens from inside without a "
-                                     "key, and the leaf 32 in (813 mm) clear and 78 in (1981 mm) "
-                                     "high{}",
-                                     kDecides)});
+        {"escape route",
+         fmt::format("IRC R311.2 asks for a lock that opens from inside without a key, and the "
+                     "leaf 32 in (813 mm) clear and 78 in (1981 mm) high: {}{}",
+                     clear_beside(plan, unit, 78), kDecides)});
   if (spec.says("accessible"))
     cautions.push_back(
         {"accessible route",
-         fmt::format("ADA Standards 404.2.7 ask for hardware 34 to 48 in (864 to 1219 mm) above "
-                     "the floor; the lock's stands at {}, the gap at the foot counted{}",
-                     in_words(lock_above_floor(plan), unit), kDecides)});
+         fmt::format("ADA Standards 404 ask for 32 in (813 mm) clear from the face of the leaf at "
+                     "90 degrees to the stop, and 80 in (2032 mm) high: {}{}{}",
+                     clear_beside(plan, unit, 80),
+                     plan.fittings.lock ? hardware_words(plan, unit) : "", kDecides)});
   return cautions;
 }
 

@@ -8,9 +8,7 @@
 
 namespace haunch {
 
-/// Of a leaf; of a pair the leaf with the lock. `other`: the other leaf of a pair. `weighed`: the
-/// leaf's weight is told elsewhere, with its seasons.
-std::vector<Caution> door_cautions(const Spec& spec, const DoorPlan& plan, const DoorPlan* other,
-                                   bool weighed);
+/// Of a leaf; of a pair the leaf with the lock.
+std::vector<Caution> door_cautions(const Spec& spec, const DoorPlan& plan);
 
 }  // namespace haunch

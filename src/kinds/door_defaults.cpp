@@ -66,23 +66,41 @@ void add_fittings(DoorDefaults& d, const Pick& pick) {
   d.house_hinge_from_top = pick(150'000, 6, 1);
   d.house_hinge_from_foot = pick(230'000, 9, 1);
   d.lock_height = pick(965'000, 38, 1);
+  d.lock_rail_top = pick(965'000, 38, 1);
 }
 
 }  // namespace
 
-DoorDefaults door_defaults(Unit unit, Length opening_height) {
-  const bool house = opening_height > kTallestCabinetOpening;
+Use usual_use(Length opening_height) {
+  return opening_height > kTallestCabinetOpening ? Use::house : Use::cabinet;
+}
+
+std::string_view why_usual(Use use) {
+  return use == Use::house ? "its opening is over 60 in (1524 mm) high"
+                           : "its opening is not over 60 in (1524 mm) high";
+}
+
+Use use_of(const Spec& spec) {
+  const auto stated = spec.word<Use>("use");
+  return stated ? *stated : usual_use(spec.size("opening.height").value_or(Length()));
+}
+
+DoorDefaults door_defaults(Unit unit, Use use) {
+  const bool house = use == Use::house;
   const Pick pick{unit};
   DoorDefaults d;
   d.house = house;
   d.whole = pick(1'000, 1, 16);
   d.clearance = house ? pick(3'000, 1, 8) : pick(2'000, 1, 16);
+  d.foot_clearance = house ? pick(10'000, 3, 8) : d.clearance;
   d.arch_tolerance = pick(100, 4, 1'000);
   d.lap = house ? pick(13'000, 1, 2) : pick(10'000, 3, 8);
+  d.overlay_meeting = pick(3'000, 1, 8);
   d.meeting_rest = pick(1'500, 1, 16);
   d.thickness = house ? pick(44'000, 7, 4) : pick(20'000, 3, 4);
   d.stile = house ? pick(100'000, 4, 1) : pick(57'000, 9, 4);
   if (house) d.rails = {pick(100'000, 4, 1), pick(195'000, 15, 2), pick(230'000, 9, 1)};
+  d.highest_without_rail = Length::from_inch_parts(60);
   d.muntin = house ? pick(90'000, 7, 2) : pick(50'000, 2, 1);
   d.groove_depth = house ? pick(12'000, 1, 2) : pick(9'000, 3, 8);
   d.fit_allowance = pick(150, 60, 10'000);

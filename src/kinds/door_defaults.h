@@ -3,22 +3,34 @@
 
 #include <vector>
 
+#include "choices.h"
 #include "haunch/length_text.h"
+#include "spec.h"
 
 namespace haunch {
 
-/// The trade's defaults for one leaf. House doors hang in openings over 60 in (1524 mm) high; the
-/// rest are cabinet doors.
+/// What a leaf is for, where nothing is said: house doors hang in openings over 60 in (1524 mm)
+/// high; the rest are cabinet doors.
+Use usual_use(Length opening_height);
+std::string_view why_usual(Use use);
+
+/// What the spec says of that, else what is usual for the height of its opening.
+Use use_of(const Spec& spec);
+
+/// The trade's defaults for one leaf.
 struct DoorDefaults {
   bool house;
   Length whole;  // ratios go to the nearest of these: 1 mm or 1/16 in
   Length clearance;
+  Length foot_clearance;
   Length arch_tolerance;
-  Length lap;           // of a rebated leaf
-  Length meeting_rest;  // between rebated meeting stiles, in the thickness
+  Length lap;              // of a rebated leaf
+  Length overlay_meeting;  // gap between two overlay leaves
+  Length meeting_rest;     // between rebated meeting stiles, in the thickness
   Length thickness;
   Length stile;
-  std::vector<Length> rails;  // empty: two rails, as wide as the stile
+  std::vector<Length> rails;    // empty: two rails, as wide as the stile
+  Length highest_without_rail;  // a leaf that has two
   Length muntin;
   Length groove_depth;
   Length fit_allowance;
@@ -40,6 +52,7 @@ struct DoorDefaults {
   Length behind_hinge;     // of the stile's edge, left whole
   Length house_hinge_from_top, house_hinge_from_foot;
   Length lock_height;
+  Length lock_rail_top;         // above the leaf's foot
   std::vector<Length> cutters;  // rising
   std::vector<Length> dowels;   // diameters that are sold, rising
   Length dowel_clearance, dowel_spacing;
@@ -50,7 +63,7 @@ struct DoorDefaults {
   Length size_step;  // of gaps that are chosen for the seasons
 };
 
-DoorDefaults door_defaults(Unit unit, Length opening_height);
+DoorDefaults door_defaults(Unit unit, Use use);
 
 /// The thickness of a rebated leaf's lip.
 Length usual_lip(Length leaf_thickness, const DoorDefaults& defaults);

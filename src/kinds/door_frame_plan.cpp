@@ -73,15 +73,6 @@ std::string rail_name(std::size_t rail, std::size_t count, bool house) {
   return house ? "lock rail" : "middle rail";
 }
 
-/// Whether a rail goes by the name of lock rail, however the spec writes it.
-bool is_called_lock_rail(std::string name) {
-  std::transform(name.begin(), name.end(), name.begin(), [](char c) {
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  });
-  const std::size_t at = name.find("lock rail");
-  return at == 0 || (at != std::string::npos && name[at - 1] == ' ');
-}
-
 std::vector<Length> widths_of(const std::vector<RailSpec>& rails) {
   std::vector<Length> widths;
   for (const RailSpec& rail : rails)
@@ -95,9 +86,12 @@ std::vector<RailSpec> rails_of(DoorLedger& ledger, const FramePlan& frame) {
   if (ledger.stated("rail_widths").by_shop) ledger.note_shop("rail_widths", widths_of(stated));
   if (!stated.empty()) return stated;
   std::vector<Length> widths = ledger.defaults.rails;
-  if (widths.empty()) widths.assign(2, frame.wide_stile());
+  const bool high = frame.height > ledger.defaults.highest_without_rail;
+  if (widths.empty()) widths.assign(high ? 3 : 2, frame.wide_stile());
   ledger.assume("rail_widths", widths,
-                ledger.defaults.house ? ledger.usual() : "top and bottom as wide as the stile");
+                ledger.defaults.house ? ledger.usual()
+                : high ? "as wide as the stile, one between top and bottom above 60 in (1524 mm)"
+                       : "top and bottom as wide as the stile");
   std::vector<RailSpec> rails;
   for (const Length width : widths)
     rails.push_back({width, {}, {}, {}, true});
@@ -141,6 +135,34 @@ void place_rails(const std::vector<RailSpec>& specs, FramePlan& frame) {
     if (i < last) rails[i].low = low_edge(specs[i]);
     place_between(rails, placed, i);
     placed = i;
+  }
+}
+
+/// A house door's only rail between top and bottom, where it is not placed, has its top where a
+/// lock rail's is, if a panel has room above and below it there. Whether it was placed so.
+bool place_lock_rail(const DoorLedger& ledger, const FramePlan& frame,
+                     std::vector<RailSpec>& specs) {
+  if (!ledger.defaults.house || specs.size() != 3 || specs[1].line) return false;
+  const Length top = ledger.defaults.lock_rail_top;
+  if (top >= frame.height - frame.rails.front().width ||
+      top - specs[1].width <= frame.rails.back().width)
+    return false;
+  specs[1].line = RailLine::top;
+  specs[1].height = top;
+  return true;
+}
+
+/// Which rail a hand looks for the lock at, by its place: that of a house door's lock; of one
+/// without a lock the only one between top and bottom, or the one that crosses a lock's usual
+/// height.
+void find_lock_rail(const DoorLedger& ledger, FramePlan& frame) {
+  if (!ledger.defaults.house) return;
+  const bool has_lock = ledger.spec.speaks_of("lock");
+  const Length lock = ledger.spec.size("lock.height").value_or(ledger.defaults.lock_height);
+  for (std::size_t i = 1; i + 1 < frame.rails.size(); ++i) {
+    RailPlan& rail = frame.rails[i];
+    const bool crosses = rail.low <= lock && lock <= rail.low + rail.width;
+    rail.is_lock_rail = crosses || (!has_lock && frame.rails.size() == 3);
   }
 }
 
@@ -227,6 +249,9 @@ std::string tiers_words(const std::vector<int>& across) {
 
 void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
   ledger.note_names();
+  if (!ledger.stated("use").stated)
+    ledger.assume("use", std::string(word_of(ledger.use)), why_usual(ledger.use));
+  ledger.note_shops_word("use");
   settle_opening(ledger, frame);
   settle_pair(ledger, frame, leaf);
   frame.thickness = ledger.take("thickness", ledger.defaults.thickness, ledger.usual());
@@ -237,14 +262,14 @@ void settle_leaf(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
 }
 
 void settle_rails(DoorLedger& ledger, FramePlan& frame) {
-  const std::vector<RailSpec> specs = rails_of(ledger, frame);
+  std::vector<RailSpec> specs = rails_of(ledger, frame);
   settle_arch(ledger, frame, specs.front().width);
   if (!ledger.clean()) return;
   Length sum;
   for (std::size_t i = 0; i < specs.size(); ++i) {
     const std::string name =
         specs[i].name.empty() ? rail_name(i, specs.size(), ledger.defaults.house) : specs[i].name;
-    frame.rails.push_back({specs[i].width + frame.arched(i), {}, name, is_called_lock_rail(name)});
+    frame.rails.push_back({specs[i].width + frame.arched(i), {}, name});
     sum += frame.rails.back().width;
   }
   if (sum >= frame.height) {
@@ -255,13 +280,19 @@ void settle_rails(DoorLedger& ledger, FramePlan& frame) {
             ledger.say(sum), ledger.say(frame.height)));
     return;
   }
+  const bool usual_place = place_lock_rail(ledger, frame, specs);
   place_rails(specs, frame);
+  find_lock_rail(ledger, frame);
   if (frame.arch) frame.arch->springing = frame.rails.front().low + frame.arch->below;
   demand_wood_under_head(ledger, frame);
   demand_sights(ledger, frame);
   add_rail_levers(ledger, frame, specs);
   for (std::size_t i = 1; i + 1 < specs.size(); ++i)
-    if (!specs[i].line)
+    if (usual_place)
+      ledger.assume(
+          {"rail_widths", i, ".top"}, specs[i].height,
+          frame.rails[i].name + ": 38 in above the foot (Building Construction, panelled doors)");
+    else if (!specs[i].line)
       ledger.assume({"rail_widths", i, ".top"}, frame.rails[i].low + frame.rails[i].width,
                     frame.rails[i].name + ": so that the openings above and below are equal");
 }

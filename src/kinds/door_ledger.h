@@ -12,9 +12,9 @@ namespace haunch {
 class DoorLedger : public Ledger {
  public:
   explicit DoorLedger(const Spec& stated_spec)
-      : Ledger(stated_spec),
-        defaults(door_defaults(unit, spec.size("opening.height").value_or(Length()))) {}
+      : Ledger(stated_spec), use(use_of(stated_spec)), defaults(door_defaults(unit, use)) {}
 
+  const Use use;
   const DoorDefaults defaults;
 
   /// "usual for a house door"

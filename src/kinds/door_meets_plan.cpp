@@ -33,7 +33,7 @@ void settle_clearance(DoorLedger& ledger, Sides& room) {
                       {{"clearance.left", &room.left, usual},
                        {"clearance.right", &room.right, usual},
                        {"clearance.head", &room.head, usual},
-                       {"clearance.foot", &room.foot, usual}},
+                       {"clearance.foot", &room.foot, ledger.defaults.foot_clearance}},
                       ledger.usual());
 }
 

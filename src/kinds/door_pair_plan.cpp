@@ -50,7 +50,10 @@ void settle_pair(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
   PairPlan pair;
   pair.width = frame.width;
   pair.is_right = leaf == WhichLeaf::right;
-  pair.clearance = ledger.take("meeting_clearance", ledger.defaults.clearance, "usual in a pair");
+  const bool overlay = frame.opening.meets == Meets::overlay;
+  pair.clearance = ledger.take(
+      "meeting_clearance", overlay ? ledger.defaults.overlay_meeting : ledger.defaults.clearance,
+      overlay ? "1/16 in off each leaf, 1/8 in over all (a supplier's guide)" : "usual in a pair");
   settle_laps(ledger, pair);
   settle_first(ledger, pair);
   const Length both = pair.width - pair.clearance;

@@ -177,7 +177,7 @@ std::vector<Problem> contradictions(const Spec& spec, const std::vector<Problem>
   for (const std::string_view path : {"/rail_widths", "/panels", "/opening", "/panel/tiers"})
     if (!is_clean(reading, path)) return {};
   if (!spec.size("opening.height")) return {};
-  const auto defaults = door_defaults(spec.units.value_or(Unit::mm), *spec.size("opening.height"));
+  const auto defaults = door_defaults(spec.units.value_or(Unit::mm), use_of(spec));
   const std::size_t usual_rails = std::max<std::size_t>(defaults.rails.size(), 2);
   const std::size_t rails = spec.rails.empty() ? usual_rails : spec.rails.size();
   std::vector<Problem> problems;

@@ -316,9 +316,12 @@ std::optional<Length> settle_width_limit(DoorLedger& ledger, const DoorPlan& pla
   const Length least = ledger.defaults.least_width_limit;
   const Length five = nearest_multiple((plan.join.mortise.width - plan.join.fit_allowance) * 5,
                                        ledger.defaults.whole);
-  return ledger.take(
-      "tenon.width_limit", std::max(five, least),
+  const Length usual = std::max(five, least);
+  const Length limit = ledger.take(
+      "tenon.width_limit", usual,
       five > least ? "five times the tenon's thickness" : "the least that is ever divided");
+  // Two thin tenons are worse than one that is over a usual limit by a shaving.
+  return ledger.stated("tenon.width_limit").stated ? limit : limit + ledger.pick(1'500, 1, 16);
 }
 
 void settle_muntin_tenon(DoorLedger& ledger, DoorPlan& plan, std::optional<Length> limit) {

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "door.h"
+#include "door_defaults.h"
 #include "doorset_leaf.h"
 #include "doorset_spec.h"
 #include "frame_plan.h"
@@ -122,6 +123,7 @@ DoorJob DoorsetJob::leaf_job(const CasePlan& plan, const SetPlan& set) const {
   DoorJob job;
   job.unit = unit;
   job.season = season;
+  job.usual_year = usual_year;
   job.spec = leaf_in_room(leaf, {plan.leaf_width, plan.leaf_height, set.pair, plan.lip});
   for (const auto& [lever, value] : leaf_changes)
     job.spec = as_door(*job.with(lever, value)).spec;
@@ -314,6 +316,7 @@ Worked DoorsetJob::work() const {
   add_untold(worked.cautions, std::move(hung.cautions));
   worked.assembly.open = open_beside_leaves(planned.plan);
   hang_leaves(worked.assembly, planned.plan, set, std::move(hung.assembly));
+  if (season) worked.problems = missing_woods(worked.assembly, *season);
   if (!strike) return worked;
   const Across across = across_from_lock(worked.assembly, planned.plan, set);
   if (!let_in_strike(worked.assembly, across, leaf_with_lock(worked.assembly), *strike))
@@ -371,6 +374,22 @@ std::unique_ptr<Job> DoorsetJob::with(const Lever& lever, Length value) const {
 
 }  // namespace
 
+namespace {
+
+/// What the set is for goes by its height where it is not stated; frame and leaf are then for the
+/// same.
+void settle_use(Job& job, DoorsetReading& reading) {
+  const KeyValue& stated = reading.spec["use"];
+  const Use use = reading.spec.word<Use>("use").value_or(usual_use(stated_height(reading.spec)));
+  if (!stated.by_spec())
+    job.assumed_names.push_back({"use", std::string(word_of(use)),
+                                 stated.by_shop ? "the shop file" : std::string(why_usual(use))});
+  for (Spec* each : {&reading.spec, &reading.leaf})
+    each->set("use", static_cast<int>(use));
+}
+
+}  // namespace
+
 JobReading read_doorset(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
   DoorsetReading reading = read_doorset_spec(item, shop);
   SettledSeason season;
@@ -380,11 +399,16 @@ JobReading read_doorset(const Value& item, const ShopDefaults* shop, std::string
   auto job = std::make_unique<DoorsetJob>();
   job->kind = "doorset";
   name_job(*job, reading.spec, default_id);
+  settle_use(*job, reading);
   job->given = std::move(reading.given);
+  job->service = {reading.leaf.word<Use>("use") == Use::cabinet,
+                  reading.spec.says("frame.exterior"),
+                  reading.spec.says("frame.accessible") || reading.leaf.says("accessible")};
   job->spec = std::move(reading.spec);
   job->leaf = std::move(reading.leaf);
   job->season = std::move(season.season);
   job->assumed_season = std::move(season.assumed);
+  take_usual_year(*job, job->leaf);
   return {std::move(job), {}};
 }
 

@@ -36,7 +36,8 @@ Spec leaf_in_room(Spec leaf, const LeafRoom& room) {
 }
 
 Problem of_the_set(Problem problem) {
-  for (const std::string_view key : {"/meeting_clearance", "/meeting_lap", "/meeting_rest"})
+  for (const std::string_view key :
+       {"", "/species", "/meeting_clearance", "/meeting_lap", "/meeting_rest"})
     if (problem.path == key) return problem;
   if (problem.path.starts_with("/lap")) {
     problem.path = "/frame/lip" + problem.path.substr(4);

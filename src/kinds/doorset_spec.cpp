@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "frame_plan.h"
 #include "opening_spec.h"
 #include "shop.h"
 #include "spec_reader.h"
@@ -30,6 +31,8 @@ constexpr struct {
     {"clearance", "it stands in the frame: \"frame\": {\"clearance\": …}"},
     {"moisture", "the set has it"},
     {"grain", "the set has it"},
+    {"woods", "the set has them"},
+    {"use", "the set has it"},
     {"leaves", "the set says how many"},
     {"meets", "the frame's \"lip\" says whether it is rebated"},
     {"lap", "it is the frame's \"lip\""},
@@ -82,8 +85,9 @@ void read_leaf(const Value& item, DoorsetReading& reading) {
 
 /// The leaf's panels' gaps are chosen for the season, and its wood is the set's.
 void take_from_set(Spec& leaf, const Spec& set) {
+  leaf.woods = set.woods;
   for (const auto& [key, value] : set.all())
-    for (const Key group : std::initializer_list<Key>{"species", "moisture", "grain"})
+    for (const Key group : std::initializer_list<Key>{"species", "moisture", "grain", "use"})
       if (value.stated && (key == group || key.is_below(group))) leaf.edit(key) = value;
 }
 
@@ -101,12 +105,13 @@ DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
   DoorsetReading reading{std::move(set.spec), {}, std::move(set.given), std::move(set.problems)};
   read_leaf(item, reading);
   take_from_set(reading.leaf, reading.spec);
-  if (shop != nullptr) {
-    overlay(reading.spec, shop->spec, kOfFrame);
-    overlay(reading.leaf, shop->spec, kOfDoor);
-  }
   if (reading.problems.empty())
     add(reading.problems, take_found_opening(reading.spec, kWallOpening));
+  if (shop != nullptr) {
+    const Spec& its = shop->of_use(use_of(reading.spec, *shop, stated_height(reading.spec)));
+    overlay(reading.spec, its, kOfFrame);
+    overlay(reading.leaf, its, kOfDoor);
+  }
   return reading;
 }
 

@@ -41,9 +41,11 @@ JobReading read_frame(const Value& item, const ShopDefaults* shop, std::string_v
   SpecReading reading =
       read_spec(item, {.of = kOfFrame, .root = kFrameRoot, .within = R"({"stop": {"depth": …}})"},
                 units_of(shop));
-  if (shop != nullptr) overlay(reading.spec, shop->spec, kOfFrame);
   if (reading.problems.empty())
     add(reading.problems, take_found_opening(reading.spec, kWallOpening, kFrameRoot));
+  if (shop != nullptr)
+    overlay(reading.spec, shop->of_use(use_of(reading.spec, *shop, stated_height(reading.spec))),
+            kOfFrame);
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<FrameJob>();
   job->kind = "frame";

@@ -290,7 +290,8 @@ void settle_leaf(Ledger& ledger, CasePlan& plan, const std::optional<HungLeaves>
     plan.leaves = hung->count;
     return;
   }
-  const DoorDefaults usual_leaf = door_defaults(ledger.unit, plan.leaf_room_height());
+  const DoorDefaults usual_leaf = door_defaults(
+      ledger.unit, ledger.spec.word<Use>("use").value_or(usual_use(plan.leaf_room_height())));
   plan.leaf_thickness =
       ledger.take("frame.leaf.thickness", usual_leaf.thickness,
                   usual_leaf.house ? "usual for a house door" : "usual for a cabinet door");
@@ -384,6 +385,13 @@ PlannedCase plan_frame(const Spec& spec, std::string_view root, std::optional<Hu
   planned.rooms = rooms_of(planned.plan);
   planned.cautions = frame_cautions(spec, planned.plan, ledger.unit);
   return planned;
+}
+
+Length stated_height(const Spec& spec) {
+  for (const SizeKey key : std::initializer_list<SizeKey>{
+           "frame.leaf.height", "frame.wall_opening.height", "frame.frame.height"})
+    if (const auto height = spec.size(key)) return *height;
+  return {};
 }
 
 }  // namespace haunch

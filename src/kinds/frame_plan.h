@@ -100,4 +100,7 @@ inline constexpr std::string_view kFrameRoot = "frame.";
 /// frame without leaves of its own it is empty.
 PlannedCase plan_frame(const Spec& spec, std::string_view root, std::optional<HungLeaves> hung);
 
+/// How high the opening, the frame or the leaf is that a spec states.
+Length stated_height(const Spec& spec);
+
 }  // namespace haunch

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "door.h"
+#include "door_defaults.h"
 #include "doorset.h"
 #include "frame.h"
 #include "shop.h"
@@ -62,6 +63,20 @@ bool agrees(const Spec& spec) {
 
 }  // namespace
 
+Touches Lever::touches() const {
+  std::string_view own = key;
+  for (const std::string_view group : {"leaf.", "frame."})
+    if (own.starts_with(group)) own.remove_prefix(group.size());
+  const std::string_view last = own.substr(own.rfind('.') + 1);
+  if (moves != Moves::nothing || last == "top" || last == "centre" || last == "bottom")
+    return Touches::place;
+  for (const std::string_view member :
+       {"rail_widths", "stile_width", "muntin_width", "thickness", "jamb_width", "jamb_thickness",
+        "head_thickness", "transom.thickness", "sill.height", "threshold.height"})
+    if (own.starts_with(member)) return Touches::proportion;
+  return Touches::size;
+}
+
 void name_job(Job& job, const Spec& spec, std::string_view default_id) {
   const std::string& id = spec.text("id");
   const std::string& name = spec.text("name");
@@ -72,6 +87,7 @@ void name_job(Job& job, const Spec& spec, std::string_view default_id) {
   job.name = name.empty() ? std::string(job.kind) : name;
   job.note = spec.text("note");
   job.species = species_of(spec);
+  job.woods = spec.woods;
   job.quantity = quantity.value_or(1);
   job.unit = spec.units.value_or(Unit::mm);
 }
@@ -91,6 +107,56 @@ JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_vie
   return known->read(item, shop, default_id);
 }
 
+namespace {
+
+/// What stands at the top of a shop file only.
+const std::vector<Elsewhere>& elsewhere_of_use() {
+  static const std::vector<Elsewhere> kElsewhere = [] {
+    std::vector<Elsewhere> all;
+    for (const Key key :
+         std::initializer_list<Key>{"kind", "units", "use", "woods", "house", "cabinet"})
+      all.push_back({key, "belongs at the top of the shop file; take it out"});
+    return all;
+  }();
+  return kElsewhere;
+}
+
+/// What the shop says of one use alone, and of all work where it does not.
+Spec shop_of_use(const Value& values, const Spec& of_all, const std::string& word,
+                 std::vector<Problem>& problems) {
+  Spec its;
+  its.units = of_all.units;
+  ValueReader read(its.units);
+  const Value* section = values.find(word);
+  if (section != nullptr && read.is_object(*section, "/" + word, "an object; write keys in it"))
+    read_keys(read, *section, "/" + word, {.of = kOfShop, .elsewhere = &elsewhere_of_use()}, its);
+  add(problems, read.take_problems());
+  overlay(its, of_all, kOfShop);
+  return its;
+}
+
+/// Settles what a shop file says of joints and tolerances, to find what cannot be.
+std::vector<Problem> doubts_of_shop(const Spec& spec, const std::string& at) {
+  std::vector<Problem> problems;
+  if (!agrees(spec))
+    problems.push_back(
+        {"/fit_allowance",
+         "does not agree with mortise.width and tenon.thickness; give two of the three",
+         {}});
+  if (speaks_of_tolerances(spec)) add(problems, settle_tolerances(spec).problems);
+  for (Problem& problem : problems)
+    problem.path.insert(0, at);
+  return problems;
+}
+
+}  // namespace
+
+Use use_of(const Spec& item, const ShopDefaults& shop, Length height) {
+  for (const Spec* says : {&item, &shop.spec})
+    if (const auto use = says->word<Use>("use")) return *use;
+  return usual_use(height);
+}
+
 ShopReading read_shop(const Value& values) {
   if (values.kind != Value::Kind::object)
     return {{},
@@ -101,17 +167,19 @@ ShopReading read_shop(const Value& values) {
   std::vector<Problem> problems;
   const Value* kind = values.find("kind");
   if (kind != nullptr && find_kind(*kind, problems) == nullptr) return {{}, std::move(problems)};
-  SpecReading reading = read_spec(values, {.of = kOfShop}, {});
+  SpecReading reading = read_spec(values, {.of = kOfShop, .others = {"house", "cabinet"}}, {});
   problems = std::move(reading.problems);
-  if (!agrees(reading.spec))
-    problems.push_back(
-        {"/fit_allowance",
-         "does not agree with mortise.width and tenon.thickness; give two of the three",
-         {}});
-  if (speaks_of_tolerances(reading.spec) && problems.empty())
-    problems = settle_tolerances(reading.spec).problems;
+  ShopDefaults shop;
+  shop.house = shop_of_use(values, reading.spec, "house", problems);
+  shop.cabinet = shop_of_use(values, reading.spec, "cabinet", problems);
+  if (problems.empty()) problems = doubts_of_shop(reading.spec, "");
+  for (const Use use : {Use::house, Use::cabinet})
+    if (problems.empty())
+      problems = doubts_of_shop(shop.of_use(use), "/" + std::string(word_of(use)));
   if (!problems.empty()) return {{}, std::move(problems)};
-  return {ShopDefaults{std::move(reading.spec), kind != nullptr ? kind->text : ""}, {}};
+  shop.spec = std::move(reading.spec);
+  if (kind != nullptr) shop.kind = kind->text;
+  return {std::move(shop), {}};
 }
 
 }  // namespace haunch

@@ -57,6 +57,10 @@ enum class Moves {
   along  // up or to the right, as its piece lies
 };
 
+/// What of a design a change touches, the least first: where something stands, a size of a joint or
+/// a gap, how wide or thick a member is.
+enum class Touches { place, size, proportion };
+
 /// One size of a job that may be changed to put a check right.
 struct Lever {
   std::string key;   // as in the spec, dotted; a rail by its place from the top, 0 first:
@@ -66,6 +70,9 @@ struct Lever {
   Length step;       // the least change worth making, > 0
   Length least;      // the spec refuses anything lower
   Moves moves = Moves::nothing;
+  std::vector<Length> only = {};  // rising: no other values can be had; empty: by steps
+
+  Touches touches() const;
 };
 
 /// Something that whoever makes or fits the work is to be told once, with the document it rests on.
@@ -102,6 +109,13 @@ struct Alternative {
   std::unique_ptr<Job> job;
 };
 
+/// What leaves are to serve for, which their wood does not show.
+struct Service {
+  bool cabinet = false;     // on a cabinet, not in a house's doorway
+  bool outside = false;     // in an outside wall
+  bool accessible = false;  // on an accessible route
+};
+
 /// One item of a spec, read: what it is called, and how it is worked.
 class Job {
  public:
@@ -112,6 +126,7 @@ class Job {
   std::string name;       // what the shop calls it; the kind where the spec is silent
   std::string note;
   OfRoles<std::string> species;  // empty: not stated
+  std::vector<Species> woods;    // that the spec or the shop file adds, or gives other figures of
   int quantity = 1;
   Unit unit = Unit::mm;
   std::vector<Given> given;  // in the order of the spec
@@ -124,6 +139,10 @@ class Job {
   /// for that besides.
   std::optional<Season> season;
   std::vector<Assumed> assumed_season;
+  /// What its panels go through in a usual year, where neither speaks of it and their wood is
+  /// known.
+  std::optional<Season> usual_year;
+  Service service;
 
   /// Sets the job out. Throws LengthOverflow when a size is beyond reckoning.
   virtual Worked work() const = 0;

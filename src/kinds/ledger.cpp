@@ -130,7 +130,8 @@ void Ledger::note_names() {
     assume("units", unit_name, "every size in the spec carries its own unit");
   if (spec.units_by_shop) note_shop("units", unit_name);
   if (!spec.speaks_of("species"))
-    assume("species", std::string("not stated"), "no wood is named; sizes do not depend on it");
+    assume("species", std::string("not stated"),
+           "no wood is named; sizes do not depend on it, weight and movement do");
   if (spec.said_by("species") == SaidBy::shop) note_shop("species", spec.text("species.frame"));
 }
 

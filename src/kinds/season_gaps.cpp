@@ -90,11 +90,10 @@ std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, Length groo
 
 }  // namespace
 
-std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season, Unit unit,
-                                 bool by_tier) {
+std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season,
+                                 const DoorDefaults& defaults, bool by_tier) {
   if (other_moistures(season.moisture).empty()) return {};
   const Assembly built = set_out_door(plan);
-  const DoorDefaults defaults = door_defaults(unit, plan.frame.opening.height);
   std::vector<SeasonGaps> gaps;
   for (std::size_t i = 0; i < (by_tier ? plan.panels.size() : 1); ++i) {
     const Within within = by_tier ? Within(plan.frame.tiers[i].height) : Within();

@@ -1,6 +1,7 @@
 // The gaps at panel edges that the spec leaves open, chosen by what the wood does.
 #pragma once
 
+#include "door_defaults.h"
 #include "door_plan.h"
 #include "season.h"
 
@@ -11,7 +12,7 @@ namespace haunch {
 /// driest. Room comes first, as far as the groove holds the panel when built. In whole steps of 0.5
 /// mm or 1/64 in.
 /// One for all panels, or with `by_tier` one for each tier from the top.
-std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season, Unit unit,
-                                 bool by_tier);
+std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season,
+                                 const DoorDefaults& defaults, bool by_tier);
 
 }  // namespace haunch

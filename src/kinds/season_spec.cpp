@@ -54,18 +54,19 @@ std::optional<double> read_air(ValueReader& read, const Value& air, const std::s
 
 // ---- a shop's own woods
 
-struct WoodFigure {
-  std::string_view key;
-  std::optional<double> Species::*figure;
-  double most;
-};
-constexpr WoodFigure kWoodFigures[] = {{"radial", &Species::radial, 0.02},
-                                       {"tangential", &Species::tangential, 0.02},
-                                       {"radial_shrinkage", &Species::radial_shrinkage, 30},
-                                       {"tangential_shrinkage", &Species::tangential_shrinkage, 30},
-                                       {"gravity_12", &Species::gravity_12, 1.5},
-                                       {"gravity_green", &Species::gravity_green, 1.5}};
+// What does not move to matter (engineered lumber, board) has a movement of 0.
 constexpr double kLeastFigure = 0.0001;
+constexpr WoodFigure kWoodFigures[] = {
+    {"radial", &Species::radial, 0, 0.02},
+    {"tangential", &Species::tangential, 0, 0.02},
+    {"radial_shrinkage", &Species::radial_shrinkage, kLeastFigure, 30},
+    {"tangential_shrinkage", &Species::tangential_shrinkage, kLeastFigure, 30},
+    {"gravity_12", &Species::gravity_12, kLeastFigure, 1.5},
+    {"gravity_green", &Species::gravity_green, kLeastFigure, 1.5},
+    {"density", &Species::gravity_12, 50, 1680, "kg/m3 at 12 % moisture (lb/ft3 times 16)"}};
+/// A kilogram in a cubic metre at 12 % moisture is a specific gravity of so much: density is 1000
+/// times that times 1.12.
+constexpr double kGravityOfDensity = 1 / 1120.0;
 
 std::vector<std::string_view> wood_words() {
   std::vector<std::string_view> words{"name", "source"};
@@ -78,8 +79,8 @@ void read_wood_entry(ValueReader& read, const Entry& entry, const std::string& p
                      Species& wood) {
   for (const WoodFigure& figure : kWoodFigures)
     if (figure.key == entry.key) {
-      wood.*figure.figure =
-          read.number(entry.value, path, kLeastFigure, figure.most, "such a figure");
+      wood.*figure.figure = read.number(entry.value, path, figure.least, figure.most, figure.what);
+      if (figure.key == "density" && wood.gravity_12) *wood.gravity_12 *= kGravityOfDensity;
       return;
     }
   if (entry.key == "name")
@@ -176,7 +177,9 @@ class Settler {
     bool all_own = true;
     for (const RoleKeys& role : kRoles) {
       if (const auto word = spec_.word(role.sawn)) sawn.own[std::string(role.role)] = *word;
-      all_own = all_own && spec_[role.sawn].by_spec();
+      // A leaf may have all of its own and need no word for the rest; a frame's jambs always do.
+      const bool of_leaf = role.species.row().of & kOfDoor;
+      all_own = all_own && (!of_leaf || spec_[role.sawn].by_spec());
     }
     if (!spec_["grain.frame"].by_spec() && !all_own)
       settled_.assumed.push_back(
@@ -187,14 +190,6 @@ class Settler {
   void settle_species() {
     OfRoles<Species>& species = settled_.season->species;
     const OfRoles<std::string> names = species_of(spec_);
-    if (names.all.empty() && names.own.size() < std::size(kRoles)) {
-      settled_.problems.push_back(
-          {"",
-           "\"species\" is missing; wood moves by its species, so write it, such as "
-           "\"species\": \"white oak\"",
-           {}});
-      return;
-    }
     if (!names.all.empty())
       species.all = look_up(names.all, names.own.empty() ? "/species" : "/species/frame");
     for (const auto& [role, name] : names.own)
@@ -213,7 +208,7 @@ class Settler {
           {path,
            "\"" + name + "\"" + whose +
                " has no figures of movement in print, so its seasons cannot be worked; give them "
-               "in a shop file under \"woods\", or name a wood that has",
+               "under \"woods\", or name a wood that has",
            {}});
       return {};
     }
@@ -233,8 +228,8 @@ class Settler {
     }
     const std::string nearest = nearest_species(name);
     return " is no wood whose movement is known; " +
-           (nearest.empty() ? "'haunch species' lists those that are; a shop file may add others "
-                              "under \"woods\""
+           (nearest.empty() ? "'haunch species' lists those that are; write the figures of others "
+                              "under \"woods\", in the spec or a shop file"
                             : "did you mean \"" + nearest + "\"?");
   }
 
@@ -244,18 +239,23 @@ class Settler {
 
 }  // namespace
 
+std::span<const WoodFigure> wood_figures() {
+  return kWoodFigures;
+}
+
 std::optional<double> read_percent(ValueReader& read, const Value& value, const std::string& path) {
   if (value.kind == Value::Kind::object) return read_air(read, value, path);
   return read.number(value, path, kDriestWood, kWettestWood,
                      "percent of moisture, or the air: {\"temperature\": 21, \"humidity\": 45}");
 }
 
-std::vector<Species> read_woods(ValueReader& read, const Value& value, const std::string& path) {
+std::vector<Species> read_woods(ValueReader& read, const Value& value, const std::string& path,
+                                bool by_shop) {
   std::vector<Species> woods;
   if (value.kind != Value::Kind::list) {
     read.wrong_type(value, path,
                     "a list of woods; write such as [{\"name\": \"mill oak\", \"radial\": 0.0018, "
-                    "\"tangential\": 0.0036, \"gravity_12\": 0.68}]");
+                    "\"tangential\": 0.0036, \"density\": 720}]");
     return woods;
   }
   for (std::size_t i = 0; i < value.list.size(); ++i) {
@@ -263,14 +263,16 @@ std::vector<Species> read_woods(ValueReader& read, const Value& value, const std
     if (!read.is_object(value.list[i], its_path, "a wood; write an object with its \"name\""))
       continue;
     Species wood;
-    wood.group = "shop";
-    wood.source = "the shop file";
+    wood.group = by_shop ? "shop" : "spec";
+    wood.source = by_shop ? "the shop file" : "the spec";
     for (const Entry& entry : value.list[i].entries)
       read_wood_entry(read, entry, child_path(its_path, entry.key), wood);
     if (wood.name.empty() && !read.was_meant(its_path + "/name"))
       read.problem(its_path, "\"name\" is missing; a wood has a name");
     if (!wood.name.empty() && find_own_species(wood.name, woods) != nullptr)
       read.problem(its_path + "/name", "\"" + wood.name + "\" stands here twice; keep one");
+    if (value.list[i].find("density") != nullptr && value.list[i].find("gravity_12") != nullptr)
+      read.problem(its_path + "/density", "says the same as \"gravity_12\"; keep one of the two");
     woods.push_back(std::move(wood));
   }
   return woods;
@@ -278,6 +280,54 @@ std::vector<Species> read_woods(ValueReader& read, const Value& value, const std
 
 SettledSeason settle_season(const Spec& spec) {
   return Settler(spec).settle();
+}
+
+std::optional<Season> usual_season(const Spec& spec) {
+  const auto wood = find_species(species_of(spec).of(Role::panel), spec.woods);
+  if (!wood || !coefficients_of(*wood)) return {};
+  Season usual;
+  usual.moisture = {kUsualLow, kUsualBuild, kUsualHigh};
+  usual.species.own["panel"] = *wood;  // the frame is taken to stand still
+  usual.sawn.all = spec.word<Sawn>("grain.frame").value_or(Sawn::flat);
+  for (const RoleKeys& role : kRoles)
+    if (const auto word = spec.word(role.sawn)) usual.sawn.own[std::string(role.role)] = *word;
+  return usual;
+}
+
+std::vector<Assumed> assumed_of_usual(const Spec& spec, const Season& usual) {
+  std::vector<Assumed> assumed;
+  const KeyValue& sawn = spec[spec["grain.panel"].stated ? Key("grain.panel") : Key("grain.frame")];
+  if (!sawn.by_spec())
+    assumed.push_back({"grain", std::string(word_of(usual.sawn.of(Role::panel))),
+                       sawn.by_shop ? "the shop file" : "most boards are; it moves the most"});
+  const Moisture& moisture = usual.moisture;
+  assumed.push_back(
+      {"moisture", fmt::format("{:.0f} to {}", moisture.low, percent_words(moisture.high)),
+       fmt::format("of solid panels alone, built at {}: a heated house over a usual year (Wood "
+                   "Handbook 2010, Swedish trade handbook)",
+                   percent_words(moisture.build))});
+  return assumed;
+}
+
+std::vector<Problem> missing_woods(const Assembly& wood, const Season& season) {
+  std::string roles;
+  for (const RoleKeys& role : kRoles) {
+    const bool missing = season.species.of(role.role).name.empty() &&
+                         std::any_of(wood.pieces.begin(), wood.pieces.end(), [&](const Piece& it) {
+                           return it.matter == Matter::wood && word_of(it.role) == role.role;
+                         });
+    if (missing) roles += (roles.empty() ? "" : ", ") + std::string(role.role);
+  }
+  if (roles.empty()) return {};
+  if (season.species.own.empty())
+    return {{"",
+             "\"species\" is missing; wood moves by its species, so write it, such as "
+             "\"species\": \"white oak\"",
+             {}}};
+  return {{"/species",
+           "names no wood for: " + roles +
+               "; wood moves by its species, so add it, or \"frame\" for all that are not named",
+           {}}};
 }
 
 }  // namespace haunch

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -16,8 +17,18 @@ namespace haunch {
 /// Percent of moisture, or that which air of an object's temperature and humidity brings wood to.
 std::optional<double> read_percent(ValueReader& read, const Value& value, const std::string& path);
 
-/// The woods that a shop file adds or overrules.
-std::vector<Species> read_woods(ValueReader& read, const Value& value, const std::string& path);
+/// A figure of a wood that a spec or a shop file may give, and its bounds.
+struct WoodFigure {
+  std::string_view key;
+  std::optional<double> Species::*figure;
+  double least, most;
+  std::string_view what = "such a figure";
+};
+std::span<const WoodFigure> wood_figures();
+
+/// The woods that a spec or a shop file adds or overrules.
+std::vector<Species> read_woods(ValueReader& read, const Value& value, const std::string& path,
+                                bool by_shop);
 
 struct SettledSeason {
   std::optional<Season> season;  // where spec or shop speaks of moisture
@@ -25,8 +36,18 @@ struct SettledSeason {
   std::vector<Problem> problems;  // at places in the spec
 };
 
+/// What the wood of a heated house goes through in a usual year, for work whose spec does not speak
+/// of moisture; nothing where the movement of its panels' wood is not known.
+std::optional<Season> usual_season(const Spec& spec);
+
+/// What was taken for that.
+std::vector<Assumed> assumed_of_usual(const Spec& spec, const Season& usual);
+
 /// The spec's values, for want of them the shop's, for want of those the usual ones. Movement that
 /// is asked for of a wood without figures is a problem.
 SettledSeason settle_season(const Spec& spec);
+
+/// What of the wood that is there has no species named for its role, and so no movement.
+std::vector<Problem> missing_woods(const Assembly& wood, const Season& season);
 
 }  // namespace haunch

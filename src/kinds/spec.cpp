@@ -58,8 +58,8 @@ void take_lists(Spec& spec, const Spec& shop) {
   take("hinges.at", &Spec::hinge_places);
   take("fittings", &Spec::fittings);
   take("tolerance.one_setting", &Spec::one_setting);
-  spec.cutters = shop.cutters;
-  spec.woods = shop.woods;
+  if (spec.cutters.empty()) spec.cutters = shop.cutters;
+  spec.woods.insert(spec.woods.end(), shop.woods.begin(), shop.woods.end());
 }
 
 }  // namespace
@@ -90,7 +90,7 @@ void overlay(Spec& spec, const Spec& shop, Owners of) {
     KeyValue& its = spec.edit(key) = value;
     its.by_shop = true;
   }
-  if ((of & kOfDoor) == 0) return;
+  if ((of & (kOfDoor | kOfShop)) == 0) return;
   fill_panel(spec, shop, true);
   const auto edge = shop.word<EdgeKind>("edge.kind");
   if (edge && spec.word<EdgeKind>("edge.kind") != edge) forget_shops_edge(spec);

@@ -134,7 +134,7 @@ struct Spec : KeyValues {
   std::vector<FittingSpec> fittings;
   std::vector<Dimension> one_setting;
   std::vector<Length> cutters;   // of a shop file only, rising
-  std::vector<Species> woods;    // of a shop file only
+  std::vector<Species> woods;    // its own, then those of the shop file
   std::optional<AsFound> found;  // of an opening that was measured all round
   std::vector<Key> mullions;     // keys of muntins that were written with mullion_
 };
@@ -156,7 +156,13 @@ struct RoleKeys {
 inline constexpr RoleKeys kRoles[] = {{"stile", "species.stile", "grain.stile"},
                                       {"rail", "species.rail", "grain.rail"},
                                       {"muntin", "species.muntin", "grain.muntin"},
-                                      {"panel", "species.panel", "grain.panel"}};
+                                      {"panel", "species.panel", "grain.panel"},
+                                      {"jamb", "species.jamb", "grain.jamb"},
+                                      {"head", "species.head", "grain.head"},
+                                      {"transom", "species.transom", "grain.transom"},
+                                      {"sill", "species.sill", "grain.sill"},
+                                      {"threshold", "species.threshold", "grain.threshold"},
+                                      {"stop", "species.stop", "grain.stop"}};
 
 /// The wood of each role, as written.
 OfRoles<std::string> species_of(const KeyValues& spec);

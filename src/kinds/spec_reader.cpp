@@ -298,8 +298,8 @@ class KeyReader {
   void read_moisture(const Value& value, const std::string& path, Key key) {
     if (const auto percent = read_percent(read_, value, path)) spec_.set_percent(key, *percent);
   }
-  void read_shops_woods(const Value& value, const std::string& path, Key key) {
-    spec_.woods = read_woods(read_, value, path);
+  void read_woods_of(const Value& value, const std::string& path, Key key) {
+    spec_.woods = read_woods(read_, value, path, scope_.of == kOfShop);
     spec_.set_stated(key);
   }
 
@@ -315,7 +315,7 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"moisture.low", &KeyReader::read_moisture},
     {"moisture.build", &KeyReader::read_moisture},
     {"moisture.high", &KeyReader::read_moisture},
-    {"woods", &KeyReader::read_shops_woods},
+    {"woods", &KeyReader::read_woods_of},
     {"panels", &KeyReader::read_panels},
     {"panel.tiers", &KeyReader::read_tiers},
     // What takes the items of a list.

@@ -30,7 +30,7 @@ struct CornerSizes {
   Length gap;  // if there is one, the lower tenon is 20 wide and the upper has the rest
   Length edge = mm(0.5), bottom = mm(2);
   Length haunch_depth = mm(9.5);
-  Length stub_depth = mm(9);
+  Length stub_depth = mm(9.6);
   Length panel_gap = mm(3), panel_play = mm(0.4);
   bool is_lock_rail = false;
 
@@ -76,6 +76,9 @@ struct Breakage {
   std::string verdict_beyond;
   Unit unit = Unit::mm;
 };
+
+/// Where the wood at the limit is doubted too.
+Breakage doubted(std::string verdict_at, Breakage row);
 
 // One list for each family of checks.
 std::vector<Breakage> breakages_of_the_whole();

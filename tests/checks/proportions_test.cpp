@@ -22,7 +22,8 @@ CornerSizes stout() {
   return sizes;
 }
 
-/// A groove narrow enough for a panel's edge of 3 mm; the stub in it is thicker than that.
+/// A groove narrow enough for a panel's edge of 3 mm; the stub in it is thicker than that, though
+/// thin for a tenon.
 CornerSizes thin_edge() {
   CornerSizes sizes;
   sizes.fit = mm(0.1);
@@ -51,9 +52,17 @@ std::vector<Breakage> breakages_of_proportions() {
       // Under 3 mm there is no tenon, and no edge of a panel.
       around("a tenon is 3 mm wide at least", {}, &S::tenon_width, mm(3), -kStep,
              "tenon-width fail"),
-      around("a stub is 3 mm deep at least", {}, &S::stub_depth, mm(3), -kStep, "tenon-depth fail"),
-      around("a panel's edge is 3 mm thick at least", thin_edge(), &S::groove_width, mm(3.4),
-             -kStep, "panel-tongue caution"),
+      doubted("tenon-thickness caution",
+              around("a panel's edge is 3 mm thick at least", thin_edge(), &S::groove_width,
+                     mm(3.4), -kStep, "panel-tongue caution, tenon-thickness caution")),
+      // (how-to articles)
+      around("a stub is 8 mm deep at least", {}, &S::stub_depth, mm(8), -kStep,
+             "stub-depth caution"),
+      around("in an inch shop 11/32 in", {}, &S::stub_depth, inch(0, 11, 32), -kStep,
+             "stub-depth caution", Unit::inch),
+      doubted("stub-depth caution", around("under 3 mm there is no stub", {}, &S::stub_depth, mm(3),
+                                           -kStep, "stub-depth fail")),
+      around("0.4 mm are left below it", {}, &S::stub_depth, mm(9.6), kStep, "stub-bottom caution"),
       // (shop rule on the width limit of a glued tenon)
       around("no more than 100 mm of a tenon are glued", {}, &S::tenon_width, mm(100), kStep,
              "glued-width caution"),
@@ -86,12 +95,6 @@ TEST_CASE("Of a divided tenon each is glued by itself") {
   CHECK(verdict(corner(sizes)).empty());
   sizes.gap = mm(30) - kStep;
   CHECK(verdict(corner(sizes)) == "glued-width caution");
-}
-
-TEST_CASE("A stub need not be deep") {
-  CornerSizes sizes;
-  sizes.stub_depth = mm(6);
-  CHECK(verdict(corner(sizes)).empty());
 }
 
 }  // namespace haunch::test

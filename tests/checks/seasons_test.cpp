@@ -314,19 +314,6 @@ TEST_CASE("Every rule of moved wood is seen to hold and seen to be broken") {
   }
 }
 
-TEST_CASE("The pieces weigh what is left of their wood") {
-  const SeasonReport report = seasons(cupboard({kOak, kYear, kGap}));
-  REQUIRE(report.weighed);
-  const double density = *density_kg_m3(*find_species("white oak"), 8);
-  // A flat panel has no cuts: 494 x 294 x its thickness.
-  const Piece panel = work(cupboard({kOak, kYear, kGap})).assembly.pieces.back();
-  const double volume =
-      494 * 294 * (static_cast<double>(panel.blank[2].steps()) / Length::kStepsPerMm) / 1e9;
-  CHECK(std::abs(report.weights.back() - volume * density) < 1e-6);
-  // A stile is lighter than its blank.
-  CHECK(report.weights.front() < 600.0 * 60 * 20 / 1e9 * density);
-}
-
 TEST_CASE("Moisture may be given as the air of a room") {
   const Season season =
       *job(cupboard(

@@ -155,16 +155,6 @@ TEST_CASE("A jamb's tenon is as thick as its width makes it: the mortise moves w
   CHECK(about(found(report, "edge-swell", 13).value, 0.8 - 38 * 0.009));
 }
 
-TEST_CASE("The weight is told of the set and of each leaf") {
-  const SeasonReport report = seasons(yard_pair());
-  REQUIRE(report.leaf_weights.size() == 2);
-  const Assembly wood = work(yard_pair()).assembly;
-  double leaf = 0;
-  for (const std::size_t i : pieces_of(wood, hangings_of(wood)[1].group))
-    leaf += report.weights[i];
-  CHECK(std::abs(report.leaf_weights[1] - leaf) < 1e-9);
-}
-
 TEST_CASE("What of a season stands in a set's leaf is refused, and a wood without figures") {
   CHECK(refused_at(lining("", R"("moisture": {"low": 6})")) == "/leaf/moisture");
   CHECK(refused_at(lining("", R"("grain": "mixed")")) == "/leaf/grain");

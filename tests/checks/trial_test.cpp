@@ -309,7 +309,11 @@ TEST_CASE("Whether a band can be kept goes by three spreads either side of the f
   CHECK(hold({14.849, 14.85, 14.851}, {14.999, 15, 15.001}) == Hold::keeps);
   CHECK(hold({14.83, 14.85, 14.87}, {14.98, 15, 15.02}) == Hold::unsure);          // spread 0.028
   CHECK(hold({14.825, 14.85, 14.875}, {14.975, 15, 15.025}) == Hold::off_centre);  // 0.035
-  CHECK(hold({14.82, 14.85, 14.88}, {14.97, 15, 15.03}) == Hold::cannot);          // 0.042
+  // 0.042 is more; but of so few readings it may be two thirds of that, and is told of from 0.064
+  // on.
+  CHECK(hold({14.82, 14.85, 14.88}, {14.97, 15, 15.03}) == Hold::unsure);
+  CHECK(hold({14.805, 14.85, 14.895}, {14.955, 15, 15.045}) == Hold::cannot);
+  CHECK(hold({14.7, 15}, {14.9, 15.1}) == Hold::unsure);  // two hardly show a spread
 }
 
 TEST_CASE("With many readings the same spread is sure enough") {

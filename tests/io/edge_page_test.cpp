@@ -85,14 +85,14 @@ TEST_CASE("A panel's gaps and bites are told across and along its grain") {
   INFO(page);
   CHECK(tells(page,
               "PANELS in their grooves; in: how deep the edge stands in the groove panels side gap "
-              "sides in end gap ends in play in "
-              "thickness E 3 6 1 8 0.4"));
+              "sides in end gap ends in play "
+              "joint E 3 6 1 8 0.4 J5"));
   const std::string bedded =
       part_of(panel_page, house(R"("edge": {"kind": "rebated", "depth": 12})"));
   INFO(bedded);
   CHECK(
       tells(bedded, "PANELS in their rebates; in: how far they lie on the wood at the face side"));
-  CHECK(tells(bedded, "E 3 9 1 11"));
+  CHECK(tells(bedded, "E 3 9 1 11 J5"));
 }
 
 }  // namespace haunch::test

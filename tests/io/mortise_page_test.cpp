@@ -10,7 +10,7 @@ TEST_CASE("A mortise is told by its setting, and along its stile from the foot")
       part_of(mortise_page, house(R"("groove_depth": 12, "tenon": {"relish": 33})"));
   INFO(page);
   CHECK(tells(page, "MORTISES 15 wide, 67 deep, 14.5 from the face side"));
-  CHECK(tells(page, "A B face foot 1965.6 2021.4 55.8 40.8 C"));
+  CHECK(tells(page, "A B face foot 1965.6 2021.4 55.8 40.8 C J1 J2"));
   CHECK(tells(page, "deep: from the edge as it is before a groove is worked there"));
   CHECK(tells(page,
               "square: the widest tenon with square edges that goes in between the round ends"));
@@ -22,22 +22,25 @@ TEST_CASE("Each mortise of a divided tenon is a row, lowest first") {
   const std::string page =
       part_of(mortise_page, house(R"("groove_depth": 12, "tenon": {"relish": 33})"));
   INFO(page);
-  CHECK(tells(page, "A B face foot 32.6 91.4 58.8 43.8 D A B face foot 129.6 188.4 58.8 43.8 D"));
+  CHECK(tells(page,
+              "A B face foot 32.6 91.4 58.8 43.8 D J3 J4 "
+              "A B face foot 129.6 188.4 58.8 43.8 D J3 J4"));
 }
 
 TEST_CASE("In a rail a mortise is told from the left end, and from the shoulder") {
   // Half of what is between the stiles, 724, less half of the muntin's 90, and its groove of 12.
   const std::string page = part_of(mortise_page, house(R"("groove_depth": 12, "panels": 2)"));
   INFO(page);
-  CHECK(tells(page, "from shoulder takes"));
-  CHECK(tells(page, "C lower left end 393.6 460.4 66.8 51.8 328.6 E"));
+  CHECK(tells(page, "square shoulder takes joint"));
+  CHECK(tells(page, "C lower left end 393.6 460.4 66.8 51.8 328.6 E J5"));
+  CHECK(tells(page, "shoulder: where it begins, told from there"));
 }
 
 TEST_CASE("The shoulder that a mortise is told from is named where a long one stands beside it") {
   const std::string page =
       part_of(mortise_page, house(R"("groove_depth": 12, "panels": 2, "edge": {"kind": "coped"})"));
   INFO(page);
-  CHECK(tells(page, "from back shoulder takes"));
+  CHECK(tells(page, "square back shoulder takes"));
   CHECK(tells(page, "before a moulding or a groove is worked there"));
 }
 

@@ -27,10 +27,8 @@ ItemReport cupboard_door() {
   seasons.leaves = {leaf};
   seasons.tenons = {{0, {mm(37.5), mm(38), mm(38.6)}}, {1, {mm(37.5), mm(38), mm(38.6)}}};
   seasons.widest_glued = mm(100);
-  seasons.weighed = true;
-  seasons.weights.assign(report.wood.pieces.size(), 0.5);
-  seasons.leaf_weights = {seasons.whole_weight()};
   report.seasons = seasons;
+  report.weights = weigh(report.wood, *report.job);
   return report;
 }
 
@@ -65,26 +63,18 @@ TEST_CASE("Tenons that are as wide as each other are one row") {
   CHECK(tells(page, "width of each tenon  37.5   38  38.6  100   J1 J2\n"));
 }
 
-TEST_CASE("A leaf over 23 kg is not for one person to lift") {
+TEST_CASE("What is not weighed is named, and what it is of") {
   ItemReport report = cupboard_door();
-  CHECK_FALSE(tells(page_of(report), "lifting:"));
-  report.seasons->leaf_weights = {23.1};
-  CHECK(tells(page_of(report), "lifting: more than one person should lift"));
-}
-
-TEST_CASE("What is not weighed is named, and wood without a known density has no weight") {
-  ItemReport report = cupboard_door();
-  report.seasons->not_weighed = {5};
-  report.seasons->weights[5] = 0;
-  CHECK(tells(page_of(report), "not in it, as their density is not known: F\n"));
-  report.seasons->weighed = false;
-  CHECK(tells(page_of(report), "weight: no specific gravity is printed of this wood\n"));
-}
-
-TEST_CASE("Pounds are told where sizes are in inches") {
-  ItemReport report = cupboard_door();
-  report.seasons->weights.assign(1, 10);
-  CHECK(tells(page_of(report, Unit::inch), "weight at 9 %: 22.0 lb, of which A 22.0 lb\n"));
+  CHECK(tells(page_of(report), "weight at 9 %: 2.8 kg, of which A 0.5 kg"));
+  CHECK(tells(page_of(report, Unit::inch), "weight at 9 %: 6.3 lb, of which A 1.2 lb"));
+  report.wood.pieces[5].material = "birch plywood";
+  report.weights = weigh(report.wood, *report.job);
+  CHECK(
+      tells(page_of(report), "weight not known: no density for birch plywood: F; at 9 % the rest"));
+  for (Piece& piece : report.wood.pieces)
+    piece.material = "LVL";
+  report.weights = weigh(report.wood, *report.job);
+  CHECK(tells(page_of(report), "weight not known: no density for LVL: A B C D E F G"));
 }
 
 TEST_CASE("Remedies that were tried are told with what came of them") {
@@ -102,7 +92,7 @@ TEST_CASE("Remedies that were tried are told with what came of them") {
 
 TEST_CASE("In JSON a weight that is not known is null, and a search that ended early is stopped") {
   ItemReport report = cupboard_door();
-  report.seasons->weighed = false;
+  report.weights->pieces.assign(report.wood.pieces.size(), {});
   report.season_remedies = SeasonRemedies{{}, false};
   std::string text;
   JsonText json(text, Unit::mm);

@@ -24,7 +24,12 @@ struct Row {
 
 const std::vector<Row>& rows() {
   static const std::vector<Row> kRows{
-      {"clearance", {mm(3)}, {mm(2)}, {inch(0, 1, 8)}, {inch(0, 1, 16)}},
+      {"clearance", {}, {mm(2)}, {}, {inch(0, 1, 16)}},
+      {"clearance.left", {mm(3)}, {}, {inch(0, 1, 8)}, {}},
+      {"clearance.right", {mm(3)}, {}, {inch(0, 1, 8)}, {}},
+      {"clearance.head", {mm(3)}, {}, {inch(0, 1, 8)}, {}},
+      {"clearance.foot", {mm(10)}, {}, {inch(0, 3, 8)}, {}},
+      {"rail_widths.1.top", {mm(965)}, {}, {inch(38)}, {}},
       {"thickness", {mm(44)}, {mm(20)}, {inch(1, 3, 4)}, {inch(0, 3, 4)}},
       {"stile_width", {mm(100)}, {mm(57)}, {inch(4)}, {inch(2, 1, 4)}},
       {"rail_widths",
@@ -82,7 +87,7 @@ void check_defaults(const std::string& spec, Lengths Row::*column) {
 }  // namespace
 
 TEST_CASE("A house door in millimetres has the usual sizes") {
-  check_defaults(house_mm(kTwoAcross), &Row::house_mm);
+  check_defaults(bare_house_mm(kTwoAcross), &Row::house_mm);
 }
 
 TEST_CASE("A cabinet door in millimetres has the usual sizes") {
@@ -90,7 +95,7 @@ TEST_CASE("A cabinet door in millimetres has the usual sizes") {
 }
 
 TEST_CASE("A house door in inches has the usual sizes") {
-  check_defaults(house_in(kTwoAcross), &Row::house_in);
+  check_defaults(bare_house_in(kTwoAcross), &Row::house_in);
 }
 
 TEST_CASE("A cabinet door in inches has the usual sizes") {
@@ -190,13 +195,14 @@ TEST_CASE("Everything that is assumed is listed, and nothing twice but what is e
                                         "tenon.thickness",
                                         "tenon.width_limit",
                                         "tenon_depth",
-                                        "thickness"};
+                                        "thickness",
+                                        "use"};
   CHECK(assumed_keys(work(cabinet_mm())) == wanted);
 }
 
 TEST_CASE("Nothing that the spec gives is listed") {
   const Worked worked = work(house_mm(R"(
-      "species": "oak", "clearance": 3, "thickness": 44, "stile_width": 118,
+      "species": "oak", "use": "house", "clearance": 3, "thickness": 44, "stile_width": 118,
       "rail_widths": [118, {"width": 195, "top": 965}, 230], "panels": 4, "muntin_width": 90, "tenon_depth": 76,
       "groove_depth": 13, "fit_allowance": 0.15, "horn": 20,
       "tenon": {"thickness": 14.85, "relish": 40, "edge_clearance": 0.5, "bottom_clearance": 2,
@@ -216,9 +222,9 @@ TEST_CASE("A spec without a bare number may leave out its units, and millimetres
 }
 
 TEST_CASE("Reasons are given in the trade's words") {
-  const Worked house = work(house_mm(kTwoAcross));
+  const Worked house = work(bare_house_mm(kTwoAcross));
   const auto why = [&](std::string_view key) { return reasons(house, key).front(); };
-  CHECK(why("clearance") == "usual for a house door");
+  CHECK(why("clearance.head") == "usual for a house door");
   CHECK(why("tenon_depth") == "two thirds of the stile");
   CHECK(why("mortise.width") == "the smallest cutter from a third to 0.4 of the thickness");
   CHECK(why("tenon.muntin_depth") == "as deep as the rails' tenons");

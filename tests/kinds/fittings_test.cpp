@@ -239,9 +239,6 @@ TEST_CASE("What whoever hangs the leaf is to be told is told where it applies") 
     return text;
   };
   CHECK(about(kLock).empty());
-  CHECK(about(R"("species": "white oak", "hinges": {})") == "weight on the hinges, lifting");
-  CHECK(about(R"("species": "no such wood", "hinges": {})").empty());
-  CHECK(about(R"("species": "white oak")") == "lifting");
   CHECK(about(R"("existing_opening": true)") == "old paint");
   CHECK(about(std::string(kLock) + R"(, "accessible": true, "escape_route": true)") ==
         "escape route, accessible route");
@@ -249,36 +246,6 @@ TEST_CASE("What whoever hangs the leaf is to be told is told where it applies") 
   const std::vector<Caution> cautions =
       work(house(std::string(kLock) + R"(, "accessible": true)")).cautions;
   CHECK(cautions.front().words.find("stands at 1100 mm") != std::string::npos);
-}
-
-TEST_CASE("A leaf of over 23 kg is lifted by two, one below is not told of") {
-  const auto cautions = [](std::string_view more) {
-    return work(cabinet_mm(R"("species": "white oak", )" + std::string(more))).cautions;
-  };
-  // 0.396 x 0.696 x 0.020 m are 0.0055 m3, of some 760 kg/m3: 4 kg.
-  CHECK(cautions(R"("horn": 0)").empty());
-  // Ten times as thick: 42 kg.
-  REQUIRE(cautions(R"("thickness": 200)").size() == 1);
-  CHECK(cautions(R"("thickness": 200)").front().about == "lifting");
-  CHECK(cautions(R"("thickness": 200)").front().words.find("comes to some 42 kg") !=
-        std::string::npos);
-  // With moisture the weight is told with the seasons, and the lifting there.
-  CHECK(cautions(R"("thickness": 200, "moisture": {"low": 6, "build": 9, "high": 12})").empty());
-}
-
-TEST_CASE("Of a pair it is told which leaf the weight is of") {
-  const auto words = [](std::string_view more) {
-    return work(house_mm(R"("species": "European oak", "leaves": 2, )" + std::string(more)))
-        .cautions.front()
-        .words;
-  };
-  // (930 - 6 - 3) / 2 = 460.5 each, some 30 kg.
-  CHECK(words(R"("hinges": {})").starts_with("each leaf comes to some "));
-  // 60 behind the lap in front are the left leaf's.
-  CHECK(words(R"("meeting_lap": 60, "hinges": {})")
-            .starts_with("the left leaf, the heavier, comes to some "));
-  CHECK(words(R"("meeting_lap": 60, "active": "left", "hinges": {})")
-            .starts_with("the right leaf, the heavier, comes to some "));
 }
 
 TEST_CASE("A leaf whose spec does not speak of fittings has none") {

@@ -320,31 +320,4 @@ TEST_CASE("Glass stands still while its frame moves") {
   CHECK(rebate.high[0] == pane.place.origin[0] + mm(13));
 }
 
-TEST_CASE("A glazed leaf is weighed with its glass") {
-  const auto weight = [](std::string_view panel) {
-    for (const Caution& caution :
-         work(glazed(panel, R"("species": "oak, European", "hinges": {"number": 3})")).cautions)
-      if (caution.about == "weight on the hinges") return caution.words;
-    return std::string();
-  };
-  // 924 x 2054 x 44 of oak less the light of 688 x 1706, and 688 x 1706 x 6 of glass: 17.6 kg.
-  CHECK(weight(kPane).find("and glass at 2500 kg/m3") != std::string::npos);
-  CHECK(weight(kUnit).find("without its sealed units") != std::string::npos);
-  CHECK(weight(kPane) != weight(kUnit));
-}
-
-TEST_CASE("What can't be of glass is refused at its key") {
-  CHECK(refused_at(glazed(R"("kind": "glass")")) == "/panel/thickness");
-  CHECK(refused_at(glazed(R"("kind": "glass", "thickness": 6, "raised": "front")")) ==
-        "/panel/raised");
-  CHECK(refused_at(glazed(R"("glass": {"bedding": 2})")) == "/panel/glass/bedding");
-  CHECK(refused_at(glazed(R"("kind": "glass", "thickness": 31)")) == "/panel/thickness");
-  CHECK(refused_at(glazed(R"("kind": "glass", "thickness": 6, "glass": {"rebate": 12})")) ==
-        "/panel/glass/rebate");
-  CHECK(refused_at(glazed(R"("kind": "glass", "thickness": 6, "glass": {"edge_clearance": 13})")) ==
-        "/panel/glass/edge_clearance");
-  CHECK(refused_at(glazed(R"("kind": "glass", "thickness": 6, "glass": {"rebate": 118})")) ==
-        "/panel/glass/rebate");
-}
-
 }  // namespace haunch::test

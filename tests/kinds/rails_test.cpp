@@ -30,9 +30,15 @@ TEST_CASE("The top rail stands at the head and the bottom rail at the foot") {
   CHECK(rail_feet("[118, 230]") == std::vector{mm(2054 - 118), mm(0)});
 }
 
-TEST_CASE("A rail that is not placed leaves equal openings above and below") {
-  // 2054 - 118 - 195 - 230 = 1511, half of it 755.5; so the lock rail's foot is at 230 + 755.5.
-  CHECK(rail_feet("[118, 195, 230]") == std::vector{mm(1936), mm(985.5), mm(0)});
+TEST_CASE("Rails that are not placed leave equal openings above and below") {
+  // 2054 - 118 - 100 - 100 - 230 = 1506, a third of it 502.
+  CHECK(rail_feet("[118, 100, 100, 230]") == std::vector{mm(1936), mm(1334), mm(732), mm(0)});
+}
+
+TEST_CASE("The only middle rail of a house door, not placed, has its top at 965") {
+  CHECK(rail_feet("[118, 195, 230]") == std::vector{mm(1936), mm(770), mm(0)});
+  // No panel has room above it there: so that the openings are equal.
+  CHECK(rail_feet("[1100, 195, 230]") == std::vector{mm(954), mm(494.5), mm(0)});
 }
 
 TEST_CASE("A middle rail may be placed by its top, its centre or its bottom") {
@@ -102,18 +108,6 @@ TEST_CASE("Rails that cannot stand where they are put are refused") {
   CHECK(refused_at(house_mm(R"("rail_widths": [9, {"width": 9, "top": 1, "bottom": 2}, 9])")) ==
         "/rail_widths/1/bottom");
   CHECK(refused_at(house_mm("\"rail_widths\": [118]")) == "/rail_widths");
-}
-
-TEST_CASE("A rail is the lock rail if the spec calls it so, however it is written") {
-  const auto is_lock_rail = [](std::string_view name) {
-    const Assembly leaf = wood(house_mm(R"("rail_widths": [100, {"width": 90, "name": ")" +
-                                        std::string(name) + R"("}, 230])"));
-    return piece(leaf, name).is_lock_rail;
-  };
-  CHECK(is_lock_rail("lock rail"));
-  CHECK(is_lock_rail("Deep LOCK RAIL"));
-  CHECK_FALSE(is_lock_rail("clock rail"));
-  CHECK_FALSE(is_lock_rail("middle rail"));
 }
 
 }  // namespace haunch::test

@@ -13,7 +13,7 @@ std::string shop_refusal(std::string_view json) {
 TEST_CASE("The shop's value takes the place of the usual one, and is named as the shop's") {
   const ShopDefaults own = shop(R"({"units": "mm", "clearance": 4, "stile_width": 110,
                                     "tenon": {"bottom_clearance": 3}, "horn": 40})");
-  const Worked worked = work(house_mm(), &own);
+  const Worked worked = work(bare_house_mm(), &own);
   CHECK(worked.assembly.size[0] == mm(922));
   CHECK(piece(worked.assembly, "left stile").blank[1] == mm(110));
   CHECK(piece(worked.assembly, "left stile").horn == mm(40));
@@ -102,6 +102,26 @@ TEST_CASE("A shop file names no single item") {
   CHECK(shop_refusal("[1]") ==
         ": a list is not a shop file; write an object of the keys that a spec may leave out");
   CHECK(shop_refusal(R"({"horn": 25})").starts_with("/horn: 25 has no unit"));
+}
+
+TEST_CASE("A shop file holds what is for house doors and for cabinet doors beside the rest") {
+  const ShopDefaults both = shop(R"({"units": "mm", "species": "ash", "groove_depth": 11,
+      "house": {"thickness": 54, "tenon_depth": 70},
+      "cabinet": {"thickness": 22, "tenon_depth": 8, "groove_depth": 9}})");
+  const Assembly entry = wood(house_mm(), &both);
+  CHECK(piece(entry, "left stile").blank[2] == mm(54));
+  CHECK(joint(entry, "left stile", "top rail").tenon->depth == mm(70));
+  CHECK(cuts(piece(entry, "left stile"), "groove").front().extent(1) == mm(11));
+  const Assembly cupboard = wood(cabinet_mm(), &both);
+  CHECK(piece(cupboard, "left stile").blank[2] == mm(22));
+  CHECK(joint(cupboard, "left stile", "top rail").tenon->depth == mm(8));
+  CHECK(cuts(piece(cupboard, "left stile"), "groove").front().extent(1) == mm(9));
+  CHECK(reasons(work(cabinet_mm(), &both), "thickness") ==
+        std::vector<std::string>{"the shop file"});
+  CHECK(
+      shop_refusal(R"({"units": "mm", "house": {"thicknes": 54}})").starts_with("/house/thicknes"));
+  CHECK(shop_refusal(R"({"units": "mm", "house": {"units": "in"}})").starts_with("/house/units"));
+  CHECK(shop_refusal(R"({"units": "mm", "house": 3})").starts_with("/house"));
 }
 
 }  // namespace haunch::test

@@ -14,7 +14,8 @@ namespace {
 
 Assembly side_door() {
   return wood(house_mm(R"("clearance": 3, "thickness": 44, "stile_width": 118,
-                          "rail_widths": [118, 195, 230], "panels": 4, "tenon_depth": 76,
+                          "rail_widths": [118, {"width": 195, "top": 1180.5}, 230],
+                          "panels": 4, "tenon_depth": 76,
                           "groove_depth": 13, "fit_allowance": 0.15)"));
 }
 

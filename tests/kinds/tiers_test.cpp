@@ -13,8 +13,8 @@ std::vector<Length> muntin_edges(const Assembly& leaf) {
 }
 
 std::string tiered(std::string_view panels, std::string_view more = {}) {
-  return house_mm(R"("stile_width": 118, "rail_widths": [118, 195, 230], "tenon_depth": 76,
-                     "groove_depth": 13, "panels": )" +
+  return house_mm(R"("stile_width": 118, "rail_widths": [118, {"width": 195, "top": 1180.5}, 230],
+                     "tenon_depth": 76, "groove_depth": 13, "panels": )" +
                   std::string(panels) + (more.empty() ? "" : ", ") + std::string(more));
 }
 

@@ -211,11 +211,10 @@ void Joiner::mortises_add_up() {
       const std::string in = table->cell(row, "in");
       const double near = *table->figure(row, "begins");
       expect_row(near + *table->figure(row, "long"), *table->figure(row, "ends"), in + ": far");
-      for (const char* line :
-           {"from shoulder", "from face shoulder", "from back shoulder", "from sight line"})
+      for (const char* line : {"shoulder", "face shoulder", "back shoulder", "sight line"})
         if (const auto from = table->figure(row, line))
           for (const std::string& mark : marks_in(in)) {
-            expect_same(near, *from + to_low_shoulder(mark), mark + ": a mortise " + line);
+            expect_same(near, *from + to_low_shoulder(mark), mark + ": a mortise from " + line);
           }
     }
 }

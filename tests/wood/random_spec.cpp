@@ -166,7 +166,10 @@ class Draughtsman {
     for (std::size_t i = 0; i < spec_.rails.size(); ++i) {
       SpecRail& rail = spec_.rails[i];
       const bool middle = i > 0 && i + 1 < spec_.rails.size();
-      if (middle && dice_.chance(55)) place(rail, top - rail.width, floor_divide(opening, 3));
+      // Where nothing is said of the only one it may go by what the leaf is for, and the unit.
+      const bool only = keys_ == Keys::all && spec_.rails.size() == 3;
+      if (middle && (dice_.chance(55) || only))
+        place(rail, top - rail.width, floor_divide(opening, 3));
       top -= rail.width + opening;
     }
   }

@@ -127,9 +127,22 @@ class Comparison {
     }
   }
 
+  /// A house door's only middle rail, of which nothing is said, has its top 965 mm or 38 in above
+  /// the foot, where it has room there. Whether it is such a one.
+  bool is_lock_rail_placed() {
+    if (spec_.rails.size() != 3 || !spec_.rails[1].line.empty() ||
+        *spec_.find("opening.height") <= Length::from_inch_parts(60))
+      return false;
+    const Length top = spec_.unit == Unit::mm ? Length::from_mm(965) : Length::from_inch_parts(38);
+    const Length width = spec_.rails[1].width;
+    if (top >= low(*rails_[0], Axis::y) || top - width <= high(*rails_[2], Axis::y)) return false;
+    expect("the top of the only middle rail", high(*rails_[1], Axis::y), top);
+    return true;
+  }
+
   /// Between two placed rails all sights are equal; odd steps go to the top ones.
   void openings() {
-    if (rails_.size() != spec_.rails.size()) return;
+    if (rails_.size() != spec_.rails.size() || is_lock_rail_placed()) return;
     std::vector<Length> run;
     for (std::size_t i = 1; i < rails_.size(); ++i) {
       run.push_back(low(*rails_[i - 1], Axis::y) - high(*rails_[i], Axis::y));
