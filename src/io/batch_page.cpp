@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <span>
 #include <tuple>
 #include <utility>
 
@@ -148,7 +149,7 @@ std::vector<BatchCut> cuts_of(const std::vector<Sheet>& sheets) {
 void sort_for_cutting(std::vector<BatchCut>& cuts) {
   std::stable_sort(cuts.begin(), cuts.end(), [](const BatchCut& a, const BatchCut& b) {
     const auto order = [](const CutRow& row) {
-      return std::tuple(row.part, std::string_view(row.material), -row.thickness, -row.width,
+      return std::tuple(std::string_view(row.material), row.part, -row.thickness, -row.width,
                         -row.saw_length);
     };
     return order(a.row) < order(b.row);
@@ -163,27 +164,48 @@ std::string marks_text(const OnSheets& marks, bool one_sheet) {
   return text;
 }
 
+/// The rows from one to another, all of one wood.
+std::string cut_table(std::span<const BatchCut> cuts, bool one_sheet,
+                      const LengthPrinter& lengths) {
+  TextTable table(
+      {"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks on sheets"});
+  for (const BatchCut& cut : cuts) {
+    std::vector<Cell> cells = cut_cells(cut.row);
+    cells.emplace_back(marks_text(cut.marks, one_sheet));
+    table.add(std::move(cells));
+  }
+  return table.text(lengths, 2);
+}
+
+/// A table of each wood, where there are several.
+std::string cut_tables(const std::vector<BatchCut>& cuts, bool one_sheet,
+                       const LengthPrinter& lengths) {
+  std::string text;
+  for (auto first = cuts.begin(); first != cuts.end();) {
+    const std::string& wood = first->row.material;
+    const auto last = std::find_if(first, cuts.end(),
+                                   [&](const BatchCut& it) { return it.row.material != wood; });
+    text += (wood.empty() ? " wood not told" : " " + wood) + "\n" +
+            cut_table({first, last}, one_sheet, lengths);
+    first = last;
+  }
+  return text;
+}
+
 std::string cut_page(const std::vector<Sheet>& sheets, const LengthPrinter& lengths) {
   std::vector<BatchCut> cuts = cuts_of(sheets);
   if (cuts.empty()) return {};
   sort_for_cutting(cuts);
   const std::string& wood = cuts.front().row.material;
-  const bool one_wood = std::all_of(cuts.begin(), cuts.end(),
-                                    [&](const BatchCut& it) { return it.row.material == wood; });
-  TextTable table(
-      {"part", "pieces", "length", "saw to", "width", "thick", "grain", "of", "marks on sheets"});
-  for (const BatchCut& cut : cuts) {
-    std::vector<Cell> cells = cut_cells(cut.row);
-    cells.emplace_back(one_wood ? std::string() : cut.row.material);
-    cells.emplace_back(marks_text(cut.marks, sheets.size() == 1));
-    table.add(std::move(cells));
-  }
+  const bool one_wood = wood == cuts.back().row.material;
+  const bool one_sheet = sheets.size() == 1;
   OnSheets said;
   for (std::size_t sheet = 0; sheet < sheets.size(); ++sheet)
     if (const std::string& words = sheets[sheet].front()->cut_remarks; !words.empty())
       said.add(words, sheet);
   return "\nCUT LIST, for all" + (one_wood && !wood.empty() ? ", " + wood : "") + "\n" +
-         table.text(lengths, 2) + remarks(said);
+         (one_wood ? cut_table(cuts, one_sheet, lengths) : cut_tables(cuts, one_sheet, lengths)) +
+         remarks(said);
 }
 
 // ---- before all sheets

@@ -101,6 +101,20 @@ TEST_CASE("Equal pieces of all sheets are one row, which says what they are for"
   CHECK(tells(page, "panels 3 614 292 7.6 upright E on 1 "));
 }
 
+TEST_CASE("Each wood has a table of its own in the cut list", "[batch]") {
+  const std::string page = batch_page(sheets_for({{"a", 1, 398, 716, R"("species": "oak")"},
+                                                  {"b", 1, 398, 716, R"("species": "ash")"},
+                                                  {"c", 1, 398, 716}}),
+                                      {}, Unit::mm, 0);
+  INFO(page);
+  const std::string words = in_words_only(page);
+  CHECK(tells(words, "CUT LIST, for all wood not told part pieces "));
+  CHECK(words.find(" ash part pieces ") < words.find(" oak part pieces "));
+  CHECK(tells(
+      words,
+      "oak part pieces length width thick grain marks on sheets stiles 2 712 57 20.0 A B on 1"));
+}
+
 TEST_CASE("The pieces of the batch are as many as those of its items", "[batch]") {
   const std::vector<ItemSheet> sheets = sheets_for(kKitchen);
   std::int64_t wanted = 0;
