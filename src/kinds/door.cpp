@@ -89,13 +89,31 @@ std::vector<Length> plain_limits(Unit unit) {
   return limits;
 }
 
+/// Tenons that fit the mortises of these cutters.
+std::vector<Length> tenons_for(std::vector<Length> cutters, Length fit) {
+  for (Length& cutter : cutters)
+    cutter -= fit;
+  return cutters;
+}
+
+/// What a lever stands at; nothing, where there is none of that name.
+std::optional<Length> value_of(const std::vector<Lever>& levers, std::string_view key) {
+  for (const Lever& lever : levers)
+    if (lever.key == key) return lever.value;
+  return {};
+}
+
 }  // namespace
 
 std::vector<Lever> DoorJob::levers() const {
   std::vector<Lever> levers = plan().levers;
   const std::vector<Length> cutters =
       spec.cutters.empty() ? door_defaults(unit, use_of(spec)).cutters : spec.cutters;
+  const auto fit = value_of(levers, "fit_allowance");
   for (Lever& lever : levers) {
+    // Where the mortise goes by its tenon, a cutter has to make it.
+    if (lever.key == "tenon.thickness" && fit && !spec["mortise.width"].stated)
+      lever.only = tenons_for(cutters, *fit);
     if (lever.key == "mortise.width" || lever.key == "groove.width") lever.only = cutters;
     if (lever.key == "tenon.width_limit") lever.only = plain_limits(unit);
   }

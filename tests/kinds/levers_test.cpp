@@ -131,4 +131,14 @@ TEST_CASE("A size of a fit that follows from two others is no lever of its own")
       CHECK_FALSE(door->with(each, each.value + each.step)->work().problems.empty());
 }
 
+TEST_CASE("A tenon that its mortise goes by is changed to one whose mortise a cutter makes") {
+  const auto open = job(cabinet_mm(R"("fit_allowance": 0.2)"));
+  const std::vector<Length> fits = lever(*open, "tenon.thickness").only;
+  REQUIRE_FALSE(fits.empty());
+  CHECK(fits.front() == mm(4.8));
+  CHECK(lever(*open, "mortise.width").only.front() == mm(5));
+  // In a mortise that is stated it is a matter of fit.
+  CHECK(lever(*job(cabinet_mm(R"("mortise": {"width": 8})")), "tenon.thickness").only.empty());
+}
+
 }  // namespace haunch::test
