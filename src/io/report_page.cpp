@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "joinery_page.h"
+#include "materials.h"
 #include "season_page.h"
 #include "text_table.h"
 #include "tolerance_page.h"
@@ -79,13 +80,22 @@ std::string materials_text(const Assembly& wood) {
   return text;
 }
 
+/// "; weight not known: no wood is named", where no caution says so.
+std::string weight_text(const ItemReport& report) {
+  const auto& weights = report.weights;
+  if (!weights || weights->whole.is_known()) return {};
+  if (!weights->leaves.empty() && names_any_wood(*report.job)) return {};
+  return "; weight not known: " + unknown_words(weights->whole, report.wood, *report.job);
+}
+
 /// Itself and its opening, in lines that go on below where the page ends.
 std::string sizes_text(const ItemReport& report, const LengthPrinter& lengths) {
   const bool is_in_wall = !fits_that_stand(report.wood, StandsIn::wall).empty();
   return hanging(std::string(word_of(report.wood.whole().kind)) + " " +
                  lengths.one(report.wood.size[0]) + " wide, " + lengths.one(report.wood.size[1]) +
                  " high, " + lengths.one(report.wood.size[2]) + (is_in_wall ? " deep" : " thick") +
-                 species_text(report.job->species) + materials_text(report.wood)) +
+                 species_text(report.job->species) + materials_text(report.wood) +
+                 weight_text(report)) +
          hanging(leaf_widths_text(report.wood, lengths)) +
          hanging(opening_text(report.wood, lengths));
 }

@@ -43,6 +43,13 @@ TEST_CASE("The head tells the job, its size, its wood and its opening") {
               "foot 3 note: painted all "));
 }
 
+TEST_CASE("Where no wood is named the head says that the weight is not known") {
+  CHECK(tells(cut_list_of(cupboard(R"("horn": 0)")),
+              "700 high, 20 thick; weight not known: no wood is named opening"));
+  // What has a name but no density is cautioned of.
+  CHECK_FALSE(tells(cut_list_of(cupboard(R"("species": "LVL")")), "LVL; weight not known"));
+}
+
 TEST_CASE("A job set out in one unit says so where it is told in the other") {
   const ItemReport report = report_on(cabinet_in(), {.checks = true, .cutlist = true});
   CHECK(tells(page_of(report, Section::cutlist), "sizes in mm, set out in inches"));
