@@ -68,6 +68,10 @@ enum class PanelAdvice {
   too_thin             // a point is thinner than the groove lets pass: nothing mends it
 };
 
+template <>
+inline constexpr std::string_view kWords<PanelAdvice>[] = {
+    "go-on", "let-rest", "register-on-first", "alternate-faces", "unequal-in-the-end", "too-thin"};
+
 struct PanelTrial {
   Tongue tongue;                      // as the panel is held
   Tongue other;                       // held the other way: pressed flat, or lying free

@@ -78,6 +78,9 @@ WrongUnit wrong_unit(Length reading, Length designed);
 
 /// A size that was reckoned with, and where it comes from.
 enum class Source { measured, added_up, designed };
+
+template <>
+inline constexpr std::string_view kWords<Source>[] = {"measured", "added up", "designed"};
 struct Taken {
   Length size;
   Source source = Source::designed;
@@ -101,6 +104,10 @@ Flush flush(const AsCut& tenon, const AsCut& mortise);
 /// A cutter, fence or stop.
 enum class Setting { face_cheek, back_cheek, tenon_depth, mortise_place, mortise_depth };
 
+template <>
+inline constexpr std::string_view kWords<Setting>[] = {"face-cheek", "back-cheek", "tenon-depth",
+                                                       "mortise-from-face", "mortise-depth"};
+
 /// What it makes now and is to make: a place from the face side, or a depth.
 struct Correction {
   Setting setting;
@@ -121,6 +128,10 @@ enum class Hold {
   off_centre,  // not at the wanted fit, but in the middle of the band
   cannot       // even if the spread is as small as so few readings leave open
 };
+
+template <>
+inline constexpr std::string_view kWords<Hold>[] = {"unknown", "keeps", "unsure", "off-centre",
+                                                    "cannot"};
 
 struct Outlook {
   FitBand band;

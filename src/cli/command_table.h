@@ -70,8 +70,9 @@ inline constexpr CommandRow kCommands[] = {
     {"schema",
      Command::schema,
      "WHICH",
-     "the JSON Schema of what goes in: spec, stock; or of what comes out as JSON: report, lumber, "
-     "explain, species, moisture, settings (of shop); and sheet: the columns of a sheet",
+     "the JSON Schema of what goes in: spec, shop, stock; or of what comes out as JSON: report, "
+     "lumber, explain, trial, species, moisture, settings (of shop); and sheet: the columns of a "
+     "sheet",
      {"haunch schema spec", "haunch schema report -o report.schema.json"}},
     {"specs",
      Command::specs,

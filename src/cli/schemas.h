@@ -22,11 +22,13 @@ struct SchemaRow {
 
 inline constexpr SchemaRow kSchemas[] = {
     {"spec", [](CsvProfile) { return spec_schema(); }},
+    {"shop", [](CsvProfile) { return shop_schema(); }},
     {"sheet", sheet_columns},
     {"report", [](CsvProfile) { return report_schema(); }},
     {"stock", [](CsvProfile) { return stock_schema(); }},
     {"lumber", [](CsvProfile) { return lumber_schema(); }},
     {"explain", [](CsvProfile) { return explain_schema(); }},
+    {"trial", [](CsvProfile) { return trial_schema(); }},
     {"species", [](CsvProfile) { return species_schema(); }},
     {"moisture", [](CsvProfile) { return moisture_schema(); }},
     {"settings", [](CsvProfile) { return settings_schema(); }},

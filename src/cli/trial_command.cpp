@@ -9,6 +9,7 @@
 #include "shops.h"
 #include "single_file.h"
 #include "spec_source.h"
+#include "trial_csv.h"
 #include "trial_json.h"
 #include "trial_options.h"
 #include "trial_page.h"
@@ -31,8 +32,6 @@ std::string usage_fault(const Invocation& invocation) {
            ": goes without --measured; put all readings into the file, or give all as options";
   if (invocation.measured == "-" && invocation.words.front() == "-")
     return "trial: the spec and the readings cannot both come from standard input";
-  if (invocation.view.format == Format::csv)
-    return "trial: has no CSV; write --format table or --format json";
   return {};
 }
 
@@ -191,13 +190,17 @@ class TrialRun {
     return identities_of(files, streams_);
   }
 
+  std::string text_of(const TrialReport& trial, Unit unit) const {
+    const View& view = invocation_.view;
+    if (view.format == Format::json) return trial_json(trial, unit, job_->unit);
+    if (view.format == Format::csv) return trial_csv(trial, unit, job_->unit, view.csv);
+    return trial_page(trial, job_->unit, LengthPrinter(unit, LengthStyle{0}));
+  }
+
   ExitStatus report(const TrialReport& trial) {
     const Unit unit = invocation_.view.unit.value_or(job_->unit);
     OutputFile file(invocation_.output, streams_.out, inputs());
-    file.append(invocation_.view.format == Format::json
-                    ? trial_json(trial, unit, job_->unit)
-                    : trial_page(trial, job_->unit, LengthPrinter(unit, LengthStyle{0})),
-                content_of(invocation_.view));
+    file.append(text_of(trial, unit), content_of(invocation_.view));
     file.finish();
     complaints_.note(file);
     if (trial.fails()) complaints_.raise(kCheckFailed);

@@ -29,6 +29,24 @@ std::string folded(std::string_view name) {
   return out;
 }
 
+std::string single_spaced(std::string_view text) {
+  std::string out;
+  for (const char character : text)
+    if (character != ' ' || (!out.empty() && out.back() != ' ')) out += character;
+  if (out.ends_with(' ')) out.pop_back();
+  return out;
+}
+
+/// "Oak" within other words: "oak". Names of places and people stay great.
+std::string in_a_sentence(std::string_view name) {
+  constexpr std::string_view kGreat[] = {"Douglas", "Spanish", "Santos"};
+  std::string text(name);
+  const bool great = std::any_of(std::begin(kGreat), std::end(kGreat),
+                                 [&](std::string_view it) { return name.starts_with(it); });
+  if (!great && !text.empty()) text.front() = folded(text.front());
+  return text;
+}
+
 /// "oak, white" as it is spoken: "white oak".
 std::string spoken(const std::string& name) {
   const std::size_t comma = name.find(", ");
@@ -143,6 +161,21 @@ std::vector<Species> known_species() {
 std::optional<Species> find_species(std::string_view name) {
   const SpeciesRow* row = find_row(name);
   return row == nullptr ? std::nullopt : std::optional(species_of(*row));
+}
+
+std::string spelt(std::string_view name) {
+  const SpeciesRow* row = find_row(name);
+  if (row == nullptr) return single_spaced(name);
+  const std::string wanted = folded(name);
+  const std::array forms = forms_of(row->name);
+  const NameForm& turned = forms.back();
+  if (!turned.second.empty() && (turned.is(wanted) || turned.is(spoken(wanted))))
+    return folded(turned.first).ends_with(folded(turned.second))  // "western redcedar"
+               ? std::string(turned.first)
+               : std::string(turned.first) + " " + in_a_sentence(turned.second);
+  for (const NameForm& form : forms)
+    if (turned.second.empty() && form.is(wanted)) return in_a_sentence(form.first);
+  return single_spaced(name);
 }
 
 bool is_one_species(std::string_view a, std::string_view b) {

@@ -10,6 +10,9 @@ namespace haunch {
 /// Of a spec, made from the same table of keys that specs are read by.
 std::string spec_schema();
 
+/// Of a shop file, made from that table too.
+std::string shop_schema();
+
 /// Of the report, format haunch-report-1, made from the rows that it is written by.
 std::string report_schema();
 
@@ -18,6 +21,9 @@ std::string lumber_schema();
 
 /// Of what explain says, format haunch-explain-1, made from the rows that it is written by.
 std::string explain_schema();
+
+/// Of what trial says, format haunch-trial-1, made from the rows that it is written by.
+std::string trial_schema();
 
 /// Of a stock file, made from the rows that one is written by.
 std::string stock_schema();

@@ -267,7 +267,52 @@ Json doorset() {
   return schema;
 }
 
+/// What its keys for one use may be: those that do not stand at its top alone.
+Json of_use(const Json& whole, Key use) {
+  Json properties = whole["properties"];
+  for (const char* key : {"$schema", "kind", "units", "use", "woods", "house", "cabinet"})
+    properties.erase(key);
+  return described(object(std::move(properties)), use.row().about);
+}
+
+Json shop_file() {
+  Json whole = PartSchema({kOfShop}).object_of("");
+  whole.erase("required");
+  whole["properties"]["kind"] =
+      described(one_of({"door", "frame", "doorset"}), Key("kind").row().about);
+  const Json house = of_use(whole, "house"), cabinet = of_use(whole, "cabinet");
+  whole["properties"]["house"] = house;
+  whole["properties"]["cabinet"] = cabinet;
+  return whole;
+}
+
+Json any_length(std::string_view least, std::string_view words) {
+  return {{"type", {"number", "string"}},
+          {std::string(least), 0},
+          {"maxLength", kMostText},
+          {"description", std::string(words)}};
+}
+
+/// What lengths are referred to by.
+Json lengths() {
+  return {{"length",
+           any_length("minimum", "in units, or a text with its own: \"65 mm\", \"2 9/16 in\"")},
+          {"size", any_length("exclusiveMinimum", "more than 0")}};
+}
+
 }  // namespace
+
+std::string shop_schema() {
+  Json schema{{"$schema", std::string(kSchemaDialect)},
+              {"$id", "urn:haunch:shop-1"},
+              {"title", "A shop file for haunch"},
+              {"description",
+               "What is usual in a shop, for specs that do not say it. Some keys are of one kind of "
+               "work; house and cabinet hold what is usual for one use alone."}};
+  schema.update(shop_file());
+  schema["$defs"] = lengths();
+  return schema.dump(2) + "\n";
+}
 
 std::string spec_schema() {
   Json schema{
@@ -291,17 +336,8 @@ std::string spec_schema() {
         {"properties", {{"like", {{"type", "string"}, {"minLength", 1}}}}},
         {"description",
          "An item that takes another spec's keys first. What both come to is not checked here."}}},
-      {"bare_number", bare_number()},
-      {"length",
-       {{"type", {"number", "string"}},
-        {"minimum", 0},
-        {"maxLength", kMostText},
-        {"description", "in units, or a text with its own: \"65 mm\", \"2 9/16 in\""}}},
-      {"size",
-       {{"type", {"number", "string"}},
-        {"exclusiveMinimum", 0},
-        {"maxLength", kMostText},
-        {"description", "more than 0"}}}};
+      {"bare_number", bare_number()}};
+  schema["$defs"].update(lengths());
   return schema.dump(2) + "\n";
 }
 

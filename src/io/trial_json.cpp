@@ -3,221 +3,271 @@
 #include <cmath>
 
 #include "formats.h"
+#include "schema.h"
 
 namespace haunch {
 namespace {
 
-void append_reading(JsonText& json, std::string_view name, const std::optional<Readings>& read) {
-  if (!read) return;
-  json.key(name);
-  json.open_object();
-  json.member("count", static_cast<std::int64_t>(read->count));
-  json.member("mean", read->mean);
-  if (const auto within = mean_within(*read)) json.member("mean_within", *within);
-  if (read->spread) json.member("spread", *read->spread);
-  if (const auto most = spread_at_most(*read)) json.member("spread_at_most", *most);
-  json.close_object();
-}
+/// One piece at the joint: a tenon, whose size across is its thickness, or a mortise.
+struct PieceTold {
+  const CheekReadings& read;
+  const AsCut& cut;
+  bool tenon;
+};
+struct ReadTold {
+  const PieceTold& piece;
+};
+struct CutTold {
+  const PieceTold& piece;
+};
 
-std::string_view source_word(Source source) {
-  constexpr std::string_view kWords[] = {"measured", "added up", "designed"};
-  return kWords[static_cast<std::size_t>(source)];
-}
+struct OutlookTold {
+  const JointOutcome& joint;
+  const LengthPrinter& lengths;
 
-void append_taken(JsonText& json, std::string_view name, const Taken& taken) {
-  json.key(name);
-  json.open_object();
-  json.member("size", taken.size);
-  json.member("source", source_word(taken.source));
-  json.close_object();
-}
+  const Outlook& it() const { return joint.trial.outlook; }
+};
+struct JointTold {
+  const JointOutcome& joint;
+  const LengthPrinter& lengths;
 
-void append_cheeks(JsonText& json, std::string_view part, std::string_view across,
-                   const CheekReadings& read, const AsCut& cut) {
-  json.row();
-  json.key(part);
-  json.open_object();
-  json.key("read");
-  json.open_object();
-  append_reading(json, "stock", read.stock);
-  append_reading(json, "from_face", read.from_face);
-  append_reading(json, across, read.across);
-  append_reading(json, "from_back", read.from_back);
-  append_reading(json, "depth", read.depth);
-  json.close_object();
-  json.key("as_cut");
-  json.open_object();
-  append_taken(json, "stock", cut.stock);
-  append_taken(json, "from_face", cut.from_face);
-  append_taken(json, across, cut.across);
-  append_taken(json, "depth", cut.depth);
-  json.close_object();
-  json.close_object();
-}
+  PieceTold tenon() const { return {joint.readings.tenon, joint.trial.tenon, true}; }
+  PieceTold mortise() const { return {joint.readings.mortise, joint.trial.mortise, false}; }
+};
 
-void append_optional(JsonText& json, std::string_view name, const std::optional<Length>& length) {
-  json.key(name);
-  if (length)
-    json.number(*length);
-  else
-    json.null();
-}
+/// The panel held otherwise than it was for the trial.
+struct HeldOtherwise {
+  const Tongue& tongue;
+};
+struct AdviceTold {
+  PanelAdvice advice;
+  const PanelOutcome& panel;
+  Unit item_unit;
+  const LengthPrinter& lengths;
+};
+struct PanelTold {
+  const PanelOutcome& panel;
+  Unit item_unit;
+  const LengthPrinter& lengths;
 
-void append_flush(JsonText& json, std::string_view name, const std::optional<Flush>& flush) {
-  json.key(name);
-  if (!flush) {
-    json.null();
-    return;
+  std::optional<HeldOtherwise> otherwise(bool when_pressed) const {
+    return only_if(panel.readings.pressed == when_pressed, HeldOtherwise{panel.trial.other});
   }
-  json.open_object();
-  json.member("face", flush->face);
-  json.member("face_least", flush->face_least);
-  json.member("face_most", flush->face_most);
-  json.member("back", flush->back);
-  json.close_object();
-}
-
-void append_correction(JsonText& json, const Correction& each) {
-  constexpr std::string_view kNames[] = {"face-cheek", "back-cheek", "tenon-depth",
-                                         "mortise-from-face", "mortise-depth"};
-  json.row();
-  json.open_object();
-  json.member("set", kNames[static_cast<std::size_t>(each.setting)]);
-  json.member("from", each.from);
-  json.member("to", each.to);
-  json.member("move", each.move());
-  json.member("way", direction_words(each));
-  append_optional(json, "within", each.within);
-  json.key("in_doubt");
-  json.truth(each.in_doubt);
-  json.close_object();
-}
-
-void append_band(JsonText& json, std::string_view name, const FitBand& band) {
-  json.key(name);
-  json.open_object();
-  json.member("min", band.min);
-  json.member("max", band.max);
-  json.close_object();
-}
-
-void append_outlook(JsonText& json, const JointOutcome& joint, const LengthPrinter& lengths) {
-  constexpr std::string_view kHolds[] = {"unknown", "keeps", "unsure", "off-centre", "cannot"};
-  constexpr double kShareUnit = 10'000;
-  const Outlook& outlook = joint.trial.outlook;
-  json.row();
-  json.key("outlook");
-  json.open_object();
-  append_band(json, "band", outlook.band);
-  json.member("wanted", outlook.wanted);
-  append_optional(json, "spread", outlook.spread);
-  append_optional(json, "spread_at_most", outlook.spread_at_most);
-  json.key("inside_of_10000");
-  if (outlook.share)
-    json.number(static_cast<std::int64_t>(std::llround(*outlook.share * kShareUnit)));
-  else
-    json.null();
-  if (outlook.would_tell)
-    json.member("readings_that_tell", static_cast<std::int64_t>(*outlook.would_tell));
-  json.member("holds", kHolds[static_cast<std::size_t>(outlook.hold)]);
-  json.member("message", hold_message(joint, lengths));
-  json.close_object();
-}
-
-void append_joint(JsonText& json, const JointOutcome& joint, const LengthPrinter& lengths) {
-  const JointTrial& trial = joint.trial;
-  append_cheeks(json, "tenon", "thickness", joint.readings.tenon, trial.tenon);
-  append_cheeks(json, "mortise", "width", joint.readings.mortise, trial.mortise);
-  json.row();
-  append_optional(json, "fit", trial.fit);
-  append_optional(json, "bottom", trial.bottom);
-  append_flush(json, "flush", trial.flush);
-  append_flush(json, "flush_after", trial.after);
-  json.member("tenon_wanted", trial.tenon_wanted);
-  json.row();
-  json.key("corrections");
-  json.open_list();
-  for (const Correction& each : trial.corrections)
-    append_correction(json, each);
-  json.close_list();
-  append_outlook(json, joint, lengths);
-}
-
-void append_points(JsonText& json, const std::vector<PanelPoint>& points) {
-  json.key("remaining");
-  json.open_list();
-  for (const PanelPoint& point : points) {
-    json.open_object();
-    json.member("thickness", point.thickness);
-    append_optional(json, "at", point.at);
-    json.close_object();
+  std::vector<AdviceTold> advice() const {
+    std::vector<AdviceTold> all;
+    for (const PanelAdvice each : panel.trial.advice)
+      all.push_back({each, panel, item_unit, lengths});
+    return all;
   }
-  json.close_list();
-}
+};
 
-void append_panel(JsonText& json, const PanelOutcome& panel, Unit item_unit,
-                  const LengthPrinter& lengths) {
-  constexpr std::string_view kAdvice[] = {
-      "go-on",           "let-rest",           "register-on-first",
-      "alternate-faces", "unequal-in-the-end", "too-thin"};
-  const PanelTrial& trial = panel.trial;
-  json.row();
-  append_points(json, panel.readings.remaining);
-  json.member("cup", panel.readings.cup);
-  json.member("held", panel.readings.pressed ? "flat" : "free");
-  json.member("removed", trial.removed);
-  json.row();
-  json.member("depth", trial.tongue.depth);
-  json.member("tongue_wanted", panel.design.tongue);
-  json.member("thinnest", trial.tongue.thinnest);
-  json.member("thickest", trial.tongue.thickest);
-  json.key(panel.readings.pressed ? "free" : "flat");
-  json.open_object();
-  json.member("depth", trial.other.depth);
-  json.member("thinnest", trial.other.thinnest);
-  json.member("thickest", trial.other.thickest);
-  json.close_object();
-  json.member("worst", trial.tongue.worst);
-  json.member("worst_point", static_cast<std::int64_t>(trial.tongue.worst_point + 1));
-  append_band(json, "band", trial.allowed);
-  append_optional(json, "flat_enough", trial.flat_enough);
-  json.row();
-  json.key("advice");
-  json.open_list();
-  for (const PanelAdvice each : trial.advice) {
-    json.open_object();
-    json.member("do", kAdvice[static_cast<std::size_t>(each)]);
-    json.member("message", advice_message(each, panel, item_unit, lengths));
-    json.close_object();
+struct TrialTold {
+  const TrialReport& report;
+  Unit unit, item_unit;
+  LengthPrinter lengths;
+
+  std::optional<JointTold> joint() const {
+    const auto* joint = std::get_if<JointOutcome>(&report.outcome);
+    return joint == nullptr ? std::nullopt : std::optional(JointTold{*joint, lengths});
   }
-  json.close_list();
-}
+  std::optional<PanelTold> panel() const {
+    const auto* panel = std::get_if<PanelOutcome>(&report.outcome);
+    return panel == nullptr ? std::nullopt : std::optional(PanelTold{*panel, item_unit, lengths});
+  }
+};
 
 }  // namespace
 
+template <>
+struct JsonObject<Readings> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "readings";
+  static constexpr JsonKey<Readings> keys[] = {
+      {"count", the<&Readings::count>, R"("minimum": 1)"},
+      {"mean", the<&Readings::mean>},
+      {"mean_within", [](auto& it) { return mean_within(it); }},
+      {"spread", the<&Readings::spread>},
+      {"spread_at_most", [](auto& it) { return spread_at_most(it); }}};
+};
+
+template <>
+struct JsonObject<Taken> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "as_cut";
+  static constexpr JsonKey<Taken> keys[] = {{"size", the<&Taken::size>},
+                                            {"source", the<&Taken::source>}};
+};
+
+template <>
+struct JsonObject<ReadTold> : JsonObjectDefaults {
+  static constexpr JsonKey<ReadTold> keys[] = {
+      {"stock", [](auto& it) { return it.piece.read.stock; }},
+      {"from_face", [](auto& it) { return it.piece.read.from_face; }},
+      {"thickness", [](auto& it) { return it.piece.tenon ? it.piece.read.across : std::nullopt; }},
+      {"width", [](auto& it) { return it.piece.tenon ? std::nullopt : it.piece.read.across; }},
+      {"from_back", [](auto& it) { return it.piece.read.from_back; }},
+      {"depth", [](auto& it) { return it.piece.read.depth; }}};
+};
+
+template <>
+struct JsonObject<CutTold> : JsonObjectDefaults {
+  static constexpr JsonKey<CutTold> keys[] = {
+      {"stock", [](auto& it) { return it.piece.cut.stock; }},
+      {"from_face", [](auto& it) { return it.piece.cut.from_face; }},
+      {"thickness", [](auto& it) { return only_if(it.piece.tenon, it.piece.cut.across); }},
+      {"width", [](auto& it) { return only_if(!it.piece.tenon, it.piece.cut.across); }},
+      {"depth", [](auto& it) { return it.piece.cut.depth; }}};
+};
+
+template <>
+struct JsonObject<PieceTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "piece";
+  static constexpr JsonKey<PieceTold> keys[] = {{"read", [](auto& it) { return ReadTold{it}; }},
+                                                {"as_cut", [](auto& it) { return CutTold{it}; }}};
+};
+
+template <>
+struct JsonObject<Flush> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "flush";
+  static constexpr JsonKey<Flush> keys[] = {{"face", the<&Flush::face>},
+                                            {"face_least", the<&Flush::face_least>},
+                                            {"face_most", the<&Flush::face_most>},
+                                            {"back", the<&Flush::back>}};
+};
+
+template <>
+struct JsonObject<Correction> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<Correction> keys[] = {
+      {"set", the<&Correction::setting>},
+      {"from", the<&Correction::from>},
+      {"to", the<&Correction::to>},
+      {"move", [](auto& it) { return it.move(); }},
+      {"way", [](auto& it) { return direction_words(it); }},
+      {"within", [](auto& it) { return OrNull<Length>{it.within}; }},
+      {"in_doubt", the<&Correction::in_doubt>}};
+};
+
+template <>
+struct JsonObject<FitBand> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "band";
+  static constexpr JsonKey<FitBand> keys[] = {{"min", the<&FitBand::min>},
+                                              {"max", the<&FitBand::max>}};
+};
+
+template <>
+struct JsonObject<OutlookTold> : JsonObjectDefaults {
+  static constexpr JsonKey<OutlookTold> keys[] = {
+      {"band", [](auto& it) { return it.it().band; }},
+      {"wanted", [](auto& it) { return it.it().wanted; }},
+      {"spread", [](auto& it) { return OrNull<Length>{it.it().spread}; }},
+      {"spread_at_most", [](auto& it) { return OrNull<Length>{it.it().spread_at_most}; }},
+      {"inside_of_10000",
+       [](auto& it) {
+         constexpr double kOf = 10'000;
+         const auto& share = it.it().share;
+         return OrNull<std::int64_t>{share ? std::optional(std::int64_t{std::llround(*share * kOf)})
+                                           : std::nullopt};
+       }},
+      {"readings_that_tell", [](auto& it) { return it.it().would_tell; }},
+      {"holds", [](auto& it) { return it.it().hold; }},
+      {"message", [](auto& it) { return hold_message(it.joint, it.lengths); }}};
+};
+
+template <>
+struct JsonObject<JointTold> : JsonObjectDefaults {
+  static constexpr JsonKey<JointTold> keys[] = {
+      {on_row, "tenon", [](auto& it) { return it.tenon(); }},
+      {on_row, "mortise", [](auto& it) { return it.mortise(); }},
+      {on_row, "fit", [](auto& it) { return OrNull<Length>{it.joint.trial.fit}; }},
+      {"bottom", [](auto& it) { return OrNull<Length>{it.joint.trial.bottom}; }},
+      {"flush", [](auto& it) { return OrNull<Flush>{it.joint.trial.flush}; }},
+      {"flush_after", [](auto& it) { return it.joint.trial.after; }},
+      {"tenon_wanted", [](auto& it) { return it.joint.trial.tenon_wanted; }},
+      {on_row, "corrections", [](auto& it) { return it.joint.trial.corrections; }},
+      {on_row, "outlook", [](auto& it) {
+         return OutlookTold{it.joint, it.lengths};
+       }}};
+};
+
+template <>
+struct JsonObject<PanelPoint> : JsonObjectDefaults {
+  static constexpr JsonKey<PanelPoint> keys[] = {
+      {"thickness", the<&PanelPoint::thickness>},
+      {"at", [](auto& it) { return OrNull<Length>{it.at}; }}};
+};
+
+template <>
+struct JsonObject<HeldOtherwise> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "held_otherwise";
+  static constexpr JsonKey<HeldOtherwise> keys[] = {
+      {"depth", [](auto& it) { return it.tongue.depth; }},
+      {"thinnest", [](auto& it) { return it.tongue.thinnest; }},
+      {"thickest", [](auto& it) { return it.tongue.thickest; }}};
+};
+
+template <>
+struct JsonObject<AdviceTold> : JsonObjectDefaults {
+  static constexpr JsonKey<AdviceTold> keys[] = {
+      {"do", [](auto& it) { return it.advice; }},
+      {"message",
+       [](auto& it) { return advice_message(it.advice, it.panel, it.item_unit, it.lengths); }}};
+};
+
+template <>
+struct JsonObject<PanelTold> : JsonObjectDefaults {
+  static constexpr JsonKey<PanelTold> keys[] = {
+      {on_row, "remaining", [](auto& it) { return it.panel.readings.remaining; },
+       R"("minItems": 1)"},
+      {"cup", [](auto& it) { return it.panel.readings.cup; }},
+      {"held",
+       [](auto& it) { return std::string_view(it.panel.readings.pressed ? "flat" : "free"); },
+       R"({"enum": ["flat", "free"]})"},
+      {"removed", [](auto& it) { return it.panel.trial.removed; }},
+      {on_row, "depth", [](auto& it) { return it.panel.trial.tongue.depth; }},
+      {"tongue_wanted", [](auto& it) { return it.panel.design.tongue; }},
+      {"thinnest", [](auto& it) { return it.panel.trial.tongue.thinnest; }},
+      {"thickest", [](auto& it) { return it.panel.trial.tongue.thickest; }},
+      {"free", [](auto& it) { return it.otherwise(true); }},
+      {"flat", [](auto& it) { return it.otherwise(false); }},
+      {"worst", [](auto& it) { return it.panel.trial.tongue.worst; }},
+      {"worst_point", [](auto& it) { return it.panel.trial.tongue.worst_point + 1; },
+       R"("minimum": 1)"},
+      {"band", [](auto& it) { return it.panel.trial.allowed; }},
+      {"flat_enough", [](auto& it) { return OrNull<Length>{it.panel.trial.flat_enough}; }},
+      {on_row, "advice", [](auto& it) { return it.advice(); }, R"("minItems": 1)"}};
+};
+
+/// Of a joint or of a panel: which of the keys after "receives" there are says which.
+template <>
+struct JsonObject<TrialTold> : JsonObjectDefaults {
+  static constexpr JsonKey<TrialTold> keys[] = {
+      {among, [](auto&) { return DocumentHead<kTrialFormat>(); }},
+      {"units", the<&TrialTold::unit>},
+      {"item", [](auto& it) -> const std::string& { return it.report.item; }},
+      {"joint", [](auto& it) -> const std::string& { return it.report.joint; }},
+      {"enters", [](auto& it) -> const std::string& { return it.report.enters; }},
+      {"receives", [](auto& it) -> const std::string& { return it.report.receives; }},
+      {among, [](auto& it) { return it.joint(); }},
+      {among, [](auto& it) { return it.panel(); }},
+      {on_row, "measure_next", [](auto& it) { return next_readings(it.report, it.lengths); }}};
+};
+
 std::string trial_json(const TrialReport& report, Unit unit, Unit item_unit) {
-  const LengthPrinter lengths(unit, LengthStyle{0});
   std::string out;
   JsonText json(out, unit);
-  json.open_object();
-  JsonMembers<DocumentHead<kTrialFormat>>::write(json, {});
-  json.member("units", word_of(unit));
-  json.member("item", report.item);
-  json.member("joint", report.joint);
-  json.member("enters", report.enters);
-  json.member("receives", report.receives);
-  if (const auto* joint = std::get_if<JointOutcome>(&report.outcome))
-    append_joint(json, *joint, lengths);
-  else
-    append_panel(json, std::get<PanelOutcome>(report.outcome), item_unit, lengths);
-  json.row();
-  json.key("measure_next");
-  json.open_list();
-  for (const std::string& each : next_readings(report, lengths))
-    json.text(each);
-  json.close_list();
-  json.close_object();
+  write_json(json, TrialTold{report, unit, item_unit, LengthPrinter(unit, LengthStyle{0})});
   return out + "\n";
+}
+
+std::string trial_schema() {
+  constexpr std::string_view kHead = R"(
+    "$schema": "https://json-schema.org/draft/2020-12/schema",
+    "$id": "urn:haunch:trial-1",
+    "title": "What 'haunch trial' says",
+    "description": "Lengths are numbers in 'units'. Of a joint: tenon to outlook; of a panel: remaining to advice. A move is positive towards the back or deeper.")";
+  return schema_document(
+      kHead, object_schema<TrialTold>(),
+      {definition_of<PieceTold>(), definition_of<Readings>(), definition_of<Taken>(),
+       definition_of<Flush>(), definition_of<FitBand>(), definition_of<HeldOtherwise>()});
 }
 
 }  // namespace haunch

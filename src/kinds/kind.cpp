@@ -87,6 +87,9 @@ void name_job(Job& job, const Spec& spec, std::string_view default_id) {
   job.name = name.empty() ? std::string(job.kind) : name;
   job.note = spec.text("note");
   job.species = species_of(spec);
+  job.species.all = spelt(job.species.all);
+  for (auto& [role, wood] : job.species.own)
+    wood = spelt(wood);
   job.woods = spec.woods;
   job.quantity = quantity.value_or(1);
   job.unit = spec.units.value_or(Unit::mm);

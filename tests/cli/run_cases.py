@@ -107,6 +107,12 @@ class Bench:
             errors = [str(fault)]
         return [f"not by the schema of {which}: {e}" for e in errors[:3]]
 
+    def faults_of_shop(self, command, folder):
+        """Of shop files that were taken."""
+        names = re.findall(r"--shop (\S+\.json)", command)
+        files = [Path(folder, name) for name in names if Path(folder, name).is_file()]
+        return [fault for file in files for fault in self.against("shop", file.read_text(encoding="utf-8-sig"))]
+
     def faults_of_stock(self, command, folder):
         """Of stock files in JSON that were taken, and of those that were written."""
         names = re.findall(r"--(?:stock|leftover) (\S+\.json)", command)
@@ -128,7 +134,7 @@ class Bench:
 
 def validators(haunch):
     found = {}
-    for which in ("report", "lumber", "explain", "stock", "species", "moisture", "settings") if jsonschema else ():
+    for which in ("shop", "report", "lumber", "explain", "stock", "trial", "species", "moisture", "settings") if jsonschema else ():
         text = subprocess.run([haunch, "schema", which], check=True, stdout=subprocess.PIPE).stdout
         schema = json.loads(text)
         jsonschema.Draft202012Validator.check_schema(schema)
@@ -164,7 +170,8 @@ def run_case(path, bench, examples, accept):
             if status != run.exit:
                 found.append(f"exit: wanted {run.exit}, got {status}")
             found += bench.faults_of_form(run.command, out)
-            found += bench.faults_of_stock(run.command, folder) if status in (0, 1) and not err else []
+            if status in (0, 1) and not err:
+                found += bench.faults_of_stock(run.command, folder) + bench.faults_of_shop(run.command, folder)
             faults += [f"{run.command}\n    {fault}" for fault in found]
     if accept:
         path.write_text(written_case(text, runs), encoding="utf-8")

@@ -58,6 +58,17 @@ double printed(double coefficient) {
 
 // ---- the table
 
+TEST_CASE("A wood is written one way, however it was named", "[species]") {
+  for (const char* name : {"European oak", "oak, European", "EUROPEAN-OAK", " european  oak "})
+    CHECK(spelt(name) == "European oak");
+  CHECK(spelt("Oak, white") == "white oak");
+  CHECK(spelt("Douglas-fir, coast") == spelt("coast douglas fir"));
+  CHECK(spelt("TEAK") == "teak");
+  CHECK(spelt("utile") == "utile");
+  CHECK(spelt("mill  offcuts ") == "mill offcuts");
+  CHECK(spelt("").empty());
+}
+
 TEST_CASE("Every name of the table is told alike whichever way it is written") {
   for (const Species& each : known_species()) {
     INFO(each.name);
