@@ -28,9 +28,9 @@ std::vector<Species> known_species();
 /// out; some more trade names are known. A name that means several species ("maple") is none.
 std::optional<Species> find_species(std::string_view name);
 
-/// A name as it is spoken, so that one wood is written one way however a spec has it: "white oak" of
-/// "Oak, white" and "WHITE-OAK". A trade name, and what is not known, keeps its words, with single
-/// spaces.
+/// A name as it is spoken, so that one wood is written one way however a spec has it: "white oak"
+/// of "Oak, white" and "WHITE-OAK". A trade name, and what is not known, keeps its words, with
+/// single spaces.
 std::string spelt(std::string_view name);
 
 /// Whether both names are of one species that haunch knows.

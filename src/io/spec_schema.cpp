@@ -303,12 +303,13 @@ Json lengths() {
 }  // namespace
 
 std::string shop_schema() {
-  Json schema{{"$schema", std::string(kSchemaDialect)},
-              {"$id", "urn:haunch:shop-1"},
-              {"title", "A shop file for haunch"},
-              {"description",
-               "What is usual in a shop, for specs that do not say it. Some keys are of one kind of "
-               "work; house and cabinet hold what is usual for one use alone."}};
+  Json schema{
+      {"$schema", std::string(kSchemaDialect)},
+      {"$id", "urn:haunch:shop-1"},
+      {"title", "A shop file for haunch"},
+      {"description",
+       "What is usual in a shop, for specs that do not say it. Some keys are of one kind of "
+       "work; house and cabinet hold what is usual for one use alone."}};
   schema.update(shop_file());
   schema["$defs"] = lengths();
   return schema.dump(2) + "\n";
