@@ -29,7 +29,7 @@ std::string origin_text(const ExplainedValue& value, const std::string& spec) {
   if (value.from == SaidIn::spec) {
     const std::size_t column = value.source.rfind(':');
     const std::size_t line = value.source.rfind(':', column - 1) + 1;
-    const std::string file = value.source.substr(0, line - 1);
+    std::string file = value.source.substr(0, line - 1);
     if (file == "--with") return file;
     return (file == spec ? text : file) + ", line " + value.source.substr(line, column - line);
   }

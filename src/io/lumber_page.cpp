@@ -215,7 +215,7 @@ class LumberPage {
       std::string text;
       for (const std::string& name : names)
         text.append(text.empty() ? "" : "; ").append(name);
-      page += hanging(text + ": " + words);
+      page += hanging(text.append(": ").append(words));
     }
     return page;
   }

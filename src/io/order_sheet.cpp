@@ -85,11 +85,15 @@ std::string sheet_of(const std::vector<Value>& items, CsvProfile profile) {
   CsvRow head(text, Unit::mm, profile);
   for (const std::string& column : columns)
     head.text(column);
+  // So that what parts the columns is seen though there is but one.
+  const bool alone = columns.size() == 1 && profile == CsvProfile::semicolon;
+  if (alone) head.plain("");
   head.end();
   for (auto& cells : rows) {
     CsvRow row(text, Unit::mm, profile);
     for (const std::string& column : columns)
       append_cell(row, cells[column]);
+    if (alone) row.plain("");
     row.end();
   }
   return text;

@@ -27,7 +27,7 @@ class OrderSheet {
   /// `text` is kept; it must stay where it is.
   explicit OrderSheet(std::string_view text);
 
-  /// What is wrong with the header, or with the text as a whole. Then there are no rows.
+  /// What is wrong with the header, or with the text as a whole. Then its rows mean nothing.
   std::vector<Problem> take_problems() { return std::move(problems_); }
   char separator() const { return separator_; }
   /// The next row that is not blank.

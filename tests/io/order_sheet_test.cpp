@@ -153,6 +153,13 @@ TEST_CASE("items written as a sheet read back as themselves") {
   CHECK(both.take_problems().empty());
 }
 
+TEST_CASE("a sheet of one column, with commas in it, reads back too") {
+  const Value item = json(R"({"note": "oak, quarter-sawn, 70,5"})");
+  for (const CsvProfile profile :
+       {CsvProfile::plain, CsvProfile::spreadsheet, CsvProfile::semicolon})
+    CHECK(read(sheet_of({item}, profile)) == spec_line(item) + "\n");
+}
+
 TEST_CASE("another spec's keys come first, and go key by key") {
   CHECK(put(R"({"a": 1, "tenon": {"relish": 30, "gap": 9}})", R"({"tenon": {"gap": 8}, "b": 2})") ==
         R"({"a": 1, "tenon": {"relish": 30, "gap": 8}, "b": 2})");
