@@ -292,7 +292,7 @@ std::string names_of(const Sheet& sheet) {
 
 /// "GROOVES" of "GROOVES, the whole length".
 std::string short_heading(const PagePart& part) {
-  return part.heading.substr(0, part.heading.find_first_of(",:"));
+  return part.heading.substr(0, part.heading.find_first_of(",;:"));
 }
 
 /// The first sheet before it that says the same.
