@@ -67,6 +67,12 @@ OrNull<Rounded<3>> weight_of(const ItemReport& report) {
   return {Rounded<3>{report.weights->whole.kilograms}};
 }
 
+/// The moisture that it is reckoned at, in percent.
+std::optional<Rounded<3>> weight_moisture(const ItemReport& report) {
+  if (!report.weights) return {};
+  return Rounded<3>{report.weights->percent};
+}
+
 /// Why that is null.
 std::optional<std::string> weight_unknown(const ItemReport& report) {
   if (!report.weights || report.weights->whole.is_known()) return {};
@@ -263,6 +269,10 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
       {"verdict",
        [](auto& it) { return only_if(it.tells(Section::check), VerdictTold{it.report}); }},
       {"weight", [](auto& it) { return only_if(it.tells(Section::check), weight_of(it.report)); }},
+      {"weight_moisture",
+       [](auto& it) {
+         return it.tells(Section::check) ? weight_moisture(it.report) : std::nullopt;
+       }},
       {"weight_unknown",
        [](auto& it) {
          return it.tells(Section::check) ? weight_unknown(it.report) : std::nullopt;

@@ -383,6 +383,7 @@ PlannedCase plan_frame(const Spec& spec, std::string_view root, std::optional<Hu
   planned.problems = std::move(ledger.problems);
   if (!planned.problems.empty()) return planned;
   planned.rooms = rooms_of(planned.plan);
+  planned.rooms.push_back(clear_room(spec, planned.plan, ledger.unit));
   planned.cautions = frame_cautions(spec, planned.plan, ledger.unit);
   return planned;
 }

@@ -28,6 +28,10 @@ Length board_within(const Ledger& ledger, Length room);
 void settle_sizes(Ledger& ledger, CasePlan& plan);
 
 // frame_cautions.cpp
+
+/// What is clear with the leaf, or one of a pair, open at 90 degrees; down to whole millimetres or
+/// sixteenths.
+NamedRoom clear_room(const Spec& spec, const CasePlan& plan, Unit unit);
 std::vector<Caution> frame_cautions(const Spec& spec, const CasePlan& plan, Unit unit);
 
 }  // namespace haunch

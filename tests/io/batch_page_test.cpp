@@ -149,7 +149,7 @@ TEST_CASE("What a sheet does not tell stands on the sheet that it names", "[batc
       const ItemSheet& item = items[number == 0 ? 0 : number + 1];  // the first two share one
       for (const PagePart& part : item.parts) {
         if (part.stands == Stands::before_all) continue;
-        const std::string heading = part.heading.substr(0, part.heading.find_first_of(",:"));
+        const std::string heading = part.heading.substr(0, part.heading.find_first_of(",;:"));
         const std::size_t on = sheet_that_tells(sheets[number], heading, number);
         INFO(item.id << " " << part.heading << " on " << on + 1);
         CHECK(tells(sheets[on], part.heading + "\n" + part.body));
