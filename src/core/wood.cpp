@@ -156,8 +156,13 @@ Taper taper_along(const std::array<Length, 3>& side, bool follow) {
   if (!follow) return {};
   const auto in = [](Length beyond) { return std::max(Length(), -beyond); };
   Taper taper{in(side[0]), in(side[2])};
-  const Length more = std::max(Length(), in(side[1]) - floor_half(taper.first + taper.last));
-  return {taper.first + more, taper.last + more};
+  const Length lacks = in(side[1]) * 2 - taper.first - taper.last;
+  if (lacks <= Length()) return taper;
+  // The end where the opening is narrower takes it, so that the other still comes to the edge.
+  if (side[0] == side[2])
+    return {taper.first + lacks - floor_half(lacks), taper.last + floor_half(lacks)};
+  (side[0] < side[2] ? taper.first : taper.last) += lacks;
+  return taper;
 }
 
 std::array<Length, 3> gaps_along(const std::array<Length, 3>& side, Length room, bool follow) {
