@@ -155,7 +155,7 @@ inline constexpr OptionRow kOptions[] = {
      "inches in tables to 1/N (2 to 512; else 64), what is left over beside it; none for decimal "
      "inches"},
     {"--decimals", "N", Goes::with_reports,
-     "millimetres in tables to N decimals at most (0 to 3); else 1 on pages for the bench, but all "
+     "millimetres in tables to N decimals at most (1 to 3); else 1 on pages for the bench, but all "
      "with --full; what is cut to fit to 0.01"},
     {"--csv", "plain|spreadsheet|semicolon", Goes::with_tables,
      "spreadsheet: with a byte order mark and CRLF; semicolon: so too, with semicolons between "

@@ -82,7 +82,8 @@ class ExplainRun {
 
   ExitStatus write() {
     std::vector<std::string> files = shops_.files();
-    files.push_back(invocation_.words.front());
+    for (const auto& more : {source_.files(), source_.files_taken()})
+      files.insert(files.end(), more.begin(), more.end());
     OutputFile file(invocation_.output, streams_.out, identities_of(files, streams_));
     file.append(text_, content_of(invocation_.view));
     file.finish();

@@ -26,7 +26,7 @@ commands: sheet (when none is named), cutlist, joints, check, season;
           schema spec and others; help COMMAND, such as help schema
 specs:    JSON files, folders of them, sheets (.csv), or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE
-          --fraction N   --csv plain|spreadsheet   -q   -h   --help   --version
+          --fraction N   --csv FORM   -q   -h   --help   --version
 
 The shortest spec: {"kind": "door", "units": "mm",
                     "opening": {"width": 930, "height": 2060}}

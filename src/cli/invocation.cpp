@@ -384,7 +384,7 @@ std::optional<UsageError> understand_decimals(const RawOptions& raw, Invocation&
     lengths.all_left_over = !bench;
     return {};
   }
-  const auto decimals = whole_option(raw.decimals, 0, 3);
+  const auto decimals = whole_option(raw.decimals, 1, 3);
   if (const auto* error = std::get_if<UsageError>(&decimals)) return *error;
   lengths.decimals = static_cast<int>(std::get<std::uint64_t>(decimals));
   lengths.all_left_over = !bench || lengths.decimals == 3;

@@ -193,8 +193,8 @@ class LumberRun {
 
   std::vector<FileIdentity> inputs() const {
     std::vector<std::string> files = source_.files();
-    const std::vector<std::string> shops = shops_.files();
-    files.insert(files.end(), shops.begin(), shops.end());
+    for (const auto& more : {shops_.files(), source_.files_taken()})
+      files.insert(files.end(), more.begin(), more.end());
     files.insert(files.end(), {invocation_.stock, invocation_.parts});
     return identities_of(files, streams_);
   }

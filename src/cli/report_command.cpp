@@ -50,6 +50,7 @@ class ReportRun {
   /// With nothing worked a file that is there is worth more than what would replace it; a pipe and
   /// standard output still get their empty table, or JSON with the errors.
   void end(OutputFile& file) {
+    file.spare(inputs());
     const bool keeps_file = tally_.nothing_worked() && file.is_named();
     if (!keeps_file)
       for (const std::string& piece : pages_.end(tally_))
@@ -76,8 +77,8 @@ class ReportRun {
 
   std::vector<FileIdentity> inputs() const {
     std::vector<std::string> files = source_.files();
-    for (const std::string& shop : shops_.files())
-      files.push_back(shop);
+    for (const auto& more : {shops_.files(), source_.files_taken()})
+      files.insert(files.end(), more.begin(), more.end());
     return identities_of(files, streams_);
   }
 

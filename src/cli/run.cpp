@@ -74,7 +74,10 @@ bool is_set(const char* name) {
 
 bool wants_emphasis(const Invocation& invocation, const Streams& streams) {
   if (invocation.color != Color::automatic) return invocation.color == Color::always;
-  return is_standard_output(invocation.output) && isatty(streams.out) != 0 && !is_set("NO_COLOR");
+  const char* terminal = std::getenv("TERM");  // NOLINT(concurrency-mt-unsafe): never set here
+  const bool is_dumb = terminal != nullptr && std::string_view(terminal) == "dumb";
+  return is_standard_output(invocation.output) && isatty(streams.out) != 0 && !is_set("NO_COLOR") &&
+         !is_dumb;
 }
 
 ExitStatus understand(const std::vector<std::string>& arguments, const Streams& streams) {

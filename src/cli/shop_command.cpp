@@ -173,7 +173,9 @@ ExitStatus run_shop(const Invocation& invocation, const Streams& streams) {
   const std::vector<std::string> specs =
       invocation.words.empty() ? std::vector<std::string>{"-"} : source.files();
   if (!shops.take(specs, complaints)) return complaints.status();
-  return write_result(text_of(invocation, shops), invocation, streams, shops.files());
+  std::vector<std::string> inputs = shops.files();
+  inputs.insert(inputs.end(), specs.begin(), specs.end());
+  return write_result(text_of(invocation, shops), invocation, streams, inputs);
 }
 
 }  // namespace haunch

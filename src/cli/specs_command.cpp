@@ -37,6 +37,7 @@ class SpecsRun {
       take(*record, file);
     }
     if (complaints_.status() >= kFileFault) return complaints_.status();
+    file.spare(inputs());
     if (is_sheet()) file.append(sheet_of(items_, invocation_.view.csv), Content::data);
     if (worked_ > 0 || !file.is_named()) file.finish();
     complaints_.note(file);
@@ -71,8 +72,8 @@ class SpecsRun {
 
   std::vector<FileIdentity> inputs() const {
     std::vector<std::string> files = source_.files();
-    for (const std::string& shop : shops_.files())
-      files.push_back(shop);
+    for (const auto& more : {shops_.files(), source_.files_taken()})
+      files.insert(files.end(), more.begin(), more.end());
     return identities_of(files, streams_);
   }
 

@@ -137,6 +137,8 @@ class TrialRun {
     auto record =
         read_one(invocation_.words.front(), "the spec of a trial", true, invocation_.ways);
     if (!record) return false;
+    for (const OtherText& other : record->others)
+      taken_.push_back(other.source);
     JobReading reading = read_job(*record->item, shops_.of(record->source), record->default_id);
     if (!complaints_.note(record->place(reading.problems)) || !reading.job) return false;
     ItemOutcome outcome = report_item(std::move(reading.job), {});
@@ -187,6 +189,7 @@ class TrialRun {
   std::vector<FileIdentity> inputs() const {
     std::vector<std::string> files = shops_.files();
     files.insert(files.end(), {invocation_.words.front(), invocation_.measured});
+    files.insert(files.end(), taken_.begin(), taken_.end());
     return identities_of(files, streams_);
   }
 
@@ -210,6 +213,7 @@ class TrialRun {
   const Invocation& invocation_;
   const Streams& streams_;
   Shops shops_;
+  std::vector<std::string> taken_;  // what else the spec's values come from
   std::unique_ptr<Job> job_;
   Assembly wood_;
   Complaints complaints_;

@@ -55,6 +55,13 @@ std::vector<Problem> Likes::take(Value& item, const std::string& source, std::ui
   return {{"/like", std::move(fault), {}}};
 }
 
+std::vector<std::string> Likes::files() const {
+  std::vector<std::string> all;
+  for (const auto& [file, other] : others_)
+    all.push_back(file);
+  return all;
+}
+
 std::string Likes::put_under(Value& item, const std::string& source, std::uint32_t start,
                              Lists lists, std::vector<OtherText>& others,
                              const std::vector<std::string>& way) {

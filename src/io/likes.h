@@ -28,6 +28,8 @@ class Likes {
   /// `note` belong to one item and are never taken. Gives what is wrong with "like".
   std::vector<Problem> take(Value& item, const std::string& source, std::uint32_t start,
                             Lists lists, std::vector<OtherText>& others);
+  /// Of all that was taken from.
+  std::vector<std::string> files() const;
 
  private:
   /// A spec that others are like, with what it is like itself; or why there is none.

@@ -96,15 +96,22 @@ OutputFile::OutputFile(const std::string& path, int standard_output,
   let_writes_fail();
   held_.reserve(kHeldBytes);
   const bool is_standard = is_standard_output(path) || is_same_file(path, standard_output);
-  const auto target = is_standard ? identity_of(standard_output) : identity_of(path);
-  if (target && std::find(inputs.begin(), inputs.end(), *target) != inputs.end()) {
-    state_ = State::failed;
-    fault_ = FileFault{name_, "is one of the inputs, and is not written over"};
-  } else if (is_standard) {
+  overwrites_ = is_standard ? identity_of(standard_output) : identity_of(path);
+  spare(inputs);
+  if (state_ == State::failed) return;
+  if (is_standard)
     open_direct(::fcntl(standard_output, F_DUPFD_CLOEXEC, 3));
-  } else {
+  else
     open_named(path);
-  }
+}
+
+void OutputFile::spare(const std::vector<FileIdentity>& inputs) {
+  if (state_ != State::open || !overwrites_ ||
+      std::find(inputs.begin(), inputs.end(), *overwrites_) == inputs.end())
+    return;
+  state_ = State::failed;
+  give_up();
+  fault_ = FileFault{name_, "is one of the inputs, and is not written over"};
 }
 
 OutputFile::~OutputFile() {

@@ -71,6 +71,8 @@ class OutputFile {
     failed        // see fault()
   };
 
+  /// Refuses a file that is one of these inputs too, which came to light when it was open.
+  void spare(const std::vector<FileIdentity>& inputs);
   /// Whole characters, held back up to 64 KiB. This is the one place where what is shown is made
   /// safe for a terminal (shown_text.h). After a fault it does nothing.
   void append(std::string_view text, Content content = Content::shown);
@@ -106,10 +108,11 @@ class OutputFile {
   void fail(const std::string& what, int error);
 
   SystemCalls calls_;
-  std::string name_;       // as the user gave it
-  std::string target_;     // with links followed; empty when written directly
-  std::string temporary_;  // empty when there is none
-  std::string former_;     // another name of the file that was there before, while it may come back
+  std::string name_;                        // as the user gave it
+  std::optional<FileIdentity> overwrites_;  // what was there before
+  std::string target_;                      // with links followed; empty when written directly
+  std::string temporary_;                   // empty when there is none
+  std::string former_;  // another name of the file that was there before, while it may come back
   bool had_former_ = false;
   bool provisional_ = false;  // in place, but not to stay yet
   int descriptor_ = -1;

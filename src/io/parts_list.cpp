@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cctype>
+#include <iterator>
 #include <set>
 #include <utility>
 
@@ -11,6 +13,18 @@
 
 namespace haunch {
 namespace {
+
+/// What is bought as sheets and used as thick as they are, by the words of the trade.
+bool is_sheet_goods(const std::string& material) {
+  constexpr std::string_view kSheets[] = {
+      "mdf",           "hdf",        "osb",       "plywood",    "chipboard", "particle board",
+      "particleboard", "blockboard", "hardboard", "fibreboard", "fiberboard"};
+  std::string folded = material;
+  std::transform(folded.begin(), folded.end(), folded.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return std::any_of(std::begin(kSheets), std::end(kSheets),
+                     [&](std::string_view word) { return folded.find(word) != std::string::npos; });
+}
 
 const std::vector<std::string_view> kPartKeys = {"name",      "quantity", "length", "width",
                                                  "thickness", "material", "grain",  "rough"};
@@ -55,6 +69,7 @@ class PartsReader {
     LumberPart read;
     read.label = read.name = text(part, "name", path);
     read.material = text(part, "material", path);
+    read.of_sheet = is_sheet_goods(read.material);
     read.finished = {size(part, "length", path), size(part, "width", path),
                      size(part, "thickness", path), Length()};
     if (const Value* grain = part.find("grain"))

@@ -399,7 +399,6 @@ void SpecSource::settle(Record& record) {
   std::vector<Problem> problems =
       likes_.take(item, record.source, end, is_row ? Lists::by_place : Lists::whole, record.others);
   if (is_row && problems.empty()) problems = gaps_in(item);
-  const bool is_whole = problems.empty();
   if (!ways_.with.keys.empty()) {
     std::uint32_t start = end;
     if (!record.others.empty()) {
@@ -417,7 +416,9 @@ void SpecSource::settle(Record& record) {
       set_key(item, each.steps, start + each.offset, std::move(value));
     }
   }
-  record.spoilt = record.spoilt || !problems.empty();
+  if (!ways_.with.keys.empty() && problems.empty()) problems = gaps_in(item);
+  const bool is_whole = problems.empty();
+  record.spoilt = record.spoilt || !is_whole;
   for (Problem& problem : problems) {
     problem.offset = offset_of(item, problem.path);
     if (record.index) problem.path = child_path("", *record.index) + problem.path;

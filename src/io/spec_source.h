@@ -112,6 +112,8 @@ class SpecSource {
 
   /// The files found by check(), "-" among them if it was named.
   const std::vector<std::string>& files() const { return files_; }
+  /// Other specs that items were like, up to now.
+  std::vector<std::string> files_taken() const { return likes_.files(); }
 
   /// The next item, or nothing after the last.
   std::optional<Record> next();

@@ -96,6 +96,19 @@ std::vector<Length> tenons_for(std::vector<Length> cutters, Length fit) {
   return cutters;
 }
 
+/// Tenons that leave a mortise room for glue, and no more than glue bridges: 0.25 to 0.05 mm, 0.010
+/// to 0.002 in.
+std::vector<Length> tenons_in(Length mortise, Unit unit) {
+  const bool mm = unit == Unit::mm;
+  const Length loosest = mm ? Length::from_mm_thousandths(250) : Length::from_inch_parts(1, 100);
+  const Length tightest = mm ? Length::from_mm_thousandths(50) : Length::from_inch_parts(1, 500);
+  const Length step = mm ? Length::from_mm_thousandths(10) : Length::from_inch_parts(1, 2000);
+  std::vector<Length> tenons;
+  for (Length fit = loosest; fit >= tightest; fit -= step)
+    if (fit < mortise) tenons.push_back(mortise - fit);
+  return tenons;
+}
+
 /// What a lever stands at; nothing, where there is none of that name.
 std::optional<Length> value_of(const std::vector<Lever>& levers, std::string_view key) {
   for (const Lever& lever : levers)
@@ -114,6 +127,8 @@ std::vector<Lever> DoorJob::levers() const {
     // Where the mortise goes by its tenon, a cutter has to make it.
     if (lever.key == "tenon.thickness" && fit && !spec["mortise.width"].stated)
       lever.only = tenons_for(cutters, *fit);
+    if (const auto mortise = spec.size("mortise.width"); mortise && lever.key == "tenon.thickness")
+      lever.only = tenons_in(*mortise, unit);
     if (lever.key == "mortise.width" || lever.key == "groove.width") lever.only = cutters;
     if (lever.key == "tenon.width_limit") lever.only = plain_limits(unit);
   }

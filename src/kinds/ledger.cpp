@@ -165,8 +165,11 @@ void Ledger::add_lever(std::string key, Length value, Change change, bool zero_a
                                           [&](const Lever& lever) { return lever.key == key; });
   if (known) return;
   const Length step = change == Change::size ? pick(500, 1, 64) : pick(10, 5, 10'000);
-  levers.push_back({std::move(key), std::move(what), value, step,
-                    zero_allowed ? Length() : Length::from_steps(1)});
+  // A fit without room for glue is none, though a spec may ask for it.
+  const Length least = change == Change::fit ? std::min(value, pick(50, 2, 1000))
+                       : zero_allowed        ? Length()
+                                             : Length::from_steps(1);
+  levers.push_back({std::move(key), std::move(what), value, step, least});
 }
 
 void Ledger::problem(const std::vector<Where>& places, std::string message) {

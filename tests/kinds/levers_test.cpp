@@ -28,7 +28,7 @@ TEST_CASE("Each lever has its value as worked and a step worth making") {
   CHECK(lever(*door, "tenon_depth").step == mm(0.5));
   CHECK(lever(*door, "fit_allowance").value == mm(0.15));
   CHECK(lever(*door, "fit_allowance").step == mm(0.01));
-  CHECK(lever(*door, "fit_allowance").least == Length());
+  CHECK(lever(*door, "fit_allowance").least == mm(0.05));  // room for glue
   CHECK(lever(*door, "tenon_depth").least == kStep);
   CHECK(lever(*door, "mortise.width").value == mm(15));
   CHECK(lever(*door, "rail_widths.1.top").value == mm(965));
@@ -138,7 +138,11 @@ TEST_CASE("A tenon that its mortise goes by is changed to one whose mortise a cu
   CHECK(fits.front() == mm(4.8));
   CHECK(lever(*open, "mortise.width").only.front() == mm(5));
   // In a mortise that is stated it is a matter of fit.
-  CHECK(lever(*job(cabinet_mm(R"("mortise": {"width": 8})")), "tenon.thickness").only.empty());
+  // In a mortise that is stated, one that leaves room for glue and no more than it bridges.
+  const std::vector<Length> tenons =
+      lever(*job(cabinet_mm(R"("mortise": {"width": 8})")), "tenon.thickness").only;
+  CHECK(tenons.front() == mm(7.75));
+  CHECK(tenons.back() == mm(7.95));
 }
 
 }  // namespace haunch::test
