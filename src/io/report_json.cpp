@@ -73,6 +73,13 @@ std::optional<Rounded<3>> weight_moisture(const ItemReport& report) {
   return Rounded<3>{report.weights->percent};
 }
 
+/// Of the parts that have a density, where not all do.
+std::optional<Rounded<3>> weight_of_known(const ItemReport& report) {
+  if (!report.weights || report.weights->whole.is_known() || !report.weights->any_known())
+    return {};
+  return Rounded<3>{report.weights->whole.kilograms};
+}
+
 /// Why that is null.
 std::optional<std::string> weight_unknown(const ItemReport& report) {
   if (!report.weights || report.weights->whole.is_known()) return {};
@@ -272,6 +279,10 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
       {"weight_moisture",
        [](auto& it) {
          return it.tells(Section::check) ? weight_moisture(it.report) : std::nullopt;
+       }},
+      {"weight_of_known",
+       [](auto& it) {
+         return it.tells(Section::check) ? weight_of_known(it.report) : std::nullopt;
        }},
       {"weight_unknown",
        [](auto& it) {

@@ -113,6 +113,18 @@ std::string_view direction_words(const Correction& correction) {
   return correction.move() > Length() ? "towards the back" : "towards the face side";
 }
 
+namespace {
+
+/// Readings of trial cuts are too few for more figures.
+std::string percent_words(double share) {
+  constexpr double kMost = 0.995, kLeast = 0.005;
+  if (share >= kMost) return "over 99 %";
+  if (share < kLeast) return "under 1 %";
+  return fmt::format("about {:.0f} %", share * 100);
+}
+
+}  // namespace
+
 std::string hold_message(const JointOutcome& outcome, const LengthPrinter& lengths) {
   const Outlook& outlook = outcome.trial.outlook;
   const std::string band =
@@ -123,8 +135,7 @@ std::string hold_message(const JointOutcome& outcome, const LengthPrinter& lengt
            "and the width it goes into";
   const std::string spread = spread_text(outcome, lengths);
   const std::string three = "three spreads either side of " + lengths.one(outlook.wanted);
-  const std::string share =
-      fmt::format("; about {:.4g} % of joints come out inside", *outlook.share * 100);
+  const std::string share = "; " + percent_words(*outlook.share) + " of joints come out inside";
   switch (outlook.hold) {
     case Hold::keeps:
       return band + " is kept: " + three + " lie in it, even the largest likely" + share + "; " +
