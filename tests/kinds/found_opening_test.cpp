@@ -34,8 +34,6 @@ OpeningReadings measured(std::mt19937& random, double most) {
                   {between(a, c), between(b, d)});
 }
 
-constexpr std::size_t kHead = 0, kFoot = 2;
-
 }  // namespace
 
 TEST_CASE("An opening that is square is as large as it reads") {
