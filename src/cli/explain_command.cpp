@@ -81,10 +81,8 @@ class ExplainRun {
   }
 
   ExitStatus write() {
-    std::vector<std::string> files = shops_.files();
-    for (const auto& more : {source_.files(), source_.files_taken()})
-      files.insert(files.end(), more.begin(), more.end());
-    OutputFile file(invocation_.output, streams_.out, identities_of(files, streams_));
+    OutputFile file(invocation_.output, streams_.out,
+                    identities_of(files_read(source_, shops_), streams_));
     file.append(text_, content_of(invocation_.view));
     file.finish();
     complaints_.note(file);

@@ -192,9 +192,7 @@ class LumberRun {
   // ---- out
 
   std::vector<FileIdentity> inputs() const {
-    std::vector<std::string> files = source_.files();
-    for (const auto& more : {shops_.files(), source_.files_taken()})
-      files.insert(files.end(), more.begin(), more.end());
+    std::vector<std::string> files = files_read(source_, shops_);
     files.insert(files.end(), {invocation_.stock, invocation_.parts});
     return identities_of(files, streams_);
   }

@@ -76,10 +76,7 @@ class ReportRun {
   }
 
   std::vector<FileIdentity> inputs() const {
-    std::vector<std::string> files = source_.files();
-    for (const auto& more : {shops_.files(), source_.files_taken()})
-      files.insert(files.end(), more.begin(), more.end());
-    return identities_of(files, streams_);
+    return identities_of(files_read(source_, shops_), streams_);
   }
 
   /// False after the last item.

@@ -91,4 +91,11 @@ std::vector<std::string> Shops::files() const {
   return files;
 }
 
+std::vector<std::string> files_read(const SpecSource& source, const Shops& shops) {
+  std::vector<std::string> files = source.files();
+  for (const auto& more : {shops.files(), source.files_taken()})
+    files.insert(files.end(), more.begin(), more.end());
+  return files;
+}
+
 }  // namespace haunch

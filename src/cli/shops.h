@@ -59,4 +59,8 @@ class Shops {
   std::map<std::string, std::size_t> of_folder_;  // places in `found_`
 };
 
+/// All files that specs were read from up to now, those that they are like and shop files with
+/// them.
+std::vector<std::string> files_read(const SpecSource& source, const Shops& shops);
+
 }  // namespace haunch
