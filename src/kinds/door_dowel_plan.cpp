@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "door_plan_steps.h"
-#include "share.h"
 
 namespace haunch {
 namespace {
@@ -31,56 +30,18 @@ std::vector<DowelledEnd> dowelled_rails(const DoorPlan& plan) {
   return ends;
 }
 
-/// The least dowel from a third to half of the thickness, else the one nearest to a third
-/// (the rule of thirds and halves).
-Length usual_diameter(const DoorLedger& ledger, Length thickness) {
-  const std::vector<Length>& dowels = ledger.defaults.dowels;
-  for (const Length dowel : dowels)
-    if (dowel * 3 >= thickness && dowel * 2 <= thickness) return dowel;
-  const auto off = [&](Length dowel) {
-    return std::max(dowel * 3 - thickness, thickness - dowel * 3);
-  };
-  return *std::min_element(dowels.begin(), dowels.end(),
-                           [&](Length a, Length b) { return off(a) < off(b); });
-}
-
-/// What all dowels of a leaf have in common, and how they are spread over an end.
-struct Spread {
-  Length edge, wall, spacing;
-
-  Length inset(Length worked) const { return std::max(edge, worked + wall); }
-};
-
-/// How many holes go on a stretch: two where there is room, one more wherever they would stand too
-/// far apart.
-std::size_t holes_on(Length stretch, Length bore, const Spread& spread) {
-  if (stretch < bore * 2 + spread.wall) return 1;
-  std::size_t count = 2;
-  const auto apart = [&] {
-    return floor_divide(stretch - bore, static_cast<std::int64_t>(count) - 1);
-  };
-  while (apart() > spread.spacing && stretch >= bore * static_cast<std::int64_t>(count + 1) +
-                                                    spread.wall * static_cast<std::int64_t>(count))
-    ++count;
-  return count;
-}
-
-std::vector<Length> spread_over(Length low, Length stretch, Length bore, std::size_t count) {
-  if (count == 1) return {low + floor_half(stretch - bore)};
-  std::vector<Length> places{low};
-  const Length wood = stretch - bore * static_cast<std::int64_t>(count);
-  for (const Length between : share_evenly(wood, count - 1))
-    places.push_back(places.back() + bore + between);
-  return places;
+/// How far the first hole stands from an edge that is worked so deep.
+Length inset(const DowelSpread& spread, Length worked) {
+  return std::max(spread.edge, worked + spread.wall);
 }
 
 std::vector<Length> holes_in(DoorLedger& ledger, const DoorPlan& plan, const DowelledEnd& end,
-                             Length bore, const Spread& spread) {
-  const auto inset = [&](const std::optional<Length>& worked) {
-    return worked ? spread.inset(*worked) : spread.edge + end.lip;
+                             Length bore, const DowelSpread& spread) {
+  const auto inset_of = [&](const std::optional<Length>& worked) {
+    return worked ? inset(spread, *worked) : spread.edge + end.lip;
   };
-  const Length low = inset(end.low);
-  const Length stretch = end.width - low - inset(end.high);
+  const Length low = inset_of(end.low);
+  const Length stretch = end.width - low - inset_of(end.high);
   if (stretch < bore) {
     ledger.problem(
         {"dowel.edge", "dowel.wall", "dowel.diameter", end.key, "groove_depth"},
@@ -92,7 +53,7 @@ std::vector<Length> holes_in(DoorLedger& ledger, const DoorPlan& plan, const Dow
                     ledger.say(std::max(stretch, Length())), ledger.say(end.width)));
     return {};
   }
-  return spread_over(low, stretch, bore, holes_on(stretch, bore, spread));
+  return dowels_along(low, stretch, bore, spread);
 }
 
 bool muntins_are_dowelled(const DoorPlan& plan) {
@@ -116,13 +77,13 @@ bool any_rail_is_dowelled(const DoorPlan& plan) {
 
 /// Three diameters, or as much as leaves wood behind every hole.
 Length usual_depth(const DoorLedger& ledger, const DoorPlan& plan, Length bore, Length bottom,
-                   const Spread& spread) {
+                   const DowelSpread& spread) {
   const Length left = ledger.defaults.left_behind_mortise;
   Length deepest = floor_half(shortest(plan) - left) - bottom;
   if (any_rail_is_dowelled(plan))
     deepest = std::min(deepest, plan.frame.narrow_stile() - left - bottom);
   if (muntins_are_dowelled(plan))
-    deepest = deepest_in_rails(ledger, plan, deepest, {bottom, spread.inset(plan.muntin_edge())});
+    deepest = deepest_in_rails(ledger, plan, deepest, {bottom, inset(spread, plan.muntin_edge())});
   return std::min(bore * 3, floor_multiple(deepest, ledger.defaults.whole));
 }
 
@@ -149,7 +110,7 @@ void refuse_depth(DoorLedger& ledger, const DoorPlan& plan, const DowelDesign& d
 
 void settle_diameter(DoorLedger& ledger, const DoorPlan& plan, DowelDesign& dowels) {
   const Length thickness = plan.frame.thickness;
-  dowels.bore = ledger.take("dowel.diameter", usual_diameter(ledger, thickness),
+  dowels.bore = ledger.take("dowel.diameter", usual_dowel(thickness, ledger.defaults.dowels),
                             "the least dowel from a third to half of the thickness");
   dowels.diameter = dowels.bore - plan.join.fit_allowance;
   dowels.from_face = floor_half(thickness - dowels.bore);
@@ -172,11 +133,12 @@ void settle_dowels(DoorLedger& ledger, DoorPlan& plan) {
   if (!plan.has(JointWord::dowel)) return;
   DowelDesign dowels;
   settle_diameter(ledger, plan, dowels);
-  const Spread spread{ledger.take("dowel.edge", dowels.bore, "as much wood as the dowel is thick"),
-                      ledger.take("dowel.wall", ledger.defaults.loose_wall,
-                                  "so that the groove does not break into the hole"),
-                      ledger.take("dowel.spacing", ledger.defaults.dowel_spacing,
-                                  "as wide as is glued across the grain (shop rule)")};
+  const DowelSpread spread{
+      ledger.take("dowel.edge", dowels.bore, "as much wood as the dowel is thick"),
+      ledger.take("dowel.wall", ledger.defaults.loose_wall,
+                  "so that the groove does not break into the hole"),
+      ledger.take("dowel.spacing", ledger.defaults.dowel_spacing,
+                  "as wide as is glued across the grain (shop rule)")};
   dowels.bottom = ledger.take("dowel.bottom_clearance", ledger.defaults.dowel_clearance,
                               "room for glue below the dowel");
   const Length usual = usual_depth(ledger, plan, dowels.bore, dowels.bottom, spread);

@@ -149,22 +149,6 @@ void demand_past_sunk(DoorLedger& ledger, const DoorPlan& plan, Key key, Length 
 
 // ---- mortise, tenon and groove across the thickness
 
-bool in_cutter_rule(Length cutter, Length thickness) {
-  return cutter * 3 >= thickness && cutter * 10 <= thickness * 4;
-}
-
-/// The smallest cutter from a third to four tenths of the thickness, else the one nearest to a
-/// third.
-Length cutter_for(Length thickness, const std::vector<Length>& cutters) {
-  for (const Length cutter : cutters)
-    if (in_cutter_rule(cutter, thickness)) return cutter;
-  const auto off = [&](Length cutter) {
-    return std::max(cutter * 3 - thickness, thickness - cutter * 3);
-  };
-  return *std::min_element(cutters.begin(), cutters.end(),
-                           [&](Length a, Length b) { return off(a) < off(b); });
-}
-
 /// How wide mortises are where no width is stated.
 Reasoned usual_mortise(const DoorLedger& ledger, Length thickness) {
   const Spec& spec = ledger.spec;
@@ -173,13 +157,7 @@ Reasoned usual_mortise(const DoorLedger& ledger, Length thickness) {
                 spec.size("fit_allowance").value_or(ledger.defaults.fit_allowance),
             "tenon thickness and fit allowance"};
   if (spec.size("groove.width")) return {*spec.size("groove.width"), "as wide as the groove"};
-  const Length cutter = cutter_for(thickness, ledger.cutters());
-  const bool shops = !spec.cutters.empty();
-  if (in_cutter_rule(cutter, thickness))
-    return {cutter, fmt::format("the smallest {} from a third to 0.4 of the thickness",
-                                shops ? "of the shop's cutters" : "cutter")};
-  return {cutter, fmt::format("the {} nearest to a third of the thickness",
-                              shops ? "shop's cutter" : "cutter")};
+  return usual_mortise_width(thickness, ledger.cutters(), !spec.cutters.empty());
 }
 
 /// Where mortise, tenon and allowance are all given: true when they agree, or when one of the
@@ -227,10 +205,6 @@ struct ThicknessPlace {
   Length width;
   Reasoned usual;
 };
-
-Reasoned in_the_middle(Length thickness, Length width) {
-  return {floor_half(thickness - width), "in the middle of the thickness"};
-}
 
 /// In the middle; where a stated rebate begins behind that, the mortise ends at it.
 Reasoned usual_mortise_place(const DoorLedger& ledger, const DoorPlan& plan) {

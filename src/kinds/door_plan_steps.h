@@ -4,6 +4,7 @@
 
 #include "door_ledger.h"
 #include "door_plan.h"
+#include "usual_joint.h"
 
 namespace haunch {
 
@@ -100,10 +101,6 @@ void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel);
 void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel, Length rebate);
 
 // door_panel_plan.cpp: the groove that panels of board ask for, and the panels.
-struct Reasoned {
-  Length size;
-  std::string why;
-};
 std::optional<Reasoned> groove_for_board(const DoorLedger& ledger, const FramePlan& frame);
 void settle_panels(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& gaps);
 

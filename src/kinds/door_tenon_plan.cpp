@@ -78,8 +78,7 @@ Length lost_at_edge(const DoorPlan& plan, Length sunk) {
 
 Length usual_relish(const DoorLedger& ledger, Length rail_width, Length rebate) {
   return rebate +
-         std::max(nearest_multiple(floor_divide(rail_width - rebate, 3), ledger.defaults.whole),
-                  ledger.defaults.least_relish);
+         usual_relish(rail_width - rebate, ledger.defaults.whole, ledger.defaults.least_relish);
 }
 
 /// What a tenon loses at its rail's outer edge, at the end of a stile: its relish, and what an
