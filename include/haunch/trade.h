@@ -30,6 +30,34 @@ enum class Role : unsigned char {
   dowel,
   loose_tenon,
   spline,
+  // of a case
+  side,
+  bottom,
+  top,
+  top_rail,
+  partition,
+  shelf,
+  back,
+  toe_board,
+  leg,
+  cleat,
+  filler,
+  // of a face frame, besides stiles and rails
+  mullion,
+  // of a drawer, and of what it runs on
+  drawer_front,
+  drawer_box_front,
+  drawer_side,
+  drawer_back,
+  drawer_bottom,
+  drawer_rail,
+  runner,
+  kicker,
+  guide,
+  packing,
+  dust_panel,
+  slip,
+  button,
 };
 
 /// How one piece meets another.
@@ -54,6 +82,13 @@ enum class JointKind : unsigned char {
   bead_in_rebate,
   housing,
   rebated_corner,
+  stopped_housing,
+  tongue,  // of an end, in a housing narrower than that
+  dovetail,
+  lapped_dovetail,
+  finger,
+  screws,
+  planted,  // lies flat on what it is fixed to
 };
 
 /// What is worked on a piece.
@@ -94,6 +129,16 @@ enum class FeatureKind : unsigned char {
   strike_mortise,
   strike_plate,
   recess,
+  // of cases and drawers
+  tongue,
+  notch,
+  tails,
+  sockets,
+  fingers,
+  shelf_pin_holes,
+  hinge_cup,
+  screw_hole,
+  slot,
 };
 
 /// A size of a feature that a joiner reads off.
@@ -126,18 +171,74 @@ enum class SizeName : unsigned char {
   opening_rise,
   opening_span,
   opening_radius,
+  // of rows of holes and of dovetails
+  pitch,
+  from_front,
+  from_back,
+  lap,
+  tail,
+  half_pin,
 };
 
 /// What pieces are put together to.
-enum class GroupKind : unsigned char { leaf, pair, frame, set };
+enum class GroupKind : unsigned char {
+  leaf,
+  pair,
+  frame,
+  set,
+  cabinet,
+  carcase,
+  face_frame,
+  drawer,
+  front,  // a plain one, that does not open
+};
 
 /// The words of a kind or a choice as specs and reports write them, one for each enumerator.
 template <typename Kind>
 inline constexpr std::nullptr_t kWords = nullptr;
 template <>
-inline constexpr std::string_view kWords<Role>[] = {
-    "stile", "rail",      "muntin", "panel", "glass", "bead",  "jamb",        "head",  "transom",
-    "sill",  "threshold", "stop",   "wedge", "pin",   "dowel", "loose-tenon", "spline"};
+inline constexpr std::string_view kWords<Role>[] = {"stile",
+                                                    "rail",
+                                                    "muntin",
+                                                    "panel",
+                                                    "glass",
+                                                    "bead",
+                                                    "jamb",
+                                                    "head",
+                                                    "transom",
+                                                    "sill",
+                                                    "threshold",
+                                                    "stop",
+                                                    "wedge",
+                                                    "pin",
+                                                    "dowel",
+                                                    "loose-tenon",
+                                                    "spline",
+                                                    "side",
+                                                    "bottom",
+                                                    "top",
+                                                    "top-rail",
+                                                    "partition",
+                                                    "shelf",
+                                                    "back",
+                                                    "toe-board",
+                                                    "leg",
+                                                    "cleat",
+                                                    "filler",
+                                                    "mullion",
+                                                    "drawer-front",
+                                                    "drawer-box-front",
+                                                    "drawer-side",
+                                                    "drawer-back",
+                                                    "drawer-bottom",
+                                                    "drawer-rail",
+                                                    "runner",
+                                                    "kicker",
+                                                    "guide",
+                                                    "packing",
+                                                    "dust-panel",
+                                                    "slip",
+                                                    "button"};
 template <>
 inline constexpr std::string_view kWords<JointKind>[] = {"mortise-and-tenon",
                                                          "stub-tenon",
@@ -158,16 +259,56 @@ inline constexpr std::string_view kWords<JointKind>[] = {"mortise-and-tenon",
                                                          "sealed-unit-in-rebate",
                                                          "bead-in-rebate",
                                                          "housing",
-                                                         "rebated-corner"};
+                                                         "rebated-corner",
+                                                         "stopped-housing",
+                                                         "tongue",
+                                                         "dovetail",
+                                                         "lapped-dovetail",
+                                                         "finger",
+                                                         "screws",
+                                                         "planted"};
 template <>
-inline constexpr std::string_view kWords<FeatureKind>[] = {
-    "groove",         "rebate",       "mortise",        "tenon",        "haunching",
-    "housing",        "lap",          "mitre",          "spline-slot",  "pin-hole",
-    "dowel-hole",     "glass-rebate", "moulding-mitre", "moulding",     "raise",
-    "arch",           "arched-head",  "arched-top",     "planed-taper", "lip-rebate",
-    "meeting-rebate", "bevel",        "rounding",       "taper",        "skew",
-    "gain",           "bore",         "lock-mortise",   "faceplate",    "strike-mortise",
-    "strike-plate",   "recess"};
+inline constexpr std::string_view kWords<FeatureKind>[] = {"groove",
+                                                           "rebate",
+                                                           "mortise",
+                                                           "tenon",
+                                                           "haunching",
+                                                           "housing",
+                                                           "lap",
+                                                           "mitre",
+                                                           "spline-slot",
+                                                           "pin-hole",
+                                                           "dowel-hole",
+                                                           "glass-rebate",
+                                                           "moulding-mitre",
+                                                           "moulding",
+                                                           "raise",
+                                                           "arch",
+                                                           "arched-head",
+                                                           "arched-top",
+                                                           "planed-taper",
+                                                           "lip-rebate",
+                                                           "meeting-rebate",
+                                                           "bevel",
+                                                           "rounding",
+                                                           "taper",
+                                                           "skew",
+                                                           "gain",
+                                                           "bore",
+                                                           "lock-mortise",
+                                                           "faceplate",
+                                                           "strike-mortise",
+                                                           "strike-plate",
+                                                           "recess",
+                                                           "tongue",
+                                                           "notch",
+                                                           "tails",
+                                                           "sockets",
+                                                           "fingers",
+                                                           "shelf-pin-holes",
+                                                           "hinge-cup",
+                                                           "screw-hole",
+                                                           "slot"};
 template <>
 inline constexpr std::string_view kWords<SizeName>[] = {"length",       "width",
                                                         "thickness",    "depth",
@@ -181,9 +322,13 @@ inline constexpr std::string_view kWords<SizeName>[] = {"length",       "width",
                                                         "side",         "at_crown",
                                                         "along_curve",  "centre_from_foot",
                                                         "tolerance",    "opening_rise",
-                                                        "opening_span", "opening_radius"};
+                                                        "opening_span", "opening_radius",
+                                                        "pitch",        "from_front",
+                                                        "from_back",    "lap",
+                                                        "tail",         "half_pin"};
 template <>
-inline constexpr std::string_view kWords<GroupKind>[] = {"leaf", "pair", "frame", "set"};
+inline constexpr std::string_view kWords<GroupKind>[] = {
+    "leaf", "pair", "frame", "set", "cabinet", "case", "face-frame", "drawer", "front"};
 
 /// The word of one of them, as in reports: "loose-tenon", "mortise-and-tenon", "from_foot".
 template <typename Kind>
@@ -192,12 +337,10 @@ constexpr std::string_view word_of(Kind kind) {
 }
 
 // The last of each has a word, so that none can be forgotten.
-static_assert(std::size(kWords<Role>) == static_cast<std::size_t>(Role::spline) + 1);
-static_assert(std::size(kWords<JointKind>) ==
-              static_cast<std::size_t>(JointKind::rebated_corner) + 1);
-static_assert(std::size(kWords<FeatureKind>) == static_cast<std::size_t>(FeatureKind::recess) + 1);
-static_assert(std::size(kWords<SizeName>) ==
-              static_cast<std::size_t>(SizeName::opening_radius) + 1);
-static_assert(std::size(kWords<GroupKind>) == static_cast<std::size_t>(GroupKind::set) + 1);
+static_assert(std::size(kWords<Role>) == static_cast<std::size_t>(Role::button) + 1);
+static_assert(std::size(kWords<JointKind>) == static_cast<std::size_t>(JointKind::planted) + 1);
+static_assert(std::size(kWords<FeatureKind>) == static_cast<std::size_t>(FeatureKind::slot) + 1);
+static_assert(std::size(kWords<SizeName>) == static_cast<std::size_t>(SizeName::half_pin) + 1);
+static_assert(std::size(kWords<GroupKind>) == static_cast<std::size_t>(GroupKind::front) + 1);
 
 }  // namespace haunch

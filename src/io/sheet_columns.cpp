@@ -1,4 +1,3 @@
-#include <array>
 #include <string>
 #include <string_view>
 
@@ -9,18 +8,10 @@
 namespace haunch {
 namespace {
 
-struct KindOfWork {
-  std::string_view name;
-  Owners of;
-};
-constexpr std::array kKindsOfWork = {KindOfWork{"door", kOfDoor}, KindOfWork{"frame", kOfFrame},
-                                     KindOfWork{"doorset", kOfSet}};
-
 /// As the header of a sheet has it: the first of a list for all of them.
-std::string column_name(const KeyRow& row, Owners of) {
+std::string column_name(const KeyRow& row, std::string_view root) {
   std::string name(row.key);
-  if (of == kOfFrame && name.starts_with("frame."))
-    name.erase(0, std::string_view("frame.").size());
+  if (name.starts_with(root)) name.erase(0, root.size());
   for (std::size_t at = name.find("[]"); at != std::string::npos; at = name.find("[]"))
     name.replace(at, 2, ".0");
   return name;
@@ -74,7 +65,7 @@ std::string sheet_columns(CsvProfile profile) {
       if ((key.of & kind.of) == 0 || !is_column(key)) continue;
       CsvRow row(text, Unit::mm, profile);
       row.plain(kind.name);
-      row.plain(column_name(key, kind.of));
+      row.plain(column_name(key, kind.root));
       row.plain(held(key));
       row.plain(words_of(key));
       row.plain(key.usual);

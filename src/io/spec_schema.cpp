@@ -4,6 +4,7 @@
 
 #include "doorset_spec.h"
 #include "key.h"
+#include "layout_spec.h"
 #include "schema.h"
 #include "season_spec.h"
 
@@ -76,13 +77,20 @@ Json woods() {
   return {{"type", "array"}, {"items", object(std::move(wood), {"name"})}};
 }
 
+Json load() {
+  return {
+      {"anyOf", {Json{{"type", "number"}, {"minimum", 0.1}, {"maximum", 1000}}, one_of<Load>()}}};
+}
+
 // ---- keys
 
 /// Which keys, as they stand in an object.
 struct Part {
   Owners of;
-  std::string_view root = {};  // what the table has before them
-  bool of_set = false;         // the leaf of a set, which says part of it instead
+  std::string_view root = {};        // what the table has before them
+  bool of_set = false;               // the leaf of a set, which says part of it instead
+  std::string_view other_root = {};  // the same as `root`, of keys of another owner
+  bool of_cabinet = false;           // a front of a cabinet, which says part of it instead
 };
 
 /// The properties of one object; those of others below it among them.
@@ -117,8 +125,10 @@ class PartSchema {
   std::string_view name_below(Key key, std::string_view group) const {
     std::string_view path = key.path();
     if (key.row().is_item()) return {};
-    if ((key.row().of & part_.of) == 0 || (part_.of_set && is_said_by_set(key))) return {};
-    if (path.starts_with(part_.root)) path.remove_prefix(part_.root.size());
+    if ((key.row().of & part_.of) == 0 || (part_.of_set && is_said_by_set(key)) ||
+        (part_.of_cabinet && is_said_by_cabinet(key)))
+      return {};
+    path = shown(key);
     if (!group.empty() &&
         (path.size() <= group.size() || !path.starts_with(group) || path[group.size()] != '.'))
       return {};
@@ -128,7 +138,9 @@ class PartSchema {
 
   std::string_view shown(Key key) const {
     const std::string_view path = key.path();
-    return path.starts_with(part_.root) ? path.substr(part_.root.size()) : path;
+    for (const std::string_view root : {part_.root, part_.other_root})
+      if (!root.empty() && path.starts_with(root)) return path.substr(root.size());
+    return path;
   }
 
   Json property_of(Key key, std::string_view name) const {
@@ -202,11 +214,22 @@ class PartSchema {
     if (key == Key("panel.tiers")) return tiers();
     if (key == Key("woods")) return woods();
     if (key == Key("$schema")) return {{"type", "string"}};
+    if (key == Key("layout"))
+      return {{"$ref", part_.of == kOfFaceFrame ? "#/$defs/frame_part" : "#/$defs/cabinet_part"}};
+    if (key == Key("layout_node.columns") || key == Key("layout_node.rows"))
+      return list(1, 500,
+                  {{"$ref", part_.of == kOfNode ? "#/$defs/frame_part" : "#/$defs/cabinet_part"}});
+    if (key == Key("layout_node.shelves.load")) return load();
+    if (key == Key("fronts.door"))
+      return PartSchema({.of = kOfDoor, .of_cabinet = true}).object_of("");
     throw std::logic_error("no schema of " + std::string(name));
   }
 
+  /// Of a shop file none.
   std::string_view kind() const {
-    return part_.of == kOfDoor ? "door" : part_.of == kOfFrame ? "frame" : "doorset";
+    for (const KindOfWork& kind : kKindsOfWork)
+      if (kind.of == part_.of) return kind.name;
+    return {};
   }
 
   /// All that is of a panel, for each tier.
@@ -251,6 +274,8 @@ Json bare_number() {
     if (key.row().holds == Holds::count || key.is_below("moisture") || key == Key("panels"))
       others[std::string(key.path().substr(key.path().rfind('.') + 1))] = true;
   const Json deeper{{"$ref", "#/$defs/bare_number"}};
+  others["load"] = true;
+  others["shelves"] = {{"anyOf", {Json{{"type", "number"}}, Json{{"not", deeper}}}}};
   const Json none_below{{"properties", std::move(others)},
                         {"additionalProperties", {{"not", deeper}}}};
   return {{"anyOf",
@@ -278,8 +303,10 @@ Json of_use(const Json& whole, Key use) {
 Json shop_file() {
   Json whole = PartSchema({kOfShop}).object_of("");
   whole.erase("required");
-  whole["properties"]["kind"] =
-      described(one_of({"door", "frame", "doorset"}), Key("kind").row().about);
+  std::vector<std::string_view> kinds;
+  for (const KindOfWork& kind : kKindsOfWork)
+    kinds.push_back(kind.name);
+  whole["properties"]["kind"] = described(one_of(kinds), Key("kind").row().about);
   const Json house = of_use(whole, "house"), cabinet = of_use(whole, "cabinet");
   whole["properties"]["house"] = house;
   whole["properties"]["cabinet"] = cabinet;
@@ -323,21 +350,29 @@ std::string spec_schema() {
       {"description",
        "One item. A file holds one item, an array of items, or one item a line. One that is "
        "worked with a shop file may leave kind and units to that."}};
-  schema["anyOf"] = {{{"$ref", "#/$defs/door"}},
-                     {{"$ref", "#/$defs/frame"}},
-                     {{"$ref", "#/$defs/doorset"}},
-                     {{"$ref", "#/$defs/like"}}};
-  schema["$defs"] = {
-      {"door", item({kOfDoor})},
-      {"frame", item({kOfFrame, "frame."})},
-      {"doorset", doorset()},
-      {"like",
-       {{"type", "object"},
-        {"required", {"like"}},
-        {"properties", {{"like", {{"type", "string"}, {"minLength", 1}}}}},
-        {"description",
-         "An item that takes another spec's keys first. What both come to is not checked here."}}},
-      {"bare_number", bare_number()}};
+  Json kinds = Json::array();
+  Json definitions;
+  for (const KindOfWork& kind : kKindsOfWork) {
+    kinds.push_back({{"$ref", "#/$defs/" + std::string(kind.name)}});
+    definitions[std::string(kind.name)] =
+        kind.of == kOfSet ? doorset() : item({.of = kind.of, .root = kind.root});
+  }
+  kinds.push_back({{"$ref", "#/$defs/like"}});
+  definitions["frame_part"] = PartSchema({.of = kOfNode, .root = kNodeRoot}).object_of("");
+  definitions["cabinet_part"] = PartSchema({.of = kOfNode | kOfDoor | kOfDrawer,
+                                            .root = kNodeRoot,
+                                            .other_root = "fronts.drawer.",
+                                            .of_cabinet = true})
+                                    .object_of("");
+  definitions["like"] = {
+      {"type", "object"},
+      {"required", {"like"}},
+      {"properties", {{"like", {{"type", "string"}, {"minLength", 1}}}}},
+      {"description",
+       "An item that takes another spec's keys first. What both come to is not checked here."}};
+  definitions["bare_number"] = bare_number();
+  schema["anyOf"] = std::move(kinds);
+  schema["$defs"] = std::move(definitions);
   schema["$defs"].update(lengths());
   return schema.dump(2) + "\n";
 }

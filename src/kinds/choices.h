@@ -51,6 +51,34 @@ enum class PinPlaces { corner, middle, both };
 enum class StopKind { planted, rebate };
 enum class HeadJoint { housed, rebated, tenoned };
 
+/// How the parts of a case meet.
+enum class CaseJoint { housed, stopped_housing, rebated, tongued, dowel, lapped_dovetail, butted };
+
+/// What closes a case above or below.
+enum class CaseEnd { whole, rails, none };
+
+/// Its sides: boards or sheets, or frames with panels.
+enum class CaseEnds { plain, framed };
+
+/// How its back is held.
+enum class BackFit { grooved, rebated, planted, none };
+
+/// What lifts it off the floor.
+enum class ToeBy { notched, legs, base, none };
+
+/// How shelves are held: on pins, or as the parts of a case meet.
+enum class ShelfJoint { loose, housed, stopped_housing, tongued, dowel, butted };
+
+/// What a shelf carries.
+enum class Load { books, clothes, crockery };
+
+/// What closes an opening of a cabinet: a leaf, two that meet, a drawer, a front that stays, or
+/// nothing.
+enum class FrontKind { door, pair, drawer, fixed, none };
+
+/// What stands between two parts of a layout.
+enum class Between { partition, shelf, rail, none };
+
 template <>
 inline constexpr std::string_view kWords<RailLine>[] = {"top", "centre", "bottom"};
 template <>
@@ -75,6 +103,26 @@ template <>
 inline constexpr std::string_view kWords<StopKind>[] = {"planted", "rebate"};
 template <>
 inline constexpr std::string_view kWords<HeadJoint>[] = {"housed", "rebated", "tenoned"};
+template <>
+inline constexpr std::string_view kWords<CaseJoint>[] = {
+    "housed", "stopped-housing", "rebated", "tongued", "dowel", "lapped-dovetail", "butted"};
+template <>
+inline constexpr std::string_view kWords<CaseEnd>[] = {"whole", "rails", "none"};
+template <>
+inline constexpr std::string_view kWords<CaseEnds>[] = {"plain", "framed"};
+template <>
+inline constexpr std::string_view kWords<BackFit>[] = {"grooved", "rebated", "planted", "none"};
+template <>
+inline constexpr std::string_view kWords<ToeBy>[] = {"notched", "legs", "base", "none"};
+template <>
+inline constexpr std::string_view kWords<ShelfJoint>[] = {"loose",   "housed", "stopped-housing",
+                                                          "tongued", "dowel",  "butted"};
+template <>
+inline constexpr std::string_view kWords<FrontKind>[] = {"door", "pair", "drawer", "fixed", "none"};
+template <>
+inline constexpr std::string_view kWords<Load>[] = {"books", "clothes", "crockery"};
+template <>
+inline constexpr std::string_view kWords<Between>[] = {"partition", "shelf", "rail", "none"};
 template <>
 inline constexpr std::string_view kWords<FrameRuleName>[] = {
     "din-18101-square", "din-18101-rebated", "us-rough-opening", "us-prehung", "uk-doorset"};

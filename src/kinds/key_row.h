@@ -43,9 +43,27 @@ enum : std::uint8_t {
   kOfFrame = 2,
   kOfSet = 4,
   kOfShop = 8,  // a shop file may say it too
-  kOfItems = kOfDoor | kOfFrame | kOfSet
+  kOfCabinet = 16,
+  kOfFaceFrame = 32,
+  kOfDrawer = 64,
+  kOfNode = 128,  // of a part of a layout
+  kOfItems = kOfDoor | kOfFrame | kOfSet | kOfCabinet | kOfFaceFrame | kOfDrawer
 };
 using Owners = std::uint8_t;
+
+/// A kind of work, whose keys it takes, and what the table has before those that are its own: a
+/// frame's begin with "frame.", as a set and a shop file write them.
+struct KindOfWork {
+  std::string_view name;
+  Owners of;
+  std::string_view root = {};
+};
+inline constexpr KindOfWork kKindsOfWork[] = {{"door", kOfDoor},
+                                              {"frame", kOfFrame, "frame."},
+                                              {"doorset", kOfSet},
+                                              {"cabinet", kOfCabinet},
+                                              {"face-frame", kOfFaceFrame, "face_frame."},
+                                              {"drawer", kOfDrawer, "fronts.drawer."}};
 
 struct KeyRow {
   // Dotted; of a frame with "frame." before it, as a set and a shop write it; "fittings[].at" is

@@ -2,7 +2,14 @@
 // fittings that a spec describes …) has its reader in spec_reader.cpp; all else is here.
 #pragma once
 
+#include <algorithm>
+#include <array>
+
+#include "cabinet_keys.h"
+#include "drawer_keys.h"
+#include "face_frame_keys.h"
 #include "key_row.h"
+#include "layout_keys.h"
 
 namespace haunch {
 
@@ -33,10 +40,11 @@ inline constexpr std::string_view kTwoDiagonals = "a list of the two diagonals";
 inline constexpr std::string_view kAsFaceplate = "as the lock's faceplate";
 inline constexpr std::string_view kAsCase = "as the lock's case, or the bore of its latch";
 
-inline constexpr KeyRow kTable[] = {
+inline constexpr KeyRow kDoorKeys[] = {
     // ---- what names an item
     own("$schema", kOfItems | kOfShop, "a text", "for editors; haunch passes it over", ""),
-    own("kind", kOfItems | kOfShop, R"("door", "frame" or "doorset")", "the kind of work",
+    own("kind", kOfItems | kOfShop,
+        R"("door", "frame", "doorset", "cabinet", "face-frame" or "drawer")", "the kind of work",
         "the shop file's; else it has to be said"),
     own("units", kOfItems | kOfShop, R"("mm" or "in")",
         "of numbers, and of texts without a unit of their own",
@@ -91,12 +99,17 @@ inline constexpr KeyRow kTable[] = {
         "woods that haunch does not know, or other figures", ""),
 
     // ---- the leaf in its opening
-    needed(object("opening", kOfDoor, "what the leaf hangs in"),
+    needed(object("opening", kOfDoor | kOfDrawer, "what the leaf hangs in, or the drawer runs in"),
            R"(give "opening": {"width": …, "height": …})"),
-    needed(length("opening.width", kOfDoor, kFixed, "width of the opening", ""),
+    needed(length("opening.width", kOfDoor | kOfDrawer, kFixed, "width of the opening", ""),
            "an opening has a width and a height", "widths"),
-    needed(length("opening.height", kOfDoor, kFixed, "height of the opening", ""),
+    needed(length("opening.height", kOfDoor | kOfDrawer, kFixed, "height of the opening", ""),
            "an opening has a width and a height", "heights"),
+    needed(length("opening.depth", kOfDrawer, kFixed,
+                  "from the face that the drawer's front is flush with, or lies on, to what stands "
+                  "behind the drawer",
+                  ""),
+           "a drawer's opening has a depth"),
     refused(list("opening.widths", kOfDoor, 3, 3, kThreeWidths,
                  "of an opening as it was found, in place of its width: at the head, in the middle "
                  "and at the foot",
@@ -630,6 +643,18 @@ inline constexpr KeyRow kTable[] = {
            "of that, from the face that the leaf's edge looks at",
            "20 mm, 3/4 in, or what leaves 6 mm, 1/4 in, behind it"),
 };
+
+/// Tables put together to one.
+template <std::size_t... sizes>
+constexpr auto joined(const KeyRow (&... tables)[sizes]) {
+  std::array<KeyRow, (sizes + ...)> all{};
+  auto at = all.begin();
+  ((at = std::copy(std::begin(tables), std::end(tables), at)), ...);
+  return all;
+}
+
+inline constexpr auto kTable =
+    joined(kDoorKeys, kCabinetKeys, kLayoutKeys, kFaceFrameKeys, kDrawerKeys);
 
 }  // namespace rows
 

@@ -116,7 +116,7 @@ class Settler {
 
   double take(Key key, double usual, std::string_view why) {
     const KeyValue& its = spec_[key];
-    const double value = its.stated ? its.percent : usual;
+    const double value = its.stated ? its.figure : usual;
     if (!its.by_spec()) assume(key, percent_words(value), why);
     return value;
   }
@@ -126,8 +126,8 @@ class Settler {
     const KeyValue& low = spec_["moisture.low"];
     const KeyValue& high = spec_["moisture.high"];
     const double usual_build =
-        std::max(std::min(kUsualBuild, high.stated ? high.percent : kUsualBuild),
-                 low.stated ? low.percent : kDriestWood);
+        std::max(std::min(kUsualBuild, high.stated ? high.figure : kUsualBuild),
+                 low.stated ? low.figure : kDriestWood);
     moisture.build = take("moisture.build", usual_build,
                           "wood for indoors, at installation (Wood Handbook 2010, fig. 13-1)");
     moisture.low =

@@ -24,7 +24,7 @@ struct KeyValue {
   bool by_shop = false;        // the spec is silent, the shop file is not
   std::optional<Length> size;  // of lengths
   int number = 0;              // of counts; a word's place among its words; a flag's 0 or 1
-  double percent = 0;          // of moisture
+  double figure = 0;           // of moisture in percent, of a load in kg
   std::string text;
   std::vector<KeyValues> items;  // of a list
 
@@ -56,7 +56,7 @@ class KeyValues {
   void set(Key key, Length size) { stated_anew(key).size = size; }
   void set(Key key, int number) { stated_anew(key).number = number; }
   void set(Key key, std::string text) { stated_anew(key).text = std::move(text); }
-  void set_percent(Key key, double percent) { stated_anew(key).percent = percent; }
+  void set_figure(Key key, double figure) { stated_anew(key).figure = figure; }
   /// Of objects, and of what has a reader of its own.
   void set_stated(Key key) { stated_anew(key); }
   void forget(Key key) { values_.erase(key); }

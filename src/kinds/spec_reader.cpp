@@ -54,7 +54,11 @@ class KeyReader {
   /// A key as it is written here.
   std::string_view shown(Key key) const {
     std::string_view path = key.path();
-    if (path.starts_with(scope_.root)) path.remove_prefix(scope_.root.size());
+    for (const std::string_view root : {scope_.root, scope_.other_root})
+      if (!root.empty() && path.starts_with(root)) {
+        path.remove_prefix(root.size());
+        break;
+      }
     return path;
   }
 
@@ -296,7 +300,17 @@ class KeyReader {
   void read_tiers(const Value& value, const std::string& path, Key key);
   KeyValues read_tier(const Value& value, const std::string& path);
   void read_moisture(const Value& value, const std::string& path, Key key) {
-    if (const auto percent = read_percent(read_, value, path)) spec_.set_percent(key, *percent);
+    if (const auto percent = read_percent(read_, value, path)) spec_.set_figure(key, *percent);
+  }
+  /// Of a shelf, in kg, or what it carries.
+  void read_load(const Value& value, const std::string& path, Key key) {
+    if (value.kind == Value::Kind::text) {
+      if (const auto word = read_.choice(value, path, kWords<Load>))
+        spec_.set(key, std::string(kWords<Load>[*word]));
+    } else if (const auto kg = read_.number(value, path, 0.1, 1000,
+                                            R"(kilograms, or what it carries, such as "books")")) {
+      spec_.set_figure(key, *kg);
+    }
   }
   void read_woods_of(const Value& value, const std::string& path, Key key) {
     spec_.woods = read_woods(read_, value, path, scope_.of == kOfShop);
@@ -325,6 +339,12 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"fittings[].cuts", &KeyReader::take_recesses},
     {"tolerance.one_setting", &KeyReader::take_one_setting},
     {"cutters", &KeyReader::take_cutters},
+    {"layout_node.shelves.load", &KeyReader::read_load},
+    // Read by readers of theirs.
+    {"layout", &KeyReader::skip},
+    {"layout_node.columns", &KeyReader::skip},
+    {"layout_node.rows", &KeyReader::skip},
+    {"fronts.door", &KeyReader::skip},
     // Taken when all of them are read.
     {"opening.widths", &KeyReader::skip},
     {"opening.heights", &KeyReader::skip},

@@ -23,6 +23,7 @@ struct Elsewhere {
 struct KeyScope {
   Owners of = 0;
   std::string_view root = {};  // what the table has before them: "frame." in a frame's own spec
+  std::string_view other_root = {};  // the same of keys of another owner among them
   std::string_view within = R"({"tenon": {"relish": …}})";  // a key within another, as an example
   const std::vector<Elsewhere>* elsewhere = nullptr;
   std::vector<Key> others = {};  // objects that are read by themselves

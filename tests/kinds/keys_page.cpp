@@ -21,20 +21,37 @@ constexpr Section kSections[] = {
      "{…}`.",
      "frame.", kOfFrame},
     {"A doorset", "See [doorset.md](doorset.md#keys).", "", kOfSet},
+    {"A cabinet", "See [cabinet.md](cabinet.md#keys).", "", kOfCabinet},
+    {"A part of a layout",
+     "What stands in the lists of a [layout](cabinet.md#layout). One that a leaf or a drawer "
+     "closes "
+     "may say their keys besides.",
+     "layout_node.", kOfNode},
+    {"A face frame",
+     "See [face-frame.md](face-frame.md#keys). In a cabinet and in a shop file they stand in "
+     "`\"face_frame\": {…}`.",
+     "face_frame.", kOfFaceFrame},
+    {"A drawer",
+     "See [drawer.md](drawer.md#keys). In a cabinet and in a shop file they stand in `\"fronts\": "
+     "{\"drawer\": {…}}`.",
+     "fronts.drawer.", kOfDrawer},
     {"A shop file alone", "See [shop-file.md](shop-file.md).", "", kOfShop}};
 
-bool is_of_frames(const KeyRow& row) {
-  return row.key.starts_with("frame.");
+/// Whose section tells of a key: that which its path begins with; else what most have, or the first
+/// of those that have it.
+Owners teller_of(const KeyRow& row) {
+  for (const Section& section : kSections)
+    if (!section.root.empty() && row.key.starts_with(section.root)) return section.of;
+  const Owners items = row.of & kOfItems;
+  if (items == 0) return kOfShop;
+  if ((items & kOfFrame) != 0) return kOfItems;
+  for (const Owners of : {kOfDoor, kOfSet, kOfCabinet})
+    if ((items & of) != 0) return of;
+  return items;
 }
 
-/// The first section that a key belongs to tells of it.
 bool belongs(const KeyRow& row, const Section& section) {
-  const Owners items = row.of & kOfItems;
-  if (section.of == kOfItems) return (items & kOfFrame) != 0 && !is_of_frames(row);
-  if (section.of == kOfFrame) return is_of_frames(row);
-  if (section.of == kOfShop) return items == 0;
-  if (is_of_frames(row) || (items & kOfFrame) != 0) return false;
-  return section.of == kOfDoor ? (items & kOfDoor) != 0 : items == kOfSet;
+  return teller_of(row) == section.of;
 }
 
 std::string words_in(const KeyRow& row) {
