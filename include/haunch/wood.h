@@ -118,6 +118,8 @@ struct Piece {
   bool is_lock_rail = false;  // the rail of a door at the height of its lock
   std::size_t group = 0;      // that it is of, by index into Assembly::groups
   std::string key = {};       // "tier-1/panel-2": of its group, whatever else that has
+  bool loose = false;         // laid in by hand, on pins or runners, and taken out again
+  double load = 0;            // that lies on it, in kg, spread over it
 };
 
 /// Where one mortise of a joint lies along the piece that receives it, from the low end of its
@@ -259,8 +261,15 @@ struct Slide {
 using Movement = std::variant<std::monostate, Swing, Slide>;
 
 /// What a group stands in: the opening of a wall, or one that is left free for what closes it, of
-/// neither of which the wood is known; another group; or no other, but it has one beside it.
-enum class StandsIn : unsigned char { wall, opening, group, beside };
+/// neither of which the wood is known; another group; or no other, but it has one beside it. A
+/// front closes an opening of a case or of the frame on it: it stands in that or lies over it,
+/// among others.
+enum class StandsIn : unsigned char { wall, opening, group, beside, front };
+
+/// At which of its four sides something stands that a front's gap is measured to.
+struct SidesBeside {
+  bool left = true, right = true, head = true, foot = true;
+};
 
 /// How far an opening that is not square reaches beyond the square one that is worked with, where
 /// it was measured: beside it at the head, in the middle and at the foot; above and below it at the
@@ -289,14 +298,15 @@ std::array<Length, 3> gaps_along(const std::array<Length, 3>& side, Length room,
 struct Fit {
   StandsIn stands = StandsIn::opening;
   std::size_t group = 0;
-  std::size_t other = 0;  // the group that it stands in or beside
-  Length width, height;   // of an opening
-  Sides room = {};        // to what stands there; where nothing does below, to the floor
-  Length behind = {};     // to a stop at its back, or to what it laps before
+  std::size_t other = 0;    // the group that it stands in or beside
+  Length width, height;     // of an opening
+  Sides room = {};          // to what stands there; where nothing does below, to the floor
+  SidesBeside beside = {};  // of a front, where something does
+  Length behind = {};       // to a stop at its back, or to what it laps before
   Meets meets = Meets::inset;
-  Sides lap = {};                     // how far it, or its lip, lies over what is beside it
-  Length lip = {};                    // thickness of a rebated one's lip
-  std::vector<Corner> arch = {};      // of an arched head its curve from left to right, x and y
+  Sides lap = {};                 // how far it, or its lip, lies over what is beside its opening
+  Length lip = {};                // thickness of a rebated one's lip
+  std::vector<Corner> arch = {};  // of an arched head its curve from left to right, x and y
   std::optional<AsFound> found = {};  // of an opening that was measured all round
   Movement moves = {};
 
