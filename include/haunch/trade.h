@@ -178,6 +178,7 @@ enum class SizeName : unsigned char {
   lap,
   tail,
   half_pin,
+  quirk,  // of a bead
 };
 
 /// What pieces are put together to.
@@ -325,7 +326,8 @@ inline constexpr std::string_view kWords<SizeName>[] = {"length",       "width",
                                                         "opening_span", "opening_radius",
                                                         "pitch",        "from_front",
                                                         "from_back",    "lap",
-                                                        "tail",         "half_pin"};
+                                                        "tail",         "half_pin",
+                                                        "quirk"};
 template <>
 inline constexpr std::string_view kWords<GroupKind>[] = {
     "leaf", "pair", "frame", "set", "cabinet", "case", "face-frame", "drawer", "front"};
@@ -340,7 +342,7 @@ constexpr std::string_view word_of(Kind kind) {
 static_assert(std::size(kWords<Role>) == static_cast<std::size_t>(Role::button) + 1);
 static_assert(std::size(kWords<JointKind>) == static_cast<std::size_t>(JointKind::planted) + 1);
 static_assert(std::size(kWords<FeatureKind>) == static_cast<std::size_t>(FeatureKind::slot) + 1);
-static_assert(std::size(kWords<SizeName>) == static_cast<std::size_t>(SizeName::half_pin) + 1);
+static_assert(std::size(kWords<SizeName>) == static_cast<std::size_t>(SizeName::quirk) + 1);
 static_assert(std::size(kWords<GroupKind>) == static_cast<std::size_t>(GroupKind::front) + 1);
 
 }  // namespace haunch

@@ -315,9 +315,10 @@ struct Fit {
 
 /// Pieces and joints that make one thing.
 struct Assembly {
-  Triple size;                // width (x), height (y), thickness (z)
-  std::vector<Box> open;      // where nothing closes its face, as it should be
-  std::vector<Prism> beyond;  // what an arched top leaves of its size, in its own axes
+  Triple size;                    // width (x), height (y), thickness (z)
+  std::vector<Box> open;          // where nothing closes its face, as it should be
+  std::vector<Prism> beyond;      // what an arched top leaves of its size, in its own axes
+  std::optional<Length> ceiling;  // height of the room that it is stood up in
   std::vector<Group> groups{Group()};
   std::vector<Fit> fits;
   std::vector<Piece> pieces;
