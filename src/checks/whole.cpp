@@ -48,16 +48,31 @@ constexpr Rule kWallWidth{"wall-width", "between frame and wall, both sides toge
 constexpr Rule kWallHeight{"wall-height", "between frame and wall, head and foot together",
                            "a frame larger than its opening does not go in"};
 
+// Of cabinets, and of what they are made of.
+constexpr std::string_view kAddsUp = "the pieces must add up to the size over all";
+constexpr Rule kOverallWidth{"overall-width", "from edge to edge of the wood", kAddsUp};
+constexpr Rule kOverallHeight{"overall-height", "from the lowest of the wood to its top", kAddsUp};
+constexpr Rule kOverallDepth{"overall-depth", "from the front of the wood to its back", kAddsUp};
+constexpr Rule kOverallHole{"overall-closed", "of gap seen through from front to back",
+                            "where nothing is meant to be open nothing must be seen through"};
+
 /// The rules of a whole, in the words of what it is.
 struct WholeRules {
-  const Rule &width, &height, &flush, &hole, &opening_width, &opening_height;
+  const Rule &width, &height;
+  const Rule* flush;  // of what has a size that is to be kept within from face to back
+  const Rule* depth;  // of what has one that its pieces must add up to
+  const Rule &hole, &opening_width, &opening_height;
   bool play_shows;  // that of a housing, where its piece goes in
 };
-constexpr WholeRules kOfLeaf{kWidth, kHeight, kFlush, kHole, kOpeningWidth, kOpeningHeight, false};
-constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, kFrameFlush, kFrameHole,
-                              kWallWidth,  kWallHeight,  true};
+constexpr WholeRules kOfLeaf{kWidth, kHeight,       &kFlush,        nullptr,
+                             kHole,  kOpeningWidth, kOpeningHeight, false};
+constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, &kFrameFlush, nullptr,
+                              kFrameHole,  kWallWidth,   kWallHeight,  true};
+constexpr WholeRules kOfCase{kOverallWidth, kOverallHeight, nullptr,        &kOverallDepth,
+                             kOverallHole,  kOpeningWidth,  kOpeningHeight, true};
 
 const WholeRules& rules_for(const Assembly& assembly) {
+  if (assembly.whole().kind >= GroupKind::cabinet) return kOfCase;
   const Fit* fit = fit_in_opening(assembly);
   return fit != nullptr && fit->stands == StandsIn::wall ? kOfFrame : kOfLeaf;
 }
@@ -309,11 +324,13 @@ void check_moved_holes(Bench& bench) {
   }
 }
 
-/// From face to back, the lips of hung leaves not counted, which lie on the face.
+/// From face to back, without what lies on the face: the lips of hung leaves, fronts.
 Length depth_but_lips(const Bench& bench, const Box& wood) {
-  const std::vector<const Fit*> hung = fits_that_stand(bench.assembly, StandsIn::group);
-  const bool lips = std::any_of(hung.begin(), hung.end(),
-                                [](const Fit* it) { return it->meets == Meets::rebate; });
+  const std::vector<Fit>& fits = bench.assembly.fits;
+  const bool lips = std::any_of(fits.begin(), fits.end(), [](const Fit& it) {
+    return (it.stands == StandsIn::group && it.meets == Meets::rebate) ||
+           (it.stands == StandsIn::front && it.meets == Meets::overlay);
+  });
   return lips ? wood.high[2] - std::max(wood.low[2], Length()) : wood.extent(2);
 }
 
@@ -375,8 +392,11 @@ void check_whole(Bench& bench) {
   const WholeRules& rules = rules_for(bench.assembly);
   report(bench, rules.width, {}, {}, wood.extent(0), exactly(size[0]));
   report(bench, rules.height, {}, {}, wood.extent(1), exactly(size[1]));
-  const Length proud = std::max(depth_but_lips(bench, wood) - size[2], Length());
-  report(bench, rules.flush, {}, {}, proud, Bounds{{}, {}, {}, Length()});
+  if (rules.flush != nullptr)
+    report(bench, *rules.flush, {}, {}, std::max(depth_but_lips(bench, wood) - size[2], Length()),
+           Bounds{{}, {}, {}, Length()});
+  if (rules.depth != nullptr)
+    report(bench, *rules.depth, {}, {}, depth_but_lips(bench, wood), exactly(size[2]));
   const Box face{{Length(), Length(), Length()}, size};
   const Limits& limits = bench.limits;
   report(bench, rules.hole, {}, {}, widest_hole(bench, bench.solids, face),
@@ -388,10 +408,11 @@ void check_whole(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_whole() {
-  return {&kShared,       &kWidth,         &kHeight,     &kFlush,       &kHole,
-          &kOpeningWidth, &kOpeningHeight, &kArchedHead, &kSideLeft,    &kSideRight,
-          &kSideHead,     &kSideFoot,      &kFrameWidth, &kFrameHeight, &kFrameFlush,
-          &kFrameHole,    &kThresholdEnds, &kWay,        &kWallWidth,   &kWallHeight};
+  return {&kShared,       &kWidth,         &kHeight,       &kFlush,       &kHole,
+          &kOpeningWidth, &kOpeningHeight, &kArchedHead,   &kSideLeft,    &kSideRight,
+          &kSideHead,     &kSideFoot,      &kFrameWidth,   &kFrameHeight, &kFrameFlush,
+          &kFrameHole,    &kThresholdEnds, &kWay,          &kWallWidth,   &kWallHeight,
+          &kOverallWidth, &kOverallHeight, &kOverallDepth, &kOverallHole};
 }
 
 }  // namespace haunch
