@@ -2,29 +2,17 @@
 
 #include <algorithm>
 #include <array>
-#include <cctype>
 #include <iterator>
 #include <set>
 #include <utility>
 
 #include "csv_table.h"
 #include "encoding.h"
+#include "materials.h"
 #include "value_reader.h"
 
 namespace haunch {
 namespace {
-
-/// What is bought as sheets and used as thick as they are, by the words of the trade.
-bool is_sheet_goods(const std::string& material) {
-  constexpr std::string_view kSheets[] = {
-      "mdf",           "hdf",        "osb",       "plywood",    "chipboard", "particle board",
-      "particleboard", "blockboard", "hardboard", "fibreboard", "fiberboard"};
-  std::string folded = material;
-  std::transform(folded.begin(), folded.end(), folded.begin(),
-                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
-  return std::any_of(std::begin(kSheets), std::end(kSheets),
-                     [&](std::string_view word) { return folded.find(word) != std::string::npos; });
-}
 
 const std::vector<std::string_view> kPartKeys = {"name",      "quantity", "length", "width",
                                                  "thickness", "material", "grain",  "rough"};

@@ -33,6 +33,10 @@ inline constexpr KeyRow kCabinetKeys[] = {
                    "housing or groove less what stands in it", "0.1 mm, 1/128 in"),
     length("case.stop", kCabinets, Change::size,
            "how far a stopped housing ends behind the front edge", "12 mm, 1/2 in"),
+    length_or_zero("case.shelf_play", kCabinets, Change::size,
+                   "how much shorter a loose shelf is than the clear width, and less deep than the "
+                   "clear depth",
+                   "3 mm, 1/8 in"),
     word<CaseEnd>("case.top", kCabinets, "a whole top, two rails lying flat, or none", "whole"),
     word<CaseEnd>("case.bottom", kCabinets, "the same at its foot", "whole"),
     length("case.rail_width", kCabinets, Change::size, "of such rails", "100 mm, 4 in"),

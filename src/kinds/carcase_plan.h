@@ -10,6 +10,7 @@
 #include "kind.h"
 #include "layout.h"
 #include "ledger.h"
+#include "shelf_pins.h"
 
 namespace haunch {
 
@@ -37,22 +38,38 @@ struct ToePlan {
   bool is_there() const { return by != ToeBy::none; }
 };
 
-/// A partition or a fixed shelf, where the layout has a divider.
+/// What a shelf carries: so much in all, or for each metre of its length.
+struct ShelfLoad {
+  double kg = 0;
+  bool each_metre = false;
+  /// Of a shelf so long, in kg.
+  double of(Length length) const;
+};
+
+/// What a shelf is taken to carry that is for books, clothes, crockery.
+ShelfLoad usual_load(Load load);
+
+/// A partition, a fixed shelf or a rail that drawers run on, where the layout has a divider or a
+/// node fixed shelves. Its ends stand on others that come before it, or on the case itself.
 struct InnerPlan {
   bool upright = false;
-  Area at;      // as it is seen from the front; of an upright one left and right count, …
-  Bounding by;  // what its ends stand on: dividers with a piece of their own, or the case
-  std::size_t divider = 0;
-  bool rail = false;  // no more than a rail at the front, for drawers to run on
+  Role role = Role::shelf;
+  Area at;                               // between what its ends stand on
+  std::optional<std::size_t> low, high;  // what those are, by index; none: the case itself
+  bool low_opposed = false, high_opposed = false;  // another stands there from the other side
+  std::optional<ShelfLoad> load;
 };
 
 /// Loose shelves behind one opening.
 struct LooseShelves {
-  std::string path;  // of the node
-  Area room;         // clear, between what bounds it
+  Area room;  // clear, between what bounds it
   int count = 0;
   Stuff stuff;
-  std::optional<double> load;  // kg each
+  Length play;   // less than the clear width, in all
+  Length front;  // their front edges, behind the front of all
+  ShelfLoad load;
+  std::optional<std::size_t> left, right;  // what bounds them, by index; none: the sides
+  PinRows pins;
 };
 
 struct CarcasePlan {
@@ -64,12 +81,15 @@ struct CarcasePlan {
   Length joint_depth, opposed_depth, allowance, stop;
   CaseEnd top = CaseEnd::whole, bottom = CaseEnd::whole;
   Length rail_width;
-  Length floor;  // upper face of the bottom
+  Length floor;  // upper face of the bottom; where there is none, of what would be
   BackPlan back;
   ToePlan toe;
   std::vector<InnerPlan> inner;
   std::vector<LooseShelves> loose;
 
+  Length foot() const {
+    return toe.by == ToeBy::legs || toe.by == ToeBy::base ? toe.height : Length();
+  }
   Length inside_left() const { return over + stuff.thickness; }
   Length inside_right() const { return over + width - stuff.thickness; }
   /// The lower face of a whole top, or of its rails; where there is neither the top of the sides.
@@ -79,5 +99,11 @@ struct CarcasePlan {
   /// The rear edges of the sides.
   Length rear() const { return front + depth; }
 };
+
+/// Settles all but what hangs on the layout, on the whole's size and on the frame before it.
+CarcasePlan settle_carcase(Ledger& ledger);
+
+/// A material that is written in a spec: a sheet, or a wood.
+Matter matter_of(std::string_view material);
 
 }  // namespace haunch

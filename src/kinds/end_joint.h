@@ -15,10 +15,10 @@ namespace haunch {
 /// An end that is to be joined.
 struct End {
   Junction junction;
-  std::size_t groove = 0;                   // which feature of the receiver is the groove there
-  std::optional<Length> receiver_shoulder;  // along the receiver, if it has one of its own
-  std::string_view shoulder = {};           // which one, "face" or "back", where they differ
-  std::size_t joint = 0;                    // the first that is added for it
+  std::size_t groove = 0;  // which feature of the receiver is the groove there
+  std::optional<Length> receiver_shoulder = {};  // along the receiver, if it has one of its own
+  std::string_view shoulder = {};                // which one, "face" or "back", where they differ
+  std::size_t joint = 0;                         // the first that is added for it
 };
 
 /// What is let in to an end apart from the two members, once all else stands: one sort after the
@@ -55,6 +55,12 @@ extern const Measures kButtMeasures;
 
 /// Stands a flat end on the receiver, with nothing to hold it there yet.
 void butt(Assembly& assembly, const End& end);
+
+/// That alone, where glue and screws are not drawn.
+class Butt : public EndJoint {
+ public:
+  void cut(Assembly& assembly, const End& end) const override { butt(assembly, end); }
+};
 
 /// Joins an end, its own pieces excepted.
 void join(Assembly& assembly, End& end, const EndJoints& joints);

@@ -37,11 +37,34 @@ void add(Assembly& assembly, const Junction& junction, Joint joint, const Box& c
 
 const Measures kHousingMeasures{kBuilt, kMoved};
 
+namespace {
+
+/// The corner that a stopped housing leaves whole is taken off what stands in it.
+void notch_for_stop(Assembly& assembly, const Junction& junction, Length depth, Length stop) {
+  Piece& enters = assembly.pieces[junction.enters];
+  Box corner = junction.blank(enters);
+  corner.low[kIn] = Length();
+  corner.high[kAcross] = corner.low[kAcross] + stop;
+  enters.features.push_back({FeatureKind::notch,
+                             {assembly.joints.size()},
+                             {junction.own(corner, enters.place)},
+                             {{SizeName::length, depth}, {SizeName::width, stop}}});
+}
+
+}  // namespace
+
 void Housing::cut(Assembly& assembly, const End& end) const {
   const Junction& junction = end.junction;
-  Joint joint = junction.joint(JointKind::housing, kHousingMeasures);
+  const bool stopped = housing_.stop > Length();
+  Joint joint =
+      junction.joint(stopped ? JointKind::stopped_housing : JointKind::housing, kHousingMeasures);
   joint.design.cheeks = housing_.allowance;
   Box cut = junction.blank(assembly.pieces[junction.receives]);
+  if (stopped) {
+    notch_for_stop(assembly, junction, housing_.depth, housing_.stop);
+    cut.low[kAcross] =
+        junction.blank(assembly.pieces[junction.enters]).low[kAcross] + housing_.stop;
+  }
   cut.high[kIn] = housing_.depth;
   const Length thickness = junction.blank(assembly.pieces[junction.enters]).extent(kThrough);
   cut.low[kThrough] = -floor_half(housing_.allowance);
@@ -55,7 +78,10 @@ void RebatedCorner::cut(Assembly& assembly, const End& end) const {
   joint.design.bearing = Length();
   Box cut = junction.blank(assembly.pieces[junction.receives]);
   cut.high[kIn] = depth_;
-  cut.low[kThrough] = Length();
+  if (at_low_end_)
+    cut.high[kThrough] = junction.blank(assembly.pieces[junction.enters]).high[kThrough];
+  else
+    cut.low[kThrough] = Length();
   add(assembly, junction, std::move(joint), cut, FeatureKind::rebate);
 }
 

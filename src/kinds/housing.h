@@ -9,11 +9,13 @@ namespace haunch {
 struct HousingDesign {
   Length depth;
   Length allowance;  // width of the housing minus what stands in it, half at each side
+  Length stop = {};  // a stopped one ends so far behind the low edge of what stands in it
 };
 
 extern const Measures kHousingMeasures;
 
-/// The end stands in a housing through the whole width of the receiver.
+/// The end stands in a housing through the whole width of the receiver, or in one that ends behind
+/// its low edge, which is notched for that.
 class Housing : public EndJoint {
  public:
   explicit Housing(const HousingDesign& housing) : housing_(housing) {}
@@ -25,15 +27,17 @@ class Housing : public EndJoint {
 };
 
 /// The receiver is cut away from the low face of what enters to its own end, so deep: the entering
-/// piece rests on what is left.
+/// piece rests on what is left. At the low end of the receiver it is the other way round.
 class RebatedCorner : public EndJoint {
  public:
-  explicit RebatedCorner(Length depth) : depth_(depth) {}
+  explicit RebatedCorner(Length depth, bool at_low_end = false)
+      : depth_(depth), at_low_end_(at_low_end) {}
   Length reach() const override { return depth_; }
   void cut(Assembly& assembly, const End& end) const override;
 
  private:
   Length depth_;
+  bool at_low_end_;
 };
 
 }  // namespace haunch

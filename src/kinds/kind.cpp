@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "cabinet.h"
 #include "door.h"
 #include "door_defaults.h"
 #include "doorset.h"
@@ -26,6 +27,7 @@ constexpr std::array kKinds = {
     Kind{"door", read_door},
     Kind{"frame", read_frame},
     Kind{"doorset", read_doorset},
+    Kind{"cabinet", read_cabinet},
 };
 
 const Kind* find_kind(std::string_view name) {

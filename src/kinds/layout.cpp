@@ -53,7 +53,7 @@ class Dividing {
   std::optional<Length> stated_size(const LayoutNode& node, bool across, const Sides& reach) const;
   Sides reach_of(const List& list, std::size_t number, const Sides& whole) const;
   Length reach_over(Length width, bool from_right_or_above) const {
-    if (rules_.meets == Meets::inset) return -rules_.gap;
+    if (rules_.meets == Meets::inset && width > kNone) return -rules_.gap;
     return over_divider(width, rules_.gap, from_right_or_above);
   }
   bool settle_sizes(const LayoutNode& node, Length total, const Sides& reach, List& list);

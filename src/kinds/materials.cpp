@@ -3,6 +3,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <cctype>
 
 #include "species.h"
 
@@ -23,13 +24,25 @@ std::vector<std::string> names_of(const OfRoles<std::string>& species) {
 
 }  // namespace
 
+bool is_sheet_goods(std::string_view material) {
+  constexpr std::string_view kSheets[] = {
+      "mdf",           "hdf",        "osb",       "plywood",    "chipboard", "particle board",
+      "particleboard", "blockboard", "hardboard", "fibreboard", "fiberboard"};
+  std::string folded(material);
+  std::transform(folded.begin(), folded.end(), folded.begin(),
+                 [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return std::any_of(std::begin(kSheets), std::end(kSheets),
+                     [&](std::string_view word) { return folded.find(word) != std::string::npos; });
+}
+
 const std::string& material_of(const Piece& piece, const Job& job) {
   return piece.material.empty() ? job.species.of(piece.role) : piece.material;
 }
 
 const std::string& weighed_as(const Piece& piece, const Job& job) {
   const std::string& material = material_of(piece, job);
-  const bool of_a_joint = piece.role >= Role::wedge || piece.role == Role::bead;
+  const bool of_a_joint =
+      (piece.role >= Role::wedge && piece.role <= Role::spline) || piece.role == Role::bead;
   return material.empty() && of_a_joint ? job.species.of(Role::stile) : material;
 }
 

@@ -2,11 +2,15 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "kind.h"
 
 namespace haunch {
+
+/// What is bought as sheets and used as thick as they are, by the words of the trade.
+bool is_sheet_goods(std::string_view material);
 
 /// What a piece of a job is made of: its own material, else the species of its role.
 const std::string& material_of(const Piece& piece, const Job& job);

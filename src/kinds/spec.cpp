@@ -82,18 +82,30 @@ SaidBy KeyValues::said_by(Key key) const {
   return source;
 }
 
-void overlay(Spec& spec, const Spec& shop, Owners of) {
-  take_lists(spec, shop);
+namespace {
+
+void fill(Spec& spec, const Spec& from, Owners of, bool by_shop) {
+  take_lists(spec, from);
   const bool names_species = spec.speaks_of("species");
-  for (const auto& [key, value] : shop.all()) {
+  for (const auto& [key, value] : from.all()) {
     if ((key.row().of & of) == 0 || !value.stated || !is_open(spec, key, names_species)) continue;
     KeyValue& its = spec.edit(key) = value;
-    its.by_shop = true;
+    its.by_shop = by_shop || value.by_shop;
   }
+  if ((of & (kOfDoor | kOfShop)) != 0) fill_panel(spec, from, by_shop);
+}
+
+}  // namespace
+
+void overlay(Spec& spec, const Spec& shop, Owners of) {
+  fill(spec, shop, of, true);
   if ((of & (kOfDoor | kOfShop)) == 0) return;
-  fill_panel(spec, shop, true);
   const auto edge = shop.word<EdgeKind>("edge.kind");
   if (edge && spec.word<EdgeKind>("edge.kind") != edge) forget_shops_edge(spec);
+}
+
+void take_open(Spec& spec, const Spec& of_all, Owners of) {
+  fill(spec, of_all, of, false);
 }
 
 void set_size(KeyValues& values, std::string_view path, Length value) {

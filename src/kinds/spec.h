@@ -143,6 +143,9 @@ struct Spec : KeyValues {
 /// the shop's.
 void overlay(Spec& spec, const Spec& shop, Owners of);
 
+/// The same from what the item itself says of all that are alike: it stays the spec's own.
+void take_open(Spec& spec, const Spec& of_all, Owners of);
+
 /// Sets the size of a dotted key, or those of all the keys of a group, as a lever does. Throws
 /// std::logic_error where there is no such key.
 void set_size(KeyValues& values, std::string_view path, Length value);

@@ -1,0 +1,93 @@
+#include "cabinet.h"
+
+#include <utility>
+
+#include "cabinet_plan.h"
+#include "carcase_set_out.h"
+#include "fronts.h"
+#include "layout_spec.h"
+#include "leaves.h"
+#include "shop.h"
+#include "spec_reader.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kDoorKey = "fronts.door.";
+
+class CabinetJob : public Job {
+ public:
+  CabinetSpec spec;
+
+  Worked work() const override;
+  std::vector<Lever> levers() const override { return plan_cabinet(spec).levers; }
+  std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
+    auto changed = std::make_unique<CabinetJob>(*this);
+    if (lever.key.starts_with(kDoorKey))
+      set_size(changed->spec.door, lever.key.substr(kDoorKey.size()), value);
+    else
+      set_size(changed->spec.own, lever.key, value);
+    return changed;
+  }
+};
+
+Worked CabinetJob::work() const {
+  PlannedCabinet planned = plan_cabinet(spec);
+  Worked worked;
+  worked.problems = std::move(planned.problems);
+  if (!worked.problems.empty()) return worked;
+  MadeFronts fronts = make_fronts(spec, planned.plan, *this);
+  worked.problems = std::move(fronts.problems);
+  if (!worked.problems.empty()) return worked;
+  worked.assumed = std::move(planned.assumed);
+  for (Assumed& it : fronts.assumed)
+    worked.assumed.push_back(std::move(it));
+  worked.rooms = std::move(planned.rooms);
+  worked.cautions = std::move(planned.cautions);
+  Assembly& wood = worked.assembly;
+  wood.groups = {{GroupKind::cabinet, "cabinet", {}, {}}};
+  wood.size = planned.plan.size;
+  SetOutCarcase carcase = set_out_carcase(planned.plan.carcase);
+  add_group(wood, std::move(carcase.wood), {});
+  hang_fronts(wood, std::move(fronts.all), planned.plan, carcase.inner);
+  return worked;
+}
+
+/// Reads the keys of all doors.
+void read_doors(ValueReader& read, const Value& item, Spec& door) {
+  const Value* fronts = item.find("fronts");
+  const Value* doors = fronts != nullptr ? fronts->find("door") : nullptr;
+  if (doors == nullptr) return;
+  if (read.is_object(*doors, "/fronts/door", "an object; write the keys of a door in it"))
+    read_keys(read, *doors, "/fronts/door", {.of = kOfDoor, .elsewhere = &said_by_cabinet()}, door);
+}
+
+}  // namespace
+
+JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
+  SpecReading reading = read_spec(
+      item, {.of = kOfCabinet, .within = R"({"case": {"thickness": …}})"}, units_of(shop));
+  CabinetSpec spec;
+  spec.own = std::move(reading.spec);
+  spec.door.units = spec.own.units;
+  ValueReader read(spec.own.units);
+  read_doors(read, item, spec.door);
+  spec.layout = read_layout(read, item, NodesOf::cabinet);
+  for (Given& given : given_lengths(read.take_lengths()))
+    reading.given.push_back(std::move(given));
+  add(reading.problems, read.take_problems());
+  if (shop != nullptr) {
+    overlay(spec.own, shop->of_use(Use::cabinet), kOfCabinet);
+    overlay(spec.door, shop->of_use(Use::cabinet), kOfDoor);
+  }
+  if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
+  auto job = std::make_unique<CabinetJob>();
+  job->kind = "cabinet";
+  name_job(*job, spec.own, default_id);
+  job->given = std::move(reading.given);
+  job->service = {true, false, false};
+  job->spec = std::move(spec);
+  return {std::move(job), {}};
+}
+
+}  // namespace haunch

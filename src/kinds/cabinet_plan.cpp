@@ -1,0 +1,378 @@
+#include "cabinet_plan.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "ledger.h"
+
+namespace haunch {
+namespace {
+
+constexpr Length kNone;
+
+/// Settles a cabinet step by step; each rests on what the ones before it put into the plan.
+class CabinetPlanner {
+ public:
+  explicit CabinetPlanner(const CabinetSpec& spec) : spec_(spec), ledger_(spec.own) {}
+
+  PlannedCabinet planned();
+
+ private:
+  void settle_size();
+  void settle_case();
+  void settle_fronts();
+  void divide();
+  void place_inner();
+  std::optional<std::size_t> stands_on(Bound bound, const Divider& divider, std::string_view end);
+  Area inner_area(const Divider& divider, const InnerPlan& inner) const;
+  void mark_opposed();
+  void place_shelves();
+  void place_shelves(const LaidOpening& opening);
+  std::optional<std::size_t> inner_at(Bound bound) const;
+  Area clear_behind(const LaidOpening& opening) const;
+  ShelfLoad load_of(const LayoutNode& node);
+  void list_fronts();
+  void add_front(const LaidOpening& opening, FrontKind kind, const Area& at, Side hangs);
+  void look_beside();
+  std::string next_path(FrontKind kind);
+
+  const CabinetSpec& spec_;
+  Ledger ledger_;
+  PlannedCabinet planned_;
+  CabinetPlan& plan_ = planned_.plan;
+  std::map<std::size_t, std::size_t> inner_of_;  // of dividers that have a piece
+  std::map<FrontKind, int> counts_;
+  Length shelf_play_;
+  PinHoles pin_holes_;
+};
+
+// ---- sizes
+
+void CabinetPlanner::settle_size() {
+  plan_.size = {ledger_.take("size.width", {}, {}), ledger_.take("size.height", {}, {}),
+                ledger_.take("size.depth", {}, {})};
+}
+
+void CabinetPlanner::settle_case() {
+  CarcasePlan& carcase = plan_.carcase = settle_carcase(ledger_);
+  const Length behind = carcase.back.fit == BackFit::planted ? carcase.back.stuff.thickness : kNone;
+  carcase.width = plan_.size[0];
+  carcase.height = plan_.size[1];
+  carcase.depth = plan_.size[2] - carcase.front - behind;
+  carcase.floor = carcase.toe.height + carcase.stuff.thickness;
+  const Length inside = carcase.inside_right() - carcase.inside_left();
+  if (inside <= kNone)
+    ledger_.problem({"size.width", "case.thickness"},
+                    fmt::format("two sides of {} leave nothing between them; make it wider",
+                                ledger_.say(carcase.stuff.thickness)));
+  if (carcase.ceiling() <= carcase.floor)
+    ledger_.problem({"size.height", "toe.height"},
+                    "toe, bottom and top leave nothing between them; make it higher");
+  if (carcase.back_front() <= carcase.front + carcase.rail_width)
+    ledger_.problem({"size.depth", "case.back.from_back"},
+                    "what stands before the back leaves no depth in the case; make it deeper");
+}
+
+void CabinetPlanner::settle_fronts() {
+  plan_.meets = ledger_.choose<Meets>("fronts.meets", Meets::overlay, "usual without a face frame");
+  const bool inset = plan_.meets == Meets::inset;
+  plan_.gap =
+      ledger_.take("fronts.gap", inset ? ledger_.pick(2'000, 1, 16) : ledger_.pick(3'000, 1, 8),
+                   inset ? "usual round an inset front" : "usual between fronts");
+}
+
+// ---- what divides it
+
+void CabinetPlanner::divide() {
+  const CarcasePlan& carcase = plan_.carcase;
+  const Length thickness = carcase.stuff.thickness;
+  LayoutRules rules;
+  rules.unit = ledger_.unit;
+  rules.meets = plan_.meets;
+  rules.gap = plan_.gap;
+  rules.upright = rules.level = thickness;
+  rules.framed = false;
+  const Length half = floor_half(plan_.gap);
+  const bool inset = plan_.meets == Meets::inset;
+  rules.reach = inset ? Sides{-plan_.gap, -plan_.gap, -plan_.gap, -plan_.gap}
+                      : Sides{thickness - half, thickness - half,
+                              plan_.size[1] - carcase.ceiling() - plan_.gap, thickness - half};
+  plan_.layout = resolve(
+      spec_.layout,
+      {carcase.inside_left(), carcase.inside_right(), carcase.floor, carcase.ceiling()}, rules);
+  add(ledger_.problems, plan_.layout.problems);
+}
+
+/// The piece on which an end of a divider stands; where there is none, the case.
+std::optional<std::size_t> CabinetPlanner::stands_on(Bound bound, const Divider& divider,
+                                                     std::string_view end) {
+  if (!bound) return {};
+  const auto found = inner_of_.find(*bound);
+  if (found != inner_of_.end()) return found->second;
+  ledger_.problems.push_back(
+      {divider.path,
+       fmt::format("what stands between its parts has nothing to stand on at its {}; write "
+                   "\"between\": \"{}\" in the list beside it",
+                   end, divider.upright ? "shelf" : "partition"),
+       {}});
+  return {};
+}
+
+/// Between what its ends stand on; its other sides as the layout has them.
+Area CabinetPlanner::inner_area(const Divider& divider, const InnerPlan& inner) const {
+  const CarcasePlan& carcase = plan_.carcase;
+  const std::vector<InnerPlan>& all = carcase.inner;
+  Area at = divider.at;
+  if (inner.upright) {
+    at.low = inner.low ? all[*inner.low].at.high : carcase.floor;
+    at.high = inner.high ? all[*inner.high].at.low : carcase.ceiling();
+  } else {
+    at.left = inner.low ? all[*inner.low].at.right : carcase.inside_left();
+    at.right = inner.high ? all[*inner.high].at.left : carcase.inside_right();
+  }
+  return at;
+}
+
+void CabinetPlanner::place_inner() {
+  for (std::size_t number = 0; number < plan_.layout.dividers.size(); ++number) {
+    const Divider& divider = plan_.layout.dividers[number];
+    if (divider.kind == Between::none) continue;
+    InnerPlan inner;
+    inner.upright = divider.upright;
+    inner.role = divider.upright                 ? Role::partition
+                 : divider.kind == Between::rail ? Role::drawer_rail
+                                                 : Role::shelf;
+    inner.low = divider.upright ? stands_on(divider.by.foot, divider, "foot")
+                                : stands_on(divider.by.left, divider, "left");
+    inner.high = divider.upright ? stands_on(divider.by.head, divider, "head")
+                                 : stands_on(divider.by.right, divider, "right");
+    if (inner.role == Role::shelf) inner.load = ShelfLoad{};
+    inner.at = inner_area(divider, inner);
+    inner_of_[number] = plan_.carcase.inner.size();
+    plan_.carcase.inner.push_back(inner);
+  }
+}
+
+/// Two that are housed in one piece from both its faces at one place leave less wood between them.
+void CabinetPlanner::mark_opposed() {
+  std::vector<InnerPlan>& all = plan_.carcase.inner;
+  for (InnerPlan& one : all)
+    for (InnerPlan& other : all) {
+      if (one.upright != other.upright || !one.high || one.high != other.low) continue;
+      const bool apart = one.upright
+                             ? one.at.right <= other.at.left || other.at.right <= one.at.left
+                             : one.at.high <= other.at.low || other.at.high <= one.at.low;
+      if (!apart) one.high_opposed = other.low_opposed = true;
+    }
+}
+
+// ---- shelves
+
+static bool has_loose_shelves(const LayoutNode& node) {
+  return node.said.count("layout_node.shelves.count").value_or(0) > 0 ||
+         std::any_of(node.nodes.begin(), node.nodes.end(), has_loose_shelves);
+}
+
+ShelfLoad CabinetPlanner::load_of(const LayoutNode& node) {
+  const KeyValue& said = node.said["layout_node.shelves.load"];
+  if (said.stated && said.text.empty()) return {said.figure, false};
+  for (const Load load : {Load::books, Load::clothes, Load::crockery})
+    if (said.text == word_of(load)) return usual_load(load);
+  return usual_load(Load::books);
+}
+
+/// The piece that bounds an opening, if that is not the case itself.
+std::optional<std::size_t> CabinetPlanner::inner_at(Bound bound) const {
+  const auto found = bound ? inner_of_.find(*bound) : inner_of_.end();
+  return found == inner_of_.end() ? std::nullopt : std::optional(found->second);
+}
+
+/// The room behind an opening: between the faces of what bounds it.
+Area CabinetPlanner::clear_behind(const LaidOpening& opening) const {
+  const CarcasePlan& carcase = plan_.carcase;
+  const auto its = [&](Bound bound) -> const InnerPlan* {
+    const auto piece = inner_at(bound);
+    return piece ? &carcase.inner[*piece] : nullptr;
+  };
+  Area room = opening.sight;
+  if (!opening.by.left) room.left = carcase.inside_left();
+  if (!opening.by.right) room.right = carcase.inside_right();
+  if (!opening.by.foot) room.low = carcase.floor;
+  if (!opening.by.head) room.high = carcase.ceiling();
+  if (const InnerPlan* piece = its(opening.by.left)) room.left = piece->at.right;
+  if (const InnerPlan* piece = its(opening.by.right)) room.right = piece->at.left;
+  if (const InnerPlan* piece = its(opening.by.foot)) room.low = piece->at.high;
+  if (const InnerPlan* piece = its(opening.by.head)) room.high = piece->at.low;
+  return room;
+}
+
+void CabinetPlanner::place_shelves(const LaidOpening& opening) {
+  const LayoutNode& node = *opening.node;
+  const CarcasePlan& carcase = plan_.carcase;
+  const int count = node.said.count("layout_node.shelves.count").value_or(0);
+  if (count == 0) return;
+  LooseShelves shelves;
+  shelves.room = clear_behind(opening);
+  shelves.count = count;
+  shelves.stuff = carcase.stuff;
+  if (const auto thickness = node.said.size("layout_node.shelves.thickness"))
+    shelves.stuff.thickness = *thickness;
+  if (const std::string& material = node.said.text("layout_node.shelves.material");
+      !material.empty()) {
+    shelves.stuff.material = material;
+    shelves.stuff.matter = matter_of(material);
+  }
+  shelves.load = load_of(node);
+  shelves.play = shelf_play_;
+  shelves.left = inner_at(opening.by.left);
+  shelves.right = inner_at(opening.by.right);
+  const bool behind_front = plan_.meets == Meets::inset && node.front() != FrontKind::none;
+  const Length front = carcase.front + (behind_front ? plan_.front_stuff.thickness : kNone);
+  shelves.front = front + shelves.play;
+  if (shelves.room.height() <= shelves.stuff.thickness * count)
+    ledger_.problems.push_back(
+        {child_path(node.path, "shelves"),
+         fmt::format("{} shelves of {} leave no room between them in {}; write fewer", count,
+                     ledger_.say(shelves.stuff.thickness), ledger_.say(shelves.room.height())),
+         {}});
+  else
+    shelves.pins = rows_for(pin_holes_, count, shelves.stuff.thickness, shelves.room.low,
+                            shelves.room.high, front, carcase.back_front());
+  plan_.carcase.loose.push_back(std::move(shelves));
+}
+
+/// Whether pins are bored in both faces of some partition.
+static bool pins_meet_in_partitions(const ResolvedLayout& layout) {
+  const auto has_loose = [](const LaidOpening& it) { return has_loose_shelves(*it.node); };
+  return std::any_of(layout.openings.begin(), layout.openings.end(), [&](const LaidOpening& one) {
+    return has_loose(one) && one.by.right &&
+           std::any_of(layout.openings.begin(), layout.openings.end(),
+                       [&](const LaidOpening& other) {
+                         return has_loose(other) && other.by.left == one.by.right;
+                       });
+  });
+}
+
+void CabinetPlanner::place_shelves() {
+  if (has_loose_shelves(spec_.layout))
+    pin_holes_ = settle_pin_holes(ledger_, plan_.carcase.stuff.thickness,
+                                  pins_meet_in_partitions(plan_.layout));
+  for (const LaidOpening& opening : plan_.layout.openings)
+    place_shelves(opening);
+}
+
+// ---- fronts
+
+std::string CabinetPlanner::next_path(FrontKind kind) {
+  const FrontKind counted = kind == FrontKind::pair ? FrontKind::door : kind;
+  const std::string_view word = counted == FrontKind::fixed ? "front" : word_of(counted);
+  return fmt::format("{}-{}", word, ++counts_[counted]);
+}
+
+void CabinetPlanner::add_front(const LaidOpening& opening, FrontKind kind, const Area& at,
+                               Side hangs) {
+  FrontPlan front;
+  front.node = opening.node;
+  front.kind = kind;
+  front.at = at;
+  front.hangs = hangs;
+  front.path = next_path(kind);
+  front.left = inner_at(opening.by.left);
+  front.right = inner_at(opening.by.right);
+  front.room = {plan_.gap, plan_.gap, plan_.gap, plan_.gap};
+  if (plan_.meets == Meets::overlay) front.lap = opening.reach;
+  plan_.fronts.push_back(std::move(front));
+}
+
+void CabinetPlanner::list_fronts() {
+  for (const LaidOpening& opening : plan_.layout.openings) {
+    const FrontKind kind = opening.node->front();
+    const Area at = opening.front();
+    if (kind == FrontKind::none) continue;
+    if (at.width() <= plan_.gap || at.height() <= kNone) {
+      ledger_.problems.push_back({opening.node->path,
+                                  fmt::format("leaves {} by {} for its front; give it more room",
+                                              ledger_.say(at.width()), ledger_.say(at.height())),
+                                  {}});
+      continue;
+    }
+    if (kind != FrontKind::pair) {
+      const Side hangs = opening.node->said.word<Side>("hangs").value_or(Side::left);
+      add_front(opening, kind, at, hangs);
+      continue;
+    }
+    const Length half = floor_half(at.width() - plan_.gap);
+    add_front(opening, kind, {at.left, at.left + half, at.low, at.high}, Side::left);
+    add_front(opening, kind, {at.left + half + plan_.gap, at.right, at.low, at.high}, Side::right);
+  }
+}
+
+/// Whether a front has another beside it, and how far away; of those that lie over the front, what
+/// has none beside it has no gap to be measured.
+void CabinetPlanner::look_beside() {
+  for (FrontPlan& front : plan_.fronts) {
+    std::optional<Length> left, right, head, foot;
+    const auto nearer = [](std::optional<Length>& nearest, Length gap) {
+      if (gap >= kNone && (!nearest || gap < *nearest)) nearest = gap;
+    };
+    for (const FrontPlan& other : plan_.fronts) {
+      if (&other == &front) continue;
+      const Area& a = front.at;
+      const Area& b = other.at;
+      if (a.low < b.high && b.low < a.high) {
+        nearer(left, a.left - b.right);
+        nearer(right, b.left - a.right);
+      }
+      if (a.left < b.right && b.left < a.right) {
+        nearer(head, b.low - a.high);
+        nearer(foot, a.low - b.high);
+      }
+    }
+    const auto take = [&](std::optional<Length> gap, Length& room, bool& beside) {
+      const bool near = gap && *gap <= plan_.gap * 2;
+      if (plan_.meets == Meets::overlay) beside = near;
+      if (near) room = *gap;
+    };
+    take(left, front.room.left, front.beside.left);
+    take(right, front.room.right, front.beside.right);
+    take(head, front.room.head, front.beside.head);
+    take(foot, front.room.foot, front.beside.foot);
+  }
+}
+
+PlannedCabinet CabinetPlanner::planned() {
+  settle_size();
+  settle_case();
+  settle_fronts();
+  if (ledger_.spec.speaks_of("fronts.hinges")) plan_.hinges = settle_cup_hinges(ledger_);
+  plan_.pin_out = ledger_.pick(6'000, 1, 4);
+  plan_.front_stuff.thickness =
+      ledger_.take("fronts.thickness", ledger_.pick(20'000, 3, 4), "usual for a front");
+  if (has_loose_shelves(spec_.layout))
+    shelf_play_ = ledger_.take("case.shelf_play", ledger_.pick(3'000, 1, 8),
+                               "so that they go in and come out");
+  if (ledger_.clean()) divide();
+  if (ledger_.clean()) {
+    place_inner();
+    mark_opposed();
+    place_shelves();
+    list_fronts();
+    look_beside();
+  }
+  ledger_.note_names();
+  planned_.assumed = std::move(ledger_.assumed);
+  planned_.levers = std::move(ledger_.levers);
+  planned_.problems = std::move(ledger_.problems);
+  return std::move(planned_);
+}
+
+}  // namespace
+
+PlannedCabinet plan_cabinet(const CabinetSpec& spec) {
+  return CabinetPlanner(spec).planned();
+}
+
+}  // namespace haunch

@@ -1,0 +1,63 @@
+// A cabinet with every size settled: case, the frame before it, and what closes its openings.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "carcase_plan.h"
+#include "cup_hinge.h"
+#include "kind.h"
+#include "layout.h"
+#include "spec.h"
+
+namespace haunch {
+
+/// The group of the case in a cabinet, after the whole.
+inline constexpr std::size_t kCaseOfCabinet = 1;
+
+/// What a cabinet's spec says.
+struct CabinetSpec {
+  Spec own;
+  Spec door;  // of all its doors
+  LayoutNode layout;
+};
+
+/// One front: what closes an opening, or one of the two leaves of a pair.
+struct FrontPlan {
+  const LayoutNode* node = nullptr;
+  FrontKind kind = FrontKind::door;
+  Area at;
+  Side hangs = Side::left;  // of a leaf
+  std::string path;         // of its group: "door-1"
+  Sides room;               // to what stands beside it
+  SidesBeside beside;
+  std::optional<std::size_t> left, right;  // what bounds its opening, by index; none: the sides
+  Sides lap;                               // of one that lies over the front: beyond its opening
+};
+
+struct CabinetPlan {
+  Triple size;
+  Meets meets = Meets::overlay;
+  Length gap;
+  Length pin_out;  // of the hinges' pin, before the face of a leaf
+  CarcasePlan carcase;
+  ResolvedLayout layout;
+  std::vector<FrontPlan> fronts;  // down the rows, then to the right
+  Stuff front_stuff;              // of plain ones
+  std::optional<CupHinges> hinges;
+};
+
+struct PlannedCabinet {
+  CabinetPlan plan;
+  std::vector<Assumed> assumed;
+  std::vector<Lever> levers;
+  std::vector<Problem> problems;  // when there are any, the plan is not to be used
+  std::vector<NamedRoom> rooms;
+  std::vector<Caution> cautions;
+};
+
+/// Settles every size. The spec must outlive the plan.
+PlannedCabinet plan_cabinet(const CabinetSpec& spec);
+
+}  // namespace haunch

@@ -1,0 +1,358 @@
+#include "carcase_set_out.h"
+
+#include <memory>
+#include <string>
+#include <utility>
+
+#include "end_joint.h"
+#include "groove.h"
+#include "housing.h"
+#include "marks.h"
+
+namespace haunch {
+namespace {
+
+// Length, width and thickness: of what is in the case the width lies from front to back, of what
+// closes it in front or behind its thickness.
+constexpr std::array<Axis, 3> kUpright{Axis::y, Axis::z, Axis::x};
+constexpr std::array<Axis, 3> kLevel{Axis::x, Axis::z, Axis::y};
+constexpr std::array<Axis, 3> kUprightSheet{Axis::y, Axis::x, Axis::z};
+constexpr std::array<Axis, 3> kLevelBoard{Axis::x, Axis::y, Axis::z};
+
+constexpr Length kNone;
+
+/// Where on what receives it a piece ends: between its ends, or at one of them, where nothing is
+/// left for a housing to stand in.
+enum class Meeting : unsigned char { between, at_low_end, at_high_end };
+
+/// Sets a case out: sides, what closes it, what stands in it, its back.
+class CarcaseSetter {
+ public:
+  explicit CarcaseSetter(const CarcasePlan& plan) : plan_(plan) {}
+
+  SetOutCarcase set_out() {
+    wood_.groups = {{GroupKind::carcase, "case", {}, {}}};
+    wood_.size = {plan_.over + plan_.width, plan_.height, plan_.rear()};
+    add_sides();
+    add_end(plan_.bottom, "bottom", Role::bottom, plan_.floor - plan_.stuff.thickness,
+            plan_.foot() == plan_.floor - plan_.stuff.thickness ? Meeting::at_low_end
+                                                                : Meeting::between);
+    add_end(plan_.top, "top", Role::top, plan_.ceiling(), Meeting::at_high_end);
+    for (const InnerPlan& inner : plan_.inner)
+      add_inner(inner);
+    add_back();
+    add_toe();
+    for (const LooseShelves& shelves : plan_.loose)
+      add_loose(shelves);
+    return {std::move(wood_), std::move(inner_)};
+  }
+
+ private:
+  /// A piece that ends on two others: where it lies, and what its ends stand on.
+  struct Ends {
+    std::size_t low = 0, high = 0;
+    Meeting meeting = Meeting::between;
+    bool low_opposed = false, high_opposed = false;
+  };
+
+  void add_sides();
+  void add_end(CaseEnd end, const std::string& name, Role role, Length low, Meeting meeting);
+  void add_inner(const InnerPlan& inner);
+  void add_back();
+  void groove_back(std::size_t back);
+  void rebate_back(std::size_t back);
+  void plant_back(std::size_t back);
+  void add_toe();
+  void add_base();
+  void add_loose(const LooseShelves& shelves);
+  std::size_t add(const std::string& name, Role role, const Triple& blank, const Place& place,
+                  const Stuff& stuff);
+  std::size_t add_level(const std::string& name, Role role, const Area& at, Length front,
+                        Length rear, const Ends& ends);
+  std::size_t add_upright(const std::string& name, Role role, const Area& at, const Ends& ends);
+  void join_ends(std::size_t piece, Axis along, const Ends& ends, const EndJoint& low,
+                 const EndJoint& high);
+  std::unique_ptr<const EndJoint> joint(Meeting meeting, bool opposed) const;
+  std::string numbered(Role role) const;
+  Length closed_rear() const {
+    return plan_.back.fit == BackFit::rebated ? plan_.back_front() : plan_.rear();
+  }
+
+  const CarcasePlan& plan_;
+  Assembly wood_;
+  std::vector<std::size_t> inner_;  // the pieces of plan_.inner
+  std::optional<std::size_t> bottom_, top_;
+};
+
+std::size_t CarcaseSetter::add(const std::string& name, Role role, const Triple& blank,
+                               const Place& place, const Stuff& stuff) {
+  const std::size_t number = add_piece(wood_, name, role, blank, place);
+  wood_.pieces[number].material = stuff.material;
+  wood_.pieces[number].matter = stuff.matter;
+  return number;
+}
+
+void CarcaseSetter::add_sides() {
+  const Length thickness = plan_.stuff.thickness;
+  const Triple blank{plan_.height - plan_.foot(), plan_.depth, thickness};
+  for (const bool right : {false, true})
+    add(right ? "right side" : "left side", Role::side, blank,
+        {{right ? plan_.inside_right() : plan_.over, plan_.foot(), plan_.front}, kUpright},
+        plan_.stuff);
+}
+
+/// How ends meet what they stand on. At the end of a side, where a housing would have nothing above
+/// it or below, it is a rebate.
+std::unique_ptr<const EndJoint> CarcaseSetter::joint(Meeting meeting, bool opposed) const {
+  if (plan_.joint == CaseJoint::butted) return std::make_unique<Butt>();
+  const Length depth = opposed ? plan_.opposed_depth : plan_.joint_depth;
+  if (meeting != Meeting::between)
+    return std::make_unique<RebatedCorner>(depth, meeting == Meeting::at_low_end);
+  const Length stop = plan_.joint == CaseJoint::stopped_housing ? plan_.stop : kNone;
+  return std::make_unique<Housing>(HousingDesign{depth, plan_.allowance, stop});
+}
+
+void CarcaseSetter::join_ends(std::size_t piece, Axis along, const Ends& ends, const EndJoint& low,
+                              const EndJoint& high) {
+  const Axis through = along == Axis::x ? Axis::y : Axis::x;
+  low.cut(wood_, {Junction(wood_, ends.low, piece, {along, false}, through)});
+  high.cut(wood_, {Junction(wood_, ends.high, piece, {along, true}, through)});
+}
+
+std::size_t CarcaseSetter::add_level(const std::string& name, Role role, const Area& at,
+                                     Length front, Length rear, const Ends& ends) {
+  const auto low = joint(ends.meeting, ends.low_opposed);
+  const auto high = joint(ends.meeting, ends.high_opposed);
+  const Length length = at.width() + low->reach() + high->reach();
+  const std::size_t piece = add(name, role, {length, rear - front, at.height()},
+                                {{at.left - low->reach(), at.low, front}, kLevel}, plan_.stuff);
+  join_ends(piece, Axis::x, ends, *low, *high);
+  return piece;
+}
+
+std::size_t CarcaseSetter::add_upright(const std::string& name, Role role, const Area& at,
+                                       const Ends& ends) {
+  const auto low = joint(Meeting::between, ends.low_opposed);
+  const auto high = joint(Meeting::between, ends.high_opposed);
+  const Length length = at.height() + low->reach() + high->reach();
+  const std::size_t piece =
+      add(name, role, {length, plan_.back_front() - plan_.front, at.width()},
+          {{at.left, at.low - low->reach(), plan_.front}, kUpright}, plan_.stuff);
+  join_ends(piece, Axis::y, ends, *low, *high);
+  return piece;
+}
+
+/// A whole bottom or top, or two rails that lie flat, the rear one before the back.
+void CarcaseSetter::add_end(CaseEnd end, const std::string& name, Role role, Length low,
+                            Meeting meeting) {
+  const Area at{plan_.inside_left(), plan_.inside_right(), low, low + plan_.stuff.thickness};
+  const Ends ends{kLeftSide, kRightSide, meeting};
+  if (end == CaseEnd::whole)
+    (role == Role::top ? top_ : bottom_) =
+        add_level(name, role, at, plan_.front, closed_rear(), ends);
+  if (end != CaseEnd::rails) return;
+  const Length rear = plan_.back_front();
+  add_level("front " + name + " rail", Role::top_rail, at, plan_.front,
+            plan_.front + plan_.rail_width, ends);
+  add_level("rear " + name + " rail", Role::top_rail, at, rear - plan_.rail_width, rear, ends);
+}
+
+/// "shelf 2": counted as they are set out.
+std::string CarcaseSetter::numbered(Role role) const {
+  std::size_t before = 0;
+  for (const Piece& piece : wood_.pieces)
+    before += piece.role == role ? 1 : 0;
+  std::string name(word_of(role));
+  if (const std::size_t dash = name.find('-'); dash != std::string::npos) name[dash] = ' ';
+  return name + " " + std::to_string(before + 1);
+}
+
+void CarcaseSetter::add_inner(const InnerPlan& inner) {
+  const auto receiver = [&](const std::optional<std::size_t>& its, std::size_t otherwise) {
+    return its ? inner_[*its] : otherwise;
+  };
+  const std::size_t low = inner.upright ? bottom_.value_or(kLeftSide) : kLeftSide;
+  const std::size_t high = inner.upright ? top_.value_or(kLeftSide) : kRightSide;
+  const Ends ends{receiver(inner.low, low), receiver(inner.high, high), Meeting::between,
+                  inner.low_opposed, inner.high_opposed};
+  const Length rear =
+      inner.role == Role::drawer_rail ? plan_.front + plan_.rail_width : plan_.back_front();
+  inner_.push_back(inner.upright ? add_upright(numbered(inner.role), inner.role, inner.at, ends)
+                                 : add_level(numbered(inner.role), inner.role, inner.at,
+                                             plan_.front, rear, ends));
+  if (inner.load) wood_.pieces[inner_.back()].load = inner.load->of(inner.at.width());
+}
+
+// ---- back
+
+void CarcaseSetter::add_back() {
+  const BackPlan& back = plan_.back;
+  if (back.fit == BackFit::none) return;
+  const Length thickness = plan_.stuff.thickness;
+  const Length within = back.depth - back.gap;  // of the sides; a planted one lies over them
+  const bool planted = back.fit == BackFit::planted;
+  const bool grooved = back.fit == BackFit::grooved;
+  const Length aside = planted ? thickness : within;
+  const Length below = plan_.bottom != CaseEnd::whole ? plan_.floor - thickness
+                       : grooved                      ? plan_.floor - within
+                                                      : plan_.floor - thickness;
+  const Length above =
+      grooved && plan_.top == CaseEnd::whole ? plan_.ceiling() + within : plan_.height;
+  const Length front =
+      planted ? plan_.rear() : plan_.back_front() + floor_half(back.groove - back.stuff.thickness);
+  const std::size_t piece = add(
+      "back", Role::back,
+      {above - below, plan_.inside_right() - plan_.inside_left() + aside * 2, back.stuff.thickness},
+      {{plan_.inside_left() - aside, below, grooved || planted ? front : plan_.back_front()},
+       kUprightSheet},
+      back.stuff);
+  if (grooved) groove_back(piece);
+  if (back.fit == BackFit::rebated) rebate_back(piece);
+  if (planted) plant_back(piece);
+}
+
+/// A groove or rebate for the back in the inner face of a piece, right along it.
+GrooveRef work_for_back(Assembly& wood, std::size_t piece, FeatureKind kind, const Box& room) {
+  Piece& its = wood.pieces[piece];
+  const Box cut = in_own_axes(room, its.place);
+  its.features.push_back({kind,
+                          {},
+                          {cut},
+                          {{SizeName::width, cut.extent(1)},
+                           {SizeName::depth, cut.extent(2)},
+                           {SizeName::from_back, its.blank[1] - cut.high[1]}}});
+  return {piece, its.features.size() - 1};
+}
+
+void CarcaseSetter::groove_back(std::size_t back) {
+  const BackPlan& plan = plan_.back;
+  const Length from = plan_.back_front();
+  const Length to = from + plan.groove;
+  const auto receive = [&](std::size_t piece, Heading heading) {
+    Box room = placed_blank(wood_.pieces[piece]);
+    const auto axis = static_cast<std::size_t>(heading.axis);
+    room.low[2] = from;
+    room.high[2] = to;
+    if (heading.upwards)
+      room.high[axis] = room.low[axis] + plan.depth;
+    else
+      room.low[axis] = room.high[axis] - plan.depth;
+    const GrooveRef groove = work_for_back(wood_, piece, FeatureKind::groove, room);
+    Clearances design;
+    design.cheeks = plan.groove - plan.stuff.thickness;
+    design.bottom = plan.gap;
+    design.bite = plan.depth - plan.gap;
+    house_panel(wood_, groove, back, heading, design);
+  };
+  receive(kLeftSide, {Axis::x, false});
+  receive(kRightSide, {Axis::x, true});
+  if (bottom_) receive(*bottom_, {Axis::y, false});
+  if (top_) receive(*top_, {Axis::y, true});
+}
+
+void CarcaseSetter::rebate_back(std::size_t back) {
+  const BackPlan& plan = plan_.back;
+  for (const bool right : {false, true}) {
+    Box room = placed_blank(wood_.pieces[right ? kRightSide : kLeftSide]);
+    room.low[2] = plan_.back_front();
+    if (right)
+      room.high[0] = room.low[0] + plan.depth;
+    else
+      room.low[0] = room.high[0] - plan.depth;
+    const GrooveRef rebate =
+        work_for_back(wood_, right ? kRightSide : kLeftSide, FeatureKind::rebate, room);
+    Clearances design;
+    design.bearing = Length();
+    design.bottom = plan.gap;
+    design.bite = plan.depth - plan.gap;
+    house_panel(wood_, rebate, back, {Axis::x, right}, design, JointKind::panel_in_rebate);
+  }
+}
+
+void CarcaseSetter::plant_back(std::size_t back) {
+  for (const std::size_t side : {kLeftSide, kRightSide}) {
+    butt(wood_, {Junction(wood_, side, back, {Axis::z, false}, Axis::x)});
+    wood_.joints.back().kind = JointKind::planted;
+  }
+}
+
+// ---- toe and loose shelves
+
+/// Notches the sides, or stands the case on a base of its own, and closes the front below it.
+void CarcaseSetter::add_toe() {
+  const ToePlan& toe = plan_.toe;
+  if (!toe.is_there()) return;
+  const Length thickness = plan_.stuff.thickness;
+  if (toe.by == ToeBy::base) return add_base();
+  const bool notched = toe.by == ToeBy::notched;
+  const Length left = notched ? plan_.inside_left() : plan_.over;
+  const Length right = notched ? plan_.inside_right() : plan_.over + plan_.width;
+  const Length high = notched ? plan_.floor - thickness : toe.height;
+  const std::size_t board =
+      add("toe board", Role::toe_board, {right - left, high, thickness},
+          {{left, Length(), std::max(toe.setback, plan_.front)}, kLevelBoard}, plan_.stuff);
+  if (!notched) return;
+  const Length into = toe.setback - plan_.front;
+  for (const bool at_right : {false, true}) {
+    const std::size_t side = at_right ? kRightSide : kLeftSide;
+    Piece& piece = wood_.pieces[side];
+    if (into > Length())
+      piece.features.push_back(
+          {FeatureKind::notch,
+           {},
+           {Box{{Length(), Length(), Length()}, {toe.height, into, thickness}}},
+           {{SizeName::length, toe.height}, {SizeName::depth, into}}});
+    butt(wood_, {Junction(wood_, side, board, {Axis::x, at_right}, Axis::z)});
+  }
+}
+
+/// A frame of four boards below the case.
+void CarcaseSetter::add_base() {
+  const ToePlan& toe = plan_.toe;
+  const Length thickness = plan_.stuff.thickness;
+  const Length front = std::max(toe.setback, plan_.front);
+  const Length rear = plan_.rear() - thickness;
+  const Triple across{plan_.width, toe.height, thickness};
+  const std::size_t fore = add("toe board", Role::toe_board, across,
+                               {{plan_.over, Length(), front}, kLevelBoard}, plan_.stuff);
+  const std::size_t hind = add("rear base board", Role::toe_board, across,
+                               {{plan_.over, Length(), rear}, kLevelBoard}, plan_.stuff);
+  constexpr std::array<Axis, 3> kInwards{Axis::z, Axis::y, Axis::x};
+  for (const bool right : {false, true}) {
+    const std::size_t end =
+        add(right ? "right base board" : "left base board", Role::toe_board,
+            {rear - front - thickness, toe.height, thickness},
+            {{right ? plan_.inside_right() : plan_.over, Length(), front + thickness}, kInwards},
+            plan_.stuff);
+    butt(wood_, {Junction(wood_, fore, end, {Axis::z, false}, Axis::x)});
+    butt(wood_, {Junction(wood_, hind, end, {Axis::z, true}, Axis::x)});
+  }
+}
+
+void CarcaseSetter::add_loose(const LooseShelves& shelves) {
+  const auto bound = [&](const std::optional<std::size_t>& inner, std::size_t side) {
+    return inner ? inner_[*inner] : side;
+  };
+  bore_rows(wood_, bound(shelves.left, kLeftSide), true, shelves.pins);
+  bore_rows(wood_, bound(shelves.right, kRightSide), false, shelves.pins);
+  for (const std::size_t hole : shelves.pins.used) {
+    const std::size_t shelf =
+        add(numbered(Role::shelf), Role::shelf,
+            {shelves.room.width() - shelves.play, plan_.back_front() - shelves.front - shelves.play,
+             shelves.stuff.thickness},
+            {{shelves.room.left + floor_half(shelves.play), shelves.pins.underside(hole),
+              shelves.front},
+             kLevel},
+            shelves.stuff);
+    wood_.pieces[shelf].loose = true;
+    wood_.pieces[shelf].load = shelves.load.of(wood_.pieces[shelf].blank[0]);
+  }
+}
+
+}  // namespace
+
+SetOutCarcase set_out_carcase(const CarcasePlan& plan) {
+  return CarcaseSetter(plan).set_out();
+}
+
+}  // namespace haunch

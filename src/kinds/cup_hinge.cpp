@@ -1,0 +1,78 @@
+#include "cup_hinge.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <string>
+#include <utility>
+
+#include "round_bore.h"
+
+namespace haunch {
+namespace {
+
+// A plate's two screws, above and below its middle, in holes of the usual system.
+constexpr Length kPlateHole = Length::from_mm(5);
+constexpr Length kPlateDepth = Length::from_mm(12);
+constexpr Length kPlateScrew = Length::from_mm(16);
+
+/// A hole of a fitting in the face of a piece, at a place along its length and across its width.
+void bore(Piece& piece, FeatureKind kind, const std::string& name, Length along, Length across,
+          Length diameter, Length depth, bool from_high) {
+  const Length radius = floor_half(diameter);
+  const Length from = from_high ? piece.blank[2] - depth : Length();
+  Feature feature;
+  feature.kind = kind;
+  feature.fitting = Fitting{name, 2, from_high};
+  feature.prisms = {
+      round_hole({{along - radius, across - radius, from},
+                  {along - radius + diameter, across - radius + diameter, from + depth}},
+                 2, bore_corners(diameter))};
+  feature.sizes = {{SizeName::diameter, diameter},
+                   {SizeName::depth, depth},
+                   {SizeName::from_foot, along},
+                   {SizeName::from_edge, across}};
+  piece.features.push_back(std::move(feature));
+}
+
+}  // namespace
+
+CupHinges settle_cup_hinges(Ledger& ledger) {
+  CupHinges hinges;
+  hinges.number = ledger.spec.count("fronts.hinges.number");
+  constexpr std::string_view kUsual = "usual for such a hinge; see its maker's sheet";
+  hinges.diameter = ledger.take("fronts.hinges.cup.diameter", Length::from_mm(35), kUsual);
+  hinges.depth = ledger.take("fronts.hinges.cup.depth", Length::from_mm(13), kUsual);
+  hinges.from_edge = ledger.take("fronts.hinges.cup.from_edge", Length::from_mm(5), kUsual);
+  hinges.from_end = ledger.take("fronts.hinges.from_end", ledger.pick(80'000, 3, 1), kUsual);
+  hinges.plate = ledger.take("fronts.hinges.plate", Length::from_mm(37), kUsual);
+  return hinges;
+}
+
+int usual_cup_hinges(Length height) {
+  int number = 2;
+  while (number < 5 && height > Length::from_inch_parts(20 * number))
+    ++number;
+  return number;
+}
+
+void let_in_cups(Assembly& assembly, std::size_t leaf, std::size_t post, bool hinged_right,
+                 const CupHinges& hinges, Length behind) {
+  Piece& stile = assembly.pieces[outermost(assembly, leaf, hinged_right)];
+  Piece& stands = assembly.pieces[post];
+  const int number = hinges.number.value_or(usual_cup_hinges(stile.blank[0]));
+  const Length between = stile.blank[0] - hinges.from_end * 2;
+  const Length in = hinges.from_edge + floor_half(hinges.diameter);
+  for (int i = 0; i < number; ++i) {
+    const std::string name = fmt::format("{}, hinge {}", group_name(assembly.groups[leaf]), i + 1);
+    const Length along = hinges.from_end + floor_divide(between * i, number - 1);
+    bore(stile, FeatureKind::hinge_cup, name, along, hinged_right ? stile.blank[1] - in : in,
+         hinges.diameter, hinges.depth, true);
+    const Length height = stile.place.origin[1] + along - stands.place.origin[1];
+    for (const Length screw : {-kPlateScrew, kPlateScrew})
+      bore(stands, FeatureKind::screw_hole, name, height + screw, behind + hinges.plate, kPlateHole,
+           kPlateDepth, !hinged_right);
+  }
+}
+
+}  // namespace haunch

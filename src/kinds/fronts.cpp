@@ -1,0 +1,154 @@
+#include "fronts.h"
+
+#include <algorithm>
+#include <string>
+#include <utility>
+
+#include "carcase_set_out.h"
+#include "door.h"
+#include "doorset_leaf.h"
+#include "leaves.h"
+#include "marks.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kDoorKey = "fronts.door.";
+
+/// What a leaf's spec says, and for want of it what is said of all doors.
+Spec leaf_spec(const CabinetSpec& spec, const FrontPlan& front) {
+  Spec leaf = front.node->said;
+  leaf.units = spec.own.units;
+  take_open(leaf, spec.door, kOfDoor);
+  for (const Key group : std::initializer_list<Key>{"species"})
+    for (const auto& [key, value] : spec.own.all())
+      if (value.stated && (key == group || key.is_below(group))) leaf.edit(key) = value;
+  leaf.woods = spec.own.woods;
+  leaf.set("use", static_cast<int>(Use::cabinet));
+  leaf.set("hangs", static_cast<int>(front.hangs));
+  return leaf_in_room(std::move(leaf), {front.at.width(), front.at.height(), {}, {}});
+}
+
+/// Where a problem of such a spec stands in the cabinet's: at what the node says, or at what is
+/// said of all doors.
+Problem of_the_cabinet(Problem problem, const CabinetSpec& spec, const FrontPlan& front) {
+  const bool made = problem.path.empty() || problem.path.starts_with("/opening") ||
+                    problem.path.starts_with("/clearance");
+  if (made) {
+    problem.message = "the leaf that closes it: " + problem.message;
+    problem.path = front.node->path;
+    return problem;
+  }
+  std::string key = problem.path.substr(1);
+  std::replace(key.begin(), key.end(), '/', '.');
+  const auto found = find_key(key);
+  const bool of_node = found && front.node->said.said_by(*found) != SaidBy::nobody;
+  const bool of_all = found && spec.door.said_by(*found) != SaidBy::nobody;
+  problem.path = (of_node || !of_all ? front.node->path : "/fronts/door") + problem.path;
+  return problem;
+}
+
+/// What is assumed of one leaf and was not of those before it, under the key of all of them, or
+/// where it is another value under its own.
+void take_assumed(MadeFronts& made, std::vector<Assumed> its, const FrontPlan& front) {
+  for (Assumed& it : its) {
+    if (it.key == "units" || it.key == "species" || it.key == "horn") continue;
+    const std::string of_all = std::string(kDoorKey) + it.key;
+    const auto told = std::find_if(made.assumed.begin(), made.assumed.end(),
+                                   [&](const Assumed& known) { return known.key == of_all; });
+    if (told != made.assumed.end() && told->value == it.value) continue;
+    std::string node = front.node->path.substr(1);
+    std::replace(node.begin(), node.end(), '/', '.');
+    it.key = told == made.assumed.end() ? of_all : node + "." + it.key;
+    const bool again = std::any_of(made.assumed.begin(), made.assumed.end(),
+                                   [&](const Assumed& known) { return known.key == it.key; });
+    if (!again) made.assumed.push_back(std::move(it));
+  }
+}
+
+void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front, const Job& job) {
+  DoorJob leaf;
+  leaf.unit = job.unit;
+  leaf.spec = leaf_spec(spec, front);
+  Worked worked = leaf.work();
+  for (Problem& problem : worked.problems)
+    made.problems.push_back(of_the_cabinet(std::move(problem), spec, front));
+  if (!worked.problems.empty()) return;
+  take_assumed(made, std::move(worked.assumed), front);
+  made.all.push_back({&front, std::move(worked.assembly)});
+}
+
+/// A plain board; of a drawer's grain runs level, else upright.
+void make_plain(MadeFronts& made, const CabinetPlan& plan, const FrontPlan& front) {
+  Assembly wood;
+  wood.groups = {{GroupKind::front, "front", {}, {}}};
+  const Length thickness = plan.front_stuff.thickness;
+  wood.size = {front.at.width(), front.at.height(), thickness};
+  const std::size_t piece =
+      add_piece(wood, "front", Role::panel, {front.at.height(), front.at.width(), thickness},
+                {{}, {Axis::y, Axis::x, Axis::z}});
+  wood.pieces[piece].material = plan.front_stuff.material;
+  wood.pieces[piece].matter = plan.front_stuff.matter;
+  made.all.push_back({&front, std::move(wood)});
+}
+
+/// How it stands among others, and how it moves.
+Fit fit_of(const FrontPlan& front, const CabinetPlan& plan, std::size_t carcase, Length thickness) {
+  Fit fit;
+  fit.stands = StandsIn::front;
+  fit.other = carcase;
+  fit.meets = plan.meets;
+  fit.room = front.room;
+  fit.beside = front.beside;
+  fit.lap = front.lap;
+  if (front.kind == FrontKind::door || front.kind == FrontKind::pair) {
+    // In the middle of the gap beside it, before its face.
+    const bool right = front.hangs == Side::right;
+    const Length out = floor_half(plan.gap);
+    const Length face = plan.meets == Meets::overlay ? -thickness : Length();
+    fit.moves =
+        Swing{Axis::y,
+              {right ? front.at.right + out : front.at.left - out, Length(), face - plan.pin_out},
+              right};
+  }
+  return fit;
+}
+
+/// The piece of the case that a leaf hangs on.
+std::size_t post_of(const FrontPlan& front, const std::vector<std::size_t>& inner) {
+  const bool right = front.hangs == Side::right;
+  const std::optional<std::size_t>& its = right ? front.right : front.left;
+  return its ? inner[*its] : right ? kRightSide : kLeftSide;
+}
+
+}  // namespace
+
+MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const Job& job) {
+  MadeFronts made;
+  for (const FrontPlan& front : plan.fronts) {
+    if (front.kind == FrontKind::fixed)
+      make_plain(made, plan, front);
+    else
+      make_leaf(made, spec, front, job);
+  }
+  return made;
+}
+
+void hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts, const CabinetPlan& plan,
+                 const std::vector<std::size_t>& inner) {
+  for (MadeFront& front : fronts) {
+    const Length thickness = front.wood.size[2];
+    Place at;
+    at.origin = {front.plan->at.left, front.plan->at.low,
+                 plan.meets == Meets::overlay ? -thickness : Length()};
+    const std::size_t group = add_group(cabinet, std::move(front.wood), at, front.plan->path);
+    Fit fit = fit_of(*front.plan, plan, kCaseOfCabinet, thickness);
+    fit.group = group;
+    if (plan.hinges && fit.swing() != nullptr)
+      let_in_cups(cabinet, group, post_of(*front.plan, inner), fit.swing()->at_high, *plan.hinges,
+                  plan.meets == Meets::inset ? thickness : Length());
+    cabinet.fits.push_back(std::move(fit));
+  }
+}
+
+}  // namespace haunch

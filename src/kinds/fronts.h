@@ -1,0 +1,32 @@
+// What closes the openings of a cabinet: leaves sized by what they close, and plain fronts.
+#pragma once
+
+#include <vector>
+
+#include "cabinet_plan.h"
+#include "haunch/wood.h"
+#include "kind.h"
+
+namespace haunch {
+
+/// A front as it is made, its zero at its own lower left corner at its face.
+struct MadeFront {
+  const FrontPlan* plan = nullptr;
+  Assembly wood;
+};
+
+struct MadeFronts {
+  std::vector<MadeFront> all;
+  std::vector<Assumed> assumed;
+  std::vector<Problem> problems;
+  std::vector<Lever> levers;
+};
+
+/// Makes all fronts of a plan, which must outlive them.
+MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const Job& job);
+
+/// Hangs them in the cabinet, or fixes them there. `inner`: the pieces of the case's plan.
+void hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts, const CabinetPlan& plan,
+                 const std::vector<std::size_t>& inner);
+
+}  // namespace haunch

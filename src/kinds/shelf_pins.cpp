@@ -1,0 +1,110 @@
+#include "shelf_pins.h"
+
+#include <algorithm>
+#include <set>
+
+#include "round_bore.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::size_t kToMoveBy = 2;
+
+/// The hole whose pin puts the underside of a shelf nearest to a height; `least`: the lowest free.
+std::size_t nearest_hole(const PinRows& rows, Length underside, std::size_t least) {
+  std::size_t best = least;
+  const auto off = [&](std::size_t hole) {
+    const Length by = rows.underside(hole) - underside;
+    return by < Length() ? -by : by;
+  };
+  for (std::size_t hole = least; hole <= rows.most; ++hole)
+    if (off(hole) < off(best)) best = hole;
+  return best;
+}
+
+}  // namespace
+
+PinHoles settle_pin_holes(Ledger& ledger, Length thickness, bool from_both_faces) {
+  PinHoles holes;
+  holes.pitch = ledger.take("pin_rows.pitch", ledger.pick(32'000, 5, 4), "usual for rows of pins");
+  holes.diameter =
+      ledger.take("pin_rows.diameter", ledger.pick(5'000, 1, 4), "usual for shelf pins");
+  holes.from_front =
+      ledger.take("pin_rows.from_front", ledger.pick(37'000, 3, 2), "usual for rows of pins");
+  const Length usual = ledger.pick(10'000, 3, 8);
+  const Length half =
+      floor_multiple(floor_half(thickness - Length::from_mm(3)), ledger.pick(500, 1, 64));
+  const bool shallow = from_both_faces && half < usual;
+  holes.depth =
+      ledger.take("pin_rows.depth", shallow ? half : usual,
+                  shallow ? "so that 3 mm is left between rows in both faces of a partition"
+                          : "usual for shelf pins");
+  if (ledger.stated("pin_rows.first").stated) holes.first = ledger.take("pin_rows.first", {}, {});
+  if (holes.depth >= thickness)
+    ledger.problem({"pin_rows.depth"}, "is not less than the thickness that is bored, " +
+                                           ledger.say(thickness) + "; leave wood behind the holes");
+  return holes;
+}
+
+std::vector<std::size_t> PinRows::bored() const {
+  std::set<std::size_t> all;
+  for (const std::size_t hole : used)
+    for (std::size_t its = hole - std::min(hole, kToMoveBy);
+         its <= std::min(hole + kToMoveBy, most); ++its)
+      all.insert(its);
+  return {all.begin(), all.end()};
+}
+
+PinRows rows_for(const PinHoles& holes, int shelves, Length thickness, Length low, Length high,
+                 Length front, Length rear) {
+  PinRows rows{holes, low, {}, {}, {}, {}};
+  const Length clear = high - low;
+  const std::int64_t pitches =
+      std::max<std::int64_t>((clear - holes.pitch).steps() / holes.pitch.steps(), 0);
+  rows.most = static_cast<std::size_t>(pitches);
+  rows.first = holes.first.value_or(floor_half(clear - holes.pitch * pitches));
+  while (rows.most > 0 && rows.height(rows.most) + holes.diameter > high)
+    --rows.most;
+  rows.front = front + holes.from_front;
+  const Length deep = rear - holes.from_front - rows.front;
+  rows.rear = rows.front + std::max(floor_multiple(deep, holes.pitch), holes.pitch);
+  const Length free = clear - thickness * shelves;
+  std::size_t least = 0;
+  for (int i = 0; i < shelves; ++i) {
+    const Length wanted = low + floor_divide(free * (i + 1), shelves + 1) + thickness * i;
+    rows.used.push_back(nearest_hole(rows, wanted, std::min(least, rows.most)));
+    least = rows.used.back() + 1;
+  }
+  return rows;
+}
+
+void bore_rows(Assembly& assembly, std::size_t piece, bool looks_right, const PinRows& rows) {
+  Piece& bored = assembly.pieces[piece];
+  const PinHoles& holes = rows.holes;
+  const Length radius = floor_half(holes.diameter);
+  const Length foot = bored.place.origin[1];
+  const Length edge = bored.place.origin[2];
+  const Length from = looks_right ? bored.blank[2] - holes.depth : Length();
+  const std::vector<std::size_t> all = rows.bored();
+  for (const Length row : {rows.front, rows.rear}) {
+    Feature feature;
+    feature.kind = FeatureKind::shelf_pin_holes;
+    feature.fitting = Fitting{"shelf pins", 2, looks_right};
+    for (const std::size_t hole : all) {
+      const Length along = rows.height(hole) - foot - radius;
+      const Length across = row - edge - radius;
+      feature.prisms.push_back(
+          round_hole({{along, across, from},
+                      {along + holes.diameter, across + holes.diameter, from + holes.depth}},
+                     2, bore_corners(holes.diameter)));
+    }
+    feature.sizes = {{SizeName::diameter, holes.diameter},
+                     {SizeName::depth, holes.depth},
+                     {SizeName::from_front, row - edge},
+                     {SizeName::from_foot, rows.height(all.front()) - foot},
+                     {SizeName::pitch, holes.pitch}};
+    bored.features.push_back(std::move(feature));
+  }
+}
+
+}  // namespace haunch
