@@ -327,7 +327,8 @@ void check_slot(Bench& bench, std::size_t number, const Feature& feature, const 
 bool houses_an_end(const Bench& bench, const Feature& feature) {
   if (feature.joints.size() != 1 || feature.cuts.empty()) return false;
   const JointKind kind = bench.assembly.joints[feature.joints.front()].kind;
-  return kind == JointKind::housing || kind == JointKind::rebated_corner;
+  return kind == JointKind::housing || kind == JointKind::stopped_housing ||
+         kind == JointKind::rebated_corner;
 }
 
 /// The wood behind a housing or the rebate at a piece's end, and beyond a housing along its piece.
@@ -350,16 +351,25 @@ void check_housing(Bench& bench, std::size_t number, const Feature& housing) {
            Bounds{limits.least_wood, {}, limits.least_beyond_housing, {}});
 }
 
+/// Whether a groove is worked in a face of its piece, away from its edges.
+bool opens_in_face(const Box& groove, const Box& blank, std::size_t across, std::size_t through) {
+  const auto touches = [&](std::size_t axis) {
+    return groove.low[axis] == blank.low[axis] || groove.high[axis] == blank.high[axis];
+  };
+  return touches(through) && !touches(across);
+}
+
 void check_grooves(Bench& bench, std::size_t number, const Voids& voids) {
   const Piece& piece = bench.assembly.pieces[number];
   const Chosen grooves = chosen(voids, [](const Void& it) { return it.is_groove(); });
   if (grooves.empty()) return;
-  const auto across = static_cast<std::size_t>(piece.place.axes[1]);
-  const auto through = static_cast<std::size_t>(piece.place.axes[2]);
   const Box& blank = bench.solids[number].blank;
   std::optional<Length> least;
   for (const Void* groove : grooves) {
     const Box& box = groove->box;
+    auto across = static_cast<std::size_t>(piece.place.axes[1]);
+    auto through = static_cast<std::size_t>(piece.place.axes[2]);
+    if (opens_in_face(box, blank, across, through)) std::swap(across, through);
     // A rebate across a groove's end is not beside it.
     const Chosen beside = chosen(voids, [&](const Void& it) {
       return it.is_groove() || (it.is_outside() && !interiors_meet(it.box, box));

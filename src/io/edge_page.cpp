@@ -39,7 +39,7 @@ std::string settings_text(const Assembly& wood, const Making& making, FeatureKin
 }
 
 std::string edge_of(const Run& run, const Piece& piece) {
-  return place_of(piece, run) + " edge";
+  return place_of(piece, run) + (run.side.into == 2 ? "" : " edge");
 }
 
 std::string face_of(const Run& run, const Piece&) {
@@ -114,7 +114,9 @@ PageParts groove_page(const Assembly& wood, const Making& making, const LengthPr
     const LengthPrinter fine = lengths.fine();
     return fine.one(groove.setting(SizeName::width)) + " wide, " +
            lengths.one(groove.setting(SizeName::depth)) + " deep, " +
-           fine.one(groove.setting(SizeName::from_face)) + " from the face side";
+           (groove.runs.front().side.into == 2
+                ? lengths.one(groove.setting(SizeName::from_back)) + " from the rear edge"
+                : fine.one(groove.setting(SizeName::from_face)) + " from the face side");
   };
   const auto where = [&](const Run& run, const Piece& piece) {
     if (piece.features[run.feature].cuts.empty()) return std::string();  // told by its curve

@@ -67,15 +67,38 @@ std::string species_text(const OfRoles<std::string>& species) {
   return text;
 }
 
-/// "; panels of birch plywood": what is no wood of the species.
+/// A role in plain words, of several: "toe boards", "shelves".
+std::string plural_of(Role role) {
+  if (role == Role::shelf) return "shelves";
+  std::string words(word_of(role));
+  std::replace(words.begin(), words.end(), '-', ' ');
+  return words + "s";
+}
+
+/// "; panels of birch plywood": what is no wood of the species. Of what more than two roles are
+/// made of, not which.
 std::string materials_text(const Assembly& wood) {
-  std::string text;
+  struct Made {
+    std::string_view material;
+    std::vector<Role> roles;
+  };
+  std::vector<Made> all;
   for (const Piece& piece : wood.pieces) {
     if (piece.material.empty()) continue;
-    const std::string one = piece.matter == Matter::glass
-                                ? piece.material
-                                : std::string(word_of(piece.role)) + "s of " + piece.material;
-    if (text.find(one) == std::string::npos) text += "; " + one;
+    auto its = std::find_if(all.begin(), all.end(),
+                            [&](const Made& it) { return it.material == piece.material; });
+    if (its == all.end()) its = all.insert(all.end(), {piece.material, {}});
+    const bool glass = piece.matter == Matter::glass;
+    if (!glass && std::find(its->roles.begin(), its->roles.end(), piece.role) == its->roles.end())
+      its->roles.push_back(piece.role);
+  }
+  std::string text;
+  for (const Made& made : all) {
+    std::string roles;
+    for (const Role role : made.roles)
+      roles += (roles.empty() ? "" : ", ") + plural_of(role);
+    if (made.roles.size() > 2) roles = "most of it";
+    text.append("; ").append(roles).append(roles.empty() ? "" : " of ").append(made.material);
   }
   return text;
 }
@@ -90,10 +113,12 @@ std::string weight_text(const ItemReport& report) {
 
 /// Itself and its opening, in lines that go on below where the page ends.
 std::string sizes_text(const ItemReport& report, const LengthPrinter& lengths) {
-  const bool is_in_wall = !fits_that_stand(report.wood, StandsIn::wall).empty();
+  const bool is_deep = !fits_that_stand(report.wood, StandsIn::wall).empty() ||
+                       report.wood.whole().kind == GroupKind::cabinet ||
+                       report.wood.whole().kind == GroupKind::drawer;
   return hanging(std::string(word_of(report.wood.whole().kind)) + " " +
                  lengths.one(report.wood.size[0]) + " wide, " + lengths.one(report.wood.size[1]) +
-                 " high, " + lengths.one(report.wood.size[2]) + (is_in_wall ? " deep" : " thick") +
+                 " high, " + lengths.one(report.wood.size[2]) + (is_deep ? " deep" : " thick") +
                  species_text(report.job->species) + materials_text(report.wood) +
                  weight_text(report)) +
          hanging(leaf_widths_text(report.wood, lengths)) +

@@ -48,9 +48,9 @@ class CarcaseSetter {
   }
 
  private:
-  /// A piece that ends on two others: where it lies, and what its ends stand on.
+  /// What the ends of a piece stand on: of an upright one two rails maybe, or nothing.
   struct Ends {
-    std::size_t low = 0, high = 0;
+    std::vector<std::size_t> low, high;
     Meeting meeting = Meeting::between;
     bool low_opposed = false, high_opposed = false;
   };
@@ -81,7 +81,7 @@ class CarcaseSetter {
   const CarcasePlan& plan_;
   Assembly wood_;
   std::vector<std::size_t> inner_;  // the pieces of plan_.inner
-  std::optional<std::size_t> bottom_, top_;
+  std::vector<std::size_t> bottoms_, tops_;
 };
 
 std::size_t CarcaseSetter::add(const std::string& name, Role role, const Triple& blank,
@@ -115,8 +115,10 @@ std::unique_ptr<const EndJoint> CarcaseSetter::joint(Meeting meeting, bool oppos
 void CarcaseSetter::join_ends(std::size_t piece, Axis along, const Ends& ends, const EndJoint& low,
                               const EndJoint& high) {
   const Axis through = along == Axis::x ? Axis::y : Axis::x;
-  low.cut(wood_, {Junction(wood_, ends.low, piece, {along, false}, through)});
-  high.cut(wood_, {Junction(wood_, ends.high, piece, {along, true}, through)});
+  for (const std::size_t receiver : ends.low)
+    low.cut(wood_, {Junction(wood_, receiver, piece, {along, false}, through)});
+  for (const std::size_t receiver : ends.high)
+    high.cut(wood_, {Junction(wood_, receiver, piece, {along, true}, through)});
 }
 
 std::size_t CarcaseSetter::add_level(const std::string& name, Role role, const Area& at,
@@ -134,10 +136,11 @@ std::size_t CarcaseSetter::add_upright(const std::string& name, Role role, const
                                        const Ends& ends) {
   const auto low = joint(Meeting::between, ends.low_opposed);
   const auto high = joint(Meeting::between, ends.high_opposed);
-  const Length length = at.height() + low->reach() + high->reach();
+  const Length below = ends.low.empty() ? kNone : low->reach();
+  const Length above = ends.high.empty() ? kNone : high->reach();
   const std::size_t piece =
-      add(name, role, {length, plan_.back_front() - plan_.front, at.width()},
-          {{at.left, at.low - low->reach(), plan_.front}, kUpright}, plan_.stuff);
+      add(name, role, {at.height() + below + above, plan_.back_front() - plan_.front, at.width()},
+          {{at.left, at.low - below, plan_.front}, kUpright}, plan_.stuff);
   join_ends(piece, Axis::y, ends, *low, *high);
   return piece;
 }
@@ -146,15 +149,15 @@ std::size_t CarcaseSetter::add_upright(const std::string& name, Role role, const
 void CarcaseSetter::add_end(CaseEnd end, const std::string& name, Role role, Length low,
                             Meeting meeting) {
   const Area at{plan_.inside_left(), plan_.inside_right(), low, low + plan_.stuff.thickness};
-  const Ends ends{kLeftSide, kRightSide, meeting};
-  if (end == CaseEnd::whole)
-    (role == Role::top ? top_ : bottom_) =
-        add_level(name, role, at, plan_.front, closed_rear(), ends);
+  const Ends ends{{kLeftSide}, {kRightSide}, meeting};
+  std::vector<std::size_t>& made = role == Role::top ? tops_ : bottoms_;
+  if (end == CaseEnd::whole) made = {add_level(name, role, at, plan_.front, closed_rear(), ends)};
   if (end != CaseEnd::rails) return;
   const Length rear = plan_.back_front();
-  add_level("front " + name + " rail", Role::top_rail, at, plan_.front,
-            plan_.front + plan_.rail_width, ends);
-  add_level("rear " + name + " rail", Role::top_rail, at, rear - plan_.rail_width, rear, ends);
+  made = {
+      add_level("front " + name + " rail", Role::top_rail, at, plan_.front,
+                plan_.front + plan_.rail_width, ends),
+      add_level("rear " + name + " rail", Role::top_rail, at, rear - plan_.rail_width, rear, ends)};
 }
 
 /// "shelf 2": counted as they are set out.
@@ -168,13 +171,14 @@ std::string CarcaseSetter::numbered(Role role) const {
 }
 
 void CarcaseSetter::add_inner(const InnerPlan& inner) {
-  const auto receiver = [&](const std::optional<std::size_t>& its, std::size_t otherwise) {
-    return its ? inner_[*its] : otherwise;
+  const auto receivers = [&](const std::optional<std::size_t>& its,
+                             const std::vector<std::size_t>& otherwise) {
+    return its ? std::vector<std::size_t>{inner_[*its]} : otherwise;
   };
-  const std::size_t low = inner.upright ? bottom_.value_or(kLeftSide) : kLeftSide;
-  const std::size_t high = inner.upright ? top_.value_or(kLeftSide) : kRightSide;
-  const Ends ends{receiver(inner.low, low), receiver(inner.high, high), Meeting::between,
-                  inner.low_opposed, inner.high_opposed};
+  const Ends ends{
+      receivers(inner.low, inner.upright ? bottoms_ : std::vector<std::size_t>{kLeftSide}),
+      receivers(inner.high, inner.upright ? tops_ : std::vector<std::size_t>{kRightSide}),
+      Meeting::between, inner.low_opposed, inner.high_opposed};
   const Length rear =
       inner.role == Role::drawer_rail ? plan_.front + plan_.rail_width : plan_.back_front();
   inner_.push_back(inner.upright ? add_upright(numbered(inner.role), inner.role, inner.at, ends)
@@ -246,8 +250,8 @@ void CarcaseSetter::groove_back(std::size_t back) {
   };
   receive(kLeftSide, {Axis::x, false});
   receive(kRightSide, {Axis::x, true});
-  if (bottom_) receive(*bottom_, {Axis::y, false});
-  if (top_) receive(*top_, {Axis::y, true});
+  if (plan_.bottom == CaseEnd::whole) receive(bottoms_.front(), {Axis::y, false});
+  if (plan_.top == CaseEnd::whole) receive(tops_.front(), {Axis::y, true});
 }
 
 void CarcaseSetter::rebate_back(std::size_t back) {

@@ -28,6 +28,8 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
                    const Box& body) {
   if (feature.fitting) return feature.fitting->into;
   switch (feature.kind) {
+    case FeatureKind::groove:
+      return body.low[1] > Length() && body.high[1] < piece.blank[1] ? 2 : 1;
     case FeatureKind::raise:
     case FeatureKind::housing:
     case FeatureKind::pin_hole:
