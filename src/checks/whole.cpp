@@ -55,21 +55,24 @@ constexpr Rule kOverallHeight{"overall-height", "from the lowest of the wood to 
 constexpr Rule kOverallDepth{"overall-depth", "from the front of the wood to its back", kAddsUp};
 constexpr Rule kOverallHole{"overall-closed", "of gap seen through from front to back",
                             "where nothing is meant to be open nothing must be seen through"};
+constexpr Rule kOpening{"opening-clear", "of wood standing in an opening",
+                        "what closes an opening is made to its whole width and height"};
 
 /// The rules of a whole, in the words of what it is.
 struct WholeRules {
   const Rule &width, &height;
   const Rule* flush;  // of what has a size that is to be kept within from face to back
   const Rule* depth;  // of what has one that its pieces must add up to
-  const Rule &hole, &opening_width, &opening_height;
+  const Rule &hole, &way, &opening_width, &opening_height;
   bool play_shows;  // that of a housing, where its piece goes in
 };
-constexpr WholeRules kOfLeaf{kWidth, kHeight,       &kFlush,        nullptr,
-                             kHole,  kOpeningWidth, kOpeningHeight, false};
-constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, &kFrameFlush, nullptr,
-                              kFrameHole,  kWallWidth,   kWallHeight,  true};
-constexpr WholeRules kOfCase{kOverallWidth, kOverallHeight, nullptr,        &kOverallDepth,
-                             kOverallHole,  kOpeningWidth,  kOpeningHeight, true};
+constexpr WholeRules kOfLeaf{kWidth, kHeight,       &kFlush,        nullptr, kHole,
+                             kWay,   kOpeningWidth, kOpeningHeight, false};
+constexpr WholeRules kOfFrame{kFrameWidth, kFrameHeight, &kFrameFlush, nullptr, kFrameHole,
+                              kWay,        kWallWidth,   kWallHeight,  true};
+constexpr WholeRules kOfCase{kOverallWidth,  kOverallHeight, nullptr,
+                             &kOverallDepth, kOverallHole,   kOpening,
+                             kOpeningWidth,  kOpeningHeight, true};
 
 const WholeRules& rules_for(const Assembly& assembly) {
   if (assembly.whole().kind >= GroupKind::cabinet) return kOfCase;
@@ -241,7 +244,7 @@ void check_way(Bench& bench) {
   for (const Box& way : bench.assembly.open)
     for (const Solid& solid : bench.solids)
       most = std::max(most, depth_of_common(solid.wood, {{way}, {}}));
-  report(bench, kWay, {}, {}, most, Bounds{{}, Length(), {}, {}});
+  report(bench, rules_for(bench.assembly).way, {}, {}, most, Bounds{{}, Length(), {}, {}});
 }
 
 /// The widest place beside the ends of a threshold, as high and as deep as it is, that no wood
@@ -412,7 +415,7 @@ std::vector<const Rule*> rules_of_whole() {
           &kOpeningWidth, &kOpeningHeight, &kArchedHead,   &kSideLeft,    &kSideRight,
           &kSideHead,     &kSideFoot,      &kFrameWidth,   &kFrameHeight, &kFrameFlush,
           &kFrameHole,    &kThresholdEnds, &kWay,          &kWallWidth,   &kWallHeight,
-          &kOverallWidth, &kOverallHeight, &kOverallDepth, &kOverallHole};
+          &kOverallWidth, &kOverallHeight, &kOverallDepth, &kOverallHole, &kOpening};
 }
 
 }  // namespace haunch

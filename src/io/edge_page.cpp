@@ -69,6 +69,11 @@ std::string moulding_text(const Operation& moulding, const LengthPrinter& length
   const Length radius = moulding.setting(SizeName::radius);
   const Length fillet = moulding.setting(SizeName::fillet);
   const Length hollow = moulding.setting(SizeName::hollow_radius);
+  const Length quirk = moulding.setting(SizeName::quirk);
+  if (quirk > Length())
+    return "bead of radius " + lengths.one(radius) + " beside a quirk of " + lengths.one(quirk) +
+           ", " + lengths.one(moulding.setting(SizeName::width)) +
+           " wide on the face; at the face side";
   std::string text = "bevel";
   if (radius > Length()) text = "ovolo of radius " + lengths.one(radius);
   if (hollow > Length()) text = "cove of radius " + lengths.one(hollow);

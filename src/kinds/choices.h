@@ -10,6 +10,7 @@
 #include "haunch/wood.h"
 #include "joint_words.h"
 #include "raise.h"
+#include "screws.h"
 #include "season.h"
 #include "surface.h"
 #include "tenon.h"
@@ -76,6 +77,13 @@ enum class Load { books, clothes, crockery };
 /// nothing.
 enum class FrontKind { door, pair, drawer, fixed, none };
 
+/// How the members of a face frame are joined.
+enum class FaceJoint { mortise_and_tenon, stub, dowel, half_lap, bridle, butted, screws };
+
+/// A bead round an opening: worked on the members, or strips planted there; how its corners meet.
+enum class BeadBy { worked, planted };
+enum class BeadCorners { mitred, butted };
+
 /// What stands between two parts of a layout.
 enum class Between { partition, shelf, rail, none };
 
@@ -122,6 +130,15 @@ inline constexpr std::string_view kWords<FrontKind>[] = {"door", "pair", "drawer
 template <>
 inline constexpr std::string_view kWords<Load>[] = {"books", "clothes", "crockery"};
 template <>
+inline constexpr std::string_view kWords<FaceJoint>[] = {
+    "mortise-and-tenon", "stub", "dowel", "half-lap", "bridle", "butted", "screws"};
+template <>
+inline constexpr std::string_view kWords<ScrewsBy>[] = {"pocket", "plug"};
+template <>
+inline constexpr std::string_view kWords<BeadBy>[] = {"worked", "planted"};
+template <>
+inline constexpr std::string_view kWords<BeadCorners>[] = {"mitred", "butted"};
+template <>
 inline constexpr std::string_view kWords<Between>[] = {"partition", "shelf", "rail", "none"};
 template <>
 inline constexpr std::string_view kWords<FrameRuleName>[] = {
@@ -132,7 +149,7 @@ inline constexpr std::string_view kWords<JointWord>[] = {"haunched", "twin",  "l
 template <>
 inline constexpr std::string_view kWords<EdgeKind>[] = {"square", "rebated", "coped", "mitred"};
 template <>
-inline constexpr std::string_view kWords<Moulding>[] = {"bevel", "ovolo", "cove"};
+inline constexpr std::string_view kWords<Moulding>[] = {"bevel", "ovolo", "cove", "bead"};
 template <>
 inline constexpr std::string_view kWords<MouldedFaces>[] = {"front", "both"};
 template <>

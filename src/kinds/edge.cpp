@@ -36,28 +36,61 @@ std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge) {
   return outline;
 }
 
+namespace {
+
+/// The two sides of a bead's round, which comes up to the face between them: the quirk beside it,
+/// and what is taken off the sight edge.
+std::vector<std::vector<MouldingPoint>> bead_cuts(const EdgeDesign& edge) {
+  const Length radius = edge.depth;
+  const Length crown = edge.width - edge.fillet - radius;  // from the sight edge
+  std::vector<MouldingPoint> quirk{{edge.width, Length()}, {edge.width, radius}};
+  std::vector<MouldingPoint> nose{{Length(), Length()}};
+  const auto steps = static_cast<double>(radius.steps());
+  const double quarter = std::numbers::pi / 2;
+  const int parts = chords_of(steps, quarter);
+  for (int i = 0; i <= parts; ++i) {
+    const Length run = nearest_step(steps * std::cos(quarter * i / parts));
+    const Length deep = radius - nearest_step(steps * std::sin(quarter * i / parts));
+    nose.push_back({crown - run, deep});
+    quirk.push_back({crown + run, deep});
+  }
+  return {std::move(quirk), std::move(nose)};
+}
+
+/// What a moulding takes away, seen along its edge.
+std::vector<std::vector<MouldingPoint>> moulding_cuts(const EdgeDesign& edge) {
+  if (edge.profile == Moulding::bead) return bead_cuts(edge);
+  std::vector<MouldingPoint> outline = moulding_outline(edge);
+  outline.push_back({Length(), Length()});
+  return {std::move(outline)};
+}
+
+}  // namespace
+
 void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& design) {
   Piece& its = assembly.pieces[piece];
-  const auto outline = moulding_outline(design);
   Feature feature{FeatureKind::moulding,
                   {},
                   {},
                   {{SizeName::width, design.width}, {SizeName::depth, design.depth}}};
-  if (design.fillet > Length()) feature.sizes.push_back({SizeName::fillet, design.fillet});
+  if (design.profile == Moulding::bead) {
+    feature.sizes.push_back({SizeName::radius, design.depth});
+    feature.sizes.push_back({SizeName::quirk, design.fillet});
+  } else if (design.fillet > Length()) {
+    feature.sizes.push_back({SizeName::fillet, design.fillet});
+  }
   if (design.profile == Moulding::ovolo) feature.sizes.push_back({SizeName::radius, design.width});
   if (design.profile == Moulding::cove)
     feature.sizes.push_back({SizeName::hollow_radius, design.width});
   for (const bool at_back : {false, true}) {
     if (at_back && !design.moulded_back()) continue;
-    Prism prism{0, Length(), its.blank[0], {}};
-    const auto add = [&](Length from_edge, Length deep) {
-      prism.outline.push_back({edge == Edge::high ? its.blank[1] - from_edge : from_edge,
-                               at_back ? its.blank[2] - deep : deep});
-    };
-    for (const MouldingPoint& point : outline)
-      add(point.from_edge, point.deep);
-    add(Length(), Length());
-    feature.prisms.push_back(std::move(prism));
+    for (const auto& outline : moulding_cuts(design)) {
+      Prism prism{0, Length(), its.blank[0], {}};
+      for (const auto& [from_edge, deep] : outline)
+        prism.outline.push_back({edge == Edge::high ? its.blank[1] - from_edge : from_edge,
+                                 at_back ? its.blank[2] - deep : deep});
+      feature.prisms.push_back(std::move(prism));
+    }
   }
   its.features.push_back(std::move(feature));
 }

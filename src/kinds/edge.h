@@ -15,8 +15,8 @@ namespace haunch {
 enum class EdgeKind { square, rebated, coped, mitred };
 
 /// A moulding stuck on an edge: a plain slope, a quarter round that stands out or one that is
-/// hollow.
-enum class Moulding { bevel, ovolo, cove };
+/// hollow; half a round with a groove beside it, its quirk.
+enum class Moulding { bevel, ovolo, cove, bead };
 
 /// The faces that are moulded.
 enum class MouldedFaces { front, both };
@@ -27,7 +27,8 @@ struct EdgeDesign {
   MouldedFaces faces = MouldedFaces::front;
   Length width;   // of the moulding, across the piece from its sight edge
   Length depth;   // of it, into the thickness
-  Length fillet;  // of that, straight down from the face before the profile begins
+  Length fillet;  // of that, straight down from the face before the profile begins; of a bead its
+                  // quirk, as wide as this
 
   bool rebated() const { return kind == EdgeKind::rebated; }
   bool mitred() const { return kind == EdgeKind::mitred; }
@@ -44,8 +45,8 @@ struct MouldingPoint {
   Length from_edge, deep;
 };
 
-/// The moulding's outline from its border on the face to the sight edge. Stile and cope are cut
-/// from the same, so that they meet exactly.
+/// The moulding's outline from its border on the face to the sight edge, but of a bead. Stile and
+/// cope are cut from the same, so that they meet exactly.
 std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge);
 
 /// Sticks the moulding along the whole length of one edge of a piece.

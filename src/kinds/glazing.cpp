@@ -5,6 +5,7 @@
 
 #include "junction.h"
 #include "marks.h"
+#include "mitre.h"
 
 namespace haunch {
 namespace {
@@ -36,20 +37,6 @@ void join(Assembly& assembly, JointKind kind, const Side& side, std::size_t ente
   assembly.joints.push_back(std::move(joint));
 }
 
-/// Both ends of a bead at 45 degrees; its long side lies on the rebate's bottom.
-Feature mitres(const Triple& blank, bool long_side_low) {
-  const Length none;
-  const Length length = blank[0];
-  const Length wide = blank[1];
-  const Length sharp = long_side_low ? none : wide;
-  const Length blunt = long_side_low ? wide : none;
-  Feature feature{FeatureKind::mitre, {}, {}, {{SizeName::width, wide}}};
-  feature.prisms = {
-      {2, none, blank[2], {{none, sharp}, {none, blunt}, {wide, blunt}}},
-      {2, none, blank[2], {{length, sharp}, {length, blunt}, {length - wide, blunt}}}};
-  return feature;
-}
-
 void add_bead(Assembly& assembly, const Side& side, Strip wide, Strip high,
               const GlassDesign& glass, const std::string& which, const std::string& key) {
   const bool upright = side.heading.axis == Axis::x;
@@ -66,7 +53,7 @@ void add_bead(Assembly& assembly, const Side& side, Strip wide, Strip high,
       add_piece(assembly, std::string(side.name) + which, Role::bead, blank, place);
   Piece& bead = assembly.pieces[piece];
   bead.key = key + "/" + in_key(std::string(side.name));
-  bead.features.push_back(mitres(blank, !side.heading.upwards));
+  bead.features.push_back(mitred_ends(blank, !side.heading.upwards));
   // Pinned through, to the rebate's bottom that it lies on.
   bead.held = side.heading.upwards ? Held::high_edge : Held::low_edge;
   join(assembly, JointKind::bead_in_rebate, side, piece, {{}, {}, Length(), {}});

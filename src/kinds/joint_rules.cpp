@@ -7,6 +7,7 @@
 #include "half_lap.h"
 #include "housing.h"
 #include "mitre.h"
+#include "screws.h"
 #include "tenon.h"
 #include "wedge.h"
 
@@ -17,7 +18,7 @@ std::vector<const Rule*> rules_of_joints() {
   for (const Measures* joint :
        {&kTenonMeasures, &kWedgedTenonMeasures, &kStubMeasures, &kLooseTenonMeasures,
         &kButtMeasures, &kWedgeMeasures, &kDowelMeasures, &kLapMeasures, &kMitreMeasures,
-        &kSplineMeasures, &kHousingMeasures, &kPanelMeasures})
+        &kSplineMeasures, &kScrewMeasures, &kHousingMeasures, &kPanelMeasures})
     for (const auto rows : {joint->built, joint->moved})
       for (const Measure& row : rows)
         if (std::find(rules.begin(), rules.end(), row.rule) == rules.end())

@@ -8,6 +8,7 @@
 #include "door.h"
 #include "door_defaults.h"
 #include "doorset.h"
+#include "face_frame.h"
 #include "frame.h"
 #include "shop.h"
 #include "spec_reader.h"
@@ -28,6 +29,7 @@ constexpr std::array kKinds = {
     Kind{"frame", read_frame},
     Kind{"doorset", read_doorset},
     Kind{"cabinet", read_cabinet},
+    Kind{"face-frame", read_face_frame},
 };
 
 const Kind* find_kind(std::string_view name) {
@@ -67,14 +69,14 @@ bool agrees(const Spec& spec) {
 
 Touches Lever::touches() const {
   std::string_view own = key;
-  for (const std::string_view group : {"leaf.", "frame."})
+  for (const std::string_view group : {"leaf.", "face_frame.", "frame."})
     if (own.starts_with(group)) own.remove_prefix(group.size());
   const std::string_view last = own.substr(own.rfind('.') + 1);
   if (moves != Moves::nothing || last == "top" || last == "centre" || last == "bottom")
     return Touches::place;
   for (const std::string_view member :
-       {"rail_widths", "stile_width", "muntin_width", "thickness", "jamb_width", "jamb_thickness",
-        "head_thickness", "transom.thickness", "sill.height", "threshold.height"})
+       {"rail_width", "stile_width", "muntin_width", "mullion_width", "thickness", "jamb_width",
+        "jamb_thickness", "head_thickness", "transom.thickness", "sill.height", "threshold.height"})
     if (own.starts_with(member)) return Touches::proportion;
   return Touches::size;
 }

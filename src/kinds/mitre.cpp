@@ -155,6 +155,19 @@ void join_spline(Assembly& assembly, const Junction& junction, const SplineDesig
 
 }  // namespace
 
+Feature mitred_ends(const Triple& blank, bool long_side_low) {
+  const Length none;
+  const Length length = blank[0];
+  const Length wide = blank[1];
+  const Length sharp = long_side_low ? none : wide;
+  const Length blunt = long_side_low ? wide : none;
+  Feature feature{FeatureKind::mitre, {}, {}, {{SizeName::width, wide}}};
+  feature.prisms = {
+      {2, none, blank[2], {{none, sharp}, {none, blunt}, {wide, blunt}}},
+      {2, none, blank[2], {{length, sharp}, {length, blunt}, {length - wide, blunt}}}};
+  return feature;
+}
+
 const Measures kMitreMeasures{kMitreBuilt, {}};
 const Measures kSplineMeasures{kSplineBuilt, {}, kInSlot};
 

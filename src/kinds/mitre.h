@@ -30,6 +30,10 @@ Length along_mitre(Length level);
 /// The other way round.
 Length level_of(Length along_mitre);
 
+/// Both ends of a strip at 45 degrees, as it lines the side of an opening; its long side lies
+/// there.
+Feature mitred_ends(const Triple& blank, bool long_side_low);
+
 extern const Measures kMitreMeasures;
 extern const Measures kSplineMeasures;
 

@@ -24,7 +24,7 @@ class KeyReader {
   /// `prefix` is the dotted key before its entries' own, with its dot.
   void read_object(const Value& object, const std::string& prefix, const std::string& path) {
     for (const Entry& entry : object.entries) {
-      const std::string name = muntin_name(entry.key);
+      const std::string name = name_of(entry.key, prefix);
       const std::string entry_path = child_path(path, entry.key);
       if (entry.key.find('.') != std::string::npos)
         read_.problem(
@@ -50,6 +50,11 @@ class KeyReader {
 
   bool is_shop() const { return scope_.of == kOfShop; }
   bool in_scope(const KeyRow& row) const { return (row.of & scope_.of) != 0; }
+
+  /// A key's own name, where a muntin may be called a mullion.
+  std::string name_of(const std::string& written, const std::string& prefix) const {
+    return key_of(prefix + written) ? written : muntin_name(written);
+  }
 
   /// A key as it is written here.
   std::string_view shown(Key key) const {

@@ -39,6 +39,8 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
                              wood.joints[feature.joints.front()].kind == JointKind::panel_in_rebate;
       return for_panel ? 1 : 2;
     }
+    case FeatureKind::screw_hole:
+      return size_of(feature, SizeName::from_shoulder) ? 2 : feature.prisms.front().along;
     case FeatureKind::moulding_mitre:
       return feature.cuts.empty() ? 0 : 1;
     case FeatureKind::lip_rebate:
@@ -55,7 +57,8 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
 bool is_place(const Feature& feature, SizeName name) {
   if (name == SizeName::from_foot) return true;
   return name == SizeName::from_edge &&
-         (feature.kind == FeatureKind::pin_hole || (feature.fitting && feature.fitting->into == 0));
+         (feature.kind == FeatureKind::pin_hole || feature.kind == FeatureKind::screw_hole ||
+          (feature.fitting && feature.fitting->into == 0));
 }
 
 class FeatureWork {
@@ -95,7 +98,7 @@ class FeatureWork {
     if (feature.fitting) return let_in(setting, run, feature, body);
     switch (feature.kind) {
       case FeatureKind::moulding:
-        setting.both_faces = feature.prisms.size() > 1;
+        setting.both_faces = feature.prisms.size() > 1 && !size_of(feature, SizeName::quirk);
         break;
       case FeatureKind::haunching:
         setting.settings = {{SizeName::width, body.extent(2)},
@@ -113,6 +116,9 @@ class FeatureWork {
         break;
       case FeatureKind::pin_hole:
         pin_hole(setting, run, feature);
+        break;
+      case FeatureKind::screw_hole:
+        screw_hole(run, feature);
         break;
       default:
         break;
@@ -152,6 +158,17 @@ class FeatureWork {
     for (NamedSize& size : setting.settings)
       if (size.name == SizeName::from_shoulder)
         size = {SizeName::from_edge, size.size + set_back()};
+  }
+
+  /// By its middle; of a pocket in the back across the width.
+  void screw_hole(Run& run, const Feature& feature) const {
+    if (const auto middle = size_of(feature, SizeName::from_edge)) {
+      run.from = edge_line(piece_);
+      run.near = *middle;
+    } else {
+      run.near += floor_half(run.extent());
+    }
+    run.far.reset();
   }
 
   /// How far shoulders stand past the face edge, where mouldings are cut away for them: in one

@@ -120,6 +120,12 @@ std::vector<Breakage> breakages_of_frames() {
         if (piece.role == Role::threshold) piece.blank[0] -= shorter;
     });
   };
+  const auto face = [] {
+    return wood(R"({"kind": "face-frame", "units": "mm", "size": {"width": 600, "height": 700}})");
+  };
+  const auto face_size = [&](std::size_t axis) {
+    return but(face(), [&](Assembly& a) { a.size[axis] += kStep; });
+  };
   return {
       {"a threshold stands from jamb to jamb", threshold(Length()), "", threshold(kStep),
        "threshold-ends fail"},
@@ -157,6 +163,14 @@ std::vector<Breakage> breakages_of_frames() {
        but(hung(), [](Assembly& a) { a.pieces.back().blank[2] += kStep; }), "gap-stop fail"},
       {"its far corner passes the jamb by half a millimetre", swinging(mm(494)), "",
        swinging(mm(490)), "swing-room caution"},
+      {"a face frame is as wide as was said", face(), "", face_size(0), "overall-width fail"},
+      {"as high", face(), "", face_size(1), "overall-height fail"},
+      {"and as thick", face(), "", face_size(2), "overall-depth fail"},
+      {"it is open only where its openings are", face(), "",
+       but(face(), [](Assembly& a) { a.open.front().low[0] += mm(4); }), "overall-closed fail"},
+      {"which are clear", face(), "",
+       but(face(), [](Assembly& a) { add_block(a, box(100, 100, 0, 110, 110, 10)); }),
+       "opening-clear fail"},
   };
 }
 
