@@ -325,7 +325,8 @@ void check_slot(Bench& bench, std::size_t number, const Feature& feature, const 
 
 /// Whether a feature receives the end of another piece as it is, without a tenon.
 bool houses_an_end(const Bench& bench, const Feature& feature) {
-  if (feature.joints.size() != 1 || feature.cuts.empty()) return false;
+  if (feature.joints.size() != 1 || feature.cuts.empty() || feature.kind == FeatureKind::notch)
+    return false;
   const JointKind kind = bench.assembly.joints[feature.joints.front()].kind;
   return kind == JointKind::housing || kind == JointKind::stopped_housing ||
          kind == JointKind::rebated_corner;

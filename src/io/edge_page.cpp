@@ -140,16 +140,22 @@ PageParts groove_page(const Assembly& wood, const Making& making, const LengthPr
 PageParts edge_rebate_page(const Assembly& wood, const Making& making,
                            const LengthPrinter& lengths) {
   const auto setting = [&](const Operation& rebate) {
-    return lengths.one(rebate.setting(SizeName::depth)) + " deep from the edge, " +
-           lengths.one(rebate.setting(SizeName::width)) + " wide from the back, leaving " +
-           lengths.one(rebate.setting(SizeName::from_face)) + " at the face side";
+    const std::string deep = lengths.one(rebate.setting(SizeName::depth)) + " deep ";
+    const std::string wide = lengths.one(rebate.setting(SizeName::width)) + " wide from the ";
+    return rebate.has(SizeName::from_back)
+               ? deep + "in the inner face, " + wide + "rear edge"
+               : deep + "from the edge, " + wide + "back, leaving " +
+                     lengths.one(rebate.setting(SizeName::from_face)) + " at the face side";
   };
   const auto where = [](const Run& run, const Piece& piece) {
     return run.side.into == 1 ? edge_of(run, piece) : std::string();
   };
   const std::string page = settings_text(wood, making, FeatureKind::rebate, setting, where);
   if (page.empty()) return {};
-  return {{"REBATES of the frame, at the back, the whole length", page}};
+  return {{std::string("REBATES of ") +
+               (wood.whole().kind == GroupKind::cabinet ? "case and frames" : "the frame") +
+               ", at the back, the whole length",
+           page}};
 }
 
 PageParts moulding_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {

@@ -9,6 +9,13 @@
 #include "sawn.h"
 
 namespace haunch {
+std::string several_of(Role role) {
+  std::string text(word_of(role));
+  std::replace(text.begin(), text.end(), '-', ' ');
+  if (role == Role::shelf) return "shelves";
+  return text + (role == Role::glass ? "" : "s");
+}
+
 namespace {
 
 constexpr Length kSameSize = Length::from_mm_thousandths(1);
@@ -29,13 +36,6 @@ bool is_arched_blank(const Piece& piece) {
     return feature.kind == FeatureKind::arch || feature.kind == FeatureKind::arched_head ||
            feature.kind == FeatureKind::arched_top;
   });
-}
-
-/// "stiles", "loose tenons"
-std::string several_of(Role role) {
-  std::string text(word_of(role));
-  std::replace(text.begin(), text.end(), '-', ' ');
-  return text + (role == Role::glass ? "" : "s");
 }
 
 CutRow row_of(const Piece& piece, const Job& job) {
@@ -129,6 +129,7 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
     ItemReport report;
     report.wood = std::move(worked.assembly);
     report.rooms = std::move(worked.rooms);
+    report.chains = std::move(worked.chains);
     report.cautions = std::move(worked.cautions);
     for (Caution& caution : doubts_of_names(*job))
       report.cautions.push_back(std::move(caution));

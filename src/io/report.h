@@ -37,6 +37,7 @@ struct ItemReport {
   Assembly wood;
   std::vector<Assumed> assumed;
   std::vector<NamedRoom> rooms;
+  std::vector<Chain> chains;
   std::vector<Caution> cautions;
   std::vector<CutRow> cutlist;
   std::optional<Making> making;     // where its joinery is told
@@ -77,6 +78,9 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted);
 /// Pieces of one role, material and grain whose sizes agree within 0.001 mm, merged at the
 /// smallest, in the order of their marks.
 std::vector<CutRow> cut_list(const Assembly& wood, const Job& job);
+
+/// "stiles", "loose tenons", "shelves"
+std::string several_of(Role role);
 
 /// Whether all but marks and quantity is the same of two rows, within 0.001 mm.
 bool cut_alike(const CutRow& a, const CutRow& b);

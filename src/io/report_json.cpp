@@ -45,7 +45,12 @@ struct RemedyTold {
 
 struct SizeTold {
   const Triple& size;
+  bool deep;  // its third size is told as a depth
 };
+
+bool is_deep(const Assembly& wood) {
+  return wood.whole().kind == GroupKind::cabinet || wood.whole().kind == GroupKind::drawer;
+}
 
 OrNull<RemedyTold> remedy_of(const CheckTold& it) {
   const std::optional<Remedies>& remedies = it.item.report.remedies;
@@ -113,9 +118,11 @@ std::optional<FitsTold> fits_of(const ItemTold& it) {
 
 template <>
 struct JsonObject<SizeTold> : JsonObjectDefaults {
-  static constexpr JsonKey<SizeTold> keys[] = {{"width", [](auto& it) { return it.size[0]; }},
-                                               {"height", [](auto& it) { return it.size[1]; }},
-                                               {"thickness", [](auto& it) { return it.size[2]; }}};
+  static constexpr JsonKey<SizeTold> keys[] = {
+      {"width", [](auto& it) { return it.size[0]; }},
+      {"height", [](auto& it) { return it.size[1]; }},
+      {"thickness", [](auto& it) { return it.deep ? std::nullopt : std::optional(it.size[2]); }},
+      {"depth", [](auto& it) { return it.deep ? std::optional(it.size[2]) : std::nullopt; }}};
 };
 
 template <>
@@ -124,6 +131,20 @@ struct JsonObject<NamedRoom> : JsonObjectDefaults {
   static constexpr JsonKey<NamedRoom> keys[] = {{"what", the<&NamedRoom::what>},
                                                 {"width", the<&NamedRoom::width>},
                                                 {"height", the<&NamedRoom::height>}};
+};
+
+template <>
+struct JsonObject<Chain::Link> : JsonObjectDefaults {
+  static constexpr JsonKey<Chain::Link> keys[] = {{"what", the<&Chain::Link::what>},
+                                                  {"length", the<&Chain::Link::length>}};
+};
+
+template <>
+struct JsonObject<Chain> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<Chain> keys[] = {{"what", the<&Chain::what>},
+                                            {"links", the<&Chain::links>},
+                                            {"total", [](auto& it) { return it.total(); }}};
 };
 
 template <>
@@ -257,13 +278,17 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
   static constexpr JsonKey<ItemTold> keys[] = {
       {"id", [](auto& it) -> const std::string& { return it.report.job->id; }},
       {"kind", [](auto& it) { return it.report.job->kind; },
-       R"({"enum": ["door", "frame", "doorset"]})"},
+       R"({"enum": ["door", "frame", "doorset", "cabinet", "face-frame", "drawer"]})"},
       {"name", [](auto& it) -> const std::string& { return it.report.job->name; }},
       {"note", [](auto& it) { return if_any(it.report.job->note); }},
       {"quantity", [](auto& it) { return it.report.job->quantity; }, kFromOne},
       {"units", the<&ItemTold::unit>, kUnits},
-      {"size", [](auto& it) { return SizeTold{it.report.wood.size}; }},
+      {"size",
+       [](auto& it) {
+         return SizeTold{it.report.wood.size, is_deep(it.report.wood)};
+       }},
       {"rooms", [](auto& it) { return if_any(it.report.rooms); }},
+      {"chains", [](auto& it) { return if_any(it.report.chains); }},
       {"as_found", [](auto& it) { return found_of(it.report); }},
       {"groups",
        [](auto& it) { return only_if(it.tells(Section::joints), GroupsTold{it.report.wood}); }},

@@ -67,14 +67,6 @@ std::string species_text(const OfRoles<std::string>& species) {
   return text;
 }
 
-/// A role in plain words, of several: "toe boards", "shelves".
-std::string plural_of(Role role) {
-  if (role == Role::shelf) return "shelves";
-  std::string words(word_of(role));
-  std::replace(words.begin(), words.end(), '-', ' ');
-  return words + "s";
-}
-
 /// "; panels of birch plywood": what is no wood of the species. Of what more than two roles are
 /// made of, not which.
 std::string materials_text(const Assembly& wood) {
@@ -96,7 +88,7 @@ std::string materials_text(const Assembly& wood) {
   for (const Made& made : all) {
     std::string roles;
     for (const Role role : made.roles)
-      roles += (roles.empty() ? "" : ", ") + plural_of(role);
+      roles += (roles.empty() ? "" : ", ") + several_of(role);
     if (made.roles.size() > 2) roles = "most of it";
     text.append("; ").append(roles).append(roles.empty() ? "" : " of ").append(made.material);
   }
@@ -333,6 +325,25 @@ PageParts rooms_page(const ItemReport& report, const LengthPrinter& lengths) {
   return {{"FROM WALL TO LEAF", table.text(lengths, 2)}};
 }
 
+/// Each chain in a line, its figures rounded so that they add up as printed.
+PageParts chains_page(const ItemReport& report, const LengthPrinter& lengths) {
+  if (report.chains.empty()) return {};
+  std::string page;
+  for (const Chain& chain : report.chains) {
+    std::string line = chain.what + ":";
+    Length along, told;
+    for (const Chain::Link& link : chain.links) {
+      along += link.length;
+      const Length to = lengths.as_printed(along);
+      line.append(&link == &chain.links.front() ? " " : ", ").append(link.what).append(" ");
+      line += lengths.one(to - told);
+      told = to;
+    }
+    page += hanging(line + "; " + lengths.one(chain.total()) + " in all");
+  }
+  return {{"CHAINS", page}};
+}
+
 PageParts cautions_page(const ItemReport& report) {
   if (report.cautions.empty()) return {};
   std::string page;
@@ -406,6 +417,7 @@ PageParts parts_of(const ItemReport& report, const ItemSheet& sheet, const View&
   };
   add(short_sheet, doubts_first, report, lengths.unit());
   add(whole, rooms_page, report, lengths);
+  add(whole, chains_page, report, lengths);
   add(whole || section == Section::cutlist, cutlist_page, sheet, lengths);
   if (whole || section == Section::joints)
     append(page, joinery_page(report.wood, report.making.value(), lengths));

@@ -4,6 +4,7 @@
 
 #include "cabinet_plan.h"
 #include "carcase_set_out.h"
+#include "face_frame_set_out.h"
 #include "fronts.h"
 #include "layout_spec.h"
 #include "leaves.h"
@@ -31,6 +32,17 @@ class CabinetJob : public Job {
   }
 };
 
+/// What stands over the case's sides ends at the toe's top.
+std::vector<Box> beside_toe(const CabinetPlan& plan) {
+  std::vector<Box> open;
+  const CarcasePlan& carcase = plan.carcase;
+  const Length right = carcase.over + carcase.width;
+  for (const auto& [from, to] : {std::pair(Length(), carcase.over), std::pair(right, plan.size[0])})
+    if (from < to && carcase.toe.height > Length())
+      open.push_back({{from, Length(), Length()}, {to, carcase.toe.height, plan.size[2]}});
+  return open;
+}
+
 Worked CabinetJob::work() const {
   PlannedCabinet planned = plan_cabinet(spec);
   Worked worked;
@@ -42,13 +54,21 @@ Worked CabinetJob::work() const {
   worked.assumed = std::move(planned.assumed);
   for (Assumed& it : fronts.assumed)
     worked.assumed.push_back(std::move(it));
-  worked.rooms = std::move(planned.rooms);
+  worked.chains = std::move(planned.chains);
   worked.cautions = std::move(planned.cautions);
+  for (Caution& caution : fronts.cautions)
+    worked.cautions.push_back(std::move(caution));
   Assembly& wood = worked.assembly;
   wood.groups = {{GroupKind::cabinet, "cabinet", {}, {}}};
   wood.size = planned.plan.size;
   SetOutCarcase carcase = set_out_carcase(planned.plan.carcase);
   add_group(wood, std::move(carcase.wood), {});
+  if (planned.plan.frame) {
+    Place at;
+    at.origin[1] = planned.plan.carcase.toe.height;
+    add_group(wood, set_out_face_frame(*planned.plan.frame), at);
+  }
+  wood.open = beside_toe(planned.plan);
   hang_fronts(wood, std::move(fronts.all), planned.plan, carcase.inner);
   return worked;
 }

@@ -6,6 +6,8 @@
 #include <map>
 #include <utility>
 
+#include "cabinet_cautions.h"
+#include "cabinet_chains.h"
 #include "ledger.h"
 
 namespace haunch {
@@ -22,8 +24,10 @@ class CabinetPlanner {
 
  private:
   void settle_size();
-  void settle_case();
+  void settle_frame();
+  void place_case();
   void settle_fronts();
+  LayoutRules rules() const;
   void divide();
   void place_inner();
   std::optional<std::size_t> stands_on(Bound bound, const Divider& divider, std::string_view end);
@@ -56,13 +60,37 @@ void CabinetPlanner::settle_size() {
                 ledger_.take("size.depth", {}, {})};
 }
 
-void CabinetPlanner::settle_case() {
-  CarcasePlan& carcase = plan_.carcase = settle_carcase(ledger_);
+/// The frame before the case, which divides the front; its foot stands on the toe's top.
+void CabinetPlanner::settle_frame() {
+  if (ledger_.spec.said_by("face_frame") != SaidBy::spec) return;
+  const Length toe = plan_.carcase.toe.height;
+  PlannedFaceFrame frame = plan_face_frame(spec_.own, {}, spec_.layout,
+                                           {.width = plan_.size[0],
+                                            .height = plan_.size[1] - toe,
+                                            .in_cabinet = true,
+                                            .rules = rules()});
+  for (Assumed& it : frame.assumed)
+    ledger_.assumed.push_back(std::move(it));
+  for (Lever& it : frame.levers)
+    ledger_.levers.push_back(std::move(it));
+  add(ledger_.problems, std::move(frame.problems));
+  plan_.frame = std::move(frame.plan);
+  plan_.layout = raised(plan_.frame->layout, toe);
+}
+
+void CabinetPlanner::place_case() {
+  CarcasePlan& carcase = plan_.carcase;
   const Length behind = carcase.back.fit == BackFit::planted ? carcase.back.stuff.thickness : kNone;
-  carcase.width = plan_.size[0];
+  if (plan_.frame) {
+    carcase.front = plan_.frame->thickness;
+    carcase.over = plan_.frame->over.left;
+  }
+  carcase.width = plan_.size[0] - (plan_.frame ? plan_.frame->over.across() : kNone);
   carcase.height = plan_.size[1];
   carcase.depth = plan_.size[2] - carcase.front - behind;
-  carcase.floor = carcase.toe.height + carcase.stuff.thickness;
+  // Flush with the frame's bottom rail, so that what stands behind it slides out.
+  const Length rail = plan_.frame ? plan_.frame->foot() : kNone;
+  carcase.floor = carcase.toe.height + std::max(rail, carcase.stuff.thickness);
   const Length inside = carcase.inside_right() - carcase.inside_left();
   if (inside <= kNone)
     ledger_.problem({"size.width", "case.thickness"},
@@ -77,32 +105,49 @@ void CabinetPlanner::settle_case() {
 }
 
 void CabinetPlanner::settle_fronts() {
-  plan_.meets = ledger_.choose<Meets>("fronts.meets", Meets::overlay, "usual without a face frame");
+  const bool framed = ledger_.spec.said_by("face_frame") == SaidBy::spec;
+  plan_.meets =
+      ledger_.choose<Meets>("fronts.meets", framed ? Meets::inset : Meets::overlay,
+                            framed ? "usual with a face frame" : "usual without a face frame");
   const bool inset = plan_.meets == Meets::inset;
   plan_.gap =
       ledger_.take("fronts.gap", inset ? ledger_.pick(2'000, 1, 16) : ledger_.pick(3'000, 1, 8),
                    inset ? "usual round an inset front" : "usual between fronts");
+  if (ledger_.spec.speaks_of("fronts.hinges")) plan_.hinges = settle_cup_hinges(ledger_);
+  plan_.pin_out = ledger_.pick(6'000, 1, 4);
+  plan_.front_stuff.thickness =
+      ledger_.take("fronts.thickness", ledger_.pick(20'000, 3, 4), "usual for a front");
+  plan_.front_stuff.material = ledger_.spec.text("fronts.material");
+  if (!plan_.front_stuff.material.empty())
+    plan_.front_stuff.matter = matter_of(plan_.front_stuff.material);
 }
 
 // ---- what divides it
 
-void CabinetPlanner::divide() {
-  const CarcasePlan& carcase = plan_.carcase;
-  const Length thickness = carcase.stuff.thickness;
+/// Of a case without a frame what stands between its parts is as thick as its stuff.
+LayoutRules CabinetPlanner::rules() const {
   LayoutRules rules;
   rules.unit = ledger_.unit;
   rules.meets = plan_.meets;
   rules.gap = plan_.gap;
-  rules.upright = rules.level = thickness;
+  rules.upright = rules.level = plan_.carcase.stuff.thickness;
   rules.framed = false;
+  rules.reach = {-plan_.gap, -plan_.gap, -plan_.gap, -plan_.gap};
+  rules.wooden_runners = false;
+  return rules;
+}
+
+void CabinetPlanner::divide() {
+  const CarcasePlan& carcase = plan_.carcase;
+  const Length thickness = carcase.stuff.thickness;
+  LayoutRules its = rules();
   const Length half = floor_half(plan_.gap);
-  const bool inset = plan_.meets == Meets::inset;
-  rules.reach = inset ? Sides{-plan_.gap, -plan_.gap, -plan_.gap, -plan_.gap}
-                      : Sides{thickness - half, thickness - half,
-                              plan_.size[1] - carcase.ceiling() - plan_.gap, thickness - half};
+  if (plan_.meets == Meets::overlay)
+    its.reach = {thickness - half, thickness - half, plan_.size[1] - carcase.ceiling() - plan_.gap,
+                 thickness - half};
   plan_.layout = resolve(
       spec_.layout,
-      {carcase.inside_left(), carcase.inside_right(), carcase.floor, carcase.ceiling()}, rules);
+      {carcase.inside_left(), carcase.inside_right(), carcase.floor, carcase.ceiling()}, its);
   add(ledger_.problems, plan_.layout.problems);
 }
 
@@ -121,11 +166,19 @@ std::optional<std::size_t> CabinetPlanner::stands_on(Bound bound, const Divider&
   return {};
 }
 
-/// Between what its ends stand on; its other sides as the layout has them.
+/// Between what its ends stand on; its other sides as the layout has them: behind a mullion in the
+/// middle, behind a rail with its upper face flush.
 Area CabinetPlanner::inner_area(const Divider& divider, const InnerPlan& inner) const {
   const CarcasePlan& carcase = plan_.carcase;
   const std::vector<InnerPlan>& all = carcase.inner;
+  const Length thickness = carcase.stuff.thickness;
   Area at = divider.at;
+  if (plan_.frame && inner.upright) {
+    at.left += floor_half(divider.at.width() - thickness);
+    at.right = at.left + thickness;
+  } else if (plan_.frame) {
+    at.low = at.high - thickness;
+  }
   if (inner.upright) {
     at.low = inner.low ? all[*inner.low].at.high : carcase.floor;
     at.high = inner.high ? all[*inner.high].at.low : carcase.ceiling();
@@ -139,7 +192,8 @@ Area CabinetPlanner::inner_area(const Divider& divider, const InnerPlan& inner) 
 void CabinetPlanner::place_inner() {
   for (std::size_t number = 0; number < plan_.layout.dividers.size(); ++number) {
     const Divider& divider = plan_.layout.dividers[number];
-    if (divider.kind == Between::none) continue;
+    // A rail of the frame has nothing behind it; in a case without one it is a piece of the case.
+    if (divider.kind == Between::none || (plan_.frame && divider.kind == Between::rail)) continue;
     InnerPlan inner;
     inner.upright = divider.upright;
     inner.role = divider.upright                 ? Role::partition
@@ -278,6 +332,7 @@ void CabinetPlanner::add_front(const LaidOpening& opening, FrontKind kind, const
   front.node = opening.node;
   front.kind = kind;
   front.at = at;
+  front.sight = opening.sight;
   front.hangs = hangs;
   front.path = next_path(kind);
   front.left = inner_at(opening.by.left);
@@ -345,22 +400,22 @@ void CabinetPlanner::look_beside() {
 
 PlannedCabinet CabinetPlanner::planned() {
   settle_size();
-  settle_case();
+  plan_.carcase = settle_carcase(ledger_);
   settle_fronts();
-  if (ledger_.spec.speaks_of("fronts.hinges")) plan_.hinges = settle_cup_hinges(ledger_);
-  plan_.pin_out = ledger_.pick(6'000, 1, 4);
-  plan_.front_stuff.thickness =
-      ledger_.take("fronts.thickness", ledger_.pick(20'000, 3, 4), "usual for a front");
+  if (ledger_.clean()) settle_frame();
+  if (ledger_.clean()) place_case();
   if (has_loose_shelves(spec_.layout))
     shelf_play_ = ledger_.take("case.shelf_play", ledger_.pick(3'000, 1, 8),
                                "so that they go in and come out");
-  if (ledger_.clean()) divide();
+  if (ledger_.clean() && !plan_.frame) divide();
   if (ledger_.clean()) {
     place_inner();
     mark_opposed();
     place_shelves();
     list_fronts();
     look_beside();
+    planned_.chains = chains_of(plan_);
+    planned_.cautions = cabinet_cautions(plan_);
   }
   ledger_.note_names();
   planned_.assumed = std::move(ledger_.assumed);

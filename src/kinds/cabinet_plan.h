@@ -7,6 +7,7 @@
 
 #include "carcase_plan.h"
 #include "cup_hinge.h"
+#include "face_frame_plan.h"
 #include "kind.h"
 #include "layout.h"
 #include "spec.h"
@@ -19,7 +20,7 @@ inline constexpr std::size_t kCaseOfCabinet = 1;
 /// What a cabinet's spec says.
 struct CabinetSpec {
   Spec own;
-  Spec door;  // of all its doors
+  Spec door;  // of all its doors; those of all its drawers are among its own
   LayoutNode layout;
 };
 
@@ -28,6 +29,7 @@ struct FrontPlan {
   const LayoutNode* node = nullptr;
   FrontKind kind = FrontKind::door;
   Area at;
+  Area sight;               // of the opening that it closes, or of its half
   Side hangs = Side::left;  // of a leaf
   std::string path;         // of its group: "door-1"
   Sides room;               // to what stands beside it
@@ -38,6 +40,7 @@ struct FrontPlan {
 
 struct CabinetPlan {
   Triple size;
+  std::optional<FaceFramePlan> frame;  // its foot stands on the toe's top
   Meets meets = Meets::overlay;
   Length gap;
   Length pin_out;  // of the hinges' pin, before the face of a leaf
@@ -53,7 +56,7 @@ struct PlannedCabinet {
   std::vector<Assumed> assumed;
   std::vector<Lever> levers;
   std::vector<Problem> problems;  // when there are any, the plan is not to be used
-  std::vector<NamedRoom> rooms;
+  std::vector<Chain> chains;
   std::vector<Caution> cautions;
 };
 

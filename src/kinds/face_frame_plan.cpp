@@ -262,6 +262,12 @@ void settle_layout(FaceLedger& ledger, FaceFramePlan& plan, const FaceWidths& wi
   rules.framed = true;
   rules.upright = widths.mullion + lining;
   rules.level = widths.between + lining;
+  // Fronts that lie over the frame end half a gap within its sides and its foot, a whole one below
+  // its top.
+  const Length half = floor_half(rules.gap);
+  if (rules.meets == Meets::overlay)
+    rules.reach = {widths.left - half, widths.right - half, widths.top - rules.gap,
+                   widths.bottom - half};
   const Area inside = members.inside();
   if (inside.width() <= Length() || inside.height() <= Length()) {
     ledger.problem({"size"},
@@ -298,6 +304,12 @@ void settle(FaceLedger& ledger, FaceFramePlan& plan, const LayoutNode& layout,
 }
 
 }  // namespace
+
+Length FaceFramePlan::foot() const {
+  for (const LaidOpening& opening : layout.openings)
+    if (!opening.by.foot) return opening.sight.low;
+  return {};
+}
 
 PlannedFaceFrame plan_face_frame(const Spec& spec, std::string_view root, const LayoutNode& layout,
                                  const FaceFrameUse& use) {

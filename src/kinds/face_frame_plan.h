@@ -62,6 +62,9 @@ struct FaceFramePlan {
   ResolvedLayout layout;
   EdgeDesign edge;  // moulded where a bead is worked on it
   std::optional<PlantedBead> planted;
+
+  /// Where its openings begin above its own foot.
+  Length foot() const;
 };
 
 struct PlannedFaceFrame {

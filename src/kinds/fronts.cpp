@@ -7,6 +7,7 @@
 #include "carcase_set_out.h"
 #include "door.h"
 #include "doorset_leaf.h"
+// constexpr std::string_view std::string_view("fronts.drawer.")X = "fronts.drawer.";
 #include "leaves.h"
 #include "marks.h"
 
@@ -32,28 +33,38 @@ Spec leaf_spec(const CabinetSpec& spec, const FrontPlan& front) {
 /// Where a problem of such a spec stands in the cabinet's: at what the node says, or at what is
 /// said of all doors.
 Problem of_the_cabinet(Problem problem, const CabinetSpec& spec, const FrontPlan& front) {
+  const bool drawer = front.kind == FrontKind::drawer;
   const bool made = problem.path.empty() || problem.path.starts_with("/opening") ||
                     problem.path.starts_with("/clearance");
   if (made) {
-    problem.message = "the leaf that closes it: " + problem.message;
+    problem.message.insert(0, drawer ? "the drawer that closes it: " : "the leaf that closes it: ");
     problem.path = front.node->path;
     return problem;
   }
   std::string key = problem.path.substr(1);
   std::replace(key.begin(), key.end(), '/', '.');
-  const auto found = find_key(key);
-  const bool of_node = found && front.node->said.said_by(*found) != SaidBy::nobody;
-  const bool of_all = found && spec.door.said_by(*found) != SaidBy::nobody;
-  problem.path = (of_node || !of_all ? front.node->path : "/fronts/door") + problem.path;
+  const std::string of_drawers = std::string(std::string_view("fronts.drawer."));
+  if (drawer && key.starts_with(of_drawers)) key.erase(0, of_drawers.size());
+  const auto found = find_key(drawer ? of_drawers + key : key);
+  const bool of_all = found && front.node->said.said_by(*found) == SaidBy::nobody &&
+                      (drawer ? spec.own : spec.door).said_by(*found) != SaidBy::nobody;
+  std::replace(key.begin(), key.end(), '.', '/');
+  problem.path = (!of_all  ? front.node->path
+                  : drawer ? "/fronts/drawer"
+                           : "/fronts/door") +
+                 "/" + key;
   return problem;
 }
 
-/// What is assumed of one leaf and was not of those before it, under the key of all of them, or
+/// What is assumed of one and was not of those before it, under the key of all of them, or
 /// where it is another value under its own.
 void take_assumed(MadeFronts& made, std::vector<Assumed> its, const FrontPlan& front) {
+  const std::string_view root =
+      front.kind == FrontKind::drawer ? std::string_view("fronts.drawer.") : kDoorKey;
   for (Assumed& it : its) {
     if (it.key == "units" || it.key == "species" || it.key == "horn") continue;
-    const std::string of_all = std::string(kDoorKey) + it.key;
+    if (it.key.starts_with(root)) it.key.erase(0, root.size());
+    const std::string of_all = std::string(root) + it.key;
     const auto told = std::find_if(made.assumed.begin(), made.assumed.end(),
                                    [&](const Assumed& known) { return known.key == of_all; });
     if (told != made.assumed.end() && told->value == it.value) continue;
@@ -66,7 +77,17 @@ void take_assumed(MadeFronts& made, std::vector<Assumed> its, const FrontPlan& f
   }
 }
 
-void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front, const Job& job) {
+/// What was told of one front is not told of the next again.
+void take_cautions(MadeFronts& made, std::vector<Caution> more) {
+  for (Caution& its : more) {
+    const bool told = std::any_of(made.cautions.begin(), made.cautions.end(),
+                                  [&](const Caution& it) { return it.about == its.about; });
+    if (!told) made.cautions.push_back(std::move(its));
+  }
+}
+
+void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front, Meets meets,
+               const Job& job) {
   DoorJob leaf;
   leaf.unit = job.unit;
   leaf.spec = leaf_spec(spec, front);
@@ -75,7 +96,10 @@ void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front
     made.problems.push_back(of_the_cabinet(std::move(problem), spec, front));
   if (!worked.problems.empty()) return;
   take_assumed(made, std::move(worked.assumed), front);
-  made.all.push_back({&front, std::move(worked.assembly)});
+  take_cautions(made, std::move(worked.cautions));
+  const Length before = meets == Meets::overlay ? -worked.assembly.size[2] : Length();
+  made.all.push_back(
+      {&front, std::move(worked.assembly), {front.at.left, front.at.low, before}, {}});
 }
 
 /// A plain board; of a drawer's grain runs level, else upright.
@@ -89,14 +113,16 @@ void make_plain(MadeFronts& made, const CabinetPlan& plan, const FrontPlan& fron
                 {{}, {Axis::y, Axis::x, Axis::z}});
   wood.pieces[piece].material = plan.front_stuff.material;
   wood.pieces[piece].matter = plan.front_stuff.matter;
-  made.all.push_back({&front, std::move(wood)});
+  const Length before = plan.meets == Meets::overlay ? -thickness : Length();
+  made.all.push_back({&front, std::move(wood), {front.at.left, front.at.low, before}, {}});
 }
 
 /// How it stands among others, and how it moves.
-Fit fit_of(const FrontPlan& front, const CabinetPlan& plan, std::size_t carcase, Length thickness) {
+Fit fit_of(const MadeFront& made, const CabinetPlan& plan) {
+  const FrontPlan& front = *made.plan;
   Fit fit;
   fit.stands = StandsIn::front;
-  fit.other = carcase;
+  fit.other = kCaseOfCabinet;
   fit.meets = plan.meets;
   fit.room = front.room;
   fit.beside = front.beside;
@@ -105,11 +131,10 @@ Fit fit_of(const FrontPlan& front, const CabinetPlan& plan, std::size_t carcase,
     // In the middle of the gap beside it, before its face.
     const bool right = front.hangs == Side::right;
     const Length out = floor_half(plan.gap);
-    const Length face = plan.meets == Meets::overlay ? -thickness : Length();
-    fit.moves =
-        Swing{Axis::y,
-              {right ? front.at.right + out : front.at.left - out, Length(), face - plan.pin_out},
-              right};
+    fit.moves = Swing{
+        Axis::y,
+        {right ? front.at.right + out : front.at.left - out, Length(), made.at[2] - plan.pin_out},
+        right};
   }
   return fit;
 }
@@ -128,8 +153,11 @@ MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const J
   for (const FrontPlan& front : plan.fronts) {
     if (front.kind == FrontKind::fixed)
       make_plain(made, plan, front);
+    else if (front.kind == FrontKind::drawer)
+      made.problems.push_back(
+          {front.node->path, "drawers are worked by themselves: \"kind\": \"drawer\"", {}});
     else
-      make_leaf(made, spec, front, job);
+      make_leaf(made, spec, front, plan.meets, job);
   }
   return made;
 }
@@ -137,12 +165,11 @@ MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const J
 void hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts, const CabinetPlan& plan,
                  const std::vector<std::size_t>& inner) {
   for (MadeFront& front : fronts) {
+    Fit fit = fit_of(front, plan);
     const Length thickness = front.wood.size[2];
     Place at;
-    at.origin = {front.plan->at.left, front.plan->at.low,
-                 plan.meets == Meets::overlay ? -thickness : Length()};
+    at.origin = front.at;
     const std::size_t group = add_group(cabinet, std::move(front.wood), at, front.plan->path);
-    Fit fit = fit_of(*front.plan, plan, kCaseOfCabinet, thickness);
     fit.group = group;
     if (plan.hinges && fit.swing() != nullptr)
       let_in_cups(cabinet, group, post_of(*front.plan, inner), fit.swing()->at_high, *plan.hinges,

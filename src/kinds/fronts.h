@@ -13,13 +13,15 @@ namespace haunch {
 struct MadeFront {
   const FrontPlan* plan = nullptr;
   Assembly wood;
+  Triple at;      // where its zero lies in the cabinet
+  Length travel;  // of a drawer
 };
 
 struct MadeFronts {
   std::vector<MadeFront> all;
   std::vector<Assumed> assumed;
   std::vector<Problem> problems;
-  std::vector<Lever> levers;
+  std::vector<Caution> cautions;
 };
 
 /// Makes all fronts of a plan, which must outlive them.

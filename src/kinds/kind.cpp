@@ -67,6 +67,13 @@ bool agrees(const Spec& spec) {
 
 }  // namespace
 
+Length Chain::total() const {
+  Length total;
+  for (const Link& link : links)
+    total += link.length;
+  return total;
+}
+
 Touches Lever::touches() const {
   std::string_view own = key;
   for (const std::string_view group : {"leaf.", "face_frame.", "frame."})

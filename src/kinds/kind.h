@@ -91,12 +91,25 @@ struct NamedRoom {
   Length width, height;
 };
 
+/// Lengths that follow on each other in one line and add up to the whole of it.
+struct Chain {
+  struct Link {
+    std::string what;  // "left side", "opening 2"
+    Length length;
+  };
+  std::string what;  // "across the front"
+  std::vector<Link> links;
+
+  Length total() const;
+};
+
 /// What working a job gives: the wood, and what had to be assumed. With problems there is no wood.
 struct Worked {
   Assembly assembly;
   std::vector<Assumed> assumed;
   std::vector<Problem> problems;
   std::vector<NamedRoom> rooms;  // from the outside in
+  std::vector<Chain> chains;
   std::vector<Caution> cautions;
 };
 

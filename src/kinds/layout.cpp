@@ -36,14 +36,7 @@ class Dividing {
   }
 
  private:
-  /// What is settled of a list: how large each node is along it, and what stands between each and
-  /// its next.
-  struct List {
-    bool across = false;  // columns
-    std::vector<Length> sizes;
-    std::vector<Between> between;
-    std::vector<Length> widths;  // of what stands between
-  };
+  using List = LaidList;
 
   void divide_list(const LayoutNode& node, const Area& area, const Sides& reach,
                    const Bounding& by);
@@ -66,10 +59,18 @@ class Dividing {
   ResolvedLayout& layout_;
 };
 
-/// Where nothing is said: a partition between columns; between rows a rail of the frame. In a case
-/// without one fronts one above the other close it by themselves, drawers on wooden runners have a
-/// rail between them, and what is open a shelf.
+/// Whether partitions stand somewhere in a part: they need wood to end on above and below it.
+bool holds_columns(const LayoutNode& node) {
+  return node.division == Division::columns ||
+         std::any_of(node.nodes.begin(), node.nodes.end(), holds_columns);
+}
+
+/// Where nothing is said: a partition between columns; between rows a rail of the frame, with a
+/// shelf behind it where partitions end on it. In a case without a frame fronts one above the other
+/// close it by themselves, drawers on wooden runners have a rail between them, and what is open a
+/// shelf.
 Between Dividing::usual_between(const LayoutNode& before, const LayoutNode& after) const {
+  if (holds_columns(before) || holds_columns(after)) return Between::shelf;
   if (rules_.framed) return Between::rail;
   const auto open = [](const LayoutNode& node) {
     return node.division == Division::none && node.front() == FrontKind::none;
@@ -189,6 +190,11 @@ void Dividing::divide_list(const LayoutNode& node, const Area& area, const Sides
   for (const Between between : list.between)
     list.widths.push_back(width_of(between, list.across));
   if (!settle_sizes(node, list.across ? area.width() : area.height(), reach, list)) return;
+  list.path = node.path + (list.across ? "/columns" : "/rows");
+  list.by = by;
+  for (const LayoutNode& each : node.nodes)
+    list.nodes.push_back(&each);
+  layout_.lists.push_back(list);
   // All dividers of a list stand before what is within its nodes.
   const std::size_t first = layout_.dividers.size();
   std::vector<Area> areas;
@@ -215,6 +221,18 @@ void Dividing::divide_list(const LayoutNode& node, const Area& area, const Sides
 }
 
 }  // namespace
+
+ResolvedLayout raised(ResolvedLayout layout, Length by) {
+  const auto raise = [&](Area& area) {
+    area.low += by;
+    area.high += by;
+  };
+  for (LaidOpening& opening : layout.openings)
+    raise(opening.sight);
+  for (Divider& divider : layout.dividers)
+    raise(divider.at);
+  return layout;
+}
 
 ResolvedLayout resolve(const LayoutNode& tree, const Area& whole, const LayoutRules& rules) {
   ResolvedLayout layout;

@@ -82,12 +82,28 @@ struct Divider {
   std::string path;  // of the list that it stands in
 };
 
+/// A list as it is divided: along its direction its nodes' openings, and between each and its next
+/// what stands there.
+struct LaidList {
+  std::string path;
+  bool across = false;  // columns
+  std::vector<const LayoutNode*> nodes;
+  std::vector<Length> sizes;
+  std::vector<Between> between;
+  std::vector<Length> widths;
+  Bounding by;
+};
+
 /// Dividers stand before those within the nodes beside them, so that each ends on earlier ones.
 struct ResolvedLayout {
   std::vector<LaidOpening> openings;  // down the rows, then to the right
   std::vector<Divider> dividers;
+  std::vector<LaidList> lists;  // each before those within it
   std::vector<Problem> problems;
 };
+
+/// The same, so much higher.
+ResolvedLayout raised(ResolvedLayout layout, Length by);
 
 /// Divides `whole`, the opening that a case or the outer members of a frame leave. The tree must
 /// outlive what it gives.

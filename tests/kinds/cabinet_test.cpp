@@ -1,0 +1,219 @@
+// Cabinets worked by hand: the case, what stands in it, what closes it.
+#include <algorithm>
+
+#include "checks.h"
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+std::string cabinet(std::string_view more,
+                    std::string_view size = R"({"width": 900, "height": 870, "depth": 580})") {
+  return R"({"kind": "cabinet", "units": "mm", "size": )" + std::string(size) +
+         (more.empty() ? "" : ", ") + std::string(more) + "}";
+}
+
+const Piece& called(const Assembly& wood, std::string_view name) {
+  for (const Piece& piece : wood.pieces)
+    if (piece.name == name) return piece;
+  throw std::invalid_argument("no piece: " + std::string(name));
+}
+
+std::string sizes(const Piece& piece) {
+  std::string text;
+  for (const Length length : piece.blank)
+    text += (text.empty() ? "" : " x ") + decimal(length, Unit::mm);
+  return text;
+}
+
+/// Its box in the cabinet: from left to right, from low to high, from front to back.
+std::string lies(const Piece& piece) {
+  const Box box = placed_blank(piece);
+  std::string text;
+  for (std::size_t axis = 0; axis < 3; ++axis)
+    text += (axis == 0 ? "" : ", ") + decimal(box.low[axis], Unit::mm) + " to " +
+            decimal(box.high[axis], Unit::mm);
+  return text;
+}
+
+std::vector<std::string> not_ok(const Assembly& wood) {
+  std::vector<std::string> checks;
+  for (const Finding& finding : check_assembly(wood, Unit::mm))
+    if (finding.status != Status::ok) checks.emplace_back(finding.rule->check);
+  return checks;
+}
+
+const std::vector<std::string> kNothing;
+
+std::string chains(const Worked& worked) {
+  std::string text;
+  for (const Chain& chain : worked.chains) {
+    text += (text.empty() ? "" : "; ") + chain.what;
+    for (const Chain::Link& link : chain.links)
+      text += ", " + link.what + " " + decimal(link.length, Unit::mm);
+    text += " = " + decimal(chain.total(), Unit::mm);
+  }
+  return text;
+}
+
+std::string refused(const std::string& spec) {
+  JobReading reading = read_job(value_of(spec), nullptr, "job");
+  if (!reading.job) return in_lines(reading.problems);
+  return in_lines(reading.job->work().problems);
+}
+
+}  // namespace
+
+TEST_CASE("A case that says no more than its size") {
+  // 18 mm stuff, housed a third, 6, into each other: what stands between the sides is 900 - 36 + 12
+  // long. The back stands 5 of 6 in its grooves: 864 + 10 by 834 + 10.
+  const Worked worked = work(cabinet(""));
+  const Assembly& wood = worked.assembly;
+  CHECK(wood.pieces.size() == 5);
+  CHECK(sizes(called(wood, "left side")) == "870 x 580 x 18");
+  CHECK(sizes(called(wood, "bottom")) == "876 x 580 x 18");
+  CHECK(sizes(called(wood, "top")) == "876 x 580 x 18");
+  CHECK(sizes(called(wood, "back")) == "844 x 874 x 6");
+  CHECK(lies(called(wood, "top")) == "12 to 888, 852 to 870, 0 to 580");
+  // 12 behind its groove of 6.1, in the middle of which it stands.
+  CHECK(lies(called(wood, "back")) == "13 to 887, 13 to 857, 561.95 to 567.95");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("A nominal 18 that measures 17.4 changes what it should and nothing else") {
+  const Worked worked = work(cabinet(R"("case": {"thickness": 17.4})"));
+  const Assembly& wood = worked.assembly;
+  // 900 - 34.8 between the sides, and a third of 17.4 down to whole millimetres, 5, in each.
+  CHECK(sizes(called(wood, "bottom")) == "875.2 x 580 x 17.4");
+  CHECK(sizes(called(wood, "left side")) == "870 x 580 x 17.4");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Chains of widths, heights and depths add up to the size") {
+  const Worked worked = work(cabinet(R"("toe": {"height": 100, "setback": 60},
+                 "layout": {"columns": [{"width": 400, "front": "door"}, {"front": "door"}]})"));
+  CHECK(chains(worked) ==
+        "across, from the left, left side 18, opening 1 400, partition 18, opening 2 446, right "
+        "side 18 = 900; "
+        "down, from the top, top 18, clear 734, bottom 18, toe 100 = 870; "
+        "from front to back, clear 561.9, groove of the back 6.1, behind it 12 = 580");
+}
+
+TEST_CASE("Sides are notched for the toe, whose board stands back in the notch") {
+  const Worked worked = work(cabinet(R"("toe": {"height": 100, "setback": 60})"));
+  const Assembly& wood = worked.assembly;
+  const Piece& side = called(wood, "left side");
+  const auto notch = std::find_if(side.features.begin(), side.features.end(),
+                                  [](const Feature& it) { return it.kind == FeatureKind::notch; });
+  REQUIRE(notch != side.features.end());
+  CHECK(notch->cuts.front() == box(0, 0, 0, 100, 60, 18));
+  CHECK(lies(called(wood, "toe board")) == "18 to 882, 0 to 100, 60 to 78");
+  CHECK(lies(called(wood, "bottom")) == "12 to 888, 100 to 118, 0 to 580");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Leaves over the front leave 3 between them, half of it at the sides and the foot") {
+  const Worked worked = work(cabinet(R"("toe": {"height": 100}, "species": "white oak",
+                      "layout": {"columns": [{"front": "door"}, {"front": "door", "hangs": "right"}]})"));
+  const Assembly& wood = worked.assembly;
+  // Openings of (864 - 18) / 2 = 423; the leaves from 1.5 to 448.5 and from 451.5 to 898.5, from
+  // 101.5 above the floor to 3 under the top's upper face.
+  CHECK(lies(called(wood, "door 1, left stile")) == "1.5 to 58.5, 101.5 to 867, -20 to 0");
+  CHECK(lies(called(wood, "door 2, right stile")) == "841.5 to 898.5, 101.5 to 867, -20 to 0");
+  CHECK(lies(called(wood, "door 2, left stile")) == "451.5 to 508.5, 101.5 to 867, -20 to 0");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("A pair shares its opening and keeps the gap between its leaves") {
+  // 864 wide with laps of 16.5: 897; (897 - 3) / 2 = 447 each.
+  const Worked worked = work(cabinet(R"("layout": {"front": "pair"})"));
+  CHECK(lies(called(worked.assembly, "door 1, right stile")).starts_with("391.5 to 448.5"));
+  CHECK(lies(called(worked.assembly, "door 2, left stile")).starts_with("451.5 to 508.5"));
+}
+
+TEST_CASE("A partition stands in both rails of a case without a whole top") {
+  const Worked worked = work(cabinet(R"("case": {"top": "rails"},
+      "layout": {"columns": [{"front": "none"}, {"front": "none"}]})"));
+  const Assembly& wood = worked.assembly;
+  CHECK(sizes(called(wood, "front top rail")) == "876 x 100 x 18");
+  CHECK(lies(called(wood, "rear top rail")) == "12 to 888, 852 to 870, 461.9 to 561.9");
+  // 834 clear, 6 into the bottom and 6 into the rails.
+  CHECK(sizes(called(wood, "partition 1")) == "846 x 561.9 x 18");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Two shelves housed in one partition at one height go in a quarter each") {
+  const Worked worked =
+      work(cabinet(R"("layout": {"columns": [{"rows": [{}, {}]}, {"rows": [{}, {}]}]})"));
+  const Assembly& wood = worked.assembly;
+  // (864 - 18) / 2 = 423 clear, 6 into the side, 4 into the partition.
+  CHECK(sizes(called(wood, "shelf 1")) == "433 x 561.9 x 18");
+  CHECK(sizes(called(wood, "shelf 2")) == "433 x 561.9 x 18");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("A stopped housing ends behind the front edge, and the shelf is notched for it") {
+  const Worked worked = work(cabinet(R"("case": {"joint": "stopped-housing"},
+      "layout": {"rows": [{}, {}]})"));
+  const Piece& shelf = called(worked.assembly, "shelf 1");
+  const auto notches =
+      std::count_if(shelf.features.begin(), shelf.features.end(),
+                    [](const Feature& it) { return it.kind == FeatureKind::notch; });
+  CHECK(notches == 2);
+  CHECK(shelf.features.front().cuts.front() == box(0, 0, 0, 6, 12, 18));
+  CHECK(not_ok(worked.assembly) == kNothing);
+}
+
+TEST_CASE("Loose shelves lie on pins 32 apart, in rows that are alike from both ends") {
+  const Worked worked = work(cabinet(R"("layout": {"front": "none", "shelves": 1})"));
+  const Assembly& wood = worked.assembly;
+  // 834 clear: 25 pitches of 32 are 800, 17 left at each end. The pin nearest to the middle,
+  // (834 - 18) / 2 + 18 = 426 above the foot for the underside, is the 13th: 18 + 17 + 12 x 32 =
+  // 419, its top 421.5; the 14th would be 453.5.
+  CHECK(lies(called(wood, "shelf 1")) == "19.5 to 880.5, 421.5 to 439.5, 3 to 561.9");
+  CHECK(called(wood, "shelf 1").loose);
+  // 30 kg on each metre, for books.
+  CHECK(called(wood, "shelf 1").load == Approx(0.861 * 30));
+  const Piece& side = called(wood, "left side");
+  const auto rows = std::find_if(side.features.begin(), side.features.end(), [](const Feature& it) {
+    return it.kind == FeatureKind::shelf_pin_holes;
+  });
+  REQUIRE(rows != side.features.end());
+  CHECK(rows->prisms.size() == 5);
+  CHECK(size_of(*rows, SizeName::from_foot) == mm(355));
+  CHECK(size_of(*rows, SizeName::from_front) == mm(37));
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Hinges with a cup are bored in the leaf and in what it hangs on") {
+  const Worked worked = work(cabinet(R"("fronts": {"hinges": {"number": 2}},
+      "layout": {"front": "door"})",
+                                     R"({"width": 450, "height": 720, "depth": 350})"));
+  const Assembly& wood = worked.assembly;
+  const Piece& stile = called(wood, "door 1, left stile");
+  // 5 from the edge to the rim of a cup of 35, 80 from the leaf's ends.
+  const auto cup =
+      std::find_if(stile.features.begin(), stile.features.end(),
+                   [](const Feature& it) { return it.kind == FeatureKind::hinge_cup; });
+  REQUIRE(cup != stile.features.end());
+  CHECK(size_of(*cup, SizeName::from_edge) == mm(22.5));
+  CHECK(size_of(*cup, SizeName::from_foot) == mm(80));
+  const Piece& side = called(wood, "left side");
+  const auto screws =
+      std::count_if(side.features.begin(), side.features.end(),
+                    [](const Feature& it) { return it.kind == FeatureKind::screw_hole; });
+  CHECK(screws == 4);
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("What a cabinet cannot be is told with what would be right") {
+  CHECK(refused(R"({"kind": "cabinet", "units": "mm"})") ==
+        ": give \"size\", from outside to outside: {\"width\": …, \"height\": …, and of a cabinet "
+        "\"depth\": …}");
+  CHECK(refused(cabinet(R"("case": {"joint_depth": 18})")) ==
+        "/case/joint_depth: 18 mm is not less than the thickness of 18 mm; leave wood behind");
+  CHECK(refused(cabinet("", R"({"width": 30, "height": 870, "depth": 580})")) ==
+        "/size/width: two sides of 18 mm leave nothing between them; make it wider");
+}
+
+}  // namespace haunch::test
