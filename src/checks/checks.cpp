@@ -98,6 +98,12 @@ std::vector<Finding> check_all(const Assembly& assembly, Unit unit, const Job* j
   check_laps(bench, assembly);
   check_as_found(bench);
   check_glazing(bench);
+  check_fronts(bench);
+  check_loose_pieces(bench);
+  check_pin_rows(bench);
+  check_screws(bench);
+  if (job != nullptr) check_shelves(bench, *job);
+  check_standing(bench, job);
   return std::move(bench.findings);
 }
 
@@ -125,7 +131,8 @@ std::vector<const Rule*> all_rules() {
        {rules_of_whole(), rules_of_fits(), rules_of_walls(), rules_of_proportions(),
         rules_of_leaves(), rules_of_usual_year(), rules_of_pins(), rules_of_clashes(),
         rules_of_hanging(), rules_of_meetings(), rules_of_laps(), rules_of_as_found(),
-        rules_of_glazing()})
+        rules_of_glazing(), rules_of_fronts(), rules_of_loose_pieces(), rules_of_pin_rows(),
+        rules_of_screws(), rules_of_shelves(), rules_of_standing()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

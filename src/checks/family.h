@@ -12,6 +12,7 @@
 
 namespace haunch {
 
+class Job;
 struct Season;
 struct Service;
 
@@ -51,6 +52,13 @@ Box room_in_opening(const std::vector<Solid>& solids, const Fit& fit);
 /// The room that solids leave on each side of the opening that they were built for.
 SideGaps side_gaps(const std::vector<Solid>& solids, const Fit& opening);
 
+/// Whether a group is another, or a part of it.
+bool is_within(const Assembly& assembly, std::size_t group, std::size_t whole);
+/// Whether a piece is of a front, or of what is behind one and moves with it.
+bool is_of_front(const Bench& bench, std::size_t piece);
+/// What a front that swings leaves of room as its far corner passes what is beside it.
+void check_swing_room(Bench& bench, const Fit& hung);
+
 // The families, each in a file of its name.
 void check_whole(Bench& bench);
 /// Of wood that has moved as well: nothing is as designed any more then, but must still have room.
@@ -69,6 +77,16 @@ void check_meetings(Bench& bench);
 void check_laps(Bench& bench, const Assembly& built);
 void check_as_found(Bench& bench);
 void check_glazing(Bench& bench);
+/// Of fronts among others: at rest, and on their way as they are opened.
+void check_fronts(Bench& bench);
+/// Of what lies loose in a case, on its way in.
+void check_loose_pieces(Bench& bench);
+void check_pin_rows(Bench& bench);
+void check_screws(Bench& bench);
+/// Of shelves under what they carry, which go by what they are made of.
+void check_shelves(Bench& bench, const Job& job);
+/// Of the whole on its feet, and on the way there. Without a job nothing of weights.
+void check_standing(Bench& bench, const Job* job);
 
 /// Why what lies over the edge of an opening must lie over it far enough.
 inline constexpr std::string_view kGapShows =
@@ -102,5 +120,11 @@ std::vector<const Rule*> rules_of_meetings();
 std::vector<const Rule*> rules_of_laps();
 std::vector<const Rule*> rules_of_as_found();
 std::vector<const Rule*> rules_of_glazing();
+std::vector<const Rule*> rules_of_fronts();
+std::vector<const Rule*> rules_of_loose_pieces();
+std::vector<const Rule*> rules_of_pin_rows();
+std::vector<const Rule*> rules_of_screws();
+std::vector<const Rule*> rules_of_shelves();
+std::vector<const Rule*> rules_of_standing();
 
 }  // namespace haunch

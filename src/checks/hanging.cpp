@@ -349,6 +349,11 @@ void check_hanging(Bench& bench) {
   }
 }
 
+void check_swing_room(Bench& bench, const Fit& hung) {
+  if (hung.swing() != nullptr)
+    check_swing(bench, hung, sides_of(bench.assembly, bench.solids, hung));
+}
+
 void hang_anew(Assembly& moved) {
   for (Fit& hung : moved.fits) {
     Swing* swing = std::get_if<Swing>(&hung.moves);

@@ -1,0 +1,252 @@
+// Fronts in the openings of a case: the gaps round them, how far they lie over, and their way as
+// they are opened.
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "family.h"
+#include "rounding.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kUneven =
+    "fronts closer than they were set out bind, and gaps that differ are seen";
+constexpr Rule kLeft{"front-gap-left", "between the front and what stands beside it, left",
+                     kUneven};
+constexpr Rule kRight{"front-gap-right", "between the front and what stands beside it, right",
+                      kUneven};
+constexpr Rule kHead{"front-gap-head", "between the front and what stands above it", kUneven};
+constexpr Rule kFoot{"front-gap-foot", "between the front and what stands below it", kUneven};
+constexpr Rule kLapLeft{"front-lap-left", "of front over the edge of its opening, left", kGapShows};
+constexpr Rule kLapRight{"front-lap-right", "of front over the edge of its opening, right",
+                         kGapShows};
+constexpr Rule kLapHead{"front-lap-head", "of front over the edge of its opening, head", kGapShows};
+constexpr Rule kLapFoot{"front-lap-foot", "of front over the edge of its opening, foot", kGapShows};
+constexpr Rule kOut{"slide-out", "free before it as it is drawn out",
+                    "on its whole travel a drawer may meet nothing but what it runs on"};
+constexpr Rule kIn{"slide-in", "left behind it when it is in",
+                   "what is pushed in hard meets its stop, not the back, and what is left there is "
+                   "as it was set out"};
+constexpr Rule kPast{"slide-past-door", "free before it as it is drawn out past an open door",
+                     "behind a door a drawer comes out only if the open leaf, which still stands "
+                     "before its opening, leaves it room"};
+constexpr Rule kSwept{"swing-free", "of other wood where the front swings",
+                      "a front opens before what stands beside it, not into it"};
+
+// ---- the wood of what opens, and of what stands
+
+/// Of pieces that are wanted, by their numbers.
+template <typename Wanted>
+Wood wood_where(const Bench& bench, const Wanted& wanted) {
+  Wood all;
+  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece)
+    if (wanted(piece)) add(all, bench.solids[piece].wood);
+  return all;
+}
+
+struct Front {
+  const Fit& fit;
+  Wood own;               // of all its group
+  Wood rest;              // of everything else
+  Wood standing;          // of that what is not opened: case and frame
+  Box face;               // of its foremost piece
+  std::size_t named = 0;  // that piece
+};
+
+Front front_of(const Bench& bench, const Fit& fit) {
+  const auto is_own = [&](std::size_t piece) {
+    return is_within(bench.assembly, bench.assembly.pieces[piece].group, fit.group);
+  };
+  Front front{fit,
+              wood_where(bench, is_own),
+              wood_where(bench, [&](std::size_t piece) { return !is_own(piece); }),
+              wood_where(bench, [&](std::size_t piece) { return !is_of_front(bench, piece); }),
+              {},
+              0};
+  std::optional<std::size_t> first;
+  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+    if (!is_own(piece)) continue;
+    const Box& blank = bench.solids[piece].blank;
+    if (!first || blank.low[2] < bench.solids[*first].blank.low[2]) first = piece;
+  }
+  front.named = first.value();
+  // A framed one is as wide as all of it that is as thick.
+  front.face = room_of(front.own);
+  front.face.low[2] = bench.solids[*first].blank.low[2];
+  front.face.high[2] = bench.solids[*first].blank.high[2];
+  const Wood foremost = clipped(front.own, front.face);
+  const Box room = room_of(foremost);
+  front.face = room;
+  return front;
+}
+
+// ---- at rest
+
+void check_gaps(Bench& bench, const Front& front) {
+  const Wood face = clipped(front.own, front.face);
+  const auto tell = [&](const Rule& rule, bool beside, Way way, Length design) {
+    if (!beside) return;
+    report(bench, rule, {front.named}, {}, gap(face, front.rest, way),
+           Bounds{design, design, {}, {}});
+  };
+  const SidesBeside& beside = front.fit.beside;
+  tell(kLeft, beside.left, {0, false}, front.fit.room.left);
+  tell(kRight, beside.right, {0, true}, front.fit.room.right);
+  tell(kHead, beside.head, {1, true}, front.fit.room.head);
+  tell(kFoot, beside.foot, {1, false}, front.fit.room.foot);
+}
+
+/// The opening behind a front that lies over it, seen from its middle.
+void check_laps_over(Bench& bench, const Front& front) {
+  Box probe = front.face;
+  for (const std::size_t axis : {0U, 1U}) {
+    probe.low[axis] += floor_half(probe.extent(axis));
+    probe.high[axis] = probe.low[axis] + Length::from_steps(1);
+  }
+  probe.low[2] = front.face.high[2] + front.fit.behind;
+  probe.high[2] = probe.low[2] + Length::from_mm(1);
+  // Where another front goes on over the same opening, that one laps its edge.
+  const auto tell = [&](const Rule& rule, bool beside, Way way, Length edge, Length design) {
+    const auto to_wall = gap(Wood{{probe}, {}}, front.standing, way);
+    if (!to_wall) return;
+    const Length wall =
+        way.upwards ? probe.high[way.axis] + *to_wall : probe.low[way.axis] - *to_wall;
+    const Length lap = way.upwards ? edge - wall : wall - edge;
+    if (beside && lap < Length()) return;
+    report(bench, rule, {front.named}, {}, lap,
+           Bounds{design, design, bench.limits.least_over, {}});
+  };
+  const SidesBeside& beside = front.fit.beside;
+  tell(kLapLeft, beside.left, {0, false}, front.face.low[0], front.fit.lap.left);
+  tell(kLapRight, beside.right, {0, true}, front.face.high[0], front.fit.lap.right);
+  tell(kLapHead, beside.head, {1, true}, front.face.high[1], front.fit.lap.head);
+  tell(kLapFoot, beside.foot, {1, false}, front.face.low[1], front.fit.lap.foot);
+}
+
+// ---- drawn out
+
+/// What stands before it on its way, by the fronts that swing there: they are opened first.
+bool stands_before(const Front& sliding, const Front& swinging, Way out) {
+  const auto room = gap(sliding.own, swinging.own, out);
+  const Length by = std::get<Slide>(sliding.fit.moves).by;
+  return room && *room < std::max(by, -by);
+}
+
+/// A box turned about a pin so that its face side comes forward.
+Prism turned(const Box& box, const Swing& swing, double angle) {
+  const auto pin_x = static_cast<double>(swing.pin[0].steps());
+  const auto pin_z = static_cast<double>(swing.pin[2].steps());
+  const double sine = swing.at_high ? -std::sin(angle) : std::sin(angle);
+  const double cosine = std::cos(angle);
+  Prism prism{1, box.low[1], box.high[1], {}};
+  const auto add = [&](Length x, Length z) {
+    const double across = static_cast<double>(x.steps()) - pin_x;
+    const double deep = static_cast<double>(z.steps()) - pin_z;
+    prism.outline.push_back({nearest_step(pin_x + across * cosine + deep * sine),
+                             nearest_step(pin_z - across * sine + deep * cosine)});
+  };
+  add(box.low[0], box.low[2]);
+  add(box.high[0], box.low[2]);
+  add(box.high[0], box.high[2]);
+  add(box.low[0], box.high[2]);
+  return prism;
+}
+
+/// The blanks of a front's pieces, opened so far.
+Wood opened(const Bench& bench, const Front& front, double angle) {
+  Wood wood;
+  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+    const std::size_t group = bench.assembly.pieces[piece].group;
+    if (!is_within(bench.assembly, group, front.fit.group)) continue;
+    for (Polyhedron& block :
+         polyhedra_of(turned(bench.solids[piece].blank, *front.fit.swing(), angle)))
+      wood.sloping.push_back(std::move(block));
+  }
+  return wood;
+}
+
+void check_slide(Bench& bench, const Front& front, const std::vector<Front>& fronts) {
+  const auto* slide = std::get_if<Slide>(&front.fit.moves);
+  if (slide == nullptr) return;
+  const auto axis = static_cast<std::size_t>(slide->along);
+  const Way out{axis, slide->by > Length()};
+  const Length by = std::max(slide->by, -slide->by);
+  std::vector<const Front*> before;
+  for (const Front& other : fronts)
+    if (other.fit.swing() != nullptr && stands_before(front, other, out)) before.push_back(&other);
+  const auto is_before = [&](std::size_t piece) {
+    const std::size_t group = bench.assembly.pieces[piece].group;
+    return std::any_of(before.begin(), before.end(), [&](const Front* other) {
+      return is_within(bench.assembly, group, other->fit.group);
+    });
+  };
+  const Wood rest = before.empty() ? front.rest : wood_where(bench, [&](std::size_t piece) {
+    const std::size_t group = bench.assembly.pieces[piece].group;
+    return !is_before(piece) && !is_within(bench.assembly, group, front.fit.group);
+  });
+  const auto free = [&](const Wood& wood) {
+    const auto room = gap(front.own, wood, out);
+    return room ? std::min(*room, by) : by;
+  };
+  report(bench, kOut, {front.named}, {}, free(rest), Bounds{by, {}, {}, {}});
+  for (const Front* other : before)
+    report(bench, kPast, {front.named, other->named}, {},
+           free(opened(bench, *other, std::numbers::pi / 2)), Bounds{{}, {}, by, {}});
+  if (const auto left = gap(front.own, rest, {axis, !out.upwards}))
+    report(bench, kIn, {front.named}, {}, left, Bounds{front.fit.behind, front.fit.behind, {}, {}});
+}
+
+// ---- swung
+
+constexpr int kSwingSteps = 9;  // to a right angle
+
+/// From where nothing is cut so sharp that its corner would come out otherwise.
+const Length kTouches = Length::from_mm_thousandths(10);
+
+void check_swept(Bench& bench, const Front& front) {
+  if (front.fit.swing() == nullptr) return;
+  Length most;
+  for (int step = 1; step <= kSwingSteps; ++step) {
+    const double angle = std::numbers::pi / 2 * step / kSwingSteps;
+    most = std::max(most, depth_of_common(opened(bench, front, angle), front.rest));
+  }
+  report(bench, kSwept, {front.named}, {}, most > kTouches ? most : Length(),
+         Bounds{{}, Length(), {}, {}});
+}
+
+}  // namespace
+
+bool is_within(const Assembly& assembly, std::size_t group, std::size_t whole) {
+  for (std::optional<std::size_t> at = group; at; at = assembly.groups[*at].in)
+    if (*at == whole) return true;
+  return false;
+}
+
+bool is_of_front(const Bench& bench, std::size_t piece) {
+  const std::size_t group = bench.assembly.pieces[piece].group;
+  const auto& fits = bench.assembly.fits;
+  return std::any_of(fits.begin(), fits.end(), [&](const Fit& fit) {
+    return fit.stands == StandsIn::front && is_within(bench.assembly, group, fit.group);
+  });
+}
+
+void check_fronts(Bench& bench) {
+  std::vector<Front> fronts;
+  for (const Fit* fit : fits_that_stand(bench.assembly, StandsIn::front))
+    fronts.push_back(front_of(bench, *fit));
+  for (const Front& front : fronts) {
+    check_gaps(bench, front);
+    if (front.fit.meets == Meets::overlay) check_laps_over(bench, front);
+    check_slide(bench, front, fronts);
+    check_swept(bench, front);
+    check_swing_room(bench, front.fit);
+  }
+}
+
+std::vector<const Rule*> rules_of_fronts() {
+  return {&kLeft,    &kRight,   &kHead, &kFoot, &kLapLeft, &kLapRight,
+          &kLapHead, &kLapFoot, &kOut,  &kIn,   &kPast,    &kSwept};
+}
+
+}  // namespace haunch
