@@ -61,6 +61,7 @@ Worked CabinetJob::work() const {
   Assembly& wood = worked.assembly;
   wood.groups = {{GroupKind::cabinet, "cabinet", {}, {}}};
   wood.size = planned.plan.size;
+  wood.ceiling = spec.own.size("room.height");
   SetOutCarcase carcase = set_out_carcase(planned.plan.carcase);
   add_group(wood, std::move(carcase.wood), {});
   if (planned.plan.frame) {

@@ -52,6 +52,10 @@ TEST_CASE("A case is stood up over the diagonal of its height and depth") {
   CHECK(finding(wood, "stand-up").status == Status::ok);
   wood.ceiling = mm(912);
   CHECK(finding(wood, "stand-up").status == Status::fail);
+  // Of a cabinet that says in which room it is to stand: sqrt(2200^2 + 600^2) = 2280.4.
+  const std::string tall = R"({"kind": "cabinet", "units": "mm", "room": {"height": 2280},
+      "size": {"width": 600, "height": 2200, "depth": 600}})";
+  CHECK(finding(haunch::test::wood(tall), "stand-up").status == Status::fail);
 }
 
 TEST_CASE("What hangs before the feet of a case with its drawers out tips it") {
