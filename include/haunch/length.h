@@ -3,7 +3,7 @@
 //   make      Length::from_steps, from_mm, from_mm_thousandths, from_inch_parts
 //   read      steps()
 //   reckon    + - * (by a whole number), floor_divide, floor_half, compare
-//   round     nearest_multiple, floor_multiple
+//   round     nearest_multiple, floor_multiple, ceiling_multiple
 //
 // Text in and out of lengths is in haunch/length_text.h.
 #pragma once
@@ -78,6 +78,11 @@ constexpr Length floor_multiple(Length length, Length unit) {
   std::int64_t over = length.steps() % unit.steps();
   if (over < 0) over += unit.steps();
   return length - Length::from_steps(over);
+}
+
+/// The whole multiple of `unit` (> 0) at or above `length`.
+constexpr Length ceiling_multiple(Length length, Length unit) {
+  return -floor_multiple(-length, unit);
 }
 
 /// The whole multiple of `unit` (> 0) nearest to `length`; a tie goes up.

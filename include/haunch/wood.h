@@ -203,6 +203,13 @@ struct MortiseSizes {
   }
 };
 
+/// Tails or fingers on the end of a piece as they are marked there.
+struct TailSizes {
+  Length length;                // from the shoulder between them
+  Length spread;                // how much narrower each is at its root, at each side; 0: fingers
+  std::vector<TenonSpan> each;  // at their ends, lowest first; never empty
+};
+
 /// Which way the entering piece goes in: along this assembly axis, towards higher or lower figures.
 struct Heading {
   Axis axis = Axis::x;
@@ -222,6 +229,7 @@ struct Joint {
   Axis through = Axis::z;    // along which what enters is fitted between cheeks
   bool has_shoulder = true;  // what enters closes on what receives it
   Measures measures = {};
+  std::optional<TailSizes> tails = {};
 };
 
 /// Lengths at the four sides of something upright.

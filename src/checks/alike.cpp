@@ -50,7 +50,7 @@ bool are_designed_alike(const Joint& a, const Joint& b) {
   const Clearances& one = a.design;
   const Clearances& other = b.design;
   return a.kind == b.kind && a.arched == b.arched && a.has_shoulder == b.has_shoulder &&
-         a.tenon.has_value() == b.tenon.has_value() &&
+         a.tenon.has_value() == b.tenon.has_value() && a.tails.has_value() == b.tails.has_value() &&
          one.edges.has_value() == other.edges.has_value() &&
          one.bottom.has_value() == other.bottom.has_value() &&
          one.bite.has_value() == other.bite.has_value() &&

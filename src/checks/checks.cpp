@@ -104,6 +104,7 @@ std::vector<Finding> check_all(const Assembly& assembly, Unit unit, const Job* j
   check_screws(bench);
   if (job != nullptr) check_shelves(bench, *job);
   check_standing(bench, job);
+  check_tails(bench);
   return std::move(bench.findings);
 }
 
@@ -128,11 +129,11 @@ std::vector<Finding> check_job(const Assembly& assembly, const Job& job) {
 std::vector<const Rule*> all_rules() {
   std::vector<const Rule*> rules;
   for (const auto& family :
-       {rules_of_whole(), rules_of_fits(), rules_of_walls(), rules_of_proportions(),
-        rules_of_leaves(), rules_of_usual_year(), rules_of_pins(), rules_of_clashes(),
-        rules_of_hanging(), rules_of_meetings(), rules_of_laps(), rules_of_as_found(),
-        rules_of_glazing(), rules_of_fronts(), rules_of_loose_pieces(), rules_of_pin_rows(),
-        rules_of_screws(), rules_of_shelves(), rules_of_standing()})
+       {rules_of_whole(),   rules_of_fits(),       rules_of_walls(),        rules_of_proportions(),
+        rules_of_leaves(),  rules_of_usual_year(), rules_of_pins(),         rules_of_clashes(),
+        rules_of_hanging(), rules_of_meetings(),   rules_of_laps(),         rules_of_as_found(),
+        rules_of_glazing(), rules_of_fronts(),     rules_of_loose_pieces(), rules_of_pin_rows(),
+        rules_of_screws(),  rules_of_shelves(),    rules_of_standing(),     rules_of_tails()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

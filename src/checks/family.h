@@ -87,6 +87,7 @@ void check_screws(Bench& bench);
 void check_shelves(Bench& bench, const Job& job);
 /// Of the whole on its feet, and on the way there. Without a job nothing of weights.
 void check_standing(Bench& bench, const Job* job);
+void check_tails(Bench& bench);
 
 /// Why what lies over the edge of an opening must lie over it far enough.
 inline constexpr std::string_view kGapShows =
@@ -126,5 +127,6 @@ std::vector<const Rule*> rules_of_pin_rows();
 std::vector<const Rule*> rules_of_screws();
 std::vector<const Rule*> rules_of_shelves();
 std::vector<const Rule*> rules_of_standing();
+std::vector<const Rule*> rules_of_tails();
 
 }  // namespace haunch

@@ -202,8 +202,10 @@ void measure_along(JointMeasure& found, const Joint& joint, const Wood& inside,
   const bool comes_out = joint.design.edges && !joint.design.bottom;
   if (!comes_out && !joint.design.edge) return;
   found.edges.reset();
-  // What is no tenon is a wedge: it fits along its thickness, and may have an end like a knife's.
-  const std::size_t axis = joint.tenon ? axes.across : axes.cheek;
+  // What is neither tenon nor tail is a wedge: it fits along its thickness, and may have an end
+  // like a knife's.
+  const bool each = joint.tenon || joint.tails;
+  const std::size_t axis = each ? axes.across : axes.cheek;
   const auto measure_part = [&](const Wood& part) {
     const auto low = gap(part, receives.wood, {axis, false});
     const auto high = gap(part, receives.wood, {axis, true});
@@ -212,7 +214,7 @@ void measure_along(JointMeasure& found, const Joint& joint, const Wood& inside,
     const auto both = low && high ? std::optional(*low + *high) : std::nullopt;
     found.edges = found.edges ? lesser(found.edges, both) : both;
   };
-  if (!joint.tenon) return measure_part(inside);
+  if (!each) return measure_part(inside);
   for (const Wood& tenon : tenons)
     measure_part(column_of(inside, tenon, axes.in));
 }
@@ -349,6 +351,18 @@ Wood between_cheeks(const Wood& wood, Box region, const Box& tenon, std::size_t 
   return between.empty() ? wood : between;
 }
 
+/// Where the entering wood is inside. What stands beside the receiver of tails, as the sides of a
+/// drawer do below its back, is none of them.
+Box inside_region(const Joint& joint, const Solid& receives, const Solid& enters,
+                  const JointAxes& axes) {
+  Box region = beyond_sight_edge(receives, enters, axes.in, true);
+  if (!joint.tails) return region;
+  const std::size_t across = axes.across;
+  region.low[across] = std::max(region.low[across], receives.blank.low[across]);
+  region.high[across] = std::min(region.high[across], receives.blank.high[across]);
+  return region;
+}
+
 }  // namespace
 
 JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& enters, Where where) {
@@ -358,7 +372,7 @@ JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& ent
   if (enters.wood.empty()) return found;
   if (joint.arched) return measure_arched(axes, receives, enters);
   found.reach = reach_of(enters.wood, receives, in);
-  const Wood inside = clipped(enters.wood, beyond_sight_edge(receives, enters, in, true));
+  const Wood inside = clipped(enters.wood, inside_region(joint, receives, enters, axes));
   if (inside.empty()) {
     found.seat = seat_of(joint, receives, enters, in);
     return found;

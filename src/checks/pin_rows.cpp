@@ -1,6 +1,7 @@
 // Rows of holes for the pins of shelves.
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 #include "family.h"
 
@@ -25,14 +26,15 @@ struct Row {
 std::vector<Row> rows_in(const Bench& bench, std::size_t number) {
   const Piece& piece = bench.assembly.pieces[number];
   const Box blank = placed_blank(piece);
-  std::map<std::pair<bool, Length>, Row> rows;
-  for (const Feature& feature : piece.features) {
+  std::map<std::tuple<bool, Length, std::size_t>, Row> rows;  // by feature
+  for (std::size_t its = 0; its < piece.features.size(); ++its) {
+    const Feature& feature = piece.features[its];
     if (feature.kind != FeatureKind::shelf_pin_holes) continue;
     for (const Prism& prism : feature.prisms) {
       const Box hole = bounds_of(placed(prism, piece.place));
       const bool to_right = hole.high[0] == blank.high[0];
       const Length deep = hole.low[2] + floor_half(hole.extent(2));
-      Row& row = rows[{to_right, deep}];
+      Row& row = rows[{to_right, deep, its}];
       row.piece = number;
       row.to_right = to_right;
       row.deep = deep;
@@ -76,6 +78,11 @@ std::optional<Length> off_level(const Row& a, const Row& b) {
   return most;
 }
 
+/// Whether two rows stand at the same heights, with no shelf of one above all of the other.
+bool overlap(const Row& a, const Row& b) {
+  return a.heights.front() <= b.heights.back() && b.heights.front() <= a.heights.back();
+}
+
 /// Whether a shelf lies between the two: on faces that look at each other, with no third between
 /// them.
 bool carry_one_shelf(const Bench& bench, const std::vector<Row>& rows, const Row& left,
@@ -84,20 +91,18 @@ bool carry_one_shelf(const Bench& bench, const std::vector<Row>& rows, const Row
   const Box from = bench.solids[left.piece].blank;
   const Box to = bench.solids[right.piece].blank;
   if (from.high[0] >= to.low[0]) return false;
-  if (left.heights.front() > right.heights.back() || right.heights.front() > left.heights.back())
-    return false;
+  if (!overlap(left, right)) return false;
   return std::none_of(rows.begin(), rows.end(), [&](const Row& row) {
     const Box& its = bench.solids[row.piece].blank;
-    return its.low[0] >= from.high[0] && its.high[0] <= to.low[0] &&
-           row.heights.front() <= left.heights.back() && left.heights.front() <= row.heights.back();
+    return its.low[0] >= from.high[0] && its.high[0] <= to.low[0] && overlap(row, left);
   });
 }
 
 void check_level(Bench& bench, const std::vector<Row>& rows) {
   for (const Row& left : rows)
     for (const Row& right : rows) {
-      const bool one_face =
-          left.piece == right.piece && left.to_right == right.to_right && left.deep < right.deep;
+      const bool one_face = left.piece == right.piece && left.to_right == right.to_right &&
+                            left.deep < right.deep && overlap(left, right);
       if (!one_face && !carry_one_shelf(bench, rows, left, right)) continue;
       std::vector<std::size_t> parts{left.piece};
       if (right.piece != left.piece) parts.push_back(right.piece);

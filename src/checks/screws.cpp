@@ -7,8 +7,8 @@ namespace haunch {
 namespace {
 
 constexpr Rule kWall{"screw-wall", "of wood beside a screw's hole or below its head",
-                     "under 3/16 in (4.8 mm) the wood splits as the screw is driven (trade "
-                     "practice)"};
+                     "under 3/16 in (4.8 mm) wood splits as the screw is driven; board "
+                     "does not (trade practice)"};
 
 constexpr Length kThin = Length::from_inch_parts(3, 16);
 
@@ -32,7 +32,10 @@ void check_screws(Bench& bench) {
     for (const Feature& feature : piece.features)
       if (feature.kind == FeatureKind::screw_hole && !feature.fitting)
         report(bench, kWall, {number}, feature.joints.front(), least_beside(piece, feature),
-               Bounds{bench.limits.least_wood, {}, kThin, {}});
+               Bounds{bench.limits.least_wood,
+                      {},
+                      piece.matter == Matter::wood ? std::optional(kThin) : std::nullopt,
+                      {}});
   }
 }
 

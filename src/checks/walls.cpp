@@ -328,8 +328,9 @@ bool houses_an_end(const Bench& bench, const Feature& feature) {
   if (feature.joints.size() != 1 || feature.cuts.empty() || feature.kind == FeatureKind::notch)
     return false;
   const JointKind kind = bench.assembly.joints[feature.joints.front()].kind;
-  return kind == JointKind::housing || kind == JointKind::stopped_housing ||
-         kind == JointKind::rebated_corner;
+  return (kind == JointKind::housing || kind == JointKind::stopped_housing ||
+          kind == JointKind::rebated_corner || kind == JointKind::tongue) &&
+         feature.kind != FeatureKind::tongue;
 }
 
 /// The wood behind a housing or the rebate at a piece's end, and beyond a housing along its piece.
@@ -347,7 +348,7 @@ void check_housing(Bench& bench, std::size_t number, const Feature& housing) {
          Bounds{limits.least_wood, {}, limits.thin_wood, {}});
   const Length beyond =
       std::min(blank.high[along] - box.high[along], box.low[along] - blank.low[along]);
-  if (beyond > Length())
+  if (beyond > Length() && piece.matter != Matter::board)
     report(bench, kHousingEnd, {joint.receives}, number, beyond,
            Bounds{limits.least_wood, {}, limits.least_beyond_housing, {}});
 }

@@ -86,6 +86,14 @@ constexpr Rule kSideRight{"opening-right", "between leaf and opening, right", kB
 constexpr Rule kSideHead{"opening-head", "between leaf and opening, head", kBinds};
 constexpr Rule kSideFoot{"opening-foot", "between leaf and opening, foot", kBinds};
 
+// Of what slides in its opening, and stands on what it runs on.
+constexpr std::string_view kSticks =
+    "a drawer that swells sticks: in the wettest month 1/32 in (1 mm) is to be left (trade "
+    "practice)";
+constexpr Rule kSlideSides{"drawer-sides", "between drawer and opening, both sides together",
+                           kSticks};
+constexpr Rule kSlideHead{"drawer-head", "between drawer and opening, above", kSticks};
+
 /// The pairs of pieces whose blanks meet, found by sweeping along x.
 std::vector<std::array<std::size_t, 2>> meeting_pairs(const std::vector<Solid>& solids) {
   std::vector<std::size_t> order(solids.size());
@@ -337,14 +345,26 @@ Length depth_but_lips(const Bench& bench, const Box& wood) {
   return lips ? wood.high[2] - std::max(wood.low[2], Length()) : wood.extent(2);
 }
 
+/// Half of the play at the sides may go; above, a drawer takes what it was given for the season.
+void report_moved_slide(Bench& bench, const SideGaps& gaps, const Fit& fit) {
+  report(bench, kSlideSides, {}, {}, gaps.left + gaps.right,
+         Bounds{Length(), {}, floor_half(fit.room.across()), {}});
+  report(bench, kSlideHead, {}, {}, gaps.head,
+         Bounds{Length(), {}, bench.limits.least_at_side, {}});
+}
+
 }  // namespace
 
 void check_moved_whole(Bench& bench, const Assembly& built) {
   check_moved_shared(bench);
   check_moved_holes(bench);
   const Fit* fit = fit_in_opening(built);
-  if (fit != nullptr && fit->meets != Meets::overlay &&
-      fits_that_stand(built, StandsIn::group).empty())
+  if (fit == nullptr || fit->meets == Meets::overlay ||
+      !fits_that_stand(built, StandsIn::group).empty())
+    return;
+  if (std::holds_alternative<Slide>(fit->moves))
+    report_moved_slide(bench, side_gaps(bench.solids, *fit), *fit);
+  else
     report_moved_sides(bench, side_gaps(bench.solids, *fit), {}, Beside::opening, Beside::opening);
 }
 
@@ -411,11 +431,12 @@ void check_whole(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_whole() {
-  return {&kShared,       &kWidth,         &kHeight,       &kFlush,       &kHole,
-          &kOpeningWidth, &kOpeningHeight, &kArchedHead,   &kSideLeft,    &kSideRight,
-          &kSideHead,     &kSideFoot,      &kFrameWidth,   &kFrameHeight, &kFrameFlush,
-          &kFrameHole,    &kThresholdEnds, &kWay,          &kWallWidth,   &kWallHeight,
-          &kOverallWidth, &kOverallHeight, &kOverallDepth, &kOverallHole, &kOpening};
+  return {&kShared,       &kWidth,         &kHeight,       &kFlush,         &kHole,
+          &kOpeningWidth, &kOpeningHeight, &kArchedHead,   &kSideLeft,      &kSideRight,
+          &kSideHead,     &kSideFoot,      &kSlideSides,   &kSlideHead,     &kFrameWidth,
+          &kFrameHeight,  &kFrameFlush,    &kFrameHole,    &kThresholdEnds, &kWay,
+          &kWallWidth,    &kWallHeight,    &kOverallWidth, &kOverallHeight, &kOverallDepth,
+          &kOverallHole,  &kOpening};
 }
 
 }  // namespace haunch

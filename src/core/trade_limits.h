@@ -33,6 +33,11 @@ struct Limits {
   Length least_stub_alone;      // in a larger one: caution
   Length least_below_stub;      // to the groove's bottom: caution
   Length highest_lock_rail;     // its top above the leaf's foot: caution
+  Length least_half_pin;        // where it is narrowest: caution
+  Length least_pin;             // the same of a pin between two tails: caution
+  Length widest_tail;           // at its end: caution
+  Length thinnest_lap;          // before lapped tails; less breaks through: fail
+  Length thin_lap;              // less is thin: caution
 };
 
 constexpr Limits limits_in(Unit unit) {
@@ -64,6 +69,11 @@ constexpr Limits limits_in(Unit unit) {
   limits.least_stub_alone = mm ? Length::from_mm(18) : Length::from_inch_parts(23, 32);
   limits.least_below_stub = mm ? Length::from_mm_thousandths(400) : Length::from_inch_parts(1, 64);
   limits.highest_lock_rail = Length::from_inch_parts(38);
+  limits.least_half_pin = mm ? Length::from_mm(6) : Length::from_inch_parts(1, 4);
+  limits.least_pin = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
+  limits.widest_tail = mm ? Length::from_mm(45) : Length::from_inch_parts(7, 4);
+  limits.thinnest_lap = mm ? Length::from_mm_thousandths(1'500) : Length::from_inch_parts(1, 16);
+  limits.thin_lap = mm ? Length::from_mm_thousandths(2'400) : Length::from_inch_parts(3, 32);
   return limits;
 }
 

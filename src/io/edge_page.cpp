@@ -111,6 +111,15 @@ TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::str
   return table;
 }
 
+/// From which edge a groove in a face is set, or from the face side one in an edge.
+std::string place_across(const Operation& groove, const LengthPrinter& lengths) {
+  if (groove.has(SizeName::from_back))
+    return lengths.one(groove.setting(SizeName::from_back)) + " from the rear edge";
+  if (groove.has(SizeName::from_edge))
+    return lengths.one(groove.setting(SizeName::from_edge)) + " from the lower edge";
+  return lengths.fine().one(groove.setting(SizeName::from_face)) + " from the face side";
+}
+
 }  // namespace
 
 PageParts groove_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
@@ -118,10 +127,7 @@ PageParts groove_page(const Assembly& wood, const Making& making, const LengthPr
   const auto setting = [&](const Operation& groove) {
     const LengthPrinter fine = lengths.fine();
     return fine.one(groove.setting(SizeName::width)) + " wide, " +
-           lengths.one(groove.setting(SizeName::depth)) + " deep, " +
-           (groove.runs.front().side.into == 2
-                ? lengths.one(groove.setting(SizeName::from_back)) + " from the rear edge"
-                : fine.one(groove.setting(SizeName::from_face)) + " from the face side");
+           lengths.one(groove.setting(SizeName::depth)) + " deep, " + place_across(groove, lengths);
   };
   const auto where = [&](const Run& run, const Piece& piece) {
     if (piece.features[run.feature].cuts.empty()) return std::string();  // told by its curve

@@ -63,12 +63,19 @@ std::string side_text(const Assembly& wood, const Piece& piece, const Run& run) 
   return piece.role == Role::stile ? (outer ? "outer edge" : "face edge") : side + " edge";
 }
 
+/// What case_page tells.
+bool is_of_case(FeatureKind kind) {
+  return kind == FeatureKind::shelf_pin_holes || kind == FeatureKind::hinge_cup ||
+         kind == FeatureKind::screw_hole;
+}
+
 /// Edges first, then faces, then ends; in each the order in which it was set out.
 std::vector<LetIn> all_let_in(const Assembly& wood, const Making& making) {
   std::vector<LetIn> all;
   for (const Operation& operation : making.operations)
     for (const Run& run : operation.runs)
-      if (wood.pieces[run.piece].features[run.feature].fitting) all.push_back({&operation, &run});
+      if (wood.pieces[run.piece].features[run.feature].fitting && !is_of_case(operation.makes))
+        all.push_back({&operation, &run});
   const auto place = [](const LetIn& it) {
     constexpr int kOrder[] = {2, 0, 1};
     return std::tuple(it.run->piece, kOrder[it.run->side.into], it.run->side.from_high,

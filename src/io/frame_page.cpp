@@ -33,13 +33,18 @@ std::vector<const Run*> housings_in(const Assembly& wood, const Making& making) 
   return runs;
 }
 
+/// Whether it goes to the end of its piece.
+bool is_at_end(const Assembly& wood, const Run& run) {
+  return run.near == Length() || run.far == wood.pieces[run.piece].blank[0];
+}
+
 PageParts housing_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   TextTable table({"in", "from", "begins", "ends", "wide", "deep", "from shoulder", "takes", ""});
   for (const Run* run : housings_in(wood, making))
     table.add_alike({mark_of(wood, *run), std::string(word_of(run->from)), run->near, run->far,
                      Cell::of_fit(run->extent()), size_at(wood, *run, SizeName::depth),
                      near_from_shoulder(*run), taken_by(wood, *run),
-                     run->far == wood.pieces[run->piece].blank[0] ? "a rebate to the end" : ""});
+                     is_at_end(wood, *run) ? "a rebate to the end" : ""});
   if (table.empty()) return {};
   const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
     return piece.role == Role::jamb && has_long_rebate(piece);

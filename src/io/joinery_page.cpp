@@ -123,13 +123,13 @@ PageParts marking_page(const Assembly& wood, const Making& making) {
 }  // namespace
 
 PageParts joinery_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  constexpr JoineryPart* kInOrder[] = {groove_page,         edge_rebate_page, moulding_page,
-                                       moulding_mitre_page, mortise_page,     haunching_page,
-                                       tenon_page,          loose_tenon_page, lap_page,
-                                       mitre_page,          hole_page,        pin_page,
-                                       wedge_page,          rebate_page,      raise_page,
-                                       panel_page,          glass_page,       fittings_page,
-                                       leaf_page,           frame_page,       face_frame_page};
+  constexpr JoineryPart* kInOrder[] = {
+      groove_page,  edge_rebate_page, moulding_page, moulding_mitre_page,
+      mortise_page, haunching_page,   tenon_page,    loose_tenon_page,
+      lap_page,     mitre_page,       hole_page,     pin_page,
+      wedge_page,   tail_page,        rebate_page,   raise_page,
+      panel_page,   glass_page,       fittings_page, leaf_page,
+      frame_page,   face_frame_page,  case_page};
   PageParts page = marking_page(wood, making);
   for (JoineryPart* part : kInOrder)
     append(page, part(wood, making, lengths));

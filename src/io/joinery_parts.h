@@ -34,10 +34,13 @@ JoineryPart mitre_page;
 JoineryPart hole_page;
 JoineryPart wedge_page;
 
+JoineryPart tail_page;  // dovetails and fingers
+
 JoineryPart pin_page;         // the holes in cheeks and tenons, piece by piece, and the pins
 JoineryPart glass_page;       // its rebates, its sizes, its beads
 JoineryPart fittings_page;    // what is let in for locks, hinges and others
 JoineryPart leaf_page;        // arches, lips and meeting stiles
+JoineryPart case_page;        // notches, rows for shelf pins, hinges with a cup
 JoineryPart face_frame_page;  // holes for screws, and where openings are
 JoineryPart frame_page;       // housings, rebates for the leaf, bevels and planted stops
 

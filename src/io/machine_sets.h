@@ -28,17 +28,25 @@ inline std::string edge_name(const Piece& piece, bool low) {
 /// The name of an end of the piece as it stands in the leaf.
 inline std::string end_name(const Piece& piece, bool low) {
   if (is_upright(piece)) return low ? "lower end" : "upper end";
+  if (runs_back(piece)) return low ? "front end" : "rear end";
   return low ? "left end" : "right end";
 }
 
+/// Whether what is worked on a face of it is worked on the one that looks inwards.
+inline bool has_inner_face(Role role) {
+  constexpr Role kHave[] = {Role::jamb,        Role::drawer_front, Role::drawer_box_front,
+                            Role::drawer_side, Role::drawer_back,  Role::slip};
+  return std::find(std::begin(kHave), std::end(kHave), role) != std::end(kHave);
+}
+
 /// Where a run comes in. Of a stile, which is worked on one edge only, that is its face edge, and
-/// of a jamb its inner face, so that both of a pair read alike: "face", "lower", "left end", "inner
-/// face".
+/// of a jamb or what a drawer is made of its inner face, so that both of a pair read alike: "face",
+/// "lower", "left end", "inner face".
 inline std::string place_of(const Piece& piece, const Run& run) {
   const bool low = !run.side.from_high;
   if (run.side.into == 0) return end_name(piece, low);
   if (run.side.into == 1) return piece.role == Role::stile ? "face" : edge_name(piece, low);
-  return piece.role == Role::jamb ? "inner face" : edge_name(piece, low) + " face";
+  return has_inner_face(piece.role) ? "inner face" : edge_name(piece, low) + " face";
 }
 
 /// The mark of the piece that a run is on, and of what comes in there, as cells of a table.

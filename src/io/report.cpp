@@ -13,6 +13,7 @@ std::string several_of(Role role) {
   std::string text(word_of(role));
   std::replace(text.begin(), text.end(), '-', ' ');
   if (role == Role::shelf) return "shelves";
+  if (role == Role::packing) return "packing strips";
   return text + (role == Role::glass ? "" : "s");
 }
 

@@ -322,7 +322,8 @@ PageParts rooms_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"", "width", "height"});
   for (const NamedRoom& room : report.rooms)
     table.add({room_words(report, room), room.width, room.height});
-  return {{"FROM WALL TO LEAF", table.text(lengths, 2)}};
+  const bool in_wall = report.rooms.front().what == "wall opening";
+  return {{in_wall ? "FROM WALL TO LEAF" : "ROOMS, from the outside in", table.text(lengths, 2)}};
 }
 
 /// Each chain in a line, its figures rounded so that they add up as printed.

@@ -306,6 +306,15 @@ struct JsonObject<TenonSizes> : JsonObjectDefaults {
 };
 
 template <>
+struct JsonObject<TailSizes> : JsonObjectDefaults {
+  static constexpr JsonKey<TailSizes> keys[] = {
+      {"length", the<&TailSizes::length>},
+      {"spread", the<&TailSizes::spread>},
+      {"count", [](auto& it) { return it.each.size(); }, R"("minimum": 1)"},
+      {"each", the<&TailSizes::each>}};
+};
+
+template <>
 struct JsonObject<MortiseSpan> : JsonObjectDefaults {
   static constexpr JsonKey<MortiseSpan> keys[] = {{"from_foot", the<&MortiseSpan::from_foot>},
                                                   {"from_edge", the<&MortiseSpan::from_edge>},
@@ -372,6 +381,7 @@ struct JsonObject<JointTold> : JsonObjectDefaults {
       {"shoulders", [](auto& it) { return it.shoulders(); }},
       {"mortise",
        [](auto& it) -> const std::optional<MortiseSizes>& { return it.joint().mortise; }},
+      {"tails", [](auto& it) -> const std::optional<TailSizes>& { return it.joint().tails; }},
       {"clearance", [](auto& it) -> const Clearances& { return it.joint().design; }}};
 };
 

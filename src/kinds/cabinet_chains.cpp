@@ -137,7 +137,7 @@ void Chains::height() {
   above(chain);
   const Length high = plan_.frame ? outer(&Bounding::head, &Area::high) : carcase_.ceiling();
   const Length low = plan_.frame ? outer(&Bounding::foot, &Area::low) : carcase_.floor;
-  link(chain, plan_.layout.openings.size() == 1 ? "opening 1" : "opening", high - low);
+  link(chain, plan_.layout.openings.size() == 1 ? "opening 1" : "clear", high - low);
   below(chain);
   chains_.push_back(std::move(chain));
 }

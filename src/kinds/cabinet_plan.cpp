@@ -8,6 +8,7 @@
 
 #include "cabinet_cautions.h"
 #include "cabinet_chains.h"
+#include "drawer_plan.h"
 #include "ledger.h"
 
 namespace haunch {
@@ -38,6 +39,8 @@ class CabinetPlanner {
   std::optional<std::size_t> inner_at(Bound bound) const;
   Area clear_behind(const LaidOpening& opening) const;
   ShelfLoad load_of(const LayoutNode& node);
+  void place_runs();
+  void place_runs(const LaidOpening& opening, bool right);
   void list_fronts();
   void add_front(const LaidOpening& opening, FrontKind kind, const Area& at, Side hangs);
   void look_beside();
@@ -52,6 +55,11 @@ class CabinetPlanner {
   Length shelf_play_;
   PinHoles pin_holes_;
 };
+
+bool has_drawers(const LayoutNode& node) {
+  return (node.division == Division::none && node.front() == FrontKind::drawer) ||
+         std::any_of(node.nodes.begin(), node.nodes.end(), has_drawers);
+}
 
 // ---- sizes
 
@@ -99,6 +107,9 @@ void CabinetPlanner::place_case() {
   if (carcase.ceiling() <= carcase.floor)
     ledger_.problem({"size.height", "toe.height"},
                     "toe, bottom and top leave nothing between them; make it higher");
+  if (carcase.rail_width == kNone && runs_on_wood(ledger_.spec) && has_drawers(spec_.layout))
+    carcase.rail_width = ledger_.take("case.rail_width", ledger_.pick(100'000, 4, 1),
+                                      "for the rails between drawers");
   if (carcase.back_front() <= carcase.front + carcase.rail_width)
     ledger_.problem({"size.depth", "case.back.from_back"},
                     "what stands before the back leaves no depth in the case; make it deeper");
@@ -133,7 +144,7 @@ LayoutRules CabinetPlanner::rules() const {
   rules.upright = rules.level = plan_.carcase.stuff.thickness;
   rules.framed = false;
   rules.reach = {-plan_.gap, -plan_.gap, -plan_.gap, -plan_.gap};
-  rules.wooden_runners = false;
+  rules.wooden_runners = runs_on_wood(ledger_.spec);
   return rules;
 }
 
@@ -318,6 +329,60 @@ void CabinetPlanner::place_shelves() {
     place_shelves(opening);
 }
 
+// ---- what drawers run on
+
+/// A strip beside a drawer's room from the face of what bounds that to `to` at its left, or the
+/// other way round.
+RunPlan strip_beside(Role role, bool right, Length bound, Length to, Length low, Length high,
+                     Length front) {
+  return {role, right, {right ? to : bound, right ? bound : to, low, high}, front, {}, false};
+}
+
+/// On metal runners what stands between the case and the sight edge is packed out. On wooden ones a
+/// drawer stands on the bottom or a shelf, or on strips behind a rail, which hold the one below
+/// down too; beside the sight edge it is led.
+void CabinetPlanner::place_runs(const LaidOpening& opening, bool right) {
+  CarcasePlan& carcase = plan_.carcase;
+  const Area room = clear_behind(opening);
+  const Area& sight = opening.sight;
+  const Length bound = right ? room.right : room.left;
+  const Length edge = right ? sight.right : sight.left;
+  const Length thickness = carcase.stuff.thickness;
+  const auto into = [&](Length by) { return right ? edge - by : edge + by; };
+  const auto add = [&](Role role, Length to, Length low, Length high, Length front) {
+    if (bound == to || low >= high) return;
+    RunPlan run = strip_beside(role, right, bound, to, low, high, front);
+    run.fixed = inner_at(right ? opening.by.right : opening.by.left);
+    carcase.runs.push_back(run);
+  };
+  const Length low_strip = ledger_.pick(60'000, 5, 2);
+  if (!runs_on_wood(ledger_.spec))
+    return add(Role::packing, edge, sight.low, std::min(sight.low + low_strip, sight.high),
+               carcase.front);
+  const Length broad = ledger_.pick(30'000, 5, 4);
+  const auto rail_of = [&](Bound bounding) -> const Divider* {
+    if (!bounding) return nullptr;
+    const Divider& its = plan_.layout.dividers[*bounding];
+    return its.kind == Between::rail ? &its : nullptr;
+  };
+  const Length behind_rail = plan_.frame ? carcase.front : carcase.front + carcase.rail_width;
+  if (const Divider* rail = rail_of(opening.by.foot)) {
+    add(Role::runner, into(broad), rail->at.low, rail->at.high, behind_rail);
+    carcase.runs.back().housed = !plan_.frame && carcase.joint != CaseJoint::butted;
+  }
+  if (plan_.frame && !opening.by.head)
+    add(Role::kicker, into(broad), sight.high, std::min(sight.high + thickness, carcase.ceiling()),
+        carcase.front);
+  add(Role::guide, edge, sight.low, std::min(sight.low + thickness, sight.high), carcase.front);
+}
+
+void CabinetPlanner::place_runs() {
+  for (const LaidOpening& opening : plan_.layout.openings)
+    if (opening.node->front() == FrontKind::drawer)
+      for (const bool right : {false, true})
+        place_runs(opening, right);
+}
+
 // ---- fronts
 
 std::string CabinetPlanner::next_path(FrontKind kind) {
@@ -412,6 +477,7 @@ PlannedCabinet CabinetPlanner::planned() {
     place_inner();
     mark_opposed();
     place_shelves();
+    place_runs();
     list_fronts();
     look_beside();
     planned_.chains = chains_of(plan_);

@@ -59,6 +59,11 @@ void settle_joints(Ledger& ledger, CarcasePlan& plan) {
   if (plan.joint == CaseJoint::stopped_housing)
     plan.stop = ledger.take("case.stop", ledger.pick(12'000, 1, 2),
                             "so that the housing is not seen from the front");
+  if (plan.joint == CaseJoint::tongued) {
+    plan.tongue = ledger.take("case.tongue", part_of(ledger, thickness, 2),
+                              "half the thickness, flush with the lower or left face");
+    plan.below_tongue = ledger.pick(500, 1, 64);
+  }
   if (let_in && plan.joint_depth >= thickness)
     ledger.problem({"case.joint_depth"},
                    fmt::format("{} is not less than the thickness of {}; leave wood behind",

@@ -72,6 +72,17 @@ struct LooseShelves {
   PinRows pins;
 };
 
+/// What a drawer runs on, is held down or led by: a strip from front to back, fixed to what bounds
+/// the drawer's room.
+struct RunPlan {
+  Role role = Role::runner;
+  bool right = false;                // of the room
+  Area at;                           // as it is seen from the front
+  Length front;                      // its front end, behind the front of all
+  std::optional<std::size_t> fixed;  // to which inner piece; none: to a side
+  bool housed = false;               // it stands in the housing of the rail before it
+};
+
 struct CarcasePlan {
   Length width, height, depth;  // over its wood, but for what is planted on its back
   Length front;                 // its front edges, behind the front of all
@@ -79,6 +90,7 @@ struct CarcasePlan {
   Stuff stuff;
   CaseJoint joint = CaseJoint::housed;
   Length joint_depth, opposed_depth, allowance, stop;
+  Length tongue, below_tongue;  // bare-faced tongues: how thick, and what their housings leave
   CaseEnd top = CaseEnd::whole, bottom = CaseEnd::whole;
   Length rail_width;
   Length floor;  // upper face of the bottom; where there is none, of what would be
@@ -86,6 +98,7 @@ struct CarcasePlan {
   ToePlan toe;
   std::vector<InnerPlan> inner;
   std::vector<LooseShelves> loose;
+  std::vector<RunPlan> runs;
 
   Length foot() const {
     return toe.by == ToeBy::legs || toe.by == ToeBy::base ? toe.height : Length();

@@ -8,6 +8,7 @@
 #include "groove.h"
 #include "housing.h"
 #include "marks.h"
+#include "tongue.h"
 
 namespace haunch {
 namespace {
@@ -42,6 +43,8 @@ class CarcaseSetter {
       add_inner(inner);
     add_back();
     add_toe();
+    for (const RunPlan& run : plan_.runs)
+      add_run(run);
     for (const LooseShelves& shelves : plan_.loose)
       add_loose(shelves);
     return {std::move(wood_), std::move(inner_)};
@@ -64,6 +67,7 @@ class CarcaseSetter {
   void plant_back(std::size_t back);
   void add_toe();
   void add_base();
+  void add_run(const RunPlan& run);
   void add_loose(const LooseShelves& shelves);
   std::size_t add(const std::string& name, Role role, const Triple& blank, const Place& place,
                   const Stuff& stuff);
@@ -108,6 +112,9 @@ std::unique_ptr<const EndJoint> CarcaseSetter::joint(Meeting meeting, bool oppos
   const Length depth = opposed ? plan_.opposed_depth : plan_.joint_depth;
   if (meeting != Meeting::between)
     return std::make_unique<RebatedCorner>(depth, meeting == Meeting::at_low_end);
+  if (plan_.joint == CaseJoint::tongued)
+    return std::make_unique<Tongue>(TongueDesign{depth - plan_.below_tongue, plan_.tongue, kNone,
+                                                 plan_.allowance, plan_.below_tongue});
   const Length stop = plan_.joint == CaseJoint::stopped_housing ? plan_.stop : kNone;
   return std::make_unique<Housing>(HousingDesign{depth, plan_.allowance, stop});
 }
@@ -330,6 +337,26 @@ void CarcaseSetter::add_base() {
             plan_.stuff);
     butt(wood_, {Junction(wood_, fore, end, {Axis::z, false}, Axis::x)});
     butt(wood_, {Junction(wood_, hind, end, {Axis::z, true}, Axis::x)});
+  }
+}
+
+/// Planted on the face of what bounds the drawer's room, or standing in the housing of the rail
+/// before it, which goes on behind that.
+void CarcaseSetter::add_run(const RunPlan& run) {
+  constexpr std::array<Axis, 3> kBackwards{Axis::z, Axis::y, Axis::x};
+  const Length in = run.housed ? plan_.joint_depth : kNone;
+  const std::size_t strip = add(
+      numbered(run.role), run.role,
+      {plan_.back_front() - run.front, run.at.height(), run.at.width() + in},
+      {{run.at.left - (run.right ? kNone : in), run.at.low, run.front}, kBackwards}, plan_.stuff);
+  const std::size_t side = run.right ? kRightSide : kLeftSide;
+  const End end{
+      Junction(wood_, run.fixed ? inner_[*run.fixed] : side, strip, {Axis::x, run.right}, Axis::y)};
+  if (run.housed) {
+    Housing(HousingDesign{plan_.joint_depth, plan_.allowance}).cut(wood_, end);
+  } else {
+    butt(wood_, end);
+    wood_.joints.back().kind = JointKind::planted;
   }
 }
 

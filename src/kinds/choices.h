@@ -4,6 +4,7 @@
 #include <span>
 #include <string_view>
 
+#include "drawer_words.h"
 #include "edge.h"
 #include "frame_rules.h"
 #include "haunch/length_text.h"
@@ -58,17 +59,11 @@ enum class CaseJoint { housed, stopped_housing, rebated, tongued, dowel, lapped_
 /// What closes a case above or below.
 enum class CaseEnd { whole, rails, none };
 
-/// Its sides: boards or sheets, or frames with panels.
-enum class CaseEnds { plain, framed };
-
 /// How its back is held.
 enum class BackFit { grooved, rebated, planted, none };
 
 /// What lifts it off the floor.
 enum class ToeBy { notched, legs, base, none };
-
-/// How shelves are held: on pins, or as the parts of a case meet.
-enum class ShelfJoint { loose, housed, stopped_housing, tongued, dowel, butted };
 
 /// What a shelf carries.
 enum class Load { books, clothes, crockery };
@@ -117,14 +112,9 @@ inline constexpr std::string_view kWords<CaseJoint>[] = {
 template <>
 inline constexpr std::string_view kWords<CaseEnd>[] = {"whole", "rails", "none"};
 template <>
-inline constexpr std::string_view kWords<CaseEnds>[] = {"plain", "framed"};
-template <>
 inline constexpr std::string_view kWords<BackFit>[] = {"grooved", "rebated", "planted", "none"};
 template <>
 inline constexpr std::string_view kWords<ToeBy>[] = {"notched", "legs", "base", "none"};
-template <>
-inline constexpr std::string_view kWords<ShelfJoint>[] = {"loose",   "housed", "stopped-housing",
-                                                          "tongued", "dowel",  "butted"};
 template <>
 inline constexpr std::string_view kWords<FrontKind>[] = {"door", "pair", "drawer", "fixed", "none"};
 template <>
@@ -140,6 +130,15 @@ template <>
 inline constexpr std::string_view kWords<BeadCorners>[] = {"mitred", "butted"};
 template <>
 inline constexpr std::string_view kWords<Between>[] = {"partition", "shelf", "rail", "none"};
+template <>
+inline constexpr std::string_view kWords<DrawerFront>[] = {"in-one", "applied"};
+template <>
+inline constexpr std::string_view kWords<DrawerCorner>[] = {
+    "lapped-dovetail", "dovetail", "finger", "rebated", "tongued", "housed", "dowel"};
+template <>
+inline constexpr std::string_view kWords<RunnerKind>[] = {"wood", "metal"};
+template <>
+inline constexpr std::string_view kWords<BottomFit>[] = {"grooved", "slips"};
 template <>
 inline constexpr std::string_view kWords<FrameRuleName>[] = {
     "din-18101-square", "din-18101-rebated", "us-rough-opening", "us-prehung", "uk-doorset"};

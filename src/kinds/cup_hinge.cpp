@@ -16,22 +16,30 @@ constexpr Length kPlateHole = Length::from_mm(5);
 constexpr Length kPlateDepth = Length::from_mm(12);
 constexpr Length kPlateScrew = Length::from_mm(16);
 
-/// A hole of a fitting in the face of a piece, at a place along its length and across its width.
-void bore(Piece& piece, FeatureKind kind, const std::string& name, Length along, Length across,
-          Length diameter, Length depth, bool from_high) {
-  const Length radius = floor_half(diameter);
-  const Length from = from_high ? piece.blank[2] - depth : Length();
+/// A round hole in the face of a piece.
+struct Bore {
+  FeatureKind kind;
+  std::string name;
+  Length along, across;  // its middle, from the low end and the low edge
+  Length diameter, depth;
+  bool from_high;
+  NamedSize told;  // across, from where it is told
+};
+
+void bore(Piece& piece, const Bore& hole) {
+  const Length radius = floor_half(hole.diameter);
+  const Length from = hole.from_high ? piece.blank[2] - hole.depth : Length();
+  const Triple low{hole.along - radius, hole.across - radius, from};
   Feature feature;
-  feature.kind = kind;
-  feature.fitting = Fitting{name, 2, from_high};
+  feature.kind = hole.kind;
+  feature.fitting = Fitting{hole.name, 2, hole.from_high};
   feature.prisms = {
-      round_hole({{along - radius, across - radius, from},
-                  {along - radius + diameter, across - radius + diameter, from + depth}},
-                 2, bore_corners(diameter))};
-  feature.sizes = {{SizeName::diameter, diameter},
-                   {SizeName::depth, depth},
-                   {SizeName::from_foot, along},
-                   {SizeName::from_edge, across}};
+      round_hole({low, {low[0] + hole.diameter, low[1] + hole.diameter, low[2] + hole.depth}}, 2,
+                 bore_corners(hole.diameter))};
+  feature.sizes = {{SizeName::diameter, hole.diameter},
+                   {SizeName::depth, hole.depth},
+                   {SizeName::from_foot, hole.along},
+                   hole.told};
   piece.features.push_back(std::move(feature));
 }
 
@@ -66,12 +74,25 @@ void let_in_cups(Assembly& assembly, std::size_t leaf, std::size_t post, bool hi
   for (int i = 0; i < number; ++i) {
     const std::string name = fmt::format("{}, hinge {}", group_name(assembly.groups[leaf]), i + 1);
     const Length along = hinges.from_end + floor_divide(between * i, number - 1);
-    bore(stile, FeatureKind::hinge_cup, name, along, hinged_right ? stile.blank[1] - in : in,
-         hinges.diameter, hinges.depth, true);
+    bore(stile, {FeatureKind::hinge_cup,
+                 name,
+                 along,
+                 hinged_right ? stile.blank[1] - in : in,
+                 hinges.diameter,
+                 hinges.depth,
+                 true,
+                 {SizeName::from_edge, in}});
     const Length height = stile.place.origin[1] + along - stands.place.origin[1];
+    const Length across = behind + hinges.plate;
     for (const Length screw : {-kPlateScrew, kPlateScrew})
-      bore(stands, FeatureKind::screw_hole, name, height + screw, behind + hinges.plate, kPlateHole,
-           kPlateDepth, !hinged_right);
+      bore(stands, {FeatureKind::screw_hole,
+                    name,
+                    height + screw,
+                    across,
+                    kPlateHole,
+                    kPlateDepth,
+                    !hinged_right,
+                    {SizeName::from_front, across}});
   }
 }
 

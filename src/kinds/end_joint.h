@@ -12,6 +12,12 @@
 
 namespace haunch {
 
+/// A stretch of a piece's width.
+struct Strip {
+  Length low;
+  Length high;
+};
+
 /// An end that is to be joined.
 struct End {
   Junction junction;

@@ -7,7 +7,8 @@
 #include "carcase_set_out.h"
 #include "door.h"
 #include "doorset_leaf.h"
-// constexpr std::string_view std::string_view("fronts.drawer.")X = "fronts.drawer.";
+#include "drawer_plan.h"
+#include "drawer_set_out.h"
 #include "leaves.h"
 #include "marks.h"
 
@@ -30,6 +31,15 @@ Spec leaf_spec(const CabinetSpec& spec, const FrontPlan& front) {
   return leaf_in_room(std::move(leaf), {front.at.width(), front.at.height(), {}, {}});
 }
 
+/// The same of a drawer.
+Spec drawer_spec(const CabinetSpec& spec, const FrontPlan& front) {
+  Spec drawer = front.node->said;
+  drawer.units = spec.own.units;
+  take_open(drawer, spec.own, kOfDrawer);
+  take_drawer_woods(drawer);
+  return drawer;
+}
+
 /// Where a problem of such a spec stands in the cabinet's: at what the node says, or at what is
 /// said of all doors.
 Problem of_the_cabinet(Problem problem, const CabinetSpec& spec, const FrontPlan& front) {
@@ -43,7 +53,7 @@ Problem of_the_cabinet(Problem problem, const CabinetSpec& spec, const FrontPlan
   }
   std::string key = problem.path.substr(1);
   std::replace(key.begin(), key.end(), '/', '.');
-  const std::string of_drawers = std::string(std::string_view("fronts.drawer."));
+  const std::string of_drawers = std::string(kDrawerRoot);
   if (drawer && key.starts_with(of_drawers)) key.erase(0, of_drawers.size());
   const auto found = find_key(drawer ? of_drawers + key : key);
   const bool of_all = found && front.node->said.said_by(*found) == SaidBy::nobody &&
@@ -59,8 +69,7 @@ Problem of_the_cabinet(Problem problem, const CabinetSpec& spec, const FrontPlan
 /// What is assumed of one and was not of those before it, under the key of all of them, or
 /// where it is another value under its own.
 void take_assumed(MadeFronts& made, std::vector<Assumed> its, const FrontPlan& front) {
-  const std::string_view root =
-      front.kind == FrontKind::drawer ? std::string_view("fronts.drawer.") : kDoorKey;
+  const std::string_view root = front.kind == FrontKind::drawer ? kDrawerRoot : kDoorKey;
   for (Assumed& it : its) {
     if (it.key == "units" || it.key == "species" || it.key == "horn") continue;
     if (it.key.starts_with(root)) it.key.erase(0, root.size());
@@ -102,6 +111,41 @@ void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front
       {&front, std::move(worked.assembly), {front.at.left, front.at.low, before}, {}});
 }
 
+/// What a front that stands in the opening leaves there; of one that lies over it nothing.
+std::optional<Sides> room_in_opening(const DrawerPlan& drawer) {
+  if (drawer.room.meets != Meets::inset) return {};
+  const Box& face = drawer.face;
+  return Sides{face.low[0], drawer.room.width - face.high[0], drawer.room.height - face.high[1],
+               face.low[1]};
+}
+
+/// A drawer behind its front, in the opening that the front closes.
+void make_drawer(MadeFronts& made, const CabinetSpec& spec, const CabinetPlan& plan,
+                 const FrontPlan& front) {
+  DrawerRoom room;
+  room.width = front.sight.width();
+  room.height = front.sight.height();
+  room.depth = plan.carcase.back_front();
+  room.meets = plan.meets;
+  if (plan.meets == Meets::inset)
+    room.gap = front.room;
+  else
+    room.lap = front.lap;
+  const Spec its = drawer_spec(spec, front);
+  PlannedDrawer planned = plan_drawer(its, room);
+  for (Problem& problem : planned.problems)
+    made.problems.push_back(of_the_cabinet(std::move(problem), spec, front));
+  if (!planned.problems.empty()) return;
+  take_assumed(made, std::move(planned.assumed), front);
+  take_cautions(made, std::move(planned.cautions));
+  const Triple& at = planned.plan.at();
+  made.all.push_back({&front,
+                      set_out_drawer(planned.plan),
+                      {front.sight.left + at[0], front.sight.low + at[1], at[2]},
+                      planned.plan.runner.travel,
+                      room_in_opening(planned.plan)});
+}
+
 /// A plain board; of a drawer's grain runs level, else upright.
 void make_plain(MadeFronts& made, const CabinetPlan& plan, const FrontPlan& front) {
   Assembly wood;
@@ -124,7 +168,7 @@ Fit fit_of(const MadeFront& made, const CabinetPlan& plan) {
   fit.stands = StandsIn::front;
   fit.other = kCaseOfCabinet;
   fit.meets = plan.meets;
-  fit.room = front.room;
+  fit.room = made.room.value_or(front.room);
   fit.beside = front.beside;
   fit.lap = front.lap;
   if (front.kind == FrontKind::door || front.kind == FrontKind::pair) {
@@ -154,8 +198,7 @@ MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const J
     if (front.kind == FrontKind::fixed)
       make_plain(made, plan, front);
     else if (front.kind == FrontKind::drawer)
-      made.problems.push_back(
-          {front.node->path, "drawers are worked by themselves: \"kind\": \"drawer\"", {}});
+      make_drawer(made, spec, plan, front);
     else
       make_leaf(made, spec, front, plan.meets, job);
   }

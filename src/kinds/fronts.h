@@ -1,6 +1,7 @@
 // What closes the openings of a cabinet: leaves sized by what they close, and plain fronts.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "cabinet_plan.h"
@@ -13,8 +14,9 @@ namespace haunch {
 struct MadeFront {
   const FrontPlan* plan = nullptr;
   Assembly wood;
-  Triple at;      // where its zero lies in the cabinet
-  Length travel;  // of a drawer
+  Triple at;                       // where its zero lies in the cabinet
+  Length travel;                   // of a drawer
+  std::optional<Sides> room = {};  // of a drawer whose front runs in the opening: what it has there
 };
 
 struct MadeFronts {

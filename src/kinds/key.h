@@ -29,8 +29,10 @@ class Key {
   std::string_view path() const { return row().key; }
   /// As its own kind of work names it: of a frame without "frame." before it.
   std::string_view name() const {
-    constexpr std::string_view kFrame = "frame.";
-    return path().starts_with(kFrame) ? path().substr(kFrame.size()) : path();
+    for (const KindOfWork& kind : kKindsOfWork)
+      if (!kind.root.empty() && path().starts_with(kind.root))
+        return path().substr(kind.root.size());
+    return path();
   }
   constexpr std::uint16_t number() const { return number_; }
   /// Whether it is a member of the object `group`, or of an object in it.

@@ -21,6 +21,7 @@ inline constexpr Change kFixed = Change::none, kSize = Change::size, kFit = Chan
 
 inline constexpr Owners kDoors = kOfDoor | kOfShop;
 inline constexpr Owners kLeaves = kDoors | kOfSet;
+inline constexpr Owners kMoving = kLeaves | kOfDrawer | kOfCabinet;
 inline constexpr Owners kOneFrame = kOfFrame | kOfSet;
 inline constexpr Owners kFrames = kOneFrame | kOfShop;
 
@@ -74,17 +75,23 @@ inline constexpr KeyRow kDoorKeys[] = {
     text("species.sill", kFrames, "of sills", kAsFrame),
     text("species.threshold", kFrames, "of thresholds", kAsFrame),
     text("species.stop", kFrames, "of stops", kAsFrame),
-    formed(object("moisture", kLeaves, "what the wood goes through over the year"),
+    text("species.drawer_front", kDrawers, "of drawer fronts", kAsFrame),
+    text("species.drawer_box_front", kDrawers, "of drawer box fronts", kAsFrame),
+    text("species.drawer_side", kDrawers, "of drawer sides", kAsFrame),
+    text("species.drawer_back", kDrawers, "of drawer backs", kAsFrame),
+    text("species.drawer_bottom", kDrawers, "of drawer bottoms", kAsFrame),
+    text("species.slip", kDrawers, "of slips that hold a drawer's bottom", kAsFrame),
+    formed(object("moisture", kMoving, "what the wood goes through over the year"),
            R"(write such as {"build": 8, "low": 6, "high": 13})"),
-    own("moisture.low", kLeaves, kPercentForm, "the driest that it will be",
+    own("moisture.low", kMoving, kPercentForm, "the driest that it will be",
         "6, a heated house in winter"),
-    own("moisture.build", kLeaves, kPercentForm, "at the bench",
+    own("moisture.build", kMoving, kPercentForm, "at the bench",
         "8, wood for indoors (Wood Handbook 2010, fig. 13-1)"),
-    own("moisture.high", kLeaves, kPercentForm, "the wettest that it will be",
+    own("moisture.high", kMoving, kPercentForm, "the wettest that it will be",
         "12, a house in a damp summer"),
-    object("grain", kLeaves, "how the boards are sawn from the log: one word, or one for each role",
+    object("grain", kMoving, "how the boards are sawn from the log: one word, or one for each role",
            Plain::first),
-    word<Sawn>("grain.frame", kLeaves, "of the roles that are not named", "flat-sawn"),
+    word<Sawn>("grain.frame", kMoving, "of the roles that are not named", "flat-sawn"),
     word<Sawn>("grain.stile", kLeaves, "of stiles", kAsFrame),
     word<Sawn>("grain.rail", kLeaves, "of rails", kAsFrame),
     word<Sawn>("grain.muntin", kLeaves, "of muntins", kAsFrame),
@@ -95,6 +102,12 @@ inline constexpr KeyRow kDoorKeys[] = {
     word<Sawn>("grain.sill", kOfSet | kOfShop, "of sills", kAsFrame),
     word<Sawn>("grain.threshold", kOfSet | kOfShop, "of thresholds", kAsFrame),
     word<Sawn>("grain.stop", kOfSet | kOfShop, "of stops", kAsFrame),
+    word<Sawn>("grain.drawer_front", kDrawers, "of drawer fronts", kAsFrame),
+    word<Sawn>("grain.drawer_box_front", kDrawers, "of drawer box fronts", kAsFrame),
+    word<Sawn>("grain.drawer_side", kDrawers, "of drawer sides", kAsFrame),
+    word<Sawn>("grain.drawer_back", kDrawers, "of drawer backs", kAsFrame),
+    word<Sawn>("grain.drawer_bottom", kDrawers, "of drawer bottoms", kAsFrame),
+    word<Sawn>("grain.slip", kDrawers, "of slips that hold a drawer's bottom", kAsFrame),
     own("woods", kOfItems | kOfShop, "a list of woods",
         "woods that haunch does not know, or other figures", ""),
 

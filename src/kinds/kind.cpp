@@ -8,6 +8,7 @@
 #include "door.h"
 #include "door_defaults.h"
 #include "doorset.h"
+#include "drawer.h"
 #include "face_frame.h"
 #include "frame.h"
 #include "shop.h"
@@ -30,6 +31,7 @@ constexpr std::array kKinds = {
     Kind{"doorset", read_doorset},
     Kind{"cabinet", read_cabinet},
     Kind{"face-frame", read_face_frame},
+    Kind{"drawer", read_drawer},
 };
 
 const Kind* find_kind(std::string_view name) {
@@ -76,14 +78,15 @@ Length Chain::total() const {
 
 Touches Lever::touches() const {
   std::string_view own = key;
-  for (const std::string_view group : {"leaf.", "face_frame.", "frame."})
+  for (const std::string_view group : {"leaf.", "face_frame.", "frame.", "fronts.drawer."})
     if (own.starts_with(group)) own.remove_prefix(group.size());
   const std::string_view last = own.substr(own.rfind('.') + 1);
   if (moves != Moves::nothing || last == "top" || last == "centre" || last == "bottom")
     return Touches::place;
   for (const std::string_view member :
        {"rail_width", "stile_width", "muntin_width", "mullion_width", "thickness", "jamb_width",
-        "jamb_thickness", "head_thickness", "transom.thickness", "sill.height", "threshold.height"})
+        "jamb_thickness", "head_thickness", "transom.thickness", "sill.height", "threshold.height",
+        "front_thickness", "back_thickness", "box_front_thickness", "sides.", "bottom.thickness"})
     if (own.starts_with(member)) return Touches::proportion;
   return Touches::size;
 }

@@ -28,7 +28,6 @@ inline constexpr KeyRow kLayoutKeys[] = {
     word<FrontKind>("layout_node.front", kOfNode, "what closes it", "none"),
     object("layout_node.shelves", kOfNode, "shelves behind it", Plain::first),
     count("layout_node.shelves.count", kOfNode, 0, 50, "how many", "none"),
-    word<ShelfJoint>("layout_node.shelves.joint", kOfNode, "how they are held", "loose, on pins"),
     length("layout_node.shelves.thickness", kOfNode, Change::size, "of each", "as the case"),
     text("layout_node.shelves.material", kOfNode, "what they are made of", "as the case"),
     own("layout_node.shelves.load", kOfNode, "kilograms, or what they carry: \"books\", …",

@@ -67,15 +67,11 @@ LeastEdge least_edges(const Assembly& built, const Season& season, bool across,
   return least;
 }
 
-Length ceiling(Length length, Length step) {
-  return -floor_multiple(-length, step);
-}
-
 std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, Length groove_depth,
                                  const DoorDefaults& defaults) {
   if (!least.room) return {};
   // A panel made narrower moves less, by a few hundredths of the change, which is let be.
-  const Length needed = ceiling(gap - *least.room, defaults.size_step);
+  const Length needed = ceiling_multiple(gap - *least.room, defaults.size_step);
   const Length kept = floor_multiple(gap - (defaults.least_bite - least.bite), defaults.size_step);
   const Length most = floor_multiple(groove_depth - defaults.least_bite, defaults.size_step);
   if (*least.room < Length() && most > gap)

@@ -16,14 +16,6 @@ const std::vector<std::string_view> kDegreeWords = {"celsius", "fahrenheit"};
 constexpr double kDriestWood = 1;
 constexpr double kWettestWood = kFibreSaturation;
 
-/// Where nothing is said. Built at 8 %: wood for use indoors, average at installation over most of
-/// the United States (Wood Handbook 2010, figure 13-1). 6 to 12 %: heated dwellings run from under
-/// 6 in winter to 12 in summer (Swedish trade handbook; Eurocode 5 takes 12 % as the most of
-/// service class 1).
-constexpr double kUsualBuild = 8;
-constexpr double kUsualLow = 6;
-constexpr double kUsualHigh = 12;
-
 // ---- reading
 
 /// The moisture that air of an object's temperature and humidity brings wood to.
@@ -126,14 +118,14 @@ class Settler {
     const KeyValue& low = spec_["moisture.low"];
     const KeyValue& high = spec_["moisture.high"];
     const double usual_build =
-        std::max(std::min(kUsualBuild, high.stated ? high.figure : kUsualBuild),
+        std::max(std::min(kUsualYear.build, high.stated ? high.figure : kUsualYear.build),
                  low.stated ? low.figure : kDriestWood);
     moisture.build = take("moisture.build", usual_build,
                           "wood for indoors, at installation (Wood Handbook 2010, fig. 13-1)");
     moisture.low =
-        take("moisture.low", std::min(kUsualLow, moisture.build), "a heated house in winter");
-    moisture.high =
-        take("moisture.high", std::max(kUsualHigh, moisture.build), "a house in a damp summer");
+        take("moisture.low", std::min(kUsualYear.low, moisture.build), "a heated house in winter");
+    moisture.high = take("moisture.high", std::max(kUsualYear.high, moisture.build),
+                         "a house in a damp summer");
     check_order(moisture);
   }
 
@@ -193,7 +185,13 @@ class Settler {
     if (!names.all.empty())
       species.all = look_up(names.all, names.own.empty() ? "/species" : "/species/frame");
     for (const auto& [role, name] : names.own)
-      species.own[role] = look_up(name, "/species/" + role);
+      species.own[role] = look_up(name, "/species/" + in_spec(role));
+  }
+
+  /// "drawer_side": a role as keys name it.
+  static std::string in_spec(std::string role) {
+    std::replace(role.begin(), role.end(), '-', '_');
+    return role;
   }
 
   Species look_up(const std::string& name, const std::string& path) {
@@ -286,7 +284,7 @@ std::optional<Season> usual_season(const Spec& spec) {
   const auto wood = find_species(species_of(spec).of(Role::panel), spec.woods);
   if (!wood || !coefficients_of(*wood)) return {};
   Season usual;
-  usual.moisture = {kUsualLow, kUsualBuild, kUsualHigh};
+  usual.moisture = kUsualYear;
   usual.species.own["panel"] = *wood;  // the frame is taken to stand still
   usual.sawn.all = spec.word<Sawn>("grain.frame").value_or(Sawn::flat);
   for (const RoleKeys& role : kRoles)

@@ -14,6 +14,12 @@
 
 namespace haunch {
 
+/// Where nothing is said. Built at 8 %: wood for use indoors, average at installation over most of
+/// the United States (Wood Handbook 2010, figure 13-1). 6 to 12 %: heated dwellings run from under
+/// 6 in winter to 12 in summer (Swedish trade handbook; Eurocode 5 takes 12 % as the most of
+/// service class 1).
+inline constexpr Moisture kUsualYear{6, 8, 12};
+
 /// Percent of moisture, or that which air of an object's temperature and humidity brings wood to.
 std::optional<double> read_percent(ValueReader& read, const Value& value, const std::string& path);
 

@@ -156,16 +156,23 @@ struct RoleKeys {
   Key species;
   WordKey<Sawn> sawn;
 };
-inline constexpr RoleKeys kRoles[] = {{"stile", "species.stile", "grain.stile"},
-                                      {"rail", "species.rail", "grain.rail"},
-                                      {"muntin", "species.muntin", "grain.muntin"},
-                                      {"panel", "species.panel", "grain.panel"},
-                                      {"jamb", "species.jamb", "grain.jamb"},
-                                      {"head", "species.head", "grain.head"},
-                                      {"transom", "species.transom", "grain.transom"},
-                                      {"sill", "species.sill", "grain.sill"},
-                                      {"threshold", "species.threshold", "grain.threshold"},
-                                      {"stop", "species.stop", "grain.stop"}};
+inline constexpr RoleKeys kRoles[] = {
+    {"stile", "species.stile", "grain.stile"},
+    {"rail", "species.rail", "grain.rail"},
+    {"muntin", "species.muntin", "grain.muntin"},
+    {"panel", "species.panel", "grain.panel"},
+    {"jamb", "species.jamb", "grain.jamb"},
+    {"head", "species.head", "grain.head"},
+    {"transom", "species.transom", "grain.transom"},
+    {"sill", "species.sill", "grain.sill"},
+    {"threshold", "species.threshold", "grain.threshold"},
+    {"stop", "species.stop", "grain.stop"},
+    {"drawer-front", "species.drawer_front", "grain.drawer_front"},
+    {"drawer-box-front", "species.drawer_box_front", "grain.drawer_box_front"},
+    {"drawer-side", "species.drawer_side", "grain.drawer_side"},
+    {"drawer-back", "species.drawer_back", "grain.drawer_back"},
+    {"drawer-bottom", "species.drawer_bottom", "grain.drawer_bottom"},
+    {"slip", "species.slip", "grain.slip"}};
 
 /// The wood of each role, as written.
 OfRoles<std::string> species_of(const KeyValues& spec);

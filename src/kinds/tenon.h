@@ -12,12 +12,6 @@
 
 namespace haunch {
 
-/// A stretch of a piece's width.
-struct Strip {
-  Length low;
-  Length high;
-};
-
 /// How the end of a piece is shared across its width: tenons, and haunches beside and between them.
 struct TenonLayout {
   std::vector<Strip> tenons;  // lowest first

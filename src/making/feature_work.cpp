@@ -14,7 +14,7 @@ std::vector<Box> bodies_of(const Feature& feature) {
   for (const Prism& prism : feature.prisms)
     bodies.push_back(bounds_of(prism));
   if (feature.kind == FeatureKind::haunching || feature.kind == FeatureKind::lip_rebate ||
-      feature.kind == FeatureKind::mitre)
+      feature.kind == FeatureKind::mitre || feature.kind == FeatureKind::shelf_pin_holes)
     return bodies;
   while (bodies.size() > 1) {
     bodies.front() = around(bodies.front(), bodies.back());
@@ -40,6 +40,7 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
     case FeatureKind::raise:
     case FeatureKind::housing:
     case FeatureKind::pin_hole:
+    case FeatureKind::slot:
       return 2;
     case FeatureKind::rebate: {
       const bool for_panel = !feature.joints.empty() &&
@@ -54,6 +55,7 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
       return body.extent(0) == piece.blank[0] ? 1 : 0;
     case FeatureKind::mitre:
     case FeatureKind::spline_slot:
+    case FeatureKind::tongue:
       return 0;
     default:
       return 1;
@@ -197,7 +199,8 @@ class FeatureWork {
 /// These are worked for one joint each: joint_work.
 bool is_of_joint(FeatureKind kind) {
   return kind == FeatureKind::mortise || kind == FeatureKind::tenon || kind == FeatureKind::lap ||
-         kind == FeatureKind::dowel_hole;
+         kind == FeatureKind::dowel_hole || kind == FeatureKind::tails ||
+         kind == FeatureKind::sockets || kind == FeatureKind::fingers;
 }
 
 }  // namespace

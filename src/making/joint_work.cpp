@@ -93,6 +93,36 @@ class JointWork {
              near + depth});
   }
 
+  /// Tails or fingers, each by itself: on the end, and in what receives them.
+  void tails() {
+    const bool fingers = joint_.kind == JointKind::finger;
+    const FeatureKind on_end = fingers ? FeatureKind::fingers : FeatureKind::tails;
+    const FeatureKind in_receiver = fingers ? FeatureKind::fingers : FeatureKind::sockets;
+    const auto across = static_cast<std::size_t>(enters_.place.axes[1]);
+    const Length receiver_edge = enters_.place.origin[across] - receives_.place.origin[across];
+    for (const TenonSpan& span : joint_.tails->each) {
+      const std::vector<NamedSize> settings{{SizeName::width, span.width},
+                                            {SizeName::depth, joint_.tails->length}};
+      const Length near = span.from_edge;
+      add_run(making_, {on_end, Cut::whole, settings},
+              {joint_.enters,
+               feature_of(enters_, on_end),
+               number_,
+               {0, joint_.heading.upwards},
+               edge_line(enters_),
+               near,
+               near + span.width});
+      add_run(making_, {in_receiver, Cut::whole, settings},
+              {joint_.receives,
+               feature_of(receives_, in_receiver),
+               number_,
+               {own_axis(receives_.place, joint_.heading.axis), !joint_.heading.upwards},
+               edge_line(receives_),
+               receiver_edge + near,
+               receiver_edge + near + span.width});
+    }
+  }
+
   void dowel_hole() {
     const MortiseSizes& hole = *joint_.mortise;
     const Length radius = floor_half(hole.width);
@@ -192,6 +222,7 @@ void add_joint_work(Making& making, const Assembly& wood, std::size_t number) {
   JointWork work(making, wood, number);
   if (joint.kind == JointKind::half_lap) return work.laps();
   if (joint.kind == JointKind::dowel) return work.dowel_hole();
+  if (joint.tails) return work.tails();
   if (joint.mortise) work.mortises();
   if (joint.tenon && joint.has_shoulder) work.tenons();
 }

@@ -31,6 +31,7 @@ Length below_crown(const Piece& piece, const Box& leaf) {
 }  // namespace
 
 Line low_line(const Piece& piece, const Shoulders& shoulders) {
+  if (runs_back(piece)) return Line::front_end;
   if (!is_upright(piece)) return Line::left_end;
   return shoulders.low ? Line::lower_end : Line::foot;
 }

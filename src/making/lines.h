@@ -9,8 +9,13 @@ inline bool is_upright(const Piece& piece) {
   return piece.place.axes[0] == Axis::y;
 }
 
+/// Whether its length runs from front to back, as that of a drawer's sides does.
+inline bool runs_back(const Piece& piece) {
+  return piece.place.axes[0] == Axis::z;
+}
+
 /// What places along a piece are told from: of what stands upright its foot, or where it has a
-/// tenon there that end; else its left end.
+/// tenon there that end; of what runs from front to back its front end; else its left end.
 Line low_line(const Piece& piece, const Shoulders& shoulders);
 
 /// What places across a piece's width are told from.

@@ -1,0 +1,102 @@
+// Dovetails and finger joints, as they are marked on the end of a board.
+#include <algorithm>
+#include <vector>
+
+#include "joinery_parts.h"
+#include "machine_sets.h"
+#include "report.h"
+
+namespace haunch {
+namespace {
+
+/// Ends that are cut alike.
+struct AlikeEnds {
+  const Joint* joint;
+  bool at_low;  // of the entering pieces
+  Marks enter, receive;
+};
+
+bool are_alike(const AlikeEnds& ends, const Joint& joint) {
+  const TailSizes& one = *ends.joint->tails;
+  const TailSizes& other = *joint.tails;
+  return ends.joint->kind == joint.kind && ends.at_low != joint.heading.upwards &&
+         one.length == other.length && one.spread == other.spread &&
+         std::equal(one.each.begin(), one.each.end(), other.each.begin(), other.each.end(),
+                    [](const TenonSpan& a, const TenonSpan& b) {
+                      return a.from_edge == b.from_edge && a.width == b.width;
+                    });
+}
+
+std::vector<AlikeEnds> ends_in(const Assembly& wood, bool sloping) {
+  std::vector<AlikeEnds> all;
+  for (const Joint& joint : wood.joints) {
+    if (!joint.tails || (joint.tails->spread > Length()) != sloping) continue;
+    auto its = std::find_if(all.begin(), all.end(),
+                            [&](const AlikeEnds& ends) { return are_alike(ends, joint); });
+    if (its == all.end()) its = all.insert(all.end(), {&joint, !joint.heading.upwards, {}, {}});
+    add_once(its->enter, wood.pieces[joint.enters].mark);
+    add_once(its->receive, wood.pieces[joint.receives].mark);
+  }
+  return all;
+}
+
+/// Of a lapped joint what is left before its tails.
+Length lap_of(const Assembly& wood, const Joint& joint) {
+  const Piece& receives = wood.pieces[joint.receives];
+  const auto in = static_cast<std::size_t>(joint.heading.axis);
+  return placed_blank(receives).extent(in) - joint.tails->length;
+}
+
+std::string told(const Assembly& wood, const AlikeEnds& ends, const LengthPrinter& lengths) {
+  const TailSizes& tails = *ends.joint->tails;
+  const Piece& piece = wood.pieces[ends.joint->enters];
+  std::string text = end_name(piece, ends.at_low) + " of " + joined(ends.enter) + ", into " +
+                     joined(ends.receive) + ": shoulder line " + lengths.one(tails.length) +
+                     " from the end";
+  if (tails.spread > Length())
+    text += ", where each is " + lengths.fine().one(tails.spread) + " narrower at either side";
+  if (const Length lap = lap_of(wood, *ends.joint); lap > Length())
+    text +=
+        "; sockets " + lengths.one(tails.length) + " deep, " + lengths.one(lap) + " of lap left";
+  return paragraph(text);
+}
+
+std::string table_of(const AlikeEnds& ends, const LengthPrinter& lengths) {
+  const TailSizes& tails = *ends.joint->tails;
+  TextTable table({"", "begins", "ends", "wide", "at the shoulder", "to"});
+  std::size_t number = 0;
+  for (const TenonSpan& span : tails.each) {
+    const Length high = span.from_edge + span.width;
+    const bool slopes = tails.spread > Length();
+    const auto root = [&](Length at) { return slopes ? std::optional(at) : std::nullopt; };
+    table.add({std::to_string(++number), Cell::of_fit(span.from_edge), Cell::of_fit(high),
+               Cell::of_fit(span.width), Cell::of_fit(root(span.from_edge + tails.spread)),
+               Cell::of_fit(root(high - tails.spread))});
+  }
+  return table.text(lengths, 4);
+}
+
+PageParts page_of(const Assembly& wood, bool sloping, const LengthPrinter& lengths) {
+  std::string body;
+  for (const AlikeEnds& ends : ends_in(wood, sloping))
+    body += told(wood, ends, lengths) + table_of(ends, lengths);
+  if (body.empty()) return {};
+  const std::string how =
+      sloping ? "Mark the tails from the lower edge, all at the end, and square the shoulder line "
+                "round; saw them, and mark the sockets from them."
+              : "Cut the fingers of both ends with one cutter; what is told are those of the ends "
+                "named, and of the other piece it is the slots.";
+  return {{sloping ? "DOVETAILS, tails from the lower edge" : "FINGERS, from the lower edge",
+           body,
+           {paragraph(how)}}};
+}
+
+}  // namespace
+
+PageParts tail_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
+  PageParts page = page_of(wood, true, lengths);
+  append(page, page_of(wood, false, lengths));
+  return page;
+}
+
+}  // namespace haunch

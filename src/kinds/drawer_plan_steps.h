@@ -1,0 +1,34 @@
+// The steps of planning a drawer that have files of their own. Each settles sizes in the ledger's
+// book, or tells there what cannot be.
+#pragma once
+
+#include "drawer_plan.h"
+#include "ledger.h"
+
+namespace haunch {
+
+/// Whether a material is named, and is no wood.
+bool names_board(const Spec& spec, const std::string& material);
+
+/// Of the widths of a wood that is flat-sawn: how much they change by from the bench to the wettest
+/// (upwards) or to the driest that it will be.
+struct SeasonalPart {
+  double upwards, downwards;
+  bool known;  // the wood; else as much as most hardwoods
+};
+SeasonalPart seasonal_part(const Spec& spec, Role role);
+
+/// How the box stands in its opening, from side to side, up, and to the back.
+std::vector<Chain> chains_of(const DrawerPlan& plan);
+
+/// The bottom, once the sides are settled.
+void settle_bottom(Ledger& ledger, DrawerPlan& plan);
+void doubt_bottom(Ledger& ledger, const DrawerPlan& plan);
+
+/// How front and back meet the sides, once all else is.
+void settle_corners(Ledger& ledger, DrawerPlan& plan);
+
+/// What the sides meet in front or at the back, from their lower edge.
+Strip edges_at(const DrawerPlan& plan, bool in_front);
+
+}  // namespace haunch
