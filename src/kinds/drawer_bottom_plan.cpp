@@ -89,10 +89,16 @@ void settle_rear(Ledger& ledger, const DrawerPlan& plan, DrawerBottomPlan& botto
     return;
   }
   const Length whole = ledger.pick(1'000, 1, 16);
+  // Its screws stand in the middle of the back; 3 mm of board is left behind their holes.
+  const Length behind_holes =
+      Length::from_mm(3) + floor_half(plan.screw) - floor_half(plan.back_thickness);
+  const Length board = ceiling_multiple(std::max(behind_holes, Length()), whole);
   bottom.overhang = ledger.take(
       "fronts.drawer.bottom.overhang",
-      wood ? ceiling_multiple(shrinks(ledger, plan) + ledger.pick(3'000, 1, 8), whole) : Length(),
-      wood ? "as much as it may shrink by, and 3 mm, 1/8 in" : "board does not move to matter");
+      wood ? ceiling_multiple(shrinks(ledger, plan) + ledger.pick(3'000, 1, 8), whole) : board,
+      wood               ? "as much as it may shrink by, and 3 mm, 1/8 in"
+      : board > Length() ? "so that 3 mm are left behind its screws"
+                         : "board does not move to matter");
   if (wood) bottom.slot = ceiling_multiple(moves(ledger, plan), whole);
 }
 

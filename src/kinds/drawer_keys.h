@@ -120,7 +120,8 @@ inline constexpr KeyRow kDrawerKeys[] = {
     }(),
     length_or_zero("fronts.drawer.bottom.overhang", kDrawers, Change::size,
                    "how far a bottom that runs under the back goes on behind it",
-                   "none; of wood as much as it may shrink, and 3 mm, 1/8 in"),
+                   "none, or what leaves 3 mm behind its screws; of wood as much as it may shrink, "
+                   "and 3 mm, 1/8 in"),
     object("fronts.drawer.bottom.slip", kDrawers, "slips that hold the bottom"),
     length("fronts.drawer.bottom.slip.width", kDrawers, Change::size,
            "of a slip, from the side into the drawer", "12 mm, 1/2 in"),

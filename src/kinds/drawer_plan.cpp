@@ -281,8 +281,8 @@ void settle(Ledger& ledger, DrawerPlan& plan) {
   settle_length(ledger, plan);
   doubt_whole(ledger, plan);
   if (!ledger.clean()) return;
-  settle_corners(ledger, plan);
   doubt_bottom(ledger, plan);
+  if (ledger.clean()) settle_corners(ledger, plan);
 }
 
 std::vector<NamedRoom> rooms_of(const DrawerPlan& plan) {
@@ -302,7 +302,7 @@ DrawerRoom stated_room(Ledger& ledger) {
                   {},
                   {}};
   if (room.meets == Meets::inset) {
-    if (ledger.stated("fronts.drawer.lap").by_spec())
+    if (ledger.spec.said_by("fronts.drawer.lap") == SaidBy::spec)
       ledger.problem({"fronts.drawer.lap"},
                      "this front stands in its opening; take it out, or say how it meets that: "
                      "\"overlay\" or \"rebate\"");

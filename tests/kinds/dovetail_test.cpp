@@ -207,6 +207,24 @@ TEST_CASE("A finger joint has its play at each finger") {
   CHECK(cuts(piece(wood, "front"), "fingers").front() == box(0, 0, 0, 12, 8.025, 20));
 }
 
+TEST_CASE("Fingers off their place, or short of the end of their slots, are found") {
+  Assembly wood = corner(mm(20));
+  join_side(wood, Fingers({share_fingers({Length(), mm(120)}, mm(8)), mm(0.1)}, mm(20)));
+  const auto moved = [&](std::size_t axis, double by) {
+    Assembly wrong = wood;
+    wrong.pieces[1].place.origin[axis] += mm(by);
+    return joint_faults(wrong);
+  };
+  CHECK(moved(0, -0.1).find("finger-inside fail") != std::string::npos);
+  CHECK(moved(1, 0.1).find("finger-fit fail") != std::string::npos);
+}
+
+TEST_CASE("A tongue looser than its housing lets it be is told of") {
+  Assembly wood = corner(mm(8));
+  join_side(wood, Tongue({mm(8), mm(6), mm(6), mm(0.4), mm(0.5)}));
+  CHECK(joint_faults(wood).find("tongue-fit caution") != std::string::npos);
+}
+
 TEST_CASE("A bare-faced tongue stands in a housing narrower than its piece") {
   Assembly wood = corner(mm(8));
   TongueDesign design{mm(8), mm(6), mm(6), mm(0.1), mm(0.5)};

@@ -158,6 +158,21 @@ TEST_CASE("A bottom of wood through its seasons stays in its grooves and on its 
     CHECK((finding.status == Status::ok ? "" : std::string(finding.rule->check)) == "");
 }
 
+TEST_CASE("A drawer without room for its season sticks in the wettest month") {
+  const auto wettest = [](std::string_view runner) {
+    const auto made = job(drawer_mm(
+        R"("moisture": {"build": 8, "low": 6, "high": 12}, "runner": )" + std::string(runner)));
+    std::string text;
+    for (const Finding& finding : check_job(work(*made).assembly, *made))
+      if (finding.status != Status::ok) text += std::string(finding.rule->check) + "\n";
+    return text;
+  };
+  // 149 x 0.00365 x 4 = 2.18 of swelling, and 1 above it.
+  CHECK(wettest(R"({"kind": "wood", "play_above": 1})") == "drawer-head\n");
+  CHECK(wettest(R"({"kind": "wood", "play": 0})").find("drawer-sides") != std::string::npos);
+  CHECK(wettest("\"wood\"") == "");
+}
+
 TEST_CASE("A bottom of board may be grooved all round") {
   const Assembly drawer = wood(drawer_mm(R"("bottom": {"under_back": false})"));
   CHECK(stands(drawer, "back") == box(0, 0, 498, 419, 146.5, 510));
@@ -170,8 +185,11 @@ TEST_CASE("A bottom of board may be grooved all round") {
 
 TEST_CASE("Thin sides have slips for the bottom") {
   const Assembly drawer = wood(drawer_mm(R"("sides": {"thickness": 8})"));
+  // The back is as thin: for its screws the bottom goes on 2 behind it (3 + 4.5 / 2 - 8 / 2
+  // = 1.25).
+  CHECK(stands(drawer, "back").high[2] == mm(508));
   // 12 wide, and as high as leaves as much above the groove as below: 10 + 6.1 + 10.
-  CHECK(stands(drawer, "left slip") == box(8, 0, 20, 20, 26.1, 502));
+  CHECK(stands(drawer, "left slip") == box(8, 0, 20, 20, 26.1, 500));
   CHECK(cuts(piece(drawer, "left side"), "groove").empty());
   CHECK(stands(drawer, "bottom") == box(15, 10, 15, 404, 16, 510));
   CHECK(not_ok(drawer) == "");
@@ -209,7 +227,8 @@ TEST_CASE("Every corner goes together, in front and behind") {
 
 TEST_CASE("Dowels hold corners that stand flat, though thin sides have little room for them") {
   const Assembly drawer = wood(drawer_mm(R"("corner": {"front": "dowel", "back": "dowel"})"));
-  CHECK(not_ok(drawer) == "hole-wall caution\ndowel-depth caution");
+  CHECK(not_ok(drawer) ==
+        "hole-edge caution\nhole-wall caution\ndowel-depth caution\ndowel-thickness caution");
 }
 
 TEST_CASE("A front that ends with its sides cannot have them housed") {
