@@ -105,7 +105,8 @@ class PartSchema {
     Json one_of_each = Json::array();
     for (const Key key : AllKeys()) {
       const std::string_view name = name_below(key, group);
-      if (name.empty()) continue;
+      // Of two keys of one name the first is the one that is read.
+      if (name.empty() || properties.contains(std::string(name))) continue;
       if (!key.row().missing.empty() && key.row().instead.empty()) required.push_back(name);
       if (!key.row().instead.empty())
         one_of_each.push_back(

@@ -208,9 +208,10 @@ TEST_CASE("Hinges with a cup are bored in the leaf and in what it hangs on") {
 
 TEST_CASE("What a cabinet cannot be is told with what would be right") {
   CHECK(refused(R"({"kind": "cabinet", "units": "mm"})") ==
-        ": give \"size\", from outside to outside: {\"width\": …, \"height\": …, and of a cabinet "
+        ": \"size\" is missing; give \"size\", from outside to outside: {\"width\": …, \"height\": "
+        "…, and of a cabinet "
         "\"depth\": …}");
-  CHECK(refused(cabinet(R"("case": {"joint_depth": 18})")) ==
+  CHECK(refused(cabinet(R"("case": {"joint_depth": 18, "back": {"depth": 6}})")) ==
         "/case/joint_depth: 18 mm is not less than the thickness of 18 mm; leave wood behind");
   CHECK(refused(cabinet("", R"({"width": 30, "height": 870, "depth": 580})")) ==
         "/size/width: two sides of 18 mm leave nothing between them; make it wider");
