@@ -59,7 +59,7 @@ CupHinges settle_cup_hinges(Ledger& ledger) {
 
 int usual_cup_hinges(Length height) {
   int number = 2;
-  while (number < 5 && height > Length::from_inch_parts(20 * number))
+  while (number < 5 && height > Length::from_inch_parts(20) * number)
     ++number;
   return number;
 }

@@ -232,10 +232,10 @@ Reasoned JointPlanner::usual_depth(const Standing& at) const {
   const Length set_back = plan_.edge.set_back();
   const Length whole = ledger_.defaults.whole;
   if (joint_ == FaceJoint::stub) return {ledger_.pick(12'000, 1, 2), "usual for a stub"};
-  const Reasoned free{nearest_multiple(floor_divide(at.across * 2, 3) - set_back, whole),
-                      set_back > Length()
-                          ? "two thirds of what receives it, less the bead that is cut away"
-                          : "two thirds of what receives it"};
+  Reasoned free{nearest_multiple(floor_divide(at.across * 2, 3) - set_back, whole),
+                set_back > Length()
+                    ? "two thirds of what receives it, less the bead that is cut away"
+                    : "two thirds of what receives it"};
   if (!at.met) return free;
   const Length most =
       floor_half(at.across - least_between()) - tenoned_.mortise.bottom_clearance - set_back;

@@ -183,7 +183,7 @@ std::string Members::name_of(bool upright) const {
     return it.upright == upright && it.kind != Between::none;
   };
   const auto& dividers = plan_.layout.dividers;
-  const std::string word(word_of(upright ? Role::mullion : Role::rail));
+  std::string word(word_of(upright ? Role::mullion : Role::rail));
   if (std::count_if(dividers.begin(), dividers.end(), alike) == 1) return word;
   const auto before =
       std::count_if(plan_.members.begin(), plan_.members.end(), [&](const auto& it) {
