@@ -331,13 +331,6 @@ void CabinetPlanner::place_shelves() {
 
 // ---- what drawers run on
 
-/// A strip beside a drawer's room from the face of what bounds that to `to` at its left, or the
-/// other way round.
-RunPlan strip_beside(Role role, bool right, Length bound, Length to, Length low, Length high,
-                     Length front) {
-  return {role, right, {right ? to : bound, right ? bound : to, low, high}, front, {}, false};
-}
-
 /// On metal runners what stands between the case and the sight edge is packed out. On wooden ones a
 /// drawer stands on the bottom or a shelf, or on strips behind a rail, which hold the one below
 /// down too; beside the sight edge it is led.
@@ -349,11 +342,13 @@ void CabinetPlanner::place_runs(const LaidOpening& opening, bool right) {
   const Length edge = right ? sight.right : sight.left;
   const Length thickness = carcase.stuff.thickness;
   const auto into = [&](Length by) { return right ? edge - by : edge + by; };
-  const auto add = [&](Role role, Length to, Length low, Length high, Length front) {
+  const auto fixed = inner_at(right ? opening.by.right : opening.by.left);
+  // From the face of what bounds the room to `to`.
+  const auto add = [&](Role role, Length to, Length low, Length high, Length front,
+                       Length depth = {}) {
     if (bound == to || low >= high) return;
-    RunPlan run = strip_beside(role, right, bound, to, low, high, front);
-    run.fixed = inner_at(right ? opening.by.right : opening.by.left);
-    carcase.runs.push_back(run);
+    const Area at{right ? to : bound, right ? bound : to, low, high};
+    carcase.runs.push_back({role, right, at, front, fixed, depth});
   };
   const Length low_strip = ledger_.pick(60'000, 5, 2);
   if (!runs_on_wood(ledger_.spec))
@@ -367,8 +362,9 @@ void CabinetPlanner::place_runs(const LaidOpening& opening, bool right) {
   };
   const Length behind_rail = plan_.frame ? carcase.front : carcase.front + carcase.rail_width;
   if (const Divider* rail = rail_of(opening.by.foot)) {
-    add(Role::runner, into(broad), rail->at.low, rail->at.high, behind_rail);
-    carcase.runs.back().housed = !plan_.frame && carcase.joint != CaseJoint::butted;
+    const auto piece = inner_at(opening.by.foot);  // of a case without a frame
+    const Length depth = piece ? carcase.depth_at(carcase.inner[*piece], right) : kNone;
+    add(Role::runner, into(broad), rail->at.low, rail->at.high, behind_rail, depth);
   }
   if (plan_.frame && !opening.by.head)
     add(Role::kicker, into(broad), sight.high, std::min(sight.high + thickness, carcase.ceiling()),

@@ -80,7 +80,7 @@ struct RunPlan {
   Area at;                           // as it is seen from the front
   Length front;                      // its front end, behind the front of all
   std::optional<std::size_t> fixed;  // to which inner piece; none: to a side
-  bool housed = false;               // it stands in the housing of the rail before it
+  Length depth = {};                 // in the housing of the rail before it; 0: planted
 };
 
 struct CarcasePlan {
@@ -102,6 +102,10 @@ struct CarcasePlan {
 
   Length foot() const {
     return toe.by == ToeBy::legs || toe.by == ToeBy::base ? toe.height : Length();
+  }
+  /// How far an inner piece goes into what its end stands on; butted ones do not.
+  Length depth_at(const InnerPlan& its, bool high_end) const {
+    return (high_end ? its.high_opposed : its.low_opposed) ? opposed_depth : joint_depth;
   }
   Length inside_left() const { return over + stuff.thickness; }
   Length inside_right() const { return over + width - stuff.thickness; }

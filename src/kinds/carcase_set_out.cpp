@@ -344,16 +344,16 @@ void CarcaseSetter::add_base() {
 /// before it, which goes on behind that.
 void CarcaseSetter::add_run(const RunPlan& run) {
   constexpr std::array<Axis, 3> kBackwards{Axis::z, Axis::y, Axis::x};
-  const Length in = run.housed ? plan_.joint_depth : kNone;
-  const std::size_t strip = add(
-      numbered(run.role), run.role,
-      {plan_.back_front() - run.front, run.at.height(), run.at.width() + in},
-      {{run.at.left - (run.right ? kNone : in), run.at.low, run.front}, kBackwards}, plan_.stuff);
+  const std::size_t strip =
+      add(numbered(run.role), run.role,
+          {plan_.back_front() - run.front, run.at.height(), run.at.width() + run.depth},
+          {{run.at.left - (run.right ? kNone : run.depth), run.at.low, run.front}, kBackwards},
+          plan_.stuff);
   const std::size_t side = run.right ? kRightSide : kLeftSide;
   const End end{
       Junction(wood_, run.fixed ? inner_[*run.fixed] : side, strip, {Axis::x, run.right}, Axis::y)};
-  if (run.housed) {
-    Housing(HousingDesign{plan_.joint_depth, plan_.allowance}).cut(wood_, end);
+  if (run.depth > kNone) {
+    Housing(HousingDesign{run.depth, plan_.allowance}).cut(wood_, end);
   } else {
     butt(wood_, end);
     wood_.joints.back().kind = JointKind::planted;

@@ -216,7 +216,7 @@ void hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts, const Cabinet
     fit.group = group;
     if (plan.hinges && fit.swing() != nullptr)
       let_in_cups(cabinet, group, post_of(*front.plan, inner), fit.swing()->at_high, *plan.hinges,
-                  plan.meets == Meets::inset ? thickness : Length());
+                  plan.meets == Meets::inset ? thickness - plan.carcase.front : Length());
     cabinet.fits.push_back(std::move(fit));
   }
 }

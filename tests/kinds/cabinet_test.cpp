@@ -206,6 +206,38 @@ TEST_CASE("Hinges with a cup are bored in the leaf and in what it hangs on") {
   CHECK(not_ok(wood) == kNothing);
 }
 
+TEST_CASE("The plate of an inset leaf is told from the front edge of the case, behind a frame") {
+  const auto from_front = [](std::string_view frame, std::string_view thickness) {
+    const Worked worked = work(cabinet(
+        R"("fronts": {"meets": "inset", "hinges": {}, "door": {"thickness": )" +
+        std::string(thickness) + "}}, " + std::string(frame) + R"("layout": {"front": "door"})"));
+    for (const Feature& feature : called(worked.assembly, "left side").features)
+      if (feature.kind == FeatureKind::screw_hole) return size_of(feature, SizeName::from_front);
+    return std::optional<Length>();
+  };
+  // 37 behind the leaf's back: of a leaf of 22 in a case without a frame 59 from its front edge, in
+  // a frame of 20 two behind that.
+  CHECK(from_front("", "22") == mm(59));
+  CHECK(from_front(R"("face_frame": {"thickness": 20}, )", "22") == mm(39));
+}
+
+TEST_CASE("Runners of drawers side by side go as deep into a partition as the rails before them") {
+  const Worked worked = work(cabinet(R"("fronts": {"meets": "inset"}, "layout": {"columns": [
+      {"rows": [{"front": "drawer"}, {"front": "drawer"}]},
+      {"rows": [{"front": "drawer"}, {"front": "drawer"}]}]})"));
+  const Assembly& wood = worked.assembly;
+  // A quarter of 18 into the partition from both its faces, 4; a third into the sides, 6.
+  std::string depths;
+  for (const Joint& joint : wood.joints) {
+    if (wood.pieces[joint.enters].role != Role::runner) continue;
+    const Box* cut = cut_for(wood, static_cast<std::size_t>(&joint - wood.joints.data()));
+    REQUIRE(cut != nullptr);
+    depths += wood.pieces[joint.receives].name + " " + decimal(cut->extent(2), Unit::mm) + ", ";
+  }
+  CHECK(depths == "left side 6, partition 1 4, partition 1 4, right side 6, ");
+  CHECK(not_ok(wood) == kNothing);
+}
+
 TEST_CASE("What a cabinet cannot be is told with what would be right") {
   CHECK(refused(R"({"kind": "cabinet", "units": "mm"})") ==
         ": \"size\" is missing; give \"size\", from outside to outside: {\"width\": …, \"height\": "
