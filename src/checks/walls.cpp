@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "family.h"
+#include "own_axes.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -351,14 +352,6 @@ void check_housing(Bench& bench, std::size_t number, const Feature& housing) {
   if (beyond > Length() && piece.matter != Matter::board)
     report(bench, kHousingEnd, {joint.receives}, number, beyond,
            Bounds{limits.least_wood, {}, limits.least_beyond_housing, {}});
-}
-
-/// Whether a groove is worked in a face of its piece, away from its edges.
-bool opens_in_face(const Box& groove, const Box& blank, std::size_t across, std::size_t through) {
-  const auto touches = [&](std::size_t axis) {
-    return groove.low[axis] == blank.low[axis] || groove.high[axis] == blank.high[axis];
-  };
-  return touches(through) && !touches(across);
 }
 
 void check_grooves(Bench& bench, std::size_t number, const Voids& voids) {

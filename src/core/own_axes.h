@@ -22,4 +22,14 @@ inline Corner in_own_axes(const Corner& at, const Place& place) {
   return place.axes[0] == Axis::y ? Corner{y, x} : Corner{x, y};
 }
 
+/// Whether a groove opens in a face of its piece alone, away from its edges: which of the axes that
+/// both boxes are told in lie across its width and through its thickness.
+inline bool opens_in_face(const Box& groove, const Box& blank, std::size_t across,
+                          std::size_t through) {
+  const auto touches = [&](std::size_t axis) {
+    return groove.low[axis] == blank.low[axis] || groove.high[axis] == blank.high[axis];
+  };
+  return touches(through) && !touches(across);
+}
+
 }  // namespace haunch

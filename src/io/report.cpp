@@ -17,6 +17,10 @@ std::string several_of(Role role) {
   return text + (role == Role::glass ? "" : "s");
 }
 
+bool goes_back(const Assembly& wood) {
+  return wood.whole().kind == GroupKind::cabinet || wood.whole().kind == GroupKind::drawer;
+}
+
 namespace {
 
 constexpr Length kSameSize = Length::from_mm_thousandths(1);

@@ -79,6 +79,9 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted);
 /// smallest, in the order of their marks.
 std::vector<CutRow> cut_list(const Assembly& wood, const Job& job);
 
+/// Whether what is made goes back from its front, so that its third size is a depth.
+bool goes_back(const Assembly& wood);
+
 /// "stiles", "loose tenons", "shelves"
 std::string several_of(Role role);
 

@@ -48,10 +48,6 @@ struct SizeTold {
   bool deep;  // its third size is told as a depth
 };
 
-bool is_deep(const Assembly& wood) {
-  return wood.whole().kind == GroupKind::cabinet || wood.whole().kind == GroupKind::drawer;
-}
-
 OrNull<RemedyTold> remedy_of(const CheckTold& it) {
   const std::optional<Remedies>& remedies = it.item.report.remedies;
   if (!remedies || !remedies->of[it.number]) return {};
@@ -285,7 +281,7 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
       {"units", the<&ItemTold::unit>, kUnits},
       {"size",
        [](auto& it) {
-         return SizeTold{it.report.wood.size, is_deep(it.report.wood)};
+         return SizeTold{it.report.wood.size, goes_back(it.report.wood)};
        }},
       {"rooms", [](auto& it) { return if_any(it.report.rooms); }},
       {"chains", [](auto& it) { return if_any(it.report.chains); }},

@@ -105,9 +105,8 @@ std::string weight_text(const ItemReport& report) {
 
 /// Itself and its opening, in lines that go on below where the page ends.
 std::string sizes_text(const ItemReport& report, const LengthPrinter& lengths) {
-  const bool is_deep = !fits_that_stand(report.wood, StandsIn::wall).empty() ||
-                       report.wood.whole().kind == GroupKind::cabinet ||
-                       report.wood.whole().kind == GroupKind::drawer;
+  const bool is_deep =
+      !fits_that_stand(report.wood, StandsIn::wall).empty() || goes_back(report.wood);
   return hanging(std::string(word_of(report.wood.whole().kind)) + " " +
                  lengths.one(report.wood.size[0]) + " wide, " + lengths.one(report.wood.size[1]) +
                  " high, " + lengths.one(report.wood.size[2]) + (is_deep ? " deep" : " thick") +

@@ -4,6 +4,7 @@
 
 #include "cabinet_plan.h"
 #include "carcase_set_out.h"
+#include "cautions.h"
 #include "face_frame_set_out.h"
 #include "fronts.h"
 #include "layout_spec.h"
@@ -14,8 +15,6 @@
 namespace haunch {
 namespace {
 
-constexpr std::string_view kDoorKey = "fronts.door.";
-
 class CabinetJob : public Job {
  public:
   CabinetSpec spec;
@@ -24,10 +23,7 @@ class CabinetJob : public Job {
   std::vector<Lever> levers() const override { return plan_cabinet(spec).levers; }
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
     auto changed = std::make_unique<CabinetJob>(*this);
-    if (lever.key.starts_with(kDoorKey))
-      set_size(changed->spec.door, lever.key.substr(kDoorKey.size()), value);
-    else
-      set_size(changed->spec.own, lever.key, value);
+    set_size(changed->spec.own, lever.key, value);
     return changed;
   }
 };
@@ -56,8 +52,7 @@ Worked CabinetJob::work() const {
     worked.assumed.push_back(std::move(it));
   worked.chains = std::move(planned.chains);
   worked.cautions = std::move(planned.cautions);
-  for (Caution& caution : fronts.cautions)
-    worked.cautions.push_back(std::move(caution));
+  add_untold(worked.cautions, std::move(fronts.cautions));
   Assembly& wood = worked.assembly;
   wood.groups = {{GroupKind::cabinet, "cabinet", {}, {}}};
   wood.size = planned.plan.size;

@@ -143,7 +143,6 @@ LayoutRules CabinetPlanner::rules() const {
   rules.gap = plan_.gap;
   rules.upright = rules.level = plan_.carcase.stuff.thickness;
   rules.framed = false;
-  rules.reach = {-plan_.gap, -plan_.gap, -plan_.gap, -plan_.gap};
   rules.wooden_runners = runs_on_wood(ledger_.spec);
   return rules;
 }
@@ -152,10 +151,8 @@ void CabinetPlanner::divide() {
   const CarcasePlan& carcase = plan_.carcase;
   const Length thickness = carcase.stuff.thickness;
   LayoutRules its = rules();
-  const Length half = floor_half(plan_.gap);
-  if (plan_.meets == Meets::overlay)
-    its.reach = {thickness - half, thickness - half, plan_.size[1] - carcase.ceiling() - plan_.gap,
-                 thickness - half};
+  its.reach = reach_over({thickness, thickness, plan_.size[1] - carcase.ceiling(), thickness},
+                         plan_.meets, plan_.gap);
   plan_.layout = resolve(
       spec_.layout,
       {carcase.inside_left(), carcase.inside_right(), carcase.floor, carcase.ceiling()}, its);
@@ -165,9 +162,7 @@ void CabinetPlanner::divide() {
 /// The piece on which an end of a divider stands; where there is none, the case.
 std::optional<std::size_t> CabinetPlanner::stands_on(Bound bound, const Divider& divider,
                                                      std::string_view end) {
-  if (!bound) return {};
-  const auto found = inner_of_.find(*bound);
-  if (found != inner_of_.end()) return found->second;
+  if (const auto piece = inner_at(bound); piece || !bound) return piece;
   ledger_.problems.push_back(
       {divider.path,
        fmt::format("what stands between its parts has nothing to stand on at its {}; write "

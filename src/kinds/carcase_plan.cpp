@@ -80,7 +80,6 @@ void settle_ends(Ledger& ledger, CarcasePlan& plan) {
 
 // ---- back
 
-/// The most that goes into the sides without meeting what is housed from their other face.
 void settle_back(Ledger& ledger, CarcasePlan& plan) {
   BackPlan& back = plan.back;
   back.fit = ledger.choose<BackFit>("case.back.fit", BackFit::grooved, kUsualBack);
@@ -120,9 +119,7 @@ void settle_toe(Ledger& ledger, CarcasePlan& plan) {
   toe.setback = ledger.take("toe.setback", ledger.pick(60'000, 5, 2), "room for toes");
 }
 
-}  // namespace
-
-namespace {
+// ---- what shelves carry
 
 /// What a metre of shelf carries, in kg: books 20 lb on a running foot (a shop magazine's figure),
 /// the others estimates of the trade.

@@ -1,5 +1,8 @@
 #include "cautions.h"
 
+#include <algorithm>
+#include <utility>
+
 #include "opening_spec.h"
 
 namespace haunch {
@@ -12,6 +15,14 @@ Caution opening_disagrees(Length diagonal_short, Unit unit) {
               (shorter ? " shorter" : " longer") +
               " than it was read; worked with the tightest that the readings make. Measure again "
               "before wood is cut"};
+}
+
+void add_untold(std::vector<Caution>& all, std::vector<Caution> more) {
+  for (Caution& its : more) {
+    const bool told = std::any_of(all.begin(), all.end(),
+                                  [&](const Caution& it) { return it.about == its.about; });
+    if (!told) all.push_back(std::move(its));
+  }
 }
 
 Caution old_paint() {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "cautions.h"
 #include "door.h"
 #include "door_defaults.h"
 #include "doorset_leaf.h"
@@ -65,15 +66,6 @@ void add(std::vector<Assumed>& all, std::vector<Assumed> more, std::string_view 
 /// A leaf's job that was changed.
 const DoorJob& as_door(const Job& job) {
   return static_cast<const DoorJob&>(job);
-}
-
-/// What the frame has told of is not told of the leaf again.
-void add_untold(std::vector<Caution>& all, std::vector<Caution> more) {
-  for (Caution& its : more) {
-    const bool told = std::any_of(all.begin(), all.end(),
-                                  [&](const Caution& it) { return it.about == its.about; });
-    if (!told) all.push_back(std::move(its));
-  }
 }
 
 bool has_lip(const CasePlan& plan) {

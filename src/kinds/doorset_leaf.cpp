@@ -35,6 +35,13 @@ Spec leaf_in_room(Spec leaf, const LeafRoom& room) {
   return leaf;
 }
 
+void take_from_whole(Spec& leaf, const Spec& whole, std::initializer_list<Key> groups) {
+  leaf.woods = whole.woods;
+  for (const auto& [key, value] : whole.all())
+    for (const Key group : groups)
+      if (value.stated && (key == group || key.is_below(group))) leaf.edit(key) = value;
+}
+
 Problem of_the_set(Problem problem) {
   for (const std::string_view key :
        {"", "/species", "/meeting_clearance", "/meeting_lap", "/meeting_rest"})

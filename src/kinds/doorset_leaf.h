@@ -1,6 +1,7 @@
 // The leaf of a set: its spec made whole by the set's, and its wood hung in the frame.
 #pragma once
 
+#include <initializer_list>
 #include <optional>
 
 #include "document.h"
@@ -25,6 +26,10 @@ struct LeafRoom {
 /// A door's spec for the leaf of a set, or its pair: what was read of it, with what the set says
 /// instead.
 Spec leaf_in_room(Spec leaf, const LeafRoom& room);
+
+/// What the whole that a leaf is of says of its wood, by these keys and those below them, and the
+/// woods that it names.
+void take_from_whole(Spec& leaf, const Spec& whole, std::initializer_list<Key> groups);
 
 /// Where a problem of that spec stands in the set's.
 Problem of_the_set(Problem problem);

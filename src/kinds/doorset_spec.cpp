@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "doorset_leaf.h"
 #include "frame_plan.h"
 #include "opening_spec.h"
 #include "shop.h"
@@ -16,10 +17,7 @@ constexpr std::string_view kHowTheyMeet = "the set says how its leaves meet";
 constexpr std::string_view kOfLeafAlone = "fits are forecast of a leaf alone: \"kind\": \"door\"";
 
 /// What a leaf cannot say, and where its set does.
-constexpr struct {
-  Key key;
-  std::string_view instead;
-} kOfTheSet[] = {
+constexpr SaidElsewhere kOfTheSet[] = {
     {"kind", "the set's leaf is always a door"},
     {"id", kHasOne},
     {"name", kHasOne},
@@ -45,14 +43,6 @@ constexpr struct {
     {"fit", kOfLeafAlone},
 };
 
-std::vector<Elsewhere> elsewhere_of_leaf() {
-  std::vector<Elsewhere> all;
-  for (const auto& [key, instead] : kOfTheSet)
-    all.push_back(
-        {key, "does not belong to the leaf of a set: " + std::string(instead) + "; take it out"});
-  return all;
-}
-
 /// What is of a leaf by itself. Of a set's joints some are of a leaf and some of a frame, whose
 /// cuts are not known to be alike.
 std::vector<Elsewhere> elsewhere_of_set() {
@@ -69,7 +59,7 @@ std::vector<Elsewhere> elsewhere_of_set() {
 
 /// Reads the leaf's keys, with the set's units.
 void read_leaf(const Value& item, DoorsetReading& reading) {
-  static const std::vector<Elsewhere> kElsewhere = elsewhere_of_leaf();
+  static const std::vector<Elsewhere> kElsewhere = elsewhere("the leaf of a set", kOfTheSet);
   reading.leaf.units = reading.spec.units;
   const Value* leaf = item.find("leaf");
   if (leaf == nullptr) return;
@@ -81,14 +71,6 @@ void read_leaf(const Value& item, DoorsetReading& reading) {
   for (Given& given : given_lengths(read.take_lengths()))
     reading.given.push_back(std::move(given));
   add(reading.problems, read.take_problems());
-}
-
-/// The leaf's panels' gaps are chosen for the season, and its wood is the set's.
-void take_from_set(Spec& leaf, const Spec& set) {
-  leaf.woods = set.woods;
-  for (const auto& [key, value] : set.all())
-    for (const Key group : std::initializer_list<Key>{"species", "moisture", "grain", "use"})
-      if (value.stated && (key == group || key.is_below(group))) leaf.edit(key) = value;
 }
 
 }  // namespace
@@ -104,7 +86,8 @@ DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
       read_spec(item, {.of = kOfSet, .elsewhere = &kElsewhere, .others = {"leaf"}}, units_of(shop));
   DoorsetReading reading{std::move(set.spec), {}, std::move(set.given), std::move(set.problems)};
   read_leaf(item, reading);
-  take_from_set(reading.leaf, reading.spec);
+  // The leaf's panels' gaps are chosen for the season, and its wood is the set's.
+  take_from_whole(reading.leaf, reading.spec, {"species", "moisture", "grain", "use"});
   if (reading.problems.empty())
     add(reading.problems, take_found_opening(reading.spec, kWallOpening));
   if (shop != nullptr) {

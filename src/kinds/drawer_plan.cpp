@@ -28,13 +28,13 @@ constexpr SizeKey kMetalKeys[] = {
     "fronts.drawer.runner.below",      "fronts.drawer.runner.above",
     "fronts.drawer.runner.needs_depth"};
 
-bool has_metal_data(const Ledger& ledger) {
+bool has_metal_data(const KeyValues& spec) {
   return std::any_of(std::begin(kMetalKeys), std::end(kMetalKeys),
-                     [&](SizeKey key) { return ledger.stated(key).stated; });
+                     [&](SizeKey key) { return spec[key].stated; });
 }
 
 void settle_runner_kind(Ledger& ledger, DrawerPlan& plan) {
-  const bool metal = has_metal_data(ledger);
+  const bool metal = has_metal_data(std::as_const(ledger.spec));
   plan.runner.kind = ledger.choose<RunnerKind>(
       "fronts.drawer.runner.kind", metal ? RunnerKind::metal : RunnerKind::wood,
       metal ? "data of metal runners are said" : "where none of metal are said");
@@ -355,7 +355,7 @@ SeasonalPart seasonal_part(const Spec& spec, Role role) {
 }
 
 bool runs_on_wood(const Spec& spec) {
-  const bool metal = has_metal_data(Ledger(spec));
+  const bool metal = has_metal_data(spec);
   return spec.word<RunnerKind>("fronts.drawer.runner.kind")
              .value_or(metal ? RunnerKind::metal : RunnerKind::wood) == RunnerKind::wood;
 }

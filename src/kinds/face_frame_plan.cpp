@@ -262,12 +262,8 @@ void settle_layout(FaceLedger& ledger, FaceFramePlan& plan, const FaceWidths& wi
   rules.framed = true;
   rules.upright = widths.mullion + lining;
   rules.level = widths.between + lining;
-  // Fronts that lie over the frame end half a gap within its sides and its foot, a whole one below
-  // its top.
-  const Length half = floor_half(rules.gap);
-  if (rules.meets == Meets::overlay)
-    rules.reach = {widths.left - half, widths.right - half, widths.top - rules.gap,
-                   widths.bottom - half};
+  rules.reach =
+      reach_over({widths.left, widths.right, widths.top, widths.bottom}, rules.meets, rules.gap);
   const Area inside = members.inside();
   if (inside.width() <= Length() || inside.height() <= Length()) {
     ledger.problem({"size"},

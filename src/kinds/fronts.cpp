@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "carcase_set_out.h"
+#include "cautions.h"
 #include "door.h"
 #include "doorset_leaf.h"
 #include "drawer_plan.h"
@@ -22,10 +23,7 @@ Spec leaf_spec(const CabinetSpec& spec, const FrontPlan& front) {
   Spec leaf = front.node->said;
   leaf.units = spec.own.units;
   take_open(leaf, spec.door, kOfDoor);
-  for (const Key group : std::initializer_list<Key>{"species"})
-    for (const auto& [key, value] : spec.own.all())
-      if (value.stated && (key == group || key.is_below(group))) leaf.edit(key) = value;
-  leaf.woods = spec.own.woods;
+  take_from_whole(leaf, spec.own, {"species"});
   leaf.set("use", static_cast<int>(Use::cabinet));
   leaf.set("hangs", static_cast<int>(front.hangs));
   return leaf_in_room(std::move(leaf), {front.at.width(), front.at.height(), {}, {}});
@@ -86,15 +84,6 @@ void take_assumed(MadeFronts& made, std::vector<Assumed> its, const FrontPlan& f
   }
 }
 
-/// What was told of one front is not told of the next again.
-void take_cautions(MadeFronts& made, std::vector<Caution> more) {
-  for (Caution& its : more) {
-    const bool told = std::any_of(made.cautions.begin(), made.cautions.end(),
-                                  [&](const Caution& it) { return it.about == its.about; });
-    if (!told) made.cautions.push_back(std::move(its));
-  }
-}
-
 void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front, Meets meets,
                const Job& job) {
   DoorJob leaf;
@@ -105,7 +94,7 @@ void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front
     made.problems.push_back(of_the_cabinet(std::move(problem), spec, front));
   if (!worked.problems.empty()) return;
   take_assumed(made, std::move(worked.assumed), front);
-  take_cautions(made, std::move(worked.cautions));
+  add_untold(made.cautions, std::move(worked.cautions));
   const Length before = meets == Meets::overlay ? -worked.assembly.size[2] : Length();
   made.all.push_back(
       {&front, std::move(worked.assembly), {front.at.left, front.at.low, before}, {}});
@@ -137,7 +126,7 @@ void make_drawer(MadeFronts& made, const CabinetSpec& spec, const CabinetPlan& p
     made.problems.push_back(of_the_cabinet(std::move(problem), spec, front));
   if (!planned.problems.empty()) return;
   take_assumed(made, std::move(planned.assumed), front);
-  take_cautions(made, std::move(planned.cautions));
+  add_untold(made.cautions, std::move(planned.cautions));
   const Triple& at = planned.plan.at();
   made.all.push_back({&front,
                       set_out_drawer(planned.plan),

@@ -222,6 +222,12 @@ void Dividing::divide_list(const LayoutNode& node, const Area& area, const Sides
 
 }  // namespace
 
+Sides reach_over(const Sides& widths, Meets meets, Length gap) {
+  if (meets == Meets::inset) return {-gap, -gap, -gap, -gap};
+  const Length half = floor_half(gap);
+  return {widths.left - half, widths.right - half, widths.head - gap, widths.foot - half};
+}
+
 ResolvedLayout raised(ResolvedLayout layout, Length by) {
   const auto raise = [&](Area& area) {
     area.low += by;

@@ -102,6 +102,10 @@ struct ResolvedLayout {
   std::vector<Problem> problems;
 };
 
+/// How far fronts go beyond the openings at the sides of the whole, where those are so wide. What
+/// lies over them ends half a gap within its sides and its foot, a whole one below its top.
+Sides reach_over(const Sides& widths, Meets meets, Length gap);
+
 /// The same, so much higher.
 ResolvedLayout raised(ResolvedLayout layout, Length by);
 

@@ -15,10 +15,7 @@ constexpr std::string_view kHasIt = "the cabinet has it";
 constexpr std::string_view kOfLeafAlone = "fits are forecast of a leaf alone: \"kind\": \"door\"";
 
 /// What a front cannot say, and what does.
-constexpr struct {
-  Key key;
-  std::string_view instead;
-} kOfTheCabinet[] = {
+constexpr SaidElsewhere kOfTheCabinet[] = {
     {"kind", "what closes a part is its \"front\""},
     {"id", kHasOne},
     {"name", kHasOne},
@@ -63,6 +60,11 @@ class LayoutReader {
   NodesOf of_;
   int nodes_ = 0;
 };
+
+/// As it is written in its object.
+std::string_view last_of(Key key) {
+  return key.path().substr(key.path().rfind('.') + 1);
+}
 
 /// Which keys a node may have: its own, and those of what closes it.
 KeyScope scope_of(const Value& value, NodesOf of) {
@@ -119,10 +121,9 @@ void LayoutReader::doubt_size(const LayoutNode& node, Key size, Key front, bool 
                               std::string_view where) {
   for (const Key key : {size, front})
     if (node.said[key].stated && !fits)
-      read_.problem(child_path(node.path, key.path().substr(key.path().rfind('.') + 1)),
-                    std::string(where));
+      read_.problem(child_path(node.path, last_of(key)), std::string(where));
   if (fits && node.said[size].stated && node.said[front].stated)
-    read_.problem(child_path(node.path, front.path().substr(front.path().rfind('.') + 1)),
+    read_.problem(child_path(node.path, last_of(front)),
                   "says the same as the opening's own size; keep one of the two");
 }
 
@@ -135,7 +136,7 @@ void LayoutReader::doubt(const LayoutNode& node, const Value& value, Division wi
   for (const Key key :
        std::initializer_list<Key>{"layout_node.front", "layout_node.shelves", "layout_node.grade"})
     if (divided && node.said[key].stated)
-      read_.problem(child_path(node.path, key.path().substr(key.path().rfind('.') + 1)),
+      read_.problem(child_path(node.path, last_of(key)),
                     "belongs in the parts of what is divided; take it out");
   if (!divided && node.said["layout_node.between"].stated && !node.said["layout_node.grade"].stated)
     read_.problem(child_path(node.path, "between"),
@@ -173,13 +174,7 @@ bool is_said_by_cabinet(Key key_of_front) {
 }
 
 const std::vector<Elsewhere>& said_by_cabinet() {
-  static const std::vector<Elsewhere> kElsewhere = [] {
-    std::vector<Elsewhere> all;
-    for (const auto& [key, instead] : kOfTheCabinet)
-      all.push_back({key, "does not belong to a front of a cabinet: " + std::string(instead) +
-                              "; take it out"});
-    return all;
-  }();
+  static const std::vector<Elsewhere> kElsewhere = elsewhere("a front of a cabinet", kOfTheCabinet);
   return kElsewhere;
 }
 

@@ -536,6 +536,14 @@ bool has_misspelt_units(const Value& document) {
 
 }  // namespace
 
+std::vector<Elsewhere> elsewhere(std::string_view part, std::span<const SaidElsewhere> keys) {
+  std::vector<Elsewhere> all;
+  for (const auto& [key, instead] : keys)
+    all.push_back({key, "does not belong to " + std::string(part) + ": " + std::string(instead) +
+                            "; take it out"});
+  return all;
+}
+
 void read_keys(ValueReader& read, const Value& object, const std::string& path,
                const KeyScope& scope, Spec& into) {
   KeyReader(read, scope, into).read_object(object, "", path);

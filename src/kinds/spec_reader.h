@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -18,6 +19,14 @@ struct Elsewhere {
   Key key;
   std::string message;
 };
+
+/// A key that a part of the work cannot say, as the whole does: where, or why not.
+struct SaidElsewhere {
+  Key key;
+  std::string_view instead;
+};
+/// What to tell of each. `part`: "the leaf of a set".
+std::vector<Elsewhere> elsewhere(std::string_view part, std::span<const SaidElsewhere> keys);
 
 /// Which keys an object may have.
 struct KeyScope {

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "lines.h"
+#include "own_axes.h"
 #include "polyhedron.h"
 
 namespace haunch {
@@ -23,20 +24,13 @@ std::vector<Box> bodies_of(const Feature& feature) {
   return bodies;
 }
 
-/// Whether what is worked opens in a face alone, away from the edges.
-bool is_in_face(const Piece& piece, const Box& body) {
-  const bool at_edge = body.low[1] == Length() || body.high[1] == piece.blank[1];
-  const bool at_face = body.low[2] == Length() || body.high[2] == piece.blank[2];
-  return at_face && !at_edge;
-}
-
 /// Across which of the piece's own axes a feature goes in.
 std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feature,
                    const Box& body) {
   if (feature.fitting) return feature.fitting->into;
   switch (feature.kind) {
     case FeatureKind::groove:
-      return is_in_face(piece, body) ? 2 : 1;
+      return opens_in_face(body, {{}, piece.blank}, 1, 2) ? 2 : 1;
     case FeatureKind::raise:
     case FeatureKind::housing:
     case FeatureKind::pin_hole:
