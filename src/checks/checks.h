@@ -1,6 +1,7 @@
 // Checking an assembly: from its wood alone, as a joiner does at a dry fit.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "finding.h"
@@ -23,5 +24,8 @@ std::vector<Finding> check_job(const Assembly& assembly, const Job& job);
 
 /// Every rule that check_assembly may report, in the order of its families.
 std::vector<const Rule*> all_rules();
+
+/// Shelves whose sag is no finding, as nothing is known of how stiff they are.
+std::optional<Caution> shelves_not_looked_at(const Assembly& assembly, const Job& job);
 
 }  // namespace haunch

@@ -2,7 +2,9 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <string>
 
+#include "checks.h"
 #include "family.h"
 #include "kind.h"
 #include "materials.h"
@@ -118,6 +120,22 @@ void check_shelf(Bench& bench, std::size_t shelf, const Job& job) {
 }
 
 }  // namespace
+
+std::optional<Caution> shelves_not_looked_at(const Assembly& assembly, const Job& job) {
+  std::vector<std::string> materials;
+  for (const Piece& piece : assembly.pieces) {
+    if (piece.load <= 0 || stiffness_along(piece, job)) continue;
+    const std::string& material = weighed_as(piece, job);
+    const std::string name = material.empty() ? "a wood that is not named" : material;
+    if (std::find(materials.begin(), materials.end(), name) == materials.end())
+      materials.push_back(name);
+  }
+  if (materials.empty()) return {};
+  std::string words = "not looked at in shelves of ";
+  for (const std::string& material : materials)
+    words += (&material == &materials.front() ? "" : ", ") + material;
+  return Caution{"shelf sag", words + ": how stiff it is is not known here"};
+}
 
 void check_shelves(Bench& bench, const Job& job) {
   for (std::size_t piece = 0; piece < bench.solids.size(); ++piece)

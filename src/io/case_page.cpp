@@ -35,11 +35,10 @@ PageParts pin_rows_page(const Assembly& wood, const LengthPrinter& lengths) {
                      size_in(row, SizeName::diameter), size_in(row, SizeName::depth)});
   });
   if (table.empty()) return {};
-  return {
-      {"ROWS OF HOLES, for the pins of loose shelves",
-       table.text(lengths, 2),
-       {"  first hole: its middle, from the lower end of the piece; from front: to the middles, "
-        "from the\n  piece's front edge\n"}}};
+  return {{"ROWS OF HOLES, for the pins of loose shelves",
+           table.text(lengths, 2),
+           {paragraph("first hole: its middle, from the lower end of the piece; from front: to the "
+                      "middles, from the piece's front edge")}}};
 }
 
 PageParts cups_page(const Assembly& wood, const LengthPrinter& lengths) {
@@ -57,10 +56,11 @@ PageParts cups_page(const Assembly& wood, const LengthPrinter& lengths) {
                 size_in(hole, SizeName::from_foot), size_in(hole, SizeName::from_front),
                 size_in(hole, SizeName::diameter), size_in(hole, SizeName::depth)});
   });
-  return {{"HINGES WITH A CUP, bored in the backs of the leaves",
-           cups.text(lengths, 2) + plates.text(lengths, 2),
-           {"  middles of all holes; from foot and at: from the lower end of the piece; from edge: "
-            "the leaf's\n  outer one\n"}}};
+  return {
+      {"HINGES WITH A CUP, bored in the backs of the leaves",
+       cups.text(lengths, 2) + plates.text(lengths, 2),
+       {paragraph("middles of all holes; from foot and at: from the lower end of the piece; from "
+                  "edge: the leaf's outer one")}}};
 }
 
 PageParts notches_page(const Assembly& wood, const LengthPrinter& lengths) {

@@ -5,6 +5,8 @@
 
 #include "joinery_parts.h"
 #include "machine_sets.h"
+#include "polyhedron.h"
+#include "report.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -35,6 +37,12 @@ struct ScrewRow {
 };
 using ScrewSets = std::vector<MachineSet<const Operation*, std::vector<ScrewRow>>>;
 
+/// The middle of a hole in a face, from the low edge of its piece.
+Length across(const Piece& piece, const Run& run) {
+  const Box hole = bounds_of(piece.features[run.feature].prisms.front());
+  return hole.low[1] + floor_half(hole.extent(1));
+}
+
 ScrewSets screws_in(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   ScrewSets sets;
   each_run(making, FeatureKind::screw_hole, [&](const Operation& setting, const Run& run) {
@@ -44,15 +52,20 @@ ScrewSets screws_in(const Assembly& wood, const Making& making, const LengthPrin
     const bool pocket = setting.has(SizeName::from_shoulder);
     const bool in_end = pocket || run.side.into == 0;
     const bool at_low = pocket ? !wood.joints[*run.joint].heading.upwards : !run.side.from_high;
-    const std::string place = in_end ? end_name(piece, at_low) : edge_name(piece, at_low) + " edge";
+    const bool in_face = !pocket && run.side.into == 2;
+    const std::string place = in_face  ? std::string(word_of(side_of(piece, run.side))) + " side"
+                              : in_end ? end_name(piece, at_low)
+                                       : edge_name(piece, at_low) + " edge";
+    const std::string middle =
+        lengths.one(run.near) + (in_face ? " x " + lengths.one(across(piece, run)) : "");
     auto& rows = rows_for(sets, &setting);
     const auto same = std::find_if(rows.begin(), rows.end(), [&](const ScrewRow& it) {
       return it.in == piece.mark && it.place == place;
     });
     if (same == rows.end())
-      rows.push_back({piece.mark, place, std::string(word_of(run.from)), lengths.one(run.near)});
+      rows.push_back({piece.mark, place, std::string(word_of(run.from)), middle});
     else
-      same->middles += ", " + lengths.one(run.near);
+      same->middles += ", " + middle;
   });
   return sets;
 }
@@ -75,7 +88,12 @@ PageParts screws(const Assembly& wood, const Making& making, const LengthPrinter
     page += hanging(setting_text(*setting, lengths)) + table.text(lengths, 4);
   }
   if (page.empty()) return {};
-  return {{"HOLES FOR SCREWS", page}};
+  return {{"HOLES FOR SCREWS",
+           page,
+           {page.find(" x ") == std::string::npos
+                ? ""
+                : paragraph("x: in a face, from that end x from the lower edge; of what lies flat "
+                            "from its front edge")}}};
 }
 
 }  // namespace

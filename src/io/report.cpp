@@ -138,6 +138,8 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
     report.cautions = std::move(worked.cautions);
     for (Caution& caution : doubts_of_names(*job))
       report.cautions.push_back(std::move(caution));
+    if (auto caution = shelves_not_looked_at(report.wood, *job))
+      report.cautions.push_back(*std::move(caution));
     report.assumed = job->assumed_names;
     report.assumed.insert(report.assumed.end(), worked.assumed.begin(), worked.assumed.end());
     report.assumed.insert(report.assumed.end(), job->assumed_tolerances.begin(),

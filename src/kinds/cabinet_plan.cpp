@@ -209,7 +209,7 @@ void CabinetPlanner::place_inner() {
                                 : stands_on(divider.by.left, divider, "left");
     inner.high = divider.upright ? stands_on(divider.by.head, divider, "head")
                                  : stands_on(divider.by.right, divider, "right");
-    if (inner.role == Role::shelf) inner.load = ShelfLoad{};
+    if (inner.role == Role::shelf) inner.load = usual_load(Load::books);
     inner.at = inner_area(divider, inner);
     inner_of_[number] = plan_.carcase.inner.size();
     plan_.carcase.inner.push_back(inner);
@@ -234,6 +234,20 @@ void CabinetPlanner::mark_opposed() {
 static bool has_loose_shelves(const LayoutNode& node) {
   return node.said.count("layout_node.shelves.count").value_or(0) > 0 ||
          std::any_of(node.nodes.begin(), node.nodes.end(), has_loose_shelves);
+}
+
+static bool has_unloaded_shelves(const LayoutNode& node) {
+  return (node.said.count("layout_node.shelves.count").value_or(0) > 0 &&
+          !node.said["layout_node.shelves.load"].stated) ||
+         std::any_of(node.nodes.begin(), node.nodes.end(), has_unloaded_shelves);
+}
+
+/// Whether some shelf carries what was not said: a fixed one, or loose ones without a load.
+static bool assumes_books(const CabinetPlan& plan, const LayoutNode& layout) {
+  const auto& inner = plan.carcase.inner;
+  return std::any_of(inner.begin(), inner.end(),
+                     [](const InnerPlan& it) { return it.load.has_value(); }) ||
+         has_unloaded_shelves(layout);
 }
 
 ShelfLoad CabinetPlanner::load_of(const LayoutNode& node) {
@@ -473,6 +487,10 @@ PlannedCabinet CabinetPlanner::planned() {
     look_beside();
     planned_.chains = chains_of(plan_);
     planned_.cautions = cabinet_cautions(plan_);
+    if (assumes_books(plan_, spec_.layout))
+      ledger_.assume("layout", std::string("shelves carry books"),
+                     "no load is said: 30 kg on a metre, 20 lb on a running foot (a shop "
+                     "magazine's figure)");
   }
   ledger_.note_names();
   planned_.assumed = std::move(ledger_.assumed);

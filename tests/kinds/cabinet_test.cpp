@@ -185,6 +185,43 @@ TEST_CASE("Loose shelves lie on pins 32 apart, in rows that are alike from both 
   CHECK(not_ok(wood) == kNothing);
 }
 
+TEST_CASE("A fixed shelf carries books where nothing is said, and is looked at under them") {
+  const auto its = job(cabinet(R"("case": {"material": "chipboard", "thickness": 12},
+      "layout": {"rows": [{}, {}]})",
+                               R"({"width": 2400, "height": 500, "depth": 400})"));
+  const Worked worked = its->work();
+  // 2376 clear: 30 kg on each metre.
+  CHECK(called(worked.assembly, "shelf 1").load == Approx(2.376 * 30));
+  const std::vector<Finding> findings = check_built(worked.assembly, *its);
+  CHECK(std::any_of(findings.begin(), findings.end(), [](const Finding& it) {
+    return std::string_view(it.rule->check) == "shelf-sag" && it.status != Status::ok;
+  }));
+}
+
+TEST_CASE("That no stiffness of a shelf is known is told") {
+  const auto told = [](std::string_view material) {
+    const auto its = job(cabinet(R"("case": {"material": ")" + std::string(material) +
+                                 R"("}, "layout": {"shelves": 1})"));
+    return shelves_not_looked_at(its->work().assembly, *its);
+  };
+  REQUIRE(told("European oak"));
+  CHECK(told("European oak")->words ==
+        "not looked at in shelves of European oak: how stiff it is is not known here");
+  CHECK_FALSE(told("white oak"));
+  CHECK_FALSE(told("birch plywood"));
+}
+
+TEST_CASE("Seasons of a case of wood are told not to have been looked at") {
+  const auto told = [](std::string_view keys) {
+    const Worked worked = work(cabinet(keys));
+    return std::any_of(worked.cautions.begin(), worked.cautions.end(),
+                       [](const Caution& it) { return it.about == "seasons"; });
+  };
+  CHECK(told(R"("case": {"material": "white oak"})"));
+  CHECK(told(R"("case": {"back": {"material": "white oak"}})"));
+  CHECK_FALSE(told(""));
+}
+
 TEST_CASE("Hinges with a cup are bored in the leaf and in what it hangs on") {
   const Worked worked = work(cabinet(R"("fronts": {"hinges": {"number": 2}},
       "layout": {"front": "door"})",
