@@ -102,6 +102,16 @@ enum class Held : unsigned char { nowhere, middle, low_edge, high_edge };
 /// What a piece is made of. Board (plywood, MDF) and glass do not move with the seasons to matter.
 enum class Matter : unsigned char { wood, board, glass };
 
+/// A strip glued to an edge of a piece, whose blank it is a part of.
+struct EdgeStrip {
+  std::size_t along = 0;  // the piece's own axis along which it lies: 0 length, 1 width
+  bool high = false;      // at the blank's far side
+  Length thickness;
+  std::string material;
+
+  friend bool operator==(const EdgeStrip&, const EdgeStrip&) = default;
+};
+
 /// One piece of wood: a blank, its place, and what is cut out of it. Blank minus all cuts is the
 /// piece.
 struct Piece {
@@ -120,6 +130,7 @@ struct Piece {
   std::string key = {};       // "tier-1/panel-2": of its group, whatever else that has
   bool loose = false;         // laid in by hand, on pins or runners, and taken out again
   double load = 0;            // that lies on it, in kg, spread over it
+  std::vector<EdgeStrip> strips = {};
 };
 
 /// Where one mortise of a joint lies along the piece that receives it, from the low end of its

@@ -56,6 +56,12 @@ enum class HeadJoint { housed, rebated, tenoned };
 /// How the parts of a case meet.
 enum class CaseJoint { housed, stopped_housing, rebated, tongued, dowel, lapped_dovetail, butted };
 
+/// What its two sides are: boards, or frameworks with panels.
+enum class CaseSides { boards, framed };
+
+/// How shelves stand behind an opening: loose on pins, or fixed.
+enum class ShelfJoint { loose, housed, stopped_housing, tongued, dowel, butted };
+
 /// What closes a case above or below.
 enum class CaseEnd { whole, rails, none };
 
@@ -109,6 +115,11 @@ inline constexpr std::string_view kWords<HeadJoint>[] = {"housed", "rebated", "t
 template <>
 inline constexpr std::string_view kWords<CaseJoint>[] = {
     "housed", "stopped-housing", "rebated", "tongued", "dowel", "lapped-dovetail", "butted"};
+template <>
+inline constexpr std::string_view kWords<CaseSides>[] = {"boards", "framed"};
+template <>
+inline constexpr std::string_view kWords<ShelfJoint>[] = {
+    "loose", "housed", "stopped-housing", "tongued", "dowel", "butted"};
 template <>
 inline constexpr std::string_view kWords<CaseEnd>[] = {"whole", "rails", "none"};
 template <>

@@ -357,6 +357,10 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"frame.wall_opening.widths", &KeyReader::skip},
     {"frame.wall_opening.heights", &KeyReader::skip},
     {"frame.wall_opening.diagonals", &KeyReader::skip},
+    // What is said in it is read with the whole.
+    {"case.end", &KeyReader::skip},
+    {"fronts.drawer.sides.heights", &KeyReader::skip},
+    {"fronts.drawer.runner.holes", &KeyReader::skip},
 };
 
 constexpr bool KeyReader::has_all_readers() {
