@@ -30,6 +30,9 @@ constexpr Rule kTwinThickness{"twin-thickness", "of tenon thickness, of each sid
 constexpr Rule kDowelDepth{"dowel-depth", "of dowel in the piece",
                            "a dowel wants to go 3 times its thickness into each piece (trade "
                            "practice)"};
+constexpr Rule kDowelInFace{"dowel-depth", "of dowel in the piece",
+                            "into a face a dowel wants to go one and a half times its thickness "
+                            "(trade practice)"};
 constexpr Rule kDowelThickness{
     "dowel-thickness", "of dowel thickness",
     "a dowel wants to be from a third to half of the thickness (trade practice)"};
@@ -61,8 +64,13 @@ void check_dowel(Bench& bench, std::size_t number) {
   const Length least = bench.limits.least_wood;
   // A dowel is thinner than its hole by its fit.
   const Length fit = joint.design.cheeks.value_or(Length());
-  report(bench, kDowelDepth, {joint.enters}, number, found.reach,
-         Bounds{least, {}, found.thickness * 3, {}});
+  const Place& place = bench.assembly.pieces[joint.receives].place;
+  const bool in_face = joint.heading.axis == place.axes[2];
+  report(bench, in_face ? kDowelInFace : kDowelDepth, {joint.enters}, number, found.reach,
+         Bounds{least,
+                {},
+                in_face ? found.thickness + floor_half(found.thickness) : found.thickness * 3,
+                {}});
   report(bench, kDowelThickness, {joint.enters}, number, found.thickness,
          Bounds{least, {}, floor_divide(thickness, 3) - fit, floor_half(thickness)});
 }

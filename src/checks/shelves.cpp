@@ -78,6 +78,22 @@ Part part_of(const Box& room, double mpa) {
   return {in_mm(room.extent(2)), in_mm(room.extent(1)), in_mm(room.low[1] + room.high[1]) / 2, mpa};
 }
 
+/// A shelf, and the strips that are glued to its edges as parts of its blank.
+std::vector<Part> parts_of(const Piece& piece, const Box& blank, double mpa) {
+  std::vector<Part> parts{part_of(blank, mpa)};
+  for (const EdgeStrip& strip : piece.strips) {
+    if (strip.along != 0) continue;
+    const auto its = stiffness_of_board(strip.material, in_mm(piece.blank[2]));
+    const auto wood = its ? its : stiffness_of_species(strip.material);
+    Part part = parts.front();
+    part.wide = in_mm(strip.thickness);
+    if (wood) part.mpa = wood->mpa;
+    parts.front().wide -= part.wide;
+    parts.push_back(part);
+  }
+  return parts;
+}
+
 /// What is fixed along a shelf's front or rear edge, for most of its length.
 std::vector<std::size_t> strips_on(const Bench& bench, std::size_t shelf) {
   std::vector<std::size_t> strips;
@@ -104,7 +120,7 @@ void check_shelf(Bench& bench, std::size_t shelf, const Job& job) {
   const Piece& piece = bench.assembly.pieces[shelf];
   const auto its = stiffness_along(piece, job);
   if (!its) return;
-  std::vector<Part> parts{part_of(bench.solids[shelf].blank, its->mpa)};
+  std::vector<Part> parts = parts_of(piece, bench.solids[shelf].blank, its->mpa);
   std::vector<std::size_t> named{shelf};
   for (const std::size_t strip : strips_on(bench, shelf))
     if (const auto stiffness = stiffness_along(bench.assembly.pieces[strip], job)) {

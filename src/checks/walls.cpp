@@ -24,11 +24,15 @@ constexpr Rule kBetween{"mortise-between", "of wood between two mortises",
                         "under 5 mm the wood between them breaks out (trade practice)"};
 constexpr Rule kHoleWall{"hole-wall", "of wood beside the dowel hole, face or back",
                          "under 5 mm the face splits or shows the dowel (trade practice)"};
+constexpr std::string_view kInSheets =
+    "under 4 mm a sheet splits or bulges; 8 mm dowels in 16 mm sheets are usual (trade practice)";
+constexpr Rule kHoleWallOfSheet{"hole-wall", kHoleWall.words, kInSheets};
 constexpr Rule kHoleBehind{"hole-behind", "of wood behind the dowel hole",
                            "under 5 mm the bottom telegraphs or breaks through (trade practice)"};
 constexpr Rule kHoleEdge{
     "hole-edge", "of wood from the dowel hole to the edge or end of its piece",
     "a hole wants as much wood beside it as the dowel is thick (trade practice)"};
+constexpr Rule kHoleEdgeOfSheet{"hole-edge", kHoleEdge.words, kInSheets};
 constexpr Rule kHoleGroove{"hole-groove",
                            "of wood between the dowel hole and what is cut beside it",
                            "under 5 mm it breaks out as it is bored (trade practice)"};
@@ -292,11 +296,16 @@ void check_hole(Bench& bench, std::size_t number, const Feature& feature, const 
   const auto along = static_cast<std::size_t>(piece.place.axes[in_end ? 1 : 0]);
   const std::vector<std::size_t> parts{joint.receives};
   const Bounds thin{limits.least_wood, {}, limits.thin_wood, {}};
-  report(bench, kHoleWall, parts, number, left.beside, thin);
+  const bool sheet = piece.matter == Matter::board;
+  const Bounds in_sheet{limits.least_wood, {}, limits.thin_beside_hole, {}};
+  // Between other holes at both its sides it has no face beside it.
+  if (left.beside || !left.between)
+    report(bench, sheet ? kHoleWallOfSheet : kHoleWall, parts, number, left.beside,
+           sheet ? in_sheet : thin);
   if (left.behind) report(bench, kHoleBehind, parts, number, left.behind, thin);
   const Length to_edge = to_edge_of_piece(hole, blank, along);
-  report(bench, kHoleEdge, parts, number, to_edge,
-         Bounds{limits.least_wood, {}, bench.measures[number].thickness, {}});
+  report(bench, sheet ? kHoleEdgeOfSheet : kHoleEdge, parts, number, to_edge,
+         sheet ? in_sheet : Bounds{limits.least_wood, {}, bench.measures[number].thickness, {}});
   if (left.end && *left.end < to_edge) report(bench, kHoleGroove, parts, number, left.end, thin);
   if (left.between) report(bench, kHoleBetween, parts, number, left.between, thin);
 }

@@ -11,6 +11,7 @@ struct Limits {
   Length least_lip;          // between a moulding and a groove; less is a feather edge: fail
   Length thin_lip;           // less is thin: caution
   Length thin_wood;          // less is a thin wall: caution
+  Length thin_beside_hole;   // less from a dowel hole in a sheet to its face or end: caution
   Length thin_at_hole;       // less from a hole through a piece to its groove: caution
   Length least_bite;         // of a panel's edge in its groove, of glass in its rebate: fail
   Length least_bead;         // thick, behind glass: caution
@@ -47,6 +48,7 @@ constexpr Limits limits_in(Unit unit) {
   limits.least_lip = Length::from_mm_thousandths(500);
   limits.thin_lip = Length::from_mm_thousandths(1500);  // 1/16 in is more
   limits.thin_wood = Length::from_mm(5);                // the larger of 5 mm and 3/16 in
+  limits.thin_beside_hole = mm ? Length::from_mm(4) : Length::from_inch_parts(5, 32);
   limits.thin_at_hole = mm ? Length::from_mm_thousandths(9'500) : Length::from_inch_parts(3, 8);
   limits.least_bite = mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8);
   limits.least_bead = mm ? Length::from_mm(6) : Length::from_inch_parts(1, 4);

@@ -28,14 +28,25 @@ class CabinetJob : public Job {
   }
 };
 
-/// What stands over the case's sides ends at the toe's top.
-std::vector<Box> beside_toe(const CabinetPlan& plan) {
+/// Where one sees through it, as is meant: what stands over the case's sides ends at the toe's top;
+/// between feet there is nothing, nor behind the openings of a case without a back.
+std::vector<Box> open_by_design(const CabinetPlan& plan) {
   std::vector<Box> open;
   const CarcasePlan& carcase = plan.carcase;
+  const auto add = [&](Length from, Length to, Length low, Length high) {
+    if (from < to && low < high) open.push_back({{from, low, {}}, {to, high, plan.size[2]}});
+  };
+  const Length toe = carcase.toe.height;
   const Length right = carcase.over + carcase.width;
-  for (const auto& [from, to] : {std::pair(Length(), carcase.over), std::pair(right, plan.size[0])})
-    if (from < to && carcase.toe.height > Length())
-      open.push_back({{from, Length(), Length()}, {to, carcase.toe.height, plan.size[2]}});
+  Length aside = carcase.over;
+  if (const auto& feet = carcase.toe.feet) {
+    aside += feet->from_edge;
+    add(aside + feet->width, right - feet->from_edge - feet->width, {}, toe);
+  }
+  add({}, aside, {}, toe);
+  add(right - (aside - carcase.over), plan.size[0], {}, toe);
+  if (carcase.back.fit == BackFit::none)
+    add(carcase.inside_left(), carcase.inside_right(), carcase.floor, carcase.ceiling());
   return open;
 }
 
@@ -64,7 +75,7 @@ Worked CabinetJob::work() const {
     at.origin[1] = planned.plan.carcase.toe.height;
     add_group(wood, set_out_face_frame(*planned.plan.frame), at);
   }
-  wood.open = beside_toe(planned.plan);
+  wood.open = open_by_design(planned.plan);
   hang_fronts(wood, std::move(fronts.all), planned.plan, carcase.inner);
   return worked;
 }

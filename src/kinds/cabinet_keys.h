@@ -54,7 +54,7 @@ inline constexpr KeyRow kCabinetKeys[] = {
     count("case.tails.slope", kCabinets, 3, 15, "a tail goes out by 1 in so many at each side",
           "8"),
     length("case.tails.pin", kCabinets, Change::size, "between two tails, where a pin is narrowest",
-           "the thickness of the case"),
+           "half of the thickness"),
     length("case.tails.half_pin", kCabinets, Change::size,
            "beside the outer tails, where a half pin is narrowest",
            "at least 6 mm, 1/4 in, and what whole tails leave"),

@@ -27,6 +27,7 @@ class CabinetPlanner {
   void settle_size();
   void settle_frame();
   void place_case();
+  void demand_room_for_tails();
   void settle_fronts();
   LayoutRules rules() const;
   void divide();
@@ -36,6 +37,10 @@ class CabinetPlanner {
   void mark_opposed();
   void place_shelves();
   void place_shelves(const LaidOpening& opening);
+  void fix_shelves(const LaidOpening& opening, int count, ShelfJoint joint);
+  void refuse_shelves(const LayoutNode& node, int count, Length thickness, Length height);
+  Stuff shelf_stuff(const LayoutNode& node) const;
+  Length front_within(const LayoutNode& node) const;
   std::optional<std::size_t> inner_at(Bound bound) const;
   Area clear_behind(const LaidOpening& opening) const;
   ShelfLoad load_of(const LayoutNode& node);
@@ -110,9 +115,28 @@ void CabinetPlanner::place_case() {
   if (carcase.rail_width == kNone && runs_on_wood(ledger_.spec) && has_drawers(spec_.layout))
     carcase.rail_width = ledger_.take("case.rail_width", ledger_.pick(100'000, 4, 1),
                                       "for the rails between drawers");
+  demand_room_for_tails();
   if (carcase.back_front() <= carcase.front + carcase.rail_width)
     ledger_.problem({"size.depth", "case.back.from_back"},
                     "what stands before the back leaves no depth in the case; make it deeper");
+}
+
+/// Of what ends with the sides.
+void CabinetPlanner::demand_room_for_tails() {
+  const CarcasePlan& carcase = plan_.carcase;
+  if (!carcase.tails) return;
+  const auto demand = [&](CaseEnd end) {
+    if (end == CaseEnd::none) return;
+    const bool whole = end == CaseEnd::whole;
+    const Length width = whole ? carcase.whole_width() : carcase.rail_width;
+    if (carcase.tails->across(width, whole ? carcase.back_groove() : std::nullopt).empty())
+      ledger_.problem({"case.tails.number", "case.tails.half_pin", "case.tails.pin", "size.depth"},
+                      fmt::format("its pins and half pins leave no tails in {}; make them less, or "
+                                  "fewer",
+                                  ledger_.say(width)));
+  };
+  demand(carcase.top);
+  if (carcase.bottom_at_end()) demand(carcase.bottom);
 }
 
 void CabinetPlanner::settle_fronts() {
@@ -232,7 +256,10 @@ void CabinetPlanner::mark_opposed() {
 // ---- shelves
 
 static bool has_loose_shelves(const LayoutNode& node) {
-  return node.said.count("layout_node.shelves.count").value_or(0) > 0 ||
+  const bool fixed =
+      node.said.word<ShelfJoint>("layout_node.shelves.joint").value_or(ShelfJoint::loose) !=
+      ShelfJoint::loose;
+  return (!fixed && node.said.count("layout_node.shelves.count").value_or(0) > 0) ||
          std::any_of(node.nodes.begin(), node.nodes.end(), has_loose_shelves);
 }
 
@@ -246,7 +273,7 @@ static bool has_unloaded_shelves(const LayoutNode& node) {
 static bool assumes_books(const CabinetPlan& plan, const LayoutNode& layout) {
   const auto& inner = plan.carcase.inner;
   return std::any_of(inner.begin(), inner.end(),
-                     [](const InnerPlan& it) { return it.load.has_value(); }) ||
+                     [](const InnerPlan& it) { return it.load.has_value() && !it.joint; }) ||
          has_unloaded_shelves(layout);
 }
 
@@ -283,35 +310,105 @@ Area CabinetPlanner::clear_behind(const LaidOpening& opening) const {
   return room;
 }
 
+/// What the shelves of a node are made of.
+Stuff CabinetPlanner::shelf_stuff(const LayoutNode& node) const {
+  Stuff stuff = plan_.carcase.stuff;
+  if (const auto thickness = node.said.size("layout_node.shelves.thickness"))
+    stuff.thickness = *thickness;
+  if (const std::string& material = node.said.text("layout_node.shelves.material");
+      !material.empty()) {
+    stuff.material = material;
+    stuff.matter = matter_of(material);
+  }
+  return stuff;
+}
+
+/// Where what stands in an opening begins, behind the front of all: behind a front that stands in
+/// it, else at the case's front edges.
+Length CabinetPlanner::front_within(const LayoutNode& node) const {
+  const bool behind_front = plan_.meets == Meets::inset && node.front() != FrontKind::none;
+  return plan_.carcase.front + (behind_front ? plan_.front_stuff.thickness : kNone);
+}
+
+void CabinetPlanner::refuse_shelves(const LayoutNode& node, int count, Length thickness,
+                                    Length height) {
+  ledger_.problems.push_back(
+      {child_path(node.path, "shelves"),
+       fmt::format("{} shelves of {} leave no room between them in {}; write fewer", count,
+                   ledger_.say(thickness), ledger_.say(height)),
+       {}});
+}
+
+/// The joint of a case that a fixed shelf is asked to have.
+static CaseJoint joint_of(ShelfJoint joint) {
+  switch (joint) {
+    case ShelfJoint::loose:
+    case ShelfJoint::housed:
+      break;
+    case ShelfJoint::stopped_housing:
+      return CaseJoint::stopped_housing;
+    case ShelfJoint::tongued:
+      return CaseJoint::tongued;
+    case ShelfJoint::dowel:
+      return CaseJoint::dowel;
+    case ShelfJoint::butted:
+      return CaseJoint::butted;
+  }
+  return CaseJoint::housed;
+}
+
+/// Fixed ones, the same height apart; what is left of a step is above them.
+void CabinetPlanner::fix_shelves(const LaidOpening& opening, int count, ShelfJoint joint) {
+  const LayoutNode& node = *opening.node;
+  CarcasePlan& carcase = plan_.carcase;
+  const Area room = clear_behind(opening);
+  InnerPlan shelf;
+  shelf.low = inner_at(opening.by.left);
+  shelf.high = inner_at(opening.by.right);
+  shelf.set_back = front_within(node) - carcase.front;
+  // A door is to close on the case alone.
+  if (node.front() != FrontKind::none) shelf.set_back += ledger_.pick(3'000, 1, 8);
+  shelf.joint = joint_of(joint);
+  // One that stands back would leave the front of a housing open.
+  if (shelf.set_back > kNone && joint == ShelfJoint::housed)
+    shelf.joint = CaseJoint::stopped_housing;
+  if (shelf.set_back > kNone && joint == ShelfJoint::tongued)
+    ledger_.problems.push_back({child_path(node.path, "shelves"),
+                                "the housings of tongues would stay open before shelves that stand "
+                                "behind a front; write \"joint\": \"stopped-housing\"",
+                                {}});
+  settle_case_joint(ledger_, carcase, *shelf.joint);
+  shelf.stuff = shelf_stuff(node);
+  shelf.load = load_of(node);
+  const Length thickness = shelf.stuff->thickness;
+  const Length apart = floor_divide(room.height() - thickness * count, count + 1);
+  if (apart <= kNone) return refuse_shelves(node, count, thickness, room.height());
+  for (int number = 1; number <= count; ++number) {
+    const Length low = room.low + apart * number + thickness * (number - 1);
+    shelf.at = {room.left, room.right, low, low + thickness};
+    carcase.inner.push_back(shelf);
+  }
+}
+
 void CabinetPlanner::place_shelves(const LaidOpening& opening) {
   const LayoutNode& node = *opening.node;
   const CarcasePlan& carcase = plan_.carcase;
   const int count = node.said.count("layout_node.shelves.count").value_or(0);
   if (count == 0) return;
+  const auto joint = node.said.word<ShelfJoint>("layout_node.shelves.joint");
+  if (joint && *joint != ShelfJoint::loose) return fix_shelves(opening, count, *joint);
   LooseShelves shelves;
   shelves.room = clear_behind(opening);
   shelves.count = count;
-  shelves.stuff = carcase.stuff;
-  if (const auto thickness = node.said.size("layout_node.shelves.thickness"))
-    shelves.stuff.thickness = *thickness;
-  if (const std::string& material = node.said.text("layout_node.shelves.material");
-      !material.empty()) {
-    shelves.stuff.material = material;
-    shelves.stuff.matter = matter_of(material);
-  }
+  shelves.stuff = shelf_stuff(node);
   shelves.load = load_of(node);
   shelves.play = shelf_play_;
   shelves.left = inner_at(opening.by.left);
   shelves.right = inner_at(opening.by.right);
-  const bool behind_front = plan_.meets == Meets::inset && node.front() != FrontKind::none;
-  const Length front = carcase.front + (behind_front ? plan_.front_stuff.thickness : kNone);
+  const Length front = front_within(node);
   shelves.front = front + shelves.play;
   if (shelves.room.height() <= shelves.stuff.thickness * count)
-    ledger_.problems.push_back(
-        {child_path(node.path, "shelves"),
-         fmt::format("{} shelves of {} leave no room between them in {}; write fewer", count,
-                     ledger_.say(shelves.stuff.thickness), ledger_.say(shelves.room.height())),
-         {}});
+    refuse_shelves(node, count, shelves.stuff.thickness, shelves.room.height());
   else
     shelves.pins = rows_for(pin_holes_, count, shelves.stuff.thickness, shelves.room.low,
                             shelves.room.high, front, carcase.back_front());
@@ -480,8 +577,9 @@ PlannedCabinet CabinetPlanner::planned() {
   if (ledger_.clean() && !plan_.frame) divide();
   if (ledger_.clean()) {
     place_inner();
-    mark_opposed();
     place_shelves();
+    mark_opposed();
+    refuse_idle_joints(ledger_, plan_.carcase);
     place_runs();
     list_fronts();
     look_beside();

@@ -12,6 +12,7 @@ namespace {
 
 constexpr std::string_view kUsualCase = "usual for a case";
 constexpr std::string_view kUsualBack = "usual for a back";
+constexpr std::string_view kUsualFeet = "usual for feet";
 
 Length whole(const Ledger& ledger) {
   return ledger.pick(1'000, 1, 16);
@@ -43,31 +44,72 @@ Length part_of(const Ledger& ledger, Length thickness, int share) {
   return std::max(floor_multiple(floor_divide(thickness, share), whole(ledger)), whole(ledger));
 }
 
-void settle_joints(Ledger& ledger, CarcasePlan& plan) {
+/// Of holes in so thick a face: with what is left below each dowel, and so much behind.
+void settle_dowels(Ledger& ledger, CarcasePlan& plan) {
   const Length thickness = plan.stuff.thickness;
-  plan.joint = ledger.choose<CaseJoint>("case.joint", CaseJoint::housed, kUsualCase);
-  plan.allowance = ledger.take("case.fit_allowance", ledger.pick(100, 1, 128),
-                               "so that what is housed or grooved goes home");
-  const bool let_in = plan.joint != CaseJoint::butted && plan.joint != CaseJoint::dowel;
-  if (let_in) {
-    plan.joint_depth =
-        ledger.take("case.joint_depth", part_of(ledger, thickness, 3),
-                    "a third of the thickness (trade practice: a quarter to a third)");
-    plan.opposed_depth =
-        ledger.stated("case.joint_depth").stated ? plan.joint_depth : part_of(ledger, thickness, 4);
-  }
-  if (plan.joint == CaseJoint::stopped_housing)
-    plan.stop = ledger.take("case.stop", ledger.pick(12'000, 1, 2),
-                            "so that the housing is not seen from the front");
-  if (plan.joint == CaseJoint::tongued) {
-    plan.tongue = ledger.take("case.tongue", part_of(ledger, thickness, 2),
-                              "half the thickness, flush with the lower or left face");
-    plan.below_tongue = ledger.pick(500, 1, 64);
-  }
-  if (let_in && plan.joint_depth >= thickness)
+  CaseDowels dowels;
+  dowels.bottom = ledger.pick(500, 1, 64);
+  dowels.bore = ledger.take("case.dowels.diameter", ledger.pick(8'000, 5, 16),
+                            "usual in boards of 16 to 22 mm, 5/8 to 7/8 in (trade practice)");
+  dowels.diameter = dowels.bore - plan.allowance;
+  const Length behind = ledger.pick(5'000, 3, 16) + dowels.bottom;
+  dowels.depth =
+      ledger.take("case.dowels.depth",
+                  std::max(floor_multiple(thickness - behind, whole(ledger)), whole(ledger)),
+                  "what leaves 5 mm, 3/16 in, behind its hole");
+  dowels.depth_in_end =
+      ledger.take("case.dowels.depth_in_end", dowels.bore * 3, "three times as deep as thick");
+  dowels.from_edge = ledger.take("case.dowels.from_edge", ledger.pick(40'000, 3, 2),
+                                 "near the edges, where ends would open");
+  dowels.spacing = ledger.settle("case.dowels.spacing", ledger.pick(150'000, 6, 1),
+                                 "usual in a case (trade practice)");
+  if (dowels.bore >= thickness || dowels.depth + dowels.bottom >= thickness)
+    ledger.problem({"case.dowels.depth", "case.dowels.diameter", "case.thickness"},
+                   fmt::format("holes of {}, {} deep, come out of what is {} thick; make them less",
+                               ledger.say(dowels.bore), ledger.say(dowels.depth + dowels.bottom),
+                               ledger.say(thickness)));
+  plan.dowels = dowels;
+}
+
+void settle_tails(Ledger& ledger, CarcasePlan& plan) {
+  const Length thickness = plan.stuff.thickness;
+  const Length lap = ledger.take("case.lap", part_of(ledger, thickness, 4),
+                                 "a quarter of the thickness: tails are three quarters (trade "
+                                 "article)");
+  if (lap >= thickness)
+    ledger.problem({"case.lap"},
+                   fmt::format("a lap of {} leaves nothing behind it in {}; make it less",
+                               ledger.say(lap), ledger.say(thickness)));
+  CaseTails tails;
+  tails.settled =
+      settle_tails(ledger,
+                   {"case.tails.number", "case.tails.slope", "case.tails.widest", "case.tails.pin",
+                    "case.tails.half_pin"},
+                   {part_of(ledger, thickness, 2), "half of the thickness (trade practice)",
+                    ledger.pick(45'000, 7, 4)});
+  tails.length = thickness - lap;
+  tails.spread = floor_divide(tails.length, tails.settled.slope);
+  plan.tails = std::move(tails);
+}
+
+/// How far housings, rebates and tongues with what holds them go in.
+void settle_depth(Ledger& ledger, CarcasePlan& plan) {
+  const Length thickness = plan.stuff.thickness;
+  plan.joint_depth = ledger.take("case.joint_depth", part_of(ledger, thickness, 3),
+                                 "a third of the thickness (trade practice: a quarter to a third)");
+  plan.opposed_depth =
+      ledger.stated("case.joint_depth").stated ? plan.joint_depth : part_of(ledger, thickness, 4);
+  if (plan.joint_depth >= thickness)
     ledger.problem({"case.joint_depth"},
                    fmt::format("{} is not less than the thickness of {}; leave wood behind",
                                ledger.say(plan.joint_depth), ledger.say(thickness)));
+}
+
+void settle_joints(Ledger& ledger, CarcasePlan& plan) {
+  plan.joint = ledger.choose<CaseJoint>("case.joint", CaseJoint::housed, kUsualCase);
+  plan.allowance = ledger.take("case.fit_allowance", ledger.pick(100, 1, 128),
+                               "so that what is housed or grooved goes home");
+  settle_case_joint(ledger, plan, plan.joint);
 }
 
 void settle_ends(Ledger& ledger, CarcasePlan& plan) {
@@ -96,8 +138,11 @@ void settle_back(Ledger& ledger, CarcasePlan& plan) {
       back.fit == BackFit::grooved ? "so that it goes in" : "it closes the case");
   if (back.fit == BackFit::grooved) {
     back.groove = back.stuff.thickness + plan.allowance;
-    back.from_back = ledger.take("case.back.from_back", ledger.pick(12'000, 1, 2),
-                                 "room for a rail behind it, and to scribe the sides to a wall");
+    const bool hangs = ledger.spec.speaks_of("hanging");
+    back.from_back =
+        ledger.take("case.back.from_back", hangs ? plan.stuff.thickness : ledger.pick(12'000, 1, 2),
+                    hangs ? "room for what it hangs on behind it"
+                          : "room for a rail behind it, and to scribe the sides to a wall");
   }
   if (back.depth >= plan.stuff.thickness || back.gap >= back.depth)
     ledger.problem({"case.back.depth", "case.back.gap"},
@@ -109,7 +154,20 @@ void settle_back(Ledger& ledger, CarcasePlan& plan) {
 
 // ---- toe
 
+/// A case on feet stands off the floor as one on legs does.
+void settle_feet(Ledger& ledger, CarcasePlan& plan) {
+  if (ledger.spec.said_by("toe") == SaidBy::spec)
+    ledger.problem({"feet"}, "it stands on feet or on a toe; keep one of the two");
+  plan.toe.by = ToeBy::legs;
+  plan.toe.height = ledger.take("feet.height", ledger.pick(60'000, 5, 2), kUsualFeet);
+  FeetPlan feet;
+  feet.width = ledger.take("feet.width", ledger.pick(60'000, 5, 2), kUsualFeet);
+  feet.from_edge = ledger.take("feet.from_edge", ledger.pick(20'000, 3, 4), kUsualFeet);
+  plan.toe.feet = feet;
+}
+
 void settle_toe(Ledger& ledger, CarcasePlan& plan) {
+  if (ledger.spec.speaks_of("feet")) return settle_feet(ledger, plan);
   ToePlan& toe = plan.toe;
   const bool stated = ledger.spec.speaks_of("toe");
   toe.by = ledger.choose<ToeBy>("toe.by", stated ? ToeBy::notched : ToeBy::none,
@@ -117,6 +175,38 @@ void settle_toe(Ledger& ledger, CarcasePlan& plan) {
   if (!toe.is_there()) return;
   toe.height = ledger.take("toe.height", ledger.pick(100'000, 4, 1), "usual for a toe");
   toe.setback = ledger.take("toe.setback", ledger.pick(60'000, 5, 2), "room for toes");
+}
+
+// ---- edges, and what it hangs on
+
+void settle_strips(Ledger& ledger, CarcasePlan& plan) {
+  if (!ledger.spec.speaks_of("case.edge_strip")) return;
+  StripPlan& strips = plan.strips;
+  strips.front = ledger.spec.size("case.edge_strip.front").value_or(Length());
+  strips.rear = ledger.spec.size("case.edge_strip.rear").value_or(Length());
+  const std::string& material = ledger.spec.text("case.edge_strip.material");
+  strips.material = material.empty() ? plan.stuff.material : material;
+}
+
+/// A rail or cleats of the case's own stuff, behind the back.
+void settle_hanging(Ledger& ledger, CarcasePlan& plan) {
+  if (!ledger.spec.speaks_of("hanging")) return;
+  const auto cleat = ledger.spec.size("hanging.cleat");
+  plan.hanging = HangingPlan{cleat.has_value(),
+                             cleat.value_or(ledger.spec.size("hanging.rail").value_or(Length()))};
+  const Length thickness = plan.stuff.thickness;
+  if (plan.back.fit != BackFit::grooved || plan.back.from_back < thickness)
+    ledger.problem(
+        {"hanging"},
+        fmt::format("what it hangs on stands behind a grooved back, and there {} are left for its "
+                    "{}; write \"fit\": \"grooved\" and \"from_back\": {} under \"back\"",
+                    ledger.say(plan.back.fit == BackFit::grooved ? plan.back.from_back : Length()),
+                    ledger.say(thickness), ledger.say(thickness)));
+  if (plan.hanging->height <= thickness * 2)
+    ledger.problem({cleat ? Where("hanging.cleat") : Where("hanging.rail")},
+                   fmt::format("is too low for screws into a wall; give more than twice its "
+                               "thickness of {}",
+                               ledger.say(thickness)));
 }
 
 // ---- what shelves carry
@@ -158,6 +248,60 @@ Length CarcasePlan::back_front() const {
   return rear();
 }
 
+Length CarcasePlan::whole_width() const {
+  return (back.fit == BackFit::rebated ? back_front() : rear()) - front;
+}
+
+std::optional<Strip> CarcasePlan::back_groove() const {
+  if (back.fit != BackFit::grooved) return {};
+  const Length low = back_front() - front;
+  return Strip{low, low + back.groove};
+}
+
+std::vector<Length> CaseDowels::across(Length width) const {
+  const Length first = std::min(from_edge, floor_divide(width, 4));
+  const Length between = width - first * 2;
+  const std::int64_t gaps =
+      std::max<std::int64_t>(1, (between.steps() + spacing.steps() - 1) / spacing.steps());
+  std::vector<Length> walls;
+  for (std::int64_t i = 0; i <= gaps; ++i)
+    walls.push_back(first + floor_divide(between * i, static_cast<int>(gaps)) - floor_half(bore));
+  return walls;
+}
+
+std::vector<Strip> CaseTails::across(Length width, std::optional<Strip> groove) const {
+  TailSpacing spacing = settled.spacing;
+  spacing.between = {Length(), width};
+  spacing.spread = spread;
+  spacing.groove = groove;
+  return space_tails(spacing);
+}
+
+void settle_case_joint(Ledger& ledger, CarcasePlan& plan, CaseJoint joint) {
+  const bool let_in = joint != CaseJoint::butted && joint != CaseJoint::dowel;
+  if (let_in && plan.joint_depth == Length()) settle_depth(ledger, plan);
+  if (joint == CaseJoint::stopped_housing && plan.stop == Length())
+    plan.stop = ledger.take("case.stop", ledger.pick(12'000, 1, 2),
+                            "so that the housing is not seen from the front");
+  if (joint == CaseJoint::tongued && plan.tongue == Length()) {
+    plan.tongue = ledger.take("case.tongue", part_of(ledger, plan.stuff.thickness, 2),
+                              "half the thickness, flush with the lower or left face");
+    plan.below_tongue = ledger.pick(500, 1, 64);
+  }
+  if (joint == CaseJoint::dowel && !plan.dowels) settle_dowels(ledger, plan);
+  if (joint == CaseJoint::lapped_dovetail && !plan.tails) settle_tails(ledger, plan);
+}
+
+void refuse_idle_joints(Ledger& ledger, const CarcasePlan& plan) {
+  const auto refuse = [&](Key key, bool has, std::string_view why) {
+    if (!has && ledger.spec.said_by(key) == SaidBy::spec)
+      ledger.problem({key}, fmt::format("has no part in this case: {}; take it out", why));
+  };
+  refuse("case.dowels", plan.dowels.has_value(), "it has no dowels");
+  refuse("case.tails", plan.tails.has_value(), "it has no dovetails");
+  refuse("case.lap", plan.tails.has_value(), "it has no dovetails");
+}
+
 CarcasePlan settle_carcase(Ledger& ledger) {
   CarcasePlan plan;
   settle_stuff(ledger, plan);
@@ -165,6 +309,8 @@ CarcasePlan settle_carcase(Ledger& ledger) {
   settle_ends(ledger, plan);
   settle_back(ledger, plan);
   settle_toe(ledger, plan);
+  settle_strips(ledger, plan);
+  settle_hanging(ledger, plan);
   return plan;
 }
 

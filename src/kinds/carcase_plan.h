@@ -11,6 +11,7 @@
 #include "layout.h"
 #include "ledger.h"
 #include "shelf_pins.h"
+#include "tail_spacing.h"
 
 namespace haunch {
 
@@ -30,12 +31,54 @@ struct BackPlan {
   Length groove;     // their width
 };
 
+/// Square blocks below the corners.
+struct FeetPlan {
+  Length width, from_edge;
+};
+
+/// Strips glued to the edges of its parts; 0: none.
+struct StripPlan {
+  Length front, rear;
+  std::string material;
+};
+
+/// What it hangs on: a rail that is screwed to the wall, or two cleats that hook.
+struct HangingPlan {
+  bool cleat = false;
+  Length height;
+};
+
 struct ToePlan {
+  std::optional<FeetPlan> feet = {};
   ToeBy by = ToeBy::none;
   Length height;
   Length setback;  // of its board, behind the front of all
 
   bool is_there() const { return by != ToeBy::none; }
+};
+
+/// Dowels in the ends of what stands between others.
+struct CaseDowels {
+  Length bore, diameter;
+  Length depth;  // in the face that an end stands on
+  Length depth_in_end;
+  Length bottom;  // left of each hole below its dowel
+  Length from_edge, spacing;
+
+  /// Near walls of the holes in an end so wide, evenly: at least two. A hole of one that stands
+  /// opposite another lies as far beside that one's as it is wide.
+  std::vector<Length> across(Length width) const;
+};
+
+/// Dovetails at its corners.
+struct CaseTails {
+  SettledTails settled;
+  Length length;  // what the lap leaves of the sides
+  Length spread;
+
+  /// On an end so wide, from its front edge; `groove` is to come out in one of them. Empty where
+  /// they have no room.
+  std::vector<Strip> across(Length width, std::optional<Strip> groove) const;
 };
 
 /// What a shelf carries: so much in all, or for each metre of its length.
@@ -58,6 +101,9 @@ struct InnerPlan {
   std::optional<std::size_t> low, high;  // what those are, by index; none: the case itself
   bool low_opposed = false, high_opposed = false;  // another stands there from the other side
   std::optional<ShelfLoad> load;
+  Length set_back = {};                 // its front edge, behind those of the case
+  std::optional<CaseJoint> joint = {};  // of a shelf that says its own
+  std::optional<Stuff> stuff = {};      // the same; else as the case
 };
 
 /// Loose shelves behind one opening.
@@ -91,11 +137,15 @@ struct CarcasePlan {
   CaseJoint joint = CaseJoint::housed;
   Length joint_depth, opposed_depth, allowance, stop;
   Length tongue, below_tongue;  // bare-faced tongues: how thick, and what their housings leave
+  std::optional<CaseDowels> dowels;
+  std::optional<CaseTails> tails;
   CaseEnd top = CaseEnd::whole, bottom = CaseEnd::whole;
   Length rail_width;
   Length floor;  // upper face of the bottom; where there is none, of what would be
   BackPlan back;
   ToePlan toe;
+  StripPlan strips;
+  std::optional<HangingPlan> hanging;
   std::vector<InnerPlan> inner;
   std::vector<LooseShelves> loose;
   std::vector<RunPlan> runs;
@@ -103,6 +153,8 @@ struct CarcasePlan {
   Length foot() const {
     return toe.by == ToeBy::legs || toe.by == ToeBy::base ? toe.height : Length();
   }
+  /// Whether something lies before its front edges.
+  bool is_framed() const { return front > Length(); }
   /// How far an inner piece goes into what its end stands on; butted ones do not.
   Length depth_at(const InnerPlan& its, bool high_end) const {
     return (high_end ? its.high_opposed : its.low_opposed) ? opposed_depth : joint_depth;
@@ -111,14 +163,26 @@ struct CarcasePlan {
   Length inside_right() const { return over + width - stuff.thickness; }
   /// The lower face of a whole top, or of its rails; where there is neither the top of the sides.
   Length ceiling() const { return top == CaseEnd::none ? height : height - stuff.thickness; }
+  /// Whether its bottom ends with the sides.
+  bool bottom_at_end() const { return foot() == floor - stuff.thickness; }
   /// Behind all that ends before the back.
   Length back_front() const;
+  /// How wide a whole top or bottom is, from its front edge to its rear one.
+  Length whole_width() const;
+  /// The groove of the back in such a one, from its front edge.
+  std::optional<Strip> back_groove() const;
   /// The rear edges of the sides.
   Length rear() const { return front + depth; }
 };
 
 /// Settles all but what hangs on the layout, on the whole's size and on the frame before it.
 CarcasePlan settle_carcase(Ledger& ledger);
+
+/// Settles what a joint needs of the case, where it is not settled yet.
+void settle_case_joint(Ledger& ledger, CarcasePlan& plan, CaseJoint joint);
+
+/// Keys of joints that this case has nowhere, where the spec says them all the same.
+void refuse_idle_joints(Ledger& ledger, const CarcasePlan& plan);
 
 /// A material that is written in a spec: a sheet, or a wood.
 Matter matter_of(std::string_view material);

@@ -1,9 +1,12 @@
 #include "carcase_set_out.h"
 
+#include <algorithm>
 #include <memory>
 #include <string>
 #include <utility>
 
+#include "dovetail.h"
+#include "dowel.h"
 #include "end_joint.h"
 #include "groove.h"
 #include "housing.h"
@@ -36,8 +39,7 @@ class CarcaseSetter {
     wood_.size = {plan_.over + plan_.width, plan_.height, plan_.rear()};
     add_sides();
     add_end(plan_.bottom, "bottom", Role::bottom, plan_.floor - plan_.stuff.thickness,
-            plan_.foot() == plan_.floor - plan_.stuff.thickness ? Meeting::at_low_end
-                                                                : Meeting::between);
+            plan_.bottom_at_end() ? Meeting::at_low_end : Meeting::between);
     add_end(plan_.top, "top", Role::top, plan_.ceiling(), Meeting::at_high_end);
     for (const InnerPlan& inner : plan_.inner)
       add_inner(inner);
@@ -47,6 +49,10 @@ class CarcaseSetter {
       add_run(run);
     for (const LooseShelves& shelves : plan_.loose)
       add_loose(shelves);
+    add_hanging();
+    for (const Joined& its : with_own_)
+      its.joint->add_own_pieces(wood_, its.end);
+    add_strips();
     return {std::move(wood_), std::move(inner_)};
   }
 
@@ -56,6 +62,14 @@ class CarcaseSetter {
     std::vector<std::size_t> low, high;
     Meeting meeting = Meeting::between;
     bool low_opposed = false, high_opposed = false;
+    std::optional<Strip> groove = {};     // in it, for the back
+    std::optional<CaseJoint> own = {};    // its joint, if that is not the case's
+    std::optional<Stuff> its_stuff = {};  // the same of what it is made of
+  };
+  /// An end whose joint has pieces of its own.
+  struct Joined {
+    std::unique_ptr<const EndJoint> joint;
+    End end;
   };
 
   void add_sides();
@@ -67,6 +81,9 @@ class CarcaseSetter {
   void plant_back(std::size_t back);
   void add_toe();
   void add_base();
+  void add_feet();
+  void add_hanging();
+  void add_strips();
   void add_run(const RunPlan& run);
   void add_loose(const LooseShelves& shelves);
   std::size_t add(const std::string& name, Role role, const Triple& blank, const Place& place,
@@ -74,18 +91,16 @@ class CarcaseSetter {
   std::size_t add_level(const std::string& name, Role role, const Area& at, Length front,
                         Length rear, const Ends& ends);
   std::size_t add_upright(const std::string& name, Role role, const Area& at, const Ends& ends);
-  void join_ends(std::size_t piece, Axis along, const Ends& ends, const EndJoint& low,
-                 const EndJoint& high);
-  std::unique_ptr<const EndJoint> joint(Meeting meeting, bool opposed) const;
+  void join_ends(std::size_t piece, Axis along, const Ends& ends);
+  std::unique_ptr<const EndJoint> joint(const Ends& ends, bool high_end, const Strip& across) const;
+  Length reach(const Ends& ends, bool high_end) const;
   std::string numbered(Role role) const;
-  Length closed_rear() const {
-    return plan_.back.fit == BackFit::rebated ? plan_.back_front() : plan_.rear();
-  }
 
   const CarcasePlan& plan_;
   Assembly wood_;
   std::vector<std::size_t> inner_;  // the pieces of plan_.inner
   std::vector<std::size_t> bottoms_, tops_;
+  std::vector<Joined> with_own_;
 };
 
 std::size_t CarcaseSetter::add(const std::string& name, Role role, const Triple& blank,
@@ -105,50 +120,91 @@ void CarcaseSetter::add_sides() {
         plan_.stuff);
 }
 
-/// How ends meet what they stand on. At the end of a side, where a housing would have nothing above
-/// it or below, it is a rebate.
-std::unique_ptr<const EndJoint> CarcaseSetter::joint(Meeting meeting, bool opposed) const {
-  if (plan_.joint == CaseJoint::butted) return std::make_unique<Butt>();
+/// Dowels in such a stretch of the end of what is so thick. Where another end stands on the other
+/// face, the holes of the two are moved apart: the lower or left one's to the front.
+DowelDesign dowels_in(const CarcasePlan& plan, const Strip& across, Length thickness,
+                      std::optional<bool> opposed_at_high) {
+  const CaseDowels& dowels = *plan.dowels;
+  DowelDesign design{dowels.bore,
+                     dowels.diameter,
+                     dowels.depth,
+                     dowels.bottom,
+                     floor_half(thickness - dowels.bore),
+                     dowels.across(across.high - across.low)};
+  const Length aside = !opposed_at_high ? kNone : *opposed_at_high ? -dowels.bore : dowels.bore;
+  for (Length& wall : design.from_edge)
+    wall += across.low + aside;
+  design.depth_in_end = dowels.depth_in_end;
+  return design;
+}
+
+/// How such a stretch of an end meets what it stands on. At the end of a side, where a housing
+/// would have nothing above it or below, it is a rebate.
+std::unique_ptr<const EndJoint> CarcaseSetter::joint(const Ends& ends, bool high_end,
+                                                     const Strip& across) const {
+  const bool opposed = high_end ? ends.high_opposed : ends.low_opposed;
+  const CaseJoint kind = ends.own.value_or(plan_.joint);
+  if (kind == CaseJoint::butted) return std::make_unique<Butt>();
+  if (kind == CaseJoint::dowel)
+    return std::make_unique<Dowels>(dowels_in(plan_, across,
+                                              ends.its_stuff.value_or(plan_.stuff).thickness,
+                                              opposed ? std::optional(high_end) : std::nullopt));
   const Length depth = opposed ? plan_.opposed_depth : plan_.joint_depth;
-  if (meeting != Meeting::between)
-    return std::make_unique<RebatedCorner>(depth, meeting == Meeting::at_low_end);
-  if (plan_.joint == CaseJoint::tongued)
+  const bool between = ends.meeting == Meeting::between;
+  if (kind == CaseJoint::lapped_dovetail && !between)
+    return std::make_unique<Dovetail>(
+        DovetailDesign{plan_.tails->across(across.high - across.low, ends.groove),
+                       plan_.tails->length, plan_.tails->spread});
+  if (!between) return std::make_unique<RebatedCorner>(depth, ends.meeting == Meeting::at_low_end);
+  if (kind == CaseJoint::tongued)
     return std::make_unique<Tongue>(TongueDesign{depth - plan_.below_tongue, plan_.tongue, kNone,
                                                  plan_.allowance, plan_.below_tongue});
-  const Length stop = plan_.joint == CaseJoint::stopped_housing ? plan_.stop : kNone;
+  const Length stop = kind == CaseJoint::stopped_housing ? plan_.stop : kNone;
   return std::make_unique<Housing>(HousingDesign{depth, plan_.allowance, stop});
 }
 
-void CarcaseSetter::join_ends(std::size_t piece, Axis along, const Ends& ends, const EndJoint& low,
-                              const EndJoint& high) {
+/// How far an end goes into what it stands on.
+Length CarcaseSetter::reach(const Ends& ends, bool high_end) const {
+  if ((high_end ? ends.high : ends.low).empty()) return kNone;
+  return joint(ends, high_end, {kNone, plan_.whole_width()})->reach();
+}
+
+void CarcaseSetter::join_ends(std::size_t piece, Axis along, const Ends& ends) {
   const Axis through = along == Axis::x ? Axis::y : Axis::x;
+  const auto join = [&](std::size_t receiver, bool upwards) {
+    const End end{Junction(wood_, receiver, piece, {along, upwards}, through)};
+    const Box under = end.junction.blank(wood_.pieces[receiver]);
+    const Box its = end.junction.blank(wood_.pieces[piece]);
+    auto made = joint(ends, upwards,
+                      {std::max(under.low[kAcross], its.low[kAcross]),
+                       std::min(under.high[kAcross], its.high[kAcross])});
+    made->cut(wood_, end);
+    if (made->own_pieces() != Own::none) with_own_.push_back({std::move(made), end});
+  };
   for (const std::size_t receiver : ends.low)
-    low.cut(wood_, {Junction(wood_, receiver, piece, {along, false}, through)});
+    join(receiver, false);
   for (const std::size_t receiver : ends.high)
-    high.cut(wood_, {Junction(wood_, receiver, piece, {along, true}, through)});
+    join(receiver, true);
 }
 
 std::size_t CarcaseSetter::add_level(const std::string& name, Role role, const Area& at,
                                      Length front, Length rear, const Ends& ends) {
-  const auto low = joint(ends.meeting, ends.low_opposed);
-  const auto high = joint(ends.meeting, ends.high_opposed);
-  const Length length = at.width() + low->reach() + high->reach();
-  const std::size_t piece = add(name, role, {length, rear - front, at.height()},
-                                {{at.left - low->reach(), at.low, front}, kLevel}, plan_.stuff);
-  join_ends(piece, Axis::x, ends, *low, *high);
+  const Length left = reach(ends, false);
+  const std::size_t piece =
+      add(name, role, {at.width() + left + reach(ends, true), rear - front, at.height()},
+          {{at.left - left, at.low, front}, kLevel}, ends.its_stuff.value_or(plan_.stuff));
+  join_ends(piece, Axis::x, ends);
   return piece;
 }
 
 std::size_t CarcaseSetter::add_upright(const std::string& name, Role role, const Area& at,
                                        const Ends& ends) {
-  const auto low = joint(Meeting::between, ends.low_opposed);
-  const auto high = joint(Meeting::between, ends.high_opposed);
-  const Length below = ends.low.empty() ? kNone : low->reach();
-  const Length above = ends.high.empty() ? kNone : high->reach();
+  const Length below = reach(ends, false);
   const std::size_t piece =
-      add(name, role, {at.height() + below + above, plan_.back_front() - plan_.front, at.width()},
+      add(name, role,
+          {at.height() + below + reach(ends, true), plan_.back_front() - plan_.front, at.width()},
           {{at.left, at.low - below, plan_.front}, kUpright}, plan_.stuff);
-  join_ends(piece, Axis::y, ends, *low, *high);
+  join_ends(piece, Axis::y, ends);
   return piece;
 }
 
@@ -156,9 +212,12 @@ std::size_t CarcaseSetter::add_upright(const std::string& name, Role role, const
 void CarcaseSetter::add_end(CaseEnd end, const std::string& name, Role role, Length low,
                             Meeting meeting) {
   const Area at{plan_.inside_left(), plan_.inside_right(), low, low + plan_.stuff.thickness};
-  const Ends ends{{kLeftSide}, {kRightSide}, meeting};
+  Ends ends{{kLeftSide}, {kRightSide}, meeting};
   std::vector<std::size_t>& made = role == Role::top ? tops_ : bottoms_;
-  if (end == CaseEnd::whole) made = {add_level(name, role, at, plan_.front, closed_rear(), ends)};
+  if (end == CaseEnd::whole) {
+    ends.groove = plan_.back_groove();
+    made = {add_level(name, role, at, plan_.front, plan_.front + plan_.whole_width(), ends)};
+  }
   if (end != CaseEnd::rails) return;
   const Length rear = plan_.back_front();
   made = {
@@ -185,12 +244,17 @@ void CarcaseSetter::add_inner(const InnerPlan& inner) {
   const Ends ends{
       receivers(inner.low, inner.upright ? bottoms_ : std::vector<std::size_t>{kLeftSide}),
       receivers(inner.high, inner.upright ? tops_ : std::vector<std::size_t>{kRightSide}),
-      Meeting::between, inner.low_opposed, inner.high_opposed};
+      Meeting::between,
+      inner.low_opposed,
+      inner.high_opposed,
+      {},
+      inner.joint,
+      inner.stuff};
   const Length rear =
       inner.role == Role::drawer_rail ? plan_.front + plan_.rail_width : plan_.back_front();
   inner_.push_back(inner.upright ? add_upright(numbered(inner.role), inner.role, inner.at, ends)
                                  : add_level(numbered(inner.role), inner.role, inner.at,
-                                             plan_.front, rear, ends));
+                                             plan_.front + inner.set_back, rear, ends));
   if (inner.load) wood_.pieces[inner_.back()].load = inner.load->of(inner.at.width());
 }
 
@@ -294,6 +358,7 @@ void CarcaseSetter::add_toe() {
   const ToePlan& toe = plan_.toe;
   if (!toe.is_there()) return;
   const Length thickness = plan_.stuff.thickness;
+  if (toe.feet) return add_feet();
   if (toe.by == ToeBy::base) return add_base();
   const bool notched = toe.by == ToeBy::notched;
   const Length left = notched ? plan_.inside_left() : plan_.over;
@@ -314,6 +379,77 @@ void CarcaseSetter::add_toe() {
            {Box{{Length(), Length(), Length()}, {toe.height, into, thickness}}},
            {{SizeName::length, toe.height}, {SizeName::depth, into}}});
     butt(wood_, {Junction(wood_, side, board, {Axis::x, at_right}, Axis::z)});
+  }
+}
+
+/// A block below each corner.
+void CarcaseSetter::add_feet() {
+  const FeetPlan& feet = *plan_.toe.feet;
+  const Length right = plan_.over + plan_.width - feet.from_edge - feet.width;
+  const Length rear = plan_.rear() - feet.from_edge - feet.width;
+  for (const bool behind : {false, true})
+    for (const bool at_right : {false, true}) {
+      const Length x = at_right ? right : plan_.over + feet.from_edge;
+      const Length z = behind ? rear : plan_.front + feet.from_edge;
+      const std::string name =
+          std::string(behind ? "rear" : "front") + (at_right ? " right foot" : " left foot");
+      const std::size_t foot = add(name, Role::leg, {plan_.toe.height, feet.width, feet.width},
+                                   {{x, Length(), z}, kUprightSheet}, plan_.stuff);
+      if (bottoms_.empty()) continue;
+      butt(wood_, {Junction(wood_, bottoms_[behind ? bottoms_.size() - 1 : 0], foot,
+                            {Axis::y, true}, Axis::x)});
+      wood_.joints.back().kind = JointKind::planted;
+    }
+}
+
+/// A rail below the top, behind the back; of two cleats the other, below it, is the wall's.
+void CarcaseSetter::add_hanging() {
+  if (!plan_.hanging) return;
+  const Length thickness = plan_.stuff.thickness;
+  const Length high = plan_.hanging->height;
+  const Length width = plan_.inside_right() - plan_.inside_left();
+  const Length low = plan_.ceiling() - high;
+  const Length behind = plan_.rear() - thickness;
+  const auto add_board = [&](const std::string& name, Length foot) {
+    return add(name, Role::cleat, {width, high, thickness},
+               {{plan_.inside_left(), foot, behind}, kLevelBoard}, plan_.stuff);
+  };
+  const bool cleat = plan_.hanging->cleat;
+  const std::size_t rail = add_board(cleat ? "hanging cleat" : "hanging rail", low);
+  for (const bool at_right : {false, true})
+    butt(wood_,
+         {Junction(wood_, at_right ? kRightSide : kLeftSide, rail, {Axis::x, at_right}, Axis::z)});
+  if (!cleat) return;
+  // Both are bevelled by 45 degrees, so that the case's hooks behind the wall's.
+  const std::size_t wall = add_board("wall cleat", low + thickness - high);
+  const auto bevel = [&](std::size_t piece, std::vector<Corner> outline) {
+    wood_.pieces[piece].features.push_back({FeatureKind::bevel,
+                                            {},
+                                            {},
+                                            {{SizeName::depth, thickness}},
+                                            {Prism{0, kNone, width, std::move(outline)}}});
+  };
+  bevel(rail, {{kNone, kNone}, {thickness, kNone}, {kNone, thickness}});
+  bevel(wall, {{high, thickness}, {high - thickness, thickness}, {high, kNone}});
+}
+
+/// Along the edges that are seen: in front where no frame lies before them, and at the rear of what
+/// no back covers there.
+void CarcaseSetter::add_strips() {
+  const StripPlan& strips = plan_.strips;
+  const bool covered = plan_.back.fit == BackFit::planted;
+  for (Piece& piece : wood_.pieces) {
+    const bool in_case = piece.role == Role::side || piece.role == Role::top ||
+                         piece.role == Role::bottom || piece.role == Role::partition ||
+                         piece.role == Role::shelf || piece.role == Role::top_rail;
+    if (!in_case || piece.matter != Matter::board) continue;
+    const Box box = placed_blank(piece);
+    const bool seen = piece.loose || (!plan_.is_framed() && box.low[2] < plan_.back_front());
+    const bool foremost = piece.role != Role::top_rail || box.low[2] == plan_.front;
+    if (strips.front > kNone && seen && foremost)
+      piece.strips.push_back({0, false, strips.front, strips.material});
+    if (strips.rear > kNone && box.high[2] == plan_.rear() && !covered)
+      piece.strips.push_back({0, true, strips.rear, strips.material});
   }
 }
 

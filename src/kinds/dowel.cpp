@@ -39,12 +39,11 @@ class Doweller {
 
   void let_in(Length from_edge, std::optional<Length> receiver_shoulder) {
     const std::size_t dowel = add_dowel(from_edge);
-    const Length depth = dowels_.depth + dowels_.bottom;
     const Heading in = junction_.heading;
-    bore(Junction(wood_, junction_.receives, dowel, in), {Length(), depth}, from_edge,
-         receiver_shoulder);
-    bore(Junction(wood_, junction_.enters, dowel, {in.axis, !in.upwards}), {-depth, Length()},
-         from_edge, {});
+    bore(Junction(wood_, junction_.receives, dowel, in), {Length(), dowels_.depth + dowels_.bottom},
+         from_edge, receiver_shoulder);
+    bore(Junction(wood_, junction_.enters, dowel, {in.axis, !in.upwards}),
+         {-dowels_.in_end() - dowels_.bottom, Length()}, from_edge, {});
     const std::size_t joints = wood_.joints.size();
     wood_.pieces[dowel].features.front().joints = {joints - 2, joints - 1};
   }
@@ -54,12 +53,12 @@ class Doweller {
 
   std::size_t add_dowel(Length from_edge) {
     const Length half = floor_half(fit());
-    const Triple low{-dowels_.depth, from_edge + half, dowels_.from_face + half};
+    const Triple low{-dowels_.in_end(), from_edge + half, dowels_.from_face + half};
     const Triple high{dowels_.depth, low[kAcross] + dowels_.diameter,
                       low[kThrough] + dowels_.diameter};
     const std::size_t number =
         add_piece_of(wood_, "dowel", junction_.enters, Role::dowel,
-                     {dowels_.depth * 2, dowels_.diameter, dowels_.diameter},
+                     {dowels_.in_end() + dowels_.depth, dowels_.diameter, dowels_.diameter},
                      {junction_.in_assembly({low, high}).low, junction_.axes});
     Piece& piece = wood_.pieces[number];
     piece.features.push_back({FeatureKind::rounding,
@@ -90,22 +89,16 @@ class Doweller {
          {},
          {{SizeName::diameter, dowels_.bore}, {SizeName::depth, mortise.depth}},
          {round_hole(hole, deep, corners_)}});
-    add_joint(at, std::move(mortise));
+    add_joint(at, in.to - in.from - dowels_.bottom, std::move(mortise));
   }
 
-  void add_joint(const Junction& at, MortiseSizes mortise) {
+  void add_joint(const Junction& at, Length depth, MortiseSizes mortise) {
     Joint joint = at.joint(JointKind::dowel, kDowelMeasures);
     joint.has_shoulder = false;
     joint.design.cheeks = joint.design.edges = fit();
     joint.design.bottom = dowels_.bottom;
-    joint.tenon = TenonSizes{dowels_.diameter,
-                             dowels_.diameter,
-                             dowels_.depth,
-                             {},
-                             {{Length(), dowels_.diameter}},
-                             {},
-                             {},
-                             {}};
+    joint.tenon = TenonSizes{
+        dowels_.diameter, dowels_.diameter, depth, {}, {{Length(), dowels_.diameter}}, {}, {}, {}};
     joint.tenon->edge_radius = floor_half(dowels_.diameter);
     joint.mortise = std::move(mortise);
     wood_.joints.push_back(std::move(joint));

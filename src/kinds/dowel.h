@@ -1,7 +1,8 @@
-// Dowels: the end of a rail or muntin stands flat on what receives it, held by round pegs that are
-// let half into each.
+// Dowels: the end of a piece stands flat on what receives it, held by round pegs that are let into
+// both.
 #pragma once
 
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -13,11 +14,14 @@ namespace haunch {
 struct DowelDesign {
   Length bore;                    // diameter of the holes
   Length diameter;                // of the dowels: less, by the fit allowance
-  Length depth;                   // of each dowel in each of its two pieces
+  Length depth;                   // of each dowel in what receives the end
   Length bottom;                  // left of each hole below its dowel
   Length from_face;               // face side to the near wall of each hole
   std::vector<Length> from_edge;  // near walls of the holes across the width of the piece whose end
                                   // they hold, lowest or leftmost first
+  std::optional<Length> depth_in_end = {};  // else the same
+
+  Length in_end() const { return depth_in_end.value_or(depth); }
 };
 
 extern const Measures kDowelMeasures;

@@ -7,6 +7,7 @@
 #include "dovetail.h"
 #include "drawer_plan_steps.h"
 #include "finger.h"
+#include "tail_spacing.h"
 
 namespace haunch {
 namespace {
@@ -40,8 +41,7 @@ class CornerPlanner {
   Length thinnest_bored() const;
   void share_out_fingers(CornerPlan& corner, bool in_front);
   void place_tails(CornerPlan& corner, bool in_front);
-  TailSpacing spacing();
-  int slope();
+  const SettledTails& tails();
   void refuse_idle_keys();
 
   bool enter(const CornerPlan& corner, bool in_front) const {
@@ -63,6 +63,7 @@ class CornerPlanner {
   DrawerPlan& plan_;
   Length whole_;
   std::map<Key, Length> taken_;
+  std::optional<SettledTails> tails_;  // once they are settled
 };
 
 void CornerPlanner::settle_joints() {
@@ -200,38 +201,23 @@ void CornerPlanner::share_out_fingers(CornerPlan& corner, bool in_front) {
 
 // ---- dovetails
 
-int CornerPlanner::slope() {
-  const auto stated = ledger_.spec.count("fronts.drawer.corner.tails.slope");
-  const bool first = taken_.try_emplace(Key("fronts.drawer.corner.tails.slope")).second;
-  if (!stated && first)
-    ledger_.assume("fronts.drawer.corner.tails.slope", 8, "1 in 8 (Fairham 1917)");
-  return stated.value_or(8);
-}
-
 /// As both corners have it.
-TailSpacing CornerPlanner::spacing() {
-  TailSpacing spacing;
-  spacing.pin = take("fronts.drawer.corner.tails.pin",
-                     std::max(whole(floor_half(plan_.side_thickness)), ledger_.pick(3'000, 1, 8)),
-                     "half of the sides (trade practice)");
-  const bool stated = ledger_.stated("fronts.drawer.corner.tails.half_pin").stated;
-  spacing.half_pin =
-      take("fronts.drawer.corner.tails.half_pin", std::max(ledger_.pick(6'000, 1, 4), spacing.pin),
-           "at least, and what whole tails leave: thinner it splits off (trade article)");
-  spacing.half_pin_is_least = !stated;
-  spacing.whole = stated ? Length::from_steps(1) : ledger_.pick(500, 1, 64);
-  spacing.number = ledger_.spec.count("fronts.drawer.corner.tails.number");
-  if (!spacing.number)
-    spacing.widest = take("fronts.drawer.corner.tails.widest",
-                          std::min(spacing.pin * 3, ledger_.pick(45'000, 7, 4)),
-                          "three pins: tails are 2 to 3 times as wide (trade article)");
-  return spacing;
+const SettledTails& CornerPlanner::tails() {
+  constexpr TailKeys kKeys{"fronts.drawer.corner.tails.number", "fronts.drawer.corner.tails.slope",
+                           "fronts.drawer.corner.tails.widest", "fronts.drawer.corner.tails.pin",
+                           "fronts.drawer.corner.tails.half_pin"};
+  if (!tails_)
+    tails_ =
+        settle_tails(ledger_, kKeys,
+                     {std::max(whole(floor_half(plan_.side_thickness)), ledger_.pick(3'000, 1, 8)),
+                      "half of the sides (trade practice)", ledger_.pick(45'000, 7, 4)});
+  return *tails_;
 }
 
 void CornerPlanner::place_tails(CornerPlan& corner, bool in_front) {
-  TailSpacing spaced = spacing();
+  TailSpacing spaced = tails().spacing;
   spaced.between = edges_at(plan_, in_front);
-  spaced.spread = corner.spread = floor_divide(corner.length, slope());
+  spaced.spread = corner.spread = floor_divide(corner.length, tails().slope);
   const DrawerBottomPlan& bottom = plan_.bottom;
   const Length groove = bottom.from_edge;
   if (bottom.fit == BottomFit::grooved && (in_front || !bottom.under_back))

@@ -64,6 +64,7 @@ TEST_CASE("A metre of plywood under 30 kg is seen to sag, with an oak lip on its
   joint.receives = 0;
   joint.enters = lip;
   joint.heading = {Axis::z, true};
+  joint.through = Axis::y;
   joint.has_shoulder = false;
   wood.joints.push_back(joint);
   const auto lipped = sag(wood, *job);

@@ -286,4 +286,110 @@ TEST_CASE("What a cabinet cannot be is told with what would be right") {
         "/size/width: two sides of 18 mm leave nothing between them; make it wider");
 }
 
+TEST_CASE("A dowelled case: ends stand flat, dowels 12 in the face and 24 in the end") {
+  // 17.6 less 5 behind each hole and 0.5 below its dowel: 12.1, down to 12. A bottom 320 deep has
+  // holes at 40, 160 and 280, their near walls 4 before.
+  const Worked worked = work(cabinet(R"("case": {"joint": "dowel", "thickness": 17.6})",
+                                     R"({"width": 800, "height": 720, "depth": 320})"));
+  const Assembly& wood = worked.assembly;
+  CHECK(sizes(called(wood, "bottom")) == "764.8 x 320 x 17.6");
+  std::vector<std::string> dowels;
+  for (const Piece& piece : wood.pieces)
+    if (piece.role == Role::dowel) dowels.push_back(sizes(piece));
+  CHECK(dowels == std::vector<std::string>(12, "36 x 7.9 x 7.9"));
+  std::vector<Length> walls;
+  for (const Feature& feature : called(wood, "bottom").features)
+    if (feature.kind == FeatureKind::dowel_hole && feature.prisms.front().from == Length())
+      walls.push_back(bounds_of(feature.prisms.front()).low[1]);
+  CHECK(walls == std::vector<Length>{mm(36), mm(156), mm(276)});
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE(
+    "Shelves that are dowelled to both faces of a partition have their holes beside each other") {
+  const Worked worked = work(cabinet(
+      R"("case": {"joint": "dowel"}, "layout": {"columns": [
+           {"shelves": {"count": 1, "joint": "dowel"}}, {"shelves": {"count": 1, "joint": "dowel"}}]})",
+      R"({"width": 800, "height": 720, "depth": 320})"));
+  CHECK(not_ok(worked.assembly) == kNothing);
+}
+
+TEST_CASE(
+    "A lapped case of oak: tails three quarters of 20, the groove of the back in the last one") {
+  // Pins of 10, tails of 30: 450 less 2 half pins of 10 holds 11 of them.
+  const Worked worked = work(cabinet(
+      R"("species": "white oak", "case": {"joint": "lapped-dovetail", "material": "white oak", "thickness": 20})",
+      R"({"width": 800, "height": 900, "depth": 450})"));
+  const Assembly& wood = worked.assembly;
+  CHECK(sizes(called(wood, "top")) == "790 x 450 x 20");
+  const auto tails = std::find_if(wood.joints.begin(), wood.joints.end(), [](const Joint& joint) {
+    return joint.kind == JointKind::lapped_dovetail;
+  });
+  REQUIRE(tails != wood.joints.end());
+  REQUIRE(tails->tails);
+  CHECK(tails->tails->length == mm(15));
+  CHECK(tails->tails->each.size() == 11);
+  CHECK(tails->tails->each.front().from_edge == mm(10));
+  // The groove from 431.9 to 438 comes out in the tail from 410 to 440, which is 411.9 to 438.1 at
+  // its root.
+  CHECK(tails->tails->each.back().from_edge == mm(410));
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Fixed shelves stand the same height apart, behind doors 3 behind the case's edges") {
+  // 684 clear less two of 18, in three: 216.
+  const Worked worked =
+      work(cabinet(R"("layout": {"front": "door", "shelves": {"count": 2, "joint": "housed"}})",
+                   R"({"width": 500, "height": 720, "depth": 320})"));
+  const Assembly& wood = worked.assembly;
+  CHECK(lies(called(wood, "shelf 1")) == "12 to 488, 234 to 252, 3 to 301.9");
+  CHECK(lies(called(wood, "shelf 2")) == "12 to 488, 468 to 486, 3 to 301.9");
+  CHECK(called(wood, "shelf 1").features.front().kind == FeatureKind::notch);
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("A case on feet stands off the floor as high as they are") {
+  const Worked worked = work(cabinet(R"("feet": {"height": 80, "width": 50, "from_edge": 30})"));
+  const Assembly& wood = worked.assembly;
+  CHECK(lies(called(wood, "left side")) == "0 to 18, 80 to 870, 0 to 580");
+  CHECK(lies(called(wood, "front left foot")) == "30 to 80, 0 to 80, 30 to 80");
+  CHECK(lies(called(wood, "rear right foot")) == "820 to 870, 0 to 80, 500 to 550");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Two bevelled cleats hook behind the back, the wall's below the case's") {
+  const Worked worked = work(cabinet(R"("hanging": {"cleat": 90})"));
+  const Assembly& wood = worked.assembly;
+  // The back stands so far forward that 18 are left behind it. The point of the bevel is at the
+  // rear.
+  CHECK(lies(called(wood, "hanging cleat")) == "18 to 882, 762 to 852, 562 to 580");
+  CHECK(lies(called(wood, "wall cleat")) == "18 to 882, 690 to 780, 562 to 580");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("A case without a back is open on purpose") {
+  CHECK(not_ok(work(cabinet(R"("case": {"back": {"fit": "none"}})")).assembly) == kNothing);
+}
+
+TEST_CASE("What stands behind the front edges of a case has its strips there") {
+  const Worked worked = work(cabinet(R"("case": {"edge_strip": {"front": 2, "rear": 1}},
+                                         "layout": {"shelves": 1})"));
+  const Assembly& wood = worked.assembly;
+  const std::vector<EdgeStrip> both{{0, false, mm(2), "birch plywood"},
+                                    {0, true, mm(1), "birch plywood"}};
+  CHECK(called(wood, "left side").strips == both);
+  CHECK(called(wood, "shelf 1").strips == std::vector<EdgeStrip>{both.front()});
+  CHECK(called(wood, "back").strips.empty());
+}
+
+TEST_CASE("Keys of joints that a case has not, feet on a toe, and what hangs on nothing") {
+  CHECK(refused(cabinet(R"("case": {"dowels": {"diameter": 8}})")) ==
+        "/case/dowels: has no part in this case: it has no dowels; take it out");
+  CHECK(refused(cabinet(R"("feet": {"height": 60}, "toe": {"height": 100})")) ==
+        "/feet: it stands on feet or on a toe; keep one of the two");
+  CHECK(refused(cabinet(R"("hanging": {"rail": 90}, "case": {"back": {"fit": "planted"}})")) ==
+        "/hanging: what it hangs on stands behind a grooved back, and there 0 mm are left for its "
+        "18 mm; write \"fit\": \"grooved\" and \"from_back\": 18 mm under \"back\"");
+}
+
 }  // namespace haunch::test
