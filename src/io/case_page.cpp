@@ -41,6 +41,52 @@ PageParts pin_rows_page(const Assembly& wood, const LengthPrinter& lengths) {
                       "middles, from the piece's front edge")}}};
 }
 
+/// Whether a hole is for the plate of a hinge: it shares its fitting with a cup.
+bool is_for_plate(const Assembly& wood, const Feature& hole) {
+  bool is_one = false;
+  each_feature(wood, FeatureKind::hinge_cup, [&](const Piece&, const Feature& cup) {
+    is_one = is_one || cup.fitting->name == hole.fitting->name;
+  });
+  return is_one;
+}
+
+/// Holes of one runner in one row.
+struct RunnerRow {
+  const Piece* piece;
+  const Feature* first;
+  std::string from_front;
+};
+
+std::vector<RunnerRow> runner_rows(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<RunnerRow> rows;
+  each_feature(wood, FeatureKind::screw_hole, [&](const Piece& piece, const Feature& hole) {
+    if (!hole.fitting || is_for_plate(wood, hole)) return;
+    const std::string at = lengths.one(size_in(hole, SizeName::from_front));
+    if (!rows.empty() && rows.back().piece == &piece &&
+        rows.back().first->fitting->name == hole.fitting->name)
+      rows.back().from_front += ", " + at;
+    else
+      rows.push_back({&piece, &hole, at});
+  });
+  return rows;
+}
+
+PageParts runners_page(const Assembly& wood, const LengthPrinter& lengths) {
+  TextTable table({"for the", "in", "face", "height", "from front", "round", "deep"});
+  for (const RunnerRow& row : runner_rows(wood, lengths)) {
+    const Feature& hole = *row.first;
+    const auto foot = size_of(hole, SizeName::from_foot);
+    table.add({hole.fitting->name, Cell::of_mark(row.piece->mark), face_words(*row.piece, hole),
+               foot ? *foot : size_in(hole, SizeName::from_edge), row.from_front,
+               size_in(hole, SizeName::diameter), size_in(hole, SizeName::depth)});
+  }
+  if (table.empty()) return {};
+  return {{"HOLES FOR RUNNERS",
+           table.text(lengths, 2),
+           {paragraph("middles; height: from the lower end of the piece, of packing from its lower "
+                      "edge; from front: from the piece's front edge or end")}}};
+}
+
 PageParts cups_page(const Assembly& wood, const LengthPrinter& lengths) {
   TextTable cups({"cup of", "in", "from foot", "from edge", "round", "deep"});
   each_feature(wood, FeatureKind::hinge_cup, [&](const Piece& piece, const Feature& cup) {
@@ -51,7 +97,7 @@ PageParts cups_page(const Assembly& wood, const LengthPrinter& lengths) {
   if (cups.empty()) return {};
   TextTable plates({"plate of", "in", "face", "holes at", "from front", "round", "deep"});
   each_feature(wood, FeatureKind::screw_hole, [&](const Piece& piece, const Feature& hole) {
-    if (!hole.fitting) return;
+    if (!hole.fitting || !is_for_plate(wood, hole)) return;
     plates.add({hole.fitting->name, Cell::of_mark(piece.mark), face_words(piece, hole),
                 size_in(hole, SizeName::from_foot), size_in(hole, SizeName::from_front),
                 size_in(hole, SizeName::diameter), size_in(hole, SizeName::depth)});
@@ -81,6 +127,7 @@ PageParts notches_page(const Assembly& wood, const LengthPrinter& lengths) {
 PageParts case_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
   PageParts page = notches_page(wood, lengths);
   append(page, pin_rows_page(wood, lengths));
+  append(page, runners_page(wood, lengths));
   append(page, cups_page(wood, lengths));
   return page;
 }

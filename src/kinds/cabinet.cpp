@@ -6,6 +6,7 @@
 #include "carcase_set_out.h"
 #include "cautions.h"
 #include "face_frame_set_out.h"
+#include "front_grain.h"
 #include "fronts.h"
 #include "layout_spec.h"
 #include "leaves.h"
@@ -58,6 +59,8 @@ Worked CabinetJob::work() const {
   MadeFronts fronts = make_fronts(spec, planned.plan, *this);
   worked.problems = std::move(fronts.problems);
   if (!worked.problems.empty()) return worked;
+  for (const MadeFront& front : fronts.all)
+    if (front.holes) pack_behind(planned.plan.carcase, front.plan->sight, *front.holes);
   worked.assumed = std::move(planned.assumed);
   for (Assumed& it : fronts.assumed)
     worked.assumed.push_back(std::move(it));
@@ -76,7 +79,9 @@ Worked CabinetJob::work() const {
     add_group(wood, set_out_face_frame(*planned.plan.frame), at);
   }
   wood.open = open_by_design(planned.plan);
-  hang_fronts(wood, std::move(fronts.all), planned.plan, carcase.inner);
+  worked.problems = hang_fronts(wood, std::move(fronts.all), planned.plan, carcase.inner);
+  if (spec.own.says("fronts.grain_runs_on"))
+    add_untold(worked.cautions, told_of_grain(wood, stacks_of_plain_fronts(planned.plan)));
   return worked;
 }
 

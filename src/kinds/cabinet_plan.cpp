@@ -9,6 +9,7 @@
 #include "cabinet_cautions.h"
 #include "cabinet_chains.h"
 #include "drawer_plan.h"
+#include "front_grain.h"
 #include "ledger.h"
 
 namespace haunch {
@@ -29,6 +30,7 @@ class CabinetPlanner {
   void place_case();
   void demand_room_for_tails();
   void settle_fronts();
+  void settle_front_strip();
   LayoutRules rules() const;
   void divide();
   void place_inner();
@@ -49,6 +51,7 @@ class CabinetPlanner {
   void list_fronts();
   void add_front(const LaidOpening& opening, FrontKind kind, const Area& at, Side hangs);
   void look_beside();
+  void doubt_grain();
   std::string next_path(FrontKind kind);
 
   const CabinetSpec& spec_;
@@ -155,6 +158,26 @@ void CabinetPlanner::settle_fronts() {
   plan_.front_stuff.material = ledger_.spec.text("fronts.material");
   if (!plan_.front_stuff.material.empty())
     plan_.front_stuff.matter = matter_of(plan_.front_stuff.material);
+  settle_front_strip();
+}
+
+/// Round plain fronts of board.
+void CabinetPlanner::settle_front_strip() {
+  if (!ledger_.spec.speaks_of("fronts.edge_strip")) return;
+  Stuff& strip = plan_.front_strip;
+  const Stuff& front = plan_.front_stuff;
+  strip.thickness = ledger_.settle("fronts.edge_strip.thickness", kNone, "none is said");
+  strip.material = ledger_.spec.text("fronts.edge_strip.material");
+  if (strip.material.empty()) {
+    strip.material = front.material;
+    ledger_.assume("fronts.edge_strip.material", front.material, "as the fronts");
+  }
+  if (front.matter == Matter::board) return;
+  strip.thickness = kNone;
+  if (ledger_.spec.said_by("fronts.edge_strip") == SaidBy::spec)
+    ledger_.problem({"fronts.edge_strip"},
+                    "is for plain fronts of board, and these are of wood; take it out, or say by "
+                    "\"material\" what board they are of");
 }
 
 // ---- what divides it
@@ -565,6 +588,15 @@ void CabinetPlanner::look_beside() {
   }
 }
 
+/// Grain runs on from front to front where some stand so.
+void CabinetPlanner::doubt_grain() {
+  const Key key = "fronts.grain_runs_on";
+  if (!ledger_.spec.says(key) || ledger_.stated(key).by_shop) return;
+  if (stacks_of_plain_fronts(plan_).empty())
+    ledger_.problem({key},
+                    "no two plain fronts of one width stand one above the other; take it out");
+}
+
 PlannedCabinet CabinetPlanner::planned() {
   settle_size();
   plan_.carcase = settle_carcase(ledger_);
@@ -583,6 +615,7 @@ PlannedCabinet CabinetPlanner::planned() {
     place_runs();
     list_fronts();
     look_beside();
+    doubt_grain();
     planned_.chains = chains_of(plan_);
     planned_.cautions = cabinet_cautions(plan_);
     if (assumes_books(plan_, spec_.layout))

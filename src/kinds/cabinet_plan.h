@@ -48,6 +48,7 @@ struct CabinetPlan {
   ResolvedLayout layout;
   std::vector<FrontPlan> fronts;  // down the rows, then to the right
   Stuff front_stuff;              // of plain ones
+  Stuff front_strip;              // glued to all four edges of those; of no thickness: none is
   std::optional<CupHinges> hinges;
 };
 

@@ -6,7 +6,7 @@
 #include <string>
 #include <utility>
 
-#include "round_bore.h"
+#include "face_bore.h"
 
 namespace haunch {
 namespace {
@@ -15,33 +15,6 @@ namespace {
 constexpr Length kPlateHole = Length::from_mm(5);
 constexpr Length kPlateDepth = Length::from_mm(12);
 constexpr Length kPlateScrew = Length::from_mm(16);
-
-/// A round hole in the face of a piece.
-struct Bore {
-  FeatureKind kind;
-  std::string name;
-  Length along, across;  // its middle, from the low end and the low edge
-  Length diameter, depth;
-  bool from_high;
-  NamedSize told;  // across, from where it is told
-};
-
-void bore(Piece& piece, const Bore& hole) {
-  const Length radius = floor_half(hole.diameter);
-  const Length from = hole.from_high ? piece.blank[2] - hole.depth : Length();
-  const Triple low{hole.along - radius, hole.across - radius, from};
-  Feature feature;
-  feature.kind = hole.kind;
-  feature.fitting = Fitting{hole.name, 2, hole.from_high};
-  feature.prisms = {
-      round_hole({low, {low[0] + hole.diameter, low[1] + hole.diameter, low[2] + hole.depth}}, 2,
-                 bore_corners(hole.diameter))};
-  feature.sizes = {{SizeName::diameter, hole.diameter},
-                   {SizeName::depth, hole.depth},
-                   {SizeName::from_foot, hole.along},
-                   hole.told};
-  piece.features.push_back(std::move(feature));
-}
 
 }  // namespace
 

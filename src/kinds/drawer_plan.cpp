@@ -22,15 +22,16 @@ constexpr double kMostHardwoods = 0.00365;
 
 // ---- what it runs on
 
-constexpr SizeKey kMetalKeys[] = {
-    "fronts.drawer.runner.side",       "fronts.drawer.runner.inside_less",
-    "fronts.drawer.runner.length",     "fronts.drawer.runner.box_length",
-    "fronts.drawer.runner.below",      "fronts.drawer.runner.above",
-    "fronts.drawer.runner.needs_depth"};
+constexpr Key kMetalKeys[] = {
+    "fronts.drawer.runner.side",        "fronts.drawer.runner.inside_less",
+    "fronts.drawer.runner.length",      "fronts.drawer.runner.box_length",
+    "fronts.drawer.runner.below",       "fronts.drawer.runner.above",
+    "fronts.drawer.runner.needs_depth", "fronts.drawer.runner.holes",
+    "fronts.drawer.runner.hole",        "fronts.drawer.runner.hole_above"};
 
 bool has_metal_data(const KeyValues& spec) {
   return std::any_of(std::begin(kMetalKeys), std::end(kMetalKeys),
-                     [&](SizeKey key) { return spec[key].stated; });
+                     [&](Key key) { return spec[key].stated; });
 }
 
 void settle_runner_kind(Ledger& ledger, DrawerPlan& plan) {
@@ -39,7 +40,7 @@ void settle_runner_kind(Ledger& ledger, DrawerPlan& plan) {
       "fronts.drawer.runner.kind", metal ? RunnerKind::metal : RunnerKind::wood,
       metal ? "data of metal runners are said" : "where none of metal are said");
   if (plan.runner.kind == RunnerKind::wood) {
-    for (const SizeKey key : kMetalKeys)
+    for (const Key key : kMetalKeys)
       if (ledger.stated(key).by_spec())
         ledger.problem({key}, "is of metal runners; this drawer runs on wooden ones, take it out");
     return;
@@ -171,12 +172,49 @@ Box face_of(Ledger& ledger, const DrawerPlan& plan) {
           {room.width - in.right, room.height - in.head, from + plan.front_thickness}};
 }
 
+std::vector<Length> sizes_in(const KeyValue& list, SizeKey item) {
+  std::vector<Length> sizes;
+  for (const KeyValues& its : list.items)
+    if (const auto size = its.size(item)) sizes.push_back(*size);
+  return sizes;
+}
+
+/// The heights that the shop makes sides in, where nothing nearer says how high these are.
+std::vector<Length> made_heights(const Ledger& ledger) {
+  const KeyValue& one = ledger.stated("fronts.drawer.sides.height");
+  const KeyValue& all = ledger.stated("fronts.drawer.sides.heights");
+  if (one.stated && (one.by_spec() || all.by_shop)) return {};
+  return sizes_in(all, "fronts.drawer.sides.heights[]");
+}
+
+/// The highest of them that goes in.
+Length height_among(Ledger& ledger, const std::vector<Length>& heights, Length room, Length most) {
+  std::optional<Length> highest;
+  for (const Length height : heights)
+    if (height <= most && (!highest || height > *highest)) highest = height;
+  if (highest) {
+    ledger.assume("fronts.drawer.sides.height", *highest,
+                  fmt::format("the highest of \"heights\" that goes into {}", ledger.say(most)));
+    return *highest;
+  }
+  const Length lowest = *std::min_element(heights.begin(), heights.end());
+  ledger.problem({"fronts.drawer.sides.heights"},
+                 fmt::format("none of them goes in: above and below the sides is to be left {} of "
+                             "the opening's {}, and the lowest of them, {}, is {} too high",
+                             ledger.say(room - most), ledger.say(room), ledger.say(lowest),
+                             ledger.say(lowest - most)));
+  return most;
+}
+
 void settle_height(Ledger& ledger, DrawerPlan& plan) {
   const RunnerPlan& runner = plan.runner;
   const Length most = plan.room.height - runner.below - runner.above;
-  const Length height = ledger.settle("fronts.drawer.sides.height", most,
-                                      plan.is_applied() ? "what the runners leave of the opening"
-                                                        : "what its play leaves of the opening");
+  const std::vector<Length> made = made_heights(ledger);
+  const Length height =
+      !made.empty() ? height_among(ledger, made, plan.room.height, most)
+                    : ledger.settle("fronts.drawer.sides.height", most,
+                                    plan.is_applied() ? "what the runners leave of the opening"
+                                                      : "what its play leaves of the opening");
   if (height > most)
     ledger.problem({"fronts.drawer.sides.height"},
                    fmt::format("sides of {} do not go into an opening of {}, of which {} is to be "
@@ -243,6 +281,31 @@ void settle_length(Ledger& ledger, DrawerPlan& plan) {
   settle_metal_length(ledger, plan);
 }
 
+/// Once the box is settled.
+void settle_runner_holes(Ledger& ledger, DrawerPlan& plan) {
+  RunnerPlan& runner = plan.runner;
+  runner.holes =
+      sizes_in(ledger.stated("fronts.drawer.runner.holes"), "fronts.drawer.runner.holes[]");
+  if (runner.holes.empty()) {
+    for (const Key key :
+         std::initializer_list<Key>{"fronts.drawer.runner.hole", "fronts.drawer.runner.hole_above"})
+      if (ledger.stated(key).by_spec())
+        ledger.problem({key},
+                       "is of screw holes; say where they are bored by \"holes\", or take "
+                       "it out");
+    return;
+  }
+  runner.hole = ledger.settle("fronts.drawer.runner.hole", ledger.pick(5'000, 3, 16),
+                              "usual for screws of runners; their maker's sheet decides");
+  const Length height = plan.box.extent(1);
+  runner.hole_above = ledger.settle("fronts.drawer.runner.hole_above", floor_half(height),
+                                    "half the box's height: runners in the middle of its sides");
+  if (runner.hole_above > height)
+    ledger.problem({"fronts.drawer.runner.hole_above"},
+                   fmt::format("the row stands above the box, which is {} high; make it less",
+                               ledger.say(height)));
+}
+
 // ---- the whole
 
 void doubt_whole(Ledger& ledger, const DrawerPlan& plan) {
@@ -279,6 +342,7 @@ void settle(Ledger& ledger, DrawerPlan& plan) {
   settle_bottom(ledger, plan);
   if (!ledger.clean()) return;
   settle_length(ledger, plan);
+  settle_runner_holes(ledger, plan);
   doubt_whole(ledger, plan);
   if (!ledger.clean()) return;
   doubt_bottom(ledger, plan);
@@ -368,6 +432,9 @@ PlannedDrawer plan_drawer(const Spec& spec, const DrawerRoom& room) {
 PlannedDrawer plan_drawer(const Spec& spec) {
   Ledger ledger(spec, kDrawerRoot);
   ledger.note_names();
+  if (ledger.stated("fronts.drawer.runner.holes").by_spec())
+    ledger.problem({"fronts.drawer.runner.holes"},
+                   "are bored in the sides of a cabinet, and this drawer is alone; take it out");
   const DrawerRoom room = stated_room(ledger);
   return planned(std::move(ledger), room);
 }

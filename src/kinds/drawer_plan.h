@@ -64,6 +64,10 @@ struct RunnerPlan {
   Length side, below, above;  // between box and opening
   Length length;              // of metal ones
   Length travel;
+  // Screw holes in what metal ones are fixed to: middles, behind where the box begins.
+  std::vector<Length> holes;
+  Length hole;        // their diameter
+  Length hole_above;  // from the box's lower edge to their row
 };
 
 struct DrawerPlan {

@@ -1,5 +1,7 @@
 #include "fronts.h"
 
+#include <fmt/core.h>
+
 #include <algorithm>
 #include <string>
 #include <utility>
@@ -10,6 +12,7 @@
 #include "doorset_leaf.h"
 #include "drawer_plan.h"
 #include "drawer_set_out.h"
+#include "front_grain.h"
 #include "leaves.h"
 #include "marks.h"
 
@@ -108,6 +111,41 @@ std::optional<Sides> room_in_opening(const DrawerPlan& drawer) {
                face.low[1]};
 }
 
+/// Where its runners are screwed on, in the cabinet.
+std::optional<RunnerHoles> runner_holes(const DrawerPlan& drawer, const Area& sight) {
+  const RunnerPlan& runner = drawer.runner;
+  if (runner.holes.empty()) return {};
+  RunnerHoles holes{
+      sight.left, sight.right, sight.low + drawer.box.low[1] + runner.hole_above, {}, runner.hole};
+  for (const Length hole : runner.holes)
+    holes.depth.push_back(drawer.box.low[2] + hole);
+  return holes;
+}
+
+/// The case reaches from its front edges to what stands before its back.
+void doubt_holes(MadeFronts& made, const CabinetSpec& spec, const CabinetPlan& plan,
+                 const FrontPlan& front, const RunnerHoles& holes) {
+  const Length radius = floor_half(holes.diameter);
+  const auto say = [&](Length length) {
+    return in_words(length, spec.own.units.value_or(Unit::mm));
+  };
+  for (const Length depth : holes.depth) {
+    const bool before = depth - radius < plan.carcase.front;
+    if (!before && depth + radius <= plan.carcase.back_front()) continue;
+    const std::string where =
+        before ? fmt::format("{} behind the front of all, and the case begins at {}", say(depth),
+                             say(plan.carcase.front))
+               : fmt::format("{} behind the front of all, and the case ends at {}", say(depth),
+                             say(plan.carcase.back_front()));
+    made.problems.push_back(of_the_cabinet({"/runner/holes",
+                                            "the middle of a hole of " + say(holes.diameter) +
+                                                " stands " + where + "; change its place",
+                                            {}},
+                                           spec, front));
+    return;
+  }
+}
+
 /// A drawer behind its front, in the opening that the front closes.
 void make_drawer(MadeFronts& made, const CabinetSpec& spec, const CabinetPlan& plan,
                  const FrontPlan& front) {
@@ -128,24 +166,42 @@ void make_drawer(MadeFronts& made, const CabinetSpec& spec, const CabinetPlan& p
   take_assumed(made, std::move(planned.assumed), front);
   add_untold(made.cautions, std::move(planned.cautions));
   const Triple& at = planned.plan.at();
+  const auto holes = runner_holes(planned.plan, front.sight);
+  if (holes) doubt_holes(made, spec, plan, front, *holes);
   made.all.push_back({&front,
                       set_out_drawer(planned.plan),
                       {front.sight.left + at[0], front.sight.low + at[1], at[2]},
                       planned.plan.runner.travel,
-                      room_in_opening(planned.plan)});
+                      room_in_opening(planned.plan),
+                      holes});
+}
+
+/// Those along it first, then those across its ends.
+std::vector<EdgeStrip> strips_round(const Stuff& strip) {
+  std::vector<EdgeStrip> strips;
+  for (const std::size_t along : {std::size_t{0}, std::size_t{1}})
+    for (const bool high : {false, true})
+      if (strip.thickness > Length())
+        strips.push_back({along, high, strip.thickness, strip.material});
+  return strips;
 }
 
 /// A plain board; of a drawer's grain runs level, else upright.
-void make_plain(MadeFronts& made, const CabinetPlan& plan, const FrontPlan& front) {
+void make_plain(MadeFronts& made, const CabinetPlan& plan, const FrontPlan& front,
+                const std::string& name) {
+  if (plan.front_strip.thickness * 2 >= std::min(front.at.width(), front.at.height()))
+    made.problems.push_back(
+        {"/fronts/edge_strip", "two of them are as wide as a front; make them thinner", {}});
   Assembly wood;
   wood.groups = {{GroupKind::front, "front", {}, {}}};
   const Length thickness = plan.front_stuff.thickness;
   wood.size = {front.at.width(), front.at.height(), thickness};
-  const std::size_t piece =
-      add_piece(wood, "front", Role::panel, {front.at.height(), front.at.width(), thickness},
-                {{}, {Axis::y, Axis::x, Axis::z}});
+  const std::size_t piece = add_piece(wood, name.empty() ? "front" : name, Role::panel,
+                                      {front.at.height(), front.at.width(), thickness},
+                                      {{}, {Axis::y, Axis::x, Axis::z}});
   wood.pieces[piece].material = plan.front_stuff.material;
   wood.pieces[piece].matter = plan.front_stuff.matter;
+  wood.pieces[piece].strips = strips_round(plan.front_strip);
   const Length before = plan.meets == Meets::overlay ? -thickness : Length();
   made.all.push_back({&front, std::move(wood), {front.at.left, front.at.low, before}, {}});
 }
@@ -183,9 +239,12 @@ std::size_t post_of(const FrontPlan& front, const std::vector<std::size_t>& inne
 
 MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const Job& job) {
   MadeFronts made;
+  const std::vector<FrontStack> stacks = spec.own.says("fronts.grain_runs_on")
+                                             ? stacks_of_plain_fronts(plan)
+                                             : std::vector<FrontStack>();
   for (const FrontPlan& front : plan.fronts) {
     if (front.kind == FrontKind::fixed)
-      make_plain(made, plan, front);
+      make_plain(made, plan, front, in_one_board(stacks, front));
     else if (front.kind == FrontKind::drawer)
       make_drawer(made, spec, plan, front);
     else
@@ -194,8 +253,9 @@ MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const J
   return made;
 }
 
-void hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts, const CabinetPlan& plan,
-                 const std::vector<std::size_t>& inner) {
+std::vector<Problem> hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts,
+                                 const CabinetPlan& plan, const std::vector<std::size_t>& inner) {
+  std::vector<Problem> problems;
   for (MadeFront& front : fronts) {
     Fit fit = fit_of(front, plan);
     const Length thickness = front.wood.size[2];
@@ -207,7 +267,18 @@ void hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts, const Cabinet
       let_in_cups(cabinet, group, post_of(*front.plan, inner), fit.swing()->at_high, *plan.hinges,
                   plan.meets == Meets::inset ? thickness - plan.carcase.front : Length());
     cabinet.fits.push_back(std::move(fit));
+    if (!front.holes) continue;
+    const std::string side =
+        bore_runner_holes(cabinet, std::string(group_name(cabinet.groups[group])), *front.holes);
+    if (!side.empty())
+      problems.push_back({front.plan->node->path,
+                          fmt::format("at its {} is nothing that the drawer's runners can be "
+                                      "screwed to; write \"between\": \"partition\" there, or take "
+                                      "\"holes\" of its runners out",
+                                      side),
+                          {}});
   }
+  return problems;
 }
 
 }  // namespace haunch

@@ -7,6 +7,7 @@
 #include "cabinet_plan.h"
 #include "haunch/wood.h"
 #include "kind.h"
+#include "runner_holes.h"
 
 namespace haunch {
 
@@ -17,6 +18,7 @@ struct MadeFront {
   Triple at;                       // where its zero lies in the cabinet
   Length travel;                   // of a drawer
   std::optional<Sides> room = {};  // of a drawer whose front runs in the opening: what it has there
+  std::optional<RunnerHoles> holes = {};  // of a drawer's runners, where they are said
 };
 
 struct MadeFronts {
@@ -29,8 +31,9 @@ struct MadeFronts {
 /// Makes all fronts of a plan, which must outlive them.
 MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const Job& job);
 
-/// Hangs them in the cabinet, or fixes them there. `inner`: the pieces of the case's plan.
-void hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts, const CabinetPlan& plan,
-                 const std::vector<std::size_t>& inner);
+/// Hangs them in the cabinet, or fixes them there, and tells what cannot be. `inner`: the pieces of
+/// the case's plan.
+std::vector<Problem> hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts,
+                                 const CabinetPlan& plan, const std::vector<std::size_t>& inner);
 
 }  // namespace haunch

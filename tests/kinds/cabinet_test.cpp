@@ -275,6 +275,99 @@ TEST_CASE("Runners of drawers side by side go as deep into a partition as the ra
   CHECK(not_ok(wood) == kNothing);
 }
 
+TEST_CASE("Metal runners are screwed to what stands beside the opening, alike at both sides") {
+  // 852 is the top's lower face; the opening below it is 150 high, its lower edge at 702. The box
+  // stands 6 above that and is 138 high: half of it, 69, and 6 are 75 above 702. The case stands on
+  // no toe, its side at the floor, the partition in the bottom's housing, 6 below 18.
+  const Worked worked = work(cabinet(R"("fronts": {"drawer": {"runner": {"side": 12.7,
+      "length": 450, "holes": [37, 261]}}},
+      "layout": {"columns": [{"width": 400, "rows": [{"front": "drawer", "height": 150},
+                                                     {"front": "door"}]}, {"front": "door"}]})"));
+  const Assembly& wood = worked.assembly;
+  std::string told;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& hole : piece.features)
+      if (hole.kind == FeatureKind::screw_hole && hole.fitting)
+        told += piece.name + ", " + hole.fitting->name + ": " +
+                decimal(*size_of(hole, SizeName::from_foot), Unit::mm) + " up, " +
+                decimal(*size_of(hole, SizeName::from_front), Unit::mm) + " behind, " +
+                decimal(*size_of(hole, SizeName::diameter), Unit::mm) + " round, " +
+                decimal(*size_of(hole, SizeName::depth), Unit::mm) + " deep" +
+                (hole.fitting->from_high ? " from the right\n" : " from the left\n");
+  CHECK(told ==
+        "left side, runner of drawer 1: 777 up, 37 behind, 5 round, 12 deep from the right\n"
+        "left side, runner of drawer 1: 777 up, 261 behind, 5 round, 12 deep from the right\n"
+        "partition 1, runner of drawer 1: 765 up, 37 behind, 5 round, 6.5 deep from the left\n"
+        "partition 1, runner of drawer 1: 765 up, 261 behind, 5 round, 6.5 deep from the left\n");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("Behind a frame the packing stands where the runners do") {
+  const Worked worked = work(cabinet(R"("face_frame": {}, "fronts": {"drawer": {"runner":
+      {"side": 12.7, "length": 450, "holes": [37], "hole_above": 100}}},
+      "layout": {"rows": [{"front": "drawer", "height": 200}, {"front": "door"}]})"));
+  // The opening's lower edge is at 870 - 40 - 200 = 630, the box 6 above that: a row at 736 in the
+  // middle of 60. The front is inset, 20 as the frame: the holes are 37 behind the strip's end.
+  const Piece& strip = called(worked.assembly, "packing 1");
+  const Box at = placed_blank(strip);
+  CHECK(at.low[1] == mm(706));
+  CHECK(at.high[1] == mm(766));
+  const auto hole = std::find_if(strip.features.begin(), strip.features.end(),
+                                 [](const Feature& it) { return it.fitting.has_value(); });
+  REQUIRE(hole != strip.features.end());
+  CHECK(size_of(*hole, SizeName::from_front) == mm(37));
+  CHECK(size_of(*hole, SizeName::from_edge) == mm(30));
+}
+
+TEST_CASE(
+    "Holes of runners that stand before the case, or of which nothing is bored, are refused") {
+  CHECK(
+      refused(cabinet(R"("face_frame": {}, "fronts": {"meets": "overlay", "drawer": {"runner":
+      {"side": 12.7, "length": 450, "holes": [37, 10]}}}, "layout": {"front": "drawer"})")) ==
+      "/fronts/drawer/runner/holes: the middle of a hole of 5 mm stands 10 mm behind the front of "
+      "all, and the case begins at 20 mm; change its place");
+  CHECK(refused(cabinet(R"("fronts": {"drawer": {"runner": {"side": 12.7, "hole": 4}}},
+      "layout": {"front": "drawer"})")) ==
+        "/fronts/drawer/runner/hole: is of screw holes; say where they are bored by \"holes\", or "
+        "take it out");
+}
+
+TEST_CASE("Plain fronts of one width, one above the other, are cut from one board") {
+  const std::string_view kThree = R"("layout": {"columns": [{"width": 400, "rows":
+      [{"front": "fixed"}, {"front": "fixed"}]}, {"rows": [{"front": "fixed"}, {"front": "drawer"},
+      {"front": "fixed"}]}]})";
+  const Worked worked =
+      work(cabinet(R"("fronts": {"grain_runs_on": true, "drawer": {"runner": {"side": 12.7}}}, )" +
+                   std::string(kThree)));
+  const std::string first = called(worked.assembly, "front 1, 1 of 2 in one board").mark;
+  const std::string second = called(worked.assembly, "front 2, 2 of 2 in one board").mark;
+  called(worked.assembly, "front 3, front");
+  const auto told = std::find_if(worked.cautions.begin(), worked.cautions.end(),
+                                 [](const Caution& it) { return it.about.starts_with("grain"); });
+  REQUIRE(told != worked.cautions.end());
+  CHECK(told->words == "it runs on from one to the next: cut " + first + " and " + second +
+                           " from one board in this order, from its upper end");
+  CHECK(refused(cabinet(R"("fronts": {"grain_runs_on": true}, "layout": {"front": "fixed"})")) ==
+        "/fronts/grain_runs_on: no two plain fronts of one width stand one above the other; take "
+        "it out");
+}
+
+TEST_CASE("Plain fronts of board have strips at all four edges, within their size") {
+  const Worked worked = work(cabinet(
+      R"("fronts": {"material": "birch plywood", "edge_strip": {"thickness": 2, "material": "oak"}},
+         "layout": {"front": "fixed"})"));
+  const Piece& front = called(worked.assembly, "front 1, front");
+  CHECK(sizes(front) == "865.5 x 897 x 20");
+  const std::vector<EdgeStrip> all{{0, false, mm(2), "oak"},
+                                   {0, true, mm(2), "oak"},
+                                   {1, false, mm(2), "oak"},
+                                   {1, true, mm(2), "oak"}};
+  CHECK(front.strips == all);
+  CHECK(refused(cabinet(R"("fronts": {"edge_strip": 2}, "layout": {"front": "fixed"})")) ==
+        "/fronts/edge_strip: is for plain fronts of board, and these are of wood; take it out, or "
+        "say by \"material\" what board they are of");
+}
+
 TEST_CASE("What a cabinet cannot be is told with what would be right") {
   CHECK(refused(R"({"kind": "cabinet", "units": "mm"})") ==
         ": \"size\" is missing; give \"size\", from outside to outside: {\"width\": …, \"height\": "

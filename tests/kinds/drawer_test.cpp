@@ -1,5 +1,7 @@
 // Drawers: how large they are in their opening, how their corners and their bottom are cut, and
 // that what is cut goes together.
+#include <algorithm>
+
 #include "drawer_plan.h"
 #include "joint_checks.h"
 #include "vocabulary.h"
@@ -271,6 +273,33 @@ TEST_CASE("Metal runners without their data are not guessed, and those too long 
   CHECK(refused_at(drawer_mm(R"("runner": {"side": 12.7, "length": 550})")) == "/runner/length");
   CHECK(refused_at(drawer_mm(R"("runner": {"side": 12.7, "inside_less": 42})")) ==
         "/runner/inside_less");
+}
+
+TEST_CASE("Of the heights that a shop makes sides in the highest that goes in is taken") {
+  // 150 - 6 - 6 = 138 go in.
+  const Worked worked = work(on_metal(R"("sides": {"heights": [80, 110, 140, 138, 90]})"));
+  CHECK(stands(worked.assembly, "left side").extent(1) == mm(138));
+  const Worked lower = work(on_metal(R"("sides": {"heights": [80, 110, 140]})"));
+  CHECK(stands(lower.assembly, "left side").extent(1) == mm(110));
+  const auto told = std::find_if(lower.assumed.begin(), lower.assumed.end(),
+                                 [](const Assumed& it) { return it.key == "sides.height"; });
+  REQUIRE(told != lower.assumed.end());
+  CHECK(told->value == AssumedValue(mm(110)));
+  CHECK(told->why == "the highest of \"heights\" that goes into 138 mm");
+  // A height that is said goes before them.
+  const Worked said = work(on_metal(R"("sides": {"height": 100, "heights": [80, 110]})"));
+  CHECK(stands(said.assembly, "left side").extent(1) == mm(100));
+}
+
+TEST_CASE("Where none of a shop's heights goes in it is told by how much") {
+  CHECK(refusal(on_metal(R"("sides": {"heights": [140, 160]})")) ==
+        "/sides/heights: none of them goes in: above and below the sides is to be left 12 mm of "
+        "the opening's 150 mm, and the lowest of them, 140 mm, is 2 mm too high");
+}
+
+TEST_CASE("A drawer alone has no sides of a cabinet for its runners' holes") {
+  CHECK(refused_at(drawer_mm(R"("runner": {"side": 12.7, "holes": [37]})")) == "/runner/holes");
+  CHECK(refused_at(drawer_mm(R"("runner": {"kind": "wood", "holes": [37]})")) == "/runner/holes");
 }
 
 TEST_CASE("A front lies over its opening, or has a lip that does") {
