@@ -15,7 +15,20 @@ struct LetIn {
   const Run* run;
 };
 
-std::vector<std::string> fitting_titles(const Piece& piece, const Run& run) {
+/// Which of the sizes tells its place across the side.
+SizeName across_of(const Operation& operation) {
+  for (const SizeName name : {SizeName::from_front, SizeName::from_edge, SizeName::from_face})
+    if (operation.has(name)) return name;
+  return SizeName::from_face;
+}
+std::string_view across_title(SizeName across) {
+  return across == SizeName::from_front  ? "from front"
+         : across == SizeName::from_edge ? "from edge"
+                                         : "from face";
+}
+
+std::vector<std::string> fitting_titles(const LetIn& first) {
+  const Run& run = *first.run;
   return {"",
           "",
           "from " + std::string(word_of(run.from)),
@@ -25,7 +38,7 @@ std::vector<std::string> fitting_titles(const Piece& piece, const Run& run) {
           "long",
           "wide",
           "deep",
-          piece.place.axes[run.side.into] == Axis::z ? "from edge" : "from face"};
+          std::string(across_title(across_of(*first.operation)))};
 }
 
 std::vector<Cell> fitting_row(const Piece& piece, const LetIn& it) {
@@ -33,17 +46,16 @@ std::vector<Cell> fitting_row(const Piece& piece, const LetIn& it) {
     return it.operation->has(size) ? Cell(it.operation->setting(size)) : Cell(std::string());
   };
   const Run& run = *it.run;
-  return {
-      piece.features[run.feature].fitting->name,
-      std::string(word_of(it.operation->makes)),
-      run.near,
-      run.far,
-      *run.from_other_end,
-      cell(SizeName::diameter),
-      cell(SizeName::length),
-      cell(SizeName::width),
-      it.operation->through ? Cell(std::string("through")) : cell(SizeName::depth),
-      cell(piece.place.axes[run.side.into] == Axis::z ? SizeName::from_edge : SizeName::from_face)};
+  return {piece.features[run.feature].fitting->name,
+          std::string(word_of(it.operation->makes)),
+          run.near,
+          run.far,
+          *run.from_other_end,
+          cell(SizeName::diameter),
+          cell(SizeName::length),
+          cell(SizeName::width),
+          it.operation->through ? Cell(std::string("through")) : cell(SizeName::depth),
+          cell(across_of(*it.operation))};
 }
 
 std::string inner_face(const Piece& jamb) {
@@ -56,7 +68,8 @@ std::string side_text(const Assembly& wood, const Piece& piece, const Run& run) 
   if (piece.role == Role::jamb && piece.place.axes[run.side.into] == Axis::x)
     return (piece.place.origin[0] == Length()) == (side == "right") ? inner_face(piece)
                                                                     : "outer face";
-  if (run.side.into == 2) return side == "face" ? "face side" : side;
+  if (run.side.into == 2)
+    return side == "face" ? "face side" : side == "back" ? side : side + " face";
   if (run.side.into == 0) return side + " end";
   const bool outer = piece.role == Role::stile &&
                      (piece.place.origin[0] == told_in(wood, piece).low[0]) == (side == "left");
@@ -92,7 +105,7 @@ std::string sides_text(const Assembly& wood, const Making& making, const LengthP
   for (auto first = all.begin(); first != all.end();) {
     const Run& run = *first->run;
     const Piece& piece = wood.pieces[run.piece];
-    TextTable table(fitting_titles(piece, run));
+    TextTable table(fitting_titles(*first));
     for (; first != all.end() && first->run->piece == run.piece && first->run->side == run.side;
          ++first)
       table.add(fitting_row(piece, *first));
@@ -116,9 +129,15 @@ bool is_jamb_with_fittings(const Piece& piece) {
                      [](const Feature& feature) { return feature.fitting.has_value(); });
 }
 
+bool is_leaf_work(const Assembly& wood) {
+  return wood.whole().kind != GroupKind::cabinet;
+}
+
 /// The lines that the titles name.
 std::string lines_text(const Assembly& wood, const Making& making) {
-  std::string text = "From foot, top, left and right: of the leaf";
+  std::string text = is_leaf_work(wood) ? "From foot, top, left and right: of the leaf"
+                                        : "From foot, top, left, right, front and rear: of the "
+                                          "leaf, of what is no leaf's of the piece itself";
   if (is_arched(wood)) text += ", of a stile under the arched top the top of its outer edge";
   const auto jamb = std::find_if(wood.pieces.begin(), wood.pieces.end(), is_jamb_with_fittings);
   if (jamb == wood.pieces.end()) return text;
@@ -151,7 +170,8 @@ PageParts fittings_page(const Assembly& wood, const Making& making, const Length
       paragraph(lines_text(wood, making) + ". " + depth_text(wood) +
                 " From edge: the piece's outer edge, or where it has none the left or lower "
                 "one. Of a round hole its middle is told.");
-  return {{"FITTINGS, let in after glue-up, horns sawn off", page, {lines}}};
+  const bool leaf = is_leaf_work(wood);
+  return {{leaf ? "FITTINGS, let in after glue-up, horns sawn off" : "FITTINGS", page, {lines}}};
 }
 
 }  // namespace haunch

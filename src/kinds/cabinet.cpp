@@ -6,6 +6,7 @@
 #include "carcase_set_out.h"
 #include "cautions.h"
 #include "face_frame_set_out.h"
+#include "fittings.h"
 #include "front_grain.h"
 #include "fronts.h"
 #include "layout_spec.h"
@@ -80,6 +81,7 @@ Worked CabinetJob::work() const {
   }
   wood.open = open_by_design(planned.plan);
   worked.problems = hang_fronts(wood, std::move(fronts.all), planned.plan, carcase.inner);
+  add(worked.problems, let_in_described(wood, spec.own, unit));
   if (spec.own.says("fronts.grain_runs_on"))
     add_untold(worked.cautions, told_of_grain(wood, stacks_of_plain_fronts(planned.plan)));
   return worked;
@@ -110,6 +112,10 @@ JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string
   add(reading.problems, read.take_problems());
   if (shop != nullptr) {
     overlay(spec.own, shop->of_use(Use::cabinet), kOfCabinet);
+    if (spec.own["fittings"].by_shop) {  // a shop's are its doors'
+      spec.own.forget("fittings");
+      spec.own.fittings.clear();
+    }
     overlay(spec.door, shop->of_use(Use::cabinet), kOfDoor);
   }
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};

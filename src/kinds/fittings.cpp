@@ -23,6 +23,11 @@ struct Side {
   std::size_t along, across;
 };
 
+Surface opposite(Surface surface) {
+  if (surface == Surface::left) return Surface::right;
+  return surface == Surface::right ? Surface::left : surface;
+}
+
 Side side_of(const Piece& piece, Surface surface) {
   const std::array<std::pair<Axis, bool>, 6> outward{{{Axis::z, false},
                                                       {Axis::z, true},
@@ -36,12 +41,26 @@ Side side_of(const Piece& piece, Surface surface) {
   return {into, from_high, along, across};
 }
 
-/// Whether the edge of a piece that lies on the outside of its leaf is the far one across its
-/// width.
-bool outer_edge_is_high(const Assembly& assembly, const Piece& piece) {
-  const auto across = static_cast<std::size_t>(piece.place.axes[1]);
+/// What a piece is a part of, whose outer edges are told from: a leaf alone, or a pair, is the
+/// whole.
+Box outside_of(const Assembly& assembly, const Piece& piece) {
+  if (assembly.whole().kind != GroupKind::cabinet) return {{}, assembly.size};
+  return placed_blanks(assembly, piece.group);
+}
+
+/// Which of the edges across the width of a piece lie on the outside of what it is a part of.
+struct OuterEdges {
+  bool low = false, high = false;
+};
+
+/// What is wide from front to back has none: it is told from its front edge.
+OuterEdges outer_edges(const Assembly& assembly, const Piece& piece) {
+  const Axis axis = piece.place.axes[1];
+  if (axis == Axis::z) return {};
+  const auto across = static_cast<std::size_t>(axis);
+  const Box whole = outside_of(assembly, piece);
   const Length low = piece.place.origin[across];
-  return low > Length() && low + piece.blank[1] == assembly.size[across];
+  return {low == whole.low[across], low + piece.blank[1] == whole.high[across]};
 }
 
 /// What is let in to a side, as it is marked out there: places along it in the piece's own axis.
@@ -75,7 +94,8 @@ class Letter {
       : piece_(assembly.pieces[piece]),
         side_(side_of(piece_, surface)),
         name_(std::move(name)),
-        outer_is_high_(outer_edge_is_high(assembly, piece_)) {}
+        outer_(outer_edges(assembly, piece_)),
+        outer_is_high_(outer_.high && !outer_.low) {}
 
   void let_in(const Recess& recess) {
     Feature feature;
@@ -90,6 +110,8 @@ class Letter {
   }
 
   const Side& side() const { return side_; }
+  /// Whether places across its width are told from its outer edge.
+  bool has_outer_edge() const { return outer_.low != outer_.high; }
   Length extent(std::size_t axis) const { return piece_.blank[axis]; }
 
  private:
@@ -124,6 +146,11 @@ class Letter {
     return {side_.into, from, to, circle_about(u, v, recess.diameter)};
   }
 
+  SizeName across_name() const {
+    if (side_.across == 2) return SizeName::from_face;
+    return piece_.place.axes[1] == Axis::z ? SizeName::from_front : SizeName::from_edge;
+  }
+
   std::vector<NamedSize> sizes(const Recess& recess) const {
     std::vector<NamedSize> sizes;
     if (recess.is_hole())
@@ -138,13 +165,14 @@ class Letter {
       sizes.push_back({SizeName::from_edge, outer_is_high_
                                                 ? piece_.blank[1] - recess.along - recess.length
                                                 : recess.along});
-    sizes.push_back({side_.across == 1 ? SizeName::from_edge : SizeName::from_face, recess.across});
+    sizes.push_back({across_name(), recess.across});
     return sizes;
   }
 
   Piece& piece_;
   Side side_;
   std::string name_;
+  OuterEdges outer_;
   bool outer_is_high_;
 };
 
@@ -194,9 +222,11 @@ std::optional<std::size_t> piece_called(const Assembly& assembly, const std::str
   return {};
 }
 
-/// The low corner of the leaf that a piece is of: of a pair each has its own.
-const Triple& leaf_corner(const Assembly& assembly, std::size_t piece) {
-  return assembly.groups[assembly.pieces[piece].group].at.origin;
+/// Where the places in a piece are told from: the low corner of its leaf, of which a pair has two;
+/// of what is no leaf's its own.
+Triple told_from(const Assembly& assembly, const Piece& piece) {
+  const Group& group = assembly.groups[piece.group];
+  return group.kind == GroupKind::leaf ? group.at.origin : placed_blank(piece).low;
 }
 
 std::string unknown_piece(const Assembly& assembly, const std::string& name) {
@@ -207,7 +237,9 @@ std::string unknown_piece(const Assembly& assembly, const std::string& name) {
   std::vector<std::string_view> names;
   for (const Piece& piece : assembly.pieces)
     names.push_back(piece.name);
-  std::string message = "\"" + name + "\" is no piece of this leaf; ";
+  const bool cabinet = assembly.whole().kind == GroupKind::cabinet;
+  std::string message =
+      "\"" + name + "\" is no piece of this " + (cabinet ? "cabinet; " : "leaf; ");
   if (const std::string_view near = nearest_word(name, names); !near.empty())
     return message + "did you mean \"" + std::string(near) + "\"?";
   if (names.size() <= kFew) return message + "its pieces are " + quoted_list(names, "and");
@@ -218,14 +250,16 @@ std::string unknown_piece(const Assembly& assembly, const std::string& name) {
 /// Lets one described fitting in, or says why it can't be.
 class Describer {
  public:
+  /// `turned`: every place across the assembly is told from the right in place of from the left.
   Describer(Assembly& assembly, const FittingSpec& spec, std::size_t piece, std::string path,
-            Unit unit)
+            Unit unit, bool turned = false)
       : spec_(spec),
         piece_(assembly.pieces[piece]),
-        corner_(leaf_corner(assembly, piece)),
-        letter_(assembly, piece, spec.into, spec.name),
+        corner_(told_from(assembly, piece_)),
+        letter_(assembly, piece, turned ? opposite(spec.into) : spec.into, spec.name),
         path_(std::move(path)),
-        unit_(unit) {}
+        unit_(unit),
+        turned_(turned) {}
 
   std::vector<Problem> let_in() {
     for (std::size_t i = 0; i < spec_.recesses.size() && problems_.empty(); ++i)
@@ -233,8 +267,18 @@ class Describer {
     return std::move(problems_);
   }
 
+  /// Whether it would be let in where it is already.
+  bool is_its_own_twin() const {
+    if (opposite(spec_.into) != spec_.into) return false;
+    return std::all_of(spec_.recesses.begin(), spec_.recesses.end(), [&](const RecessSpec& it) {
+      const Recess recess = recess_of(it);
+      const Recess other = turned(recess);
+      return recess.along == other.along && recess.across == other.across;
+    });
+  }
+
  private:
-  void let_in(const RecessSpec& spec, const std::string& path) {
+  Recess recess_of(const RecessSpec& spec) const {
     const Side& side = letter_.side();
     const auto leaf_axis = static_cast<std::size_t>(piece_.place.axes[side.along]);
     Recess recess;
@@ -245,8 +289,23 @@ class Describer {
     recess.diameter = spec.diameter;
     recess.depth = spec.depth.value_or(letter_.extent(side.into));
     recess.across = spec.from.value_or(floor_half(letter_.extent(side.across) - spec.width));
+    return recess;
+  }
+
+  void let_in(const RecessSpec& spec, const std::string& path) {
+    const Recess recess = recess_of(spec);
     if (!is_on_piece(recess, path)) return;
-    letter_.let_in(recess);
+    letter_.let_in(turned_ ? turned(recess) : recess);
+  }
+
+  /// What is told from the outer edge of a piece at one side is told so of its twin's too.
+  Recess turned(Recess recess) const {
+    const Side& side = letter_.side();
+    if (piece_.place.axes[side.along] == Axis::x)
+      recess.along = letter_.extent(side.along) - recess.along - recess.length;
+    if (piece_.place.axes[side.across] == Axis::x && !letter_.has_outer_edge())
+      recess.across = letter_.extent(side.across) - recess.across - recess.width;
+    return recess;
   }
 
   /// Where the piece begins in its leaf.
@@ -289,8 +348,41 @@ class Describer {
   Letter letter_;
   std::string path_;
   Unit unit_;
+  bool turned_;
   std::vector<Problem> problems_;
 };
+
+/// The name of what stands to the other side: "right side" of "left side".
+std::string twin_name(std::string name) {
+  for (const auto& [one, other] : {std::pair<std::string, std::string>{"left", "right"},
+                                   std::pair<std::string, std::string>{"right", "left"}})
+    if (const std::size_t at = name.find(one); at != std::string::npos)
+      return name.replace(at, one.size(), other);
+  return name;
+}
+
+/// Lets the fitting in to the piece that stands to the other side as well, or turned about to the
+/// same piece where that has no side.
+std::vector<Problem> let_in_twin(Assembly& assembly, const FittingSpec& spec, std::size_t piece,
+                                 const std::string& path, Unit unit) {
+  const std::string name = twin_name(assembly.pieces[piece].name);
+  const auto twin = piece_called(assembly, name);
+  if (!twin)
+    return {{path + "/mirrored", "there is no \"" + name + "\" to be its twin; take it out", {}}};
+  Describer describer(assembly, spec, *twin, path, unit, true);
+  if (*twin == piece && describer.is_its_own_twin())
+    return {
+        {path + "/mirrored", "it is the same from the left and from the right; take it out", {}}};
+  return describer.let_in();
+}
+
+/// And to its twin, where the spec asks for that.
+std::vector<Problem> let_in_described(Assembly& assembly, const FittingSpec& spec,
+                                      std::size_t piece, const std::string& path, Unit unit) {
+  std::vector<Problem> problems = Describer(assembly, spec, piece, path, unit).let_in();
+  if (problems.empty() && spec.mirrored) problems = let_in_twin(assembly, spec, piece, path, unit);
+  return problems;
+}
 
 }  // namespace
 
@@ -316,7 +408,7 @@ std::vector<Problem> let_in_described(Assembly& assembly, const Spec& all, Unit 
     const std::string path = "/fittings/" + std::to_string(i);
     std::vector<Problem> its;
     if (const auto piece = piece_called(assembly, spec.on))
-      its = Describer(assembly, spec, *piece, path, unit).let_in();
+      its = let_in_described(assembly, spec, *piece, path, unit);
     else
       its.push_back({path + "/on", unknown_piece(assembly, spec.on), {}});
     problems.insert(problems.end(), its.begin(), its.end());

@@ -1,4 +1,5 @@
-// Hinges, locks and other fittings let in to the pieces of a leaf.
+// Hinges, locks and other fittings let in to the pieces of a leaf, and fittings that a spec describes
+// in any piece.
 #pragma once
 
 #include <vector>

@@ -29,7 +29,8 @@ std::vector<FittingSpec> fittings_of(const std::vector<KeyValues>& items) {
                         item.text("fittings[].on"),
                         item.word<Surface>("fittings[].into").value_or(Surface::face),
                         item.size("fittings[].at").value_or(Length()),
-                        {}};
+                        {},
+                        item.says("fittings[].mirrored")};
     if (fitting.name.empty()) fitting.name = "fitting " + std::to_string(fittings.size() + 1);
     for (const KeyValues& recess : item["fittings[].cuts"].items)
       fitting.recesses.push_back(recess_of(recess));

@@ -116,8 +116,9 @@ struct FittingSpec {
   std::string name;
   std::string on;  // the name or the mark of a piece
   Surface into = Surface::face;
-  Length at;  // above the leaf's foot, or from its left edge
+  Length at;  // above the leaf's foot, or from its left edge; of what is no leaf's, of the piece's
   std::vector<RecessSpec> recesses;
+  bool mirrored = false;  // the same in the piece that stands to the other side as this one does
 };
 
 /// Everything that one document states: values by key, and beside them what is no plain value,

@@ -45,6 +45,25 @@ std::vector<std::string> not_ok(const Assembly& wood) {
 
 const std::vector<std::string> kNothing;
 
+/// In which piece a fitting is let in, and where a recess of it lies in the cabinet: "left side 0
+/// to 18, 600 to 660, 400 to 460".
+std::vector<std::string> lets_in(const Assembly& wood, std::string_view fitting) {
+  std::vector<std::string> all;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features) {
+      if (!feature.fitting || feature.fitting->name != fitting) continue;
+      std::string text = piece.name;
+      all.push_back(text);
+      if (feature.cuts.empty()) continue;
+      const Box box = placed(feature.cuts.front(), piece.place);
+      for (std::size_t axis = 0; axis < 3; ++axis)
+        text += (axis == 0 ? " " : ", ") + decimal(box.low[axis], Unit::mm) + " to " +
+                decimal(box.high[axis], Unit::mm);
+      all.back() = text;
+    }
+  return all;
+}
+
 std::string chains(const Worked& worked) {
   std::string text;
   for (const Chain& chain : worked.chains) {
@@ -366,6 +385,50 @@ TEST_CASE("Plain fronts of board have strips at all four edges, within their siz
   CHECK(refused(cabinet(R"("fronts": {"edge_strip": 2}, "layout": {"front": "fixed"})")) ==
         "/fronts/edge_strip: is for plain fronts of board, and these are of wood; take it out, or "
         "say by \"material\" what board they are of");
+}
+
+TEST_CASE("A fitting is let in to any piece, and to its twin at the other side") {
+  const auto fitted = [](std::string_view fitting) {
+    return cabinet(R"("layout": {"columns": [{"width": 400, "front": "door"}, {"front": "door"}]},
+                      "fittings": [{"name": "it", )" +
+                   std::string(fitting) + "}]");
+  };
+  const auto lies = [&](std::string_view fitting) {
+    return lets_in(work(fitted(fitting)).assembly, "it");
+  };
+  using Lies = std::vector<std::string>;
+  // Places are the piece's own: from its foot, its left end, its front edge.
+  CHECK(lies(R"("on": "left side", "into": "right", "at": 600, "mirrored": true,
+                "cuts": [{"length": 60, "width": 40, "from": 100, "depth": 5}])") ==
+        Lies{"left side 13 to 18, 600 to 660, 100 to 140",
+             "right side 882 to 887, 600 to 660, 100 to 140"});
+  CHECK(lies(R"("on": "partition 1", "into": "left", "at": 206, "mirrored": true,
+                "cuts": [{"length": 60, "width": 40, "from": 100, "depth": 5}])") ==
+        Lies{"partition 1 418 to 423, 218 to 278, 100 to 140",
+             "partition 1 431 to 436, 218 to 278, 100 to 140"});
+  // The bottom begins 6 in the left side, at 12, and ends at 888.
+  CHECK(lies(R"("on": "bottom", "into": "upper", "at": 50, "mirrored": true,
+                "cuts": [{"length": 60, "width": 40, "from": 100, "depth": 5}])") ==
+        Lies{"bottom 62 to 122, 13 to 18, 100 to 140", "bottom 778 to 838, 13 to 18, 100 to 140"});
+  // Leaf 1 stands from 1.5 to 425.5, at 1.5 above the floor: its stiles from their outer edges.
+  CHECK(lies(R"("on": "door 1, left stile", "into": "face", "at": 300, "mirrored": true,
+                "cuts": [{"length": 60, "width": 10, "from": 20, "depth": 5}])") ==
+        Lies{"door 1, left stile 21.5 to 31.5, 301.5 to 361.5, -20 to -15",
+             "door 1, right stile 395.5 to 405.5, 301.5 to 361.5, -20 to -15"});
+  CHECK(refused(fitted(R"("on": "left sid", "into": "right", "at": 0,
+                          "cuts": [{"length": 60, "width": 40, "depth": 5}])")) ==
+        "/fittings/0/on: \"left sid\" is no piece of this cabinet; did you mean \"left side\"?");
+  CHECK(refused(fitted(R"("on": "back", "into": "face", "at": 100, "mirrored": true,
+                          "cuts": [{"length": 60, "width": 40, "depth": 5}])")) ==
+        "/fittings/0/mirrored: it is the same from the left and from the right; take it out");
+}
+
+TEST_CASE("Fittings of a shop file are let in to doors, and not in the case") {
+  const ShopDefaults doors = shop(
+      R"({"units": "mm", "fittings": [{"name": "catch", "on": "right stile", "into": "back",
+          "at": 100, "cuts": [{"diameter": 5, "depth": 8}]}]})");
+  const Assembly fitted = wood(cabinet(R"("layout": {"front": "door"})"), &doors);
+  CHECK(lets_in(fitted, "catch") == std::vector<std::string>{"door 1, right stile"});
 }
 
 TEST_CASE("What a cabinet cannot be is told with what would be right") {
