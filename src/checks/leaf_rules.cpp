@@ -109,12 +109,18 @@ void check_size(Bench& bench, const Leaf& leaf) {
            Bounds{{}, kLongestLumber, {}, high});
 }
 
+/// Whether it closes something: a framed end of a case stands there for good.
+bool is_fitted(const Assembly& assembly, std::size_t group) {
+  return group == 0 || std::any_of(assembly.fits.begin(), assembly.fits.end(),
+                                   [&](const Fit& fit) { return fit.group == group; });
+}
+
 }  // namespace
 
 void check_leaves(Bench& bench, Unit unit, const Service& service) {
   for (std::size_t group = 0; group < bench.assembly.groups.size(); ++group) {
     if (bench.assembly.groups[group].kind != GroupKind::leaf ||
-        pieces_of(bench.assembly, group).empty())
+        pieces_of(bench.assembly, group).empty() || !is_fitted(bench.assembly, group))
       continue;
     const Leaf leaf{service, group, first_of(bench.assembly, group),
                     placed_blanks(bench.assembly, group)};

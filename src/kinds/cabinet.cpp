@@ -80,20 +80,22 @@ Worked CabinetJob::work() const {
     add_group(wood, set_out_face_frame(*planned.plan.frame), at);
   }
   wood.open = open_by_design(planned.plan);
-  worked.problems = hang_fronts(wood, std::move(fronts.all), planned.plan, carcase.inner);
+  worked.problems = hang_fronts(wood, std::move(fronts.all), planned.plan, carcase);
   add(worked.problems, let_in_described(wood, spec.own, unit));
   if (spec.own.says("fronts.grain_runs_on"))
     add_untold(worked.cautions, told_of_grain(wood, stacks_of_plain_fronts(planned.plan)));
   return worked;
 }
 
-/// Reads the keys of all doors.
-void read_doors(ValueReader& read, const Value& item, Spec& door) {
-  const Value* fronts = item.find("fronts");
-  const Value* doors = fronts != nullptr ? fronts->find("door") : nullptr;
-  if (doors == nullptr) return;
-  if (read.is_object(*doors, "/fronts/door", "an object; write the keys of a door in it"))
-    read_keys(read, *doors, "/fronts/door", {.of = kOfDoor, .elsewhere = &said_by_cabinet()}, door);
+/// Reads the keys of a leaf that stand under one of the cabinet's, in the object `of`.
+void read_leaf(ValueReader& read, const Value& item, std::string_view of, std::string_view key,
+               Spec& leaf) {
+  const Value* object = item.find(of);
+  const Value* its = object != nullptr ? object->find(key) : nullptr;
+  if (its == nullptr) return;
+  const std::string path = child_path(child_path("", of), key);
+  if (read.is_object(*its, path, "an object; write the keys of a door in it"))
+    read_keys(read, *its, path, {.of = kOfDoor, .elsewhere = &said_by_cabinet()}, leaf);
 }
 
 }  // namespace
@@ -105,7 +107,9 @@ JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string
   spec.own = std::move(reading.spec);
   spec.door.units = spec.own.units;
   ValueReader read(spec.own.units);
-  read_doors(read, item, spec.door);
+  spec.end.units = spec.own.units;
+  read_leaf(read, item, "fronts", "door", spec.door);
+  read_leaf(read, item, "case", "end", spec.end);
   spec.layout = read_layout(read, item, NodesOf::cabinet);
   for (Given& given : given_lengths(read.take_lengths()))
     reading.given.push_back(std::move(given));
@@ -117,6 +121,7 @@ JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string
       spec.own.fittings.clear();
     }
     overlay(spec.door, shop->of_use(Use::cabinet), kOfDoor);
+    overlay(spec.end, shop->of_use(Use::cabinet), kOfDoor);
   }
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<CabinetJob>();

@@ -9,6 +9,7 @@
 #include "cabinet_cautions.h"
 #include "cabinet_chains.h"
 #include "drawer_plan.h"
+#include "framed_end.h"
 #include "front_grain.h"
 #include "ledger.h"
 
@@ -29,6 +30,7 @@ class CabinetPlanner {
   void settle_frame();
   void place_case();
   void demand_room_for_tails();
+  void make_ends();
   void settle_fronts();
   void settle_front_strip();
   LayoutRules rules() const;
@@ -104,6 +106,7 @@ void CabinetPlanner::place_case() {
   carcase.width = plan_.size[0] - (plan_.frame ? plan_.frame->over.across() : kNone);
   carcase.height = plan_.size[1];
   carcase.depth = plan_.size[2] - carcase.front - behind;
+  if (carcase.framed_ends) make_ends();
   // Flush with the frame's bottom rail, so that what stands behind it slides out.
   const Length rail = plan_.frame ? plan_.frame->foot() : kNone;
   carcase.floor = carcase.toe.height + std::max(rail, carcase.stuff.thickness);
@@ -122,6 +125,17 @@ void CabinetPlanner::place_case() {
   if (carcase.back_front() <= carcase.front + carcase.rail_width)
     ledger_.problem({"size.depth", "case.back.from_back"},
                     "what stands before the back leaves no depth in the case; make it deeper");
+}
+
+void CabinetPlanner::make_ends() {
+  CarcasePlan& carcase = plan_.carcase;
+  if (carcase.depth <= kNone || carcase.height <= carcase.foot()) return;
+  MadeEnd end = make_framed_end(spec_, carcase.depth, carcase.height - carcase.foot());
+  add(ledger_.problems, std::move(end.problems));
+  for (Assumed& it : end.assumed)
+    ledger_.assumed.push_back(std::move(it));
+  if (!ledger_.clean()) return;
+  carcase.end = std::move(end.wood);
 }
 
 /// Of what ends with the sides.
@@ -452,8 +466,10 @@ static bool pins_meet_in_partitions(const ResolvedLayout& layout) {
 
 void CabinetPlanner::place_shelves() {
   if (has_loose_shelves(spec_.layout))
-    pin_holes_ = settle_pin_holes(ledger_, plan_.carcase.stuff.thickness,
-                                  pins_meet_in_partitions(plan_.layout));
+    pin_holes_ =
+        settle_pin_holes(ledger_, plan_.hinges,
+                         {plan_.carcase.stuff.thickness, pins_meet_in_partitions(plan_.layout),
+                          plan_.carcase.framed_ends});
   for (const LaidOpening& opening : plan_.layout.openings)
     place_shelves(opening);
 }

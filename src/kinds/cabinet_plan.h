@@ -21,6 +21,7 @@ inline constexpr std::size_t kCaseOfCabinet = 1;
 struct CabinetSpec {
   Spec own;
   Spec door;  // of all its doors; those of all its drawers are among its own
+  Spec end;   // of its framed ends
   LayoutNode layout;
 };
 

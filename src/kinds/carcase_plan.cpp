@@ -106,7 +106,15 @@ void settle_depth(Ledger& ledger, CarcasePlan& plan) {
 }
 
 void settle_joints(Ledger& ledger, CarcasePlan& plan) {
-  plan.joint = ledger.choose<CaseJoint>("case.joint", CaseJoint::housed, kUsualCase);
+  plan.framed_ends =
+      ledger.choose<CaseSides>("case.ends", CaseSides::boards, kUsualCase) == CaseSides::framed;
+  plan.joint = ledger.choose<CaseJoint>(
+      "case.joint", plan.framed_ends ? CaseJoint::butted : CaseJoint::housed,
+      plan.framed_ends ? "usual between framed ends: held by screws or cleats" : kUsualCase);
+  if (plan.framed_ends && plan.joint != CaseJoint::butted && plan.joint != CaseJoint::dowel)
+    ledger.problem({"case.joint"},
+                   "what is let in to a framed end would run out beside its panel; write "
+                   "\"butted\" or \"dowel\"");
   plan.allowance = ledger.take("case.fit_allowance", ledger.pick(100, 1, 128),
                                "so that what is housed or grooved goes home");
   settle_case_joint(ledger, plan, plan.joint);
@@ -124,7 +132,9 @@ void settle_ends(Ledger& ledger, CarcasePlan& plan) {
 
 void settle_back(Ledger& ledger, CarcasePlan& plan) {
   BackPlan& back = plan.back;
-  back.fit = ledger.choose<BackFit>("case.back.fit", BackFit::grooved, kUsualBack);
+  back.fit = ledger.choose<BackFit>(
+      "case.back.fit", plan.framed_ends ? BackFit::rebated : BackFit::grooved,
+      plan.framed_ends ? "its grooves would meet the mortises of framed ends" : kUsualBack);
   if (back.fit == BackFit::none) return;
   back.stuff =
       stuff_of(ledger, "case.back.material", "case.back.thickness",
@@ -170,8 +180,18 @@ void settle_toe(Ledger& ledger, CarcasePlan& plan) {
   if (ledger.spec.speaks_of("feet")) return settle_feet(ledger, plan);
   ToePlan& toe = plan.toe;
   const bool stated = ledger.spec.speaks_of("toe");
-  toe.by = ledger.choose<ToeBy>("toe.by", stated ? ToeBy::notched : ToeBy::none,
-                                stated ? "usual for a toe" : "it stands or hangs on its sides");
+  toe.by = ledger.choose<ToeBy>("toe.by",
+                                !stated            ? ToeBy::none
+                                : plan.framed_ends ? ToeBy::base
+                                                   : ToeBy::notched,
+                                !stated ? "it stands or hangs on its sides"
+                                : plan.framed_ends
+                                    ? "a notch would cut the joints at the foot of framed ends"
+                                    : "usual for a toe");
+  if (plan.framed_ends && toe.by == ToeBy::notched)
+    ledger.problem({"toe.by"},
+                   "a notch would cut the joint of stile and rail at the foot of a framed end; "
+                   "write \"base\" or \"legs\"");
   if (!toe.is_there()) return;
   toe.height = ledger.take("toe.height", ledger.pick(100'000, 4, 1), "usual for a toe");
   toe.setback = ledger.take("toe.setback", ledger.pick(60'000, 5, 2), "room for toes");

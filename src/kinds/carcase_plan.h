@@ -139,6 +139,8 @@ struct CarcasePlan {
   Length tongue, below_tongue;  // bare-faced tongues: how thick, and what their housings leave
   std::optional<CaseDowels> dowels;
   std::optional<CaseTails> tails;
+  bool framed_ends = false;
+  std::optional<Assembly> end;  // of framed ones, as it is made: from its zero at its face
   CaseEnd top = CaseEnd::whole, bottom = CaseEnd::whole;
   Length rail_width;
   Length floor;  // upper face of the bottom; where there is none, of what would be
@@ -159,8 +161,10 @@ struct CarcasePlan {
   Length depth_at(const InnerPlan& its, bool high_end) const {
     return (high_end ? its.high_opposed : its.low_opposed) ? opposed_depth : joint_depth;
   }
-  Length inside_left() const { return over + stuff.thickness; }
-  Length inside_right() const { return over + width - stuff.thickness; }
+  /// Of a side.
+  Length side_thickness() const { return end ? end->size[2] : stuff.thickness; }
+  Length inside_left() const { return over + side_thickness(); }
+  Length inside_right() const { return over + width - side_thickness(); }
   /// The lower face of a whole top, or of its rails; where there is neither the top of the sides.
   Length ceiling() const { return top == CaseEnd::none ? height : height - stuff.thickness; }
   /// Whether its bottom ends with the sides.

@@ -10,6 +10,7 @@
 #include "end_joint.h"
 #include "groove.h"
 #include "housing.h"
+#include "leaves.h"
 #include "marks.h"
 #include "tongue.h"
 
@@ -28,6 +29,18 @@ constexpr Length kNone;
 /// Where on what receives it a piece ends: between its ends, or at one of them, where nothing is
 /// left for a housing to stand in.
 enum class Meeting : unsigned char { between, at_low_end, at_high_end };
+
+/// Of the stiles of a group the foremost, or the one at the rear.
+std::size_t stile_of(const Assembly& wood, std::size_t group, bool rear) {
+  std::optional<std::size_t> found;
+  for (const std::size_t number : pieces_of(wood, group)) {
+    if (wood.pieces[number].role != Role::stile) continue;
+    const auto place = [&](std::size_t its) { return placed_blank(wood.pieces[its]).low[2]; };
+    if (!found || (rear ? place(number) > place(*found) : place(number) < place(*found)))
+      found = number;
+  }
+  return found.value_or(0);
+}
 
 /// Sets a case out: sides, what closes it, what stands in it, its back.
 class CarcaseSetter {
@@ -53,7 +66,7 @@ class CarcaseSetter {
     for (const Joined& its : with_own_)
       its.joint->add_own_pieces(wood_, its.end);
     add_strips();
-    return {std::move(wood_), std::move(inner_)};
+    return {std::move(wood_), sides_, std::move(inner_)};
   }
 
  private:
@@ -73,6 +86,7 @@ class CarcaseSetter {
   };
 
   void add_sides();
+  void add_framed_ends();
   void add_end(CaseEnd end, const std::string& name, Role role, Length low, Meeting meeting);
   void add_inner(const InnerPlan& inner);
   void add_back();
@@ -98,6 +112,7 @@ class CarcaseSetter {
 
   const CarcasePlan& plan_;
   Assembly wood_;
+  std::array<SideMembers, 2> sides_;
   std::vector<std::size_t> inner_;  // the pieces of plan_.inner
   std::vector<std::size_t> bottoms_, tops_;
   std::vector<Joined> with_own_;
@@ -112,12 +127,29 @@ std::size_t CarcaseSetter::add(const std::string& name, Role role, const Triple&
 }
 
 void CarcaseSetter::add_sides() {
+  if (plan_.end) return add_framed_ends();
   const Length thickness = plan_.stuff.thickness;
   const Triple blank{plan_.height - plan_.foot(), plan_.depth, thickness};
-  for (const bool right : {false, true})
-    add(right ? "right side" : "left side", Role::side, blank,
-        {{right ? plan_.inside_right() : plan_.over, plan_.foot(), plan_.front}, kUpright},
-        plan_.stuff);
+  for (const bool right : {false, true}) {
+    const std::size_t side =
+        add(right ? "right side" : "left side", Role::side, blank,
+            {{right ? plan_.inside_right() : plan_.over, plan_.foot(), plan_.front}, kUpright},
+            plan_.stuff);
+    sides_[right ? 1 : 0] = {side, side};
+  }
+}
+
+/// Each turned so that its face looks outwards: the left one's right stile is the front one.
+void CarcaseSetter::add_framed_ends() {
+  for (const bool right : {false, true}) {
+    Place at;
+    at.axes = {Axis::z, Axis::y, Axis::x};
+    at.backwards = {!right, false, right};
+    at.origin = {right ? plan_.over + plan_.width : plan_.over, plan_.foot(),
+                 right ? plan_.front : plan_.rear()};
+    const std::size_t group = add_group(wood_, *plan_.end, at, right ? "right-end" : "left-end");
+    sides_[right ? 1 : 0] = {stile_of(wood_, group, false), stile_of(wood_, group, true)};
+  }
 }
 
 /// Dowels in such a stretch of the end of what is so thick. Where another end stands on the other
@@ -212,7 +244,7 @@ std::size_t CarcaseSetter::add_upright(const std::string& name, Role role, const
 void CarcaseSetter::add_end(CaseEnd end, const std::string& name, Role role, Length low,
                             Meeting meeting) {
   const Area at{plan_.inside_left(), plan_.inside_right(), low, low + plan_.stuff.thickness};
-  Ends ends{{kLeftSide}, {kRightSide}, meeting};
+  Ends ends{sides_[0].all(), sides_[1].all(), meeting};
   std::vector<std::size_t>& made = role == Role::top ? tops_ : bottoms_;
   if (end == CaseEnd::whole) {
     ends.groove = plan_.back_groove();
@@ -241,15 +273,14 @@ void CarcaseSetter::add_inner(const InnerPlan& inner) {
                              const std::vector<std::size_t>& otherwise) {
     return its ? std::vector<std::size_t>{inner_[*its]} : otherwise;
   };
-  const Ends ends{
-      receivers(inner.low, inner.upright ? bottoms_ : std::vector<std::size_t>{kLeftSide}),
-      receivers(inner.high, inner.upright ? tops_ : std::vector<std::size_t>{kRightSide}),
-      Meeting::between,
-      inner.low_opposed,
-      inner.high_opposed,
-      {},
-      inner.joint,
-      inner.stuff};
+  const Ends ends{receivers(inner.low, inner.upright ? bottoms_ : sides_[0].all()),
+                  receivers(inner.high, inner.upright ? tops_ : sides_[1].all()),
+                  Meeting::between,
+                  inner.low_opposed,
+                  inner.high_opposed,
+                  {},
+                  inner.joint,
+                  inner.stuff};
   const Length rear =
       inner.role == Role::drawer_rail ? plan_.front + plan_.rail_width : plan_.back_front();
   inner_.push_back(inner.upright ? add_upright(numbered(inner.role), inner.role, inner.at, ends)
@@ -295,7 +326,7 @@ GrooveRef work_for_back(Assembly& wood, std::size_t piece, FeatureKind kind, con
                           {cut},
                           {{SizeName::width, cut.extent(1)},
                            {SizeName::depth, cut.extent(2)},
-                           {SizeName::from_back, its.blank[1] - cut.high[1]}}});
+                           {SizeName::from_back, placed_blank(its).high[2] - room.high[2]}}});
   return {piece, its.features.size() - 1};
 }
 
@@ -319,8 +350,8 @@ void CarcaseSetter::groove_back(std::size_t back) {
     design.bite = plan.depth - plan.gap;
     house_panel(wood_, groove, back, heading, design);
   };
-  receive(kLeftSide, {Axis::x, false});
-  receive(kRightSide, {Axis::x, true});
+  receive(sides_[0].rear, {Axis::x, false});
+  receive(sides_[1].rear, {Axis::x, true});
   if (plan_.bottom == CaseEnd::whole) receive(bottoms_.front(), {Axis::y, false});
   if (plan_.top == CaseEnd::whole) receive(tops_.front(), {Axis::y, true});
 }
@@ -328,14 +359,14 @@ void CarcaseSetter::groove_back(std::size_t back) {
 void CarcaseSetter::rebate_back(std::size_t back) {
   const BackPlan& plan = plan_.back;
   for (const bool right : {false, true}) {
-    Box room = placed_blank(wood_.pieces[right ? kRightSide : kLeftSide]);
+    const std::size_t side = sides_[right ? 1 : 0].rear;
+    Box room = placed_blank(wood_.pieces[side]);
     room.low[2] = plan_.back_front();
     if (right)
       room.high[0] = room.low[0] + plan.depth;
     else
       room.low[0] = room.high[0] - plan.depth;
-    const GrooveRef rebate =
-        work_for_back(wood_, right ? kRightSide : kLeftSide, FeatureKind::rebate, room);
+    const GrooveRef rebate = work_for_back(wood_, side, FeatureKind::rebate, room);
     Clearances design;
     design.bearing = Length();
     design.bottom = plan.gap;
@@ -345,8 +376,8 @@ void CarcaseSetter::rebate_back(std::size_t back) {
 }
 
 void CarcaseSetter::plant_back(std::size_t back) {
-  for (const std::size_t side : {kLeftSide, kRightSide}) {
-    butt(wood_, {Junction(wood_, side, back, {Axis::z, false}, Axis::x)});
+  for (const SideMembers& side : sides_) {
+    butt(wood_, {Junction(wood_, side.rear, back, {Axis::z, false}, Axis::x)});
     wood_.joints.back().kind = JointKind::planted;
   }
 }
@@ -370,14 +401,17 @@ void CarcaseSetter::add_toe() {
   if (!notched) return;
   const Length into = toe.setback - plan_.front;
   for (const bool at_right : {false, true}) {
-    const std::size_t side = at_right ? kRightSide : kLeftSide;
+    const std::size_t side = sides_[at_right ? 1 : 0].front;
     Piece& piece = wood_.pieces[side];
-    if (into > Length())
-      piece.features.push_back(
-          {FeatureKind::notch,
-           {},
-           {Box{{Length(), Length(), Length()}, {toe.height, into, thickness}}},
-           {{SizeName::length, toe.height}, {SizeName::depth, into}}});
+    if (into > Length()) {
+      Box notch = placed_blank(piece);
+      notch.high[1] = notch.low[1] + toe.height;
+      notch.high[2] = notch.low[2] + into;
+      piece.features.push_back({FeatureKind::notch,
+                                {},
+                                {in_own_axes(notch, piece.place)},
+                                {{SizeName::length, toe.height}, {SizeName::depth, into}}});
+    }
     butt(wood_, {Junction(wood_, side, board, {Axis::x, at_right}, Axis::z)});
   }
 }
@@ -418,7 +452,7 @@ void CarcaseSetter::add_hanging() {
   const std::size_t rail = add_board(cleat ? "hanging cleat" : "hanging rail", low);
   for (const bool at_right : {false, true})
     butt(wood_,
-         {Junction(wood_, at_right ? kRightSide : kLeftSide, rail, {Axis::x, at_right}, Axis::z)});
+         {Junction(wood_, sides_[at_right ? 1 : 0].rear, rail, {Axis::x, at_right}, Axis::z)});
   if (!cleat) return;
   // Both are bevelled by 45 degrees, so that the case's hooks behind the wall's.
   const std::size_t wall = add_board("wall cleat", low + thickness - high);
@@ -485,23 +519,29 @@ void CarcaseSetter::add_run(const RunPlan& run) {
           {plan_.back_front() - run.front, run.at.height(), run.at.width() + run.depth},
           {{run.at.left - (run.right ? kNone : run.depth), run.at.low, run.front}, kBackwards},
           plan_.stuff);
-  const std::size_t side = run.right ? kRightSide : kLeftSide;
-  const End end{
-      Junction(wood_, run.fixed ? inner_[*run.fixed] : side, strip, {Axis::x, run.right}, Axis::y)};
-  if (run.depth > kNone) {
-    Housing(HousingDesign{run.depth, plan_.allowance}).cut(wood_, end);
-  } else {
-    butt(wood_, end);
+  const auto stands = [&](std::size_t on) {
+    return End{Junction(wood_, on, strip, {Axis::x, run.right}, Axis::y)};
+  };
+  const SideMembers& side = sides_[run.right ? 1 : 0];
+  if (run.depth > kNone)
+    return Housing(HousingDesign{run.depth, plan_.allowance})
+        .cut(wood_, stands(run.fixed ? inner_[*run.fixed] : side.front));
+  for (const std::size_t on : run.fixed ? std::vector{inner_[*run.fixed]} : side.all()) {
+    butt(wood_, stands(on));
     wood_.joints.back().kind = JointKind::planted;
   }
 }
 
 void CarcaseSetter::add_loose(const LooseShelves& shelves) {
-  const auto bound = [&](const std::optional<std::size_t>& inner, std::size_t side) {
-    return inner ? inner_[*inner] : side;
+  const auto bound = [&](const std::optional<std::size_t>& inner, const SideMembers& side) {
+    return inner ? SideMembers{inner_[*inner], inner_[*inner]} : side;
   };
-  bore_rows(wood_, bound(shelves.left, kLeftSide), true, shelves.pins);
-  bore_rows(wood_, bound(shelves.right, kRightSide), false, shelves.pins);
+  const auto bore = [&](const SideMembers& its, bool looks_right) {
+    bore_row(wood_.pieces[its.front], looks_right, shelves.pins, shelves.pins.front);
+    bore_row(wood_.pieces[its.rear], looks_right, shelves.pins, shelves.pins.rear);
+  };
+  bore(bound(shelves.left, sides_[0]), true);
+  bore(bound(shelves.right, sides_[1]), false);
   for (const std::size_t hole : shelves.pins.used) {
     const std::size_t shelf =
         add(numbered(Role::shelf), Role::shelf,

@@ -118,8 +118,8 @@ inline constexpr std::string_view kWords<CaseJoint>[] = {
 template <>
 inline constexpr std::string_view kWords<CaseSides>[] = {"boards", "framed"};
 template <>
-inline constexpr std::string_view kWords<ShelfJoint>[] = {
-    "loose", "housed", "stopped-housing", "tongued", "dowel", "butted"};
+inline constexpr std::string_view kWords<ShelfJoint>[] = {"loose",   "housed", "stopped-housing",
+                                                          "tongued", "dowel",  "butted"};
 template <>
 inline constexpr std::string_view kWords<CaseEnd>[] = {"whole", "rails", "none"};
 template <>

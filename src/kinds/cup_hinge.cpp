@@ -44,28 +44,32 @@ void let_in_cups(Assembly& assembly, std::size_t leaf, std::size_t post, bool hi
   const int number = hinges.number.value_or(usual_cup_hinges(stile.blank[0]));
   const Length between = stile.blank[0] - hinges.from_end * 2;
   const Length in = hinges.from_edge + floor_half(hinges.diameter);
+  const Box leaf_box = placed_blank(stile);
+  const Box beyond = placed_blank(stands);
   for (int i = 0; i < number; ++i) {
     const std::string name = fmt::format("{}, hinge {}", group_name(assembly.groups[leaf]), i + 1);
-    const Length along = hinges.from_end + floor_divide(between * i, number - 1);
+    const Length height = leaf_box.low[1] + hinges.from_end + floor_divide(between * i, number - 1);
+    const Length beside = hinged_right ? leaf_box.high[0] - in : leaf_box.low[0] + in;
     bore(stile, {FeatureKind::hinge_cup,
                  name,
-                 along,
-                 hinged_right ? stile.blank[1] - in : in,
+                 2,
+                 false,
+                 {beside, height, Length()},
                  hinges.diameter,
                  hinges.depth,
-                 true,
-                 {SizeName::from_edge, in}});
-    const Length height = stile.place.origin[1] + along - stands.place.origin[1];
+                 {{SizeName::from_foot, height - leaf_box.low[1]}, {SizeName::from_edge, in}}});
     const Length across = behind + hinges.plate;
-    for (const Length screw : {-kPlateScrew, kPlateScrew})
+    for (const Length screw : {-kPlateScrew, kPlateScrew}) {
+      const Length at = height + screw;
       bore(stands, {FeatureKind::screw_hole,
                     name,
-                    height + screw,
-                    across,
+                    0,
+                    hinged_right,
+                    {Length(), at, beyond.low[2] + across},
                     kPlateHole,
                     kPlateDepth,
-                    !hinged_right,
-                    {SizeName::from_front, across}});
+                    {{SizeName::from_foot, at - beyond.low[1]}, {SizeName::from_front, across}}});
+    }
   }
 }
 

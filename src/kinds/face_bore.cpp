@@ -8,18 +8,17 @@ namespace haunch {
 
 void bore(Piece& piece, const FaceBore& hole) {
   const Length radius = floor_half(hole.diameter);
-  const Length from = hole.from_high ? piece.blank[2] - hole.depth : Length();
-  const Triple low{hole.along - radius, hole.across - radius, from};
-  Feature feature;
-  feature.kind = hole.kind;
-  feature.fitting = Fitting{hole.name, 2, hole.from_high};
-  feature.prisms = {
-      round_hole({low, {low[0] + hole.diameter, low[1] + hole.diameter, low[2] + hole.depth}}, 2,
-                 bore_corners(hole.diameter))};
-  feature.sizes = {{SizeName::diameter, hole.diameter},
-                   {SizeName::depth, hole.depth},
-                   {hole.told_along, hole.along},
-                   hole.told};
+  const Box blank = placed_blank(piece);
+  Box room;
+  for (std::size_t axis = 0; axis < 3; ++axis) {
+    room.low[axis] = hole.middle[axis] - radius;
+    room.high[axis] = room.low[axis] + hole.diameter;
+  }
+  room.low[hole.into] = hole.upwards ? blank.low[hole.into] : blank.high[hole.into] - hole.depth;
+  room.high[hole.into] = room.low[hole.into] + hole.depth;
+  Feature feature = bored_in_face(piece, room, hole.kind, hole.name);
+  feature.sizes = {{SizeName::diameter, hole.diameter}, {SizeName::depth, hole.depth}};
+  feature.sizes.insert(feature.sizes.end(), hole.told.begin(), hole.told.end());
   piece.features.push_back(std::move(feature));
 }
 

@@ -1,7 +1,9 @@
-// Round holes bored for a fitting in the face of a piece.
+// Round holes bored for a fitting in the face or the back of a piece.
 #pragma once
 
+#include <cstddef>
 #include <string>
+#include <vector>
 
 #include "haunch/wood.h"
 
@@ -10,11 +12,11 @@ namespace haunch {
 struct FaceBore {
   FeatureKind kind = FeatureKind::screw_hole;
   std::string name;      // of its fitting
-  Length along, across;  // its middle, from the low end and the low edge
+  std::size_t into = 0;  // the assembly's axis along which it is bored
+  bool upwards = true;   // towards higher figures, from the piece's side that lies there
+  Triple middle;         // in the assembly; along `into` it does not matter
   Length diameter, depth;
-  bool from_high = false;
-  NamedSize told;  // across, from where it is told
-  SizeName told_along = SizeName::from_foot;
+  std::vector<NamedSize> told;  // where it is told to be
 };
 
 void bore(Piece& piece, const FaceBore& hole);

@@ -6,7 +6,6 @@
 #include <string>
 #include <utility>
 
-#include "carcase_set_out.h"
 #include "cautions.h"
 #include "door.h"
 #include "doorset_leaf.h"
@@ -229,10 +228,10 @@ Fit fit_of(const MadeFront& made, const CabinetPlan& plan) {
 }
 
 /// The piece of the case that a leaf hangs on.
-std::size_t post_of(const FrontPlan& front, const std::vector<std::size_t>& inner) {
+std::size_t post_of(const FrontPlan& front, const SetOutCarcase& carcase) {
   const bool right = front.hangs == Side::right;
   const std::optional<std::size_t>& its = right ? front.right : front.left;
-  return its ? inner[*its] : right ? kRightSide : kLeftSide;
+  return its ? carcase.inner[*its] : carcase.sides[right ? 1 : 0].front;
 }
 
 }  // namespace
@@ -254,7 +253,7 @@ MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const J
 }
 
 std::vector<Problem> hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts,
-                                 const CabinetPlan& plan, const std::vector<std::size_t>& inner) {
+                                 const CabinetPlan& plan, const SetOutCarcase& carcase) {
   std::vector<Problem> problems;
   for (MadeFront& front : fronts) {
     Fit fit = fit_of(front, plan);
@@ -264,7 +263,7 @@ std::vector<Problem> hang_fronts(Assembly& cabinet, std::vector<MadeFront> front
     const std::size_t group = add_group(cabinet, std::move(front.wood), at, front.plan->path);
     fit.group = group;
     if (plan.hinges && fit.swing() != nullptr)
-      let_in_cups(cabinet, group, post_of(*front.plan, inner), fit.swing()->at_high, *plan.hinges,
+      let_in_cups(cabinet, group, post_of(*front.plan, carcase), fit.swing()->at_high, *plan.hinges,
                   plan.meets == Meets::inset ? thickness - plan.carcase.front : Length());
     cabinet.fits.push_back(std::move(fit));
     if (!front.holes) continue;

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "cabinet_plan.h"
+#include "carcase_set_out.h"
 #include "haunch/wood.h"
 #include "kind.h"
 #include "runner_holes.h"
@@ -31,9 +32,9 @@ struct MadeFronts {
 /// Makes all fronts of a plan, which must outlive them.
 MadeFronts make_fronts(const CabinetSpec& spec, const CabinetPlan& plan, const Job& job);
 
-/// Hangs them in the cabinet, or fixes them there, and tells what cannot be. `inner`: the pieces of
-/// the case's plan.
+/// Hangs them in the cabinet, or fixes them there, and tells what cannot be. `carcase`: which of
+/// its pieces they hang on.
 std::vector<Problem> hang_fronts(Assembly& cabinet, std::vector<MadeFront> fronts,
-                                 const CabinetPlan& plan, const std::vector<std::size_t>& inner);
+                                 const CabinetPlan& plan, const SetOutCarcase& carcase);
 
 }  // namespace haunch

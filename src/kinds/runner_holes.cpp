@@ -41,23 +41,17 @@ Length depth_in(const Piece& piece) {
 /// A side or a partition stands, packing lies from front to back.
 void bore_one(Piece& piece, const std::string& drawer, bool right, const RunnerHoles& holes,
               Length depth) {
+  const Box blank = placed_blank(piece);
+  const Length up = holes.height - blank.low[1];
+  const bool stands = piece.place.axes[0] == Axis::y;
   FaceBore hole;
   hole.name = "runner of " + drawer;
+  hole.upwards = right;
+  hole.middle = {Length(), holes.height, depth};
   hole.diameter = holes.diameter;
   hole.depth = depth_in(piece);
-  hole.from_high = !right;
-  const Length from_front = depth - piece.place.origin[2];
-  const Length up = holes.height - piece.place.origin[1];
-  if (piece.place.axes[0] == Axis::y) {
-    hole.along = up;
-    hole.across = from_front;
-    hole.told = {SizeName::from_front, from_front};
-  } else {
-    hole.along = from_front;
-    hole.told_along = SizeName::from_front;
-    hole.across = up;
-    hole.told = {SizeName::from_edge, up};
-  }
+  hole.told = {{stands ? SizeName::from_foot : SizeName::from_edge, up},
+               {SizeName::from_front, depth - blank.low[2]}};
   bore(piece, hole);
 }
 

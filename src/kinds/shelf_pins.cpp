@@ -24,17 +24,28 @@ std::size_t nearest_hole(const PinRows& rows, Length underside, std::size_t leas
 
 }  // namespace
 
-PinHoles settle_pin_holes(Ledger& ledger, Length thickness, bool from_both_faces) {
+static Length usual_from_front(const Ledger& ledger, const std::optional<CupHinges>& hinges,
+                               bool stiles) {
+  if (!hinges) return stiles ? ledger.pick(28'000, 9, 8) : ledger.pick(37'000, 3, 2);
+  return stiles ? ledger.pick(15'000, 5, 8) : hinges->plate + ledger.pick(32'000, 5, 4);
+}
+
+PinHoles settle_pin_holes(Ledger& ledger, const std::optional<CupHinges>& hinges,
+                          const PinPlace& place) {
+  const Length thickness = place.thickness;
   PinHoles holes;
   holes.pitch = ledger.take("pin_rows.pitch", ledger.pick(32'000, 5, 4), "usual for rows of pins");
   holes.diameter =
       ledger.take("pin_rows.diameter", ledger.pick(5'000, 1, 4), "usual for shelf pins");
   holes.from_front =
-      ledger.take("pin_rows.from_front", ledger.pick(37'000, 3, 2), "usual for rows of pins");
+      ledger.take("pin_rows.from_front", usual_from_front(ledger, hinges, place.stiles),
+                  hinges         ? "clear of the plates of the hinges"
+                  : place.stiles ? "in the middle of usual stiles"
+                                 : "usual for rows of pins");
   const Length usual = ledger.pick(10'000, 3, 8);
   const Length half =
       floor_multiple(floor_half(thickness - Length::from_mm(3)), ledger.pick(500, 1, 64));
-  const bool shallow = from_both_faces && half < usual;
+  const bool shallow = place.from_both_faces && half < usual;
   holes.depth =
       ledger.take("pin_rows.depth", shallow ? half : usual,
                   shallow ? "so that 3 mm is left between rows in both faces of a partition"
@@ -78,33 +89,27 @@ PinRows rows_for(const PinHoles& holes, int shelves, Length thickness, Length lo
   return rows;
 }
 
-void bore_rows(Assembly& assembly, std::size_t piece, bool looks_right, const PinRows& rows) {
-  Piece& bored = assembly.pieces[piece];
+void bore_row(Piece& piece, bool looks_right, const PinRows& rows, Length row) {
   const PinHoles& holes = rows.holes;
   const Length radius = floor_half(holes.diameter);
-  const Length foot = bored.place.origin[1];
-  const Length edge = bored.place.origin[2];
-  const Length from = looks_right ? bored.blank[2] - holes.depth : Length();
+  const Box blank = placed_blank(piece);
+  const Length from = looks_right ? blank.high[0] - holes.depth : blank.low[0];
   const std::vector<std::size_t> all = rows.bored();
-  for (const Length row : {rows.front, rows.rear}) {
-    Feature feature;
-    feature.kind = FeatureKind::shelf_pin_holes;
-    feature.fitting = Fitting{"shelf pins", 2, looks_right};
-    for (const std::size_t hole : all) {
-      const Length along = rows.height(hole) - foot - radius;
-      const Length across = row - edge - radius;
-      feature.prisms.push_back(
-          round_hole({{along, across, from},
-                      {along + holes.diameter, across + holes.diameter, from + holes.depth}},
-                     2, bore_corners(holes.diameter)));
-    }
-    feature.sizes = {{SizeName::diameter, holes.diameter},
-                     {SizeName::depth, holes.depth},
-                     {SizeName::from_front, row - edge},
-                     {SizeName::from_foot, rows.height(all.front()) - foot},
-                     {SizeName::pitch, holes.pitch}};
-    bored.features.push_back(std::move(feature));
+  Feature feature;
+  for (const std::size_t hole : all) {
+    const Triple low{from, rows.height(hole) - radius, row - radius};
+    Feature one = bored_in_face(
+        piece, {low, {low[0] + holes.depth, low[1] + holes.diameter, low[2] + holes.diameter}},
+        FeatureKind::shelf_pin_holes, "shelf pins");
+    one.prisms.insert(one.prisms.begin(), feature.prisms.begin(), feature.prisms.end());
+    feature = std::move(one);
   }
+  feature.sizes = {{SizeName::diameter, holes.diameter},
+                   {SizeName::depth, holes.depth},
+                   {SizeName::from_front, row - blank.low[2]},
+                   {SizeName::from_foot, rows.height(all.front()) - blank.low[1]},
+                   {SizeName::pitch, holes.pitch}};
+  piece.features.push_back(std::move(feature));
 }
 
 }  // namespace haunch

@@ -1,8 +1,10 @@
 // Rows of holes for the pins that loose shelves lie on.
 #pragma once
 
+#include <optional>
 #include <vector>
 
+#include "cup_hinge.h"
 #include "haunch/wood.h"
 #include "ledger.h"
 
@@ -15,7 +17,17 @@ struct PinHoles {
   std::optional<Length> first;  // from the lower end of the clear height; silent: rows are balanced
 };
 
-PinHoles settle_pin_holes(Ledger& ledger, Length thickness, bool from_both_faces);
+/// What pins are bored in.
+struct PinPlace {
+  Length thickness;
+  bool from_both_faces = false;
+  bool stiles = false;  // of a framed end, which are not wide
+};
+
+/// Clear of the plates of hinges, where there are any: in one line with them holes would run into
+/// each other.
+PinHoles settle_pin_holes(Ledger& ledger, const std::optional<CupHinges>& hinges,
+                          const PinPlace& place);
 
 /// A pair of rows beside one opening, and what lies on their pins.
 struct PinRows {
@@ -41,7 +53,8 @@ struct PinRows {
 PinRows rows_for(const PinHoles& holes, int shelves, Length thickness, Length low, Length high,
                  Length front, Length rear);
 
-/// Bores them in the face of a piece that looks to the right, or to the left.
-void bore_rows(Assembly& assembly, std::size_t piece, bool looks_right, const PinRows& rows);
+/// Bores one of the two, so far behind the front of all, in the face of a piece that looks to the
+/// right, or to the left.
+void bore_row(Piece& piece, bool looks_right, const PinRows& rows, Length row);
 
 }  // namespace haunch

@@ -548,4 +548,24 @@ TEST_CASE("Keys of joints that a case has not, feet on a toe, and what hangs on 
         "18 mm; write \"fit\": \"grooved\" and \"from_back\": 18 mm under \"back\"");
 }
 
+TEST_CASE("Framed ends are leaves as deep as the case, their faces outwards") {
+  // Stiles of 57, 20 thick: between the ends 900 - 40. A base lifts the case, so that no notch
+  // cuts the joints at the foot of the stiles; the back stands in rebates of the rear ones.
+  const Worked worked = work(cabinet(
+      R"("species": "white oak", "case": {"ends": "framed"}, "toe": {"height": 100},
+         "layout": {"front": "pair", "shelves": 2})"));
+  const Assembly& wood = worked.assembly;
+  CHECK(lies(called(wood, "left end, right stile")) == "0 to 20, 100 to 870, 0 to 57");
+  CHECK(lies(called(wood, "left end, left stile")) == "0 to 20, 100 to 870, 523 to 580");
+  CHECK(lies(called(wood, "right end, left stile")) == "880 to 900, 100 to 870, 0 to 57");
+  CHECK(lies(called(wood, "bottom")) == "20 to 880, 100 to 118, 0 to 574");
+  CHECK(lies(called(wood, "back")) == "14 to 886, 100 to 870, 574 to 580");
+  CHECK(not_ok(wood) == kNothing);
+  CHECK(refused(cabinet(R"("case": {"ends": "framed", "joint": "housed"})")) ==
+        "/case/joint: what is let in to a framed end would run out beside its panel; write "
+        "\"butted\" or \"dowel\"");
+  CHECK(refused(cabinet(R"("case": {"ends": "framed", "end": {"stile_width": 400}})"))
+            .starts_with("/case/end"));
+}
+
 }  // namespace haunch::test
