@@ -290,9 +290,10 @@ std::string names_of(const Sheet& sheet) {
   return text;
 }
 
-/// "GROOVES" of "GROOVES, the whole length".
+/// "GROOVES" of "GROOVES, the whole length", "STILES" of "STILES P Q".
 std::string short_heading(const PagePart& part) {
-  return part.heading.substr(0, part.heading.find_first_of(",;:"));
+  const std::string heading = part.heading.substr(0, part.heading.find_first_of(",;:"));
+  return heading.starts_with("STILES ") ? "STILES" : heading;
 }
 
 /// The first sheet before it that says the same.
@@ -307,19 +308,25 @@ std::optional<std::size_t> told_before(const PagePart& part, const std::vector<P
 
 /// What is told on this sheet itself, below what is as on others.
 std::string parts_text(const std::vector<PageParts>& parts, std::size_t sheet) {
-  std::map<std::size_t, std::string> as_on;
+  struct AsOn {
+    std::string headings, section;
+  };
+  std::map<std::size_t, AsOn> as_on;
   PageParts own;
   for (const PagePart& part : parts[sheet])
     if (const auto other = told_before(part, parts, sheet)) {
-      std::string& headings = as_on[*other];
-      headings += (headings.empty() ? "" : ", ") + short_heading(part);
+      AsOn& its = as_on[*other];
+      its.headings += its.headings.empty() ? "" : ", ";
+      if (part.section != its.section) its.headings += "of the " + part.section + " ";
+      its.section = part.section;
+      its.headings += short_heading(part);
     } else {
       own.push_back(part);
     }
   std::string text;
-  for (const auto& [other, headings] : as_on)
+  for (const auto& [other, its] : as_on)
     text += (text.empty() ? "as on sheet " : "; as on sheet ") + std::to_string(other + 1) + ": " +
-            headings;
+            its.headings;
   return hanging(text) + text_of(own);
 }
 

@@ -31,11 +31,12 @@ PageParts openings(const Assembly& wood, const LengthPrinter& lengths) {
            {"  diagonals: both alike where it is square\n"}}};
 }
 
-/// The middles of screws in one place of a piece.
+/// Screws in one place of a piece: their middles from an end, and in a face across from an edge.
 struct ScrewRow {
-  std::string in, place, from, middles;
+  std::string in, place, from;
+  std::vector<Length> along, across;
+  const Operation* setting;
 };
-using ScrewSets = std::vector<MachineSet<const Operation*, std::vector<ScrewRow>>>;
 
 /// The middle of a hole in a face, from the low edge of its piece.
 Length across(const Piece& piece, const Run& run) {
@@ -43,57 +44,94 @@ Length across(const Piece& piece, const Run& run) {
   return hole.low[1] + floor_half(hole.extent(1));
 }
 
-ScrewSets screws_in(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  ScrewSets sets;
+bool is_pocket(const Operation& setting) {
+  return setting.has(SizeName::from_shoulder);
+}
+
+/// Of a pocket that is the end whose joint it holds.
+std::string screw_place(const Assembly& wood, const Operation& setting, const Run& run) {
+  const Piece& piece = wood.pieces[run.piece];
+  if (is_pocket(setting)) return end_name(piece, !wood.joints[*run.joint].heading.upwards);
+  const bool at_low = !run.side.from_high;
+  if (run.side.into == 2) return std::string(word_of(side_of(piece, run.side))) + " side";
+  return run.side.into == 0 ? end_name(piece, at_low) : edge_name(piece, at_low) + " edge";
+}
+
+std::vector<ScrewRow> screws_in(const Assembly& wood, const Making& making) {
+  std::vector<ScrewRow> rows;
   each_run(making, FeatureKind::screw_hole, [&](const Operation& setting, const Run& run) {
     const Piece& piece = wood.pieces[run.piece];
     if (piece.features[run.feature].fitting) return;
-    // Of a pocket that is the end whose joint it holds.
-    const bool pocket = setting.has(SizeName::from_shoulder);
-    const bool in_end = pocket || run.side.into == 0;
-    const bool at_low = pocket ? !wood.joints[*run.joint].heading.upwards : !run.side.from_high;
-    const bool in_face = !pocket && run.side.into == 2;
-    const std::string place = in_face  ? std::string(word_of(side_of(piece, run.side))) + " side"
-                              : in_end ? end_name(piece, at_low)
-                                       : edge_name(piece, at_low) + " edge";
-    const std::string middle =
-        lengths.one(run.near) + (in_face ? " x " + lengths.one(across(piece, run)) : "");
-    auto& rows = rows_for(sets, &setting);
-    const auto same = std::find_if(rows.begin(), rows.end(), [&](const ScrewRow& it) {
-      return it.in == piece.mark && it.place == place;
+    const std::string place = screw_place(wood, setting, run);
+    auto same = std::find_if(rows.begin(), rows.end(), [&](const ScrewRow& it) {
+      return it.setting == &setting && it.in == piece.mark && it.place == place;
     });
     if (same == rows.end())
-      rows.push_back({piece.mark, place, std::string(word_of(run.from)), middle});
-    else
-      same->middles += ", " + middle;
+      same = rows.insert(rows.end(),
+                         {piece.mark, place, std::string(word_of(run.from)), {}, {}, &setting});
+    same->along.push_back(run.near);
+    if (!is_pocket(setting) && run.side.into == 2) same->across.push_back(across(piece, run));
   });
-  return sets;
+  return rows;
 }
 
-std::string setting_text(const Operation& setting, const LengthPrinter& lengths) {
-  const std::string hole = lengths.one(setting.setting(SizeName::diameter));
-  if (!setting.has(SizeName::from_shoulder))
-    return hole + " bored, " + lengths.one(setting.setting(SizeName::depth)) + " deep";
+std::vector<Length> each_once(std::vector<Length> lengths) {
+  std::sort(lengths.begin(), lengths.end());
+  lengths.erase(std::unique(lengths.begin(), lengths.end()), lengths.end());
+  return lengths;
+}
+
+std::string list_text(const std::vector<Length>& all, const LengthPrinter& lengths) {
+  std::string text;
+  for (const Length each : all)
+    text += (text.empty() ? "" : ", ") + lengths.one(each);
+  return text;
+}
+
+/// "39, 335.6 x 34.5, 103.5" of holes in rows and columns; else each by itself.
+std::string middles_text(const ScrewRow& row, const LengthPrinter& lengths) {
+  if (row.across.empty()) return list_text(each_once(row.along), lengths);
+  const std::vector<Length> along = each_once(row.along);
+  const std::vector<Length> across = each_once(row.across);
+  if (along.size() * across.size() == row.along.size())
+    return list_text(along, lengths) + " x " + list_text(across, lengths);
+  std::string text;
+  for (std::size_t i = 0; i < row.along.size(); ++i)
+    text += (i == 0 ? "" : ", ") + lengths.one(row.along[i]) + " x " + lengths.one(row.across[i]);
+  return text;
+}
+
+std::string pocket_text(const Operation& setting, const LengthPrinter& lengths) {
   return "pockets of " + lengths.one(setting.setting(SizeName::width)) +
          " from the back, slanting 4 in 15 to the middle of the end; the head " +
-         lengths.one(setting.setting(SizeName::from_shoulder)) + " from the end, the hole " + hole;
+         lengths.one(setting.setting(SizeName::from_shoulder)) + " from the end, the hole " +
+         lengths.one(setting.setting(SizeName::diameter));
 }
 
 PageParts screws(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  std::string page;
-  for (const auto& [setting, rows] : screws_in(wood, making, lengths)) {
-    TextTable table({"in", "at", "from", "middles"});
-    for (const ScrewRow& row : rows)
-      table.add({Cell::of_mark(row.in), row.place, row.from, row.middles});
-    page += hanging(setting_text(*setting, lengths)) + table.text(lengths, 4);
+  TextTable table({"in", "at", "from", "round", "deep", "middles"});
+  Marks pockets;
+  bool faces = false;
+  for (const ScrewRow& row : screws_in(wood, making)) {
+    const bool pocket = is_pocket(*row.setting);
+    if (pocket) add_once(pockets, paragraph(pocket_text(*row.setting, lengths)));
+    faces = faces || !row.across.empty();
+    const auto bored = [&](SizeName size) {
+      return pocket ? std::nullopt : std::optional(row.setting->setting(size));
+    };
+    table.add_alike({Cell::of_mark(row.in), row.place, row.from, bored(SizeName::diameter),
+                     bored(SizeName::depth), middles_text(row, lengths)});
   }
-  if (page.empty()) return {};
-  return {{"HOLES FOR SCREWS",
-           page,
-           {page.find(" x ") == std::string::npos
-                ? ""
-                : paragraph("x: in a face, from that end x from the lower edge; of what lies flat "
-                            "from its front edge")}}};
+  if (table.empty()) return {};
+  std::string how;
+  for (const std::string& pocket : pockets)
+    how += pocket;
+  return {
+      {"HOLES FOR SCREWS",
+       how + table.text(lengths, 2),
+       {faces ? paragraph(
+                    "x: each along, each up from the lower edge; of what lies flat, from its front")
+              : ""}}};
 }
 
 }  // namespace

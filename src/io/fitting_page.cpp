@@ -76,8 +76,8 @@ std::string side_text(const Assembly& wood, const Piece& piece, const Run& run) 
   return piece.role == Role::stile ? (outer ? "outer edge" : "face edge") : side + " edge";
 }
 
-/// What case_page tells.
-bool is_of_case(FeatureKind kind) {
+/// What is told with the rods of a case and the cups of its leaves.
+bool is_told_elsewhere(FeatureKind kind) {
   return kind == FeatureKind::shelf_pin_holes || kind == FeatureKind::hinge_cup ||
          kind == FeatureKind::screw_hole;
 }
@@ -87,7 +87,8 @@ std::vector<LetIn> all_let_in(const Assembly& wood, const Making& making) {
   std::vector<LetIn> all;
   for (const Operation& operation : making.operations)
     for (const Run& run : operation.runs)
-      if (wood.pieces[run.piece].features[run.feature].fitting && !is_of_case(operation.makes))
+      if (wood.pieces[run.piece].features[run.feature].fitting &&
+          !is_told_elsewhere(operation.makes))
         all.push_back({&operation, &run});
   const auto place = [](const LetIn& it) {
     constexpr int kOrder[] = {2, 0, 1};

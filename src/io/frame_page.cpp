@@ -21,12 +21,14 @@ void sort_by_piece(std::vector<const Run*>& runs) {
   });
 }
 
-/// Housings, and the rebates that take the whole end of another piece.
+/// Housings, and the rebates that take the whole end of another piece; those of a case stand on its
+/// rods.
 std::vector<const Run*> housings_in(const Assembly& wood, const Making& making) {
   std::vector<const Run*> runs;
   for (const FeatureKind kind : {FeatureKind::housing, FeatureKind::rebate})
     each_run(making, kind, [&](const Operation&, const Run& run) {
-      if (run.joint && wood.joints[*run.joint].kind != JointKind::panel_in_rebate)
+      if (run.joint && wood.joints[*run.joint].kind != JointKind::panel_in_rebate &&
+          !is_of_case(wood, wood.pieces[run.piece]))
         runs.push_back(&run);
     });
   sort_by_piece(runs);

@@ -73,6 +73,15 @@ bool has_rebated_edges(const Making& making) {
   return any;
 }
 
+bool is_face_frame(const Assembly& wood) {
+  return wood.whole().kind == GroupKind::face_frame;
+}
+
+std::string worked_in_edges(const Assembly& wood, const Making& making) {
+  if (is_face_frame(wood)) return "Mortises";
+  return std::string(has_rebated_edges(making) ? "Rebates" : "Grooves") + " and mortises";
+}
+
 /// `framed`: the frame that the leaves hang in is told of too.
 std::string pair_text(const Assembly& wood, const Making& making, bool framed) {
   const std::vector<const Piece*> stiles = all_of(wood, Role::stile);
@@ -87,10 +96,10 @@ std::string pair_text(const Assembly& wood, const Making& making, bool framed) {
   const std::string rails = left_end_text(wood, making, Role::rail);
   return text + (two_leaves ? " are pairs" : " are a pair") +
          ". Put face side up, foot towards you, face edges together: the face edge of " + left +
-         " is its right one, of " + right + " its left one. " +
-         (has_rebated_edges(making) ? "Rebates" : "Grooves") +
-         " and mortises are all in the face edges. Lengths " + (framed ? "on stiles " : "") +
-         "are from the foot of the finished leaf, horns not counted" +
+         " is its right one, of " + right + " its left one. " + worked_in_edges(wood, making) +
+         " are all in the face edges. Lengths " + (framed ? "on stiles " : "") +
+         "are from the foot of the finished " +
+         (is_face_frame(wood) ? "frame" : "leaf, horns not counted") +
          (rails.empty() ? "" : "; on rails " + rails) + ".";
 }
 
@@ -120,19 +129,105 @@ PageParts marking_page(const Assembly& wood, const Making& making) {
   return {{"MARKING OUT", text}};
 }
 
+// ---- sections of a cabinet's sheet
+
+/// What is worked at the bench together.
+struct BenchWork {
+  std::string_view name;
+  std::vector<GroupKind> kinds;
+};
+
+/// What a group is a part of right below the whole, or itself.
+const Group& outermost_of(const Assembly& wood, std::size_t group) {
+  while (wood.groups[group].in.value_or(0) != 0)
+    group = *wood.groups[group].in;
+  return wood.groups[group];
+}
+
+bool is_of(const BenchWork& section, const Assembly& wood, std::size_t group) {
+  const GroupKind kind = outermost_of(wood, group).kind;
+  return std::find(section.kinds.begin(), section.kinds.end(), kind) != section.kinds.end();
+}
+
+/// The wood with all that is not of a section left as plain strips of which no page tells; marks
+/// and numbers of joints stay.
+Assembly only_of(const BenchWork& section, Assembly wood) {
+  std::vector<bool> in(wood.pieces.size());
+  for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
+    in[number] = is_of(section, wood, wood.pieces[number].group);
+    if (in[number]) continue;
+    wood.pieces[number].features.clear();
+    wood.pieces[number].role = Role::packing;
+    wood.pieces[number].matter = Matter::board;
+  }
+  for (Joint& joint : wood.joints)
+    if (!in[joint.enters] && !in[joint.receives])
+      joint = Joint{JointKind::butt, joint.receives, joint.enters, joint.heading, {}, {}, {}};
+  std::erase_if(wood.fits, [&](const Fit& fit) { return !is_of(section, wood, fit.group); });
+  return wood;
+}
+
+/// What is run on the pieces of a section.
+Making only_of(const BenchWork& section, const Assembly& wood, Making making) {
+  for (Operation& operation : making.operations)
+    std::erase_if(operation.runs, [&](const Run& run) {
+      return !is_of(section, wood, wood.pieces[run.piece].group);
+    });
+  std::erase_if(making.operations, [](const Operation& it) { return it.runs.empty(); });
+  return making;
+}
+
+PageParts parts_of(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+  constexpr JoineryPart* kInOrder[] = {
+      rod_page,     groove_page,    edge_rebate_page, moulding_page,    moulding_mitre_page,
+      mortise_page, haunching_page, tenon_page,       loose_tenon_page, lap_page,
+      mitre_page,   hole_page,      pin_page,         wedge_page,       tail_page,
+      rebate_page,  raise_page,     panel_page,       glass_page,       fittings_page,
+      leaf_page,    frame_page,     face_frame_page,  cup_page};
+  PageParts page;
+  for (JoineryPart* part : kInOrder)
+    append(page, part(wood, making, lengths));
+  return page;
+}
+
+/// How the stiles of its frames are told apart: "STILES P Q, AC AD: left and right …".
+PageParts stiles_page(const BenchWork& section, const Assembly& wood) {
+  std::string pairs;
+  std::size_t last = 0;
+  for (const Piece& piece : wood.pieces) {
+    if (piece.role != Role::stile || !is_of(section, wood, piece.group)) continue;
+    pairs += (pairs.empty() ? "" : piece.group == last ? " " : ", ") + piece.mark;
+    last = piece.group;
+  }
+  if (pairs.empty()) return {};
+  return {{"STILES " + pairs + ": left and right, face edges together; lengths from the foot"}};
+}
+
+PageParts section_page(const BenchWork& section, const Assembly& wood, const Making& making,
+                       const LengthPrinter& lengths) {
+  const Assembly its = only_of(section, wood);
+  PageParts page = stiles_page(section, wood);
+  append(page, parts_of(its, only_of(section, wood, making), lengths));
+  for (PagePart& part : page)
+    part.section = section.name;
+  return page;
+}
+
 }  // namespace
 
 PageParts joinery_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  constexpr JoineryPart* kInOrder[] = {
-      groove_page,  edge_rebate_page, moulding_page, moulding_mitre_page,
-      mortise_page, haunching_page,   tenon_page,    loose_tenon_page,
-      lap_page,     mitre_page,       hole_page,     pin_page,
-      wedge_page,   tail_page,        rebate_page,   raise_page,
-      panel_page,   glass_page,       fittings_page, leaf_page,
-      frame_page,   face_frame_page,  case_page};
-  PageParts page = marking_page(wood, making);
-  for (JoineryPart* part : kInOrder)
-    append(page, part(wood, making, lengths));
+  const BenchWork kSections[] = {{"CASE", {GroupKind::cabinet, GroupKind::carcase}},
+                                 {"FACE FRAME", {GroupKind::face_frame}},
+                                 {"FRONTS", {GroupKind::leaf, GroupKind::pair, GroupKind::front}},
+                                 {"DRAWERS", {GroupKind::drawer}}};
+  PageParts page;
+  if (wood.whole().kind != GroupKind::cabinet) {
+    page = marking_page(wood, making);
+    append(page, parts_of(wood, making, lengths));
+    return page;
+  }
+  for (const BenchWork& section : kSections)
+    append(page, section_page(section, wood, making, lengths));
   return page;
 }
 

@@ -40,7 +40,8 @@ JoineryPart pin_page;         // the holes in cheeks and tenons, piece by piece,
 JoineryPart glass_page;       // its rebates, its sizes, its beads
 JoineryPart fittings_page;    // what is let in for locks, hinges and others
 JoineryPart leaf_page;        // arches, lips and meeting stiles
-JoineryPart case_page;        // notches, rows for shelf pins, hinges with a cup
+JoineryPart rod_page;         // all that is marked along the pieces of a case
+JoineryPart cup_page;         // hinges with a cup
 JoineryPart face_frame_page;  // holes for screws, and where openings are
 JoineryPart frame_page;       // housings, rebates for the leaf, bevels and planted stops
 

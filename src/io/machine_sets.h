@@ -90,6 +90,12 @@ inline Marks marks_of(const std::vector<const Piece*>& pieces) {
   return marks;
 }
 
+/// Whether a piece is of a case itself, not of its frame, fronts or drawers.
+inline bool is_of_case(const Assembly& wood, const Piece& piece) {
+  const GroupKind kind = wood.groups[piece.group].kind;
+  return kind == GroupKind::cabinet || kind == GroupKind::carcase;
+}
+
 /// Whether a piece has a rebate along it, for the leaf.
 inline bool has_long_rebate(const Piece& piece) {
   return std::any_of(piece.features.begin(), piece.features.end(), [](const Feature& feature) {

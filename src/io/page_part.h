@@ -18,13 +18,14 @@ struct PagePart {
   std::string body = {};                  // whole lines
   std::vector<std::string> legends = {};  // whole lines each: how to read what stands above
   Stands stands = Stands::once;
+  std::string section = {};  // "CASE": those of one section stand together below its name
 
   friend bool operator==(const PagePart&, const PagePart&) = default;
 };
 
 using PageParts = std::vector<PagePart>;
 
-/// With an empty line before each part.
+/// With an empty line before each part, or before all sections; a legend once.
 std::string text_of(const PageParts& parts);
 
 void append(PageParts& parts, PageParts more);

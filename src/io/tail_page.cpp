@@ -76,19 +76,70 @@ std::string table_of(const AlikeEnds& ends, const LengthPrinter& lengths) {
   return table.text(lengths, 4);
 }
 
+// ---- ends whose tails are all alike and as far apart: a row each, stepped off
+
+/// From where one begins to where the next does, if it is always the same and all are as wide.
+std::optional<Length> step_of(const TailSizes& tails) {
+  // What is shared out evenly differs by steps that nobody can measure.
+  constexpr Length kSame = Length::from_mm_thousandths(1);
+  const auto same = [&](Length a, Length b) { return std::max(a, b) - std::min(a, b) <= kSame; };
+  if (tails.each.size() < 3) return {};
+  const Length step = tails.each[1].from_edge - tails.each[0].from_edge;
+  for (std::size_t i = 0; i < tails.each.size(); ++i)
+    if (!same(tails.each[i].width, tails.each[0].width) ||
+        (i > 0 && !same(tails.each[i].from_edge - tails.each[i - 1].from_edge, step)))
+      return {};
+  return step;
+}
+
+std::vector<std::string> step_titles() {
+  return {"on", "end", "into", "line", "lap", "number", "from", "every", "wide", "to", "in"};
+}
+
+std::vector<Cell> step_row(const Assembly& wood, const AlikeEnds& ends, Length step) {
+  const TailSizes& tails = *ends.joint->tails;
+  const TenonSpan& last = tails.each.back();
+  const std::string end = end_name(wood.pieces[ends.joint->enters], ends.at_low);
+  const auto if_any = [](Length size) {
+    return size > Length() ? std::optional(size) : std::nullopt;
+  };
+  return {joined(ends.enter),
+          end.substr(0, end.find(' ')),
+          joined(ends.receive),
+          tails.length,
+          if_any(lap_of(wood, *ends.joint)),
+          std::to_string(tails.each.size()),
+          Cell::of_fit(tails.each.front().from_edge),
+          Cell::of_fit(step),
+          Cell::of_fit(tails.each.front().width),
+          Cell::of_fit(last.from_edge + last.width),
+          Cell::of_fit(if_any(tails.spread))};
+}
+
+std::string step_legend(bool sloping) {
+  return std::string(
+             "line: shoulder line from the end; from, to: where the first begins, where the "
+             "last ends; every: from one to the next") +
+         (sloping ? "; in: narrower at the line by, each side" : "");
+}
+
 PageParts page_of(const Assembly& wood, bool sloping, const LengthPrinter& lengths) {
-  std::string body;
+  std::string uneven;
+  TextTable even(step_titles());
   for (const AlikeEnds& ends : ends_in(wood, sloping))
-    body += told(wood, ends, lengths) + table_of(ends, lengths);
+    if (const auto step = step_of(*ends.joint->tails))
+      even.add(step_row(wood, ends, *step));
+    else
+      uneven += told(wood, ends, lengths) + table_of(ends, lengths);
+  const std::string body = (even.empty() ? "" : even.text(lengths, 2)) + uneven;
   if (body.empty()) return {};
   const std::string how =
-      sloping ? "Mark the tails from the lower edge, all at the end, and square the shoulder line "
-                "round; saw them, and mark the sockets from them."
+      sloping ? "Mark the tails at the end, square the line round, saw; sockets from them."
               : "Cut the fingers of both ends with one cutter; what is told are those of the ends "
                 "named, and of the other piece it is the slots.";
   return {{sloping ? "DOVETAILS, tails from the lower edge" : "FINGERS, from the lower edge",
            body,
-           {paragraph(how)}}};
+           {even.empty() ? "" : paragraph(step_legend(sloping)), paragraph(how)}}};
 }
 
 }  // namespace

@@ -60,6 +60,7 @@ class Joiner {
     pins_meet();
     laps_add_up();
     loose_pieces_add_up();
+    rods_add_up();
     fittings_agree();
     return wrong_;
   }
@@ -97,6 +98,7 @@ class Joiner {
   void pins_meet();
   void laps_add_up();
   void loose_pieces_add_up();
+  void rods_add_up();
   void fittings_agree();
 
   bool is_plain_leaf() const {
@@ -356,6 +358,18 @@ void Joiner::loose_pieces_add_up() {
       for (const auto& row : table->rows)
         if (const auto into = table->figure(row, "into each piece"))
           expect_same(*into * 2, *table->figure(row, "long"), heading);
+}
+
+/// What is marked along a piece of a case and what is left to its other end are its length.
+void Joiner::rods_add_up() {
+  for (const PrintedTable* table : sheet_.tables("MARKING OUT, along"))
+    for (const auto& row : table->rows) {
+      const auto from = table->figure(row, "from");
+      const auto to = table->figure(row, "to");
+      for (const std::string& mark : marks_in(table->cell(row, "on")))
+        expect_same((to ? *to : *from) + *table->figure(row, "left"), pieces_[mark].length,
+                    mark + ": what is marked along it");
+    }
 }
 
 /// What one name stands for on jamb and leaf is off by the same clearance from either end.

@@ -164,9 +164,10 @@ PrintedSheet read_sheet(const std::string& page) {
     heading.clear();
   };
   for (std::string line; std::getline(text, line);) {
-    if (line.empty())
-      end();
-    else if (!first && heading.empty())
+    // In a cabinet's sheet headings follow each other without a line between them.
+    if (line.empty() || (!first && indent_of(line) == 0)) end();
+    if (line.empty()) continue;
+    if (!first && heading.empty())
       heading = line;
     else
       lines.push_back(line);
