@@ -36,6 +36,7 @@ class Chains {
   std::vector<Chain> all() {
     for (const LaidList& list : plan_.layout.lists)
       of_list(list);
+    if (!whole_width_told_) across();
     if (!whole_height_told_) height();
     if (plan_.frame) across_case();
     depth();
@@ -43,7 +44,9 @@ class Chains {
   }
 
  private:
+  void at_side(Chain& chain, bool right) const;
   void of_list(const LaidList& list);
+  void across();
   void height();
   void depth();
   void above(Chain& chain) const;
@@ -56,7 +59,7 @@ class Chains {
   const CabinetPlan& plan_;
   const CarcasePlan& carcase_;
   std::vector<Chain> chains_;
-  bool whole_height_told_ = false;
+  bool whole_width_told_ = false, whole_height_told_ = false;
 };
 
 /// An opening by its number, or the part that is divided again by its place.
@@ -109,6 +112,22 @@ void Chains::across_case() {
   chains_.push_back(std::move(chain));
 }
 
+/// Between the outside and the openings, from the left.
+void Chains::at_side(Chain& chain, bool right) const {
+  const Length width = right ? plan_.size[0] - outer(&Bounding::right, &Area::right)
+                             : outer(&Bounding::left, &Area::left);
+  const std::string side = right ? "right " : "left ";
+  if (plan_.frame) return link(chain, side + "stile", width);
+  const auto& blind = carcase_.blind;
+  if (!blind || blind->right != right) return link(chain, side + "side", width);
+  const Length board = carcase_.side_thickness();
+  if (right) link(chain, "filler", blind->filler);
+  if (!right) link(chain, side + "side", board);
+  link(chain, "blind panel", blind->width - board);
+  if (right) link(chain, side + "side", board);
+  if (!right) link(chain, "filler", blind->filler);
+}
+
 void Chains::of_list(const LaidList& list) {
   const std::string part = part_words(list.path);
   Chain chain;
@@ -116,19 +135,27 @@ void Chains::of_list(const LaidList& list) {
                             : part + (list.across ? ", across" : ", down");
   const bool left = list.across && !list.by.left;
   const bool right = list.across && !list.by.right;
-  if (left)
-    link(chain, plan_.frame ? "left stile" : "left side", outer(&Bounding::left, &Area::left));
+  if (left) at_side(chain, false);
   if (!list.across && !list.by.head) above(chain);
   for (std::size_t i = 0; i < list.sizes.size(); ++i) {
     link(chain, node_words(list.nodes[i], list.across, i), list.sizes[i]);
     if (i < list.widths.size())
       link(chain, std::string(between_words(list.between[i], list.across)), list.widths[i]);
   }
-  if (right)
-    link(chain, plan_.frame ? "right stile" : "right side",
-         plan_.size[0] - outer(&Bounding::right, &Area::right));
+  if (right) at_side(chain, true);
   if (!list.across && !list.by.foot) below(chain);
+  whole_width_told_ = whole_width_told_ || (left && right);
   whole_height_told_ = whole_height_told_ || (!list.across && !list.by.head && !list.by.foot);
+  chains_.push_back(std::move(chain));
+}
+
+void Chains::across() {
+  Chain chain{"across, from the left", {}};
+  at_side(chain, false);
+  const Length left = outer(&Bounding::left, &Area::left);
+  link(chain, plan_.layout.openings.size() == 1 ? "opening 1" : "clear",
+       outer(&Bounding::right, &Area::right) - left);
+  at_side(chain, true);
   chains_.push_back(std::move(chain));
 }
 

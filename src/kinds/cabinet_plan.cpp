@@ -35,6 +35,8 @@ class CabinetPlanner {
   void settle_front_strip();
   LayoutRules rules() const;
   void divide();
+  void settle_blind(const Sides& reach);
+  void doubt_blind();
   void place_inner();
   std::optional<std::size_t> stands_on(Bound bound, const Divider& divider, std::string_view end);
   Area inner_area(const Divider& divider, const InnerPlan& inner) const;
@@ -81,6 +83,10 @@ void CabinetPlanner::settle_size() {
 /// The frame before the case, which divides the front; its foot stands on the toe's top.
 void CabinetPlanner::settle_frame() {
   if (ledger_.spec.said_by("face_frame") != SaidBy::spec) return;
+  if (ledger_.spec.speaks_of("blind"))
+    ledger_.problem({"blind"},
+                    "with a face frame the blind part is its stile; take it out, and write "
+                    "\"stile_width\" for that side as wide as blind part and filler");
   const Length toe = plan_.carcase.toe.height;
   PlannedFaceFrame frame = plan_face_frame(spec_.own, {}, spec_.layout,
                                            {.width = plan_.size[0],
@@ -208,16 +214,62 @@ LayoutRules CabinetPlanner::rules() const {
   return rules;
 }
 
+/// Beside it a filler stands as wide as is said beside the front that lies over it.
+void CabinetPlanner::settle_blind(const Sides& reach) {
+  if (!ledger_.spec.speaks_of("blind")) return;
+  CarcasePlan& carcase = plan_.carcase;
+  BlindPlan blind;
+  blind.right = ledger_.spec.word<Side>("blind.side") == Side::right;
+  blind.width = ledger_.spec.size("blind.width").value_or(Length());
+  blind.filler =
+      ledger_.settle("blind.filler", ledger_.pick(50'000, 2, 1), "usual beside a corner") +
+      std::max(kNone, blind.right ? reach.right : reach.left);
+  const Length side = carcase.side_thickness();
+  if (blind.width <= side || carcase.width - blind.width - blind.filler <= side)
+    ledger_.problem({"blind.width", "blind.filler", "size.width"},
+                    fmt::format("{} and a filler of {} leave nothing of {} between sides of {}",
+                                ledger_.say(blind.width), ledger_.say(blind.filler),
+                                ledger_.say(carcase.width), ledger_.say(side)));
+  else
+    carcase.blind = blind;
+}
+
+/// What cannot stand beside a blind part: there is but a filler there.
+void CabinetPlanner::doubt_blind() {
+  const auto& blind = plan_.carcase.blind;
+  if (!blind) return;
+  for (const LaidOpening& opening : plan_.layout.openings) {
+    const bool beside = blind->right ? !opening.by.right : !opening.by.left;
+    const FrontKind front = opening.node->front();
+    if (!beside) continue;
+    if (front == FrontKind::drawer)
+      ledger_.problems.push_back({opening.node->path,
+                                  "beside a blind part a drawer has nothing to run on; put a "
+                                  "partition between them: \"columns\", the first of them narrow",
+                                  {}});
+    const Side hangs = opening.node->said.word<Side>("hangs").value_or(Side::left);
+    const bool on_it = front == FrontKind::pair ||
+                       (front == FrontKind::door && (hangs == Side::right) == blind->right);
+    if (plan_.hinges && on_it)
+      ledger_.problems.push_back({opening.node->path,
+                                  "the plates of its hinges have no side to stand on beside a "
+                                  "blind part; let it hang from the other side",
+                                  {}});
+  }
+}
+
 void CabinetPlanner::divide() {
   const CarcasePlan& carcase = plan_.carcase;
   const Length thickness = carcase.stuff.thickness;
   LayoutRules its = rules();
   its.reach = reach_over({thickness, thickness, plan_.size[1] - carcase.ceiling(), thickness},
                          plan_.meets, plan_.gap);
-  plan_.layout = resolve(
-      spec_.layout,
-      {carcase.inside_left(), carcase.inside_right(), carcase.floor, carcase.ceiling()}, its);
+  settle_blind(its.reach);
+  plan_.layout =
+      resolve(spec_.layout,
+              {carcase.sight_left(), carcase.sight_right(), carcase.floor, carcase.ceiling()}, its);
   add(ledger_.problems, plan_.layout.problems);
+  doubt_blind();
 }
 
 /// The piece on which an end of a divider stands; where there is none, the case.

@@ -48,6 +48,14 @@ struct HangingPlan {
   Length height;
 };
 
+/// What the neighbour of a cabinet in a corner stands before: a panel, and a filler beside it that
+/// keeps fronts clear of the neighbour's.
+struct BlindPlan {
+  bool right = false;  // at which side
+  Length width;        // from the case's outside to the filler
+  Length filler;       // its board, with what a front lies over of it
+};
+
 struct ToePlan {
   std::optional<FeetPlan> feet = {};
   ToeBy by = ToeBy::none;
@@ -148,6 +156,7 @@ struct CarcasePlan {
   ToePlan toe;
   StripPlan strips;
   std::optional<HangingPlan> hanging;
+  std::optional<BlindPlan> blind;
   std::vector<InnerPlan> inner;
   std::vector<LooseShelves> loose;
   std::vector<RunPlan> runs;
@@ -165,6 +174,13 @@ struct CarcasePlan {
   Length side_thickness() const { return end ? end->size[2] : stuff.thickness; }
   Length inside_left() const { return over + side_thickness(); }
   Length inside_right() const { return over + width - side_thickness(); }
+  /// Where openings begin and end.
+  Length sight_left() const {
+    return blind && !blind->right ? over + blind->width + blind->filler : inside_left();
+  }
+  Length sight_right() const {
+    return blind && blind->right ? over + width - blind->width - blind->filler : inside_right();
+  }
   /// The lower face of a whole top, or of its rails; where there is neither the top of the sides.
   Length ceiling() const { return top == CaseEnd::none ? height : height - stuff.thickness; }
   /// Whether its bottom ends with the sides.

@@ -58,6 +58,7 @@ class CarcaseSetter {
       add_inner(inner);
     add_back();
     add_toe();
+    add_blind();
     for (const RunPlan& run : plan_.runs)
       add_run(run);
     for (const LooseShelves& shelves : plan_.loose)
@@ -96,6 +97,7 @@ class CarcaseSetter {
   void add_toe();
   void add_base();
   void add_feet();
+  void add_blind();
   void add_hanging();
   void add_strips();
   void add_run(const RunPlan& run);
@@ -434,6 +436,26 @@ void CarcaseSetter::add_feet() {
                             {Axis::y, true}, Axis::x)});
       wood_.joints.back().kind = JointKind::planted;
     }
+}
+
+/// Panel and filler stand flush with the front edges, between bottom and top.
+void CarcaseSetter::add_blind() {
+  if (!plan_.blind) return;
+  const BlindPlan& blind = *plan_.blind;
+  const Length low = plan_.bottom == CaseEnd::none ? plan_.foot() : plan_.floor;
+  const Length high = plan_.ceiling() - low;
+  const Length panel = blind.width - plan_.side_thickness();
+  const auto stand = [&](const std::string& name, Length left, Length width) {
+    return add(name, Role::filler, {high, width, plan_.stuff.thickness},
+               {{left, low, plan_.front}, kUprightSheet}, plan_.stuff);
+  };
+  const Length side = blind.right ? plan_.inside_right() : plan_.inside_left();
+  const std::size_t beside = stand("blind panel", blind.right ? side - panel : side, panel);
+  const std::size_t filler =
+      stand("filler", blind.right ? side - panel - blind.filler : side + panel, blind.filler);
+  butt(wood_, {Junction(wood_, sides_[blind.right ? 1 : 0].front, beside, {Axis::x, blind.right},
+                        Axis::z)});
+  butt(wood_, {Junction(wood_, beside, filler, {Axis::x, blind.right}, Axis::z)});
 }
 
 /// A rail below the top, behind the back; of two cleats the other, below it, is the wall's.

@@ -568,4 +568,23 @@ TEST_CASE("Framed ends are leaves as deep as the case, their faces outwards") {
             .starts_with("/case/end"));
 }
 
+TEST_CASE("In a corner a panel and a filler close what the neighbour stands before") {
+  // A side of 18, a panel up to 600, a filler that shows 50 beside a front that lies 16.5 over it.
+  const Worked worked =
+      work(cabinet(R"("blind": {"side": "left", "width": 600}, "species": "white oak",
+                      "layout": {"front": "door", "hangs": "right"})",
+                   R"({"width": 1100, "height": 870, "depth": 580})"));
+  const Assembly& wood = worked.assembly;
+  CHECK(lies(called(wood, "blind panel")) == "18 to 600, 18 to 852, 0 to 18");
+  CHECK(lies(called(wood, "filler")) == "600 to 666.5, 18 to 852, 0 to 18");
+  CHECK(lies(called(wood, "door 1, left stile")).starts_with("650 to "));
+  CHECK(not_ok(wood) == kNothing);
+  CHECK(
+      chains(worked).starts_with("across, from the left, left side 18, blind panel 582, filler "
+                                 "66.5, opening 1 415.5, right side 18 = 1100"));
+  CHECK(
+      refused(cabinet(R"("blind": {"side": "right", "width": 500}, "layout": {"front": "drawer"})"))
+          .starts_with("/layout: beside a blind part a drawer has nothing to run on"));
+}
+
 }  // namespace haunch::test
