@@ -22,6 +22,7 @@ constexpr SaidElsewhere kOfTheSet[] = {
     {"id", kHasOne},
     {"name", kHasOne},
     {"note", kHasOne},
+    {"mirror", "the whole set is mirrored"},
     {"units", "the set has them"},
     {"quantity", "the set has it"},
     {"species", "the set has it"},

@@ -10,6 +10,7 @@
 
 #include "own_axes.h"
 #include "rounding.h"
+#include "twin_words.h"
 #include "value_reader.h"
 
 namespace haunch {
@@ -39,28 +40,6 @@ Side side_of(const Piece& piece, Surface surface) {
   const std::size_t into = own_axis(piece.place, axis);
   const auto [along, across] = across_axes(into);
   return {into, from_high, along, across};
-}
-
-/// What a piece is a part of, whose outer edges are told from: a leaf alone, or a pair, is the
-/// whole.
-Box outside_of(const Assembly& assembly, const Piece& piece) {
-  if (assembly.whole().kind != GroupKind::cabinet) return {{}, assembly.size};
-  return placed_blanks(assembly, piece.group);
-}
-
-/// Which of the edges across the width of a piece lie on the outside of what it is a part of.
-struct OuterEdges {
-  bool low = false, high = false;
-};
-
-/// What is wide from front to back has none: it is told from its front edge.
-OuterEdges outer_edges(const Assembly& assembly, const Piece& piece) {
-  const Axis axis = piece.place.axes[1];
-  if (axis == Axis::z) return {};
-  const auto across = static_cast<std::size_t>(axis);
-  const Box whole = outside_of(assembly, piece);
-  const Length low = piece.place.origin[across];
-  return {low == whole.low[across], low + piece.blank[1] == whole.high[across]};
 }
 
 /// What is let in to a side, as it is marked out there: places along it in the piece's own axis.
@@ -352,20 +331,11 @@ class Describer {
   std::vector<Problem> problems_;
 };
 
-/// The name of what stands to the other side: "right side" of "left side".
-std::string twin_name(std::string name) {
-  for (const auto& [one, other] : {std::pair<std::string, std::string>{"left", "right"},
-                                   std::pair<std::string, std::string>{"right", "left"}})
-    if (const std::size_t at = name.find(one); at != std::string::npos)
-      return name.replace(at, one.size(), other);
-  return name;
-}
-
 /// Lets the fitting in to the piece that stands to the other side as well, or turned about to the
 /// same piece where that has no side.
 std::vector<Problem> let_in_twin(Assembly& assembly, const FittingSpec& spec, std::size_t piece,
                                  const std::string& path, Unit unit) {
-  const std::string name = twin_name(assembly.pieces[piece].name);
+  const std::string name = twin_words(assembly.pieces[piece].name);
   const auto twin = piece_called(assembly, name);
   if (!twin)
     return {{path + "/mirrored", "there is no \"" + name + "\" to be its twin; take it out", {}}};
@@ -384,7 +354,27 @@ std::vector<Problem> let_in_described(Assembly& assembly, const FittingSpec& spe
   return problems;
 }
 
+/// What a piece is a part of, whose outer edges places are told from: a leaf, of a pair the pair.
+Box outside_of(const Assembly& assembly, std::size_t group) {
+  const auto pair = assembly.groups[group].in;
+  if (!pair || assembly.groups[*pair].kind != GroupKind::pair)
+    return placed_blanks(assembly, group);
+  Box whole = placed_blanks(assembly, group);
+  for (std::size_t leaf = 0; leaf < assembly.groups.size(); ++leaf)
+    if (assembly.groups[leaf].in == pair) whole = around(whole, placed_blanks(assembly, leaf));
+  return whole;
+}
+
 }  // namespace
+
+OuterEdges outer_edges(const Assembly& assembly, const Piece& piece) {
+  const Axis axis = piece.place.axes[1];
+  if (axis == Axis::z) return {};
+  const auto across = static_cast<std::size_t>(axis);
+  const Box whole = outside_of(assembly, piece.group);
+  const Box blank = placed_blank(piece);
+  return {blank.low[across] == whole.low[across], blank.high[across] == whole.high[across]};
+}
 
 std::string hinge_name(std::size_t number, std::size_t of) {
   if (of == 1) return "hinge";

@@ -1,5 +1,5 @@
-// Hinges, locks and other fittings let in to the pieces of a leaf, and fittings that a spec describes
-// in any piece.
+// Hinges, locks and other fittings let in to the pieces of a leaf, and fittings that a spec
+// describes in any piece.
 #pragma once
 
 #include <vector>
@@ -13,6 +13,14 @@ namespace haunch {
 /// A round hole is drawn as a polygon of so many sides about its circle: exact along the piece's
 /// axes, elsewhere up to half a percent of the radius to the side of less wood.
 inline constexpr int kHoleSides = 32;
+
+/// Which of the edges across the width of a piece lie on the outside of the leaf or other group
+/// that it is of, or of a pair; places across it are told from the one that alone does, else from
+/// its low edge. What is wide from front to back has none: it is told from its front edge.
+struct OuterEdges {
+  bool low = false, high = false;
+};
+OuterEdges outer_edges(const Assembly& assembly, const Piece& piece);
 
 /// Cuts the recesses of `fittings` in two stiles whose face edges look at each other.
 void let_in(Assembly& assembly, std::size_t left_stile, std::size_t right_stile,

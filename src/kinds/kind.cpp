@@ -11,6 +11,7 @@
 #include "drawer.h"
 #include "face_frame.h"
 #include "frame.h"
+#include "mirrored.h"
 #include "shop.h"
 #include "spec_reader.h"
 #include "tolerance_spec.h"
@@ -121,7 +122,11 @@ JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_vie
                                         : nullptr;
   if (known == nullptr && problems.empty()) problems.push_back(missing_kind(item));
   if (known == nullptr) return {nullptr, std::move(problems)};
-  return known->read(item, shop, default_id);
+  JobReading reading = known->read(item, shop, default_id);
+  const Value* mirror = item.find("mirror");
+  if (reading.job && mirror != nullptr && mirror->text == "true")
+    reading.job = mirrored(std::move(reading.job));
+  return reading;
 }
 
 namespace {

@@ -20,6 +20,7 @@ constexpr SaidElsewhere kOfTheCabinet[] = {
     {"id", kHasOne},
     {"name", kHasOne},
     {"note", kHasOne},
+    {"mirror", "the whole cabinet is mirrored"},
     {"like", kHasOne},
     {"$schema", kHasOne},
     {"units", "the cabinet has them"},

@@ -1,0 +1,36 @@
+#include "twin_words.h"
+
+#include <string_view>
+
+namespace haunch {
+namespace {
+
+bool is_letter(char it) {
+  return (it >= 'a' && it <= 'z') || (it >= 'A' && it <= 'Z');
+}
+
+/// Whether a word stands at `at` in a text, and goes on in neither direction.
+bool stands_at(const std::string& text, std::size_t at, std::string_view word) {
+  const std::size_t end = at + word.size();
+  return text.compare(at, word.size(), word) == 0 && (at == 0 || !is_letter(text[at - 1])) &&
+         (end == text.size() || !is_letter(text[end]));
+}
+
+}  // namespace
+
+std::string twin_words(const std::string& name) {
+  constexpr std::string_view kLeft = "left";
+  constexpr std::string_view kRight = "right";
+  std::string twin;
+  for (std::size_t at = 0; at < name.size();) {
+    const bool left = stands_at(name, at, kLeft);
+    const bool right = stands_at(name, at, kRight);
+    if (left) twin += kRight;
+    if (right) twin += kLeft;
+    if (!left && !right) twin += name[at];
+    at += left ? kLeft.size() : right ? kRight.size() : 1;
+  }
+  return twin;
+}
+
+}  // namespace haunch
