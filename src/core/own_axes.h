@@ -14,6 +14,11 @@ inline std::size_t own_axis(const Place& place, Axis axis) {
   return static_cast<std::size_t>(own - place.axes.begin());
 }
 
+/// Whether this way along the assembly is towards higher figures of a piece's own axis too.
+inline bool own_upwards(const Place& place, const Heading& heading) {
+  return heading.upwards != place.backwards[own_axis(place, heading.axis)];
+}
+
 /// A place at x and y of the assembly, along a piece's length and width: it stands upright or lies
 /// level, its thickness along z.
 inline Corner in_own_axes(const Corner& at, const Place& place) {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "own_axes.h"
+
 namespace haunch {
 namespace {
 
@@ -35,9 +37,10 @@ Length Shoulders::between(Length EndShoulders::*which, Length piece) const {
 std::optional<JointShoulders> shoulders_at(const Joint& joint, const Piece& enters,
                                            const Shoulders& shoulders) {
   if (!joint.tenon || !joint.has_shoulder) return {};
-  return JointShoulders{
-      !joint.heading.upwards, shoulders.between(&EndShoulders::face, enters.blank[0]),
-      shoulders.between(&EndShoulders::back, enters.blank[0]), joint.tenon->straight()};
+  return JointShoulders{!own_upwards(enters.place, joint.heading),
+                        shoulders.between(&EndShoulders::face, enters.blank[0]),
+                        shoulders.between(&EndShoulders::back, enters.blank[0]),
+                        joint.tenon->straight()};
 }
 
 std::vector<Shoulders> shoulders_of(const Assembly& wood) {
@@ -45,7 +48,8 @@ std::vector<Shoulders> shoulders_of(const Assembly& wood) {
   for (const Joint& joint : wood.joints) {
     if (!joint.tenon || !joint.has_shoulder) continue;
     Shoulders& its = all[joint.enters];
-    (joint.heading.upwards ? its.high : its.low) = end_shoulders(*joint.tenon);
+    const bool high = own_upwards(wood.pieces[joint.enters].place, joint.heading);
+    (high ? its.high : its.low) = end_shoulders(*joint.tenon);
     its.line = std::max(its.line, line_of(*joint.tenon));
   }
   return all;

@@ -154,7 +154,8 @@ PageParts edge_rebate_page(const Assembly& wood, const Making& making,
                      lengths.one(rebate.setting(SizeName::from_face)) + " at the face side";
   };
   const auto where = [](const Run& run, const Piece& piece) {
-    return run.side.into == 1 ? edge_of(run, piece) : std::string();
+    const bool of_back = size_of(piece.features[run.feature], SizeName::from_back).has_value();
+    return run.side.into == 1 && !of_back ? edge_of(run, piece) : std::string();
   };
   const std::string page = settings_text(wood, making, FeatureKind::rebate, setting, where);
   if (page.empty()) return {};

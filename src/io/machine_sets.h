@@ -92,8 +92,11 @@ inline Marks marks_of(const std::vector<const Piece*>& pieces) {
 
 /// Whether a piece is of a case itself, not of its frame, fronts or drawers.
 inline bool is_of_case(const Assembly& wood, const Piece& piece) {
-  const GroupKind kind = wood.groups[piece.group].kind;
-  return kind == GroupKind::cabinet || kind == GroupKind::carcase;
+  const Group* group = &wood.groups[piece.group];
+  while (group->kind != GroupKind::carcase && group->in)
+    group = &wood.groups[*group->in];
+  return group->kind == GroupKind::carcase ||
+         (group->kind == GroupKind::cabinet && piece.group == 0);
 }
 
 /// Whether a piece has a rebate along it, for the leaf.

@@ -181,7 +181,8 @@ Surface side_of(const Piece& piece, WorkedSide side) {
                                         {Surface::lower, Surface::upper},
                                         {Surface::face, Surface::back}};
   const Axis axis = piece.place.axes[side.into];
-  return kLowAndHigh[static_cast<std::size_t>(axis)][side.from_high ? 1 : 0];
+  const bool high = side.from_high != piece.place.backwards[side.into];
+  return kLowAndHigh[static_cast<std::size_t>(axis)][high ? 1 : 0];
 }
 
 std::vector<std::string> marks_of(const Assembly& wood, const std::vector<std::size_t>& pieces) {

@@ -80,6 +80,12 @@ Length middle(const Prism& hole, std::size_t axis) {
   return box.low[axis] + floor_half(box.extent(axis));
 }
 
+/// Across the piece, from the edge that lies in front or below.
+Length middle_across(const Piece& piece, const Prism& hole) {
+  const Length middle_of = middle(hole, 1);
+  return piece.place.backwards[1] ? piece.blank[1] - middle_of : middle_of;
+}
+
 /// Holes of one feature, in rows along the piece: a row for each stretch of its pitch.
 std::vector<Mark> holes_in(const Assembly& wood, std::size_t number, const Feature& feature) {
   const Piece& piece = wood.pieces[number];
@@ -100,7 +106,7 @@ std::vector<Mark> holes_in(const Assembly& wood, std::size_t number, const Featu
                     along,
                     along,
                     1,
-                    {middle(hole, 1)},
+                    {middle_across(piece, hole)},
                     size_of(feature, SizeName::depth),
                     size_of(feature, SizeName::diameter)});
   }

@@ -149,7 +149,7 @@ void CarcaseSetter::add_framed_ends() {
     at.backwards = {!right, false, right};
     at.origin = {right ? plan_.over + plan_.width : plan_.over, plan_.foot(),
                  right ? plan_.front : plan_.rear()};
-    const std::size_t group = add_group(wood_, *plan_.end, at, right ? "right-end" : "left-end");
+    const std::size_t group = add_group(wood_, *plan_.end, at, right ? "right-side" : "left-side");
     sides_[right ? 1 : 0] = {stile_of(wood_, group, false), stile_of(wood_, group, true)};
   }
 }

@@ -82,7 +82,8 @@ class JointWork {
     run.side = {2, true};
     add_run(making_, recess, run);
     const Length depth = joint_.tenon->depth;
-    const Length near = joint_.heading.upwards ? enters_.blank[0] - depth : Length();
+    const Length near =
+        own_upwards(enters_.place, joint_.heading) ? enters_.blank[0] - depth : Length();
     add_run(making_, {FeatureKind::lap, Cut::whole, {{SizeName::depth, joint_.tenon->from_face}}},
             {joint_.enters,
              feature_of(enters_, FeatureKind::lap),
@@ -108,7 +109,7 @@ class JointWork {
               {joint_.enters,
                feature_of(enters_, on_end),
                number_,
-               {0, joint_.heading.upwards},
+               {0, own_upwards(enters_.place, joint_.heading)},
                edge_line(enters_),
                near,
                near + span.width});
@@ -116,7 +117,8 @@ class JointWork {
               {joint_.receives,
                feature_of(receives_, in_receiver),
                number_,
-               {own_axis(receives_.place, joint_.heading.axis), !joint_.heading.upwards},
+               {own_axis(receives_.place, joint_.heading.axis),
+                !own_upwards(receives_.place, joint_.heading)},
                edge_line(receives_),
                receiver_edge + near,
                receiver_edge + near + span.width});
@@ -156,7 +158,8 @@ class JointWork {
     Run run{joint_.receives,
             feature_of(receives_, kind),
             number_,
-            {own_axis(receives_.place, joint_.heading.axis), !joint_.heading.upwards},
+            {own_axis(receives_.place, joint_.heading.axis),
+             !own_upwards(receives_.place, joint_.heading)},
             span.from_edge ? edge_line(receives_) : low_line(receives_, shoulders),
             near,
             near + span.length};
@@ -202,7 +205,7 @@ class JointWork {
     return {joint_.enters,
             feature_of(enters_, FeatureKind::tenon),
             number_,
-            {0, joint_.heading.upwards},
+            {0, own_upwards(enters_.place, joint_.heading)},
             from,
             span.from_edge,
             span.from_edge + span.width};

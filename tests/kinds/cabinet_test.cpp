@@ -555,9 +555,9 @@ TEST_CASE("Framed ends are leaves as deep as the case, their faces outwards") {
       R"("species": "white oak", "case": {"ends": "framed"}, "toe": {"height": 100},
          "layout": {"front": "pair", "shelves": 2})"));
   const Assembly& wood = worked.assembly;
-  CHECK(lies(called(wood, "left end, right stile")) == "0 to 20, 100 to 870, 0 to 57");
-  CHECK(lies(called(wood, "left end, left stile")) == "0 to 20, 100 to 870, 523 to 580");
-  CHECK(lies(called(wood, "right end, left stile")) == "880 to 900, 100 to 870, 0 to 57");
+  CHECK(lies(called(wood, "left side, right stile")) == "0 to 20, 100 to 870, 0 to 57");
+  CHECK(lies(called(wood, "left side, left stile")) == "0 to 20, 100 to 870, 523 to 580");
+  CHECK(lies(called(wood, "right side, left stile")) == "880 to 900, 100 to 870, 0 to 57");
   CHECK(lies(called(wood, "bottom")) == "20 to 880, 100 to 118, 0 to 574");
   CHECK(lies(called(wood, "back")) == "14 to 886, 100 to 870, 574 to 580");
   CHECK(not_ok(wood) == kNothing);
