@@ -39,6 +39,29 @@ std::optional<Caution> loads(const CabinetPlan& plan) {
                  "to lie there where it is more"};
 }
 
+/// Of what hangs on a wall.
+std::optional<Caution> hanging(const CabinetPlan& plan) {
+  if (!plan.carcase.hanging) return {};
+  std::string words =
+      "the cabinet with all that it holds hangs on its screws: two at least in each stud, or in "
+      "blocking or masonry behind, eight times as deep in the wood as they are thick, never in the "
+      "board of the wall alone; weigh what it holds and choose them by that (EN 14749 does not "
+      "cover "
+      "the wall and its fixings)";
+  words += kDecides;
+  return Caution{"hanging", std::move(words)};
+}
+
+std::optional<Caution> glass_shelves(const CabinetPlan& plan) {
+  const auto of_glass = [](const LooseShelves& it) { return it.stuff.matter == Matter::glass; };
+  if (std::none_of(plan.carcase.loose.begin(), plan.carcase.loose.end(), of_glass)) return {};
+  std::string words =
+      "toughened (EN 12150-1), edges ground; how thick it is to be for its span and load its "
+      "supplier says, not this sheet";
+  words += kDecides;
+  return Caution{"glass shelves", std::move(words)};
+}
+
 /// Of wood that moves across its grain where nothing has worked out by how much.
 std::optional<Caution> seasons(const CabinetPlan& plan) {
   const CarcasePlan& carcase = plan.carcase;
@@ -59,7 +82,7 @@ std::optional<Caution> seasons(const CabinetPlan& plan) {
 
 std::vector<Caution> cabinet_cautions(const CabinetPlan& plan) {
   std::vector<Caution> all;
-  for (const auto caution : {tipping, loads, seasons})
+  for (const auto caution : {tipping, hanging, loads, glass_shelves, seasons})
     if (auto its = caution(plan)) all.push_back(*std::move(its));
   return all;
 }

@@ -252,6 +252,7 @@ ShelfLoad usual_load(Load load) {
 }
 
 Matter matter_of(std::string_view material) {
+  if (material == "glass" || material.ends_with(" glass")) return Matter::glass;
   return is_sheet_goods(material) ? Matter::board : Matter::wood;
 }
 

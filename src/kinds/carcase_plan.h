@@ -204,7 +204,7 @@ void settle_case_joint(Ledger& ledger, CarcasePlan& plan, CaseJoint joint);
 /// Keys of joints that this case has nowhere, where the spec says them all the same.
 void refuse_idle_joints(Ledger& ledger, const CarcasePlan& plan);
 
-/// A material that is written in a spec: a sheet, or a wood.
+/// A material that is written in a spec: a sheet, glass, or a wood.
 Matter matter_of(std::string_view material);
 
 }  // namespace haunch

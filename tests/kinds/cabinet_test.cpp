@@ -587,4 +587,15 @@ TEST_CASE("In a corner a panel and a filler close what the neighbour stands befo
           .starts_with("/layout: beside a blind part a drawer has nothing to run on"));
 }
 
+TEST_CASE("What hangs, and what lies on glass, is told once") {
+  const Worked worked = work(cabinet(R"("hanging": {"rail": 90}, "layout": {"columns": [
+      {"shelves": {"count": 1, "material": "glass", "thickness": 8}},
+      {"shelves": {"count": 1, "material": "glass", "thickness": 8}}]})"));
+  std::vector<std::string> about;
+  for (const Caution& caution : worked.cautions)
+    about.emplace_back(caution.about);
+  CHECK(about == std::vector<std::string>{"tipping", "hanging", "shelf loads", "glass shelves"});
+  CHECK(called(worked.assembly, "shelf 1").matter == Matter::glass);
+}
+
 }  // namespace haunch::test
