@@ -25,6 +25,8 @@ class CornerPlanner {
 
   void settle() {
     settle_joints();
+    if (has_dovetails()) plan_.cutter = settle_dovetail_cutter(ledger_);
+    if (!ledger_.clean()) return;
     settle_corner(plan_.front_corner, true);
     settle_corner(plan_.back_corner, false);
     refuse_idle_keys();
@@ -42,14 +44,21 @@ class CornerPlanner {
   void share_out_fingers(CornerPlan& corner, bool in_front);
   void place_tails(CornerPlan& corner, bool in_front);
   const SettledTails& tails();
+  void doubt_cutter(const CornerPlan& corner, bool in_front);
+  Length least_pin();
   void refuse_idle_keys();
 
   bool enter(const CornerPlan& corner, bool in_front) const {
     return sides_enter(plan_, corner, in_front);
   }
+  bool has_dovetails() const {
+    return is_dovetail(plan_.front_corner.joint) || is_dovetail(plan_.back_corner.joint);
+  }
   Length thickness_at(bool in_front) const {
     return in_front ? plan_.joined_thickness() : plan_.back_thickness;
   }
+  /// Half millimetres, sixty-fourths of an inch.
+  Length half_whole() const { return ledger_.pick(500, 1, 64); }
   /// Of a size down to whole millimetres, sixteenths of an inch; at least one.
   Length whole(Length size) const { return std::max(floor_multiple(size, whole_), whole_); }
 
@@ -121,11 +130,15 @@ Length CornerPlanner::lap_before(DrawerCorner joint, Length thickness) {
   const Length usual =
       tails ? whole(floor_divide(thickness, 4))
             : std::max(whole(floor_divide(thickness, 3)), ledger_.pick(5'000, 3, 16));
+  const Length beyond = tails && plan_.cutter
+                            ? ceiling_multiple(thickness - plan_.cutter->height, half_whole())
+                            : Length();
   const Length lap =
-      take("fronts.drawer.corner.lap", std::max(usual, plan_.lip),
-           plan_.lip > usual ? "as thick as the lip"
-           : tails           ? "a quarter of the front: tails are three quarters (trade article)"
-                             : "a third of the front, at least 5 mm, 3/16 in");
+      take("fronts.drawer.corner.lap", std::max({usual, plan_.lip, beyond}),
+           beyond > std::max(usual, plan_.lip) ? "what the cutter does not reach"
+           : plan_.lip > usual                 ? "as thick as the lip"
+           : tails ? "a quarter of the front: tails are three quarters (trade article)"
+                   : "a third of the front, at least 5 mm, 3/16 in");
   if (lap >= thickness)
     ledger_.problem({"fronts.drawer.corner.lap", "fronts.drawer.front_thickness"},
                     fmt::format("a lap of {} leaves nothing behind it in {}; make it less",
@@ -201,23 +214,69 @@ void CornerPlanner::share_out_fingers(CornerPlan& corner, bool in_front) {
 
 // ---- dovetails
 
+/// What the cutter leaves between two tails of both corners, where it stands with its end on their
+/// shoulder line.
+Length CornerPlanner::least_pin() {
+  Length least = plan_.cutter->neck;
+  for (const bool in_front : {true, false}) {
+    const CornerPlan& corner = in_front ? plan_.front_corner : plan_.back_corner;
+    if (is_dovetail(corner.joint))
+      least = std::max(least, plan_.cutter->at_surface(length_of(corner, in_front)));
+  }
+  return least;
+}
+
 /// As both corners have it.
 const SettledTails& CornerPlanner::tails() {
+  if (tails_) return *tails_;
   constexpr TailKeys kKeys{"fronts.drawer.corner.tails.number", "fronts.drawer.corner.tails.slope",
                            "fronts.drawer.corner.tails.widest", "fronts.drawer.corner.tails.pin",
                            "fronts.drawer.corner.tails.half_pin"};
-  if (!tails_)
-    tails_ =
-        settle_tails(ledger_, kKeys,
-                     {std::max(whole(floor_half(plan_.side_thickness)), ledger_.pick(3'000, 1, 8)),
-                      "half of the sides (trade practice)", ledger_.pick(45'000, 7, 4)});
+  UsualTails usual{std::max(whole(floor_half(plan_.side_thickness)), ledger_.pick(3'000, 1, 8)),
+                   "half of the sides (trade practice)", ledger_.pick(45'000, 7, 4)};
+  if (plan_.cutter) usual.cutter = plan_.cutter->diameter;
+  if (plan_.cutter && least_pin() > usual.pin) {
+    usual.pin = ceiling_multiple(least_pin(), half_whole());
+    usual.why = "what the cutter leaves";
+  }
+  tails_ = settle_tails(ledger_, kKeys, usual);
   return *tails_;
+}
+
+/// Whether it reaches through the tails, and goes between them and into their sockets.
+void CornerPlanner::doubt_cutter(const CornerPlan& corner, bool in_front) {
+  const DovetailCutter& cutter = *plan_.cutter;
+  const auto say = [&](Length length) { return ledger_.say(length); };
+  const bool lapped = corner.joint == DrawerCorner::lapped_dovetail;
+  const Length lap = thickness_at(in_front) - cutter.height;
+  const Length pin = tails().spacing.pin;
+  const Length tail = corner.tails.front().high - corner.tails.front().low;
+  if (corner.length > cutter.height)
+    ledger_.problem(
+        {"fronts.drawer.corner.tails.cut_by.height", "fronts.drawer.corner.tails.cut_by"},
+        fmt::format(
+            "tails of {} are longer than its edges are high, {}; take a higher cutter, or {}",
+            say(corner.length), say(cutter.height),
+            lapped ? fmt::format("leave a \"lap\" of {} before them", say(lap))
+                   : "make what they go through no thicker than that"));
+  else if (pin < least_pin())
+    ledger_.problem(
+        {"fronts.drawer.corner.tails.pin", "fronts.drawer.corner.tails.cut_by"},
+        fmt::format("a cutter of {} leaves {} at least between two tails; make pins that wide",
+                    say(cutter.diameter), say(ceiling_multiple(least_pin(), half_whole()))));
+  else if (tail < cutter.diameter)
+    ledger_.problem({"fronts.drawer.corner.tails.number", "fronts.drawer.corner.tails.widest",
+                     "fronts.drawer.corner.tails.cut_by"},
+                    fmt::format("sockets of tails {} wide are narrower than their cutter, {}; make "
+                                "fewer tails, and wider ones",
+                                say(tail), say(cutter.diameter)));
 }
 
 void CornerPlanner::place_tails(CornerPlan& corner, bool in_front) {
   TailSpacing spaced = tails().spacing;
   spaced.between = edges_at(plan_, in_front);
-  spaced.spread = corner.spread = floor_divide(corner.length, tails().slope);
+  spaced.spread = corner.spread = plan_.cutter ? plan_.cutter->comes_in(corner.length)
+                                               : floor_divide(corner.length, tails().slope);
   const DrawerBottomPlan& bottom = plan_.bottom;
   const Length groove = bottom.from_edge;
   if (bottom.fit == BottomFit::grooved && (in_front || !bottom.under_back))
@@ -231,6 +290,8 @@ void CornerPlanner::place_tails(CornerPlan& corner, bool in_front) {
                     "less, or fewer",
                     ledger_.say(spaced.pin), ledger_.say(spaced.half_pin),
                     ledger_.say(spaced.between.high - spaced.between.low)));
+  else if (plan_.cutter)
+    doubt_cutter(corner, in_front);
 }
 
 /// Keys that say nothing of corners of this kind, when the spec states them all the same.
@@ -239,8 +300,7 @@ void CornerPlanner::refuse_idle_keys() {
     if (ledger_.spec.said_by(key) == SaidBy::spec && !taken_.contains(key))
       ledger_.problem({key}, fmt::format("has no part in this drawer: {}; take it out", why));
   };
-  if (!is_dovetail(plan_.front_corner.joint) && !is_dovetail(plan_.back_corner.joint))
-    refuse("fronts.drawer.corner.tails", "it has no dovetails");
+  if (!has_dovetails()) refuse("fronts.drawer.corner.tails", "it has no dovetails");
   refuse("fronts.drawer.corner.lap", "nothing is left before its joints");
   refuse("fronts.drawer.corner.depth", "nothing goes into its sides");
   refuse("fronts.drawer.corner.finger_width", "it has no fingers");

@@ -393,6 +393,8 @@ PlannedDrawer planned(Ledger ledger, const DrawerRoom& room) {
   if (!planned.problems.empty()) return planned;
   planned.rooms = rooms_of(planned.plan);
   planned.chains = chains_of(planned.plan);
+  if (planned.plan.cutter)
+    planned.cautions.push_back(told_of_cutter(*planned.plan.cutter, ledger.unit));
   return planned;
 }
 

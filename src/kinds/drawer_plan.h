@@ -10,6 +10,7 @@
 #include <string_view>
 #include <vector>
 
+#include "dovetail_cutter.h"
 #include "drawer_words.h"
 #include "haunch/wood.h"
 #include "kind.h"
@@ -84,6 +85,7 @@ struct DrawerPlan {
   Length fit_allowance;
   Length screw;  // diameter of the holes that screws go through
   CornerPlan front_corner, back_corner;
+  std::optional<DovetailCutter> cutter;  // that cuts their tails and sockets
   DrawerBottomPlan bottom;
   RunnerPlan runner;
 

@@ -19,12 +19,13 @@ struct TailKeys {
 struct UsualTails {
   Length pin;
   std::string_view why;
-  Length widest;  // that tails of three such pins may be
+  Length widest;       // that tails of three such pins may be
+  Length cutter = {};  // its diameter, where one cuts them: the slope is its own
 };
 
 struct SettledTails {
   TailSpacing spacing;  // but what lies between, the spread and a groove
-  int slope = 0;        // goes out by 1 in so many at each side
+  int slope = 0;        // goes out by 1 in so many at each side; 0: as the cutter
 };
 
 /// Settles all but what hangs on the piece that they are cut on.

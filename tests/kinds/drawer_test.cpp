@@ -132,6 +132,57 @@ TEST_CASE("Tails that have no room are refused") {
                   "146.5 mm") == 0);
 }
 
+TEST_CASE("A dovetail cutter rules slope, pins and lap") {
+  // 12.7 wide, its edges as high, 14 degrees: before tails of 20 - 12.7 = 7.3, up to the half 7.5,
+  // is left; they are 12.5 long and go out by 12.5 x tan 14 = 3.117. Between tails behind, 12 long,
+  // it leaves 12.7 - 2 x 12 x tan 14 = 6.716: pins of 7.
+  const Assembly drawer = wood(drawer_mm(R"("corner": {"tails": {"cut_by": {}}})"));
+  const TailSizes tails = *joint(drawer, "front", "left side").tails;
+  CHECK(tails.length == mm(12.5));
+  CHECK(decimal(tails.spread, Unit::mm).substr(0, 5) == "3.116");
+  REQUIRE(tails.each.size() > 1);
+  CHECK(tails.each[1].from_edge - tails.each[0].from_edge - tails.each[0].width == mm(7));
+  CHECK(tails.each[0].width >= mm(12.7));
+  CHECK(not_ok(drawer) == "");
+  const Worked worked = work(drawer_mm(R"("corner": {"tails": {"cut_by": {}}})"));
+  CHECK(std::any_of(worked.cautions.begin(), worked.cautions.end(), [](const Caution& it) {
+    return it.about == "dovetail cutter" && it.words.find("6.35 mm") != std::string::npos;
+  }));
+}
+
+TEST_CASE("What a dovetail cutter cannot cut is told with what would do") {
+  const auto refused = [](std::string_view corner, std::string_view tails) {
+    return refusal(drawer_mm(R"("corner": {)" + std::string(corner) +
+                             R"("tails": {"cut_by": {}, )" + std::string(tails) + "}}"));
+  };
+  CHECK(refused(R"("lap": 5, )", R"("number": 4)") ==
+        "/corner/tails/cut_by: tails of 15 mm are longer than its edges are high, 12.7 mm; take a "
+        "higher cutter, or leave a \"lap\" of 7.3 mm before them");
+  CHECK(refused("", R"("pin": 5)") ==
+        "/corner/tails/pin: a cutter of 12.7 mm leaves 7 mm at least between two tails; make pins "
+        "that wide");
+  CHECK(refused("", R"("number": 8)")
+            .find("are narrower than their cutter, 12.7 mm; make fewer "
+                  "tails, and wider ones") != std::string::npos);
+  CHECK(refused("", R"("slope": 6)") ==
+        "/corner/tails/slope: the angle of the cutter, \"cut_by\", is their slope; keep one of the "
+        "two");
+  CHECK(
+      refusal(drawer_mm(
+          R"("corner": {"tails": {"cut_by": {"diameter": 6, "height": 14, "angle": 14}}})")) ==
+      "/corner/tails/cut_by/height: a cutter of 6 mm has no neck left above edges 14 mm high at 14 "
+      "degrees; read its sizes off it");
+}
+
+TEST_CASE("A slope that the spec says goes before the shop's cutter") {
+  const ShopDefaults jig =
+      shop(R"({"units": "mm", "fronts": {"drawer": {"corner": {"tails": {"cut_by": {}}}}}})");
+  const Assembly by_hand = wood(drawer_mm(R"("corner": {"tails": {"slope": 6}})"), &jig);
+  CHECK(joint(by_hand, "front", "left side").tails->spread == mm(2.5));
+  const Assembly by_cutter = wood(drawer_mm(), &jig);
+  CHECK(joint(by_cutter, "front", "left side").tails->length == mm(12.5));
+}
+
 // ---- its bottom
 
 TEST_CASE(
