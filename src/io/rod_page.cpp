@@ -62,7 +62,9 @@ Mark stretch(const Assembly& wood, const Run& run) {
             {},
             size_of(feature, SizeName::depth),
             {}};
-  if (cut.low[1] > Length()) mark.across.push_back(cut.low[1]);
+  const auto radius = size_of(feature, SizeName::radius);
+  if (radius) mark.what += ", round end";
+  if (cut.low[1] > Length()) mark.across.push_back(cut.low[1] - radius.value_or(Length()));
   return mark;
 }
 

@@ -301,6 +301,7 @@ std::vector<Strip> CaseTails::across(Length width, std::optional<Strip> groove) 
 void settle_case_joint(Ledger& ledger, CarcasePlan& plan, CaseJoint joint) {
   const bool let_in = joint != CaseJoint::butted && joint != CaseJoint::dowel;
   if (let_in && plan.joint_depth == Length()) settle_depth(ledger, plan);
+  plan.round_stop = !ledger.spec.cutters.empty();
   if (joint == CaseJoint::stopped_housing && plan.stop == Length())
     plan.stop = ledger.take("case.stop", ledger.pick(12'000, 1, 2),
                             "so that the housing is not seen from the front");

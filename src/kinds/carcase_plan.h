@@ -144,6 +144,7 @@ struct CarcasePlan {
   Stuff stuff;
   CaseJoint joint = CaseJoint::housed;
   Length joint_depth, opposed_depth, allowance, stop;
+  bool round_stop = false;  // housings are cut with a router, which leaves their stopped ends round
   Length tongue, below_tongue;  // bare-faced tongues: how thick, and what their housings leave
   std::optional<CaseDowels> dowels;
   std::optional<CaseTails> tails;

@@ -194,7 +194,7 @@ std::unique_ptr<const EndJoint> CarcaseSetter::joint(const Ends& ends, bool high
     return std::make_unique<Tongue>(TongueDesign{depth - plan_.below_tongue, plan_.tongue, kNone,
                                                  plan_.allowance, plan_.below_tongue});
   const Length stop = kind == CaseJoint::stopped_housing ? plan_.stop : kNone;
-  return std::make_unique<Housing>(HousingDesign{depth, plan_.allowance, stop});
+  return std::make_unique<Housing>(HousingDesign{depth, plan_.allowance, stop, plan_.round_stop});
 }
 
 /// How far an end goes into what it stands on.

@@ -1,8 +1,12 @@
 #include "housing.h"
 
+#include <cmath>
+#include <numbers>
 #include <utility>
 
 #include "joint_rules.h"
+#include "round_ends.h"
+#include "rounding.h"
 
 namespace haunch {
 namespace {
@@ -39,6 +43,22 @@ const Measures kHousingMeasures{kBuilt, kMoved};
 
 namespace {
 
+/// Half a circle before the straight part of a housing, on the side of the wood.
+Prism round_end(const Box& straight) {
+  const Length radius = floor_half(straight.extent(kThrough));
+  const Corner middle{straight.low[kAcross], straight.low[kThrough] + radius};
+  Prism end{kIn, straight.low[kIn], straight.high[kIn], {{middle.u, straight.low[kThrough]}}};
+  constexpr int kParts = kPartsOfQuarter * 2;
+  for (int i = 1; i < kParts; ++i) {
+    const double turn = std::numbers::pi * i / kParts;
+    const auto reach = static_cast<double>(radius.steps());
+    end.outline.push_back({middle.u - nearest_step(reach * std::sin(turn)),
+                           middle.v - nearest_step(reach * std::cos(turn))});
+  }
+  end.outline.push_back({middle.u, straight.high[kThrough]});
+  return end;
+}
+
 /// The corner that a stopped housing leaves whole is taken off what stands in it.
 void notch_for_stop(Assembly& assembly, const Junction& junction, Length depth, Length stop) {
   Piece& enters = assembly.pieces[junction.enters];
@@ -60,16 +80,22 @@ void Housing::cut(Assembly& assembly, const End& end) const {
       junction.joint(stopped ? JointKind::stopped_housing : JointKind::housing, kHousingMeasures);
   joint.design.cheeks = housing_.allowance;
   Box cut = junction.blank(assembly.pieces[junction.receives]);
-  if (stopped) {
-    notch_for_stop(assembly, junction, housing_.depth, housing_.stop);
-    cut.low[kAcross] =
-        junction.blank(assembly.pieces[junction.enters]).low[kAcross] + housing_.stop;
-  }
+  const Box enters = junction.blank(assembly.pieces[junction.enters]);
   cut.high[kIn] = housing_.depth;
-  const Length thickness = junction.blank(assembly.pieces[junction.enters]).extent(kThrough);
   cut.low[kThrough] = -floor_half(housing_.allowance);
-  cut.high[kThrough] = cut.low[kThrough] + thickness + housing_.allowance;
+  cut.high[kThrough] = cut.low[kThrough] + enters.extent(kThrough) + housing_.allowance;
+  const bool round = stopped && housing_.round;
+  const Length radius = round ? floor_half(cut.extent(kThrough)) : Length();
+  if (stopped) {
+    notch_for_stop(assembly, junction, housing_.depth, housing_.stop + radius);
+    cut.low[kAcross] = enters.low[kAcross] + housing_.stop + radius;
+  }
   add(assembly, junction, std::move(joint), cut, FeatureKind::housing);
+  if (!round) return;
+  Piece& receiver = assembly.pieces[junction.receives];
+  Feature& housing = receiver.features.back();
+  housing.prisms = {junction.own(round_end(cut), receiver.place)};
+  housing.sizes.push_back({SizeName::radius, radius});
 }
 
 void RebatedCorner::cut(Assembly& assembly, const End& end) const {

@@ -8,8 +8,9 @@ namespace haunch {
 
 struct HousingDesign {
   Length depth;
-  Length allowance;  // width of the housing minus what stands in it, half at each side
-  Length stop = {};  // a stopped one ends so far behind the low edge of what stands in it
+  Length allowance;    // width of the housing minus what stands in it, half at each side
+  Length stop = {};    // a stopped one ends so far behind the low edge of what stands in it
+  bool round = false;  // its stopped end is, as a cutter as wide as it leaves it
 };
 
 extern const Measures kHousingMeasures;

@@ -183,6 +183,32 @@ TEST_CASE("A stopped housing ends behind the front edge, and the shelf is notche
   CHECK(not_ok(worked.assembly) == kNothing);
 }
 
+TEST_CASE(
+    "A router leaves the stopped end of a housing round, and the notch goes back to clear it") {
+  const ShopDefaults router = shop(R"({"units": "mm", "cutters": [6, 10]})");
+  const Assembly made = wood(
+      cabinet(R"("case": {"joint": "stopped-housing"}, "layout": {"rows": [{}, {}]})"), &router);
+  // A housing of 18.1 ends 12 behind the front edge, half a circle of 9.05 before it is as wide.
+  const Piece& side = called(made, "left side");
+  const auto housing =
+      std::find_if(side.features.begin(), side.features.end(),
+                   [](const Feature& it) { return it.kind == FeatureKind::housing; });
+  REQUIRE(housing != side.features.end());
+  CHECK(size_of(*housing, SizeName::radius) == mm(9.05));
+  CHECK(housing->cuts.front().low[1] == mm(21.05));
+  REQUIRE(housing->prisms.size() == 1);
+  Length least = mm(100);
+  for (const Corner& corner : housing->prisms.front().outline)
+    least = std::min(least, corner.v);
+  CHECK(least == mm(12));
+  const Piece& shelf = called(made, "shelf 1");
+  const auto notch = std::find_if(shelf.features.begin(), shelf.features.end(),
+                                  [](const Feature& it) { return it.kind == FeatureKind::notch; });
+  REQUIRE(notch != shelf.features.end());
+  CHECK(notch->cuts.front().extent(1) == mm(21.05));
+  CHECK(not_ok(made) == kNothing);
+}
+
 TEST_CASE("Loose shelves lie on pins 32 apart, in rows that are alike from both ends") {
   const Worked worked = work(cabinet(R"("layout": {"front": "none", "shelves": 1})"));
   const Assembly& wood = worked.assembly;
