@@ -82,6 +82,13 @@ Length middle(const Prism& hole, std::size_t axis) {
   return box.low[axis] + floor_half(box.extent(axis));
 }
 
+/// "drawer 1", of the holes of its runner; else the fitting.
+std::string of_what(const Feature& feature) {
+  constexpr std::string_view kRunnerOf = "runner of ";
+  std::string name = feature.fitting->name;
+  return name.starts_with(kRunnerOf) ? name.substr(kRunnerOf.size()) : name;
+}
+
 /// Across the piece, from the edge that lies in front or below.
 Length middle_across(const Piece& piece, const Prism& hole) {
   const Length middle_of = middle(hole, 1);
@@ -103,7 +110,7 @@ std::vector<Mark> holes_in(const Assembly& wood, std::size_t number, const Featu
     }
     rows.push_back({number,
                     side_words(wood, piece, {feature.fitting->into, feature.fitting->from_high}),
-                    pins ? "pins" : feature.fitting->name,
+                    pins ? "pins" : of_what(feature),
                     {},
                     along,
                     along,
@@ -185,10 +192,12 @@ PageParts rod_page(const Assembly& wood, const Making& making, const LengthPrint
   TextTable table({"on", "side", "", "", "from", "to", "left", "deep", "round", "across"});
   bool mirrored = false;
   bool strips = false;
+  bool runners = false;
   for (const Mark& mark : marks_in(wood, making)) {
     const Piece& piece = wood.pieces[mark.piece];
     mirrored = mirrored || piece.role == Role::side;
     strips = strips || !is_from_front(piece);
+    runners = runners || mark.what.starts_with("drawer");
     table.add_alike({Cell::of_mark(piece.mark), mark.side, what_text(mark, lengths),
                      Cell::of_mark(mark.takes), mark.from,
                      mark.to == mark.from ? std::optional<Length>() : mark.to,
@@ -199,6 +208,7 @@ PageParts rod_page(const Assembly& wood, const Making& making, const LengthPrint
            table.text(lengths, 2),
            {paragraph(std::string(mirrored ? "the sides are a pair, mirrored; " : "") +
                       "of holes the middles; left: to the other end" +
+                      (runners ? "; drawer: screw holes of its runner" : "") +
                       (strips ? "; packing strips: along from the front end, across from the lower "
                                 "edge"
                               : ""))}}};

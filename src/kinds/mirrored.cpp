@@ -1,6 +1,7 @@
 #include "mirrored.h"
 
 #include <algorithm>
+#include <string>
 #include <utility>
 
 #include "reflected.h"
@@ -43,11 +44,12 @@ Worked MirroredJob::work() const {
   worked.assembly = reflected(std::move(worked.assembly));
   for (Chain& chain : worked.chains)
     turn(chain);
-  worked.cautions.push_back(
-      {"mirrored",
-       "this is the handed twin: left and right of what the spec says are changed over. Keys (of "
-       "what is assumed, of remedies) are told as the spec has them; what a cabinet's spec counts "
-       "from the left counts from the right"});
+  std::string words =
+      "this is the handed twin: left and right of what the spec says are changed over. Keys (of "
+      "what is assumed, of remedies) are told as the spec has them";
+  if (kind == "cabinet" || kind == "face-frame")
+    words += "; what the layout counts from the left counts from the right";
+  worked.cautions.push_back({"mirrored", std::move(words)});
   return worked;
 }
 
