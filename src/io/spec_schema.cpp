@@ -221,7 +221,7 @@ class PartSchema {
       return list(1, 500,
                   {{"$ref", part_.of == kOfNode ? "#/$defs/frame_part" : "#/$defs/cabinet_part"}});
     if (key == Key("layout_node.shelves.load")) return load();
-    if (key == Key("fronts.door") || key == Key("case.end"))
+    if (key == Key("fronts.door") || key == Key("case.end") || key == Key("case.back.leaf"))
       return PartSchema({.of = kOfDoor, .of_cabinet = true}).object_of("");
     throw std::logic_error("no schema of " + std::string(name));
   }

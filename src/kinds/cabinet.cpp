@@ -87,13 +87,16 @@ Worked CabinetJob::work() const {
   return worked;
 }
 
-/// Reads the keys of a leaf that stand under one of the cabinet's, in the object `of`.
-void read_leaf(ValueReader& read, const Value& item, std::string_view of, std::string_view key,
+/// Reads the keys of a leaf that stand in an object within others.
+void read_leaf(ValueReader& read, const Value& item, std::initializer_list<std::string_view> keys,
                Spec& leaf) {
-  const Value* object = item.find(of);
-  const Value* its = object != nullptr ? object->find(key) : nullptr;
-  if (its == nullptr) return;
-  const std::string path = child_path(child_path("", of), key);
+  const Value* its = &item;
+  std::string path;
+  for (const std::string_view key : keys) {
+    its = its->find(key);
+    if (its == nullptr) return;
+    path = child_path(path, key);
+  }
   if (read.is_object(*its, path, "an object; write the keys of a door in it"))
     read_keys(read, *its, path, {.of = kOfDoor, .elsewhere = &said_by_cabinet()}, leaf);
 }
@@ -107,9 +110,10 @@ JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string
   spec.own = std::move(reading.spec);
   spec.door.units = spec.own.units;
   ValueReader read(spec.own.units);
-  spec.end.units = spec.own.units;
-  read_leaf(read, item, "fronts", "door", spec.door);
-  read_leaf(read, item, "case", "end", spec.end);
+  spec.end.units = spec.back.units = spec.own.units;
+  read_leaf(read, item, {"fronts", "door"}, spec.door);
+  read_leaf(read, item, {"case", "end"}, spec.end);
+  read_leaf(read, item, {"case", "back", "leaf"}, spec.back);
   spec.layout = read_layout(read, item, NodesOf::cabinet);
   for (Given& given : given_lengths(read.take_lengths()))
     reading.given.push_back(std::move(given));
@@ -120,8 +124,8 @@ JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string
       spec.own.forget("fittings");
       spec.own.fittings.clear();
     }
-    overlay(spec.door, shop->of_use(Use::cabinet), kOfDoor);
-    overlay(spec.end, shop->of_use(Use::cabinet), kOfDoor);
+    for (Spec* leaf : {&spec.door, &spec.end, &spec.back})
+      overlay(*leaf, shop->of_use(Use::cabinet), kOfDoor);
   }
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<CabinetJob>();

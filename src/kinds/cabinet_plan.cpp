@@ -9,7 +9,7 @@
 #include "cabinet_cautions.h"
 #include "cabinet_chains.h"
 #include "drawer_plan.h"
-#include "framed_end.h"
+#include "framework.h"
 #include "front_grain.h"
 #include "ledger.h"
 
@@ -30,7 +30,10 @@ class CabinetPlanner {
   void settle_frame();
   void place_case();
   void demand_room_for_tails();
-  void make_ends();
+  void make_framed_ends();
+  void make_framed_back();
+  std::optional<Assembly> framework(Spec its, const FrameworkPart& part, Length width,
+                                    Length height);
   void settle_fronts();
   void settle_front_strip();
   LayoutRules rules() const;
@@ -112,7 +115,7 @@ void CabinetPlanner::place_case() {
   carcase.width = plan_.size[0] - (plan_.frame ? plan_.frame->over.across() : kNone);
   carcase.height = plan_.size[1];
   carcase.depth = plan_.size[2] - carcase.front - behind;
-  if (carcase.framed_ends) make_ends();
+  make_framed_ends();
   // Flush with the frame's bottom rail, so that what stands behind it slides out.
   const Length rail = plan_.frame ? plan_.frame->foot() : kNone;
   carcase.floor = carcase.toe.height + std::max(rail, carcase.stuff.thickness);
@@ -127,21 +130,39 @@ void CabinetPlanner::place_case() {
   if (carcase.rail_width == kNone && runs_on_wood(ledger_.spec) && has_drawers(spec_.layout))
     carcase.rail_width = ledger_.take("case.rail_width", ledger_.pick(100'000, 4, 1),
                                       "for the rails between drawers");
+  make_framed_back();
   demand_room_for_tails();
   if (carcase.back_front() <= carcase.front + carcase.rail_width)
     ledger_.problem({"size.depth", "case.back.from_back"},
                     "what stands before the back leaves no depth in the case; make it deeper");
 }
 
-void CabinetPlanner::make_ends() {
+void CabinetPlanner::make_framed_ends() {
   CarcasePlan& carcase = plan_.carcase;
-  if (carcase.depth <= kNone || carcase.height <= carcase.foot()) return;
-  MadeEnd end = make_framed_end(spec_, carcase.depth, carcase.height - carcase.foot());
-  add(ledger_.problems, std::move(end.problems));
-  for (Assumed& it : end.assumed)
+  if (!carcase.framed_ends || carcase.depth <= kNone || carcase.height <= carcase.foot()) return;
+  carcase.end = framework(spec_.end, {"a framed end", "case.end", "case.ends"}, carcase.depth,
+                          carcase.height - carcase.foot());
+}
+
+void CabinetPlanner::make_framed_back() {
+  BackPlan& back = plan_.carcase.back;
+  if (!back.framed || back.fit == BackFit::none) return;
+  const Area area = plan_.carcase.back_area();
+  if (area.width() <= kNone || area.height() <= kNone) return;
+  Spec leaf = spec_.back;
+  leaf.set("thickness", back.stuff.thickness);
+  back.made = framework(std::move(leaf), {"a framed back", "case.back.leaf", "case.back.made"},
+                        area.width(), area.height());
+}
+
+std::optional<Assembly> CabinetPlanner::framework(Spec its, const FrameworkPart& part, Length width,
+                                                  Length height) {
+  MadeFramework made = make_framework(spec_, std::move(its), part, width, height);
+  for (Assumed& it : made.assumed)
     ledger_.assumed.push_back(std::move(it));
-  if (!ledger_.clean()) return;
-  carcase.end = std::move(end.wood);
+  const bool clean = made.problems.empty();
+  add(ledger_.problems, std::move(made.problems));
+  return clean ? std::optional(std::move(made.wood)) : std::nullopt;
 }
 
 /// Of what ends with the sides.

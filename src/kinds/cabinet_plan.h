@@ -22,6 +22,7 @@ struct CabinetSpec {
   Spec own;
   Spec door;  // of all its doors; those of all its drawers are among its own
   Spec end;   // of its framed ends
+  Spec back;  // of its framed back
   LayoutNode layout;
 };
 

@@ -132,13 +132,25 @@ void settle_ends(Ledger& ledger, CarcasePlan& plan) {
 
 void settle_back(Ledger& ledger, CarcasePlan& plan) {
   BackPlan& back = plan.back;
-  back.fit = ledger.choose<BackFit>(
-      "case.back.fit", plan.framed_ends ? BackFit::rebated : BackFit::grooved,
-      plan.framed_ends ? "its grooves would meet the mortises of framed ends" : kUsualBack);
+  back.framed = ledger.choose<CaseSides>("case.back.made", CaseSides::boards, kUsualBack) ==
+                CaseSides::framed;
+  const bool rebated = back.framed || plan.framed_ends;
+  back.fit = ledger.choose<BackFit>("case.back.fit", rebated ? BackFit::rebated : BackFit::grooved,
+                                    back.framed ? "a framework is too thick for grooves"
+                                    : plan.framed_ends
+                                        ? "its grooves would meet the mortises of framed ends"
+                                        : kUsualBack);
+  if (back.framed && back.fit != BackFit::rebated && back.fit != BackFit::planted)
+    ledger.problem({"case.back.fit", "case.back.made"},
+                   "a framed back lies in rebates or is planted; write \"rebated\" or \"planted\"");
   if (back.fit == BackFit::none) return;
-  back.stuff =
-      stuff_of(ledger, "case.back.material", "case.back.thickness",
-               {plan.stuff.material, plan.stuff.matter, ledger.pick(6'000, 1, 4)}, kUsualBack);
+  if (back.framed)
+    back.stuff.thickness =
+        ledger.take("case.back.thickness", ledger.pick(20'000, 3, 4), "usual for a framework");
+  else
+    back.stuff =
+        stuff_of(ledger, "case.back.material", "case.back.thickness",
+                 {plan.stuff.material, plan.stuff.matter, ledger.pick(6'000, 1, 4)}, kUsualBack);
   if (back.fit == BackFit::planted) return;
   const Length usual =
       plan.joint_depth > Length() ? plan.joint_depth : part_of(ledger, plan.stuff.thickness, 3);
@@ -267,6 +279,16 @@ Length CarcasePlan::back_front() const {
       break;
   }
   return rear();
+}
+
+Area CarcasePlan::back_area() const {
+  const Length within = back.depth - back.gap;  // of the sides; a planted one lies over them
+  const Length aside = back.fit == BackFit::planted ? side_thickness() : within;
+  const bool grooved = back.fit == BackFit::grooved;
+  Area area{inside_left() - aside, inside_right() + aside, floor - stuff.thickness, height};
+  if (grooved && bottom == CaseEnd::whole) area.low = floor - within;
+  if (grooved && top == CaseEnd::whole) area.high = ceiling() + within;
+  return area;
 }
 
 Length CarcasePlan::whole_width() const {

@@ -24,6 +24,8 @@ struct Stuff {
 
 struct BackPlan {
   BackFit fit = BackFit::grooved;
+  bool framed = false;
+  std::optional<Assembly> made;  // of a framed one, as it is made
   Stuff stuff;
   Length depth;      // of its grooves or rebates
   Length from_back;  // of its grooves, from the rear edge of the case
@@ -186,6 +188,8 @@ struct CarcasePlan {
   Length ceiling() const { return top == CaseEnd::none ? height : height - stuff.thickness; }
   /// Whether its bottom ends with the sides.
   bool bottom_at_end() const { return foot() == floor - stuff.thickness; }
+  /// Where the back stands, as it is seen from the front.
+  Area back_area() const;
   /// Behind all that ends before the back.
   Length back_front() const;
   /// How wide a whole top or bottom is, from its front edge to its rear one.

@@ -80,6 +80,8 @@ class CarcaseSetter {
     std::optional<CaseJoint> own = {};    // its joint, if that is not the case's
     std::optional<Stuff> its_stuff = {};  // the same of what it is made of
   };
+  /// What of the back stands at the left and at the right: of a framed one its stiles.
+  using BackMembers = std::array<std::size_t, 2>;
   /// An end whose joint has pieces of its own.
   struct Joined {
     std::unique_ptr<const EndJoint> joint;
@@ -92,8 +94,9 @@ class CarcaseSetter {
   void add_inner(const InnerPlan& inner);
   void add_back();
   void groove_back(std::size_t back);
-  void rebate_back(std::size_t back);
-  void plant_back(std::size_t back);
+  void hold_back(const BackMembers& back);
+  void rebate_back(const BackMembers& back);
+  void plant_back(const BackMembers& back);
   void add_toe();
   void add_base();
   void add_feet();
@@ -296,27 +299,35 @@ void CarcaseSetter::add_inner(const InnerPlan& inner) {
 void CarcaseSetter::add_back() {
   const BackPlan& back = plan_.back;
   if (back.fit == BackFit::none) return;
-  const Length thickness = plan_.stuff.thickness;
-  const Length within = back.depth - back.gap;  // of the sides; a planted one lies over them
-  const bool planted = back.fit == BackFit::planted;
-  const bool grooved = back.fit == BackFit::grooved;
-  const Length aside = planted ? thickness : within;
-  const Length below = plan_.bottom != CaseEnd::whole ? plan_.floor - thickness
-                       : grooved                      ? plan_.floor - within
-                                                      : plan_.floor - thickness;
-  const Length above =
-      grooved && plan_.top == CaseEnd::whole ? plan_.ceiling() + within : plan_.height;
-  const Length front =
-      planted ? plan_.rear() : plan_.back_front() + floor_half(back.groove - back.stuff.thickness);
-  const std::size_t piece = add(
-      "back", Role::back,
-      {above - below, plan_.inside_right() - plan_.inside_left() + aside * 2, back.stuff.thickness},
-      {{plan_.inside_left() - aside, below, grooved || planted ? front : plan_.back_front()},
-       kUprightSheet},
-      back.stuff);
-  if (grooved) groove_back(piece);
-  if (back.fit == BackFit::rebated) rebate_back(piece);
-  if (planted) plant_back(piece);
+  const Area area = plan_.back_area();
+  const Length play = floor_half(back.groove - back.stuff.thickness);
+  const Length front = back.fit == BackFit::planted   ? plan_.rear()
+                       : back.fit == BackFit::grooved ? plan_.back_front() + play
+                                                      : plan_.back_front();
+  const Triple at{area.left, area.low, front};
+  if (back.made) {
+    const std::size_t group = add_group(wood_, *back.made, {at}, "back");
+    const BackMembers stiles{outermost(wood_, group, false), outermost(wood_, group, true)};
+    return hold_back(stiles);
+  }
+  const std::size_t piece =
+      add("back", Role::back, {area.height(), area.width(), back.stuff.thickness},
+          {at, kUprightSheet}, back.stuff);
+  hold_back({piece, piece});
+}
+
+/// In the sides, by what of it stands at the left and at the right.
+void CarcaseSetter::hold_back(const BackMembers& back) {
+  switch (plan_.back.fit) {
+    case BackFit::grooved:
+      return groove_back(back.front());
+    case BackFit::rebated:
+      return rebate_back(back);
+    case BackFit::planted:
+      return plant_back(back);
+    case BackFit::none:
+      return;
+  }
 }
 
 /// A groove or rebate for the back in the inner face of a piece, right along it.
@@ -358,7 +369,7 @@ void CarcaseSetter::groove_back(std::size_t back) {
   if (plan_.top == CaseEnd::whole) receive(tops_.front(), {Axis::y, true});
 }
 
-void CarcaseSetter::rebate_back(std::size_t back) {
+void CarcaseSetter::rebate_back(const BackMembers& back) {
   const BackPlan& plan = plan_.back;
   for (const bool right : {false, true}) {
     const std::size_t side = sides_[right ? 1 : 0].rear;
@@ -373,13 +384,14 @@ void CarcaseSetter::rebate_back(std::size_t back) {
     design.bearing = Length();
     design.bottom = plan.gap;
     design.bite = plan.depth - plan.gap;
-    house_panel(wood_, rebate, back, {Axis::x, right}, design, JointKind::panel_in_rebate);
+    house_panel(wood_, rebate, back[right ? 1 : 0], {Axis::x, right}, design,
+                JointKind::panel_in_rebate);
   }
 }
 
-void CarcaseSetter::plant_back(std::size_t back) {
-  for (const SideMembers& side : sides_) {
-    butt(wood_, {Junction(wood_, side.rear, back, {Axis::z, false}, Axis::x)});
+void CarcaseSetter::plant_back(const BackMembers& back) {
+  for (std::size_t i = 0; i < sides_.size(); ++i) {
+    butt(wood_, {Junction(wood_, sides_[i].rear, back[i], {Axis::z, false}, Axis::x)});
     wood_.joints.back().kind = JointKind::planted;
   }
 }

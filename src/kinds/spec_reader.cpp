@@ -359,6 +359,7 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"frame.wall_opening.diagonals", &KeyReader::skip},
     // What is said in it is read with the whole.
     {"case.end", &KeyReader::skip},
+    {"case.back.leaf", &KeyReader::skip},
     {"fronts.drawer.sides.heights", &KeyReader::skip},
     {"fronts.drawer.runner.holes", &KeyReader::skip},
 };

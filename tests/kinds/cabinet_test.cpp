@@ -624,4 +624,19 @@ TEST_CASE("What hangs, and what lies on glass, is told once") {
   CHECK(called(worked.assembly, "shelf 1").matter == Matter::glass);
 }
 
+TEST_CASE("A framed back lies in rebates as deep as it is thick") {
+  // Rebates 6 into sides of 18, as the case's joints: the back from 12 to 888, its stiles at either
+  // side, and before it 560 clear.
+  const Worked worked = work(cabinet(
+      R"("species": "white oak", "case": {"back": {"made": "framed"}}, "layout": {"front": "door", "shelves": 1})"));
+  const Assembly& wood = worked.assembly;
+  CHECK(lies(called(wood, "back, left stile")) == "12 to 69, 0 to 870, 560 to 580");
+  CHECK(lies(called(wood, "back, right stile")) == "831 to 888, 0 to 870, 560 to 580");
+  CHECK(lies(called(wood, "bottom")) == "12 to 888, 0 to 18, 0 to 560");
+  CHECK(not_ok(wood) == kNothing);
+  CHECK(refused(cabinet(R"("case": {"back": {"made": "framed", "fit": "grooved"}})")) ==
+        "/case/back/fit: a framed back lies in rebates or is planted; write \"rebated\" or "
+        "\"planted\"");
+}
+
 }  // namespace haunch::test
