@@ -63,8 +63,8 @@ TEST_CASE("Noyes (1910), No. 27: a tongue in a housing, as for drawers that are 
   const Assembly wood = test::wood(
       drawer(R"("sides": {"thickness": "1/2"}, "corner": {"back": "tongued", "depth": "1/4"})"));
   CHECK(joint(wood, "left side", "back").kind == JointKind::tongue);
-  // 23 31/32 over the sides, 22 31/32 between them; tongues of 1/4 less the 1/64 below them.
-  CHECK(piece(wood, "back").blank[0] == inch(22, 31, 32) + inch(0, 15, 64) * 2);
+  // 23 31/32 over the sides, 22 31/32 between them; and a tongue of 1/4 at each end.
+  CHECK(piece(wood, "back").blank[0] == inch(22, 31, 32) + inch(0, 1, 4) * 2);
 }
 
 TEST_CASE("Mission Furniture (Windsor 1910): backs of 1/4 in in grooves of 1/4 in") {
