@@ -8,6 +8,7 @@
 
 #include "cabinet_cautions.h"
 #include "cabinet_chains.h"
+#include "door_defaults.h"
 #include "drawer_plan.h"
 #include "framework.h"
 #include "front_grain.h"
@@ -50,6 +51,7 @@ class CabinetPlanner {
   void refuse_shelves(const LayoutNode& node, int count, Length thickness, Length height);
   Stuff shelf_stuff(const LayoutNode& node) const;
   Length front_within(const LayoutNode& node) const;
+  Length front_thickness(const LayoutNode& node) const;
   std::optional<std::size_t> inner_at(Bound bound) const;
   Area clear_behind(const LaidOpening& opening) const;
   ShelfLoad load_of(const LayoutNode& node);
@@ -437,7 +439,16 @@ Stuff CabinetPlanner::shelf_stuff(const LayoutNode& node) const {
 /// it, else at the case's front edges.
 Length CabinetPlanner::front_within(const LayoutNode& node) const {
   const bool behind_front = plan_.meets == Meets::inset && node.front() != FrontKind::none;
-  return plan_.carcase.front + (behind_front ? plan_.front_stuff.thickness : kNone);
+  return plan_.carcase.front + (behind_front ? front_thickness(node) : kNone);
+}
+
+/// How thick what closes a node is: a leaf as it says itself, or as all doors do.
+Length CabinetPlanner::front_thickness(const LayoutNode& node) const {
+  const FrontKind kind = node.front();
+  const bool leaf = kind == FrontKind::door || kind == FrontKind::pair;
+  if (!leaf) return plan_.front_stuff.thickness;
+  if (const auto its = node.said.size("thickness")) return *its;
+  return spec_.door.size("thickness").value_or(door_defaults(ledger_.unit, Use::cabinet).thickness);
 }
 
 void CabinetPlanner::refuse_shelves(const LayoutNode& node, int count, Length thickness,

@@ -268,6 +268,11 @@ Matter matter_of(std::string_view material) {
   return is_sheet_goods(material) ? Matter::board : Matter::wood;
 }
 
+Length CarcasePlan::back_face() const {
+  const bool grooved = back.fit == BackFit::grooved;
+  return back_front() + (grooved ? floor_half(back.groove - back.stuff.thickness) : Length());
+}
+
 Length CarcasePlan::back_front() const {
   switch (back.fit) {
     case BackFit::grooved:

@@ -192,6 +192,8 @@ struct CarcasePlan {
   Area back_area() const;
   /// Behind all that ends before the back.
   Length back_front() const;
+  /// The back's face, in the middle of its grooves.
+  Length back_face() const;
   /// How wide a whole top or bottom is, from its front edge to its rear one.
   Length whole_width() const;
   /// The groove of the back in such a one, from its front edge.

@@ -300,11 +300,7 @@ void CarcaseSetter::add_back() {
   const BackPlan& back = plan_.back;
   if (back.fit == BackFit::none) return;
   const Area area = plan_.back_area();
-  const Length play = floor_half(back.groove - back.stuff.thickness);
-  const Length front = back.fit == BackFit::planted   ? plan_.rear()
-                       : back.fit == BackFit::grooved ? plan_.back_front() + play
-                                                      : plan_.back_front();
-  const Triple at{area.left, area.low, front};
+  const Triple at{area.left, area.low, plan_.back_face()};
   if (back.made) {
     const std::size_t group = add_group(wood_, *back.made, {at}, "back");
     const BackMembers stiles{outermost(wood_, group, false), outermost(wood_, group, true)};

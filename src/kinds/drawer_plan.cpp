@@ -114,7 +114,7 @@ void settle_front(Ledger& ledger, DrawerPlan& plan) {
                    "a front that lies before its opening is wider than the drawer; write "
                    "\"applied\", or let it meet the opening by a lip: \"rebate\"");
   if (plan.is_applied() && plan.room.meets == Meets::rebate)
-    ledger.problem({"fronts.drawer.front"},
+    ledger.problem({"fronts.drawer.front", "fronts.drawer.meets"},
                    "a front with a lip is worked into the drawer's corners; write \"in-one\", or "
                    "let it be \"overlay\"");
 }

@@ -231,11 +231,11 @@ void JointPlanner::settle_tenons() {
 Reasoned JointPlanner::usual_depth(const Standing& at) const {
   const Length set_back = plan_.edge.set_back();
   const Length whole = ledger_.defaults.whole;
-  if (joint_ == FaceJoint::stub) return {ledger_.pick(12'000, 1, 2), "usual for a stub"};
   Reasoned free{nearest_multiple(floor_divide(at.across * 2, 3) - set_back, whole),
                 set_back > Length()
                     ? "two thirds of what receives it, less the bead that is cut away"
                     : "two thirds of what receives it"};
+  if (joint_ == FaceJoint::stub) free = {ledger_.pick(12'000, 1, 2), "usual for a stub"};
   if (!at.met) return free;
   const Length most =
       floor_half(at.across - least_between()) - tenoned_.mortise.bottom_clearance - set_back;
@@ -255,7 +255,8 @@ void JointPlanner::refuse_depth(const Standing& at, Length depth) {
   const Length room = at.met ? floor_half(at.across) : at.across;
   if (depth > Length() && deep < room) return;
   ledger_.problem(
-      {"face_frame.tenon.depth", "face_frame.tenon.bottom_clearance"},
+      {"face_frame.tenon.depth", "face_frame.tenon.bottom_clearance", "face_frame.bead.width",
+       "face_frame.rail_width.between", "face_frame.mullion_width"},
       fmt::format("a mortise {} deep {} the {}, {} wide; make it less", ledger_.say(deep),
                   at.met ? "from each edge goes through" : "goes through", at.receives.name,
                   ledger_.say(at.across)));

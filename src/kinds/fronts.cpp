@@ -56,8 +56,15 @@ Problem of_the_cabinet(Problem problem, const CabinetSpec& spec, const FrontPlan
   const std::string of_drawers = std::string(kDrawerRoot);
   if (drawer && key.starts_with(of_drawers)) key.erase(0, of_drawers.size());
   const auto found = find_key(drawer ? of_drawers + key : key);
-  const bool of_all = found && front.node->said.said_by(*found) == SaidBy::nobody &&
-                      (drawer ? spec.own : spec.door).said_by(*found) != SaidBy::nobody;
+  const bool by_node = found && front.node->said.said_by(*found) != SaidBy::nobody;
+  const bool of_all =
+      found && !by_node && (drawer ? spec.own : spec.door).said_by(*found) != SaidBy::nobody;
+  if (!by_node && !of_all) {
+    problem.message.insert(
+        0, fmt::format("the {} that closes it, its {}: ", drawer ? "drawer" : "leaf", key));
+    problem.path = front.node->path;
+    return problem;
+  }
   std::replace(key.begin(), key.end(), '.', '/');
   problem.path = (!of_all  ? front.node->path
                   : drawer ? "/fronts/drawer"
@@ -99,7 +106,15 @@ void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front
   add_untold(made.cautions, std::move(worked.cautions));
   const Length before = meets == Meets::overlay ? -worked.assembly.size[2] : Length();
   made.all.push_back(
-      {&front, std::move(worked.assembly), {front.at.left, front.at.low, before}, {}});
+      {&front, std::move(worked.assembly), {front.at.left, front.at.low, before}, {}, {}});
+}
+
+/// What a front was laid out to leave in its opening: where it ends on another with nothing
+/// between, its part of their gap.
+Sides laid_out(const FrontPlan& front) {
+  const Area& in = front.sight;
+  return {front.at.left - in.left, in.right - front.at.right, in.high - front.at.high,
+          front.at.low - in.low};
 }
 
 /// What a front that stands in the opening leaves there; of one that lies over it nothing.
@@ -154,7 +169,7 @@ void make_drawer(MadeFronts& made, const CabinetSpec& spec, const CabinetPlan& p
   room.depth = plan.carcase.back_front();
   room.meets = plan.meets;
   if (plan.meets == Meets::inset)
-    room.gap = front.room;
+    room.gap = laid_out(front);
   else
     room.lap = front.lap;
   const Spec its = drawer_spec(spec, front);
@@ -167,10 +182,13 @@ void make_drawer(MadeFronts& made, const CabinetSpec& spec, const CabinetPlan& p
   const Triple& at = planned.plan.at();
   const auto holes = runner_holes(planned.plan, front.sight);
   if (holes) doubt_holes(made, spec, plan, front, *holes);
+  Assembly wood = set_out_drawer(planned.plan);
+  const Length rear = at[2] + placed_blanks(wood, 0).high[2];
   made.all.push_back({&front,
-                      set_out_drawer(planned.plan),
+                      std::move(wood),
                       {front.sight.left + at[0], front.sight.low + at[1], at[2]},
                       planned.plan.runner.travel,
+                      plan.meets == Meets::inset ? plan.carcase.back_face() - rear : Length(),
                       room_in_opening(planned.plan),
                       holes});
 }
@@ -202,17 +220,48 @@ void make_plain(MadeFronts& made, const CabinetPlan& plan, const FrontPlan& fron
   wood.pieces[piece].matter = plan.front_stuff.matter;
   wood.pieces[piece].strips = strips_round(plan.front_strip);
   const Length before = plan.meets == Meets::overlay ? -thickness : Length();
-  made.all.push_back({&front, std::move(wood), {front.at.left, front.at.low, before}, {}});
+  made.all.push_back({&front, std::move(wood), {front.at.left, front.at.low, before}, {}, {}});
+}
+
+/// How much more it leaves in its opening than it was laid out to: a drawer that swells needs more.
+Sides more_than_laid_out(const MadeFront& made) {
+  if (!made.room) return {};
+  const Sides laid = laid_out(*made.plan);
+  return {made.room->left - laid.left, made.room->right - laid.right, made.room->head - laid.head,
+          made.room->foot - laid.foot};
+}
+
+/// From it to what bounds its opening, or where nothing does to the front beside it.
+Sides room_among(const MadeFront& made, const std::vector<MadeFront>& fronts) {
+  Sides room = made.plan->room;
+  const auto add_more = [&](const Sides& more, bool left, bool right, bool head, bool foot) {
+    if (left) room.left += more.left;
+    if (right) room.right += more.right;
+    if (head) room.head += more.head;
+    if (foot) room.foot += more.foot;
+  };
+  add_more(more_than_laid_out(made), true, true, true, true);
+  const Area& own = made.plan->sight;
+  for (const MadeFront& other : fronts) {
+    const Area& its = other.plan->sight;
+    const bool in_column = its.left < own.right && own.left < its.right;
+    const bool in_row = its.low < own.high && own.low < its.high;
+    const Sides more = more_than_laid_out(other);
+    add_more({more.right, more.left, more.foot, more.head}, in_row && its.right == own.left,
+             in_row && its.left == own.right, in_column && its.low == own.high,
+             in_column && its.high == own.low);
+  }
+  return room;
 }
 
 /// How it stands among others, and how it moves.
-Fit fit_of(const MadeFront& made, const CabinetPlan& plan) {
+Fit fit_of(const MadeFront& made, const std::vector<MadeFront>& fronts, const CabinetPlan& plan) {
   const FrontPlan& front = *made.plan;
   Fit fit;
   fit.stands = StandsIn::front;
   fit.other = kCaseOfCabinet;
   fit.meets = plan.meets;
-  fit.room = made.room.value_or(front.room);
+  fit.room = room_among(made, fronts);
   fit.beside = front.beside;
   fit.lap = front.lap;
   if (front.kind == FrontKind::door || front.kind == FrontKind::pair) {
@@ -223,6 +272,10 @@ Fit fit_of(const MadeFront& made, const CabinetPlan& plan) {
         Axis::y,
         {right ? front.at.right + out : front.at.left - out, Length(), made.at[2] - plan.pin_out},
         right};
+  }
+  if (front.kind == FrontKind::drawer) {
+    fit.moves = Slide{Axis::z, -made.travel};
+    fit.behind = made.behind;
   }
   return fit;
 }
@@ -256,7 +309,7 @@ std::vector<Problem> hang_fronts(Assembly& cabinet, std::vector<MadeFront> front
                                  const CabinetPlan& plan, const SetOutCarcase& carcase) {
   std::vector<Problem> problems;
   for (MadeFront& front : fronts) {
-    Fit fit = fit_of(front, plan);
+    Fit fit = fit_of(front, fronts, plan);
     const Length thickness = front.wood.size[2];
     Place at;
     at.origin = front.at;

@@ -18,6 +18,7 @@ struct MadeFront {
   Assembly wood;
   Triple at;                       // where its zero lies in the cabinet
   Length travel;                   // of a drawer
+  Length behind;                   // of a drawer that stands in the case: from its rear to the back
   std::optional<Sides> room = {};  // of a drawer whose front runs in the opening: what it has there
   std::optional<RunnerHoles> holes = {};  // of a drawer's runners, where they are said
 };

@@ -75,12 +75,14 @@ void notch_for_stop(Assembly& assembly, const Junction& junction, Length depth, 
 
 void Housing::cut(Assembly& assembly, const End& end) const {
   const Junction& junction = end.junction;
-  const bool stopped = housing_.stop > Length();
+  const Box enters = junction.blank(assembly.pieces[junction.enters]);
+  Box cut = junction.blank(assembly.pieces[junction.receives]);
+  // What begins behind the stop, such as a rear rail, is housed across the whole of it.
+  const bool stopped =
+      housing_.stop > Length() && cut.low[kAcross] < enters.low[kAcross] + housing_.stop;
   Joint joint =
       junction.joint(stopped ? JointKind::stopped_housing : JointKind::housing, kHousingMeasures);
   joint.design.cheeks = housing_.allowance;
-  Box cut = junction.blank(assembly.pieces[junction.receives]);
-  const Box enters = junction.blank(assembly.pieces[junction.enters]);
   cut.high[kIn] = housing_.depth;
   cut.low[kThrough] = -floor_half(housing_.allowance);
   cut.high[kThrough] = cut.low[kThrough] + enters.extent(kThrough) + housing_.allowance;

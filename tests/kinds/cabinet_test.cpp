@@ -108,6 +108,47 @@ TEST_CASE("A nominal 18 that measures 17.4 changes what it should and nothing el
   CHECK(not_ok(wood) == kNothing);
 }
 
+TEST_CASE("Inset fronts with nothing between them leave one gap, whatever closes") {
+  // 700 high less top and bottom leave 664: 264 for a front, 200 for each drawer. With 2 round them
+  // and 1 of each to the line between.
+  const Assembly wood = work(cabinet(R"("fronts": {"meets": "inset",
+                             "drawer": {"runner": {"side": 12.7, "length": 250}}},
+                             "layout": {"rows": [{"front": "fixed"},
+                               {"height": 200, "front": "drawer"},
+                               {"height": 200, "front": "drawer"}]})",
+                                     R"({"width": 400, "height": 700, "depth": 400})"))
+                            .assembly;
+  CHECK(lies(called(wood, "front 1, front")) == "20 to 380, 419 to 680, 0 to 20");
+  CHECK(lies(called(wood, "drawer 1, front")) == "20 to 380, 219 to 417, 0 to 20");
+  CHECK(lies(called(wood, "drawer 2, front")) == "20 to 380, 20 to 217, 0 to 20");
+  CHECK(not_ok(wood) == kNothing);
+}
+
+TEST_CASE("A loose shelf stands behind its door, however thick that is") {
+  // Behind 24 of door, and the 3 that it is less deep than the clear depth.
+  for (const char* door : {R"("fronts": {"meets": "inset", "door": {"thickness": 24}},
+                               "layout": {"front": "door", "shelves": 1})",
+                           R"("fronts": {"meets": "inset"},
+                               "layout": {"front": "door", "thickness": 24, "shelves": 1})"}) {
+    const Assembly wood =
+        work(cabinet(door, R"({"width": 450, "height": 700, "depth": 400})")).assembly;
+    CHECK(placed_blank(called(wood, "shelf 1")).low[2] == mm(27));
+    CHECK(not_ok(wood) == kNothing);
+  }
+}
+
+TEST_CASE("A rear rail that begins behind the stop is housed across its whole width") {
+  const Assembly wood = work(cabinet(R"("case": {"joint": "stopped-housing", "top": "rails"},
+                             "layout": {"columns": [{}, {}]})"))
+                            .assembly;
+  const Piece& rear = called(wood, "rear top rail");
+  REQUIRE(cuts(rear, "housing").size() == 1);
+  const Box housing = cuts(rear, "housing").front();
+  CHECK(housing.low[1] == Length());
+  CHECK(housing.high[1] == rear.blank[1]);
+  CHECK(not_ok(wood) == kNothing);
+}
+
 TEST_CASE("Chains of widths, heights and depths add up to the size") {
   const Worked worked = work(cabinet(R"("toe": {"height": 100, "setback": 60},
                  "layout": {"columns": [{"width": 400, "front": "door"}, {"front": "door"}]})"));
