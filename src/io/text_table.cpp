@@ -220,6 +220,13 @@ std::vector<TextTable::Start> TextTable::starts_of(const std::vector<Column>& co
   return starts;
 }
 
+/// Whether a row has nothing more to say from this column on.
+bool TextTable::is_blank_from(const std::vector<Column>& columns, std::size_t first,
+                              std::size_t row) {
+  return std::all_of(columns.begin() + static_cast<std::ptrdiff_t>(first), columns.end(),
+                     [row](const Column& column) { return column.texts[row].empty(); });
+}
+
 std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) const {
   const std::size_t width = lengths.page_width();
   const std::vector<Column> columns = printed_columns(lengths);
@@ -229,6 +236,7 @@ std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) co
     std::string line;
     std::size_t used = 0;
     for (std::size_t i = 0; i < columns.size(); ++i) {
+      if (starts[i].is_below && is_blank_from(columns, i, row)) break;
       if (starts[i].is_below && !line.empty()) all += std::exchange(line, {}) + "\n";
       if (starts[i].is_below) used = 0;
       const std::string& text = columns[i].texts[row];

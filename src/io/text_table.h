@@ -117,6 +117,7 @@ class TextTable {
     std::size_t at;
     bool is_below;
   };
+  static bool is_blank_from(const std::vector<Column>& columns, std::size_t first, std::size_t row);
   static std::vector<Start> starts_of(const std::vector<Column>& columns, std::size_t indent,
                                       std::size_t width);
   std::vector<Column> printed_columns(const LengthPrinter& lengths) const;
