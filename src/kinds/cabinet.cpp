@@ -12,6 +12,7 @@
 #include "layout_spec.h"
 #include "leaves.h"
 #include "shop.h"
+#include "solid.h"
 #include "spec_reader.h"
 
 namespace haunch {
@@ -31,7 +32,7 @@ class CabinetJob : public Job {
 };
 
 /// Where one sees through it, as is meant: what stands over the case's sides ends at the toe's top;
-/// between feet there is nothing, nor behind the openings of a case without a back.
+/// between feet there is nothing.
 std::vector<Box> open_by_design(const CabinetPlan& plan) {
   std::vector<Box> open;
   const CarcasePlan& carcase = plan.carcase;
@@ -47,9 +48,21 @@ std::vector<Box> open_by_design(const CabinetPlan& plan) {
   }
   add({}, aside, {}, toe);
   add(right - (aside - carcase.over), plan.size[0], {}, toe);
-  if (carcase.back.fit == BackFit::none)
-    add(carcase.inside_left(), carcase.inside_right(), carcase.floor, carcase.ceiling());
   return open;
+}
+
+/// The same of a case without a back: what its pieces and its fronts leave of it.
+void open_at_back(Assembly& wood, const CarcasePlan& carcase) {
+  if (carcase.back.fit != BackFit::none) return;
+  std::vector<Box> open{{{carcase.inside_left(), carcase.floor, {}},
+                         {carcase.inside_right(), carcase.ceiling(), wood.size[2]}}};
+  for (const Piece& piece : wood.pieces) {
+    Box shadow = placed_blank(piece);
+    shadow.low[2] = Length();
+    shadow.high[2] = wood.size[2];
+    take_out(open, shadow);
+  }
+  wood.open.insert(wood.open.end(), open.begin(), open.end());
 }
 
 Worked CabinetJob::work() const {
@@ -81,6 +94,7 @@ Worked CabinetJob::work() const {
   }
   wood.open = open_by_design(planned.plan);
   worked.problems = hang_fronts(wood, std::move(fronts.all), planned.plan, carcase);
+  open_at_back(wood, planned.plan.carcase);
   add(worked.problems, let_in_described(wood, spec.own, unit));
   if (spec.own.says("fronts.grain_runs_on"))
     add_untold(worked.cautions, told_of_grain(wood, stacks_of_plain_fronts(planned.plan)));

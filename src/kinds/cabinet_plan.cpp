@@ -592,7 +592,9 @@ void CabinetPlanner::place_runs(const LaidOpening& opening, bool right) {
   const Length behind_rail = plan_.frame ? carcase.front : carcase.front + carcase.rail_width;
   if (const Divider* rail = rail_of(opening.by.foot)) {
     const auto piece = inner_at(opening.by.foot);  // of a case without a frame
-    const Length depth = piece ? carcase.depth_at(carcase.inner[*piece], right) : kNone;
+    // The housing of a tongue is narrower than a runner.
+    const bool housed = piece && carcase.joint != CaseJoint::tongued;
+    const Length depth = housed ? carcase.depth_at(carcase.inner[*piece], right) : kNone;
     add(Role::runner, into(broad), rail->at.low, rail->at.high, behind_rail, depth);
   }
   if (plan_.frame && !opening.by.head)

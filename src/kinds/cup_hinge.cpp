@@ -16,6 +16,19 @@ constexpr Length kPlateHole = Length::from_mm(5);
 constexpr Length kPlateDepth = Length::from_mm(12);
 constexpr Length kPlateScrew = Length::from_mm(16);
 
+/// Where a cup goes that would stand at a rail within the leaf, whose joint it would cut: as near
+/// above it or below as leaves its own radius free.
+Length beside_rails(const Assembly& assembly, std::size_t leaf, Length height, Length diameter) {
+  for (const std::size_t number : pieces_of(assembly, leaf)) {
+    const Piece& rail = assembly.pieces[number];
+    if (rail.role != Role::rail) continue;
+    const Box at = placed_blank(rail);
+    if (height <= at.low[1] - diameter || height >= at.high[1] + diameter) continue;
+    return height - at.low[1] < at.high[1] - height ? at.low[1] - diameter : at.high[1] + diameter;
+  }
+  return height;
+}
+
 }  // namespace
 
 CupHinges settle_cup_hinges(Ledger& ledger) {
@@ -48,7 +61,9 @@ void let_in_cups(Assembly& assembly, std::size_t leaf, std::size_t post, bool hi
   const Box beyond = placed_blank(stands);
   for (int i = 0; i < number; ++i) {
     const std::string name = fmt::format("{}, hinge {}", group_name(assembly.groups[leaf]), i + 1);
-    const Length height = leaf_box.low[1] + hinges.from_end + floor_divide(between * i, number - 1);
+    const Length even = leaf_box.low[1] + hinges.from_end + floor_divide(between * i, number - 1);
+    const bool outer = i == 0 || i + 1 == number;
+    const Length height = outer ? even : beside_rails(assembly, leaf, even, hinges.diameter);
     const Length beside = hinged_right ? leaf_box.high[0] - in : leaf_box.low[0] + in;
     bore(stile, {FeatureKind::hinge_cup,
                  name,

@@ -137,6 +137,32 @@ TEST_CASE("A loose shelf stands behind its door, however thick that is") {
   }
 }
 
+TEST_CASE("A case without a back is open where nothing of it stands, and it may have shelves") {
+  for (const char* more : {R"("case": {"back": {"fit": "none"}}, "layout": {"shelves": 2})",
+                           R"("case": {"back": {"fit": "none"}}, "fronts": {"meets": "inset"},
+                               "layout": {"front": "pair", "shelves": 1})"})
+    CHECK(not_ok(work(cabinet(more)).assembly) == kNothing);
+}
+
+TEST_CASE("A runner stands beside the narrow housing of a tongued rail, not in it") {
+  const Assembly wood = work(cabinet(R"("case": {"joint": "tongued"},
+                       "layout": {"front": "drawer", "grade": {"count": 3, "step": 10}})",
+                                     R"({"width": 500, "height": 720, "depth": 400})"))
+                            .assembly;
+  for (const Finding& finding : check_assembly(wood, Unit::mm)) {
+    INFO(finding.rule->check);
+    CHECK(finding.status != Status::fail);
+  }
+}
+
+TEST_CASE("A cup is bored beside the rail of a tall leaf, not into its joint") {
+  // 1400 high with a middle rail: the middle of three cups would stand at it.
+  const Assembly wood = work(cabinet(R"("fronts": {"hinges": {}}, "layout": {"front": "door"})",
+                                     R"({"width": 450, "height": 1400, "depth": 400})"))
+                            .assembly;
+  CHECK(not_ok(wood) == kNothing);
+}
+
 TEST_CASE("A rear rail that begins behind the stop is housed across its whole width") {
   const Assembly wood = work(cabinet(R"("case": {"joint": "stopped-housing", "top": "rails"},
                              "layout": {"columns": [{}, {}]})"))
