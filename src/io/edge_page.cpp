@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <map>
 #include <vector>
 
@@ -83,32 +84,65 @@ std::string moulding_text(const Operation& moulding, const LengthPrinter& length
   return text + (moulding.both_faces ? "; on both faces" : "; at the face side");
 }
 
-/// What panels were set out to have at their sides and ends, in joints of a kind.
-TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::string> titles) {
-  struct Edges {
-    Clearances sides, ends;
-    std::string joint;  // the first, by which a trial of it is asked for
-  };
-  std::vector<Edges> of_pieces(wood.pieces.size());
+/// What panels were set out to have at their sides and ends.
+struct Bedded {
+  std::string panels, joint;  // marks of pieces, and the first joint, by which a trial is asked for
+  Clearances sides, ends;
+};
+
+/// In joints of a kind, in the order of the pieces.
+std::vector<Bedded> bedded_in(const Assembly& wood, JointKind kind) {
+  std::vector<Bedded> of_pieces(wood.pieces.size());
   for (std::size_t number = 0; number < wood.joints.size(); ++number) {
     const Joint& joint = wood.joints[number];
     if (joint.kind != kind || joint.arched) continue;
     const bool at_end = joint.heading.axis == wood.pieces[joint.enters].place.axes[0];
-    Edges& its = of_pieces[joint.enters];
+    Bedded& its = of_pieces[joint.enters];
     if (its.joint.empty()) its.joint = joint_id(number);
+    its.panels = wood.pieces[joint.enters].mark;
     (at_end ? its.ends : its.sides) = joint.design;
   }
+  std::erase_if(of_pieces, [](const Bedded& its) { return !its.sides.bottom && !its.ends.bottom; });
+  return of_pieces;
+}
+
+TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::string> titles) {
   TextTable table(std::move(titles));
-  for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
-    const auto& [sides, ends, joint] = of_pieces[number];
-    if (!sides.bottom && !ends.bottom) continue;
-    std::vector<Cell> row{Cell::of_mark(wood.pieces[number].mark), sides.bottom, sides.bite,
-                          ends.bottom, ends.bite};
+  for (const auto& [panel, joint, sides, ends] : bedded_in(wood, kind)) {
+    std::vector<Cell> row{Cell::of_mark(panel), sides.bottom, sides.bite, ends.bottom, ends.bite};
     if (kind == JointKind::panel_in_groove) row.push_back(Cell::of_fit(ends.cheeks));
     row.push_back(Cell::of_mark(joint));
     table.add_alike(std::move(row));
   }
   return table;
+}
+
+/// "AB AM: sides 1 free, 5 in; ends 1 free, 5 in; play 0.1 (J35 J52)"
+std::string panel_lines(const Assembly& wood, JointKind kind, const LengthPrinter& lengths) {
+  struct Line {
+    std::string says;
+    Marks panels, joints;
+  };
+  std::vector<Line> lines;
+  const auto edges = [&](std::string_view which, const Clearances& its) {
+    if (!its.bottom) return std::string();
+    return " " + std::string(which) + " " + lengths.one(*its.bottom) + " free, " +
+           lengths.one(its.bite.value_or(Length())) + " in;";
+  };
+  for (const auto& [panel, joint, sides, ends] : bedded_in(wood, kind)) {
+    std::string says = ":" + edges("sides", sides) + edges("ends", ends);
+    if (const auto play = ends.cheeks ? ends.cheeks : sides.cheeks)
+      says += " play " + lengths.fine().one(*play);
+    auto same =
+        std::find_if(lines.begin(), lines.end(), [&](const Line& it) { return it.says == says; });
+    if (same == lines.end()) same = lines.insert(lines.end(), {says, {}, {}});
+    same->panels.push_back(panel);
+    same->joints.push_back(joint);
+  }
+  std::string text;
+  for (const Line& line : lines)
+    text += hanging(joined(line.panels) + line.says + " (" + joined(line.joints) + ")");
+  return text;
 }
 
 /// From which edge a groove in a face is set, or from the face side one in an edge.
@@ -245,13 +279,19 @@ PageParts panel_page(const Assembly& wood, const Making&, const LengthPrinter& l
   const TextTable bedded = panel_table(wood, JointKind::panel_in_rebate, titles);
   titles.insert(titles.end() - 1, "play");
   const TextTable grooved = panel_table(wood, JointKind::panel_in_groove, titles);
+  const bool in_lines = wood.whole().kind == GroupKind::cabinet;  // whose sections have few each
+  const auto told = [&](const TextTable& table, JointKind kind) {
+    return in_lines ? panel_lines(wood, kind, lengths) : table.text(lengths, 2);
+  };
   PageParts page;
   if (!grooved.empty())
-    page.push_back({"PANELS in their grooves; in: how deep the edge stands in the groove",
-                    grooved.text(lengths, 2)});
+    page.push_back({in_lines
+                        ? "PANELS in grooves"
+                        : "PANELS in their grooves; in: how deep the edge stands in the groove",
+                    told(grooved, JointKind::panel_in_groove)});
   if (!bedded.empty())
     page.push_back({"PANELS in their rebates; in: how far they lie on the wood at the face side",
-                    bedded.text(lengths, 2)});
+                    told(bedded, JointKind::panel_in_rebate)});
   return page;
 }
 

@@ -1,5 +1,4 @@
 // What is told of a face frame besides its joints: where its openings are, and its screws.
-#include <cmath>
 #include <string>
 #include <vector>
 
@@ -7,28 +6,18 @@
 #include "machine_sets.h"
 #include "polyhedron.h"
 #include "report.h"
-#include "rounding.h"
 
 namespace haunch {
 namespace {
 
-Length diagonal(Length width, Length height) {
-  return nearest_step(
-      std::hypot(static_cast<double>(width.steps()), static_cast<double>(height.steps())));
-}
-
 PageParts openings(const Assembly& wood, const LengthPrinter& lengths) {
   if (wood.whole().kind != GroupKind::face_frame) return {};
-  TextTable table({"", "width", "height", "from left", "from foot", "diagonals"});
+  TextTable table({"", "width", "height", "from left", "from foot"});
   std::size_t number = 0;
   for (const Box& open : wood.open)
     table.add({"opening " + std::to_string(++number), open.extent(0), open.extent(1), open.low[0],
-               open.low[1], diagonal(open.extent(0), open.extent(1))});
-  table.add({"over all", wood.size[0], wood.size[1], Length(), Length(),
-             diagonal(wood.size[0], wood.size[1])});
-  return {{"OPENINGS, from the lower left corner",
-           table.text(lengths, 2),
-           {"  diagonals: both alike where it is square\n"}}};
+               open.low[1]});
+  return {{"OPENINGS, from the lower left corner", table.text(lengths, 2)}};
 }
 
 /// Screws in one place of a piece: their middles from an end, and in a face across from an edge.

@@ -208,8 +208,10 @@ PageParts section_page(const BenchWork& section, const Assembly& wood, const Mak
   const Assembly its = only_of(section, wood);
   PageParts page = stiles_page(section, wood);
   append(page, parts_of(its, only_of(section, wood, making), lengths));
-  for (PagePart& part : page)
+  for (PagePart& part : page) {
+    join_first_line(part, lengths.page_width());
     part.section = section.name;
+  }
   return page;
 }
 

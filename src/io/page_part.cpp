@@ -1,11 +1,30 @@
 #include "page_part.h"
 
+#include <algorithm>
 #include <iterator>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
 
 namespace haunch {
+namespace {
+
+/// Whether a line of a page is one of words, and not of a table.
+bool is_words(std::string_view line) {
+  return line.starts_with("  ") && line.find("  ", 2) == std::string_view::npos;
+}
+
+/// Whether all lines stand further in than those of a body do.
+bool are_further_in(std::string_view lines) {
+  while (!lines.empty()) {
+    if (!lines.starts_with("    ")) return false;
+    lines.remove_prefix(std::min(lines.find('\n') + 1, lines.size()));
+  }
+  return true;
+}
+
+}  // namespace
 
 std::string text_of(const PageParts& parts) {
   std::string text;
@@ -20,6 +39,17 @@ std::string text_of(const PageParts& parts) {
       if (read.insert(legend).second) text += legend;
   }
   return text;
+}
+
+void join_first_line(PagePart& part, std::size_t page_width) {
+  const std::size_t end = part.body.find('\n');
+  if (end == std::string::npos) return;
+  const std::string first = part.body.substr(0, end);
+  const std::string rest = part.body.substr(end + 1);
+  if (!is_words(first) || !are_further_in(rest)) return;
+  if (part.heading.size() + first.size() > page_width) return;
+  part.heading += ": " + first.substr(2);
+  part.body = rest;
 }
 
 void append(PageParts& parts, PageParts more) {

@@ -1,6 +1,7 @@
 // Parts of a page, each below a heading of its own.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -27,6 +28,10 @@ using PageParts = std::vector<PagePart>;
 
 /// With an empty line before each part, or before all sections; a legend once.
 std::string text_of(const PageParts& parts);
+
+/// Of a body of one line, or of one with all else further in, as what is worked with one setting,
+/// that line behind the heading, where there is room: "GROOVES, the whole length: 6.1 wide …".
+void join_first_line(PagePart& part, std::size_t page_width);
 
 void append(PageParts& parts, PageParts more);
 

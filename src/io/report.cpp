@@ -110,6 +110,14 @@ void take_checks(ItemReport& report, const Job& job, Wanted wanted) {
   if (wanted.remedies) report.remedies = find_remedies(job, report.findings, one_try);
 }
 
+void take_making(ItemReport& report) {
+  report.making = making_of(report.wood);
+  report.together.rectangles = rectangles_of(report.wood);
+  if (report.together.rectangles.empty()) return;
+  report.together.orders = assembly_order(report.wood);
+  report.together.hardware = hardware_of(report.wood);
+}
+
 }  // namespace
 
 Wanted wanted_for(const View& view) {
@@ -147,7 +155,7 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
     if (wanted.fits && job->tolerances)
       report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
     if (wanted.cutlist) report.cutlist = cut_list(report.wood, *job);
-    if (wanted.making) report.making = making_of(report.wood);
+    if (wanted.making) take_making(report);
     report.assumed.insert(report.assumed.end(), job->assumed_season.begin(),
                           job->assumed_season.end());
     if (wanted.checks) take_checks(report, *job, wanted);

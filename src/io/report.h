@@ -6,12 +6,15 @@
 #include <string>
 #include <vector>
 
+#include "assembly_order.h"
 #include "finding.h"
+#include "hardware.h"
 #include "kind.h"
 #include "making.h"
 #include "remedy.h"
 #include "season_remedy.h"
 #include "seasons.h"
+#include "squareness.h"
 #include "surface.h"
 #include "tolerance.h"
 #include "view.h"
@@ -31,6 +34,13 @@ struct CutRow {
   std::string called = {};  // in words: the piece's own name, of several what they are: "stiles"
 };
 
+/// How what was made piece by piece is put together.
+struct Together {
+  std::vector<Rectangle> rectangles;
+  std::vector<GroupOrder> orders;
+  std::vector<Hardware> hardware;
+};
+
 /// One item, worked and checked.
 struct ItemReport {
   std::unique_ptr<Job> job;
@@ -41,6 +51,7 @@ struct ItemReport {
   std::vector<Caution> cautions;
   std::vector<CutRow> cutlist;
   std::optional<Making> making;     // where its joinery is told
+  Together together;                // with it, but of a leaf or frame that is all there is
   std::optional<FitForecast> fits;  // where the spec or the shop speaks of tolerances
   std::vector<Finding> findings;
   std::optional<Weights> weights;                 // with the checks

@@ -110,6 +110,11 @@ std::optional<FitsTold> fits_of(const ItemTold& it) {
   return FitsTold{it.report.wood, *it.report.fits};
 }
 
+std::optional<TogetherTold> together_of(const ItemTold& it) {
+  if (!it.tells(Section::joints) || it.report.together.rectangles.empty()) return {};
+  return TogetherTold{it.report};
+}
+
 }  // namespace
 
 template <>
@@ -293,6 +298,7 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
        [](auto& it) { return only_if(it.tells(Section::joints), JointsTold{it.report}); }},
       {"operations",
        [](auto& it) { return only_if(it.tells(Section::joints), OperationsTold{it.report}); }},
+      {"together", [](auto& it) { return together_of(it); }},
       {"cutlist", [](auto& it) { return only_if(it.tells(Section::cutlist), it.report.cutlist); }},
       {"verdict",
        [](auto& it) { return only_if(it.tells(Section::check), VerdictTold{it.report}); }},
@@ -370,6 +376,7 @@ std::string report_schema() {
   };
   add(wood_definitions());
   add(operation_definitions());
+  add(together_definitions());
   add({definition_of<FoundTold>(), definition_of<CutRow>(), definition_of<CheckTold>()});
   add(season_definitions());
   add(fits_definitions());

@@ -8,6 +8,7 @@
 #include "materials.h"
 #include "season_page.h"
 #include "text_table.h"
+#include "together_page.h"
 #include "tolerance_page.h"
 
 namespace haunch {
@@ -419,8 +420,10 @@ PageParts parts_of(const ItemReport& report, const ItemSheet& sheet, const View&
   add(whole, rooms_page, report, lengths);
   add(whole, chains_page, report, lengths);
   add(whole || section == Section::cutlist, cutlist_page, sheet, lengths);
-  if (whole || section == Section::joints)
+  if (whole || section == Section::joints) {
     append(page, joinery_page(report.wood, report.making.value(), lengths));
+    append(page, together_page(report, lengths));
+  }
   add(checks && !short_sheet, checks_page, report, section, lengths);
   if (checks && report.fits)
     append(page, tolerance_page(report.wood, *report.fits, lengths.exact()));

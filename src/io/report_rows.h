@@ -43,6 +43,10 @@ struct FitsTold {
   const FitForecast& forecast;
 };
 
+struct TogetherTold {
+  const ItemReport& report;
+};
+
 template <>
 struct JsonValue<JointId> {
   static void write(JsonText& json, JointId joint) { json.text(joint_id(joint.number)); }
@@ -85,10 +89,17 @@ struct JsonValue<FitsTold> {
   static std::string schema() { return reference_schema("fits"); }
 };
 
+template <>
+struct JsonValue<TogetherTold> {
+  static void write(JsonText& json, const TogetherTold& together);
+  static std::string schema() { return reference_schema("together"); }
+};
+
 /// What the schema says of each, under the names that are referred to.
 std::vector<SchemaDefinition> wood_definitions();
 std::vector<SchemaDefinition> operation_definitions();
 std::vector<SchemaDefinition> season_definitions();
 std::vector<SchemaDefinition> fits_definitions();
+std::vector<SchemaDefinition> together_definitions();
 
 }  // namespace haunch

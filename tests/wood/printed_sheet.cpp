@@ -157,8 +157,12 @@ PrintedSheet read_sheet(const std::string& page) {
     if (first)
       for (const std::string& line : lines)
         sheet.head += trimmed(line) + " ";
-    else if (!heading.empty())
+    else if (!heading.empty()) {
+      // "GROOVES, the whole length: 6.1 wide": what all below has in common.
+      if (const std::size_t colon = heading.find(": "); colon != std::string::npos)
+        lines.insert(lines.begin(), " " + heading.substr(colon + 1));
       sheet.sections.push_back(SectionReader().read(heading, lines));
+    }
     first = false;
     lines.clear();
     heading.clear();
