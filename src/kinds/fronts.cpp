@@ -323,12 +323,13 @@ std::vector<Problem> hang_fronts(Assembly& cabinet, std::vector<MadeFront> front
     const std::string side =
         bore_runner_holes(cabinet, std::string(group_name(cabinet.groups[group])), *front.holes);
     if (!side.empty())
-      problems.push_back({front.plan->node->path,
-                          fmt::format("at its {} is nothing that the drawer's runners can be "
-                                      "screwed to; write \"between\": \"partition\" there, or take "
-                                      "\"holes\" of its runners out",
-                                      side),
-                          {}});
+      problems.push_back(
+          {front.plan->node->path,
+           fmt::format("at its {} stands nothing that all screws of its runners go into, "
+                       "such as a partition, a side of boards or packing; move or take "
+                       "out their \"holes\"",
+                       side),
+           {}});
   }
   return problems;
 }

@@ -13,8 +13,10 @@ namespace {
 constexpr Length kDeep = Length::from_mm(12);
 constexpr Length kBehind = Length::from_mm(5);
 
+/// Boards, packing, the members of framed ends.
 bool is_run_on(Role role) {
-  return role == Role::side || role == Role::partition || role == Role::packing;
+  return role == Role::side || role == Role::partition || role == Role::packing ||
+         role == Role::stile || role == Role::rail;
 }
 
 /// The piece of the case whose face, at `x`, a screw at that height and depth goes into.
