@@ -26,7 +26,8 @@ class CabinetJob : public Job {
   std::vector<Lever> levers() const override { return plan_cabinet(spec).levers; }
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
     auto changed = std::make_unique<CabinetJob>(*this);
-    set_size(changed->spec.own, lever.key, value);
+    if (!set_fitting_place(changed->spec.own, lever.key, value))
+      set_size(changed->spec.own, lever.key, value);
     return changed;
   }
 };

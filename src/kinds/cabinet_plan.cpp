@@ -10,6 +10,7 @@
 #include "cabinet_chains.h"
 #include "door_defaults.h"
 #include "drawer_plan.h"
+#include "fittings.h"
 #include "framework.h"
 #include "front_grain.h"
 #include "ledger.h"
@@ -700,6 +701,7 @@ void CabinetPlanner::doubt_grain() {
 }
 
 PlannedCabinet CabinetPlanner::planned() {
+  add_fitting_levers(ledger_);  // of two remedies as small, the fitting is moved sooner
   settle_size();
   plan_.carcase = settle_carcase(ledger_);
   settle_fronts();

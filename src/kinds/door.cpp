@@ -24,7 +24,6 @@ namespace {
 constexpr std::string_view kRailKey = "rail_widths.";
 constexpr std::string_view kTiersKey = "panel.tiers.";
 constexpr std::string_view kHingeKey = "hinges.at.";
-constexpr std::string_view kFittingKey = "fittings.";
 
 /// The number that a key goes on with.
 std::size_t number_after(std::string_view key, std::string_view start) {
@@ -144,9 +143,7 @@ std::unique_ptr<Job> DoorJob::with(const Lever& lever, Length value) const {
     set_tier(its, lever.key.substr(kTiersKey.size()), value);
   else if (lever.key.starts_with(kHingeKey))
     its.hinge_places.at(number_after(lever.key, kHingeKey)).distance = value;
-  else if (lever.key.starts_with(kFittingKey))
-    its.fittings.at(number_after(lever.key, kFittingKey)).at = value;
-  else
+  else if (!set_fitting_place(its, lever.key, value))
     set_size(its, muntin_name(lever.key), value);
   return changed;
 }

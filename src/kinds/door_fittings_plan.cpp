@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "door_plan_steps.h"
+#include "fittings.h"
 
 namespace haunch {
 namespace {
@@ -312,19 +313,6 @@ void settle_lock(DoorLedger& ledger, DoorPlan& plan) {
   plan.fittings.lock = lock;
 }
 
-// ---- fittings described by their cuts
-
-void settle_described(DoorLedger& ledger) {
-  const auto& fittings = ledger.spec.fittings;
-  for (std::size_t i = 0; i < fittings.size(); ++i) {
-    const FittingSpec& fitting = fittings[i];
-    ledger.add_lever({"fittings", i, ".at"}, fitting.at, true, fitting.name);
-    ledger.levers.back().moves = Moves::along;
-    if (ledger.stated("fittings").by_shop)
-      ledger.note_shop({"fittings", i}, fitting.name + " on " + fitting.on);
-  }
-}
-
 /// A pair hangs at both sides.
 bool hangs_left(DoorLedger& ledger, const FramePlan& frame) {
   if (!frame.pair) return ledger.choose<Side>("hangs", Side::left, ledger.usual()) == Side::left;
@@ -358,7 +346,7 @@ void settle_fittings(DoorLedger& ledger, DoorPlan& plan) {
   if (spec["hinges"].stated) settle_hinges(ledger, plan);
   if (spec["lock"].stated) settle_lock(ledger, plan);
   if (plan.frame.pair && !plan.frame.pair->laps_in_front()) plan.fittings.lock.reset();
-  settle_described(ledger);
+  add_fitting_levers(ledger);
   // Of two remedies as small, the fitting is moved sooner than the joint.
   std::rotate(ledger.levers.begin(), ledger.levers.begin() + sizes_of_wood, ledger.levers.end());
 }

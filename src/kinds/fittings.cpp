@@ -391,6 +391,26 @@ void let_in(Assembly& assembly, std::size_t left_stile, std::size_t right_stile,
   if (fittings.lock) let_in_lock(assembly, left ? right_stile : left_stile, !left, *fittings.lock);
 }
 
+void add_fitting_levers(Ledger& ledger) {
+  const auto& fittings = ledger.spec.fittings;
+  for (std::size_t i = 0; i < fittings.size(); ++i) {
+    const FittingSpec& fitting = fittings[i];
+    ledger.add_lever({"fittings", i, ".at"}, fitting.at, true, fitting.name);
+    ledger.levers.back().moves = Moves::along;
+    if (ledger.stated("fittings").by_shop)
+      ledger.note_shop({"fittings", i}, fitting.name + " on " + fitting.on);
+  }
+}
+
+bool set_fitting_place(Spec& spec, std::string_view key, Length place) {
+  for (std::size_t i = 0; i < spec.fittings.size(); ++i)
+    if (key == Where("fittings", i, ".at").path()) {
+      spec.fittings[i].at = place;
+      return true;
+    }
+  return false;
+}
+
 std::vector<Problem> let_in_described(Assembly& assembly, const Spec& all, Unit unit) {
   std::vector<Problem> problems;
   for (std::size_t i = 0; i < all.fittings.size(); ++i) {

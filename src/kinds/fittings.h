@@ -2,10 +2,12 @@
 // describes in any piece.
 #pragma once
 
+#include <string_view>
 #include <vector>
 
 #include "document.h"
 #include "door_plan.h"
+#include "ledger.h"
 #include "spec.h"
 
 namespace haunch {
@@ -25,6 +27,11 @@ OuterEdges outer_edges(const Assembly& assembly, const Piece& piece);
 /// Cuts the recesses of `fittings` in two stiles whose face edges look at each other.
 void let_in(Assembly& assembly, std::size_t left_stile, std::size_t right_stile,
             const FittingsPlan& fittings);
+
+/// The places of fittings that a spec describes, which a remedy may change.
+void add_fitting_levers(Ledger& ledger);
+/// Sets the one of a lever's key; false where that is of no fitting.
+bool set_fitting_place(Spec& spec, std::string_view key, Length place);
 
 /// Cuts the recesses of the fittings that a spec describes. A problem is one of the spec's value;
 /// lengths are told in `unit`.

@@ -516,6 +516,16 @@ TEST_CASE("A fitting is let in to any piece, and to its twin at the other side")
         "/fittings/0/mirrored: it is the same from the left and from the right; take it out");
 }
 
+TEST_CASE("A fitting of a cabinet may be moved for a check's sake") {
+  const auto made = job(cabinet(R"("fittings": [{"name": "it", "on": "left side", "into": "right",
+      "at": 100, "cuts": [{"length": 60, "width": 40, "from": 100, "depth": 5}]}])"));
+  const std::vector<Lever> levers = made->levers();
+  REQUIRE(levers.front().key == "fittings.0.at");
+  const Worked moved = made->with(levers.front(), mm(250))->work();
+  CHECK(lets_in(moved.assembly, "it") ==
+        std::vector<std::string>{"left side 13 to 18, 250 to 310, 100 to 140"});
+}
+
 TEST_CASE("Fittings of a shop file are let in to doors, and not in the case") {
   const ShopDefaults doors = shop(
       R"({"units": "mm", "fittings": [{"name": "catch", "on": "right stile", "into": "back",
