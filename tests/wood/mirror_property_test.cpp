@@ -2,12 +2,14 @@
 #include <algorithm>
 #include <tuple>
 
+#include "cabinet_oracle.h"
 #include "catch.h"
 #include "checks.h"
 #include "joint_oracle.h"
 #include "json_reader.h"
 #include "kind.h"
 #include "property_runs.h"
+#include "random_cabinet.h"
 #include "random_spec.h"
 #include "reflected.h"
 #include "wood_oracle.h"
@@ -153,6 +155,25 @@ TEST_CASE("The twin of a door is told as a door is whose spec has left and right
     return Outcome::worked;
   });
   require_worked_share(tally, 50);
+}
+
+TEST_CASE("The twin of a cabinet is found as good, and is its own twin's plain one") {
+  const Tally tally = run_over(seeds_for(300), [](std::uint64_t seed, std::string& wrong) {
+    const CabinetDraw draw = random_cabinet(seed);
+    const Trial plain = work(draw.json);
+    const Trial twin = work(with_mirror(draw.json));
+    if (plain.refusal != twin.refusal) wrong += "refused otherwise: " + twin.refusal;
+    if (!plain.assembly || !twin.assembly) return Outcome::refused;
+    if (told(reflected(*twin.assembly)) != told(*plain.assembly))
+      wrong += "its own twin is not the plain one";
+    if (found(*plain.assembly) != found(*twin.assembly))
+      wrong += "the checks find something else in it";
+    for (const auto& faults : {faults_at_rest, faults_of_gaps, faults_on_the_way})
+      if (faults(*plain.assembly).size() != faults(*twin.assembly).size())
+        wrong += "it is judged otherwise";
+    return Outcome::worked;
+  });
+  require_worked_share(tally, 20);
 }
 
 }  // namespace haunch::test
