@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <map>
+#include <utility>
 
 #include "dovetail.h"
 #include "drawer_plan_steps.h"
@@ -42,6 +43,7 @@ class CornerPlanner {
   void settle_dowels(CornerPlan& corner, Length thickness, Length into);
   Length thinnest_bored() const;
   void share_out_fingers(CornerPlan& corner, bool in_front);
+  void leave_out_narrow(CornerPlan& corner, TailSpacing spacing) const;
   void place_tails(CornerPlan& corner, bool in_front);
   const SettledTails& tails();
   void doubt_cutter(const CornerPlan& corner, bool in_front);
@@ -272,6 +274,25 @@ void CornerPlanner::doubt_cutter(const CornerPlan& corner, bool in_front) {
                                 say(tail), say(cutter.diameter)));
 }
 
+/// Of tails whose number is open so many fewer that the cutter goes into their sockets, with the
+/// groove in one of them where that can be.
+void CornerPlanner::leave_out_narrow(CornerPlan& corner, TailSpacing spacing) const {
+  const auto too_narrow = [&](const std::vector<Strip>& tails) {
+    return tails.front().high - tails.front().low < plan_.cutter->diameter;
+  };
+  if (corner.tails.empty() || !too_narrow(corner.tails)) return;
+  const int most = static_cast<int>(corner.tails.size());
+  for (const bool groove : {true, false})
+    for (int number = most - 1; number > 0; --number) {
+      spacing.number = number;
+      std::vector<Strip> fewer = space_tails(spacing);
+      const bool in_tail = !spacing.groove || is_in_a_tail(fewer, spacing.spread, *spacing.groove);
+      if (fewer.empty() || too_narrow(fewer) || (groove && !in_tail)) continue;
+      corner.tails = std::move(fewer);
+      return;
+    }
+}
+
 void CornerPlanner::place_tails(CornerPlan& corner, bool in_front) {
   TailSpacing spaced = tails().spacing;
   spaced.between = edges_at(plan_, in_front);
@@ -282,6 +303,7 @@ void CornerPlanner::place_tails(CornerPlan& corner, bool in_front) {
   if (bottom.fit == BottomFit::grooved && (in_front || !bottom.under_back))
     spaced.groove = Strip{groove, groove + bottom.groove_width()};
   corner.tails = space_tails(spaced);
+  if (plan_.cutter && !spaced.number) leave_out_narrow(corner, spaced);
   if (corner.tails.empty())
     ledger_.problem(
         {"fronts.drawer.corner.tails.number", "fronts.drawer.corner.tails.half_pin",

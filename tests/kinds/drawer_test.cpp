@@ -174,6 +174,18 @@ TEST_CASE("What a dovetail cutter cannot cut is told with what would do") {
       "degrees; read its sizes off it");
 }
 
+TEST_CASE("A wide cutter has fewer tails where their number is open") {
+  // In 60 two tails between half pins of 6 would have less than 19 each beside a pin of some 16.
+  const Assembly drawer = wood(drawer_mm(
+      R"("sides": {"height": 60}, "corner": {"tails": {"cut_by": {"diameter": 19, "height": 22,
+         "angle": 7}}})"));
+  for (const char* across : {"front", "back"}) {
+    const TailSizes tails = *joint(drawer, across, "left side").tails;
+    for (const TenonSpan& tail : tails.each)
+      CHECK(tail.width >= mm(19));
+  }
+}
+
 TEST_CASE("A slope that the spec says goes before the shop's cutter") {
   const ShopDefaults jig =
       shop(R"({"units": "mm", "fronts": {"drawer": {"corner": {"tails": {"cut_by": {}}}}}})");
