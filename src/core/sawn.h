@@ -9,4 +9,8 @@ namespace haunch {
 /// what its feature `skew` says.
 Triple sawn_sizes(const Piece& piece);
 
+/// What it is cut to before strips are glued to its edges: less those that are thick enough to
+/// count; thinner ones are as thick as what is trued off.
+Triple cut_sizes(const Piece& piece);
+
 }  // namespace haunch

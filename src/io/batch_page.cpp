@@ -167,8 +167,9 @@ std::string marks_text(const OnSheets& marks, bool one_sheet) {
 /// The rows from one to another, all of one wood.
 std::string cut_table(std::span<const BatchCut> cuts, bool one_sheet,
                       const LengthPrinter& lengths) {
-  TextTable table(
-      {"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks on sheets"});
+  std::vector<std::string> titles = cut_titles();
+  titles.emplace_back("marks on sheets");
+  TextTable table(std::move(titles));
   for (const BatchCut& cut : cuts) {
     std::vector<Cell> cells = cut_cells(cut.row);
     cells.emplace_back(marks_text(cut.marks, one_sheet));
@@ -192,6 +193,13 @@ std::string cut_tables(const std::vector<BatchCut>& cuts, bool one_sheet,
   return text;
 }
 
+std::vector<CutRow> rows_of(const std::vector<BatchCut>& cuts) {
+  std::vector<CutRow> rows;
+  for (const BatchCut& cut : cuts)
+    rows.push_back(cut.row);
+  return rows;
+}
+
 std::string cut_page(const std::vector<Sheet>& sheets, const LengthPrinter& lengths) {
   std::vector<BatchCut> cuts = cuts_of(sheets);
   if (cuts.empty()) return {};
@@ -205,7 +213,7 @@ std::string cut_page(const std::vector<Sheet>& sheets, const LengthPrinter& leng
       said.add(words, sheet);
   return "\nCUT LIST, for all" + (one_wood && !wood.empty() ? ", " + wood : "") + "\n" +
          (one_wood ? cut_table(cuts, one_sheet, lengths) : cut_tables(cuts, one_sheet, lengths)) +
-         remarks(said);
+         remarks(said) + strips_text(strip_totals(rows_of(cuts)), lengths);
 }
 
 // ---- before all sheets

@@ -84,7 +84,7 @@ std::vector<LumberPart> lumber_parts(const ItemReport& item) {
       part.label = piece.name;
       part.face = id + (job.kind == "doorset" ? ", " + side_of(piece) : "");
       part.material = material_of(piece, job);
-      const Triple sizes = sawn_sizes(piece);
+      const Triple sizes = cut_sizes(piece);
       part.finished = {sizes[0], sizes[1], sizes[2], piece.horn};
       part.is_panel = piece.role == Role::panel && piece.matter == Matter::wood;
       part.of_sheet = piece.matter == Matter::board;

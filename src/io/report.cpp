@@ -43,19 +43,36 @@ bool is_arched_blank(const Piece& piece) {
   });
 }
 
+/// The edge that a strip is glued to, as the piece stands: "front", "left".
+std::string edge_of(const Piece& piece, const EdgeStrip& strip) {
+  const Surface side = side_of(piece, {strip.along == 0 ? std::size_t{1} : 0, strip.high});
+  if (side == Surface::face) return "front";
+  return std::string(side == Surface::back ? "rear" : word_of(side));
+}
+
+std::vector<CutStrip> strips_of(const Piece& piece) {
+  std::vector<CutStrip> strips;
+  for (const EdgeStrip& strip : piece.strips)
+    strips.push_back({edge_of(piece, strip), strip.thickness, strip.material, strip.along == 1});
+  return strips;
+}
+
 CutRow row_of(const Piece& piece, const Job& job) {
   const Triple sizes = sawn_sizes(piece);
+  const Triple cut = cut_sizes(piece);
   return {piece.role,
           {piece.mark},
           1,
           sizes[0],
-          sizes[0] + piece.horn * 2,
+          cut[0] + piece.horn * 2,
           sizes[1],
           sizes[2],
           grain_of(piece),
           material_of(piece, job),
           is_arched_blank(piece),
-          piece.name};
+          piece.name,
+          cut[1],
+          strips_of(piece)};
 }
 
 }  // namespace
@@ -64,7 +81,7 @@ bool cut_alike(const CutRow& a, const CutRow& b) {
   return a.part == b.part && a.arched == b.arched && a.grain == b.grain &&
          a.material == b.material && agree(a.length, b.length) &&
          agree(a.saw_length, b.saw_length) && agree(a.width, b.width) &&
-         agree(a.thickness, b.thickness);
+         agree(a.thickness, b.thickness) && agree(a.saw_width, b.saw_width) && a.strips == b.strips;
 }
 
 void merge(CutRow& row, const CutRow& other) {
@@ -74,6 +91,7 @@ void merge(CutRow& row, const CutRow& other) {
   row.length = std::min(row.length, other.length);
   row.saw_length = std::min(row.saw_length, other.saw_length);
   row.width = std::min(row.width, other.width);
+  row.saw_width = std::min(row.saw_width, other.saw_width);
   row.thickness = std::min(row.thickness, other.thickness);
 }
 
@@ -182,6 +200,23 @@ std::vector<CutRow> cut_list(const Assembly& wood, const Job& job) {
     if (row.quantity > 1 && row.called == word_of(row.part)) row.called = several_of(row.part);
   }
   return rows;
+}
+
+std::vector<StripTotal> strip_totals(const std::vector<CutRow>& cuts) {
+  std::vector<StripTotal> totals;
+  for (const CutRow& cut : cuts)
+    for (const CutStrip& strip : cut.strips) {
+      const Length length = (strip.across ? cut.width : cut.length) * cut.quantity;
+      const auto same = std::find_if(totals.begin(), totals.end(), [&](const StripTotal& it) {
+        return it.material == strip.material && it.thickness == strip.thickness &&
+               agree(it.width, cut.thickness);
+      });
+      if (same == totals.end())
+        totals.push_back({strip.material, strip.thickness, cut.thickness, length});
+      else
+        same->length += length;
+    }
+  return totals;
 }
 
 Surface side_of(const Piece& piece, WorkedSide side) {

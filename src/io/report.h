@@ -22,17 +22,38 @@
 
 namespace haunch {
 
+/// A strip glued to an edge of a piece.
+struct CutStrip {
+  std::string edge;  // "front", "left"
+  Length thickness;
+  std::string material;
+  bool across = false;  // at an end, as long as the piece is wide
+
+  friend bool operator==(const CutStrip&, const CutStrip&) = default;
+};
+
 /// Pieces that are cut alike, for all of an item's quantity.
 struct CutRow {
   Role part = Role::stile;         // of each
   std::vector<std::string> marks;  // in one item
   std::int64_t quantity = 0;
-  Length length, saw_length, width, thickness;
+  Length length, saw_length, width, thickness;  // saw_length: with horns, less strips at its ends
   std::string_view grain;   // of panels: "upright" or "level"; of glass "none"; else "along"
   std::string material;     // the species, or what it is else; empty: not told
   bool arched = false;      // the blank of what is sawn to a curve
   std::string called = {};  // in words: the piece's own name, of several what they are: "stiles"
+  Length saw_width = {};    // less strips along it
+  std::vector<CutStrip> strips = {};
 };
+
+/// Strip of one kind, all of it.
+struct StripTotal {
+  std::string material;
+  Length thickness;
+  Length width;   // of the edges, which it is wider than
+  Length length;  // of the edges
+};
+std::vector<StripTotal> strip_totals(const std::vector<CutRow>& cuts);
 
 /// How what was made piece by piece is put together.
 struct Together {

@@ -46,7 +46,9 @@ constexpr Column kCutColumns[] = {{"item"},
                                   {"name"},
                                   {"called"},
                                   {"area", Of::areas},
-                                  {"volume", Of::volumes}};
+                                  {"volume", Of::volumes},
+                                  {"saw_width", sizes},
+                                  {"strips"}};
 constexpr Column kJointColumns[] = {{"item"},
                                     {"joint"},
                                     {"kind"},
@@ -137,6 +139,15 @@ Amount amount_of(const CutRow& cut, Unit unit) {
   return {area, area * in_unit(cut.thickness)};
 }
 
+/// "front 2 oak; rear 2 oak", thick in the column's unit.
+std::string strips_text(const CutRow& cut, Unit unit) {
+  std::string text;
+  for (const CutStrip& strip : cut.strips)
+    text += (text.empty() ? "" : "; ") + strip.edge + " " + in_words(strip.thickness, unit) + " " +
+            strip.material;
+  return text;
+}
+
 void append_cut(CsvRow row, const ItemReport& report, const CutRow& cut) {
   row.text(report.job->id);
   row.plain(word_of(cut.part));
@@ -151,6 +162,8 @@ void append_cut(CsvRow row, const ItemReport& report, const CutRow& cut) {
   const Amount amount = amount_of(cut, row.unit());
   row.number(amount.area, 6);
   row.number(amount.volume, 6);
+  row.length(cut.saw_width);
+  row.text(strips_text(cut, row.unit()));
   row.end();
 }
 

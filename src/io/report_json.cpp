@@ -179,6 +179,22 @@ struct JsonObject<FoundTold> : JsonObjectDefaults {
 };
 
 template <>
+struct JsonObject<CutStrip> : JsonObjectDefaults {
+  static constexpr JsonKey<CutStrip> keys[] = {{"edge", the<&CutStrip::edge>},
+                                               {"thickness", the<&CutStrip::thickness>},
+                                               {"material", the<&CutStrip::material>}};
+};
+
+template <>
+struct JsonObject<StripTotal> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<StripTotal> keys[] = {{"material", the<&StripTotal::material>},
+                                                 {"thickness", the<&StripTotal::thickness>},
+                                                 {"width", the<&StripTotal::width>},
+                                                 {"length", the<&StripTotal::length>}};
+};
+
+template <>
 struct JsonObject<CutRow> : JsonObjectDefaults {
   static constexpr std::string_view definition = "cut";
   static constexpr bool on_rows = true;
@@ -191,7 +207,9 @@ struct JsonObject<CutRow> : JsonObjectDefaults {
       {"width", the<&CutRow::width>},
       {"thickness", the<&CutRow::thickness>},
       {"material", the<&CutRow::material>},
-      {"grain", the<&CutRow::grain>, R"({"enum": ["along", "upright", "level", "none"]})"}};
+      {"grain", the<&CutRow::grain>, R"({"enum": ["along", "upright", "level", "none"]})"},
+      {"saw_width", [](auto& it) { return only_if(!it.strips.empty(), it.saw_width); }},
+      {"strips", [](auto& it) { return if_any(it.strips); }}};
 };
 
 // ---- checks
@@ -300,6 +318,7 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
        [](auto& it) { return only_if(it.tells(Section::joints), OperationsTold{it.report}); }},
       {"together", [](auto& it) { return together_of(it); }},
       {"cutlist", [](auto& it) { return only_if(it.tells(Section::cutlist), it.report.cutlist); }},
+      {"strips", [](auto& it) { return if_any(strip_totals(it.report.cutlist)); }},
       {"verdict",
        [](auto& it) { return only_if(it.tells(Section::check), VerdictTold{it.report}); }},
       {"weight", [](auto& it) { return only_if(it.tells(Section::check), weight_of(it.report)); }},

@@ -130,13 +130,39 @@ bool has_blind_pins(const Assembly& wood) {
   return pin != wood.pieces.end() && stile != wood.pieces.end() && pin->blank[0] < stile->blank[2];
 }
 
+/// "strip of oak, 2 thick: front of A B C; all round H": which edges have one.
+std::string stripped_edges(const std::vector<CutRow>& cuts, const LengthPrinter& lengths) {
+  struct Edge {
+    std::string strip, edge, marks;
+  };
+  std::vector<Edge> edges;
+  const auto add = [&](const CutStrip& strip, const std::string& edge, const CutRow& row) {
+    const std::string kind =
+        "strip of " + strip.material + ", " + lengths.one(strip.thickness) + " thick: ";
+    auto same = std::find_if(edges.begin(), edges.end(),
+                             [&](const Edge& it) { return it.strip == kind && it.edge == edge; });
+    if (same == edges.end()) same = edges.insert(edges.end(), {kind, edge, ""});
+    same->marks += " " + joined(row.marks);
+  };
+  for (const CutRow& row : cuts)
+    if (row.strips.size() == 4)
+      add(row.strips.front(), "all round", row);
+    else
+      for (const CutStrip& strip : row.strips)
+        add(strip, strip.edge + " of", row);
+  std::string text;
+  for (const Edge& its : edges)
+    text += hanging(its.strip + its.edge + its.marks);
+  return text;
+}
+
 /// Why some pieces are sawn longer than they stay, and how beads are measured.
-std::string cut_remarks(const ItemReport& report) {
+std::string cut_remarks(const ItemReport& report, const LengthPrinter& lengths) {
   std::string reasons;
   const auto add = [&](auto is_it, std::string_view reason) {
     const bool any = std::any_of(
         report.cutlist.begin(), report.cutlist.end(),
-        [&](const CutRow& row) { return row.saw_length != row.length && is_it(row.part); });
+        [&](const CutRow& row) { return row.saw_length > row.length && is_it(row.part); });
     if (any) reasons += (reasons.empty() ? "" : "; ") + std::string(reason);
   };
   add([](Role part) { return part != Role::rail && part != Role::pin; },
@@ -148,11 +174,14 @@ std::string cut_remarks(const ItemReport& report) {
   const bool beads = std::any_of(report.wood.pieces.begin(), report.wood.pieces.end(),
                                  [](const Piece& piece) { return piece.role == Role::bead; });
   return (beads ? "  beads: to the long points of their mitres\n" : "") +
-         paragraph(reasons.empty() ? "" : "saw to: " + reasons);
+         paragraph(reasons.empty() ? "" : "saw to: " + reasons) +
+         stripped_edges(report.cutlist, lengths);
 }
 
 PageParts cutlist_page(const ItemSheet& sheet, const LengthPrinter& lengths) {
-  TextTable table({"part", "pieces", "length", "saw to", "width", "thick", "grain", "marks"});
+  std::vector<std::string> titles = cut_titles();
+  titles.emplace_back("marks");
+  TextTable table(std::move(titles));
   for (const CutRow& row : sheet.cuts) {
     std::vector<Cell> cells = cut_cells(row);
     cells.emplace_back(joined(row.marks));
@@ -161,7 +190,10 @@ PageParts cutlist_page(const ItemSheet& sheet, const LengthPrinter& lengths) {
   const std::string for_all =
       sheet.quantity > 1 ? ", for all " + std::to_string(sheet.quantity) : "";
   return {
-      {"CUT LIST" + for_all, table.text(lengths, 2) + sheet.cut_remarks, {}, Stands::before_all}};
+      {"CUT LIST" + for_all,
+       table.text(lengths, 2) + sheet.cut_remarks + strips_text(strip_totals(sheet.cuts), lengths),
+       {},
+       Stands::before_all}};
 }
 
 // ---- checks
@@ -459,15 +491,39 @@ std::string unit_words(Unit unit) {
   return unit == Unit::mm ? "mm" : "inches";
 }
 
+std::vector<std::string> cut_titles() {
+  return {"part", "pieces", "length", "saw to", "width", "rip to", "thick", "grain"};
+}
+
 std::vector<Cell> cut_cells(const CutRow& row) {
-  const bool horns = row.saw_length != row.length;
+  const auto if_other = [](Length sawn, Length finished) {
+    return sawn != finished ? Cell(sawn) : Cell(std::string());
+  };
   return {row.called,
           std::to_string(row.quantity),
           row.length,
-          horns ? Cell(row.saw_length) : Cell(std::string()),
+          if_other(row.saw_length, row.length),
           row.width,
+          if_other(row.saw_width, row.width),
           fits_by_thickness(row.part) ? Cell::of_fit(row.thickness) : Cell(row.thickness),
           std::string(row.grain == "along" || row.grain == "none" ? "" : row.grain)};
+}
+
+std::string strips_text(const std::vector<StripTotal>& strips, const LengthPrinter& lengths) {
+  const bool metric = lengths.unit() == Unit::mm;
+  const Length tenth = metric ? Length::from_mm(100) : Length::from_inch_parts(12);
+  std::string text;
+  for (const StripTotal& its : strips) {
+    // Never less than there is.
+    const std::int64_t tenths = (its.length.steps() + tenth.steps() - 1) / tenth.steps();
+    const std::string amount =
+        metric ? std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + " m"
+               : std::to_string(tenths) + " ft";
+    text += (text.empty() ? "edge strip, without waste: " : "; ") + amount + " of " +
+            (its.material.empty() ? "no wood told" : its.material) + ", " +
+            lengths.one(its.thickness) + " thick, for edges of " + lengths.one(its.width);
+  }
+  return hanging(text);
 }
 
 ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit) {
@@ -486,7 +542,7 @@ ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit) {
   sheet.failed = report.count_of(Status::fail);
   sheet.cautions = report.count_of(Status::caution);
   sheet.cuts = report.cutlist;
-  sheet.cut_remarks = cut_remarks(report);
+  sheet.cut_remarks = cut_remarks(report, lengths);
   sheet.parts = parts_of(report, sheet, view, lengths);
   if (!lists_assumed(view)) sheet.assumed = report.assumed.size();
   sheet.rounded = rounded;

@@ -18,8 +18,12 @@ std::string item_page(const ItemReport& report, const View& view, Unit unit);
 std::string item_page(const ItemSheet& sheet, const View& view, Unit unit);
 ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit);
 
-/// Of a row of a cut list all but its marks.
+/// Of a cut list all but its marks: titles, and the cells of a row.
+std::vector<std::string> cut_titles();
 std::vector<Cell> cut_cells(const CutRow& row);
+
+/// "edge strip: 12.4 m of oak, 2 thick, for edges 18 thick", in lines.
+std::string strips_text(const std::vector<StripTotal>& strips, const LengthPrinter& lengths);
 
 /// "mm", "inches"
 std::string unit_words(Unit unit);

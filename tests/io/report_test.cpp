@@ -52,4 +52,38 @@ TEST_CASE("Where only the wood is wanted nothing is checked") {
   CHECK_FALSE(outcome.report->remedies);
 }
 
+TEST_CASE("A piece with strips is cut less those that are thicker than half a millimetre") {
+  // A shelf 600 x 300 with 2 in front, 0.4 at the rear, 1 at its left end.
+  Assembly wood;
+  Piece shelf;
+  shelf.mark = "A";
+  shelf.name = "shelf";
+  shelf.role = Role::shelf;
+  shelf.blank = {mm(600), mm(300), mm(18)};
+  shelf.place.axes = {Axis::x, Axis::z, Axis::y};
+  shelf.strips = {{0, false, mm(2), "oak"}, {0, true, mm(0.4), "oak"}, {1, false, mm(1), "oak"}};
+  wood.pieces = {shelf};
+  const auto reading = read_json(R"({"kind": "cabinet", "units": "mm",
+      "size": {"width": 600, "height": 700, "depth": 300}, "quantity": 3})");
+  const JobReading item = read_job(*reading.value, nullptr, "item");
+  REQUIRE(item.job);
+  const std::vector<CutRow> cuts = cut_list(wood, *item.job);
+  REQUIRE(cuts.size() == 1);
+  CHECK(cuts[0].length == mm(600));
+  CHECK(cuts[0].saw_length == mm(599));
+  CHECK(cuts[0].width == mm(300));
+  CHECK(cuts[0].saw_width == mm(298));
+  REQUIRE(cuts[0].strips.size() == 3);
+  CHECK(cuts[0].strips[0].edge == "front");
+  CHECK(cuts[0].strips[1].edge == "rear");
+  CHECK(cuts[0].strips[2].edge == "left");
+  // Three of them: 3 x 600 of the 2 in front, of the 0.4 as much, 3 x 300 of the 1.
+  const std::vector<StripTotal> strips = strip_totals(cuts);
+  REQUIRE(strips.size() == 3);
+  CHECK(strips[0].length == mm(1800));
+  CHECK(strips[1].length == mm(1800));
+  CHECK(strips[2].length == mm(900));
+  CHECK(strips[0].width == mm(18));
+}
+
 }  // namespace haunch::test
