@@ -28,6 +28,12 @@ constexpr Rule kOut{"slide-out", "free before it as it is drawn out",
 constexpr Rule kIn{"slide-in", "left behind it when it is in",
                    "what is pushed in hard meets its stop, not the back, and what is left there is "
                    "as it was set out"};
+constexpr Rule kRuns{"drawer-runs", "between a runner and the drawer that runs on it",
+                     "a drawer runs on both its runners: over one that lies low it drops as it is "
+                     "drawn out"};
+constexpr Rule kMiddle{"drawer-middle", "more room beside a drawer at one side than at the other",
+                       "runners need the room that their maker asks for at each side; of wooden "
+                       "ones a drawer led askew binds"};
 constexpr Rule kPast{"slide-past-door", "free before it as it is drawn out past an open door",
                      "behind a door a drawer comes out only if the open leaf, which still stands "
                      "before its opening, leaves it room"};
@@ -197,6 +203,37 @@ void check_slide(Bench& bench, const Front& front, const std::vector<Front>& fro
     report(bench, kIn, {front.named}, {}, left, Bounds{front.fit.behind, front.fit.behind, {}, {}});
 }
 
+/// Whether a drawer stands in the middle of its room, by its sides.
+void check_middle(Bench& bench, const Front& front) {
+  if (!std::holds_alternative<Slide>(front.fit.moves)) return;
+  const Wood sides = wood_where(bench, [&](std::size_t number) {
+    const Piece& piece = bench.assembly.pieces[number];
+    return piece.role == Role::drawer_side &&
+           is_within(bench.assembly, piece.group, front.fit.group);
+  });
+  const auto left = gap(sides, front.rest, {0, false});
+  const auto right = gap(sides, front.rest, {0, true});
+  if (!left || !right) return;
+  const Length off = std::max(*left - *right, *right - *left);
+  // Where its width is odd, it is off by a step.
+  report(bench, kMiddle, {front.named}, {}, off > Length::from_steps(1) ? off : Length(),
+         Bounds{{}, Length(), {}, {}});
+}
+
+/// Of strips that drawers run on, each below the nearest of those.
+void check_runners(Bench& bench, const std::vector<Front>& fronts) {
+  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+    if (bench.assembly.pieces[piece].role != Role::runner) continue;
+    std::optional<Length> least;
+    for (const Front& front : fronts) {
+      if (!std::holds_alternative<Slide>(front.fit.moves)) continue;
+      const auto room = gap(bench.solids[piece].wood, front.own, {1, true});
+      if (room && (!least || *room < *least)) least = room;
+    }
+    if (least) report(bench, kRuns, {piece}, {}, least, Bounds{Length(), Length(), {}, {}});
+  }
+}
+
 // ---- swung
 
 constexpr int kSwingSteps = 9;  // to a right angle
@@ -239,14 +276,16 @@ void check_fronts(Bench& bench) {
     check_gaps(bench, front);
     if (front.fit.meets == Meets::overlay) check_laps_over(bench, front);
     check_slide(bench, front, fronts);
+    check_middle(bench, front);
     check_swept(bench, front);
     check_swing_room(bench, front.fit);
   }
+  check_runners(bench, fronts);
 }
 
 std::vector<const Rule*> rules_of_fronts() {
-  return {&kLeft,    &kRight,   &kHead, &kFoot, &kLapLeft, &kLapRight,
-          &kLapHead, &kLapFoot, &kOut,  &kIn,   &kPast,    &kSwept};
+  return {&kLeft,    &kRight, &kHead, &kFoot, &kLapLeft, &kLapRight, &kLapHead,
+          &kLapFoot, &kOut,   &kIn,   &kRuns, &kMiddle,  &kPast,     &kSwept};
 }
 
 }  // namespace haunch

@@ -26,6 +26,11 @@ constexpr Rule kLap{"dovetail-lap", "of lap before the tails",
                     "3/32 to 1/4 in are left before lapped tails (magazine, Fairham 1917); with "
                     "less it breaks through"};
 
+constexpr Rule kFlush{"pins-flush", "that the pins' ends stand past the faces of the tails",
+                      "through dovetails and fingers end flush, less what is planed off: past a "
+                      "drawer's side they catch in its opening",
+                      false, "that the pins' ends stay behind the faces of the tails"};
+
 /// A stretch across the end.
 struct Span {
   Length low, high;
@@ -164,17 +169,32 @@ void check_corner(Bench& bench, std::size_t number) {
            Bounds{limits.thinnest_lap, {}, limits.thin_lap, {}});
 }
 
+/// Where tails or fingers go right through: whether the other piece is as long as they are apart.
+void check_flush(Bench& bench, std::size_t number) {
+  const Joint& joint = bench.assembly.joints[number];
+  const auto in = static_cast<std::size_t>(joint.heading.axis);
+  const auto along = static_cast<std::size_t>(joint.through);
+  const Box& pins = bench.solids[joint.receives].blank;
+  const Box& tails = bench.solids[joint.enters].blank;
+  if (bench.measures[number].reach != pins.extent(in)) return;
+  const bool low = tails.low[along] - pins.low[along] < pins.high[along] - tails.high[along];
+  report(bench, kFlush, {joint.receives}, number,
+         low ? tails.low[along] - pins.low[along] : pins.high[along] - tails.high[along],
+         Bounds{Length(), Length(), {}, {}});
+}
+
 }  // namespace
 
 void check_tails(Bench& bench) {
   for (std::size_t number = 0; number < bench.assembly.joints.size(); ++number) {
     const Joint& joint = bench.assembly.joints[number];
+    if (joint.tails) check_flush(bench, number);
     if (joint.tails && joint.tails->spread > Length()) check_corner(bench, number);
   }
 }
 
 std::vector<const Rule*> rules_of_tails() {
-  return {&kHalfPin, &kPin, &kTail, &kSlope, &kGroove, &kLap};
+  return {&kHalfPin, &kPin, &kTail, &kSlope, &kGroove, &kLap, &kFlush};
 }
 
 }  // namespace haunch

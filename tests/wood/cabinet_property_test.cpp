@@ -193,8 +193,9 @@ void rebuild(const Assembly& wood, std::string& wrong) {
 
 /// Checks of what was designed: whatever the spec, the wood is as it was set out.
 bool is_of_design(std::string_view check) {
-  for (const std::string_view start : {"front-gap", "front-lap", "slide-", "swing-free", "fouling",
-                                       "overall-", "frame-", "goes-in", "housing-", "housed-"})
+  for (const std::string_view start :
+       {"front-gap", "front-lap", "slide-", "pins-", "drawer-", "swing-free", "fouling", "overall-",
+        "frame-", "goes-in", "housing-", "housed-"})
     if (check.starts_with(start)) return true;
   return false;
 }
