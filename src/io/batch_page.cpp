@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "report_page.h"
+#include "together_page.h"
 
 namespace haunch {
 namespace {
@@ -216,6 +217,26 @@ std::string cut_page(const std::vector<Sheet>& sheets, const LengthPrinter& leng
          remarks(said) + strips_text(strip_totals(rows_of(cuts)), lengths);
 }
 
+// ---- hardware
+
+/// Of all items together.
+std::string hardware_page(const std::vector<Sheet>& sheets, const LengthPrinter& lengths) {
+  std::vector<Hardware> all;
+  for (const Sheet& sheet : sheets)
+    for (const Hardware& its : sheet.front()->hardware) {
+      const auto same = std::find_if(all.begin(), all.end(), [&](const Hardware& it) {
+        return it.what == its.what && it.size == its.size;
+      });
+      const std::int64_t number = its.number * number_off(sheet);
+      if (same == all.end())
+        all.push_back({its.what, its.size, number});
+      else
+        same->number += number;
+    }
+  if (all.empty()) return {};
+  return "\nHARDWARE, for all\n" + hanging(hardware_text(all, lengths));
+}
+
 // ---- before all sheets
 
 std::string checks_text(const ItemSheet& item) {
@@ -367,7 +388,8 @@ std::string batch_page(const std::vector<ItemSheet>& items, const View& view, Un
   const bool all_before =
       std::all_of(parts.begin(), parts.end(), [](const PageParts& its) { return its.empty(); });
   std::string page = title(sheets, unit, lot) + sheets_page(sheets, all_before, lengths) +
-                     cut_page(sheets, lengths) + legends_of(parts, sheets);
+                     cut_page(sheets, lengths) + hardware_page(sheets, lengths) +
+                     legends_of(parts, sheets);
   page += last_line(assumed_on(sheets), rounded, unit, view);
   if (view.section == Section::sheet) page += page_cautions(view.page_width);
   page = fitted(page, view.page_width);

@@ -12,14 +12,21 @@ Length size_in(const Feature& feature, SizeName name) {
   return size_of(feature, name).value_or(Length());
 }
 
-TextTable cups_in(const Assembly& wood) {
-  TextTable cups({"cup of", "in", "from foot", "from edge", "round", "deep"});
-  for (const Piece& piece : wood.pieces)
-    for (const Feature& cup : piece.features)
-      if (cup.kind == FeatureKind::hinge_cup)
-        cups.add({cup.fitting->name, Cell::of_mark(piece.mark), size_in(cup, SizeName::from_foot),
-                  size_in(cup, SizeName::from_edge), size_in(cup, SizeName::diameter),
-                  size_in(cup, SizeName::depth)});
+/// The cups of a stile in one row, stiles that are bored alike in one.
+TextTable cups_in(const Assembly& wood, const LengthPrinter& lengths) {
+  TextTable cups({"cups in", "from edge", "round", "deep", "from foot"});
+  for (const Piece& piece : wood.pieces) {
+    std::string places;
+    const Feature* first = nullptr;
+    for (const Feature& cup : piece.features) {
+      if (cup.kind != FeatureKind::hinge_cup) continue;
+      if (first == nullptr) first = &cup;
+      places += (places.empty() ? "" : ", ") + lengths.one(size_in(cup, SizeName::from_foot));
+    }
+    if (first == nullptr) continue;
+    cups.add_alike({Cell::of_mark(piece.mark), size_in(*first, SizeName::from_edge),
+                    size_in(*first, SizeName::diameter), size_in(*first, SizeName::depth), places});
+  }
   return cups;
 }
 
@@ -41,7 +48,7 @@ TextTable plates_in(const Assembly& wood) {
 }  // namespace
 
 PageParts cup_page(const Assembly& wood, const Making&, const LengthPrinter& lengths) {
-  const TextTable cups = cups_in(wood);
+  const TextTable cups = cups_in(wood, lengths);
   const TextTable plates = plates_in(wood);
   if (cups.empty() && plates.empty()) return {};
   return {{"HINGES WITH A CUP, bored in the backs of the leaves",

@@ -18,8 +18,9 @@ struct ItemSheet {
   Triple size;
   std::string sizes;  // lines: itself, and its opening
   std::int64_t checks = 0, failed = 0, cautions = 0;
-  std::vector<CutRow> cuts;  // for all its quantity
-  std::string cut_remarks;   // lines below them
+  std::vector<CutRow> cuts;        // for all its quantity
+  std::string cut_remarks;         // lines below them
+  std::vector<Hardware> hardware;  // for one of it
   PageParts parts;
   std::size_t assumed = 0;  // values that the page does not list
   bool rounded = false;     // it has figures that begin with "~"

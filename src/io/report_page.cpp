@@ -543,6 +543,7 @@ ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit) {
   sheet.cautions = report.count_of(Status::caution);
   sheet.cuts = report.cutlist;
   sheet.cut_remarks = cut_remarks(report, lengths);
+  if (view.section == Section::sheet) sheet.hardware = report.together.hardware;
   sheet.parts = parts_of(report, sheet, view, lengths);
   if (!lists_assumed(view)) sheet.assumed = report.assumed.size();
   sheet.rounded = rounded;

@@ -8,19 +8,7 @@ namespace {
 
 constexpr std::string_view kSection = "PUTTING TOGETHER";
 
-// ---- hardware, diagonals
-
-std::string hardware_text(const std::vector<Hardware>& all, const LengthPrinter& lengths) {
-  std::string text;
-  for (const Hardware& its : all) {
-    std::string what = its.what;
-    if (const std::size_t end = what.find("s "); its.number == 1 && end != std::string::npos)
-      what.erase(end, 1);
-    text += (text.empty() ? "" : "; ") + std::to_string(its.number) + " " + what;
-    if (its.size) text += " " + lengths.one(*its.size);
-  }
-  return text;
-}
+// ---- diagonals
 
 /// "case outside 1247.5; drawer 2, drawer 3 572.9"
 std::string diagonals_text(const std::vector<Rectangle>& all, const LengthPrinter& lengths) {
@@ -169,6 +157,18 @@ bool has_kind(const Assembly& wood, GroupKind kind) {
 }
 
 }  // namespace
+
+std::string hardware_text(const std::vector<Hardware>& all, const LengthPrinter& lengths) {
+  std::string text;
+  for (const Hardware& its : all) {
+    std::string what = its.what;
+    if (const std::size_t end = what.find("s "); its.number == 1 && end != std::string::npos)
+      what.erase(end, 1);
+    text += (text.empty() ? "" : "; ") + std::to_string(its.number) + " " + what;
+    if (its.size) text += " " + lengths.one(*its.size);
+  }
+  return text;
+}
 
 std::vector<std::string> order_lines(const Assembly& wood, const std::vector<GroupOrder>& orders) {
   std::vector<std::string> lines;

@@ -189,4 +189,21 @@ TEST_CASE("Lots of a long run are numbered", "[batch]") {
             .starts_with("BATCH 2: 2 off on 2 sheets"));
 }
 
+TEST_CASE("What is bought for all cabinets of a batch is counted together", "[batch]") {
+  // Two with one loose shelf and one of three with two: 2 x 4 and 3 x 8 pins.
+  const auto sheet = [](std::string_view id, int quantity, int shelves) {
+    const std::string spec = R"({"kind": "cabinet", "units": "mm", "id": ")" + std::string(id) +
+                             R"(", "quantity": )" + std::to_string(quantity) +
+                             R"(, "size": {"width": 600, "height": 700, "depth": 300},
+        "layout": {"front": "none", "shelves": )" +
+                             std::to_string(shelves) + "}}";
+    const ItemOutcome outcome = report_item(job(spec), wanted_for(View()));
+    return item_sheet(*outcome.report, View(), Unit::mm);
+  };
+  const std::string page =
+      batch_page({sheet("jars", 2, 1), sheet("tins", 3, 2)}, View(), Unit::mm, 0);
+  INFO(page);
+  CHECK(tells(page, "HARDWARE, for all\n  32 shelf pins 5"));
+}
+
 }  // namespace haunch::test
