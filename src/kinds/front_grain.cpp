@@ -58,7 +58,7 @@ std::string in_one_board(const std::vector<FrontStack>& stacks, const FrontPlan&
   for (const FrontStack& stack : stacks) {
     const auto at = std::find(stack.begin(), stack.end(), &front);
     if (at != stack.end())
-      return fmt::format("{} of {} in one board", at - stack.begin() + 1, stack.size());
+      return fmt::format("grain {} of {}", at - stack.begin() + 1, stack.size());
   }
   return {};
 }

@@ -14,7 +14,7 @@ namespace haunch {
 using FrontStack = std::vector<const FrontPlan*>;
 std::vector<FrontStack> stacks_of_plain_fronts(const CabinetPlan& plan);
 
-/// "2 of 3 in one board", counted from the top; of what is in no stack nothing.
+/// "grain 2 of 3", counted from the top; of what is in no stack nothing.
 std::string in_one_board(const std::vector<FrontStack>& stacks, const FrontPlan& front);
 
 /// How they lie in their boards, by their marks in the cabinet that they are hung in.

@@ -451,8 +451,8 @@ TEST_CASE("Plain fronts of one width, one above the other, are cut from one boar
   const Worked worked =
       work(cabinet(R"("fronts": {"grain_runs_on": true, "drawer": {"runner": {"side": 12.7}}}, )" +
                    std::string(kThree)));
-  const std::string first = called(worked.assembly, "front 1, 1 of 2 in one board").mark;
-  const std::string second = called(worked.assembly, "front 2, 2 of 2 in one board").mark;
+  const std::string first = called(worked.assembly, "front 1, grain 1 of 2").mark;
+  const std::string second = called(worked.assembly, "front 2, grain 2 of 2").mark;
   called(worked.assembly, "front 3, front");
   const auto told = std::find_if(worked.cautions.begin(), worked.cautions.end(),
                                  [](const Caution& it) { return it.about.starts_with("grain"); });
