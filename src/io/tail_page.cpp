@@ -123,6 +123,17 @@ std::string step_legend(bool sloping) {
          (sloping ? "; in: narrower at the line by, each side" : "");
 }
 
+/// The edge that the low places across a tailed piece are told from: of what lies flat its front
+/// one.
+std::string marked_from(const Assembly& wood, bool sloping) {
+  const auto lies = [&](const Joint& joint) {
+    return joint.tails && (joint.tails->spread > Length()) == sloping &&
+           wood.pieces[joint.enters].place.axes[1] == Axis::z;
+  };
+  const bool flat = std::any_of(wood.joints.begin(), wood.joints.end(), lies);
+  return flat ? "from the front edge" : "from the lower edge";
+}
+
 PageParts page_of(const Assembly& wood, bool sloping, const LengthPrinter& lengths) {
   std::string uneven;
   TextTable even(step_titles());
@@ -137,7 +148,7 @@ PageParts page_of(const Assembly& wood, bool sloping, const LengthPrinter& lengt
       sloping ? "Mark the tails at the end, square the line round, saw; sockets from them."
               : "Cut the fingers of both ends with one cutter; what is told are those of the ends "
                 "named, and of the other piece it is the slots.";
-  return {{sloping ? "DOVETAILS, tails from the lower edge" : "FINGERS, from the lower edge",
+  return {{(sloping ? "DOVETAILS, tails " : "FINGERS, ") + marked_from(wood, sloping),
            body,
            {even.empty() ? "" : paragraph(step_legend(sloping)), paragraph(how)}}};
 }

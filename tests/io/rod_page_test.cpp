@@ -68,4 +68,13 @@ TEST_CASE("Tails that are all alike are told in a row: the first, the step, the 
   CHECK(!tells(page, "at the shoulder"));
 }
 
+TEST_CASE("Tails of what lies flat in a case are marked from its front edge") {
+  const std::string page = joinery(R"({"kind": "cabinet", "units": "mm", "species": "oak",
+      "size": {"width": 600, "height": 760, "depth": 400},
+      "case": {"material": "oak", "thickness": 20, "joint": "lapped-dovetail"},
+      "layout": {"front": "none"}})");
+  INFO(page);
+  CHECK(tells(page, "DOVETAILS, tails from the front edge\n"));
+}
+
 }  // namespace haunch::test
