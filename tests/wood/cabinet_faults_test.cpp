@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "cabinet_oracle.h"
 #include "checks.h"
 #include "vocabulary.h"
 
@@ -228,6 +229,26 @@ TEST_CASE("Each fault that is put into a sound cabinet is found", "[wood]") {
     INFO(its.what);
     CHECK(put_in > 0);
   }
+}
+
+TEST_CASE("The second opinion is not blind", "[wood]") {
+  const Assembly sound =
+      wood(with(with(kFramed, "FACE", "dowel"), "RUNNER", R"({"side": 12.7, "length": 450})"));
+  CHECK(faults_at_rest(sound).empty());
+  CHECK(faults_of_gaps(sound).empty());
+  CHECK(faults_of_loose_shelves(sound, mm(3)).empty());
+  CHECK(faults_on_the_way(sound).empty());
+  const auto faulty = [&](const Fault& fault) {
+    Assembly cabinet = sound;
+    REQUIRE(fault(cabinet));
+    return cabinet;
+  };
+  CHECK_FALSE(faults_at_rest(faulty(grown("bottom", 0, 1))).empty());
+  CHECK_FALSE(faults_at_rest(faulty(grown("left side", 1, 1))).empty());
+  CHECK_FALSE(faults_of_gaps(faulty(grown("drawer 1, front", 0, 1))).empty());
+  CHECK_FALSE(faults_of_loose_shelves(faulty(grown_if(is_loose, "shelf", 0, 1)), mm(3)).empty());
+  // The box of a drawer goes by the stiles with 12.7 to spare.
+  CHECK_FALSE(faults_on_the_way(faulty(grown("left stile", 1, 13, "face-frame"))).empty());
 }
 
 }  // namespace

@@ -426,6 +426,28 @@ std::vector<std::string> faults_of_gaps(const Assembly& assembly) {
   return faults;
 }
 
+std::vector<std::string> faults_of_loose_shelves(const Assembly& assembly, Length play) {
+  const std::vector<Timber> timbers = timbers_of(assembly);
+  std::vector<std::string> faults;
+  for (const Timber& shelf : timbers) {
+    if (!shelf.piece->loose) continue;
+    std::int64_t left = shelf.blank.low[0], right = assembly.size[0].steps() - shelf.blank.high[0];
+    for (const Timber& other : timbers) {
+      Span3 beside = other.blank;
+      beside.low[0] = shelf.blank.low[0];
+      beside.high[0] = shelf.blank.high[0];
+      if (&other == &shelf || !common(beside, shelf.blank).has_room()) continue;
+      if (other.blank.high[0] <= shelf.blank.low[0])
+        left = std::min(left, shelf.blank.low[0] - other.blank.high[0]);
+      if (other.blank.low[0] >= shelf.blank.high[0])
+        right = std::min(right, other.blank.low[0] - shelf.blank.high[0]);
+    }
+    if (left + right != play.steps())
+      faults.push_back(fmt::format("{}: {} beside it", shelf.piece->name, told(left + right)));
+  }
+  return faults;
+}
+
 std::vector<std::string> faults_on_the_way(const Assembly& assembly) {
   const std::vector<Timber> timbers = timbers_of(assembly);
   std::vector<std::string> faults;

@@ -20,6 +20,9 @@ std::vector<std::string> faults_at_rest(const Assembly& assembly);
 /// What is wrong round its fronts: a gap that is not as the fit says, as the blanks measure it.
 std::vector<std::string> faults_of_gaps(const Assembly& assembly);
 
+/// Loose shelves that leave another room beside them than `play`, both ends together.
+std::vector<std::string> faults_of_loose_shelves(const Assembly& assembly, Length play);
+
 /// What is met on the way: by a leaf as it swings to a right angle, by a drawer as it is drawn out
 /// and the leaves before it are open.
 std::vector<std::string> faults_on_the_way(const Assembly& assembly);

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <map>
+#include <optional>
 #include <set>
 
 #include "cabinet_oracle.h"
@@ -232,6 +233,10 @@ std::set<std::string> met_in(const Assembly& wood, const CabinetDraw& draw) {
   return met;
 }
 
+/// Of shelves in their room, where nothing is said.
+const std::map<Unit, Length> kShelfPlay{{Unit::mm, Length::from_mm(3)},
+                                        {Unit::inch, Length::from_inch_parts(1, 8)}};
+
 /// Checks take longer than all the rest: they are asked of one in so many.
 constexpr std::uint64_t kCheckedEvery = 10;
 
@@ -256,6 +261,7 @@ TEST_CASE("A cabinet that can be worked goes together, opens and closes, whateve
     rebuild(wood, wrong);
     add_lines(wrong, faults_at_rest(wood));
     add_lines(wrong, faults_of_gaps(wood));
+    add_lines(wrong, faults_of_loose_shelves(wood, kShelfPlay.at(draw.unit)));
     add_lines(wrong, faults_on_the_way(wood));
     if (seed % kCheckedEvery == 0) check_design(made, wrong);
     if (!wrong.empty()) wrong = draw.json + "\n" + wrong;
@@ -293,6 +299,59 @@ TEST_CASE("A cabinet that can be worked goes together, opens and closes, whateve
     INFO(what);
     CHECK(seen[what] >= seeds.count / 50);
   }
+}
+
+/// What runs and packing fill is what the case's stuff leaves.
+bool fills(Role role) {
+  return role == Role::packing || role == Role::guide || role == Role::runner ||
+         role == Role::kicker;
+}
+
+/// The box round all but fronts, which may lie before it.
+Box outside_of(const Assembly& wood) {
+  std::optional<Box> all;
+  for (const Piece& piece : wood.pieces) {
+    const GroupKind kind = wood.groups[piece.group].kind;
+    if (kind != GroupKind::carcase && kind != GroupKind::face_frame) continue;
+    const Box blank = placed_blank(piece);
+    all = all ? around(*all, blank) : blank;
+  }
+  return all.value_or(Box{});
+}
+
+/// What differs between a cabinet of one stuff and the same of another, and should not.
+std::string differences(const Assembly& one, const Assembly& other, bool framed) {
+  std::string wrong;
+  if (one.size != other.size || outside_of(one) != outside_of(other)) wrong += "its outside\n";
+  if (one.pieces.size() != other.pieces.size()) return wrong + "how many pieces it has\n";
+  for (std::size_t i = 0; i < one.pieces.size(); ++i) {
+    const Piece& a = one.pieces[i];
+    const Piece& b = other.pieces[i];
+    const bool of_case = one.groups[a.group].kind == GroupKind::carcase;
+    const bool stuff = a.blank[2] == Length::from_mm_thousandths(17'400) &&
+                       b.blank[2] == Length::from_mm_thousandths(18'000);
+    if (of_case && !fills(a.role) && a.blank[2] != b.blank[2] && !stuff)
+      wrong += a.name + ": how thick it is\n";
+    if (!of_case && framed && a.blank != b.blank) wrong += a.name + ": its size\n";
+  }
+  return wrong;
+}
+
+TEST_CASE("A nominal 18 that measures 17.4 changes the case within, and nothing else",
+          "[wood][property]") {
+  const Seeds seeds = seeds_for(1'000);
+  const Tally tally = run_over(seeds, [&](std::uint64_t seed, std::string& wrong) {
+    const CabinetDraw draw = random_cabinet(seed);
+    if (draw.kind != "cabinet" || draw.stuff.empty() || draw.unit != Unit::mm)
+      return Outcome::aside;
+    const Made thin = make(with_stuff(draw, "17.4"));
+    const Made full = make(with_stuff(draw, "18"));
+    if (!thin.problems.empty() || !full.problems.empty()) return Outcome::refused;
+    wrong = differences(thin.worked.assembly, full.worked.assembly, draw.framed);
+    if (!wrong.empty()) wrong = draw.json + "\n" + wrong;
+    return Outcome::worked;
+  });
+  if (seeds.count > 1) CHECK(tally.worked >= seeds.count / 5);
 }
 
 }  // namespace
