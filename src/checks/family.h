@@ -88,6 +88,10 @@ void check_shelves(Bench& bench, const Job& job);
 /// Of the whole on its feet, and on the way there. Without a job nothing of weights.
 void check_standing(Bench& bench, const Job* job);
 void check_tails(Bench& bench);
+/// Whether anything in it may be fixed across the grain.
+bool holds_across(const Assembly& assembly);
+/// What is fixed across wood that moves, told of that at the bench's moisture.
+void check_fixings(Bench& bench, const Assembly& built, const Assembly& moved);
 
 /// Why what lies over the edge of an opening must lie over it far enough.
 inline constexpr std::string_view kGapShows =
@@ -106,6 +110,10 @@ enum class Beside : unsigned char { opening, leaf };
 void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf,
                         Beside left, Beside right);
 void check_moved_meetings(Bench& bench);
+/// Of a drawer: between it and its opening; `front`: its first piece where it stands among others.
+void report_moved_slide(Bench& bench, const SideGaps& gaps, const Fit& fit,
+                        std::optional<std::size_t> front);
+void check_moved_fronts(Bench& bench);
 void check_moved_glazing(Bench& bench);
 
 std::vector<const Rule*> rules_of_whole();
@@ -128,5 +136,6 @@ std::vector<const Rule*> rules_of_screws();
 std::vector<const Rule*> rules_of_shelves();
 std::vector<const Rule*> rules_of_standing();
 std::vector<const Rule*> rules_of_tails();
+std::vector<const Rule*> rules_of_fixings();
 
 }  // namespace haunch

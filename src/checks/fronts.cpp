@@ -283,6 +283,39 @@ void check_fronts(Bench& bench) {
   check_runners(bench, fronts);
 }
 
+FrontState front_state(const Bench& bench, const Fit& fit) {
+  const Front front = front_of(bench, fit);
+  const Wood face = clipped(front.own, front.face);
+  const auto room = [&](bool beside, Way way) {
+    return beside ? gap(face, front.rest, way) : std::nullopt;
+  };
+  const SidesBeside& beside = fit.beside;
+  return {front.face.extent(0),          front.face.extent(1),
+          room(beside.left, {0, false}), room(beside.right, {0, true}),
+          room(beside.head, {1, true}),  room(beside.foot, {1, false})};
+}
+
+void check_moved_fronts(Bench& bench) {
+  for (const Fit* fit : fits_that_stand(bench.assembly, StandsIn::front)) {
+    const std::size_t named = first_of(bench.assembly, fit->group);
+    const FrontState state = front_state(bench, *fit);
+    const bool drawer = bench.assembly.groups[fit->group].kind == GroupKind::drawer;
+    if (drawer && state.left && state.right && state.head) {
+      report_moved_slide(bench, {*state.left, *state.right, *state.head, {}}, *fit, named);
+      continue;
+    }
+    const auto tell = [&](const Rule& rule, std::optional<Length> room, Length design) {
+      if (room && design > Length())
+        report(bench, rule, {named}, {}, room,
+               Bounds{Length(), {}, std::min(bench.limits.least_at_side, floor_half(design)), {}});
+    };
+    tell(kLeft, state.left, fit->room.left);
+    tell(kRight, state.right, fit->room.right);
+    tell(kHead, state.head, fit->room.head);
+    tell(kFoot, state.foot, fit->room.foot);
+  }
+}
+
 std::vector<const Rule*> rules_of_fronts() {
   return {&kLeft,    &kRight, &kHead, &kFoot, &kLapLeft, &kLapRight, &kLapHead,
           &kLapFoot, &kOut,   &kIn,   &kRuns, &kMiddle,  &kPast,     &kSwept};

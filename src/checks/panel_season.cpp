@@ -61,10 +61,12 @@ Length shown(Length length, Unit unit) {
 
 void check_usual_year(Bench& bench, const Season& usual, Unit unit) {
   const std::map<std::size_t, Edges> panels = panels_of(bench);
-  if (panels.empty()) return;
+  const bool fixed = holds_across(bench.assembly);
+  if (panels.empty() && !fixed) return;
   for (const double percent : other_moistures(usual.moisture)) {
     const Assembly moved = at_moisture(bench.assembly, usual, percent);
     bench.moisture = percent;
+    if (fixed) check_fixings(bench, bench.assembly, moved);
     for (const auto& [piece, edges] : panels) {
       const Piece& panel = bench.assembly.pieces[piece];
       const Length out = at_edge(panel, moved.pieces[piece].blank[1] - panel.blank[1]);

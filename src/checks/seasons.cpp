@@ -66,6 +66,29 @@ void tabulate_leaves(SeasonReport& report, const AtEach<State>& states, const As
   report.leaves.push_back(leaf);
 }
 
+/// Boards of a case that are of wood.
+bool is_board_of_case(const Assembly& built, const Piece& piece) {
+  return piece.matter == Matter::wood && built.groups[piece.group].kind == GroupKind::carcase &&
+         (piece.role == Role::side || piece.role == Role::top || piece.role == Role::bottom ||
+          piece.role == Role::partition || piece.role == Role::shelf || piece.role == Role::back);
+}
+
+void tabulate_case(SeasonReport& report, const AtEach<State>& states, const Assembly& built) {
+  for (std::size_t piece = 0; piece < built.pieces.size(); ++piece) {
+    if (!is_board_of_case(built, built.pieces[piece])) continue;
+    WidthSeason row{piece, {}};
+    for (std::size_t i = 0; i < states.size(); ++i)
+      row.width[i] = states[i].wood.pieces[piece].blank[1];
+    report.widths.push_back(row);
+  }
+  for (const Fit* fit : fits_that_stand(built, StandsIn::front)) {
+    FrontSeason row{fit->group, {}};
+    for (std::size_t i = 0; i < states.size(); ++i)
+      row.at[i] = front_state(*states[i].bench, *fit);
+    report.fronts.push_back(row);
+  }
+}
+
 void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly& built) {
   for (const std::size_t piece : panels_of(built)) {
     PanelSeason row{piece, {}};
@@ -81,6 +104,7 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
     report.tenons.push_back(row);
   }
   tabulate_leaves(report, states, built);
+  tabulate_case(report, states, built);
 }
 
 /// Puts the wood of one moisture on the bench and checks it.
@@ -88,6 +112,7 @@ void check_at(State& state, const Assembly& built, const Season& season, double 
               Unit unit) {
   state.wood = at_moisture(built, season, percent);
   hang_anew(state.wood);
+  seat_anew(state.wood, built);
   Bench& bench = state.bench.emplace(bench_of(state.wood, unit, Where::middle));
   bench.moisture = percent;
   check_moved_whole(bench, built);
@@ -96,6 +121,8 @@ void check_at(State& state, const Assembly& built, const Season& season, double 
   check_moved_meetings(bench);
   check_laps(bench, built);
   check_moved_glazing(bench);
+  check_moved_fronts(bench);
+  check_fixings(bench, built, state.wood);
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <vector>
 
 #include "finding.h"
@@ -50,6 +51,23 @@ struct TenonSeason {
   AtEach<Length> width;
 };
 
+/// How wide a piece is across its grain.
+struct WidthSeason {
+  std::size_t piece = 0;
+  AtEach<Length> width;
+};
+
+/// A front, and what it has round it, where something is.
+struct FrontState {
+  Length width, height;
+  std::optional<Length> left, right, head, foot;
+};
+
+struct FrontSeason {
+  std::size_t group = 0;
+  AtEach<FrontState> at;
+};
+
 struct Bench;
 
 struct SeasonReport {
@@ -58,6 +76,8 @@ struct SeasonReport {
   std::vector<PanelSeason> panels;
   std::vector<LeafSeason> leaves;  // of what has an opening, or hangs
   std::vector<TenonSeason> tenons;
+  std::vector<WidthSeason> widths;  // of what a case is made of
+  std::vector<FrontSeason> fronts;
   Length widest_glued;  // the limit of their widths
 };
 
@@ -71,7 +91,13 @@ std::vector<Finding> check_moved(const Assembly& built, const Season& season, Un
 /// as they were designed to hang, for the hinges keep that gap.
 void hang_anew(Assembly& moved);
 
+/// The same of what stands in a case: a drawer on what it runs on, a leaf by its hinges, a face
+/// frame with its back on the case.
+void seat_anew(Assembly& moved, const Assembly& built);
+
 /// How large a hung leaf is, and what it has round it.
 LeafState hung_state(const Bench& bench, const Fit& hung);
+/// The same of a front.
+FrontState front_state(const Bench& bench, const Fit& front);
 
 }  // namespace haunch

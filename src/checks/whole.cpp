@@ -345,15 +345,18 @@ Length depth_but_lips(const Bench& bench, const Box& wood) {
   return lips ? wood.high[2] - std::max(wood.low[2], Length()) : wood.extent(2);
 }
 
+}  // namespace
+
 /// Half of the play at the sides may go; above, a drawer takes what it was given for the season.
-void report_moved_slide(Bench& bench, const SideGaps& gaps, const Fit& fit) {
-  report(bench, kSlideSides, {}, {}, gaps.left + gaps.right,
+void report_moved_slide(Bench& bench, const SideGaps& gaps, const Fit& fit,
+                        std::optional<std::size_t> front) {
+  const std::vector<std::size_t> parts =
+      front ? std::vector<std::size_t>{*front} : std::vector<std::size_t>{};
+  report(bench, kSlideSides, parts, {}, gaps.left + gaps.right,
          Bounds{Length(), {}, floor_half(fit.room.across()), {}});
-  report(bench, kSlideHead, {}, {}, gaps.head,
+  report(bench, kSlideHead, parts, {}, gaps.head,
          Bounds{Length(), {}, bench.limits.least_at_side, {}});
 }
-
-}  // namespace
 
 void check_moved_whole(Bench& bench, const Assembly& built) {
   check_moved_shared(bench);
@@ -363,7 +366,7 @@ void check_moved_whole(Bench& bench, const Assembly& built) {
       !fits_that_stand(built, StandsIn::group).empty())
     return;
   if (std::holds_alternative<Slide>(fit->moves))
-    report_moved_slide(bench, side_gaps(bench.solids, *fit), *fit);
+    report_moved_slide(bench, side_gaps(bench.solids, *fit), *fit, {});
   else
     report_moved_sides(bench, side_gaps(bench.solids, *fit), {}, Beside::opening, Beside::opening);
 }

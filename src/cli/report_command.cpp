@@ -94,7 +94,7 @@ class ReportRun {
     task.problems = std::move(reading.problems);
     if (!reading.job || record.spoilt) return;
     if (invocation_.view.section == Section::season && !reading.job->season) {
-      task.problems.push_back(no_season(*reading.job));
+      task.problems.push_back(no_season());
       return;
     }
     ItemOutcome outcome = report_item(std::move(reading.job), wanted_for(invocation_.view));
@@ -149,13 +149,7 @@ class ReportRun {
     complaints_.note(file);
   }
 
-  static Problem no_season(const Job& job) {
-    if (job.kind == "cabinet" || job.kind == "face-frame")
-      return {"",
-              "seasons of a " + std::string(job.kind) +
-                  " are not worked, those of its doors and drawers by themselves are: \"kind\": "
-                  "\"door\" or \"drawer\", with \"moisture\"",
-              {}};
+  static Problem no_season() {
     return {"",
             "\"moisture\" is missing, so it has no seasons; write such as \"moisture\": "
             "{\"build\": 8, \"low\": 6, \"high\": 13}",

@@ -5,6 +5,7 @@
 
 #include "own_axes.h"
 #include "rounding.h"
+#include "solid.h"
 
 namespace haunch {
 namespace {
@@ -57,6 +58,7 @@ class Swell {
   Motion motion_across(std::size_t piece, std::size_t axis);
   Length shift_of_home(const Joint& joint);
   Length held_place(const Joint& joint, std::size_t axis) const;
+  std::optional<Box> holding_screw(std::size_t number) const;
   Length home_of(const Joint& joint) const;
   std::optional<Motion> planted_motion(std::size_t piece, std::size_t axis);
   Box scaled(const Box& box, std::size_t piece) const;
@@ -191,19 +193,25 @@ std::optional<Motion> Swell::pinned_motion(std::size_t piece, std::size_t axis) 
   return Motion{factor(piece, own), pin, pin + floor_divide(shifts, count)};
 }
 
-/// Of a piece that ends on others along this axis: it stands midway.
+/// Of a piece that ends on others along this axis: it stands midway, or goes with what it stands on
+/// where all are at one of its ends.
 std::optional<Motion> Swell::motion_between(std::size_t piece, std::size_t axis) {
   Length shifts;
   std::int64_t count = 0;
+  std::int64_t upwards = 0;
+  Length home;
   for (const std::size_t number : entering_[piece]) {
     const Joint& joint = built_.joints[number];
     if (static_cast<std::size_t>(joint.heading.axis) != axis) continue;
     shifts += shift_of_home(joint);
+    home = home_of(joint);
+    upwards += joint.heading.upwards ? 1 : 0;
     ++count;
   }
   if (count == 0) return {};
   const Box blank = placed_blank(built(piece));
-  const Length from = middle(blank.low[axis], blank.high[axis]);
+  const bool at_one_end = upwards == 0 || upwards == count;
+  const Length from = at_one_end ? home : middle(blank.low[axis], blank.high[axis]);
   return Motion{factor(piece, own_axis(piece, axis)), from, from + floor_divide(shifts, count)};
 }
 
@@ -214,10 +222,28 @@ Motion Swell::motion_across(std::size_t piece, std::size_t axis) {
   return {factor(piece, own_axis(piece, axis)), from, motion(joint.receives, axis).at(from)};
 }
 
-/// The middle of what enters, along an axis across its way in: of its tenons where it has any, else
-/// of what was cut to receive it.
+/// The hole of the screw that holds a piece on which all others of a joint stand in slots, in the
+/// assembly.
+std::optional<Box> Swell::holding_screw(std::size_t number) const {
+  const Piece& enters = built(built_.joints[number].enters);
+  const Feature* hole = nullptr;
+  bool slots = false;
+  for (const Feature& feature : enters.features) {
+    if (std::find(feature.joints.begin(), feature.joints.end(), number) == feature.joints.end())
+      continue;
+    slots = slots || feature.kind == FeatureKind::slot;
+    if (feature.kind == FeatureKind::screw_hole && hole == nullptr) hole = &feature;
+  }
+  if (!slots || hole == nullptr) return {};
+  return bounds_of(placed(hole->prisms.front(), enters.place));
+}
+
+/// The middle of what enters, along an axis across its way in: of the screw that holds it or its
+/// tenons where it has any, else of what was cut to receive it.
 Length Swell::held_place(const Joint& joint, std::size_t axis) const {
   const Piece& enters = built(joint.enters);
+  const auto number = static_cast<std::size_t>(&joint - built_.joints.data());
+  if (const auto hole = holding_screw(number)) return middle(hole->low[axis], hole->high[axis]);
   const Length origin = enters.place.origin[axis];
   if (joint.tenon && axis == static_cast<std::size_t>(joint.through))
     return origin + joint.tenon->from_face + floor_half(joint.tenon->thickness);
@@ -225,7 +251,6 @@ Length Swell::held_place(const Joint& joint, std::size_t axis) const {
     const TenonSpan& last = joint.tenon->each.back();
     return origin + middle(joint.tenon->each.front().from_edge, last.from_edge + last.width);
   }
-  const auto number = static_cast<std::size_t>(&joint - built_.joints.data());
   if (const Box* made = cut_for(built_, number)) {
     const Box cut = placed(*made, built(joint.receives).place);
     return middle(cut.low[axis], cut.high[axis]);

@@ -21,7 +21,8 @@ struct Swelling {
 /// - one that enters no other: about the edge where others enter it (a stile about its sight edge),
 ///   or where they bear that end on a housing's bottom, about its face side, and from its foot;
 /// - one that enters: across its way in, about the middle of its tenon, which goes where the wood
-///   of the mortise goes; along it, midway between the sight edges it stands between;
+///   of the mortise goes, or about the screw that holds it where the others stand in slots; along
+///   it, midway between the sight edges it stands between, or with the one that it stands on;
 /// - one that is pinned, as a panel may be: across its grain, about the middle or the edge that has
 ///   the pin, which goes where the wood goes that it is pinned to;
 /// - one without joints, such as a planted stop: with the piece that it lies against most, about

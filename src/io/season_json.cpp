@@ -13,6 +13,16 @@ struct TenonTold {
   const TenonSeason& tenon;
 };
 
+struct WidthTold {
+  const ItemReport& report;
+  const WidthSeason& board;
+};
+
+struct FrontTold {
+  const ItemReport& report;
+  const FrontSeason& front;
+};
+
 struct WeightsTold {
   const ItemReport& report;
   const Weights& weights;
@@ -111,6 +121,35 @@ struct JsonObject<TenonTold> : JsonObjectDefaults {
 };
 
 template <>
+struct JsonObject<WidthTold> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<WidthTold> keys[] = {
+      {"mark", [](auto& it) { return it.report.wood.pieces[it.board.piece].mark; }},
+      {"low", [](auto& it) { return it.board.width[kLow]; }},
+      {"build", [](auto& it) { return it.board.width[kBuild]; }},
+      {"high", [](auto& it) { return it.board.width[kHigh]; }}};
+};
+
+template <>
+struct JsonObject<FrontState> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "front_state";
+  static constexpr JsonKey<FrontState> keys[] = {
+      {"width", the<&FrontState::width>},   {"height", the<&FrontState::height>},
+      {"gap_left", the<&FrontState::left>}, {"gap_right", the<&FrontState::right>},
+      {"gap_head", the<&FrontState::head>}, {"gap_foot", the<&FrontState::foot>}};
+};
+
+template <>
+struct JsonObject<FrontTold> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<FrontTold> keys[] = {
+      {"of", [](auto& it) { return it.report.wood.groups[it.front.group].path; }},
+      {"low", [](auto& it) { return it.front.at[kLow]; }},
+      {"build", [](auto& it) { return it.front.at[kBuild]; }},
+      {"high", [](auto& it) { return it.front.at[kHigh]; }}};
+};
+
+template <>
 struct JsonObject<WeightsTold> : JsonObjectDefaults {
   static constexpr JsonKey<WeightsTold> keys[] = {
       {"kilograms", [](auto& it) { return Thousandths{it.weights.whole.kilograms}; }},
@@ -148,6 +187,10 @@ struct JsonObject<SeasonTold> : JsonObjectDefaults {
       {"right_leaf", [](auto& it) { return leaf_named(it, "right leaf"); }},
       {"tenons",
        [](auto& it) { return each_in<TenonTold>(*it.report.seasons, it.report.seasons->tenons); }},
+      {"boards",
+       [](auto& it) { return if_any(each_in<WidthTold>(it.report, it.report.seasons->widths)); }},
+      {"fronts",
+       [](auto& it) { return if_any(each_in<FrontTold>(it.report, it.report.seasons->fronts)); }},
       {"weight", [](auto& it) { return weight_of(it.report); }},
       {among, [](auto& it) { return it.report.season_remedies.value_or(SeasonRemedies()); }}};
 };
@@ -157,8 +200,8 @@ void JsonValue<SeasonTold>::write(JsonText& json, const SeasonTold& season) {
 }
 
 std::vector<SchemaDefinition> season_definitions() {
-  return {definition_of<SeasonTold>(), definition_of<Moisture>(), definition_of<LeafSeason>(),
-          definition_of<PanelState>(), definition_of<LeafState>()};
+  return {definition_of<SeasonTold>(), definition_of<Moisture>(),  definition_of<LeafSeason>(),
+          definition_of<PanelState>(), definition_of<LeafState>(), definition_of<FrontState>()};
 }
 
 }  // namespace haunch

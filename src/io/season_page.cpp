@@ -108,10 +108,22 @@ bool same_states(const PanelSeason& a, const PanelSeason& b) {
   return true;
 }
 
+/// Whether no figure of it changes by what a joiner would see.
+bool stands_still(const PanelSeason& panel) {
+  constexpr Length kSeen = Length::from_mm_thousandths(80);
+  return std::all_of(panel.at.begin(), panel.at.end(), [&](const PanelState& state) {
+    const PanelState& built = panel.at[kBuild];
+    const auto near = [&](Length a, Length b) { return a - b < kSeen && b - a < kSeen; };
+    return near(state.width, built.width) && near(state.gap, built.gap) &&
+           near(state.bite, built.bite);
+  });
+}
+
 /// Marks of the panels that do the same, in rows of the table.
 std::vector<std::pair<std::string, const PanelSeason*>> panel_groups(const ItemReport& report) {
   std::vector<std::pair<std::string, const PanelSeason*>> groups;
   for (const PanelSeason& panel : report.seasons->panels) {
+    if (stands_still(panel)) continue;
     const std::string& mark = report.wood.pieces[panel.piece].mark;
     const auto same = std::find_if(groups.begin(), groups.end(), [&](const auto& group) {
       return same_states(*group.second, panel);
@@ -224,6 +236,57 @@ std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths)
   return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
 }
 
+/// The boards of a case across their grain, those that are as wide as each other in one row.
+std::string widths_table(const ItemReport& report, const LengthPrinter& lengths) {
+  std::vector<std::pair<std::string, AtEach<Length>>> groups;
+  for (const WidthSeason& board : report.seasons->widths) {
+    const Piece& piece = report.wood.pieces[board.piece];
+    AtEach<Length> shown = board.width;
+    for (Length& width : shown)
+      width = for_page(width, lengths.unit());
+    const auto same = std::find_if(groups.begin(), groups.end(),
+                                   [&](const auto& group) { return group.second == shown; });
+    if (same == groups.end())
+      groups.emplace_back(piece.mark, shown);
+    else
+      same->first += " " + piece.mark;
+  }
+  TextTable table(titles(report, "case", ""));
+  for (const auto& [marks, widths] : groups)
+    table.add({marks, "across the grain", widths[kLow], widths[kBuild], widths[kHigh]});
+  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
+}
+
+/// A figure of a front at each moisture, where it has it.
+void add_front_row(TextTable& table, const std::string& what, const std::string& figure,
+                   const FrontSeason& front, std::optional<Length> FrontState::*member, Unit unit) {
+  std::vector<Cell> row{what, figure};
+  for (const FrontState& state : front.at) {
+    if (!(state.*member)) return;
+    row.emplace_back(for_page(*(state.*member), unit));
+  }
+  if (std::all_of(front.at.begin(), front.at.end(),
+                  [&](const FrontState& state) { return *(state.*member) == Length(); }))
+    return;  // it stands on what is there
+  table.add(std::move(row));
+}
+
+/// Each front, and what it has round it in its opening.
+std::string fronts_table(const ItemReport& report, const LengthPrinter& lengths) {
+  TextTable table(titles(report, "front", ""));
+  const Unit unit = lengths.unit();
+  for (const FrontSeason& front : report.seasons->fronts) {
+    add_row(table, group_name(report.wood.groups[front.group]), "width", front.at,
+            &FrontState::width, unit);
+    add_row(table, "", "height", front.at, &FrontState::height, unit);
+    add_front_row(table, "", "gap left", front, &FrontState::left, unit);
+    add_front_row(table, "", "gap right", front, &FrontState::right, unit);
+    add_front_row(table, "", "gap at the head", front, &FrontState::head, unit);
+    add_front_row(table, "", "gap at the foot", front, &FrontState::foot, unit);
+  }
+  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
+}
+
 std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
   const SeasonReport& seasons = *report.seasons;
   std::string text = fmt::format("at the bench today, with the wood at {}:",
@@ -310,8 +373,9 @@ PageParts season_page(const ItemReport& report, const LengthPrinter& lengths) {
   for (const LeafSeason& leaf : report.seasons->leaves)
     leaves += leaf_table(report, leaf, lengths);
   return {{heading(report.job->season->moisture),
-           woods_page(report) + panels_table(report, lengths) + leaves +
-               tenons_table(report, lengths) + bench_text(report, lengths) + remedies_text(report) +
+           woods_page(report) + widths_table(report, lengths) + panels_table(report, lengths) +
+               leaves + fronts_table(report, lengths) + tenons_table(report, lengths) +
+               bench_text(report, lengths) + remedies_text(report) +
                weights_text(report, lengths.unit())}};
 }
 

@@ -11,6 +11,7 @@
 #include "fronts.h"
 #include "layout_spec.h"
 #include "leaves.h"
+#include "season_spec.h"
 #include "shop.h"
 #include "solid.h"
 #include "spec_reader.h"
@@ -47,6 +48,9 @@ std::vector<Box> open_by_design(const CabinetPlan& plan) {
     aside += feet->from_edge;
     add(aside + feet->width, right - feet->from_edge - feet->width, {}, toe);
   }
+  if (carcase.toe.by == ToeBy::notched)
+    add(carcase.inside_left(), carcase.inside_right(), {}, carcase.toe.clear);
+  if (carcase.toe.by == ToeBy::legs) add({}, plan.size[0], {}, carcase.toe.clear);
   add({}, aside, {}, toe);
   add(right - (aside - carcase.over), plan.size[0], {}, toe);
   return open;
@@ -97,6 +101,7 @@ Worked CabinetJob::work() const {
   worked.problems = hang_fronts(wood, std::move(fronts.all), planned.plan, carcase);
   open_at_back(wood, planned.plan.carcase);
   add(worked.problems, let_in_described(wood, spec.own, unit));
+  if (season) add(worked.problems, missing_woods(wood, *season));
   if (spec.own.says("fronts.grain_runs_on"))
     add_untold(worked.cautions, told_of_grain(wood, stacks_of_plain_fronts(planned.plan)));
   return worked;
@@ -144,6 +149,11 @@ JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string
   }
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<CabinetJob>();
+  SettledSeason season = settle_season(spec.own);
+  if (!season.problems.empty()) return {nullptr, std::move(season.problems)};
+  job->season = std::move(season.season);
+  job->assumed_season = std::move(season.assumed);
+  if (!job->season) job->usual_year = usual_season_of_case(spec.own);
   job->kind = "cabinet";
   name_job(*job, spec.own, default_id);
   job->given = std::move(reading.given);

@@ -62,27 +62,11 @@ std::optional<Caution> glass_shelves(const CabinetPlan& plan) {
   return Caution{"glass shelves", std::move(words)};
 }
 
-/// Of wood that moves across its grain where nothing has worked out by how much.
-std::optional<Caution> seasons(const CabinetPlan& plan) {
-  const CarcasePlan& carcase = plan.carcase;
-  const bool back = carcase.back.fit != BackFit::none && carcase.back.stuff.matter == Matter::wood;
-  if (carcase.stuff.matter != Matter::wood && !back) return {};
-  return Caution{
-      "seasons",
-      std::string("what the wood of the case does from winter to summer is not looked at "
-                  "here: ") +
-          (back ? "a back of wood wants room in its grooves, and boards that are not "
-                  "glued to each other; "
-                : "") +
-          "what is fixed across a side (runners, guides, a back) is fixed at its front "
-          "and slotted behind"};
-}
-
 }  // namespace
 
 std::vector<Caution> cabinet_cautions(const CabinetPlan& plan) {
   std::vector<Caution> all;
-  for (const auto caution : {tipping, hanging, loads, glass_shelves, seasons})
+  for (const auto caution : {tipping, hanging, loads, glass_shelves})
     if (auto its = caution(plan)) all.push_back(*std::move(its));
   return all;
 }

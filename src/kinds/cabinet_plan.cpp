@@ -58,6 +58,7 @@ class CabinetPlanner {
   ShelfLoad load_of(const LayoutNode& node);
   void place_runs();
   void place_runs(const LaidOpening& opening, bool right);
+  void hold_in_front(RunPlan& run);
   void list_fronts();
   void add_front(const LaidOpening& opening, FrontKind kind, const Area& at, Side hangs);
   void look_beside();
@@ -609,6 +610,32 @@ void CabinetPlanner::place_runs() {
     if (opening.node->front() == FrontKind::drawer)
       for (const bool right : {false, true})
         place_runs(opening, right);
+  if (plan_.carcase.stuff.matter != Matter::wood) return;
+  for (RunPlan& run : plan_.carcase.runs)
+    if (run.fixed || !plan_.carcase.framed_ends) hold_in_front(run);
+}
+
+/// Of a strip across a side of wood: free of what is before and behind it, and of what it would
+/// else lie on or below, for that swells too; a screw that holds it at its front, and slots behind.
+void CabinetPlanner::hold_in_front(RunPlan& run) {
+  const CarcasePlan& carcase = plan_.carcase;
+  const Length step = ledger_.pick(500, 1, 64);
+  run.behind = ceiling_multiple(carcase.season.shrinks(carcase.back_front()), step * 2);
+  run.front += step;
+  if (run.role == Role::guide) run.at.low += step;
+  if (run.role == Role::kicker && run.at.high == carcase.ceiling()) run.at.high -= step;
+  const Length length = carcase.back_front() - run.front - run.behind;
+  const Length end = ledger_.pick(25'000, 1, 1);
+  const Length apart = ledger_.pick(200'000, 8, 1);
+  if (length < end * 2) return;
+  const Length between = length - end * 2;
+  const std::int64_t gaps =
+      std::max<std::int64_t>(1, (between.steps() + apart.steps() - 1) / apart.steps());
+  for (std::int64_t i = 0; i <= gaps; ++i) {
+    const Length behind_first = floor_divide(between * i, gaps);
+    run.screws.push_back(
+        {end + behind_first, ceiling_multiple(carcase.season.either_way(behind_first) * 2, step)});
+  }
 }
 
 // ---- fronts

@@ -12,6 +12,8 @@ namespace {
 
 constexpr std::string_view kUsualCase = "usual for a case";
 constexpr std::string_view kUsualBack = "usual for a back";
+constexpr std::string_view kStillBack =
+    "it does not move to matter; a wood may be named in its place";
 constexpr std::string_view kUsualFeet = "usual for feet";
 
 Length whole(const Ledger& ledger) {
@@ -21,11 +23,11 @@ Length whole(const Ledger& ledger) {
 // ---- what it is made of
 
 Stuff stuff_of(Ledger& ledger, Key material, SizeKey thickness, const Stuff& usual,
-               std::string_view why) {
+               std::string_view why, std::string_view why_such = {}) {
   Stuff stuff;
   const std::string& said = ledger.spec.text(material);
   stuff.material = said.empty() ? usual.material : said;
-  if (said.empty()) ledger.assume(material, stuff.material, why);
+  if (said.empty()) ledger.assume(material, stuff.material, why_such.empty() ? why : why_such);
   if (!said.empty() && ledger.stated(material).by_shop) ledger.note_shop(material, stuff.material);
   stuff.matter = matter_of(stuff.material);
   stuff.thickness = ledger.take(thickness, usual.thickness, why);
@@ -35,6 +37,9 @@ Stuff stuff_of(Ledger& ledger, Key material, SizeKey thickness, const Stuff& usu
 void settle_stuff(Ledger& ledger, CarcasePlan& plan) {
   plan.stuff = stuff_of(ledger, "case.material", "case.thickness",
                         {"birch plywood", Matter::board, ledger.pick(18'000, 23, 32)}, kUsualCase);
+  if (plan.stuff.matter == Matter::wood)
+    plan.season = seasonal_part(ledger.spec, plan.stuff.material);
+  plan.screw = ledger.spec.size("fronts.drawer.screw").value_or(ledger.pick(4'500, 3, 16));
 }
 
 // ---- how its parts meet
@@ -115,8 +120,11 @@ void settle_joints(Ledger& ledger, CarcasePlan& plan) {
     ledger.problem({"case.joint"},
                    "what is let in to a framed end would run out beside its panel; write "
                    "\"butted\" or \"dowel\"");
-  plan.allowance = ledger.take("case.fit_allowance", ledger.pick(100, 1, 128),
-                               "so that what is housed or grooved goes home");
+  const bool wood = plan.stuff.matter == Matter::wood;
+  plan.allowance =
+      ledger.take("case.fit_allowance", wood ? ledger.pick(200, 1, 128) : ledger.pick(100, 1, 128),
+                  wood ? "so that what is housed or grooved goes home, and may swell"
+                       : "so that what is housed or grooved goes home");
   settle_case_joint(ledger, plan, plan.joint);
 }
 
@@ -129,6 +137,38 @@ void settle_ends(Ledger& ledger, CarcasePlan& plan) {
 }
 
 // ---- back
+
+/// How deep a back stands in the sides, and what is left there. Boards as one panel swell and
+/// shrink half at each side: they want room, and are to stay in their grooves, as far as the sides
+/// are thick enough for it.
+void settle_depth_of_back(Ledger& ledger, CarcasePlan& plan) {
+  BackPlan& back = plan.back;
+  const bool grooved = back.fit == BackFit::grooved;
+  const Length thickness = plan.stuff.thickness;
+  const Length usual_depth =
+      plan.joint_depth > Length() ? plan.joint_depth : part_of(ledger, thickness, 3);
+  const Length usual_gap = grooved ? ledger.pick(1'000, 1, 32) : Length();
+  if (back.stuff.matter != Matter::wood || back.framed) {
+    back.depth = ledger.take("case.back.depth", usual_depth, "as deep as the case's joints");
+    back.gap = ledger.take("case.back.gap", usual_gap,
+                           grooved ? "so that it goes in" : "it closes the case");
+    return;
+  }
+  const SeasonalPart season = seasonal_part(ledger.spec, back.stuff.material);
+  const Length width = ledger.spec.size("size.width").value_or(Length()) - thickness;
+  const Length step = ledger.pick(500, 1, 64);
+  const Length swells = ceiling_multiple(floor_half(season.swells(width)), step);
+  const Length shrinks = ceiling_multiple(floor_half(season.shrinks(width)), step);
+  const Length bite = ledger.pick(3'000, 1, 8);
+  const Length wanted = ceiling_multiple(usual_gap + swells + shrinks + bite, whole(ledger));
+  back.depth = ledger.take("case.back.depth",
+                           std::max(std::min(wanted, part_of(ledger, thickness, 2)), usual_depth),
+                           "so that a back of wood may move in it, at most half of the sides");
+  const Length most = std::max(back.depth - shrinks - bite, usual_gap);
+  back.gap = ledger.take("case.back.gap", std::min(usual_gap + swells, most),
+                         "room for a back of wood in the wettest month, as far as it then stays in "
+                         "at its driest");
+}
 
 void settle_back(Ledger& ledger, CarcasePlan& plan) {
   BackPlan& back = plan.back;
@@ -144,20 +184,17 @@ void settle_back(Ledger& ledger, CarcasePlan& plan) {
     ledger.problem({"case.back.fit", "case.back.made"},
                    "a framed back lies in rebates or is planted; write \"rebated\" or \"planted\"");
   if (back.fit == BackFit::none) return;
+  const bool wood = plan.stuff.matter == Matter::wood;
   if (back.framed)
     back.stuff.thickness =
         ledger.take("case.back.thickness", ledger.pick(20'000, 3, 4), "usual for a framework");
   else
-    back.stuff =
-        stuff_of(ledger, "case.back.material", "case.back.thickness",
-                 {plan.stuff.material, plan.stuff.matter, ledger.pick(6'000, 1, 4)}, kUsualBack);
+    back.stuff = stuff_of(
+        ledger, "case.back.material", "case.back.thickness",
+        {wood ? "birch plywood" : plan.stuff.material, Matter::board, ledger.pick(6'000, 1, 4)},
+        kUsualBack, wood ? kStillBack : kUsualBack);
   if (back.fit == BackFit::planted) return;
-  const Length usual =
-      plan.joint_depth > Length() ? plan.joint_depth : part_of(ledger, plan.stuff.thickness, 3);
-  back.depth = ledger.take("case.back.depth", usual, "as deep as the case's joints");
-  back.gap = ledger.take(
-      "case.back.gap", back.fit == BackFit::grooved ? ledger.pick(1'000, 1, 32) : Length(),
-      back.fit == BackFit::grooved ? "so that it goes in" : "it closes the case");
+  settle_depth_of_back(ledger, plan);
   if (back.fit == BackFit::grooved) {
     back.groove = back.stuff.thickness + plan.allowance;
     const bool hangs = ledger.spec.speaks_of("hanging");
@@ -206,6 +243,7 @@ void settle_toe(Ledger& ledger, CarcasePlan& plan) {
                    "write \"base\" or \"legs\"");
   if (!toe.is_there()) return;
   toe.height = ledger.take("toe.height", ledger.pick(100'000, 4, 1), "usual for a toe");
+  toe.clear = ceiling_multiple(plan.season.swells(toe.height), ledger.pick(500, 1, 64));
   toe.setback = ledger.take("toe.setback", ledger.pick(60'000, 5, 2), "room for toes");
 }
 

@@ -10,6 +10,7 @@
 #include "kind.h"
 #include "layout.h"
 #include "ledger.h"
+#include "season_spec.h"
 #include "shelf_pins.h"
 #include "tail_spacing.h"
 
@@ -62,7 +63,8 @@ struct ToePlan {
   std::optional<FeetPlan> feet = {};
   ToeBy by = ToeBy::none;
   Length height;
-  Length setback;  // of its board, behind the front of all
+  Length setback;     // of its board, behind the front of all
+  Length clear = {};  // below its board, which hangs from the case and swells
 
   bool is_there() const { return by != ToeBy::none; }
 };
@@ -128,15 +130,24 @@ struct LooseShelves {
   PinRows pins;
 };
 
+/// A screw through a strip that is fixed across a side which moves: the foremost holds it, the
+/// others let the side move.
+struct RunScrew {
+  Length at;    // its middle, behind the strip's front end
+  Length slot;  // how much longer than wide its slot is; 0: a round hole
+};
+
 /// What a drawer runs on, is held down or led by: a strip from front to back, fixed to what bounds
 /// the drawer's room.
 struct RunPlan {
   Role role = Role::runner;
-  bool right = false;                // of the room
-  Area at;                           // as it is seen from the front
-  Length front;                      // its front end, behind the front of all
-  std::optional<std::size_t> fixed;  // to which inner piece; none: to a side
-  Length depth = {};                 // in the housing of the rail before it; 0: planted
+  bool right = false;                 // of the room
+  Area at;                            // as it is seen from the front
+  Length front;                       // its front end, behind the front of all
+  std::optional<std::size_t> fixed;   // to which inner piece; none: to a side
+  Length depth = {};                  // in the housing of the rail before it; 0: planted
+  Length behind = {};                 // left before the back, which comes forward as sides shrink
+  std::vector<RunScrew> screws = {};  // none: how it is fixed does not matter
 };
 
 struct CarcasePlan {
@@ -144,6 +155,8 @@ struct CarcasePlan {
   Length front;                 // its front edges, behind the front of all
   Length over;                  // how far the face frame stands over it at the left
   Stuff stuff;
+  SeasonalPart season;  // of its stuff; board stands still
+  Length screw;         // diameter of holes for screws
   CaseJoint joint = CaseJoint::housed;
   Length joint_depth, opposed_depth, allowance, stop;
   bool round_stop = false;  // housings are cut with a router, which leaves their stopped ends round

@@ -12,6 +12,7 @@
 #include "housing.h"
 #include "leaves.h"
 #include "marks.h"
+#include "screwed_on.h"
 #include "tongue.h"
 
 namespace haunch {
@@ -104,6 +105,8 @@ class CarcaseSetter {
   void add_hanging();
   void add_strips();
   void add_run(const RunPlan& run);
+  void screw_on_run(const RunPlan& run, const Junction& junction, std::size_t joint);
+  void hang_on(std::size_t piece, std::size_t on);
   void add_loose(const LooseShelves& shelves);
   std::size_t add(const std::string& name, Role role, const Triple& blank, const Place& place,
                   const Stuff& stuff);
@@ -406,8 +409,9 @@ void CarcaseSetter::add_toe() {
   const Length right = notched ? plan_.inside_right() : plan_.over + plan_.width;
   const Length high = notched ? plan_.floor - thickness : toe.height;
   const std::size_t board =
-      add("toe board", Role::toe_board, {right - left, high, thickness},
-          {{left, Length(), std::max(toe.setback, plan_.front)}, kLevelBoard}, plan_.stuff);
+      add("toe board", Role::toe_board, {right - left, high - toe.clear, thickness},
+          {{left, toe.clear, std::max(toe.setback, plan_.front)}, kLevelBoard}, plan_.stuff);
+  if (!bottoms_.empty()) hang_on(board, bottoms_.front());
   if (!notched) return;
   const Length into = toe.setback - plan_.front;
   for (const bool at_right : {false, true}) {
@@ -424,6 +428,15 @@ void CarcaseSetter::add_toe() {
     }
     butt(wood_, {Junction(wood_, side, board, {Axis::x, at_right}, Axis::z)});
   }
+}
+
+/// A board of wood on edge that is glued below what swells and shrinks beside it: there it is held,
+/// and moves away from it.
+void CarcaseSetter::hang_on(std::size_t piece, std::size_t on) {
+  if (wood_.pieces[piece].matter != Matter::wood) return;
+  butt(wood_, {Junction(wood_, on, piece, {Axis::y, true}, Axis::z)});
+  wood_.joints.back().kind = JointKind::planted;
+  wood_.pieces[piece].held = Held::high_edge;
 }
 
 /// A block below each corner.
@@ -483,6 +496,7 @@ void CarcaseSetter::add_hanging() {
   for (const bool at_right : {false, true})
     butt(wood_,
          {Junction(wood_, sides_[at_right ? 1 : 0].rear, rail, {Axis::x, at_right}, Axis::z)});
+  if (!tops_.empty()) hang_on(rail, tops_.back());
   if (!cleat) return;
   // Both are bevelled by 45 degrees, so that the case's hooks behind the wall's.
   const std::size_t wall = add_board("wall cleat", low + thickness - high);
@@ -528,6 +542,8 @@ void CarcaseSetter::add_base() {
                                {{plan_.over, Length(), front}, kLevelBoard}, plan_.stuff);
   const std::size_t hind = add("rear base board", Role::toe_board, across,
                                {{plan_.over, Length(), rear}, kLevelBoard}, plan_.stuff);
+  for (const std::size_t board : {fore, hind})
+    hang_on(board, sides_[0].front);
   constexpr std::array<Axis, 3> kInwards{Axis::z, Axis::y, Axis::x};
   for (const bool right : {false, true}) {
     const std::size_t end =
@@ -543,23 +559,38 @@ void CarcaseSetter::add_base() {
 /// Planted on the face of what bounds the drawer's room, or standing in the housing of the rail
 /// before it, which goes on behind that.
 void CarcaseSetter::add_run(const RunPlan& run) {
-  constexpr std::array<Axis, 3> kBackwards{Axis::z, Axis::y, Axis::x};
+  const Length length = plan_.back_front() - run.front - run.behind;
+  const Length high = run.at.height();
+  const Length deep = run.at.width() + run.depth;
+  // What is broader than high is of a board that lies flat, and moves so.
+  const bool flat = plan_.season.upwards > 0 && deep > high;
+  constexpr std::array<Axis, 3> kOnEdge{Axis::z, Axis::y, Axis::x};
+  constexpr std::array<Axis, 3> kFlat{Axis::z, Axis::x, Axis::y};
   const std::size_t strip =
-      add(numbered(run.role), run.role,
-          {plan_.back_front() - run.front, run.at.height(), run.at.width() + run.depth},
-          {{run.at.left - (run.right ? kNone : run.depth), run.at.low, run.front}, kBackwards},
+      add(numbered(run.role), run.role, {length, flat ? deep : high, flat ? high : deep},
+          {{run.at.left - (run.right ? kNone : run.depth), run.at.low, run.front},
+           flat ? kFlat : kOnEdge},
           plan_.stuff);
   const auto stands = [&](std::size_t on) {
     return End{Junction(wood_, on, strip, {Axis::x, run.right}, Axis::y)};
   };
   const SideMembers& side = sides_[run.right ? 1 : 0];
+  const std::size_t first = wood_.joints.size();
+  const std::size_t bearer = run.fixed ? inner_[*run.fixed] : side.front;
+  screw_on_run(run, Junction(wood_, bearer, strip, {Axis::x, run.right}, Axis::z), first);
   if (run.depth > kNone)
-    return Housing(HousingDesign{run.depth, plan_.allowance})
-        .cut(wood_, stands(run.fixed ? inner_[*run.fixed] : side.front));
+    return Housing(HousingDesign{run.depth, plan_.allowance}).cut(wood_, stands(bearer));
   for (const std::size_t on : run.fixed ? std::vector{inner_[*run.fixed]} : side.all()) {
     butt(wood_, stands(on));
     wood_.joints.back().kind = JointKind::planted;
   }
+}
+
+/// Its joint, which comes next, is held by these.
+void CarcaseSetter::screw_on_run(const RunPlan& run, const Junction& junction, std::size_t joint) {
+  for (const RunScrew& screw : run.screws)
+    bore_screws(wood_, junction,
+                {false, plan_.screw, screw.slot, {{floor_half(run.at.height()), screw.at}}}, joint);
 }
 
 void CarcaseSetter::add_loose(const LooseShelves& shelves) {

@@ -250,10 +250,14 @@ std::vector<Problem> doubts_of_seasons(const Spec& spec) {
   return problems;
 }
 
-void take_usual_year(Job& job, const Spec& leaf) {
+std::optional<Season> usual_year_of(const Spec& leaf) {
   if (leaf.speaks_of("moisture") || !has_solid_panels(leaf) || !doubts_of_seasons(leaf).empty())
-    return;
-  job.usual_year = usual_season(leaf);
+    return {};
+  return usual_season(leaf);
+}
+
+void take_usual_year(Job& job, const Spec& leaf) {
+  job.usual_year = usual_year_of(leaf);
   if (job.usual_year) job.assumed_season = assumed_of_usual(leaf, *job.usual_year);
 }
 

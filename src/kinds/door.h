@@ -34,7 +34,10 @@ class DoorJob : public Job {
   std::vector<RailSpec> planned_rails() const;
 };
 
-/// What the solid panels of a leaf go through in a usual year, where its spec does not speak of it.
+/// What the solid panels of a leaf go through in a usual year, where its spec does not speak of it
+/// and their wood is known.
+std::optional<Season> usual_year_of(const Spec& leaf);
+/// The same, with what was taken for it.
 void take_usual_year(Job& job, const Spec& leaf);
 
 /// What cannot be of a door whose wood moves.

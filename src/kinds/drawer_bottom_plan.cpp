@@ -60,17 +60,6 @@ void settle_groove(Ledger& ledger, const DrawerPlan& plan, DrawerBottomPlan& bot
                                      "as much above its groove as below");
 }
 
-/// How far the bottom runs back, of which wood moves, and how far that may shrink.
-Length shrinks(const Ledger& ledger, const DrawerPlan& plan) {
-  const double part = seasonal_part(ledger.spec, Role::drawer_bottom).downwards;
-  return nearest_step(static_cast<double>(plan.room.depth.steps()) * std::max(part, 0.0));
-}
-Length moves(const Ledger& ledger, const DrawerPlan& plan) {
-  const double part = seasonal_part(ledger.spec, Role::drawer_bottom).upwards;
-  return nearest_step(static_cast<double>(plan.room.depth.steps()) * std::max(part, 0.0)) +
-         shrinks(ledger, plan);
-}
-
 void settle_rear(Ledger& ledger, const DrawerPlan& plan, DrawerBottomPlan& bottom) {
   const KeyValue& under = ledger.stated("fronts.drawer.bottom.under_back");
   bottom.under_back = !under.stated || under.number != 0;
@@ -78,6 +67,7 @@ void settle_rear(Ledger& ledger, const DrawerPlan& plan, DrawerBottomPlan& botto
     ledger.assume("fronts.drawer.bottom.under_back", std::string("true"),
                   "so that it slides in once the corners are glued, and may move");
   const bool wood = bottom.matter == Matter::wood;
+  const SeasonalPart season = seasonal_part(ledger.spec, Role::drawer_bottom);
   if (!bottom.under_back) {
     if (wood)
       ledger.problem({"fronts.drawer.bottom.under_back"},
@@ -89,17 +79,18 @@ void settle_rear(Ledger& ledger, const DrawerPlan& plan, DrawerBottomPlan& botto
     return;
   }
   const Length whole = ledger.pick(1'000, 1, 16);
-  // Its screws stand in the middle of the back; 3 mm of board is left behind their holes.
+  // Its screws stand in the middle of the back, and of their slots; 3 mm is left behind those.
+  if (wood) bottom.slot = ceiling_multiple(season.either_way(plan.room.depth) * 2, whole);
   const Length behind_holes =
-      Length::from_mm(3) + floor_half(plan.screw) - floor_half(plan.back_thickness);
-  const Length board = ceiling_multiple(std::max(behind_holes, Length()), whole);
-  bottom.overhang = ledger.take(
-      "fronts.drawer.bottom.overhang",
-      wood ? ceiling_multiple(shrinks(ledger, plan) + ledger.pick(3'000, 1, 8), whole) : board,
-      wood               ? "as much as it may shrink by, and 3 mm, 1/8 in"
-      : board > Length() ? "so that 3 mm are left behind its screws"
-                         : "board does not move to matter");
-  if (wood) bottom.slot = ceiling_multiple(moves(ledger, plan), whole);
+      Length::from_mm(3) + floor_half(plan.screw + bottom.slot) - floor_half(plan.back_thickness);
+  const Length least = ceiling_multiple(std::max(behind_holes, Length()), whole);
+  const Length shrunk =
+      ceiling_multiple(season.shrinks(plan.room.depth) + ledger.pick(3'000, 1, 8), whole);
+  bottom.overhang =
+      ledger.take("fronts.drawer.bottom.overhang", wood ? std::max(shrunk, least) : least,
+                  wood ? "as much as it may shrink by, and 3 mm, 1/8 in, behind its slots"
+                  : least > Length() ? "so that 3 mm are left behind its screws"
+                                     : "board does not move to matter");
 }
 
 }  // namespace

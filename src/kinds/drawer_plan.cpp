@@ -17,9 +17,6 @@ namespace {
 
 constexpr std::string_view kUsualDrawer = "usual for a drawer";
 
-/// Movement of most hardwoods for 1 % of moisture, flat-sawn (white oak, Wood Handbook 2010).
-constexpr double kMostHardwoods = 0.00365;
-
 // ---- what it runs on
 
 constexpr Key kMetalKeys[] = {
@@ -405,19 +402,7 @@ bool names_board(const Spec& spec, const std::string& material) {
 }
 
 SeasonalPart seasonal_part(const Spec& spec, Role role) {
-  const auto percent = [&](Key key, double usual) {
-    const KeyValue& its = spec[key];
-    return its.stated ? its.figure : usual;
-  };
-  const double build = percent("moisture.build", kUsualYear.build);
-  const auto wood = find_species(species_of(spec).of(role), spec.woods);
-  const auto part = [&](double to) {
-    const auto moves =
-        wood ? movement_ratio(*wood, Direction::tangential, build, to) : std::nullopt;
-    return moves.value_or(kMostHardwoods * (to - build));
-  };
-  return {part(percent("moisture.high", kUsualYear.high)),
-          -part(percent("moisture.low", kUsualYear.low)), wood.has_value()};
+  return seasonal_part(spec, species_of(spec).of(role));
 }
 
 bool runs_on_wood(const Spec& spec) {

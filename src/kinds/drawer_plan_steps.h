@@ -4,18 +4,14 @@
 
 #include "drawer_plan.h"
 #include "ledger.h"
+#include "season_spec.h"
 
 namespace haunch {
 
 /// Whether a material is named, and is no wood.
 bool names_board(const Spec& spec, const std::string& material);
 
-/// Of the widths of a wood that is flat-sawn: how much they change by from the bench to the wettest
-/// (upwards) or to the driest that it will be.
-struct SeasonalPart {
-  double upwards, downwards;
-  bool known;  // the wood; else as much as most hardwoods
-};
+/// Of the wood of a role.
 SeasonalPart seasonal_part(const Spec& spec, Role role);
 
 /// How the box stands in its opening, from side to side, up, and to the back.

@@ -5,6 +5,7 @@
 #include "face_frame_plan.h"
 #include "face_frame_set_out.h"
 #include "layout_spec.h"
+#include "season_spec.h"
 #include "shop.h"
 #include "spec_reader.h"
 
@@ -23,6 +24,7 @@ class FaceFrameJob : public Job {
     worked.problems = std::move(planned.problems);
     if (!worked.problems.empty()) return worked;
     worked.assembly = set_out_face_frame(planned.plan);
+    if (season) add(worked.problems, missing_woods(worked.assembly, *season));
     return worked;
   }
 
@@ -54,6 +56,10 @@ JobReading read_face_frame(const Value& item, const ShopDefaults* shop,
   if (shop != nullptr) overlay(reading.spec, shop->of_use(Use::cabinet), kOfFaceFrame);
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<FaceFrameJob>();
+  SettledSeason season = settle_season(reading.spec);
+  if (!season.problems.empty()) return {nullptr, std::move(season.problems)};
+  job->season = std::move(season.season);
+  job->assumed_season = std::move(season.assumed);
   job->kind = "face-frame";
   name_job(*job, reading.spec, default_id);
   job->given = std::move(reading.given);

@@ -8,6 +8,7 @@
 #include "door.h"
 #include "door_defaults.h"
 #include "doorset_leaf.h"
+#include "season_spec.h"
 
 namespace haunch {
 namespace {
@@ -45,12 +46,14 @@ void take_two_rails(Spec& end) {
 MadeFramework make_framework(const CabinetSpec& cabinet, Spec its, const FrameworkPart& part,
                              Length width, Length height) {
   its.units = cabinet.own.units;
-  take_from_whole(its, cabinet.own, {"species"});
+  take_from_whole(its, cabinet.own, {"species", "moisture", "grain"});
   its.set("use", static_cast<int>(Use::cabinet));
   take_two_rails(its);
   DoorJob leaf;
   leaf.unit = cabinet.own.units.value_or(Unit::mm);
   leaf.spec = leaf_in_room(std::move(its), {width, height, {}, {}});
+  leaf.season = settle_season(cabinet.own).season;
+  if (!leaf.season) leaf.usual_year = usual_year_of(leaf.spec);
   Worked worked = leaf.work();
   MadeFramework made;
   made.wood = std::move(worked.assembly);

@@ -25,7 +25,7 @@ Spec leaf_spec(const CabinetSpec& spec, const FrontPlan& front) {
   Spec leaf = front.node->said;
   leaf.units = spec.own.units;
   take_open(leaf, spec.door, kOfDoor);
-  take_from_whole(leaf, spec.own, {"species"});
+  take_from_whole(leaf, spec.own, {"species", "moisture", "grain"});
   leaf.set("use", static_cast<int>(Use::cabinet));
   leaf.set("hangs", static_cast<int>(front.hangs));
   return leaf_in_room(std::move(leaf), {front.at.width(), front.at.height(), {}, {}});
@@ -98,6 +98,8 @@ void make_leaf(MadeFronts& made, const CabinetSpec& spec, const FrontPlan& front
   DoorJob leaf;
   leaf.unit = job.unit;
   leaf.spec = leaf_spec(spec, front);
+  leaf.season = job.season;
+  if (!leaf.season) leaf.usual_year = usual_year_of(leaf.spec);
   Worked worked = leaf.work();
   for (Problem& problem : worked.problems)
     made.problems.push_back(of_the_cabinet(std::move(problem), spec, front));

@@ -22,7 +22,7 @@ inline constexpr Change kFixed = Change::none, kSize = Change::size, kFit = Chan
 inline constexpr Owners kDoors = kOfDoor | kOfShop;
 inline constexpr Owners kFitted = kDoors | kOfCabinet;
 inline constexpr Owners kLeaves = kDoors | kOfSet;
-inline constexpr Owners kMoving = kLeaves | kOfDrawer | kOfCabinet;
+inline constexpr Owners kMoving = kLeaves | kOfDrawer | kOfCabinet | kOfFaceFrame;
 inline constexpr Owners kOneFrame = kOfFrame | kOfSet;
 inline constexpr Owners kFrames = kOneFrame | kOfShop;
 

@@ -36,13 +36,18 @@ Feature hole_at(const ScrewPlace& screw, const ScrewedOnDesign& design, const Ju
 
 }  // namespace
 
-void screw_on(Assembly& assembly, const Junction& junction, const ScrewedOnDesign& design) {
+void bore_screws(Assembly& assembly, const Junction& junction, const ScrewedOnDesign& design,
+                 std::size_t joint) {
   Piece& bored = assembly.pieces[design.from_receiver ? junction.receives : junction.enters];
   for (const ScrewPlace& screw : design.screws) {
     Feature feature = hole_at(screw, design, junction, bored);
-    feature.joints = {assembly.joints.size()};
+    feature.joints = {joint};
     bored.features.push_back(std::move(feature));
   }
+}
+
+void screw_on(Assembly& assembly, const Junction& junction, const ScrewedOnDesign& design) {
+  bore_screws(assembly, junction, design, assembly.joints.size());
   assembly.joints.push_back(junction.joint(JointKind::screws, kButtMeasures));
 }
 

@@ -22,6 +22,10 @@ struct ScrewedOnDesign {
   std::vector<ScrewPlace> screws;
 };
 
+/// Bores for the screws of a joint, right through the piece that they come through.
+void bore_screws(Assembly& assembly, const Junction& junction, const ScrewedOnDesign& design,
+                 std::size_t joint);
+
 /// Bores for the screws, right through the piece that they come through, and adds the joint.
 void screw_on(Assembly& assembly, const Junction& junction, const ScrewedOnDesign& design);
 

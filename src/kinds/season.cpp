@@ -34,13 +34,18 @@ std::string percent_words(double percent) {
   return (text.ends_with(".0") ? text.substr(0, text.size() - 2) : text) + " %";
 }
 
+Species Season::wood_of(const Piece& piece) const {
+  if (piece.material.empty()) return species.of(piece.role);
+  return find_species(piece.material, woods).value_or(Species());
+}
+
 Assembly at_moisture(const Assembly& built, const Season& season, double percent) {
   std::vector<Swelling> swellings;
   swellings.reserve(built.pieces.size());
   for (const Piece& piece : built.pieces)
     swellings.push_back(piece.matter != Matter::wood
                             ? Swelling()
-                            : swelling_of(season.species.of(piece.role), season.sawn.of(piece.role),
+                            : swelling_of(season.wood_of(piece), season.sawn.of(piece.role),
                                           season.moisture.build, percent));
   return swollen(built, swellings);
 }

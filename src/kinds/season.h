@@ -45,6 +45,11 @@ struct Season {
   Moisture moisture;
   OfRoles<Species> species;  // all with figures of movement
   OfRoles<Sawn> sawn;
+  std::vector<Species> woods = {};  // that the spec or the shop knows besides
+
+  /// The wood that a piece is made of: what it says itself, else that of its role. One whose
+  /// movement is not known stands still.
+  Species wood_of(const Piece& piece) const;
 };
 
 /// The assembly as it is when all its wood has come to `percent`, after it was built at

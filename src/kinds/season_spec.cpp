@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "moisture.h"
+#include "rounding.h"
 
 namespace haunch {
 namespace {
@@ -15,6 +16,9 @@ const std::vector<std::string_view> kDegreeWords = {"celsius", "fahrenheit"};
 
 constexpr double kDriestWood = 1;
 constexpr double kWettestWood = kFibreSaturation;
+
+/// Movement of most hardwoods for 1 % of moisture, flat-sawn (white oak, Wood Handbook 2010).
+constexpr double kMostHardwoods = 0.00365;
 
 // ---- reading
 
@@ -85,6 +89,14 @@ void read_wood_entry(ValueReader& read, const Entry& entry, const std::string& p
 
 // ---- settling
 
+OfRoles<Sawn> sawn_of(const Spec& spec) {
+  OfRoles<Sawn> sawn;
+  sawn.all = spec.word<Sawn>("grain.frame").value_or(Sawn::flat);
+  for (const RoleKeys& role : kRoles)
+    if (const auto word = spec.word(role.sawn)) sawn.own[std::string(role.role)] = *word;
+  return sawn;
+}
+
 class Settler {
  public:
   explicit Settler(const Spec& spec) : spec_(spec) {}
@@ -92,6 +104,7 @@ class Settler {
   SettledSeason settle() {
     if (!spec_.speaks_of("moisture")) return std::move(settled_);
     settled_.season.emplace();
+    settled_.season->woods = spec_.woods;
     settle_moisture();
     settle_sawn();
     settle_species();
@@ -164,11 +177,9 @@ class Settler {
   }
 
   void settle_sawn() {
-    OfRoles<Sawn>& sawn = settled_.season->sawn;
-    sawn.all = spec_.word<Sawn>("grain.frame").value_or(Sawn::flat);
+    const OfRoles<Sawn>& sawn = settled_.season->sawn = sawn_of(spec_);
     bool all_own = true;
     for (const RoleKeys& role : kRoles) {
-      if (const auto word = spec_.word(role.sawn)) sawn.own[std::string(role.role)] = *word;
       // A leaf may have all of its own and need no word for the rest; a frame's jambs always do.
       const bool of_leaf = role.species.row().of & kOfDoor;
       all_own = all_own && (!of_leaf || spec_[role.sawn].by_spec());
@@ -280,15 +291,53 @@ SettledSeason settle_season(const Spec& spec) {
   return Settler(spec).settle();
 }
 
+Length SeasonalPart::either_way(Length width) const {
+  return nearest_step(static_cast<double>(width.steps()) * std::max({upwards, downwards, 0.0}));
+}
+
+Length SeasonalPart::swells(Length width) const {
+  return nearest_step(static_cast<double>(width.steps()) * std::max(upwards, 0.0));
+}
+
+Length SeasonalPart::shrinks(Length width) const {
+  return nearest_step(static_cast<double>(width.steps()) * std::max(downwards, 0.0));
+}
+
+SeasonalPart seasonal_part(const Spec& spec, const std::string& name) {
+  const auto percent = [&](Key key, double usual) {
+    const KeyValue& its = spec[key];
+    return its.stated ? its.figure : usual;
+  };
+  const double build = percent("moisture.build", kUsualYear.build);
+  const auto wood = find_species(name, spec.woods);
+  const auto part = [&](double to) {
+    const auto moves =
+        wood ? movement_ratio(*wood, Direction::tangential, build, to) : std::nullopt;
+    return moves.value_or(kMostHardwoods * (to - build));
+  };
+  return {part(percent("moisture.high", kUsualYear.high)),
+          -part(percent("moisture.low", kUsualYear.low)), wood.has_value()};
+}
+
 std::optional<Season> usual_season(const Spec& spec) {
   const auto wood = find_species(species_of(spec).of(Role::panel), spec.woods);
   if (!wood || !coefficients_of(*wood)) return {};
   Season usual;
   usual.moisture = kUsualYear;
   usual.species.own["panel"] = *wood;  // the frame is taken to stand still
-  usual.sawn.all = spec.word<Sawn>("grain.frame").value_or(Sawn::flat);
-  for (const RoleKeys& role : kRoles)
-    if (const auto word = spec.word(role.sawn)) usual.sawn.own[std::string(role.role)] = *word;
+  usual.sawn = sawn_of(spec);
+  return usual;
+}
+
+Season usual_season_of_case(const Spec& spec) {
+  Season usual;
+  usual.moisture = kUsualYear;
+  usual.woods = spec.woods;
+  usual.sawn = sawn_of(spec);
+  const OfRoles<std::string> names = species_of(spec);
+  usual.species.all = find_species(names.all, spec.woods).value_or(Species());
+  for (const auto& [role, name] : names.own)
+    usual.species.own[role] = find_species(name, spec.woods).value_or(Species());
   return usual;
 }
 

@@ -36,6 +36,19 @@ std::span<const WoodFigure> wood_figures();
 std::vector<Species> read_woods(ValueReader& read, const Value& value, const std::string& path,
                                 bool by_shop);
 
+/// Of the widths of a wood that is flat-sawn: how much they change by from the bench to the wettest
+/// (upwards) or to the driest that it will be, as a spec says of moisture or in a usual year.
+struct SeasonalPart {
+  double upwards = 0, downwards = 0;
+  bool known = true;  // the wood; else as much as most hardwoods
+
+  /// How much such a width changes by at most, either way.
+  Length either_way(Length width) const;
+  Length swells(Length width) const;
+  Length shrinks(Length width) const;
+};
+SeasonalPart seasonal_part(const Spec& spec, const std::string& name);
+
 struct SettledSeason {
   std::optional<Season> season;  // where spec or shop speaks of moisture
   std::vector<Assumed> assumed;
@@ -45,6 +58,9 @@ struct SettledSeason {
 /// What the wood of a heated house goes through in a usual year, for work whose spec does not speak
 /// of moisture; nothing where the movement of its panels' wood is not known.
 std::optional<Season> usual_season(const Spec& spec);
+
+/// The same of all the wood of a cabinet; what is of a wood without figures stands still.
+Season usual_season_of_case(const Spec& spec);
 
 /// What was taken for that.
 std::vector<Assumed> assumed_of_usual(const Spec& spec, const Season& usual);

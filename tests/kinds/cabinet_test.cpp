@@ -323,17 +323,6 @@ TEST_CASE("That no stiffness of a shelf is known is told") {
   CHECK_FALSE(told("birch plywood"));
 }
 
-TEST_CASE("Seasons of a case of wood are told not to have been looked at") {
-  const auto told = [](std::string_view keys) {
-    const Worked worked = work(cabinet(keys));
-    return std::any_of(worked.cautions.begin(), worked.cautions.end(),
-                       [](const Caution& it) { return it.about == "seasons"; });
-  };
-  CHECK(told(R"("case": {"material": "white oak"})"));
-  CHECK(told(R"("case": {"back": {"material": "white oak"}})"));
-  CHECK_FALSE(told(""));
-}
-
 TEST_CASE("Hinges with a cup are bored in the leaf and in what it hangs on") {
   const Worked worked = work(cabinet(R"("fronts": {"hinges": {"number": 2}},
       "layout": {"front": "door"})",
