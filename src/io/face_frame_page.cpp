@@ -4,6 +4,7 @@
 
 #include "joinery_parts.h"
 #include "machine_sets.h"
+#include "own_axes.h"
 #include "polyhedron.h"
 #include "report.h"
 
@@ -78,15 +79,16 @@ std::string list_text(const std::vector<Length>& all, const LengthPrinter& lengt
 }
 
 /// "39, 335.6 x 34.5, 103.5" of holes in rows and columns; else each by itself.
-std::string middles_text(const ScrewRow& row, const LengthPrinter& lengths) {
-  if (row.across.empty()) return list_text(each_once(row.along), lengths);
-  const std::vector<Length> along = each_once(row.along);
-  const std::vector<Length> across = each_once(row.across);
-  if (along.size() * across.size() == row.along.size())
+std::string middles_text(const std::vector<Length>& all_along,
+                         const std::vector<Length>& all_across, const LengthPrinter& lengths) {
+  const std::vector<Length> along = each_once(all_along);
+  if (all_across.empty()) return list_text(along, lengths);
+  const std::vector<Length> across = each_once(all_across);
+  if (along.size() * across.size() == all_along.size())
     return list_text(along, lengths) + " x " + list_text(across, lengths);
   std::string text;
-  for (std::size_t i = 0; i < row.along.size(); ++i)
-    text += (i == 0 ? "" : ", ") + lengths.one(row.along[i]) + " x " + lengths.one(row.across[i]);
+  for (std::size_t i = 0; i < all_along.size(); ++i)
+    text += (i == 0 ? "" : ", ") + lengths.one(all_along[i]) + " x " + lengths.one(all_across[i]);
   return text;
 }
 
@@ -109,7 +111,7 @@ PageParts screws(const Assembly& wood, const Making& making, const LengthPrinter
       return pocket ? std::nullopt : std::optional(row.setting->setting(size));
     };
     table.add_alike({Cell::of_mark(row.in), row.place, row.from, bored(SizeName::diameter),
-                     bored(SizeName::depth), middles_text(row, lengths)});
+                     bored(SizeName::depth), middles_text(row.along, row.across, lengths)});
   }
   if (table.empty()) return {};
   std::string how;
@@ -123,11 +125,64 @@ PageParts screws(const Assembly& wood, const Making& making, const LengthPrinter
               : ""}}};
 }
 
+/// Of those in which wood moves on its screws, in the piece's own axes.
+struct SlotRow {
+  std::string in, side;
+  Length wide, length;
+  std::vector<Length> along, across;  // across: of slots in a broad face
+};
+
+/// The side that the screws come in from: of what lies on another the one away from it.
+SlotRow slot_row(const Assembly& wood, const Piece& piece, const Feature& slot) {
+  const Box& cut = slot.cuts.front();
+  const Joint& joint = wood.joints[slot.joints.front()];
+  const auto into = own_axis(piece.place, joint.heading.axis);
+  const WorkedSide side{into, piece.place.backwards[into] == joint.heading.upwards};
+  SlotRow row{piece.mark,
+              into == 2 ? std::string(word_of(side_of(piece, side))) + " side"
+                        : edge_name(piece, !side.from_high) + " edge",
+              slot.sizes[1].size,
+              slot.sizes[0].size,
+              {cut.low[0] + floor_half(cut.extent(0))},
+              {}};
+  if (into == 2) row.across = {cut.low[1] + floor_half(cut.extent(1))};
+  return row;
+}
+
+PageParts slots(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<SlotRow> rows;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != FeatureKind::slot) continue;
+      SlotRow row = slot_row(wood, piece, feature);
+      const auto same = std::find_if(rows.begin(), rows.end(), [&](const SlotRow& it) {
+        return it.in == row.in && it.side == row.side && it.length == row.length;
+      });
+      if (same == rows.end()) {
+        rows.push_back(std::move(row));
+        continue;
+      }
+      same->along.insert(same->along.end(), row.along.begin(), row.along.end());
+      same->across.insert(same->across.end(), row.across.begin(), row.across.end());
+    }
+  TextTable table({"in", "at", "wide", "long", "middles"});
+  for (const SlotRow& row : rows)
+    table.add_alike({Cell::of_mark(row.in), row.side, row.wide, row.length,
+                     middles_text(row.along, row.across, lengths)});
+  if (table.empty()) return {};
+  return {
+      {"SLOTS FOR SCREWS",
+       table.text(lengths, 2),
+       {paragraph("middles from the left or front end; set each screw in the middle, not tight: "
+                  "there the wood moves")}}};
+}
+
 }  // namespace
 
 PageParts face_frame_page(const Assembly& wood, const Making& making,
                           const LengthPrinter& lengths) {
   PageParts page = screws(wood, making, lengths);
+  append(page, slots(wood, lengths));
   append(page, openings(wood, lengths));
   return page;
 }
