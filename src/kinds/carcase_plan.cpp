@@ -145,11 +145,16 @@ void settle_depth_of_back(Ledger& ledger, CarcasePlan& plan) {
   BackPlan& back = plan.back;
   const bool grooved = back.fit == BackFit::grooved;
   const Length thickness = plan.stuff.thickness;
+  // One sees through the room below tongues, were it not behind the back.
+  const bool tongued = plan.joint == CaseJoint::tongued;
   const Length usual_depth =
-      plan.joint_depth > Length() ? plan.joint_depth : part_of(ledger, thickness, 3);
+      (plan.joint_depth > Length() ? plan.joint_depth : part_of(ledger, thickness, 3)) +
+      (tongued ? whole(ledger) : Length());
   const Length usual_gap = grooved ? ledger.pick(1'000, 1, 32) : Length();
   if (back.stuff.matter != Matter::wood || back.framed) {
-    back.depth = ledger.take("case.back.depth", usual_depth, "as deep as the case's joints");
+    back.depth = ledger.take("case.back.depth", usual_depth,
+                             tongued ? "deeper than the housings of tongues, which it closes"
+                                     : "as deep as the case's joints");
     back.gap = ledger.take("case.back.gap", usual_gap,
                            grooved ? "so that it goes in" : "it closes the case");
     return;
