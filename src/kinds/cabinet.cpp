@@ -48,9 +48,7 @@ std::vector<Box> open_by_design(const CabinetPlan& plan) {
     aside += feet->from_edge;
     add(aside + feet->width, right - feet->from_edge - feet->width, {}, toe);
   }
-  if (carcase.toe.by == ToeBy::notched)
-    add(carcase.inside_left(), carcase.inside_right(), {}, carcase.toe.clear);
-  if (carcase.toe.by == ToeBy::legs) add({}, plan.size[0], {}, carcase.toe.clear);
+  add(carcase.inside_left(), carcase.inside_right(), {}, carcase.toe.clear);
   add({}, aside, {}, toe);
   add(right - (aside - carcase.over), plan.size[0], {}, toe);
   return open;

@@ -248,7 +248,8 @@ void settle_toe(Ledger& ledger, CarcasePlan& plan) {
                    "write \"base\" or \"legs\"");
   if (!toe.is_there()) return;
   toe.height = ledger.take("toe.height", ledger.pick(100'000, 4, 1), "usual for a toe");
-  toe.clear = ceiling_multiple(plan.season.swells(toe.height), ledger.pick(500, 1, 64));
+  if (toe.by == ToeBy::notched)
+    toe.clear = ceiling_multiple(plan.season.swells(toe.height), ledger.pick(500, 1, 64));
   toe.setback = ledger.take("toe.setback", ledger.pick(60'000, 5, 2), "room for toes");
 }
 
