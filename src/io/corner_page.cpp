@@ -1,4 +1,6 @@
 #include <algorithm>
+#include <iterator>
+#include <utility>
 #include <vector>
 
 #include "joinery_parts.h"
@@ -13,7 +15,8 @@ namespace {
 
 /// The middles of holes in one edge or end of a piece that hold one other.
 struct HoleRow {
-  std::string in, edge, from, holds, middles;
+  std::string in, edge, from, holds;
+  std::vector<Length> along, across;  // of those in a face both ways
 };
 using HoleSets = std::vector<MachineSet<const Operation*, std::vector<HoleRow>>>;
 
@@ -25,21 +28,30 @@ const std::string& other_end_of(const Assembly& wood, const Joint& joint) {
   return wood.pieces[joint.receives].mark;
 }
 
-HoleSets hole_sets(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+HoleSets hole_sets(const Assembly& wood, const Making& making) {
   HoleSets sets;
   each_run(making, FeatureKind::dowel_hole, [&](const Operation& setting, const Run& run) {
     const Piece& piece = wood.pieces[run.piece];
-    const std::string edge = place_of(piece, run) + (run.side.into == 0 ? "" : " edge");
+    const bool in_face = run.side.into == 2;
+    const std::string edge = place_of(piece, run) + (run.side.into == 1 ? " edge" : "");
     const std::string& holds = other_end_of(wood, wood.joints[*run.joint]);
     auto& rows = rows_for(sets, &setting);
-    const auto same = std::find_if(rows.begin(), rows.end(), [&](const HoleRow& it) {
+    auto same = std::find_if(rows.begin(), rows.end(), [&](const HoleRow& it) {
       return it.in == piece.mark && it.edge == edge && it.holds == holds;
     });
-    if (same == rows.end())
-      rows.push_back(
-          {piece.mark, edge, std::string(word_of(run.from)), holds, lengths.one(run.near)});
-    else
-      same->middles += ", " + lengths.one(run.near);
+    if (same == rows.end()) {
+      const bool from_front = run.side.into == 0 && piece.place.axes[1] == Axis::z;
+      rows.push_back({piece.mark,
+                      edge,
+                      from_front ? "front edge" : std::string(word_of(run.from)),
+                      holds,
+                      {},
+                      {}});
+      same = std::prev(rows.end());
+    }
+    same->along.push_back(run.near);
+    if (in_face)
+      same->across.push_back(middle_across(piece, piece.features[run.feature].prisms[0]));
   });
   return sets;
 }
@@ -96,20 +108,29 @@ std::string spline_text(const Assembly& wood, const Making& making, const Length
 }  // namespace
 
 PageParts hole_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const HoleSets sets = hole_sets(wood, making, lengths);
+  const HoleSets sets = hole_sets(wood, making);
   if (sets.empty()) return {};
   std::string page;
+  bool faces = false;
   for (const auto& [setting, rows] : sets) {
     page += "  " + lengths.one(setting->setting(SizeName::diameter)) + " wide, " +
-            lengths.one(setting->setting(SizeName::depth)) + " deep, middle " +
-            lengths.one(setting->setting(SizeName::from_face)) + " from the face side\n";
+            lengths.one(setting->setting(SizeName::depth)) + " deep, " +
+            (setting->has(SizeName::from_face)
+                 ? "middle " + lengths.one(setting->setting(SizeName::from_face)) +
+                       " from the face side\n"
+                 : "in faces\n");
     TextTable table({"in", "", "from", "middles at", "holds"});
     for (const HoleRow& row : rows)
-      table.add_alike(
-          {Cell::of_mark(row.in), row.edge, row.from, row.middles, Cell::of_mark(row.holds)});
+      table.add_alike({Cell::of_mark(row.in), row.edge, row.from,
+                       middles_text(row.along, row.across, lengths), Cell::of_mark(row.holds)});
     page += table.text(lengths, 4);
+    faces = faces || !setting->has(SizeName::from_face);
   }
-  return {{"HOLES FOR DOWELS", page}, dowel_part(wood, lengths)};
+  PagePart holes{"HOLES FOR DOWELS", page};
+  if (faces)
+    holes.legends = {paragraph(
+        "x: each along, each across from the front edge, or of a drawer from the lower one")};
+  return {std::move(holes), dowel_part(wood, lengths)};
 }
 
 PageParts lap_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {

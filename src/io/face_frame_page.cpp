@@ -78,20 +78,6 @@ std::string list_text(const std::vector<Length>& all, const LengthPrinter& lengt
   return text;
 }
 
-/// "39, 335.6 x 34.5, 103.5" of holes in rows and columns; else each by itself.
-std::string middles_text(const std::vector<Length>& all_along,
-                         const std::vector<Length>& all_across, const LengthPrinter& lengths) {
-  const std::vector<Length> along = each_once(all_along);
-  if (all_across.empty()) return list_text(along, lengths);
-  const std::vector<Length> across = each_once(all_across);
-  if (along.size() * across.size() == all_along.size())
-    return list_text(along, lengths) + " x " + list_text(across, lengths);
-  std::string text;
-  for (std::size_t i = 0; i < all_along.size(); ++i)
-    text += (i == 0 ? "" : ", ") + lengths.one(all_along[i]) + " x " + lengths.one(all_across[i]);
-  return text;
-}
-
 std::string pocket_text(const Operation& setting, const LengthPrinter& lengths) {
   return "pockets of " + lengths.one(setting.setting(SizeName::width)) +
          " from the back, slanting 4 in 15 to the middle of the end; the head " +
@@ -178,6 +164,19 @@ PageParts slots(const Assembly& wood, const LengthPrinter& lengths) {
 }
 
 }  // namespace
+
+std::string middles_text(const std::vector<Length>& all_along,
+                         const std::vector<Length>& all_across, const LengthPrinter& lengths) {
+  const std::vector<Length> along = each_once(all_along);
+  if (all_across.empty()) return list_text(along, lengths);
+  const std::vector<Length> across = each_once(all_across);
+  if (along.size() * across.size() == all_along.size())
+    return list_text(along, lengths) + " x " + list_text(across, lengths);
+  std::string text;
+  for (std::size_t i = 0; i < all_along.size(); ++i)
+    text += (i == 0 ? "" : ", ") + lengths.one(all_along[i]) + " x " + lengths.one(all_across[i]);
+  return text;
+}
 
 PageParts face_frame_page(const Assembly& wood, const Making& making,
                           const LengthPrinter& lengths) {

@@ -1,6 +1,9 @@
 // The parts of the joinery page, each of one kind of work.
 #pragma once
 
+#include <string>
+#include <vector>
+
 #include "making.h"
 #include "page_part.h"
 #include "text_table.h"
@@ -10,6 +13,10 @@ namespace haunch {
 /// None where an assembly has none of it.
 using JoineryPart = PageParts(const Assembly& wood, const Making& making,
                               const LengthPrinter& lengths);
+
+/// "39, 335.6 x 34.5, 103.5" of holes in rows and columns; else each by itself.
+std::string middles_text(const std::vector<Length>& all_along,
+                         const std::vector<Length>& all_across, const LengthPrinter& lengths);
 
 // Along edges and on faces: edge_page.
 JoineryPart groove_page;

@@ -9,6 +9,7 @@
 
 #include "lines.h"
 #include "making.h"
+#include "polyhedron.h"
 #include "text_table.h"
 
 namespace haunch {
@@ -125,6 +126,18 @@ Rows& rows_for(std::vector<MachineSet<Key, Rows>>& sets, const Key& key) {
     if (set.key == key) return set.rows;
   sets.push_back({key, {}});
   return sets.back().rows;
+}
+
+/// The middle of a round hole, along one of its piece's axes.
+inline Length middle(const Prism& hole, std::size_t axis) {
+  const Box box = bounds_of(hole);
+  return box.low[axis] + floor_half(box.extent(axis));
+}
+
+/// Across the piece, from the edge that lies in front or below.
+inline Length middle_across(const Piece& piece, const Prism& hole) {
+  const Length middle_of = middle(hole, 1);
+  return piece.place.backwards[1] ? piece.blank[1] - middle_of : middle_of;
 }
 
 }  // namespace haunch

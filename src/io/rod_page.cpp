@@ -76,23 +76,11 @@ Mark notch_mark(std::size_t number, const Feature& notch) {
           {}};
 }
 
-/// The middle of a round hole, along one of its piece's axes.
-Length middle(const Prism& hole, std::size_t axis) {
-  const Box box = bounds_of(hole);
-  return box.low[axis] + floor_half(box.extent(axis));
-}
-
 /// "drawer 1", of the holes of its runner; else the fitting.
 std::string of_what(const Feature& feature) {
   constexpr std::string_view kRunnerOf = "runner of ";
   std::string name = feature.fitting->name;
   return name.starts_with(kRunnerOf) ? name.substr(kRunnerOf.size()) : name;
-}
-
-/// Across the piece, from the edge that lies in front or below.
-Length middle_across(const Piece& piece, const Prism& hole) {
-  const Length middle_of = middle(hole, 1);
-  return piece.place.backwards[1] ? piece.blank[1] - middle_of : middle_of;
 }
 
 /// Holes of one feature, in rows along the piece: a row for each stretch of its pitch.

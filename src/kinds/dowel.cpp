@@ -82,13 +82,15 @@ class Doweller {
     if (deep == 0) span.from_edge = hole.low[junction_.own_axis(kAcross, bored.place)];
     MortiseSizes mortise{dowels_.bore, hole.extent(deep), dowels_.from_face, {}, {span}};
     mortise.end_radius = floor_half(dowels_.bore);
+    std::vector<NamedSize> told{{SizeName::diameter, dowels_.bore},
+                                {SizeName::depth, mortise.depth}};
+    if (deep == 2) told.push_back({SizeName::from_edge, hole.low[1] + floor_half(dowels_.bore)});
     if (receiver_shoulder) mortise.from_shoulder = hole.low[0] - *receiver_shoulder;
-    bored.features.push_back(
-        {FeatureKind::dowel_hole,
-         {wood_.joints.size()},
-         {},
-         {{SizeName::diameter, dowels_.bore}, {SizeName::depth, mortise.depth}},
-         {round_hole(hole, deep, corners_)}});
+    bored.features.push_back({FeatureKind::dowel_hole,
+                              {wood_.joints.size()},
+                              {},
+                              std::move(told),
+                              {round_hole(hole, deep, corners_)}});
     add_joint(at, in.to - in.from - dowels_.bottom, std::move(mortise));
   }
 

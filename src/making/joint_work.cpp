@@ -131,13 +131,11 @@ class JointWork {
     Run run = run_in_receiver(FeatureKind::dowel_hole, hole.each.front());
     run.near += radius;
     run.far.reset();
-    add_run(making_,
-            {FeatureKind::dowel_hole,
-             Cut::whole,
-             {{SizeName::diameter, hole.width},
-              {SizeName::depth, hole.depth},
-              {SizeName::from_face, hole.from_face + radius}}},
-            run);
+    std::vector<NamedSize> settings{{SizeName::diameter, hole.width},
+                                    {SizeName::depth, hole.depth}};
+    // Holes in a face lie along and across it, each by itself.
+    if (run.side.into != 2) settings.push_back({SizeName::from_face, hole.from_face + radius});
+    add_run(making_, {FeatureKind::dowel_hole, Cut::whole, std::move(settings)}, run);
   }
 
  private:

@@ -14,6 +14,19 @@ TEST_CASE(
   CHECK(tells(page, "C right end lower edge 19, 48 B"));
 }
 
+TEST_CASE("Holes for dowels in a face are told along it and across") {
+  // A side of 18: holes in its inner face 9 from either end, at 40, 160 and 280 from its front.
+  const std::string page = part_of(hole_page, R"({"kind": "cabinet", "units": "mm",
+      "size": {"width": 500, "height": 720, "depth": 320}, "case": {"joint": "dowel"}})");
+  CHECK(tells(page, "8 wide, 12.5 deep, in faces"));
+  CHECK(tells(page, "A right face foot 9 x 40, 160, 280 C"));
+  CHECK(tells(page, "C D left end front edge 40, 160, 280 A"));
+  // Of a drawer they stand one above the other.
+  const std::string drawer = part_of(hole_page, R"({"kind": "drawer", "units": "mm",
+      "opening": {"width": 420, "height": 150, "depth": 520}, "corner": {"front": "dowel"}})");
+  CHECK(tells(drawer, "A inner face left end 6 x 31, 131.5 B"));
+}
+
 TEST_CASE("Dowels are counted by their sizes") {
   const std::string page = part_of(hole_page, cupboard(R"("joint": "dowel")"));
   INFO(page);
