@@ -33,7 +33,7 @@ struct Mark {
 /// Of what the case is closed by, whether the face looks into it, so that both of a pair read
 /// alike.
 std::string side_words(const Assembly& wood, const Piece& piece, WorkedSide side) {
-  const std::string word(word_of(side_of(piece, side)));
+  std::string word(word_of(side_of(piece, side)));
   const auto across = static_cast<std::size_t>(piece.place.axes[side.into]);
   const bool closes = piece.role == Role::side || piece.role == Role::bottom ||
                       piece.role == Role::top || piece.role == Role::top_rail;

@@ -94,7 +94,7 @@ void settle_tails(Ledger& ledger, CarcasePlan& plan) {
                     ledger.pick(45'000, 7, 4)});
   tails.length = thickness - lap;
   tails.spread = floor_divide(tails.length, tails.settled.slope);
-  plan.tails = std::move(tails);
+  plan.tails = tails;
 }
 
 /// How far housings, rebates and tongues with what holds them go in.
