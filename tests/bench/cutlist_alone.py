@@ -30,7 +30,8 @@ def rows(door):
         yield "panel", marks, 2, along, along, f"{across:g}", TONGUE, "upright", "panels"
 
 
-print("item,part,marks,quantity,length_mm,saw_length_mm,width_mm,thickness_mm,material,grain,name,called,area_m2,volume_m3")
+print("item,part,marks,quantity,length_mm,saw_length_mm,width_mm,thickness_mm,material,grain,name,called,area_m2,volume_m3,"
+      "saw_width_mm,strips")
 with open(sys.argv[1], encoding="utf-8") as specs:
     for line in specs:
         spec = json.loads(line)
@@ -38,4 +39,4 @@ with open(sys.argv[1], encoding="utf-8") as specs:
             area = (length / 1000) * (float(wide) / 1000) * count
             called = f'"{called}"' if "," in called else called
             print(f"{spec['id']},{part},{marks},{count},{length},{saw},{wide},{thick},,{grain},"
-                  f"{spec.get('name', 'door')},{called},{area:.6f},{area * (thick / 1000):.6f}")
+                  f"{spec.get('name', 'door')},{called},{area:.6f},{area * (thick / 1000):.6f},{wide},")
