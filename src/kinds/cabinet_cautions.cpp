@@ -46,8 +46,7 @@ std::optional<Caution> hanging(const CabinetPlan& plan) {
       "the cabinet with all that it holds hangs on its screws: two at least in each stud, or in "
       "blocking or masonry behind, eight times as deep in the wood as they are thick, never in the "
       "board of the wall alone; weigh what it holds and choose them by that (EN 14749 does not "
-      "cover "
-      "the wall and its fixings)";
+      "cover the wall and its fixings)";
   words += kDecides;
   return Caution{"hanging", std::move(words)};
 }

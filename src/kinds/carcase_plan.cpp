@@ -180,8 +180,13 @@ void settle_back(Ledger& ledger, CarcasePlan& plan) {
   back.framed = ledger.choose<CaseSides>("case.back.made", CaseSides::boards, kUsualBack) ==
                 CaseSides::framed;
   const bool rebated = back.framed || plan.framed_ends;
-  back.fit = ledger.choose<BackFit>("case.back.fit", rebated ? BackFit::rebated : BackFit::grooved,
-                                    back.framed ? "a framework is too thick for grooves"
+  const bool both = back.framed && plan.framed_ends;
+  back.fit = ledger.choose<BackFit>("case.back.fit",
+                                    both      ? BackFit::planted
+                                    : rebated ? BackFit::rebated
+                                              : BackFit::grooved,
+                                    both ? "rebates so wide would cut the mortises of framed ends"
+                                    : back.framed ? "a framework is too thick for grooves"
                                     : plan.framed_ends
                                         ? "its grooves would meet the mortises of framed ends"
                                         : kUsualBack);
@@ -222,6 +227,9 @@ void settle_back(Ledger& ledger, CarcasePlan& plan) {
 void settle_feet(Ledger& ledger, CarcasePlan& plan) {
   if (ledger.spec.said_by("toe") == SaidBy::spec)
     ledger.problem({"feet"}, "it stands on feet or on a toe; keep one of the two");
+  if (plan.bottom == CaseEnd::none)
+    ledger.problem({"feet", "case.bottom"},
+                   "there is no bottom that feet could stand below; write \"whole\" or \"rails\"");
   plan.toe.by = ToeBy::legs;
   plan.toe.height = ledger.take("feet.height", ledger.pick(60'000, 5, 2), kUsualFeet);
   FeetPlan feet;
@@ -260,6 +268,12 @@ void settle_strips(Ledger& ledger, CarcasePlan& plan) {
   StripPlan& strips = plan.strips;
   strips.front = ledger.spec.size("case.edge_strip.front").value_or(Length());
   strips.rear = ledger.spec.size("case.edge_strip.rear").value_or(Length());
+  if (strips.front + strips.rear >= plan.stuff.thickness * 2)
+    ledger.problem(
+        {"case.edge_strip.front", "case.edge_strip.rear"},
+        fmt::format("strips of {} in all are no edges of stuff of {}: under twice as "
+                    "much can be glued to it",
+                    ledger.say(strips.front + strips.rear), ledger.say(plan.stuff.thickness)));
   const std::string& material = ledger.spec.text("case.edge_strip.material");
   strips.material = material.empty() ? plan.stuff.material : material;
 }

@@ -77,8 +77,7 @@ struct CaseDowels {
   Length bottom;  // left of each hole below its dowel
   Length from_edge, spacing;
 
-  /// Near walls of the holes in an end so wide, evenly: at least two. A hole of one that stands
-  /// opposite another lies as far beside that one's as it is wide.
+  /// Near walls of the holes in an end so wide, evenly: at least two.
   std::vector<Length> across(Length width) const;
 };
 

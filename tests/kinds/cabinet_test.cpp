@@ -630,6 +630,21 @@ TEST_CASE("What stands behind the front edges of a case has its strips there") {
   CHECK(called(wood, "back").strips.empty());
 }
 
+TEST_CASE("What has nothing to stand on, or leaves nothing of a board, is refused") {
+  CHECK(refused(cabinet(R"("feet": {}, "case": {"bottom": "none"})")) ==
+        "/feet: there is no bottom that feet could stand below; write \"whole\" or \"rails\"");
+  CHECK(refused(cabinet(R"("case": {"edge_strip": 600})"))
+            .starts_with("/case/edge_strip/front: strips of 600 mm in all are no edges"));
+}
+
+TEST_CASE("Between framed ends a framed back is planted: a rebate would cut their mortises") {
+  const Worked worked = work(cabinet(
+      R"("species": "white oak", "case": {"ends": "framed", "back": {"made": "framed"}},
+         "toe": {"height": 100}, "layout": {"front": "pair", "shelves": 1})"));
+  CHECK(lies(called(worked.assembly, "back, left stile")).ends_with("560 to 580"));
+  CHECK(not_ok(worked.assembly) == kNothing);
+}
+
 TEST_CASE("Keys of joints that a case has not, feet on a toe, and what hangs on nothing") {
   CHECK(refused(cabinet(R"("case": {"dowels": {"diameter": 8}})")) ==
         "/case/dowels: has no part in this case: it has no dowels; take it out");
