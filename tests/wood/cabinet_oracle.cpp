@@ -11,39 +11,13 @@
 #include <random>
 
 #include "haunch/length_text.h"
+#include "wood_oracle.h"
 
 namespace haunch::test {
 namespace {
 
 using Point = std::array<double, 3>;  // in the assembly, in steps
-using Place3 = std::array<std::int64_t, 3>;
-
-/// A box in steps.
-struct Span3 {
-  Place3 low{}, high{};
-
-  bool has_room() const { return low[0] < high[0] && low[1] < high[1] && low[2] < high[2]; }
-};
-
-Span3 common(const Span3& a, const Span3& b) {
-  Span3 both;
-  for (std::size_t axis = 0; axis < 3; ++axis) {
-    both.low[axis] = std::max(a.low[axis], b.low[axis]);
-    both.high[axis] = std::min(a.high[axis], b.high[axis]);
-  }
-  return both;
-}
-
-Span3 around(const Span3& a, const Span3& b) {
-  Span3 both;
-  for (std::size_t axis = 0; axis < 3; ++axis) {
-    both.low[axis] = std::min(a.low[axis], b.low[axis]);
-    both.high[axis] = std::max(a.high[axis], b.high[axis]);
-  }
-  return both;
-}
-
-bool holds(const Span3& box, const Point& at) {
+bool holds(const Block& box, const Point& at) {
   for (std::size_t axis = 0; axis < 3; ++axis)
     if (at[axis] < static_cast<double>(box.low[axis]) ||
         at[axis] > static_cast<double>(box.high[axis]))
@@ -58,8 +32,8 @@ std::int64_t stood(Length at, std::size_t own, const Place& place) {
 }
 
 /// From a piece's own axes into the assembly's.
-Span3 stood(const Triple& low, const Triple& high, const Place& place) {
-  Span3 box;
+Block stood(const Triple& low, const Triple& high, const Place& place) {
+  Block box;
   for (std::size_t own = 0; own < 3; ++own) {
     const auto axis = static_cast<std::size_t>(place.axes[own]);
     const auto [from, to] =
@@ -74,7 +48,7 @@ Span3 stood(const Triple& low, const Triple& high, const Place& place) {
 struct Slope {
   std::size_t u = 0, v = 1;
   std::vector<std::array<double, 2>> outline;
-  Span3 round;
+  Block round;
 
   /// Counts the sides that a ray towards higher u meets.
   bool has(const Point& at) const {
@@ -116,18 +90,18 @@ Slope stood(const Prism& prism, const Place& place) {
 /// A piece where it stands.
 struct Timber {
   const Piece* piece = nullptr;
-  Span3 blank;
-  std::vector<Span3> cuts;  // square ones
+  Block blank;
+  std::vector<Block> cuts;  // square ones
   std::vector<Slope> slopes;
 
   bool has_wood(const Point& at) const {
     return holds(blank, at) &&
-           std::none_of(cuts.begin(), cuts.end(), [&](const Span3& it) { return holds(it, at); }) &&
+           std::none_of(cuts.begin(), cuts.end(), [&](const Block& it) { return holds(it, at); }) &&
            std::none_of(slopes.begin(), slopes.end(), [&](const Slope& it) { return it.has(at); });
   }
   /// The boxes round all that is cut.
-  std::vector<Span3> taken() const {
-    std::vector<Span3> all = cuts;
+  std::vector<Block> taken() const {
+    std::vector<Block> all = cuts;
     for (const Slope& slope : slopes)
       all.push_back(slope.round);
     return all;
@@ -146,12 +120,12 @@ Timber timber_of(const Piece& piece) {
 }
 
 Timber moved(Timber timber, std::size_t axis, std::int64_t by) {
-  const auto move = [&](Span3& box) {
+  const auto move = [&](Block& box) {
     box.low[axis] += by;
     box.high[axis] += by;
   };
   move(timber.blank);
-  for (Span3& cut : timber.cuts)
+  for (Block& cut : timber.cuts)
     move(cut);
   for (Slope& slope : timber.slopes) {
     move(slope.round);
@@ -171,12 +145,12 @@ std::vector<Timber> timbers_of(const Assembly& assembly) {
 }
 
 /// The faces of cuts along an axis within a region, with its ends.
-std::vector<std::int64_t> faces(const Span3& region, std::size_t axis, const Timber& a,
+std::vector<std::int64_t> faces(const Block& region, std::size_t axis, const Timber& a,
                                 const Timber& b) {
   std::vector<std::int64_t> all{region.low[axis], region.high[axis]};
   for (const Timber* timber : {&a, &b})
-    for (const Span3& box : timber->taken()) {
-      if (!common(box, region).has_room()) continue;
+    for (const Block& box : timber->taken()) {
+      if (!has_volume(common(box, region))) continue;
       for (const std::int64_t face : {box.low[axis], box.high[axis]})
         if (face > region.low[axis] && face < region.high[axis]) all.push_back(face);
     }
@@ -187,10 +161,10 @@ std::vector<std::int64_t> faces(const Span3& region, std::size_t axis, const Tim
 
 /// Asked in the middle of a cell; of one where wood slopes elsewhere, as its slope may go through
 /// that.
-bool shared_in(const Span3& cell, const Timber& a, const Timber& b, std::mt19937_64& random) {
+bool shared_in(const Block& cell, const Timber& a, const Timber& b, std::mt19937_64& random) {
   const auto slopes = [&](const Timber& timber) {
     return std::any_of(timber.slopes.begin(), timber.slopes.end(),
-                       [&](const Slope& it) { return common(it.round, cell).has_room(); });
+                       [&](const Slope& it) { return has_volume(common(it.round, cell)); });
   };
   const auto both_have = [&](const auto& share_of) {
     Point at{};
@@ -207,8 +181,8 @@ bool shared_in(const Span3& cell, const Timber& a, const Timber& b, std::mt19937
 }
 
 bool share(const Timber& a, const Timber& b) {
-  const Span3 region = common(a.blank, b.blank);
-  if (!region.has_room()) return false;
+  const Block region = common(a.blank, b.blank);
+  if (!has_volume(region)) return false;
   std::mt19937_64 random(1);
   const auto x = faces(region, 0, a, b);
   const auto y = faces(region, 1, a, b);
@@ -242,7 +216,7 @@ const Fit* front_with(const Assembly& assembly, const Piece& piece) {
 // ---- at rest
 
 void cuts_lie_in_blanks(const Timber& timber, std::vector<std::string>& faults) {
-  for (const Span3& box : timber.taken())
+  for (const Block& box : timber.taken())
     for (std::size_t axis = 0; axis < 3; ++axis)
       if (box.low[axis] < timber.blank.low[axis] || box.high[axis] > timber.blank.high[axis] ||
           box.low[axis] >= box.high[axis]) {
@@ -270,29 +244,29 @@ void stays_within(const Assembly& assembly, const Timber& timber,
 // ---- fronts
 
 /// The box round what of a front stands at its face.
-Span3 face_of(const std::vector<Timber>& timbers, const Assembly& assembly, std::size_t group) {
-  std::optional<Span3> face;
+Block face_of(const std::vector<Timber>& timbers, const Assembly& assembly, std::size_t group) {
+  std::optional<Block> face;
   for (const Timber& timber : timbers) {
     if (!is_in(assembly, timber.piece->group, group)) continue;
     if (!face || timber.blank.low[2] < face->low[2])
       face = timber.blank;
     else if (timber.blank.low[2] == face->low[2])
-      face = around(*face, timber.blank);
+      face = hull(*face, timber.blank);
   }
-  return face.value_or(Span3{});
+  return face.value_or(Block{});
 }
 
 /// From a front to the nearest blank of others on one side; nothing where none stands there.
 std::optional<std::int64_t> gap_beside(const std::vector<Timber>& timbers, const Assembly& assembly,
-                                       std::size_t group, const Span3& face, std::size_t axis,
+                                       std::size_t group, const Block& face, std::size_t axis,
                                        bool high) {
   std::optional<std::int64_t> least;
   for (const Timber& timber : timbers) {
     if (is_in(assembly, timber.piece->group, group)) continue;
-    Span3 beside = timber.blank;
+    Block beside = timber.blank;
     beside.low[axis] = face.low[axis];
     beside.high[axis] = face.high[axis];
-    if (!common(beside, face).has_room()) continue;
+    if (!has_volume(common(beside, face))) continue;
     const std::int64_t gap =
         high ? timber.blank.low[axis] - face.high[axis] : face.low[axis] - timber.blank.high[axis];
     const bool within = gap < 0 && (high ? timber.blank.high[axis] < face.high[axis]
@@ -317,7 +291,7 @@ Point turned(const Swing& swing, Point at, double angle) {
 }
 
 /// Points just within the four edges of a blank that run upwards, and between those.
-std::vector<Point> points_round(const Span3& blank) {
+std::vector<Point> points_round(const Block& blank) {
   constexpr double kWithin = 0.02 * static_cast<double>(Length::kStepsPerMm);
   constexpr int kAlong = 4;
   const auto at = [&](std::size_t axis, int part, int of) {
@@ -342,7 +316,7 @@ bool meets_turned(const Timber& door, const Timber& other, const Swing& swing, d
   return false;
 }
 
-bool beside_in_height(const Span3& a, const Span3& b) {
+bool beside_in_height(const Block& a, const Block& b) {
   return a.low[1] < b.high[1] && b.low[1] < a.high[1];
 }
 
@@ -409,7 +383,7 @@ std::vector<std::string> faults_of_gaps(const Assembly& assembly) {
   std::vector<std::string> faults;
   for (const Fit& fit : assembly.fits) {
     if (fit.stands != StandsIn::front) continue;
-    const Span3 face = face_of(timbers, assembly, fit.group);
+    const Block face = face_of(timbers, assembly, fit.group);
     const auto look = [&](const char* side, bool beside, std::size_t axis, bool high, Length room) {
       if (!beside) return;
       const auto gap = gap_beside(timbers, assembly, fit.group, face, axis, high);
@@ -433,10 +407,10 @@ std::vector<std::string> faults_of_loose_shelves(const Assembly& assembly, Lengt
     if (!shelf.piece->loose) continue;
     std::int64_t left = shelf.blank.low[0], right = assembly.size[0].steps() - shelf.blank.high[0];
     for (const Timber& other : timbers) {
-      Span3 beside = other.blank;
+      Block beside = other.blank;
       beside.low[0] = shelf.blank.low[0];
       beside.high[0] = shelf.blank.high[0];
-      if (&other == &shelf || !common(beside, shelf.blank).has_room()) continue;
+      if (&other == &shelf || !has_volume(common(beside, shelf.blank))) continue;
       if (other.blank.high[0] <= shelf.blank.low[0])
         left = std::min(left, shelf.blank.low[0] - other.blank.high[0]);
       if (other.blank.low[0] >= shelf.blank.high[0])

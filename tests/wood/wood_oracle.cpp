@@ -8,6 +8,28 @@
 
 namespace haunch::test {
 
+Block common(const Block& a, const Block& b) {
+  Block both;
+  for (std::size_t i = 0; i < 3; ++i) {
+    both.low[i] = std::max(a.low[i], b.low[i]);
+    both.high[i] = std::min(a.high[i], b.high[i]);
+  }
+  return both;
+}
+
+Block hull(const Block& a, const Block& b) {
+  Block both;
+  for (std::size_t i = 0; i < 3; ++i) {
+    both.low[i] = std::min(a.low[i], b.low[i]);
+    both.high[i] = std::max(a.high[i], b.high[i]);
+  }
+  return both;
+}
+
+bool has_volume(const Block& b) {
+  return b.low[0] < b.high[0] && b.low[1] < b.high[1] && b.low[2] < b.high[2];
+}
+
 namespace {
 
 using Steps = std::int64_t;
@@ -29,28 +51,6 @@ Rect common(const Rect& a, const Rect& b) {
     both.high[i] = std::min(a.high[i], b.high[i]);
   }
   return both;
-}
-
-Block common(const Block& a, const Block& b) {
-  Block both;
-  for (std::size_t i = 0; i < 3; ++i) {
-    both.low[i] = std::max(a.low[i], b.low[i]);
-    both.high[i] = std::min(a.high[i], b.high[i]);
-  }
-  return both;
-}
-
-Block hull(const Block& a, const Block& b) {
-  Block both;
-  for (std::size_t i = 0; i < 3; ++i) {
-    both.low[i] = std::min(a.low[i], b.low[i]);
-    both.high[i] = std::max(a.high[i], b.high[i]);
-  }
-  return both;
-}
-
-bool has_volume(const Block& b) {
-  return b.low[0] < b.high[0] && b.low[1] < b.high[1] && b.low[2] < b.high[2];
 }
 
 /// True when the two have a point in common, a face or a corner included.

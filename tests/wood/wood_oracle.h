@@ -25,6 +25,12 @@ struct Block {
   friend auto operator<=>(const Block&, const Block&) = default;
 };
 
+/// What two have in common; of two that are apart its low end lies above its high one somewhere.
+Block common(const Block& a, const Block& b);
+/// The least that holds both.
+Block hull(const Block& a, const Block& b);
+bool has_volume(const Block& block);
+
 /// What is left of a piece: its blank, and its wood as blocks that do not overlap. Two pieces of
 /// the same shape, grain and place give the same blocks, however their cuts were written.
 struct Wood {
