@@ -23,7 +23,10 @@ enum class Goes {
   with_moisture,
   with_trial,
   with_lumber,
-  with_check
+  with_check,
+  with_paper,
+  with_labels,
+  with_compare
 };
 
 struct CommandRow {
@@ -103,6 +106,28 @@ inline constexpr CommandRow kCommands[] = {
      "SPEC…",
      "what to buy, and how to cut it: of one or more specs, --stock FILE",
      {"haunch lumber side-door.json", "haunch lumber orders/ --stock stock.csv --prefer waste"}},
+    {"setups",
+     Command::setups,
+     "SPEC…",
+     "every set-up of saw and machines in order, of one or more specs, with all that is run on it",
+     {"haunch setups side-door.json", "haunch setups orders/ --format json -o setups.json"}},
+    {"rod",
+     Command::rod,
+     "SPEC",
+     "height and width rod: every mark from one end, in order; --format svg at full size",
+     {"haunch rod side-door.json", "haunch rod side-door.json --format svg --paper a4 -o rod.svg"}},
+    {"labels",
+     Command::labels,
+     "SPEC…",
+     "a label for every piece: mark, name, size, face side and edge, what it meets; --format html "
+     "for stickers",
+     {"haunch labels side-door.json --format csv",
+      "haunch labels orders/ --format html --sticker 70x36 -o labels.html"}},
+    {"compare",
+     Command::compare,
+     "OLD NEW",
+     "what another size changes: pieces, joints, set-ups, checks",
+     {"haunch compare side-door.json wider.json", "haunch compare old/ new/ --same -q"}},
     {"moisture",
      Command::moisture,
      "",
@@ -137,7 +162,7 @@ struct OptionRow {
 inline constexpr OptionRow kOptions[] = {
     {"--format", "table|json|csv", Goes::with_tables,
      "how the result is written; table by default. CSV is one table a command, of sheet the cut "
-     "list"},
+     "list; of rod svg too, of labels html"},
     {"--units", "mm|in", Goes::with_specs, "the unit of the result; else that of the spec"},
     {"--shop", "FILE", Goes::with_shop,
      "the shop's own defaults: any key of a spec but opening, id, quantity and note; and cutters. "
@@ -189,6 +214,12 @@ inline constexpr OptionRow kOptions[] = {
     {"--seed", "N", Goes::with_lumber, "another seed, another search; else 1"},
     {"--leftover", "FILE", Goes::with_lumber,
      "write the stock that is left, itself a stock file; only with the plan that takes from it"},
+    {"--paper", "a4|letter", Goes::with_paper,
+     "the sheets that rods, as svg, and labels, as html, are printed on"},
+    {"--sticker", "WxH", Goes::with_labels,
+     "width and height of one sticker: 70x36, in millimetres unless --units says inches"},
+    {"--order", "NAME", Goes::with_labels, "the order's name, on every label"},
+    {"--same", "", Goes::with_compare, "any difference ends with 1, as a check that fails does"},
     {"--temperature", "T", Goes::with_moisture, "of the air, in degrees Celsius, for moisture"},
     {"--humidity", "H", Goes::with_moisture, "of the air, in percent, for moisture"},
     {"--fahrenheit", "", Goes::with_moisture, "the temperature is in degrees Fahrenheit"},
@@ -209,6 +240,11 @@ consteval const OptionRow& option_row(std::string_view names) {
   throw "no such option in cli/command_table.h";
 }
 
+/// What tells of all items of an order together.
+constexpr bool is_for_order(Command command) {
+  return command >= Command::setups && command <= Command::compare;
+}
+
 constexpr bool goes_with(Goes goes, Command command) {
   const bool is_report = command <= Command::season;
   switch (goes) {
@@ -216,22 +252,29 @@ constexpr bool goes_with(Goes goes, Command command) {
       return true;
     case Goes::with_specs:
       return is_report || command == Command::trial || command == Command::lumber ||
-             command == Command::explain;
+             command == Command::explain || is_for_order(command);
     case Goes::with_input:
       return is_report || command == Command::trial || command == Command::lumber ||
-             command == Command::explain || command == Command::specs;
+             command == Command::explain || command == Command::specs || is_for_order(command);
     case Goes::with_check:
       return command == Command::check;
     case Goes::with_shop:
       return is_report || command == Command::specs || command == Command::trial ||
              command == Command::species || command == Command::lumber ||
-             command == Command::shop || command == Command::explain;
+             command == Command::shop || command == Command::explain || is_for_order(command);
     case Goes::with_reports:
-      return is_report || command == Command::lumber || command == Command::explain;
+      return is_report || command == Command::lumber || command == Command::explain ||
+             is_for_order(command);
     case Goes::with_items:
       return is_report;
     case Goes::with_lumber:
       return command == Command::lumber;
+    case Goes::with_paper:
+      return command == Command::rod || command == Command::labels;
+    case Goes::with_labels:
+      return command == Command::labels;
+    case Goes::with_compare:
+      return command == Command::compare;
     case Goes::with_trial:
       return command == Command::trial;
     case Goes::with_tables:
@@ -251,11 +294,18 @@ constexpr std::string_view goes_words(Goes goes) {
     case Goes::with_lumber:
       return "lumber";
     case Goes::with_reports:
-      return "sheet, cutlist, joints, check, season, lumber and explain";
+      return "sheet, cutlist, joints, check, season, lumber, setups, rod, labels, compare and "
+             "explain";
     case Goes::with_items:
       return "sheet, cutlist, joints, check and season";
     case Goes::with_check:
       return "check";
+    case Goes::with_paper:
+      return "rod and labels";
+    case Goes::with_labels:
+      return "labels";
+    case Goes::with_compare:
+      return "compare";
     case Goes::with_input:
       return "what reads a spec";
     case Goes::with_specs:

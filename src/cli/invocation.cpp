@@ -46,12 +46,13 @@ struct RawOptions {
       stock{option_row("--stock")}, leftover{option_row("--leftover")},
       prefer{option_row("--prefer")}, stages{option_row("--stages")},
       effort{option_row("--effort")}, seed{option_row("--seed")}, jobs{option_row("--jobs")},
-      input{option_row("--input")}, mended{option_row("--mended")}, parts{option_row("--parts")};
+      input{option_row("--input")}, mended{option_row("--mended")}, parts{option_row("--parts")},
+      paper{option_row("--paper")}, sticker{option_row("--sticker")}, order{option_row("--order")};
   RawValue with{option_row("--with")};  // as often as there are keys
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
   std::vector<std::string> words;
-  bool fahrenheit = false, full = false;
+  bool fahrenheit = false, full = false, same = false;
   bool quiet = false, brief_help = false, full_help = false, version = false;
 
   RawOptions() {
@@ -62,9 +63,10 @@ struct RawOptions {
   }
   /// Those that are given once.
   std::vector<RawValue*> single_values() {
-    return {&format,      &units,    &csv,   &fraction, &decimals, &color,    &output, &shop,
-            &temperature, &humidity, &joint, &measured, &stock,    &leftover, &prefer, &stages,
-            &effort,      &seed,     &jobs,  &input,    &mended,   &parts};
+    return {&format, &units,       &csv,      &fraction, &decimals, &color, &output,
+            &shop,   &temperature, &humidity, &joint,    &measured, &stock, &leftover,
+            &prefer, &stages,      &effort,   &seed,     &jobs,     &input, &mended,
+            &parts,  &paper,       &sticker,  &order};
   }
   std::vector<RawValue*> values() {
     std::vector<RawValue*> all = single_values();
@@ -77,8 +79,9 @@ struct RawOptions {
     const OptionRow& row;
     bool* given;
   };
-  std::array<Flag, 6> flags() {
+  std::array<Flag, 7> flags() {
     return {{{option_row("--full"), &full},
+             {option_row("--same"), &same},
              {option_row("--fahrenheit"), &fahrenheit},
              {option_row("-q,--quiet"), &quiet},
              {option_row("-h"), &brief_help},
@@ -186,10 +189,23 @@ std::optional<UsageError> understand_fraction(const RawOptions& raw, View& view)
   return {};
 }
 
-std::optional<UsageError> understand_view(const RawOptions& raw, View& view) {
-  const auto format = pick("--format", raw.format.value_or("table"), {"table", "json", "csv"});
+/// Those that a command is written in, in the order of Format.
+std::vector<std::string_view> formats_of(Command command) {
+  std::vector<std::string_view> formats{"table", "json", "csv"};
+  if (command == Command::rod) formats.push_back("svg");
+  if (command == Command::labels) formats.push_back("html");
+  return formats;
+}
+
+Format format_of(std::size_t place, Command command) {
+  const bool is_page_of_labels = command == Command::labels && place == 3;
+  return is_page_of_labels ? Format::html : static_cast<Format>(place);
+}
+
+std::optional<UsageError> understand_view(const RawOptions& raw, Command command, View& view) {
+  const auto format = pick("--format", raw.format.value_or("table"), formats_of(command));
   if (const auto* error = std::get_if<UsageError>(&format)) return *error;
-  view.format = static_cast<Format>(std::get<std::size_t>(format));
+  view.format = format_of(std::get<std::size_t>(format), command);
   const auto csv = pick("--csv", raw.csv.value_or("plain"), {"plain", "spreadsheet", "semicolon"});
   if (const auto* error = std::get_if<UsageError>(&csv)) return *error;
   view.csv = static_cast<CsvProfile>(std::get<std::size_t>(csv));
@@ -201,6 +217,14 @@ std::optional<UsageError> understand_view(const RawOptions& raw, View& view) {
     view.unit = std::get<std::size_t>(units) == 0 ? Unit::mm : Unit::inch;
   }
   return understand_fraction(raw, view);
+}
+
+std::optional<UsageError> understand_paper(const RawOptions& raw, Invocation& invocation) {
+  if (!raw.paper.is_given()) return {};
+  const auto paper = pick("--paper", raw.paper.given.front(), {"a4", "letter"});
+  if (const auto* error = std::get_if<UsageError>(&paper)) return *error;
+  invocation.paper = raw.paper.given.front();
+  return {};
 }
 
 /// A whole number from `least` to `most`, given as an option.
@@ -349,6 +373,9 @@ void take_words(const RawOptions& raw, Invocation& invocation) {
   invocation.humidity = raw.humidity.value_or("");
   invocation.fahrenheit = raw.fahrenheit;
   invocation.mended = raw.mended.value_or("");
+  invocation.sticker = raw.sticker.value_or("");
+  invocation.order = raw.order.value_or("");
+  invocation.same = raw.same;
   invocation.view.full = raw.full;
   invocation.view.on_paper = !invocation.output.empty() && invocation.output != "-";
   invocation.joint = raw.joint.value_or("");
@@ -372,7 +399,8 @@ std::optional<UsageError> contradiction(const Invocation& invocation) {
 
 bool is_for_bench(const Invocation& invocation) {
   return !invocation.view.full &&
-         (invocation.command <= Command::joints || invocation.command == Command::lumber);
+         (invocation.command <= Command::joints || invocation.command == Command::lumber ||
+          is_for_order(invocation.command));
 }
 
 /// Pages for the bench have figures that can be set and marked, all others have all of them.
@@ -408,13 +436,14 @@ std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   const auto color = pick("--color", raw.color.value_or("auto"), {"auto", "always", "never"});
   if (const auto* error = std::get_if<UsageError>(&color)) return *error;
   invocation.color = static_cast<Color>(std::get<std::size_t>(color));
-  if (const auto error = understand_view(raw, invocation.view)) return *error;
   if (const auto error = understand_lumber(raw, invocation)) return *error;
   const auto jobs = whole_option(raw.jobs, 1, kMostJobs);
   if (const auto* error = std::get_if<UsageError>(&jobs)) return *error;
   invocation.jobs = std::get<std::uint64_t>(jobs);
   if (const auto error = understand_ways(raw, invocation.ways)) return *error;
   if (const auto error = understand_command(invocation)) return *error;
+  if (const auto error = understand_view(raw, invocation.command, invocation.view)) return *error;
+  if (const auto error = understand_paper(raw, invocation)) return *error;
   if (const auto error = understand_decimals(raw, invocation)) return *error;
   const bool wants_spec =
       invocation.command <= Command::season || invocation.command == Command::brief_help;

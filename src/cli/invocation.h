@@ -23,6 +23,10 @@ enum class Command {
   moisture,
   trial,
   lumber,
+  setups,
+  rod,
+  labels,
+  compare,
   shop,
   explain,
   example,
@@ -54,7 +58,9 @@ struct Invocation {
   LumberWishes lumber;
   std::size_t jobs = 1;  // items worked side by side
   bool fahrenheit = false;
-  std::string mended;  // of check; empty: not given
+  std::string mended;                 // of check; empty: not given
+  std::string paper, sticker, order;  // of rod and labels; empty: not given
+  bool same = false;                  // of compare: any difference is as a check that fails
   SourceWays ways;
   bool quiet = false;
   Color color = Color::automatic;

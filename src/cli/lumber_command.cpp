@@ -4,7 +4,6 @@
 #include <cerrno>
 #include <iterator>
 #include <optional>
-#include <set>
 #include <utility>
 
 #include "commands.h"
@@ -14,13 +13,12 @@
 #include "json_reader.h"
 #include "lumber_text.h"
 #include "messages.h"
+#include "order.h"
 #include "output_file.h"
 #include "output_pair.h"
 #include "parts_list.h"
 #include "report_page.h"
-#include "shops.h"
 #include "single_file.h"
-#include "spec_source.h"
 
 namespace haunch {
 namespace {
@@ -31,18 +29,17 @@ class LumberRun {
   LumberRun(const Invocation& invocation, const Streams& streams)
       : invocation_(invocation),
         streams_(streams),
-        source_(invocation.words, streams.in, invocation.ways),
-        shops_(invocation, streams),
-        complaints_(streams) {}
+        complaints_(streams),
+        order_(invocation.words, invocation, streams, complaints_) {}
 
   ExitStatus run() {
-    if (!complaints_.can_read(source_) || !shops_.take(source_.files(), complaints_) ||
-        !take_stock_file() || !take_parts_file())
-      return complaints_.status();
-    read_specs();
-    sum_up();
+    if (!order_.open() || !take_stock_file() || !take_parts_file()) return complaints_.status();
+    order_.work({.checks = true}, [this](const ItemReport& item) { take(item); });
+    // Boards for half of an order would not do.
+    order_.sum_up("no plan is made");
     if (complaints_.status() >= kBadSpec) return complaints_.status();
-    const Unit unit = stock_ ? stock_->unit : unit_.value_or(Unit::mm);
+    const Unit unit =
+        stock_ ? stock_->unit : parts_unit_.value_or(order_.unit().value_or(Unit::mm));
     LumberReport report =
         report_lumber(std::move(parts_), std::move(stock_), unit, invocation_.lumber);
     // Some of what is wrong with the stock shows only with the parts.
@@ -97,10 +94,10 @@ class LumberRun {
       if (record) reading = read_parts(*record->item);
     }
     if (!record || !complaints_.note(record->place(reading.problems))) return false;
-    unit_ = reading.unit;
+    parts_unit_ = reading.unit;
     parts_ = std::move(reading.parts);
     for (const LumberPart& part : parts_)
-      ids_.insert(part.item);
+      order_.reserve(part.item);
     return true;
   }
 
@@ -138,53 +135,7 @@ class LumberRun {
     return complaints_.status() < kBadSpec ? std::optional(std::move(text)) : std::nullopt;
   }
 
-  // ---- specs
-
-  void read_specs() {
-    while (complaints_.status() < kFileFault) {
-      auto record = source_.next();
-      if (!record) return;
-      if (record->fault)
-        complaints_.note(*record->fault);
-      else
-        take(*record);
-    }
-  }
-
-  /// One bad spec of several, and there is no plan: boards for half of an order would not do.
-  void sum_up() const {
-    if (tally_.items() < 2 || tally_.refused == 0 || invocation_.quiet) return;
-    complain("haunch: " + tally_words(tally_) + "; no plan is made", streams_);
-  }
-
-  void take(Record& record) {
-    const std::size_t worked_before = tally_.worked;
-    work(record);
-    if (tally_.worked == worked_before) ++tally_.refused;
-  }
-
-  void work(Record& record) {
-    JobReading reading;
-    if (record.item) reading = read_job(*record.item, shops_.of(record.source), record.default_id);
-    complaints_.note(record.place(reading.problems));
-    if (!reading.problems.empty() || !reading.job || record.spoilt) return;
-    ItemOutcome outcome = report_item(std::move(reading.job), {.checks = true});
-    complaints_.note(record.place(outcome.problems));
-    if (!outcome.report) return;
-    const ItemReport& item = *outcome.report;
-    if (item.worst() == Status::fail) {
-      complaints_.raise(kCheckFailed);
-      if (!invocation_.quiet)
-        complain(item.job->id + ": a check fails; 'haunch check' shows it", streams_);
-    }
-    if (!ids_.insert(item.job->id).second) {
-      complaints_.refuse("two items are called \"" + item.job->id +
-                         "\"; their parts could not be told apart: give each its own id");
-      return;
-    }
-    ++tally_.worked;
-    if (item.worst() == Status::fail) ++tally_.failed;
-    if (!unit_) unit_ = item.job->unit;
+  void take(const ItemReport& item) {
     std::vector<LumberPart> parts = lumber_parts(item);
     std::move(parts.begin(), parts.end(), std::back_inserter(parts_));
   }
@@ -192,7 +143,7 @@ class LumberRun {
   // ---- out
 
   std::vector<FileIdentity> inputs() const {
-    std::vector<std::string> files = files_read(source_, shops_);
+    std::vector<std::string> files = order_.files();
     files.insert(files.end(), {invocation_.stock, invocation_.parts});
     return identities_of(files, streams_);
   }
@@ -245,15 +196,12 @@ class LumberRun {
 
   const Invocation& invocation_;
   const Streams& streams_;
-  SpecSource source_;
-  Shops shops_;
+  Complaints complaints_;
+  Order order_;
   std::optional<Record> stock_record_;
   std::optional<StockFile> stock_;
-  std::optional<Unit> unit_;
+  std::optional<Unit> parts_unit_;
   std::vector<LumberPart> parts_;
-  std::set<std::string> ids_;
-  Tally tally_;
-  Complaints complaints_;
 };
 
 std::string usage_fault(const Invocation& invocation) {

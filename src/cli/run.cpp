@@ -29,6 +29,14 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
       return run_trial(invocation, streams);
     case Command::lumber:
       return run_lumber(invocation, streams);
+    case Command::setups:
+      return run_setups(invocation, streams);
+    case Command::rod:
+      return run_rod(invocation, streams);
+    case Command::labels:
+      return run_labels(invocation, streams);
+    case Command::compare:
+      return run_compare(invocation, streams);
     case Command::example:
       return run_example(invocation, streams);
     case Command::specs:

@@ -9,6 +9,7 @@
 #include "lumber_bill.h"
 #include "lumber_planner.h"
 #include "materials.h"
+#include "order_marks.h"
 #include "sawn.h"
 #include "season.h"
 
@@ -76,10 +77,10 @@ std::vector<LumberPart> lumber_parts(const ItemReport& item) {
   std::vector<LumberPart> parts;
   const Job& job = *item.job;
   for (int copy = 1; copy <= job.quantity; ++copy) {
-    const std::string id = job.quantity == 1 ? job.id : job.id + "#" + std::to_string(copy);
+    const std::string id = one_of_item(job.id, copy, job.quantity);
     for (const Piece& piece : item.wood.pieces) {
       LumberPart& part = parts.emplace_back();
-      part.name = id + "/" + piece.mark;
+      part.name = order_mark(id, piece.mark);
       part.item = id;
       part.label = piece.name;
       part.face = id + (job.kind == "doorset" ? ", " + side_of(piece) : "");

@@ -28,10 +28,9 @@ std::string ReportStream::head() const {
       return report_json_head(unit());
     case Format::csv:
       return csv_head(view_.section, unit(), view_.csv);
-    case Format::table:
+    default:
       return {};
   }
-  return {};
 }
 
 ToldItem ReportStream::item(const ItemReport& report) {
@@ -53,7 +52,7 @@ ToldItem ReportStream::told(const ItemReport& report, std::string before, bool f
     case Format::csv:
       append_item_csv(before, report, view_.section, unit(), view_.csv);
       break;
-    case Format::table:
+    default:
       return {{}, item_sheet(report, view_, unit())};
   }
   return {std::move(before), {}};

@@ -214,6 +214,7 @@ class PartSchema {
     if (key == Key("panels")) return panels();
     if (key == Key("panel.tiers")) return tiers();
     if (key == Key("woods")) return woods();
+    if (name.ends_with("_minutes")) return {{"type", "number"}, {"minimum", 0}};
     if (key == Key("$schema")) return {{"type", "string"}};
     if (key == Key("layout"))
       return {{"$ref", part_.of == kOfFaceFrame ? "#/$defs/frame_part" : "#/$defs/cabinet_part"}};

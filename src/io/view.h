@@ -11,7 +11,8 @@ namespace haunch {
 /// The whole sheet, or one part of it.
 enum class Section { sheet, cutlist, joints, check, season };
 
-enum class Format { table, json, csv };
+/// Drawings of rods are SVG, sheets of labels HTML.
+enum class Format { table, json, csv, svg, html };
 
 /// What a result is made of: what is shown to people and programs, in which nothing is left that a
 /// terminal could act on; pages, the same with form feeds between them, as no text of a spec has
@@ -52,6 +53,8 @@ constexpr Content content_of(const View& view) {
     case Format::table:
       return view.emphasis ? Content::emphasised : Content::pages;
     case Format::json:
+    case Format::svg:
+    case Format::html:
       return Content::shown;
     case Format::csv:
       return Content::data;

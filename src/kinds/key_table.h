@@ -10,6 +10,7 @@
 #include "face_frame_keys.h"
 #include "key_row.h"
 #include "layout_keys.h"
+#include "machine_keys.h"
 
 namespace haunch {
 
@@ -672,7 +673,7 @@ constexpr auto joined(const KeyRow (&... tables)[sizes]) {
 }
 
 inline constexpr auto kTable =
-    joined(kDoorKeys, kCabinetKeys, kLayoutKeys, kFaceFrameKeys, kDrawerKeys);
+    joined(kDoorKeys, kCabinetKeys, kLayoutKeys, kFaceFrameKeys, kDrawerKeys, kMachineKeys);
 
 }  // namespace rows
 

@@ -12,6 +12,7 @@
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
 #include "key.h"
+#include "machine.h"
 #include "species.h"
 
 namespace haunch {
@@ -134,10 +135,11 @@ struct Spec : KeyValues {
   std::vector<HingePlace> hinge_places;
   std::vector<FittingSpec> fittings;
   std::vector<Dimension> one_setting;
-  std::vector<Length> cutters;   // of a shop file only, rising
-  std::vector<Species> woods;    // its own, then those of the shop file
-  std::optional<AsFound> found;  // of an opening that was measured all round
-  std::vector<Key> mullions;     // keys of muntins that were written with mullion_
+  std::vector<Length> cutters;    // of a shop file only, rising
+  std::vector<Machine> machines;  // of a shop file only, in its order
+  std::vector<Species> woods;     // its own, then those of the shop file
+  std::optional<AsFound> found;   // of an opening that was measured all round
+  std::vector<Key> mullions;      // keys of muntins that were written with mullion_
 };
 
 /// Fills what an item, whose keys are `of` one kind, leaves open from the shop file, marking it as

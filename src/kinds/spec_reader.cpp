@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "fittings_spec.h"
+#include "machine_spec.h"
 #include "season_spec.h"
 
 namespace haunch {
@@ -291,6 +292,9 @@ class KeyReader {
   void take_fittings(const Value&, const std::string&, Key key) {
     spec_.fittings = fittings_of(items_of(key));
   }
+  void take_machines(const Value&, const std::string&, Key key) {
+    spec_.machines = machines_of(items_of(key));
+  }
   void take_recesses(const Value& value, const std::string& path, Key key) {
     for (std::size_t i = 0; i < value.list.size(); ++i)
       check_recess(read_, value.list[i], spec_[key].items[i], child_path(path, i));
@@ -316,6 +320,11 @@ class KeyReader {
                                             R"(kilograms, or what it carries, such as "books")")) {
       spec_.set_figure(key, *kg);
     }
+  }
+  void read_minutes(const Value& value, const std::string& path, Key key) {
+    constexpr double kMost = 10'000;
+    if (const auto minutes = read_.number(value, path, 0, kMost, "minutes"))
+      spec_.set_figure(key, *minutes);
   }
   void read_woods_of(const Value& value, const std::string& path, Key key) {
     spec_.woods = read_woods(read_, value, path, scope_.of == kOfShop);
@@ -344,6 +353,14 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"fittings[].cuts", &KeyReader::take_recesses},
     {"tolerance.one_setting", &KeyReader::take_one_setting},
     {"cutters", &KeyReader::take_cutters},
+    {"machines", &KeyReader::take_machines},
+    // Taken with their machine.
+    {"machines[].does", &KeyReader::skip},
+    {"machines[].cutters", &KeyReader::skip},
+    {"machines[].holds", &KeyReader::skip},
+    {"machines[].set_minutes", &KeyReader::read_minutes},
+    {"machines[].piece_minutes", &KeyReader::read_minutes},
+    {"machines[].metre_minutes", &KeyReader::read_minutes},
     {"layout_node.shelves.load", &KeyReader::read_load},
     // Read by readers of theirs.
     {"layout", &KeyReader::skip},
