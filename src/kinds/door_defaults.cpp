@@ -1,25 +1,12 @@
 #include "door_defaults.h"
 
+#include "usual_cutters.h"
 #include "usual_size.h"
 
 namespace haunch {
 namespace {
 
 constexpr Length kTallestCabinetOpening = Length::from_inch_parts(60);  // 1524 mm
-
-std::vector<Length> metric_cutters() {
-  std::vector<Length> cutters;
-  for (const int mm : {5, 6, 8, 10, 12, 13, 14, 15, 16, 18, 20, 22, 25})
-    cutters.push_back(Length::from_mm(mm));
-  return cutters;
-}
-
-std::vector<Length> inch_cutters() {
-  std::vector<Length> cutters;
-  for (int sixteenths = 3; sixteenths <= 16; ++sixteenths)
-    cutters.push_back(Length::from_inch_parts(sixteenths, 16));
-  return cutters;
-}
 
 std::vector<Length> metric_dowels() {
   std::vector<Length> dowels;
@@ -127,7 +114,7 @@ DoorDefaults door_defaults(Unit unit, Use use) {
   d.horn = house ? pick(25'000, 1, 1) : Length();
   add_joints(d, pick);
   add_fittings(d, pick);
-  d.cutters = unit == Unit::mm ? metric_cutters() : inch_cutters();
+  d.cutters = usual_cutters(unit);
   d.size_step = pick(500, 1, 64);
   return d;
 }

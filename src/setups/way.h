@@ -16,35 +16,46 @@ enum class WayFault : unsigned char {
   no_machine,      // none does it
   cutter_wide,     // every cutter is wider than what it is to cut
   cutter_short,    // none reaches so deep
-  cutter_missing,  // it is to be one of a width, and there is none of it
+  cutter_missing,  // it is to be one of a width or a shape, and there is none of it
   piece_short,     // shorter, narrower, thinner than runs safely
   piece_narrow,
   piece_thin,
   not_held,  // it goes into none of the ways of holding it
+  no_room,   // it cannot stand on its end
 };
 
 template <>
 inline constexpr std::string_view kWords<WayFault>[] = {
-    "no-machine",  "cutter-wide",  "cutter-short", "cutter-missing",
-    "piece-short", "piece-narrow", "piece-thin",   "not-held"};
-static_assert(std::size(kWords<WayFault>) == static_cast<std::size_t>(WayFault::not_held) + 1);
+    "no-machine",   "cutter-wide", "cutter-short", "cutter-missing", "piece-short",
+    "piece-narrow", "piece-thin",  "not-held",     "no-room"};
+static_assert(std::size(kWords<WayFault>) == static_cast<std::size_t>(WayFault::no_room) + 1);
 
+/// `value` is what it is and `limit` what it may be: of a piece its size, and what the machine
+/// takes; of a cutter the width or reach of the nearest one, and what the cut asks for. Both are 0
+/// where no machine does it, or no cutter has the shape.
 struct WayFinding {
   WayFault fault = WayFault::no_machine;
-  Length value, limit;  // what it is, and what it may be
+  Length value, limit;
+  std::size_t along = 0;  // of a piece: its length, its width or its thickness
+
+  friend bool operator==(const WayFinding&, const WayFinding&) = default;
 };
 
-struct Way {
+/// A way of doing a task in a shop.
+struct ShopWay {
   std::optional<std::size_t> machine;  // by index into the shop's; none: none does it
   std::optional<std::size_t> cutter;   // into the machine's cutters; none: nothing is told of them
   std::optional<std::size_t> holding;  // into its ways of holding
-  int passes = 1;                      // by the cutter's step of depth
+  int passes = 1;                      // by the cutter's width, side by side, and its step of depth
   std::vector<WayFinding> findings;    // empty: it can be done so
 };
 
-/// The first machine, and of its cutters and holdings the first, that do; where none does without
-/// a fault, the one with the fewest, and what stands against it.
-Way way_for(const Task& task, const std::vector<Machine>& machines);
+/// The first machine in the shop's order that does it without a fault; where there is none, the
+/// one with the fewest, and what stands against it.
+///
+/// The work is held in the first way that the piece goes into. Of the cutters that can be, one that
+/// is just as wide is taken, else the one with the fewest passes, the widest of those.
+ShopWay way_for(const Task& task, const std::vector<Machine>& machines);
 
 /// What a small shop has, where its file does not say.
 std::vector<Machine> usual_machines(Unit unit);
