@@ -1,0 +1,54 @@
+// How a piece lies at a machine: which of its sides looks where, and on which hand the line stands
+// that its places are told from.
+//
+// The machinist stands before the machine, the fence beyond the work; what is fed goes from right
+// to left. What is worked up or down has its datum against the fence. What is worked sideways looks
+// to the fence, where the cutter is, and has its datum on the table; or, with its datum against the
+// fence, to the left, the way that it is fed.
+//
+// The datum is the face side; of what is worked in a face, the face edge.
+#pragma once
+
+#include <array>
+#include <cstddef>
+#include <iterator>
+#include <string_view>
+
+#include "machine.h"
+#include "operation.h"
+
+namespace haunch {
+
+/// Where a side looks, as the machinist stands before the machine.
+enum class Toward : unsigned char { left, right, table, up, machinist, fence };
+
+template <>
+inline constexpr std::string_view kWords<Toward>[] = {"left", "right",     "table",
+                                                      "up",   "machinist", "fence"};
+static_assert(std::size(kWords<Toward>) == static_cast<std::size_t>(Toward::fence) + 1);
+
+/// A piece at a machine.
+class Lie {
+ public:
+  /// `worked`: the side through which the cut comes in.
+  Lie(const Piece& piece, WorkedSide worked, const Holding& held);
+
+  /// The side of the piece that looks there.
+  WorkedSide at(Toward toward) const { return sides_[static_cast<std::size_t>(toward)]; }
+  /// Where a side of the piece looks.
+  Toward of(WorkedSide side) const;
+
+ private:
+  std::array<WorkedSide, 6> sides_;
+};
+
+/// The side of its piece that the line bounds which a run's places are told from: the foot, the
+/// left end, the lower edge.
+WorkedSide side_of_line(const Piece& piece, const Run& run);
+
+/// Where that line is at the machine.
+inline Toward hand_of(const Lie& lie, const Piece& piece, const Run& run) {
+  return lie.of(side_of_line(piece, run));
+}
+
+}  // namespace haunch
