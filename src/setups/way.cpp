@@ -156,9 +156,7 @@ bool does(const Machine& machine, Process process) {
   return std::find(machine.does.begin(), machine.does.end(), process) != machine.does.end();
 }
 
-}  // namespace
-
-ShopWay way_for(const Task& task, const std::vector<Machine>& machines) {
+ShopWay first_way(const Task& task, const std::vector<Machine>& machines) {
   ShopWay best;
   for (std::size_t number = 0; number < machines.size(); ++number) {
     if (!does(machines[number], task.process)) continue;
@@ -170,6 +168,49 @@ ShopWay way_for(const Task& task, const std::vector<Machine>& machines) {
   }
   if (!best.machine) best.findings.push_back({WayFault::no_machine, {}, {}});
   return best;
+}
+
+/// What would be another size of the cut or the piece; nothing where none would help.
+std::optional<NamedSize> other_size(const WayFinding& finding, const Task& task) {
+  switch (finding.fault) {
+    case WayFault::cutter_wide:
+      return NamedSize{SizeName::width, finding.value};
+    case WayFault::cutter_missing:
+      if (finding.value == Length()) return {};
+      return NamedSize{SizeName::diameter, finding.value};
+    case WayFault::cutter_short:
+      if (!task.setting.has(SizeName::depth)) return {};
+      return NamedSize{SizeName::depth, finding.value * (task.setting.through ? 2 : 1)};
+    case WayFault::piece_short:
+      // At its end nothing can be worked before it is cut to length.
+      if (task.side().into == 0 && !task.setting.runs.empty()) return {};
+      return NamedSize{SizeName::length, finding.limit};
+    default:
+      return {};
+  }
+}
+
+Task with(Task task, const NamedSize& other) {
+  if (other.name == SizeName::length) {
+    task.size[0] = other.size;
+    return task;
+  }
+  for (NamedSize& size : task.setting.settings)
+    if (size.name == other.name) size.size = other.size;
+  return task;
+}
+
+}  // namespace
+
+ShopWay way_for(const Task& task, const std::vector<Machine>& machines) {
+  ShopWay way = first_way(task, machines);
+  if (!way.machine) return way;
+  for (WayFinding& finding : way.findings) {
+    const std::optional<NamedSize> other = other_size(finding, task);
+    if (other && way_at(machines[*way.machine], with(task, *other)).findings.empty())
+      finding.remedy = other;
+  }
+  return way;
 }
 
 }  // namespace haunch

@@ -37,8 +37,9 @@ struct WayFinding {
   WayFault fault = WayFault::no_machine;
   Length value, limit;
   std::size_t along = 0;  // of a piece: its length, its width or its thickness
-
-  friend bool operator==(const WayFinding&, const WayFinding&) = default;
+  // With this size in its place it can be done at that machine, which was tried: of the cut its
+  // width, depth or diameter; the length at which the piece is worked, and cut off after.
+  std::optional<NamedSize> remedy = {};
 };
 
 /// A way of doing a task in a shop.

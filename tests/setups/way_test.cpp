@@ -1,6 +1,8 @@
 // How a task is done in a shop: the machine, the cutter, the holding, and what stands against it.
 #include "way.h"
 
+#include <tuple>
+
 #include "tasks.h"
 
 namespace haunch {
@@ -41,6 +43,13 @@ std::string usually(const Task& task, Unit unit = Unit::mm) {
   return told(way, machines);
 }
 
+/// What stands against a way, but for its remedy.
+bool is(const WayFinding& finding, WayFault fault, Length value, Length limit,
+        std::size_t along = 0) {
+  return std::tie(finding.fault, finding.value, finding.limit, finding.along) ==
+         std::tie(fault, value, limit, along);
+}
+
 WayFinding only_finding(const ShopWay& way) {
   REQUIRE(way.findings.size() == 1);
   return way.findings.front();
@@ -49,7 +58,7 @@ WayFinding only_finding(const ShopWay& way) {
 TEST_CASE("A shop without a machine for it cannot do it") {
   const ShopWay way = way_for(mortise(14, 70), {machine("saw", {Process::rip})});
   CHECK_FALSE(way.machine);
-  CHECK(only_finding(way) == WayFinding{WayFault::no_machine, {}, {}});
+  CHECK(is(only_finding(way), WayFault::no_machine, {}, {}));
 }
 
 TEST_CASE("Of two machines that can, the one that the shop names first is taken") {
@@ -71,7 +80,7 @@ TEST_CASE("Where none can without a fault the one with the fewest is told, and i
   machines[0].smallest[2] = mm(50);
   const ShopWay way = way_for(mortise(12, 70), machines);
   CHECK(way.machine == 1);
-  CHECK(only_finding(way) == WayFinding{WayFault::cutter_short, mm(60), mm(70)});
+  CHECK(is(only_finding(way), WayFault::cutter_short, mm(60), mm(70)));
 }
 
 TEST_CASE("A mortise takes the chisel that is just as wide, in one pass") {
@@ -91,7 +100,7 @@ TEST_CASE("Else the widest that is narrower, side by side as often as it takes")
 
 TEST_CASE("A cutter is too wide for a mortise, not for a rebate") {
   const ShopWay way = way_for(mortise(10, 50), {mortiser()});
-  CHECK(only_finding(way) == WayFinding{WayFault::cutter_wide, mm(12), mm(10)});
+  CHECK(is(only_finding(way), WayFault::cutter_wide, mm(12), mm(10)));
   CHECK(way.cutter == 0);
   Task rebate = groove(10, 9);
   rebate.process = Process::rebate;
@@ -100,8 +109,8 @@ TEST_CASE("A cutter is too wide for a mortise, not for a rebate") {
 
 TEST_CASE("A cutter that reaches just as deep as the cut does") {
   CHECK(way_for(mortise(12, 70), {mortiser()}).findings.empty());
-  CHECK(only_finding(way_for(mortise(12, 70.1), {mortiser()})) ==
-        WayFinding{WayFault::cutter_short, mm(70), mm(70.1)});
+  CHECK(is(only_finding(way_for(mortise(12, 70.1), {mortiser()})), WayFault::cutter_short, mm(70),
+           mm(70.1)));
 }
 
 TEST_CASE("What goes right through is cut from both edges: the chisel need reach but half") {
@@ -133,8 +142,7 @@ TEST_CASE("A hole wants a bit of just its diameter") {
   const std::vector<Machine> shop{
       machine("drill", {Process::bore}, {{"8", mm(8), {}, {}}, {"10", mm(10), {}, {}}})};
   CHECK(way_for(hole(10, 34), shop).cutter == 1);
-  CHECK(only_finding(way_for(hole(9.5, 34), shop)) ==
-        WayFinding{WayFault::cutter_missing, mm(10), mm(9.5)});
+  CHECK(is(only_finding(way_for(hole(9.5, 34), shop)), WayFault::cutter_missing, mm(10), mm(9.5)));
 }
 
 TEST_CASE("A cutter of which no width is told has any") {
@@ -170,8 +178,7 @@ TEST_CASE("A raised panel takes the raising cutter, and where there is none a st
 TEST_CASE("Standing, a tenon is sawn as deep as it is long; flat, its cheek in passes") {
   Machine saw = machine("saw", {Process::tenon}, {{"cutters", mm(20), mm(40), {}}});
   saw.holds = {{"jig", WorkedLooks::down, DatumLies::at_fence, {}, {}}};
-  CHECK(only_finding(way_for(tenon(76), {saw})) ==
-        WayFinding{WayFault::cutter_short, mm(40), mm(76)});
+  CHECK(is(only_finding(way_for(tenon(76), {saw})), WayFault::cutter_short, mm(40), mm(76)));
   saw.holds = {{"sled", WorkedLooks::sideways, DatumLies::on_table, {}, {}}};
   const ShopWay flat = way_for(tenon(76), {saw});
   CHECK(flat.findings.empty());
@@ -186,9 +193,9 @@ TEST_CASE("A piece is too short, too narrow, too thin to run safely") {
   surface.size = size_mm(200, 15, 8);
   const ShopWay way = way_for(surface, {planer});
   REQUIRE(way.findings.size() == 3);
-  CHECK(way.findings[0] == WayFinding{WayFault::piece_short, mm(200), mm(305), 0});
-  CHECK(way.findings[1] == WayFinding{WayFault::piece_narrow, mm(15), mm(20), 1});
-  CHECK(way.findings[2] == WayFinding{WayFault::piece_thin, mm(8), mm(10), 2});
+  CHECK(is(way.findings[0], WayFault::piece_short, mm(200), mm(305), 0));
+  CHECK(is(way.findings[1], WayFault::piece_narrow, mm(15), mm(20), 1));
+  CHECK(is(way.findings[2], WayFault::piece_thin, mm(8), mm(10), 2));
   surface.size = size_mm(305, 20, 10);
   CHECK(way_for(surface, {planer}).findings.empty());
 }
@@ -205,7 +212,7 @@ TEST_CASE("The first way of holding that takes the piece is used") {
                            limited("longer", 3000)};
   CHECK(way_for(mortise(12, 70), {mortise_machine}).holding == 1);
   const ShopWay way = way_for(mortise(12, 70, size_mm(3100, 118, 44)), {mortise_machine});
-  CHECK(only_finding(way) == WayFinding{WayFault::not_held, mm(3100), mm(600), 0});
+  CHECK(is(only_finding(way), WayFault::not_held, mm(3100), mm(600), 0));
 }
 
 TEST_CASE("A piece stands on its end only where there is room below") {
@@ -214,10 +221,38 @@ TEST_CASE("A piece stands on its end only where there is room below") {
   upright.room_below = mm(600);
   drill.holds = {upright};
   const Triple rail = size_mm(858, 100, 26);
-  CHECK(only_finding(way_for(hole(10, 34, rail, 0), {drill})) ==
-        WayFinding{WayFault::no_room, mm(858), mm(600)});
+  CHECK(is(only_finding(way_for(hole(10, 34, rail, 0), {drill})), WayFault::no_room, mm(858),
+           mm(600)));
   CHECK(way_for(hole(10, 34, rail, 1), {drill}).findings.empty());
   CHECK(way_for(hole(10, 34, size_mm(600, 100, 26), 0), {drill}).findings.empty());
+}
+
+bool has_remedy(const ShopWay& way, SizeName name, Length size) {
+  const auto& remedy = only_finding(way).remedy;
+  return remedy && remedy->name == name && remedy->size == size;
+}
+
+TEST_CASE("The nearest cutter is offered, where with it all would be well") {
+  CHECK(has_remedy(way_for(mortise(10, 50), {mortiser()}), SizeName::width, mm(12)));
+  CHECK(has_remedy(way_for(hole(9.5, 34), {machine("drill", {Process::bore},
+                                                   {{"8", mm(8), {}, {}}, {"9", mm(9), {}, {}}})}),
+                   SizeName::diameter, mm(9)));
+  CHECK_FALSE(only_finding(way_for(mortise(10, 80), {mortiser()})).remedy);
+}
+
+TEST_CASE("A cut that is too deep could be as deep as the cutter reaches, from both edges twice") {
+  Task deep = mortise(12, 118);
+  CHECK(has_remedy(way_for(deep, {mortiser()}), SizeName::depth, mm(70)));
+  deep.setting.through = true;
+  CHECK(has_remedy(way_for(deep, {mortiser({chisel(12, 50)})}), SizeName::depth, mm(100)));
+}
+
+TEST_CASE("A short piece is worked longer and then cut off, unless it is worked at its end") {
+  std::vector<Machine> machines{machine("router", {Process::groove, Process::tenon})};
+  machines[0].smallest[0] = mm(305);
+  CHECK(
+      has_remedy(way_for(groove(8, 9, size_mm(200, 60, 22)), machines), SizeName::length, mm(305)));
+  CHECK_FALSE(only_finding(way_for(tenon(30, size_mm(200, 60, 42)), machines)).remedy);
 }
 
 TEST_CASE("In a usual shop a house door's joints are cut by machine") {
