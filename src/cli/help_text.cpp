@@ -22,7 +22,8 @@ constexpr std::string_view kBrief = R"(
   haunch joints side-door.json --units in
 
 commands: sheet (when none is named), cutlist, joints, check, season;
-          species, moisture, trial, lumber, shop, specs, example, explain;
+          lumber, setups, rod, labels, compare, trial, species, moisture;
+          shop, specs, example, explain;
           schema spec and others; help COMMAND, such as help schema
 specs:    JSON files, folders of them, sheets (.csv), or - for standard input
 options:  --format table|json|csv   --units mm|in   --shop FILE   -o FILE

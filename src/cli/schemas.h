@@ -27,6 +27,7 @@ inline constexpr SchemaRow kSchemas[] = {
     {"report", [](CsvProfile) { return report_schema(); }},
     {"stock", [](CsvProfile) { return stock_schema(); }},
     {"lumber", [](CsvProfile) { return lumber_schema(); }},
+    {"setups", [](CsvProfile) { return setups_schema(); }},
     {"explain", [](CsvProfile) { return explain_schema(); }},
     {"trial", [](CsvProfile) { return trial_schema(); }},
     {"species", [](CsvProfile) { return species_schema(); }},

@@ -1,10 +1,93 @@
+#include <optional>
+#include <utility>
+#include <vector>
+
 #include "commands.h"
 #include "complaints.h"
+#include "order.h"
+#include "output_file.h"
+#include "progress.h"
+#include "report_page.h"
+#include "setups_report.h"
 
 namespace haunch {
+namespace {
 
-ExitStatus run_setups(const Invocation&, const Streams& streams) {
-  return Complaints(streams).refuse("setups: is not made yet");
+/// One run: works all items, then orders the work on them.
+class SetupsRun {
+ public:
+  SetupsRun(const Invocation& invocation, const Streams& streams)
+      : invocation_(invocation),
+        streams_(streams),
+        complaints_(streams),
+        order_(invocation.words, invocation, streams, complaints_) {}
+
+  ExitStatus run() {
+    if (!order_.open()) return complaints_.status();
+    order_.work(kWantedForSetups, [this](ItemReport item) { items_.push_back(std::move(item)); });
+    order_.sum_up("no set-ups are told");
+    const auto shop = shop_with_machines();
+    if (complaints_.status() >= kBadSpec) return complaints_.status();
+    const Unit unit = order_.unit().value_or(Unit::mm);
+    const SetupsReport report =
+        report_setups(std::move(items_), shop ? shop->shop.spec.machines : std::vector<Machine>(),
+                      shop ? shop->file : "", unit);
+    if (report.has_findings()) complaints_.raise(kCheckFailed);
+    write(text_of(report, invocation_.view.unit.value_or(unit)));
+    return complaints_.status();
+  }
+
+ private:
+  /// One order is worked in one shop.
+  std::optional<FoundShop> shop_with_machines() {
+    std::optional<FoundShop> with;
+    for (const FoundShop& shop : order_.shops().found()) {
+      if (shop.shop.spec.machines.empty()) continue;
+      if (with)
+        complaints_.refuse("setups: both " + with->file + " and " + shop.file +
+                           " tell of machines; name one of them with --shop");
+      with = shop;
+    }
+    return with;
+  }
+
+  std::string text_of(const SetupsReport& report, Unit unit) const {
+    const View& view = invocation_.view;
+    if (view.format == Format::json) return setups_json(report, unit);
+    if (view.format == Format::csv) return setups_csv(report, unit, view.csv);
+    bool rounded = false;
+    const std::string page =
+        setups_page(report, LengthPrinter(unit, view.lengths, view.page_width, &rounded));
+    return fitted(page + last_line({}, rounded, unit, view), view.page_width);
+  }
+
+  void write(const std::string& text) {
+    OutputFile file(invocation_.output, streams_.out, identities_of(order_.files(), streams_));
+    {
+      const auto lock = still(streams_);
+      file.append(text, content_of(invocation_.view));
+      file.finish();
+    }
+    complaints_.note(file);
+  }
+
+  const Invocation& invocation_;
+  const Streams& streams_;
+  Complaints complaints_;
+  Order order_;
+  std::vector<ItemReport> items_;
+};
+
+}  // namespace
+
+ExitStatus run_setups(const Invocation& invocation, const Streams& streams) {
+  if (invocation.words.empty())
+    return Complaints(streams).refuse(
+        "setups: no spec is named; give a file, a folder, or - for standard input");
+  Progress progress(streams.err, !invocation.quiet);
+  Streams with_progress = streams;
+  with_progress.progress = &progress;
+  return SetupsRun(invocation, with_progress).run();
 }
 
 }  // namespace haunch

@@ -27,9 +27,11 @@ inline constexpr DocumentFormat kMoistureFormat{"haunch-moisture-1",
 inline constexpr DocumentFormat kSettingsFormat{"haunch-settings-1",
                                                 R"({"const": "haunch-settings-1"})"};
 
+inline constexpr DocumentFormat kSetupsFormat{"haunch-setups-1", R"({"const": "haunch-setups-1"})"};
+
 inline constexpr const DocumentFormat* kFormats[] = {
     &kReportFormat,  &kLumberFormat,   &kExplainFormat, &kTrialFormat,
-    &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat};
+    &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat, &kSetupsFormat};
 
 /// Of this program, "1.2.0".
 std::string_view tool_version();

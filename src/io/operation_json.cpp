@@ -1,9 +1,7 @@
-#include "report_rows.h"
+#include "operation_json.h"
 
 namespace haunch {
 namespace {
-
-constexpr std::string_view kLine = R"({"$ref": "#/$defs/line"})";
 
 struct OperationTold {
   const Assembly& wood;
@@ -11,42 +9,26 @@ struct OperationTold {
 };
 
 struct RunTold {
-  const Assembly& wood;
-  const Run& run;
+  RunTold(const Assembly& wood, const Run& run) : place{wood, run} {}
 
-  const Piece& piece() const { return wood.pieces[run.piece]; }
+  PlaceTold place;
 };
-
-ByName<Length> settings_of(const Operation& operation) {
-  ByName<Length> settings;
-  for (const NamedSize& setting : operation.settings)
-    settings.each.emplace_back(word_of(setting.name), setting.size);
-  return settings;
-}
 
 }  // namespace
 
-template <>
-struct JsonObject<FromShoulder> : JsonObjectDefaults {
-  static constexpr JsonKey<FromShoulder> keys[] = {{"shoulder", the<&FromShoulder::line>},
-                                                   {"from_shoulder", the<&FromShoulder::near>}};
-};
+ByName<Length> settings_told(const std::vector<NamedSize>& settings) {
+  ByName<Length> told;
+  for (const NamedSize& setting : settings)
+    told.each.emplace_back(word_of(setting.name), setting.size);
+  return told;
+}
 
 template <>
 struct JsonObject<RunTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "run";
   static constexpr JsonKey<RunTold> keys[] = {
-      {"part", [](auto& it) -> const std::string& { return it.piece().mark; }},
-      {"feature", [](auto& it) { return it.run.feature; }, R"("minimum": 0)"},
-      {"joint", [](auto& it) { return joint_id_of(it.run.joint); }},
-      {"side", [](auto& it) { return side_of(it.piece(), it.run.side); }},
-      {"from", [](auto& it) { return it.run.from; }, kLine},
-      {"near", [](auto& it) { return it.run.near; }},
-      {"far", [](auto& it) { return it.run.far; }},
-      {"to", [](auto& it) { return it.run.to; }, kLine},
-      {"from_other_end", [](auto& it) { return it.run.from_other_end; }},
-      {among, [](auto& it) -> const std::optional<FromShoulder>& { return it.run.from_shoulder; }},
-      {"straight", [](auto& it) { return it.run.straight; }}};
+      {"part", [](auto& it) -> const std::string& { return it.place.piece().mark; }},
+      {among, the<&RunTold::place>}};
 };
 
 template <>
@@ -58,7 +40,7 @@ struct JsonObject<OperationTold> : JsonObjectDefaults {
       {"cut",
        [](auto& it) { return only_if(it.operation.cut != Cut::whole, word_of(it.operation.cut)); },
        R"({"enum": ["face-cheek", "back-cheek", "face-cope", "back-cope", "haunch", "flare"]})"},
-      {"settings", [](auto& it) { return settings_of(it.operation); }},
+      {"settings", [](auto& it) { return settings_told(it.operation.settings); }},
       {"through", [](auto& it) { return only_if(it.operation.through, true); }},
       {"open_end", [](auto& it) { return only_if(it.operation.open_end, true); }},
       {"both_faces", [](auto& it) { return only_if(it.operation.both_faces, true); }},

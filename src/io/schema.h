@@ -22,6 +22,9 @@ std::string lumber_schema();
 /// Of what explain says, format haunch-explain-1, made from the rows that it is written by.
 std::string explain_schema();
 
+/// Of what setups says, format haunch-setups-1, made from the rows that it is written by.
+std::string setups_schema();
+
 /// Of what trial says, format haunch-trial-1, made from the rows that it is written by.
 std::string trial_schema();
 

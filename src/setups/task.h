@@ -18,6 +18,41 @@ struct PieceOf {
   friend auto operator<=>(const PieceOf&, const PieceOf&) = default;
 };
 
+/// Where in the making of a piece a task stands. The order is that in which they come.
+enum class Step : unsigned char {
+  length_over,
+  width_over,
+  face_and_edge_over,
+  thickness_over,  // then it rests
+  boards_together,
+  face_and_edge,
+  thickness,
+  width,
+  length,
+  sheet,
+  strips,
+  cut,  // joints, edges, holes
+  together,
+  fitting,  // on what is glued up
+};
+
+template <>
+inline constexpr std::string_view kWords<Step>[] = {"crosscut-over-length",
+                                                    "rip-over-width",
+                                                    "first-face-and-edge",
+                                                    "first-thickness",
+                                                    "glue-up-boards",
+                                                    "face-and-edge",
+                                                    "thickness",
+                                                    "rip-to-width",
+                                                    "crosscut-to-length",
+                                                    "cut-sheet",
+                                                    "glue-edge-strips",
+                                                    "cut",
+                                                    "glue-up",
+                                                    "fit"};
+static_assert(std::size(kWords<Step>) == static_cast<std::size_t>(Step::fitting) + 1);
+
 struct Task {
   PieceOf of;
   Process process = Process::groove;
@@ -27,6 +62,8 @@ struct Task {
   std::vector<std::size_t> goes_on_with;
   Operation setting = {};  // its runs are those of this piece
   Triple size = {};        // of the piece as it comes to the machine
+  Step step = Step::cut;
+  std::size_t group = 0;  // of what is glued up: which group of its item's
 
   /// Where the work comes in; of sawing and milling, that has no runs, nothing to speak of.
   WorkedSide side() const {

@@ -1,0 +1,206 @@
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+#include "machine_sets.h"
+#include "order_marks.h"
+#include "report_page.h"
+#include "setups_words.h"
+
+namespace haunch {
+namespace {
+
+/// Lays out set-ups that follow on each other at one machine and do the same.
+class SetupsPage {
+ public:
+  SetupsPage(const SetupsReport& report, const LengthPrinter& lengths)
+      : report_(report), lengths_(lengths) {}
+
+  std::string text() {
+    std::string page = head();
+    const auto& setups = report_.plan.setups;
+    for (std::size_t first = 0; first < setups.size();) {
+      std::size_t end = first + 1;
+      while (end < setups.size() && go_together(setups[first], setups[end]))
+        ++end;
+      page += "\n" + block(first, end);
+      first = end;
+    }
+    return page + "\n" + cautions();
+  }
+
+ private:
+  static bool go_together(const Setup& a, const Setup& b) {
+    return a.machine == b.machine && a.operation() == b.operation();
+  }
+
+  bool is_one_item() const { return report_.items.size() == 1; }
+
+  std::string head() const {
+    std::string text;
+    for (const ItemReport& item : report_.items)
+      text += (text.empty() ? "" : ", ") + item.job->id +
+              (item.job->quantity > 1 ? ", " + std::to_string(item.job->quantity) + " off" : "");
+    const std::string count = std::to_string(report_.plan.setups.size());
+    text = wrapped(text + ": " + count + " set-ups, in the order of the work; sizes in " +
+                       unit_words(lengths_.unit()),
+                   lengths_.page_width(), 2) +
+           "\n";
+    if (report_.shop.empty())
+      return text +
+             paragraph("no shop file tells of machines; usual ones are taken: " + machines());
+    return text + paragraph("machines of " + report_.shop);
+  }
+
+  /// Those that something is run on.
+  std::string machines() const {
+    std::vector<std::string> names;
+    for (const Setup& setup : report_.plan.setups)
+      if (const std::string name = report_.machine_name(setup);
+          std::find(names.begin(), names.end(), name) == names.end())
+        names.push_back(name);
+    std::string text;
+    for (const std::string& name : names)
+      text += (text.empty() ? "" : ", ") + name;
+    return text;
+  }
+
+  std::string block(std::size_t first, std::size_t end) const {
+    const Setup& setup = report_.plan.setups[first];
+    std::string title = operation_words(setup);
+    std::transform(title.begin(), title.end(), title.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
+    std::string text = title + ", " + report_.machine_name(setup) + "\n";
+    if (setup.pieces.front().runs.empty()) return text + sawing(first, end);
+    for (std::size_t number = first; number < end; ++number)
+      text += joint(number);
+    return text;
+  }
+
+  // ---- sawing, milling, glue-up
+
+  std::string sawing(std::size_t first, std::size_t end) const {
+    TextTable table({"", "set to", "first piece", "pieces"});
+    for (std::size_t number = first; number < end; ++number) {
+      const Setup& setup = report_.plan.setups[number];
+      const bool limited = setup.first_piece && setup.first_piece->least;
+      table.add({setup_id(number), settings_text(setup.settings, lengths_),
+                 limited ? first_piece_text(*setup.first_piece, lengths_) : "",
+                 marks_of_all(setup)});
+    }
+    return table.text(lengths_, 2) + rest(report_.plan.setups[end - 1]) + findings(first, end);
+  }
+
+  static std::string rest(const Setup& setup) {
+    if (setup.rest_days == 0) return {};
+    return paragraph("then let all rest in stick, " + std::to_string(setup.rest_days) +
+                     (setup.rest_days == 1 ? " day" : " days") + " at least");
+  }
+
+  std::string marks_of_all(const Setup& setup) const {
+    std::vector<std::string> marks;
+    for (const SetupPiece& piece : setup.pieces)
+      if (const std::string mark = mark_of(piece);
+          std::find(marks.begin(), marks.end(), mark) == marks.end())
+        marks.push_back(mark);
+    return joined(marks);
+  }
+
+  /// "A"; of several items "K1/A", of several alike of one "K1/A x3".
+  std::string mark_of(const SetupPiece& piece) const {
+    const std::string& mark = report_.piece_of(piece).mark;
+    if (is_one_item()) return mark;
+    const std::int64_t count = report_.count_of(piece);
+    return order_mark(report_.item_of(piece).job->id, mark) +
+           (count > 1 ? " x" + std::to_string(count) : "");
+  }
+
+  // ---- joints, edges, holes
+
+  std::string joint(std::size_t number) const {
+    const Setup& setup = report_.plan.setups[number];
+    std::string line = setup_id(number) + "  " + settings_text(setup.settings, lengths_);
+    for (const std::string& more : {report_.cutter_name(setup), report_.holding_name(setup)})
+      if (!more.empty()) line += "; " + more;
+    if (setup.passes > 1) line += "; in " + std::to_string(setup.passes) + " passes";
+    std::string text = hanging(line);
+    if (setup.first_piece && setup.first_piece->least)
+      text += paragraph("first piece: " + first_piece_text(*setup.first_piece, lengths_), 4);
+    TextTable table({"piece", "worked", "from", "places"});
+    for (const SetupPiece& piece : setup.pieces)
+      add_rows(table, piece);
+    return text + table.text(lengths_, 4) + second_faces(setup) + horns(setup) +
+           findings(number, number + 1);
+  }
+
+  /// A row for each line that places are told from.
+  void add_rows(TextTable& table, const SetupPiece& piece) const {
+    const Piece& wood = report_.piece_of(piece);
+    std::vector<Run> left = piece.runs;
+    while (!left.empty()) {
+      const Line from = left.front().from;
+      const auto others = std::stable_partition(left.begin(), left.end(),
+                                                [&](const Run& run) { return run.from == from; });
+      const std::vector<Run> its(left.begin(), others);
+      left.erase(left.begin(), others);
+      std::string worked = place_of(wood, its.front());
+      if (piece.both_faces) worked += ", both faces";
+      table.add_alike({Cell::of_mark(mark_of(piece)), worked, std::string(word_of(from)),
+                       places_text(wood, its, lengths_)});
+    }
+  }
+
+  std::string second_faces(const Setup& setup) const {
+    std::set<std::string> told;
+    for (const SetupPiece& piece : setup.pieces)
+      if (piece.second_face)
+        told.insert("second face of " + report_.piece_of(piece).name +
+                    ": measure what the first has left; set the depth to that less " +
+                    lengths_.fine().one(piece.second_face->leaves) + ", but to no more than " +
+                    lengths_.one(piece.second_face->most));
+    std::string text;
+    for (const std::string& each : told)
+      text += hanging(each, 4);
+    return text;
+  }
+
+  std::string horns(const Setup& setup) const {
+    const auto its = std::find_if(setup.pieces.begin(), setup.pieces.end(),
+                                  [](const SetupPiece& piece) { return piece.horn > Length(); });
+    if (its == setup.pieces.end()) return {};
+    return hanging("horns are still on: the foot is " + lengths_.one(its->horn) +
+                       " in from the end that is sawn",
+                   4);
+  }
+
+  std::string findings(std::size_t first, std::size_t end) const {
+    std::string text;
+    for (std::size_t number = first; number < end; ++number)
+      for (const SetupPiece& piece : report_.plan.setups[number].pieces)
+        for (const WayFinding& finding : piece.findings)
+          text += hanging("FAIL " + setup_id(number) + " " + mark_of(piece) + ": " +
+                          finding_text(finding, lengths_));
+    return text;
+  }
+
+  std::string cautions() const {
+    return wrapped(
+               "Guards on, dust drawn off, work held; try each set-up in scrap of the same "
+               "thickness first. What stands here orders the work; it does not make a machine "
+               "safe: "
+               "its maker's book and the rules of the place decide.",
+               lengths_.page_width(), 0) +
+           "\n";
+  }
+
+  const SetupsReport& report_;
+  const LengthPrinter& lengths_;
+};
+
+}  // namespace
+
+std::string setups_page(const SetupsReport& report, const LengthPrinter& lengths) {
+  return SetupsPage(report, lengths).text();
+}
+
+}  // namespace haunch

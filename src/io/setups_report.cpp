@@ -1,0 +1,63 @@
+#include "setups_report.h"
+
+#include <algorithm>
+
+#include "panel_trial.h"
+#include "trial.h"
+
+namespace haunch {
+namespace {
+
+SetupItem setup_item(const ItemReport& report) {
+  const Job& job = *report.job;
+  SetupItem item;
+  item.wood = &report.wood;
+  item.making = &*report.making;
+  item.orders = report.together.orders;
+  item.quantity = job.quantity;
+  item.milling = usual_milling(job.unit);
+  item.most_unequal = most_unequal(job.unit);
+  item.loosest_fit = (job.tolerances ? job.tolerances->fit : usual_band(job.unit)).max;
+  if (job.tolerances)
+    for (std::size_t i = 0; i < kDimensions; ++i)
+      item.plus_minus[i] = job.tolerances->each[i].plus_minus;
+  return item;
+}
+
+}  // namespace
+
+std::string SetupsReport::machine_name(const Setup& setup) const {
+  return setup.machine ? machines[*setup.machine].name : "no machine";
+}
+
+std::string SetupsReport::cutter_name(const Setup& setup) const {
+  return setup.cutter ? machines[*setup.machine].cutters[*setup.cutter].name : "";
+}
+
+std::string SetupsReport::holding_name(const Setup& setup) const {
+  return setup.holding ? machines[*setup.machine].holds[*setup.holding].name : "";
+}
+
+bool SetupsReport::has_findings() const {
+  return std::any_of(plan.setups.begin(), plan.setups.end(), [](const Setup& setup) {
+    return std::any_of(setup.pieces.begin(), setup.pieces.end(),
+                       [](const SetupPiece& piece) { return !piece.findings.empty(); });
+  });
+}
+
+std::string setup_id(std::size_t number) {
+  return "S" + std::to_string(number + 1);
+}
+
+SetupsReport report_setups(std::vector<ItemReport> items, std::vector<Machine> machines,
+                           std::string shop, Unit unit) {
+  SetupsReport report{unit, std::move(items), std::move(machines), std::move(shop), {}};
+  if (report.machines.empty()) report.machines = usual_machines(unit);
+  std::vector<SetupItem> worked;
+  for (const ItemReport& item : report.items)
+    worked.push_back(setup_item(item));
+  report.plan = plan_setups(worked, report.machines);
+  return report;
+}
+
+}  // namespace haunch

@@ -1,0 +1,108 @@
+#include "setups_words.h"
+
+#include <algorithm>
+
+#include "machine_sets.h"
+
+namespace haunch {
+namespace {
+
+std::string setting_text(const NamedSize& setting, const LengthPrinter& lengths) {
+  const std::string size = lengths.fine().one(setting.size);
+  switch (setting.name) {
+    case SizeName::length:
+      return size + " long";
+    case SizeName::width:
+      return size + " wide";
+    case SizeName::thickness:
+      return size + " thick";
+    case SizeName::depth:
+      return size + " deep";
+    case SizeName::diameter:
+      return size + " in diameter";
+    case SizeName::from_face:
+      return size + " from the face side";
+    case SizeName::from_edge:
+      return size + " from the edge";
+    case SizeName::from_shoulder:
+      return size + " from the shoulder";
+    default:
+      break;
+  }
+  std::string name(word_of(setting.name));
+  std::replace(name.begin(), name.end(), '_', ' ');
+  return name + " " + size;
+}
+
+bool is_whole_length(const Piece& piece, const Run& run) {
+  return run.side.into != 0 && run.far && run.near == Length() && *run.far == piece.blank[0];
+}
+
+std::string place_text(const Piece& piece, const Run& run, const LengthPrinter& lengths) {
+  if (is_whole_length(piece, run)) return "the whole length";
+  std::string text = lengths.one(run.near);
+  if (run.far) text += " to " + lengths.one(*run.far);
+  return text;
+}
+
+}  // namespace
+
+std::string settings_text(const std::vector<NamedSize>& settings, const LengthPrinter& lengths) {
+  std::string text;
+  for (const NamedSize& setting : settings)
+    text += (text.empty() ? "" : ", ") + setting_text(setting, lengths);
+  return text;
+}
+
+std::string places_text(const Piece& piece, const std::vector<Run>& runs,
+                        const LengthPrinter& lengths) {
+  std::vector<Run> in_order = runs;
+  std::sort(in_order.begin(), in_order.end(),
+            [](const Run& a, const Run& b) { return a.near < b.near; });
+  std::string text;
+  for (const Run& run : in_order)
+    text += (text.empty() ? "" : ", ") + place_text(piece, run, lengths);
+  return text;
+}
+
+std::string first_piece_text(const FirstPiece& first, const LengthPrinter& lengths) {
+  const LengthPrinter fine = lengths.fine();
+  std::string text = std::string(word_of(first.size)) + " " + fine.one(first.wanted);
+  if (first.least && first.most)
+    text += ", " + fine.one(*first.least) + " to " + fine.one(*first.most);
+  return text;
+}
+
+std::string operation_words(const Setup& setup) {
+  std::string words = setup.operation();
+  std::replace(words.begin(), words.end(), '-', ' ');
+  return words;
+}
+
+std::string finding_text(const WayFinding& finding, const LengthPrinter& lengths) {
+  const std::string is = lengths.one(finding.value);
+  const std::string may_be = lengths.one(finding.limit);
+  switch (finding.fault) {
+    case WayFault::no_machine:
+      return "no machine does this";
+    case WayFault::cutter_wide:
+      return "the narrowest cutter is " + is + " wide, the cut only " + may_be;
+    case WayFault::cutter_short:
+      return "the cutter reaches " + is + ", the cut is " + may_be + " deep";
+    case WayFault::cutter_missing:
+      return "there is no cutter that makes it";
+    case WayFault::piece_short:
+      return is + " long; not safe under " + may_be;
+    case WayFault::piece_narrow:
+      return is + " wide; not safe under " + may_be;
+    case WayFault::piece_thin:
+      return is + " thick; not safe under " + may_be;
+    case WayFault::not_held:
+      return "goes into none of the ways of holding the work";
+    case WayFault::no_room:
+      return is + " long: it cannot stand on its end here, where there is room for " + may_be;
+  }
+  return {};
+}
+
+}  // namespace haunch

@@ -1,0 +1,180 @@
+#include "joint_tasks.h"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+namespace haunch {
+namespace {
+
+/// What is worked on a leaf, frame or case that stands together already: what is let in where it
+/// hangs, what is planed to follow, what runs round it.
+bool is_fitted(FeatureKind kind) {
+  switch (kind) {
+    case FeatureKind::arched_head:
+    case FeatureKind::planed_taper:
+    case FeatureKind::lip_rebate:
+    case FeatureKind::meeting_rebate:
+    case FeatureKind::bevel:
+    case FeatureKind::gain:
+    case FeatureKind::bore:
+    case FeatureKind::lock_mortise:
+    case FeatureKind::faceplate:
+    case FeatureKind::strike_mortise:
+    case FeatureKind::strike_plate:
+    case FeatureKind::recess:
+      return true;
+    default:
+      return false;
+  }
+}
+
+bool same_side(const Run& a, const Run& b) {
+  return a.piece == b.piece && a.side == b.side;
+}
+
+void add_once(std::vector<std::size_t>& numbers, std::size_t number) {
+  if (std::find(numbers.begin(), numbers.end(), number) == numbers.end()) numbers.push_back(number);
+}
+
+class JointTasks {
+ public:
+  JointTasks(const SetupItem& item, std::size_t number) : item_(item), number_(number) {}
+
+  std::vector<Task> all() {
+    for (const Operation& operation : item_.making->operations)
+      take(operation);
+    claim_features();
+    for (std::size_t group = 0; group < item_.wood->groups.size(); ++group)
+      glue(group);
+    return std::move(tasks_);
+  }
+
+ private:
+  /// One task for each side of each piece.
+  void take(const Operation& operation) {
+    const std::size_t first = tasks_.size();
+    for (const Run& run : operation.runs) {
+      const auto its =
+          std::find_if(tasks_.begin() + static_cast<std::ptrdiff_t>(first), tasks_.end(),
+                       [&](const Task& task) { return same_side(task.setting.runs.front(), run); });
+      Task& task = its == tasks_.end() ? begin(operation, run) : *its;
+      task.setting.runs.push_back(run);
+      add_once(task.features, run.feature);
+    }
+  }
+
+  Task& begin(const Operation& operation, const Run& run) {
+    Task& task = tasks_.emplace_back();
+    task.of = {number_, run.piece};
+    task.process = operation.cut == Cut::face_cope || operation.cut == Cut::back_cope
+                       ? Process::cope
+                       : process_of(operation.makes);
+    task.setting = operation;
+    task.setting.runs.clear();
+    const Piece& piece = item_.wood->pieces[run.piece];
+    task.size = piece.blank;
+    task.step = is_fitted(operation.makes) ? Step::fitting : Step::cut;
+    if (task.step == Step::cut) task.size[0] += piece.horn * 2;
+    task.group = piece.group;
+    return task;
+  }
+
+  /// A feature that takes several settings is made by the first of them; the others go on with it.
+  void claim_features() {
+    std::set<std::pair<std::size_t, std::size_t>> made;
+    for (Task& task : tasks_)
+      for (const std::size_t feature : std::exchange(task.features, {})) {
+        const bool is_new = made.insert({task.of.piece, feature}).second;
+        (is_new ? task.features : task.goes_on_with).push_back(feature);
+      }
+  }
+
+  void glue(std::size_t group) {
+    const auto& pieces = item_.wood->pieces;
+    for (std::size_t piece = 0; piece < pieces.size(); ++piece) {
+      if (pieces[piece].group != group) continue;
+      Task task;
+      task.of = {number_, piece};
+      task.process = Process::glue;
+      task.size = pieces[piece].blank;
+      task.step = Step::together;
+      task.group = group;
+      tasks_.push_back(std::move(task));
+    }
+  }
+
+  const SetupItem& item_;
+  std::size_t number_;
+  std::vector<Task> tasks_;
+};
+
+}  // namespace
+
+Process process_of(FeatureKind kind) {
+  switch (kind) {
+    case FeatureKind::groove:
+    case FeatureKind::spline_slot:
+      return Process::groove;
+    case FeatureKind::rebate:
+    case FeatureKind::glass_rebate:
+    case FeatureKind::lip_rebate:
+    case FeatureKind::meeting_rebate:
+    case FeatureKind::tongue:
+      return Process::rebate;
+    case FeatureKind::mortise:
+    case FeatureKind::haunching:
+    case FeatureKind::lock_mortise:
+    case FeatureKind::strike_mortise:
+    case FeatureKind::slot:
+      return Process::mortise;
+    case FeatureKind::tenon:
+    case FeatureKind::lap:
+      return Process::tenon;
+    case FeatureKind::housing:
+      return Process::house;
+    case FeatureKind::mitre:
+    case FeatureKind::moulding_mitre:
+      return Process::mitre;
+    case FeatureKind::pin_hole:
+    case FeatureKind::dowel_hole:
+    case FeatureKind::bore:
+    case FeatureKind::shelf_pin_holes:
+    case FeatureKind::hinge_cup:
+    case FeatureKind::screw_hole:
+      return Process::bore;
+    case FeatureKind::moulding:
+    case FeatureKind::rounding:
+      return Process::mould;
+    case FeatureKind::raise:
+      return Process::raise;
+    case FeatureKind::arch:
+    case FeatureKind::arched_head:
+    case FeatureKind::arched_top:
+      return Process::curve;
+    case FeatureKind::planed_taper:
+    case FeatureKind::bevel:
+    case FeatureKind::taper:
+    case FeatureKind::skew:
+      return Process::taper;
+    case FeatureKind::gain:
+    case FeatureKind::faceplate:
+    case FeatureKind::strike_plate:
+    case FeatureKind::recess:
+      return Process::recess;
+    case FeatureKind::notch:
+      return Process::notch;
+    case FeatureKind::tails:
+    case FeatureKind::sockets:
+      return Process::dovetail;
+    case FeatureKind::fingers:
+      return Process::finger;
+  }
+  return Process::recess;
+}
+
+std::vector<Task> joint_tasks(const SetupItem& item, std::size_t number) {
+  return JointTasks(item, number).all();
+}
+
+}  // namespace haunch

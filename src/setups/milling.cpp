@@ -1,0 +1,110 @@
+#include "milling.h"
+
+#include "glue_up.h"
+#include "sawn.h"
+
+namespace haunch {
+namespace {
+
+/// Turned or bought as rod.
+bool is_rod(Role role) {
+  return role == Role::dowel || role == Role::pin;
+}
+
+class PieceMilling {
+ public:
+  PieceMilling(std::vector<Task>& tasks, const SetupItem& item, PieceOf of)
+      : tasks_(tasks),
+        rule_(item.milling),
+        of_(of),
+        piece_(item.wood->pieces[of.piece]),
+        size_(cut_sizes(piece_)) {
+    size_[0] += piece_.horn * 2;
+  }
+
+  void solid() {
+    const Triple over{size_[0] + rule_.allowances.length, size_[1] + rule_.allowances.width,
+                      size_[2] + rule_.allowances.face};
+    const Length widest = piece_.role == Role::panel ? rule_.widest_strip : rule_.widest_board;
+    const bool glued = over[1] > widest;
+    first_milling({over[0], glued ? strip_width(over[1], widest) : over[1], over[2]});
+    if (glued)
+      add(Step::boards_together, Process::glue, {{SizeName::width, over[1]}}, over);
+    else
+      add(Step::face_and_edge, Process::surface, {}, over);
+    add(Step::thickness, Process::thickness, {{SizeName::thickness, size_[2]}}, over);
+    add(Step::width, Process::rip, {{SizeName::width, size_[1]}}, {over[0], over[1], size_[2]});
+    to_length();
+  }
+
+  void to_length() { add(Step::length, Process::crosscut, {{SizeName::length, size_[0]}}, size_); }
+
+  void sheet() {
+    add(Step::sheet, Process::cut_sheet,
+        {{SizeName::length, size_[0]}, {SizeName::width, size_[1]}}, size_);
+  }
+
+  void strips() {
+    for (const EdgeStrip& strip : piece_.strips)
+      add(Step::strips, Process::glue, {{SizeName::thickness, strip.thickness}}, size_);
+  }
+
+ private:
+  void first_milling(const Triple& over) {
+    add(Step::length_over, Process::crosscut, {{SizeName::length, over[0]}}, over);
+    add(Step::width_over, Process::rip, {{SizeName::width, over[1]}}, over);
+    add(Step::face_and_edge_over, Process::surface, {}, over);
+    add(Step::thickness_over, Process::thickness, {{SizeName::thickness, over[2]}}, over);
+  }
+
+  /// Of the fewest that make it up.
+  Length strip_width(Length wanted, Length widest) const {
+    const lumber::StripRule rule{widest, rule_.jointing, Length::from_steps(1)};
+    const auto strips = lumber::strips_for(wanted, rule, widest + rule_.jointing * 2);
+    return strips ? strips->width : wanted;
+  }
+
+  void add(Step step, Process process, std::vector<NamedSize> settings, const Triple& size) {
+    Task task;
+    task.of = of_;
+    task.process = process;
+    task.setting.settings = std::move(settings);
+    task.size = size;
+    task.step = step;
+    tasks_.push_back(std::move(task));
+  }
+
+  std::vector<Task>& tasks_;
+  const MillingRule& rule_;
+  PieceOf of_;
+  const Piece& piece_;
+  Triple size_;
+};
+
+}  // namespace
+
+MillingRule usual_milling(Unit unit) {
+  const bool mm = unit == Unit::mm;
+  return {lumber::usual_allowances(unit), mm ? Length::from_mm(150) : Length::from_inch_parts(6),
+          mm ? Length::from_mm(250) : Length::from_inch_parts(10),
+          mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8)};
+}
+
+std::vector<Task> milling_tasks(const SetupItem& item, std::size_t number) {
+  std::vector<Task> tasks;
+  const auto& pieces = item.wood->pieces;
+  for (std::size_t piece = 0; piece < pieces.size(); ++piece) {
+    PieceMilling milling(tasks, item, {number, piece});
+    if (pieces[piece].matter == Matter::glass) continue;
+    if (pieces[piece].matter == Matter::board)
+      milling.sheet();
+    else if (is_rod(pieces[piece].role))
+      milling.to_length();
+    else
+      milling.solid();
+    milling.strips();
+  }
+  return tasks;
+}
+
+}  // namespace haunch
