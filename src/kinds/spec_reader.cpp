@@ -292,8 +292,9 @@ class KeyReader {
   void take_fittings(const Value&, const std::string&, Key key) {
     spec_.fittings = fittings_of(items_of(key));
   }
-  void take_machines(const Value&, const std::string&, Key key) {
+  void take_machines(const Value& value, const std::string& path, Key key) {
     spec_.machines = machines_of(items_of(key));
+    check_machines(read_, value, spec_.machines, path);
   }
   void take_recesses(const Value& value, const std::string& path, Key key) {
     for (std::size_t i = 0; i < value.list.size(); ++i)

@@ -124,4 +124,55 @@ TEST_CASE("A shop file holds what is for house doors and for cabinet doors besid
   CHECK(shop_refusal(R"({"units": "mm", "house": 3})").starts_with("/house"));
 }
 
+TEST_CASE("Machines are read in the shop's order, with all that is told of them") {
+  const ShopDefaults own = shop(R"({"units": "mm", "machines": [
+    {"name": "mortiser", "does": ["mortise"],
+     "cutters": [{"name": "16 mm chisel", "width": 16, "reach": 90}, {"name": "chain"}],
+     "holds": [{"name": "vice", "length": {"least": 300, "most": 2200}, "room_below": 800}],
+     "smallest": {"length": 150}, "set_minutes": 8, "piece_minutes": 1.5},
+    {"name": "bench", "does": ["recess", "glue"]}]})");
+  REQUIRE(own.spec.machines.size() == 2);
+  const Machine& mortiser = own.spec.machines.front();
+  CHECK(mortiser.does == std::vector{Process::mortise});
+  CHECK(mortiser.cutters[0].width == mm(16));
+  CHECK_FALSE(mortiser.cutters[1].width);
+  CHECK(mortiser.holds[0].size[0].most == mm(2200));
+  CHECK(mortiser.holds[0].room_below == mm(800));
+  CHECK(mortiser.smallest[0] == mm(150));
+  CHECK(mortiser.piece_minutes == 1.5);
+  CHECK(own.spec.machines[1].does == std::vector{Process::recess, Process::glue});
+}
+
+TEST_CASE("Limits that nothing lies between are refused; a single size is none") {
+  const auto held = [](std::string_view range) {
+    return shop_refusal(R"({"units": "mm", "machines": [{"name": "saw", "does": ["rip"],
+                            "holds": [{"name": "flat", "width": )" +
+                        std::string(range) + "}]}]}");
+  };
+  CHECK(held(R"({"least": 300, "most": 200})") ==
+        "/machines/0/holds/0/width/least: 300 is more than \"most\", 200; nothing goes into it");
+  CHECK(held(R"({"least": 300, "most": 300})").empty());
+  CHECK(held(R"({"least": 300})").empty());
+}
+
+TEST_CASE("Two machines of one name are refused, and a process that one does twice") {
+  CHECK(shop_refusal(R"({"machines": [{"name": "saw", "does": ["rip", "rip"]},
+                                      {"name": "saw", "does": ["crosscut"]}]})") ==
+        "/machines/0/does/1: \"rip\" stands here twice; keep one\n"
+        "/machines/1/name: \"saw\" is the name of another machine too; give each its own");
+}
+
+TEST_CASE("What is worked up has its datum at the fence, worked sideways on the table or there") {
+  const auto held = [](std::string_view how) {
+    return shop_refusal(R"({"machines": [{"name": "saw", "does": ["rip"],
+                            "holds": [{"name": "flat", )" +
+                        std::string(how) + "}]}]}");
+  };
+  CHECK(held(R"("datum": "table")") ==
+        "/machines/0/holds/0/datum: the table is under what is worked up or down, so that its "
+        "datum is at the fence; write \"fence\", or \"worked\": \"sideways\"");
+  CHECK(held(R"("datum": "table", "worked": "sideways")").empty());
+  CHECK(held(R"("datum": "fence", "worked": "sideways")").empty());
+}
+
 }  // namespace haunch::test
