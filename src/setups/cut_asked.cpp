@@ -35,7 +35,8 @@ CutAsked of_depth(Length depth) {
 CutAsked of_recess(const Operation& setting, WidthAsked fit, SizeName across) {
   CutAsked asked = of_depth(setting.setting(SizeName::depth));
   if (setting.through) asked.reach = asked.depth - floor_half(asked.depth);
-  if (!setting.has(across) || setting.cut == Cut::flare) return asked;
+  asked.round_ends = setting.makes == FeatureKind::mortise && setting.has(SizeName::radius);
+  if (!setting.has(across)) return asked;
   asked.fit = fit;
   asked.width = setting.setting(across);
   return asked;
@@ -70,12 +71,21 @@ CutAsked of_moulding(const Operation& setting) {
   return asked;
 }
 
+std::string in_small_letters(std::string_view name) {
+  std::string small(name);
+  std::transform(small.begin(), small.end(), small.begin(),
+                 [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+  return small;
+}
+
 }  // namespace
 
+bool is_chisel(std::string_view cutter) {
+  return in_small_letters(cutter).find("chisel") != std::string::npos;
+}
+
 std::string_view shape_of(std::string_view cutter) {
-  std::string name(cutter);
-  std::transform(name.begin(), name.end(), name.begin(),
-                 [](unsigned char letter) { return static_cast<char>(std::tolower(letter)); });
+  const std::string name = in_small_letters(cutter);
   for (const NamedShape& named : kShapes)
     if (name.find(named.word) != std::string::npos) return named.shape;
   return {};

@@ -23,6 +23,7 @@ struct CutAsked {
                                 // sides half the depth
   std::string_view shape = {};  // as cutters are named after it, which is taken if there is one
   bool shape_needed = false;    // of a moulding: no other does
+  bool round_ends = false;      // of a mortise: a chisel leaves them square
 };
 
 /// `held`: how, where that is known; a tenon lying flat is cut from the side.
@@ -31,5 +32,7 @@ CutAsked cut_asked(const Task& task, const Holding* held);
 /// The shape that a cutter is named after, as "cove" of a "6 mm cove cutter": it cuts no other.
 /// Empty: it cuts straight.
 std::string_view shape_of(std::string_view cutter);
+/// Whether it is named one.
+bool is_chisel(std::string_view cutter);
 
 }  // namespace haunch

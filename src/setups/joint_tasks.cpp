@@ -37,6 +37,15 @@ void add_once(std::vector<std::size_t>& numbers, std::size_t number) {
   if (std::find(numbers.begin(), numbers.end(), number) == numbers.end()) numbers.push_back(number);
 }
 
+/// What comes to the machine once it is glued up, along the axes of one of its pieces.
+Triple size_of_whole(const Assembly& wood, const Piece& piece) {
+  const Box whole = placed_blanks(wood, piece.group);
+  Triple size;
+  for (std::size_t own = 0; own < size.size(); ++own)
+    size[own] = whole.extent(static_cast<std::size_t>(piece.place.axes[own]));
+  return size;
+}
+
 class JointTasks {
  public:
   JointTasks(const SetupItem& item, std::size_t number) : item_(item), number_(number) {}
@@ -73,8 +82,8 @@ class JointTasks {
     task.setting = operation;
     task.setting.runs.clear();
     const Piece& piece = item_.wood->pieces[run.piece];
-    task.size = piece.blank;
     task.step = is_fitted(operation.makes) ? Step::fitting : Step::cut;
+    task.size = task.step == Step::fitting ? size_of_whole(*item_.wood, piece) : piece.blank;
     if (task.step == Step::cut) task.size[0] += piece.horn * 2;
     task.group = piece.group;
     return task;

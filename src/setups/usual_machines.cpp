@@ -135,7 +135,7 @@ class UsualMachines {
                 {8, 0.5, 0.5});
     it.cutters = router_cutters();
     it.cutters.push_back({"panel-raising cutter", {}, size(25, 16), size(4, 3)});
-    it.holds = {along_fence(WorkedLooks::down, up_to(2500, 100), up_to(800, 32))};
+    it.holds = {along_fence(WorkedLooks::down, up_to(3000, 120), up_to(800, 32))};
     it.smallest[0] = shortest();
     return it;
   }
@@ -182,7 +182,7 @@ class UsualMachines {
     it.holds = {{"clamped to the fence",
                  WorkedLooks::up,
                  DatumLies::at_fence,
-                 {up_to(2500, 100), up_to(350, 14), kAny},
+                 {up_to(2500, 100), up_to(350, 14), up_to(150, 6)},
                  size(600, 24 * 16)}};
     return it;
   }

@@ -4,6 +4,7 @@
 #include <iterator>
 #include <numeric>
 #include <tuple>
+#include <utility>
 
 #include "cut_asked.h"
 
@@ -50,7 +51,9 @@ class CutterChoice {
     std::vector<std::size_t> all(cutters_.size());
     std::iota(all.begin(), all.end(), std::size_t{0});
     const auto shaped = [&](std::string_view shape) {
-      return those(all, [&](const Cutter& cutter) { return shape_of(cutter.name) == shape; });
+      return those(all, [&](const Cutter& cutter) {
+        return shape_of(cutter.name) == shape && !(asked_.round_ends && is_chisel(cutter.name));
+      });
     };
     std::vector<std::size_t> its = shaped(asked_.shape);
     return its.empty() && !asked_.shape_needed ? shaped({}) : its;
@@ -142,6 +145,13 @@ void mind_smallest(ShopWay& way, const Machine& machine, const Task& task) {
       way.findings.push_back({kFaults[along], task.size[along], *machine.smallest[along], along});
 }
 
+/// A sheet is run along its longer side, wherever its length lies.
+Task as_run(Task task) {
+  if (task.process == Process::cut_sheet && task.size[0] < task.size[1])
+    std::swap(task.size[0], task.size[1]);
+  return task;
+}
+
 ShopWay way_at(const Machine& machine, const Task& task) {
   ShopWay way;
   hold(way, machine, task);
@@ -202,7 +212,8 @@ Task with(Task task, const NamedSize& other) {
 
 }  // namespace
 
-ShopWay way_for(const Task& task, const std::vector<Machine>& machines) {
+ShopWay way_for(const Task& asked, const std::vector<Machine>& machines) {
+  const Task task = as_run(asked);
   ShopWay way = first_way(task, machines);
   if (!way.machine) return way;
   for (WayFinding& finding : way.findings) {

@@ -3,6 +3,8 @@
 
 #include <tuple>
 
+#include "joint_tasks.h"
+#include "making.h"
 #include "tasks.h"
 
 namespace haunch {
@@ -232,6 +234,31 @@ bool has_remedy(const ShopWay& way, SizeName name, Length size) {
   return remedy && remedy->name == name && remedy->size == size;
 }
 
+TEST_CASE("Round ends are left by a cutter that turns, not by a chisel") {
+  Task round = mortise(12, 40);
+  round.setting.settings.push_back({SizeName::radius, mm(6)});
+  const std::vector<Cutter> both{{"12 mm Chisel", mm(12), mm(90), {}},
+                                 {"12 mm slot cutter", mm(12), mm(60), {}}};
+  CHECK(way_for(round, {mortiser(both)}).cutter == 1);
+  CHECK(way_for(mortise(12, 40), {mortiser(both)}).cutter == 0);
+  CHECK(only_finding(way_for(round, {mortiser({both.front()})})).fault == WayFault::cutter_missing);
+}
+
+TEST_CASE("What opens a mortise for wedges is too narrow for a machine's chisels") {
+  Task flare = mortise(2.6, 90);
+  flare.setting.cut = Cut::flare;
+  CHECK(usually(flare) == "bench");
+}
+
+TEST_CASE("A sheet is run along its longer side, wherever its grain lies") {
+  Task sheet;
+  sheet.process = Process::cut_sheet;
+  sheet.size = size_mm(168, 466, 20);
+  CHECK(usually(sheet) == "table saw, saw blade");
+  sheet.size = size_mm(168, 166, 20);
+  CHECK(usually(sheet) == "bench");
+}
+
 TEST_CASE("The nearest cutter is offered, where with it all would be well") {
   CHECK(has_remedy(way_for(mortise(10, 50), {mortiser()}), SizeName::width, mm(12)));
   CHECK(has_remedy(way_for(hole(9.5, 34), {machine("drill", {Process::bore},
@@ -286,6 +313,23 @@ TEST_CASE("Inches have chisels in sixteenths, and 12 in. is the shortest past a 
   CHECK(usually(groove(12.7, 9, {inch(12), inch(3), inch(1)}), Unit::inch) ==
         "router table, 1/2 in straight cutter, 2");
   CHECK(usually(groove(12.7, 9, {inch(11, 15, 16), inch(3), inch(1)}), Unit::inch) == "bench");
+}
+
+TEST_CASE("What is let in once a leaf is glued up is held with the whole leaf") {
+  const Assembly door = wood(house_mm(R"("hangs": "left", "hinges": {"number": 3, "length": 100,
+                                         "width": 36, "thickness": 3})"));
+  const Making making = making_of(door);
+  SetupItem item;
+  item.wood = &door;
+  item.making = &making;
+  for (const Task& its : joint_tasks(item, 0)) {
+    if (its.setting.makes == FeatureKind::gain) {
+      CHECK(its.size == size_mm(2054, 924, 44));
+      CHECK(usually(its) == "hand router, 25 mm straight cutter, 2");
+    }
+    if (its.setting.makes == FeatureKind::groove && its.of.piece == 0)
+      CHECK(its.size == size_mm(2054 + 50, 100, 44));
+  }
 }
 
 TEST_CASE("No two usual machines have one name") {
