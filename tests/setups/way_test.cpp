@@ -327,7 +327,7 @@ TEST_CASE("What is let in once a leaf is glued up is held with the whole leaf") 
       CHECK(its.size == size_mm(2054, 924, 44));
       CHECK(usually(its) == "hand router, 25 mm straight cutter, 2");
     }
-    if (its.setting.makes == FeatureKind::groove && its.of.piece == 0)
+    if (its.process == Process::groove && its.of.piece == 0)
       CHECK(its.size == size_mm(2054 + 50, 100, 44));
   }
 }
