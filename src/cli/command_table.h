@@ -74,7 +74,7 @@ inline constexpr CommandRow kCommands[] = {
      Command::schema,
      "WHICH",
      "the JSON Schema of what goes in: spec, shop, stock; or of what comes out as JSON: report, "
-     "lumber, setups, explain, trial, species, moisture, settings (of shop); and sheet: the "
+     "lumber, setups, explain, trial, rod, species, moisture, settings (of shop); and sheet: the "
      "columns of a "
      "sheet",
      {"haunch schema spec", "haunch schema report -o report.schema.json"}},

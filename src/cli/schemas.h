@@ -30,6 +30,7 @@ inline constexpr SchemaRow kSchemas[] = {
     {"setups", [](CsvProfile) { return setups_schema(); }},
     {"explain", [](CsvProfile) { return explain_schema(); }},
     {"trial", [](CsvProfile) { return trial_schema(); }},
+    {"rod", [](CsvProfile) { return rod_schema(); }},
     {"species", [](CsvProfile) { return species_schema(); }},
     {"moisture", [](CsvProfile) { return moisture_schema(); }},
     {"settings", [](CsvProfile) { return settings_schema(); }},

@@ -20,6 +20,7 @@ inline constexpr DocumentFormat kLumberFormat{"haunch-lumber-1", R"({"const": "h
 inline constexpr DocumentFormat kExplainFormat{"haunch-explain-1",
                                                R"({"const": "haunch-explain-1"})"};
 inline constexpr DocumentFormat kTrialFormat{"haunch-trial-1", R"({"const": "haunch-trial-1"})"};
+inline constexpr DocumentFormat kRodFormat{"haunch-rod-1", R"({"const": "haunch-rod-1"})"};
 inline constexpr DocumentFormat kSpeciesFormat{"haunch-species-1",
                                                R"({"const": "haunch-species-1"})"};
 inline constexpr DocumentFormat kMoistureFormat{"haunch-moisture-1",
@@ -30,7 +31,7 @@ inline constexpr DocumentFormat kSettingsFormat{"haunch-settings-1",
 inline constexpr DocumentFormat kSetupsFormat{"haunch-setups-1", R"({"const": "haunch-setups-1"})"};
 
 inline constexpr const DocumentFormat* kFormats[] = {
-    &kReportFormat,  &kLumberFormat,   &kExplainFormat, &kTrialFormat,
+    &kReportFormat,  &kLumberFormat,   &kExplainFormat,  &kTrialFormat, &kRodFormat,
     &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat, &kSetupsFormat};
 
 /// Of this program, "1.2.0".

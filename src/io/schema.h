@@ -28,6 +28,9 @@ std::string setups_schema();
 /// Of what trial says, format haunch-trial-1, made from the rows that it is written by.
 std::string trial_schema();
 
+/// Of what rod says, format haunch-rod-1, made from the rows that it is written by.
+std::string rod_schema();
+
 /// Of a stock file, made from the rows that one is written by.
 std::string stock_schema();
 
