@@ -1,5 +1,6 @@
 #include "order.h"
 
+#include <iterator>
 #include <utility>
 
 #include "messages.h"
@@ -27,11 +28,16 @@ void Order::work(const Wanted& wanted, const std::function<void(ItemReport)>& ta
 std::optional<ItemReport> Order::worked(Record& record, const Wanted& wanted) {
   JobReading reading;
   if (record.item) reading = read_job(*record.item, shops_.of(record.source), record.default_id);
-  complaints_.note(record.place(reading.problems));
+  note(record.place(reading.problems));
   if (!reading.problems.empty() || !reading.job || record.spoilt) return {};
   ItemOutcome outcome = report_item(std::move(reading.job), wanted);
-  complaints_.note(record.place(outcome.problems));
+  note(record.place(outcome.problems));
   return std::move(outcome.report);
+}
+
+void Order::note(std::vector<PlacedProblem> problems) {
+  complaints_.note(problems);
+  std::move(problems.begin(), problems.end(), std::back_inserter(problems_));
 }
 
 bool Order::admit(const ItemReport& item) {

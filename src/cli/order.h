@@ -42,6 +42,8 @@ class Order {
   void sum_up(const std::string& so) const;
 
   const Tally& tally() const { return tally_; }
+  /// What was wrong with those that were refused.
+  const std::vector<PlacedProblem>& problems() const { return problems_; }
   const Shops& shops() const { return shops_; }
   /// The unit of its first item.
   std::optional<Unit> unit() const { return unit_; }
@@ -51,6 +53,7 @@ class Order {
  private:
   std::optional<ItemReport> worked(Record& record, const Wanted& wanted);
   bool admit(const ItemReport& item);
+  void note(std::vector<PlacedProblem> problems);
 
   const Invocation& invocation_;
   const Streams& streams_;
@@ -60,6 +63,7 @@ class Order {
   std::optional<Unit> unit_;
   std::set<std::string> ids_;
   Tally tally_;
+  std::vector<PlacedProblem> problems_;
 };
 
 }  // namespace haunch

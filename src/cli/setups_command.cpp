@@ -1,4 +1,3 @@
-#include <optional>
 #include <utility>
 #include <vector>
 
@@ -25,13 +24,16 @@ class SetupsRun {
   ExitStatus run() {
     if (!order_.open()) return complaints_.status();
     order_.work(kWantedForSetups, [this](ItemReport item) { items_.push_back(std::move(item)); });
-    order_.sum_up("no set-ups are told");
-    const auto shop = shop_with_machines();
-    if (complaints_.status() >= kBadSpec) return complaints_.status();
+    order_.sum_up("the others' set-ups are told");
+    const FoundShop* shop = shop_with_machines();
+    const bool nothing = order_.tally().nothing_worked() && invocation_.view.format != Format::json;
+    if (nothing || shop_refused_ || complaints_.status() >= kFileFault) return complaints_.status();
     const Unit unit = order_.unit().value_or(Unit::mm);
-    const SetupsReport report =
-        report_setups(std::move(items_), shop ? shop->shop.spec.machines : std::vector<Machine>(),
-                      shop ? shop->file : "", unit);
+    SetupsReport report = report_setups(
+        std::move(items_), shop != nullptr ? shop->shop.spec.machines : std::vector<Machine>(),
+        shop != nullptr ? shop->file : "", unit);
+    report.tally = order_.tally();
+    report.errors = order_.problems();
     if (report.has_findings()) complaints_.raise(kCheckFailed);
     write(text_of(report, invocation_.view.unit.value_or(unit)));
     return complaints_.status();
@@ -39,14 +41,16 @@ class SetupsRun {
 
  private:
   /// One order is worked in one shop.
-  std::optional<FoundShop> shop_with_machines() {
-    std::optional<FoundShop> with;
+  const FoundShop* shop_with_machines() {
+    const FoundShop* with = nullptr;
     for (const FoundShop& shop : order_.shops().found()) {
       if (shop.shop.spec.machines.empty()) continue;
-      if (with)
+      if (with != nullptr) {
         complaints_.refuse("setups: both " + with->file + " and " + shop.file +
                            " tell of machines; name one of them with --shop");
-      with = shop;
+        shop_refused_ = true;
+      }
+      with = &shop;
     }
     return with;
   }
@@ -76,6 +80,7 @@ class SetupsRun {
   Complaints complaints_;
   Order order_;
   std::vector<ItemReport> items_;
+  bool shop_refused_ = false;
 };
 
 }  // namespace

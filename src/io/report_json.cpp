@@ -2,6 +2,7 @@
 
 #include "assumed_json.h"
 #include "formats.h"
+#include "problem_json.h"
 #include "report_rows.h"
 #include "schema.h"
 
@@ -345,17 +346,6 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
       {"cautions", [](auto& it) { return if_any(it.report.cautions); }},
       {"given", [](auto& it) -> const std::vector<Given>& { return it.report.job->given; }},
       {"assumed", [](auto& it) -> const std::vector<Assumed>& { return it.report.assumed; }}};
-};
-
-template <>
-struct JsonObject<PlacedProblem> : JsonObjectDefaults {
-  static constexpr std::string_view definition = "error";
-  static constexpr JsonKey<PlacedProblem> keys[] = {
-      {"source", the<&PlacedProblem::source>},
-      {"line", the<&PlacedProblem::line>, kFromOne},
-      {"column", the<&PlacedProblem::column>, kFromOne},
-      {"path", the<&PlacedProblem::path>},
-      {"message", the<&PlacedProblem::message>}};
 };
 
 std::string report_json_head(Unit unit) {

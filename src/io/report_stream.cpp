@@ -14,10 +14,7 @@ constexpr std::string_view kBetweenItems =
     "\n--------------------------------------------------------------------------------\n\n";
 
 std::string refused_line(const Tally& tally) {
-  return std::string(kBetweenItems) + "NOT HERE: " + std::to_string(tally.refused) + " of " +
-         std::to_string(tally.items()) +
-         (tally.refused == 1 ? " items was refused" : " items were refused") +
-         "; standard error said why\n";
+  return std::string(kBetweenItems) + not_here(tally);
 }
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "formats.h"
 #include "operation_json.h"
+#include "problem_json.h"
 #include "schema.h"
 #include "setups_report.h"
 
@@ -14,17 +15,51 @@ struct SetupsTold {
   Unit unit;
 };
 
+struct SetupPieceTold;
+
 struct SetupTold {
   const SetupsReport& report;
   std::size_t number;
 
   const Setup& setup() const { return report.plan.setups[number]; }
+  OrNull<std::string> cutter() const {
+    const std::string name = report.cutter_name(setup());
+    return {only_if(!name.empty(), name)};
+  }
+  std::vector<SetupPieceTold> pieces() const;
+};
+
+/// Sides of the piece as it stands in what is made of it.
+struct LieTold {
+  const Piece& piece;
+  Lie lie;
+  Toward zero;
+
+  Surface at(Toward toward) const { return side_of(piece, lie.at(toward)); }
 };
 
 struct SetupPieceTold {
-  const SetupsReport& report;
+  const SetupTold& in;
   const SetupPiece& piece;
+
+  const SetupsReport& report() const { return in.report; }
+  std::vector<PlaceTold> places() const {
+    return each_in<PlaceTold>(report().item_of(piece).wood, piece.runs);
+  }
+  std::optional<LieTold> lie() const;
 };
+
+std::vector<SetupPieceTold> SetupTold::pieces() const {
+  return each_in<SetupPieceTold>(*this, setup().pieces);
+}
+
+std::optional<LieTold> SetupPieceTold::lie() const {
+  if (piece.runs.empty()) return {};
+  const Piece& wood = report().piece_of(piece);
+  const auto lie = report().lie_of(in.setup(), piece, piece.runs.front());
+  if (!lie) return {};
+  return LieTold{wood, *lie, hand_of(*lie, wood, piece.runs.front())};
+}
 
 std::vector<SetupTold> all_setups(const SetupsReport& report) {
   std::vector<SetupTold> all;
@@ -57,10 +92,27 @@ struct JsonObject<SecondFace> : JsonObjectDefaults {
 };
 
 template <>
+struct JsonObject<NamedSize> : JsonObjectDefaults {
+  static constexpr JsonKey<NamedSize> keys[] = {{"size", the<&NamedSize::name>},
+                                                {"to", the<&NamedSize::size>}};
+};
+
+template <>
 struct JsonObject<WayFinding> : JsonObjectDefaults {
   static constexpr JsonKey<WayFinding> keys[] = {{"fault", the<&WayFinding::fault>},
                                                  {"value", the<&WayFinding::value>},
-                                                 {"limit", the<&WayFinding::limit>}};
+                                                 {"limit", the<&WayFinding::limit>},
+                                                 {"remedy", the<&WayFinding::remedy>}};
+};
+
+template <>
+struct JsonObject<LieTold> : JsonObjectDefaults {
+  static constexpr JsonKey<LieTold> keys[] = {
+      {"up", [](auto& it) { return it.at(Toward::up); }},
+      {"table", [](auto& it) { return it.at(Toward::table); }},
+      {"fence", [](auto& it) { return it.at(Toward::fence); }},
+      {"left", [](auto& it) { return it.at(Toward::left); }},
+      {"zero", the<&LieTold::zero>}};
 };
 
 template <>
@@ -68,27 +120,19 @@ struct JsonObject<SetupPieceTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "piece";
   static constexpr bool on_rows = true;
   static constexpr JsonKey<SetupPieceTold> keys[] = {
-      {"item", [](auto& it) -> const std::string& { return it.report.item_of(it.piece).job->id; }},
-      {"mark", [](auto& it) -> const std::string& { return it.report.piece_of(it.piece).mark; }},
-      {"count", [](auto& it) { return it.report.count_of(it.piece); }, kFromOne},
-      {"features", [](auto& it) -> const auto& {return it.piece.features;
-}
-}  // namespace haunch
-, {"goes_on_with", [](auto& it) { return if_any(it.piece.goes_on_with); }},
-    {"places",
-     [](auto& it) { return each_in<PlaceTold>(it.report.item_of(it.piece).wood, it.piece.runs); }},
-    {"both_faces", [](auto& it) { return only_if(it.piece.both_faces, true); }},
-    {"horn", [](auto& it) { return only_if(it.piece.horn > Length(), it.piece.horn); }},
-    {"second_face", [](auto& it) -> const auto& {return it.piece.second_face;
-}
-}
-, {
-  "findings", [](auto& it) { return if_any(it.piece.findings); }
-}
-}
-;
-}
-;
+      {"item",
+       [](auto& it) -> const std::string& { return it.report().item_of(it.piece).job->id; }},
+      {"mark", [](auto& it) -> const std::string& { return it.report().piece_of(it.piece).mark; }},
+      {"count", [](auto& it) { return it.report().count_of(it.piece); }, kFromOne},
+      {"features", [](auto& it) { return it.piece.features; }},
+      {"goes_on_with", [](auto& it) { return if_any(it.piece.goes_on_with); }},
+      {"places", [](auto& it) { return it.places(); }},
+      {"lies", [](auto& it) { return it.lie(); }},
+      {"both_faces", [](auto& it) { return only_if(it.piece.both_faces, true); }},
+      {"horn", [](auto& it) { return only_if(it.piece.horn > Length(), it.piece.horn); }},
+      {"second_face", [](auto& it) { return it.piece.second_face; }},
+      {"findings", [](auto& it) { return if_any(it.piece.findings); }}};
+};
 
 template <>
 struct JsonObject<SetupTold> : JsonObjectDefaults {
@@ -98,28 +142,16 @@ struct JsonObject<SetupTold> : JsonObjectDefaults {
       {"id", [](auto& it) { return setup_id(it.number); }},
       {"operation", [](auto& it) { return it.setup().operation(); }},
       {"machine", [](auto& it) { return it.report.machine_name(it.setup()); }},
-      {"cutter",
-       [](auto& it) {
-         const std::string name = it.report.cutter_name(it.setup());
-         return OrNull<std::string>{only_if(!name.empty(), name)};
-       }},
+      {"cutter", [](auto& it) { return it.cutter(); }},
       {"holding", [](auto& it) { return if_any(it.report.holding_name(it.setup())); }},
       {"settings", [](auto& it) { return settings_told(it.setup().settings); }},
-      {"pieces", [](auto& it) { return each_in<SetupPieceTold>(it.report, it.setup().pieces); },
-       R"("minItems": 1)"},
+      {"pieces", [](auto& it) { return it.pieces(); }, R"("minItems": 1)"},
       {"after", [](auto& it) { return ids_of(it.setup().after); }},
       {"passes", [](auto& it) { return it.setup().passes; }, kFromOne},
-      {"first_piece", [](auto& it) -> const auto& {return it.setup().first_piece;
-}
-}
-, {
-  "rest_days", [](auto& it) { return only_if(it.setup().rest_days > 0, it.setup().rest_days); },
-      kFromOne
-}
-}
-;
-}
-;
+      {"first_piece", [](auto& it) { return it.setup().first_piece; }},
+      {"rest_days",
+       [](auto& it) { return only_if(it.setup().rest_days > 0, it.setup().rest_days); }, kFromOne}};
+};
 
 template <>
 struct JsonObject<SetupCount> : JsonObjectDefaults {
@@ -143,19 +175,15 @@ template <>
 struct JsonObject<SetupsTold> : JsonObjectDefaults {
   static constexpr JsonKey<SetupsTold> keys[] = {
       {among, [](auto&) { return DocumentHead<kSetupsFormat>(); }},
-      {"units", the<&SetupsTold::unit>}, {"shop", [](auto& it) { return if_any(it.report.shop); }},
-      {on_row, "machines", [](auto& it) -> const auto& {return it.report.machines;
-}
-}
-, {on_row, "setups", [](auto& it) { return all_setups(it.report); }}, {
-  on_row, "count", [](auto& it) -> const auto& {
-    return it.report.plan.count;
-  }
-}
-}
-;
-}
-;
+      {"units", the<&SetupsTold::unit>},
+      {"shop", [](auto& it) { return if_any(it.report.shop); }},
+      {on_row, "machines",
+       [](auto& it) -> const std::vector<Machine>& { return it.report.machines; }},
+      {on_row, "setups", [](auto& it) { return all_setups(it.report); }},
+      {on_row, "count", [](auto& it) { return it.report.plan.count; }},
+      {on_row, "errors",
+       [](auto& it) -> const std::vector<PlacedProblem>& { return it.report.errors; }}};
+};
 
 std::string setups_json(const SetupsReport& report, Unit unit) {
   std::string out;
@@ -175,7 +203,8 @@ std::string setups_schema() {
                           {"line", JsonValue<Line>::schema()},
                           definition_of<PlaceTold>(),
                           definition_of<SetupPieceTold>(),
-                          definition_of<SetupTold>()});
+                          definition_of<SetupTold>(),
+                          definition_of<PlacedProblem>()});
 }
 
 }  // namespace haunch

@@ -6,6 +6,7 @@
 #include "order_marks.h"
 #include "report_page.h"
 #include "setups_words.h"
+#include "trial.h"
 
 namespace haunch {
 namespace {
@@ -26,6 +27,7 @@ class SetupsPage {
       page += "\n" + block(first, end);
       first = end;
     }
+    if (report_.tally.refused > 0) page += "\n" + not_here(report_.tally);
     return page + "\n" + cautions();
   }
 
@@ -84,11 +86,18 @@ class SetupsPage {
     for (std::size_t number = first; number < end; ++number) {
       const Setup& setup = report_.plan.setups[number];
       const bool limited = setup.first_piece && setup.first_piece->least;
-      table.add({setup_id(number), settings_text(setup.settings, lengths_),
+      const bool glued = setup.step == Step::together;
+      table.add({setup_id(number),
+                 glued ? group_of(setup.pieces.front()) : settings_text(setup.settings, lengths_),
                  limited ? first_piece_text(*setup.first_piece, lengths_) : "",
                  marks_of_all(setup)});
     }
     return table.text(lengths_, 2) + rest(report_.plan.setups[end - 1]) + findings(first, end);
+  }
+
+  /// "leaf", "drawer 2"
+  std::string group_of(const SetupPiece& piece) const {
+    return group_name(report_.item_of(piece).wood.groups[report_.piece_of(piece).group]);
   }
 
   static std::string rest(const Setup& setup) {
@@ -120,21 +129,46 @@ class SetupsPage {
   std::string joint(std::size_t number) const {
     const Setup& setup = report_.plan.setups[number];
     std::string line = setup_id(number) + "  " + settings_text(setup.settings, lengths_);
-    for (const std::string& more : {report_.cutter_name(setup), report_.holding_name(setup)})
-      if (!more.empty()) line += "; " + more;
-    if (setup.passes > 1) line += "; in " + std::to_string(setup.passes) + " passes";
-    std::string text = hanging(line);
+    if (const std::string cutter = report_.cutter_name(setup); !cutter.empty())
+      line += "; " + cutter;
+    if (setup.passes > 1) line += ", " + std::to_string(setup.passes) + " passes";
+    std::string text = hanging(line) + holding(setup);
     if (setup.first_piece && setup.first_piece->least)
       text += paragraph("first piece: " + first_piece_text(*setup.first_piece, lengths_), 4);
+    text += trial(setup);
     TextTable table({"piece", "worked", "from", "places"});
     for (const SetupPiece& piece : setup.pieces)
-      add_rows(table, piece);
+      add_rows(table, setup, piece);
     return text + table.text(lengths_, 4) + second_faces(setup) + horns(setup) +
            findings(number, number + 1);
   }
 
+  /// Of a joint whose readings 'haunch trial' takes.
+  std::string trial(const Setup& setup) const {
+    const SetupPiece& piece = setup.pieces.front();
+    const auto joint = piece.runs.front().joint;
+    const bool has_trial = setup.first_piece && setup.first_piece->size == SizeName::thickness &&
+                           joint && joint_design(report_.item_of(piece).wood, *joint);
+    if (!has_trial) return {};
+    return paragraph("trial cut before the run: haunch trial, joint " + joint_id(*joint) +
+                         (is_one_item() ? "" : " of " + report_.item_of(piece).job->id),
+                     4);
+  }
+
+  std::string holding(const Setup& setup) const {
+    const Holding* held = report_.holding_of(setup);
+    if (held == nullptr) return {};
+    std::string text = held->name;
+    for (const bool in_face : {false, true})
+      if (std::any_of(setup.pieces.begin(), setup.pieces.end(), [&](const SetupPiece& piece) {
+            return (piece.runs.front().side.into == 2) == in_face;
+          }))
+        text += "; " + holding_text(*held, in_face);
+    return hanging(text, 4);
+  }
+
   /// A row for each line that places are told from.
-  void add_rows(TextTable& table, const SetupPiece& piece) const {
+  void add_rows(TextTable& table, const Setup& setup, const SetupPiece& piece) const {
     const Piece& wood = report_.piece_of(piece);
     std::vector<Run> left = piece.runs;
     while (!left.empty()) {
@@ -145,8 +179,10 @@ class SetupsPage {
       left.erase(left.begin(), others);
       std::string worked = place_of(wood, its.front());
       if (piece.both_faces) worked += ", both faces";
-      table.add_alike({Cell::of_mark(mark_of(piece)), worked, std::string(word_of(from)),
-                       places_text(wood, its, lengths_)});
+      const std::string zero =
+          zero_text(wood, its.front(), report_.lie_of(setup, piece, its.front()));
+      table.add_alike(
+          {Cell::of_mark(mark_of(piece)), worked, zero, places_text(wood, its, lengths_)});
     }
   }
 

@@ -34,8 +34,20 @@ std::string SetupsReport::cutter_name(const Setup& setup) const {
   return setup.cutter ? machines[*setup.machine].cutters[*setup.cutter].name : "";
 }
 
+const Holding* SetupsReport::holding_of(const Setup& setup) const {
+  return setup.holding ? &machines[*setup.machine].holds[*setup.holding] : nullptr;
+}
+
 std::string SetupsReport::holding_name(const Setup& setup) const {
-  return setup.holding ? machines[*setup.machine].holds[*setup.holding].name : "";
+  const Holding* holding = holding_of(setup);
+  return holding != nullptr ? holding->name : "";
+}
+
+std::optional<Lie> SetupsReport::lie_of(const Setup& setup, const SetupPiece& piece,
+                                        const Run& run) const {
+  const Holding* holding = holding_of(setup);
+  if (holding == nullptr) return {};
+  return Lie(piece_of(piece), run.side, *holding);
 }
 
 bool SetupsReport::has_findings() const {
@@ -51,7 +63,7 @@ std::string setup_id(std::size_t number) {
 
 SetupsReport report_setups(std::vector<ItemReport> items, std::vector<Machine> machines,
                            std::string shop, Unit unit) {
-  SetupsReport report{unit, std::move(items), std::move(machines), std::move(shop), {}};
+  SetupsReport report{unit, std::move(items), std::move(machines), std::move(shop), {}, {}, {}};
   if (report.machines.empty()) report.machines = usual_machines(unit);
   std::vector<SetupItem> worked;
   for (const ItemReport& item : report.items)

@@ -5,8 +5,11 @@
 #include <string>
 #include <vector>
 
+#include "lie.h"
 #include "report.h"
 #include "setup.h"
+#include "spec_source.h"
+#include "tally.h"
 #include "text_table.h"
 
 namespace haunch {
@@ -17,6 +20,8 @@ struct SetupsReport {
   std::vector<Machine> machines;
   std::string shop;  // the file that tells of them; empty: they are the usual ones
   SetupPlan plan;
+  Tally tally;                        // how many items it tells of, and how many were refused
+  std::vector<PlacedProblem> errors;  // of those
 
   const ItemReport& item_of(const SetupPiece& piece) const { return items[piece.of.item]; }
   const Piece& piece_of(const SetupPiece& piece) const {
@@ -25,8 +30,12 @@ struct SetupsReport {
   std::int64_t count_of(const SetupPiece& piece) const { return item_of(piece).job->quantity; }
   /// Of a process that no machine does: "no machine".
   std::string machine_name(const Setup& setup) const;
-  std::string cutter_name(const Setup& setup) const;   // empty: nothing is told
-  std::string holding_name(const Setup& setup) const;  // empty: as the machinist likes
+  std::string cutter_name(const Setup& setup) const;  // empty: nothing is told
+  /// Null: it is held as the machinist likes.
+  const Holding* holding_of(const Setup& setup) const;
+  std::string holding_name(const Setup& setup) const;  // empty where there is none
+  /// How a piece lies for what is worked at one side of it; nothing where no holding is told.
+  std::optional<Lie> lie_of(const Setup& setup, const SetupPiece& piece, const Run& run) const;
   /// Whether anything stands against a set-up.
   bool has_findings() const;
 };

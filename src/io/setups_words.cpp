@@ -65,6 +65,33 @@ std::string places_text(const Piece& piece, const std::vector<Run>& runs,
   return text;
 }
 
+std::string holding_text(const Holding& holding, bool in_face) {
+  const std::string worked = in_face ? "worked face" : "worked side";
+  const std::string datum = in_face ? "face edge" : "face side";
+  switch (holding.worked) {
+    case WorkedLooks::up:
+      return worked + " up, " + datum + " to the fence";
+    case WorkedLooks::down:
+      return worked + " down, " + datum + " to the fence";
+    case WorkedLooks::sideways:
+      break;
+  }
+  if (holding.datum == DatumLies::on_table)
+    return datum + " on the table, " + worked + " to the cutter";
+  return datum + " to the fence, " + worked + " first";
+}
+
+std::string zero_text(const Piece& piece, const Run& run, const std::optional<Lie>& lie) {
+  constexpr std::string_view kWhere[] = {"to the left", "to the right", "down",
+                                         "up",          "nearest",      "farthest"};
+  std::string text(word_of(run.from));
+  if (lie) {
+    const Toward hand = hand_of(*lie, piece, run);
+    text += ", " + std::string(kWhere[static_cast<std::size_t>(hand)]);
+  }
+  return text;
+}
+
 std::string first_piece_text(const FirstPiece& first, const LengthPrinter& lengths) {
   const LengthPrinter fine = lengths.fine();
   std::string text = std::string(word_of(first.size)) + " " + fine.one(first.wanted);

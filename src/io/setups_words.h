@@ -15,6 +15,13 @@ std::string settings_text(const std::vector<NamedSize>& settings, const LengthPr
 std::string places_text(const Piece& piece, const std::vector<Run>& runs,
                         const LengthPrinter& lengths);
 
+/// "worked side up, face side to the fence": how a piece is held for what is worked in an edge or
+/// an end of it, or in a face.
+std::string holding_text(const Holding& holding, bool in_face);
+
+/// "foot, to the left": the line that a run's places are told from, and where it is at the machine.
+std::string zero_text(const Piece& piece, const Run& run, const std::optional<Lie>& lie);
+
 /// "width 15, 14.8 to 15.2"
 std::string first_piece_text(const FirstPiece& first, const LengthPrinter& lengths);
 

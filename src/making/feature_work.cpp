@@ -135,7 +135,7 @@ class FeatureWork {
     setting.through = body.extent(into) == piece_.blank[into];
     const std::size_t along = across_axes(into).u;
     const Axis axis = piece_.place.axes[along];
-    const Ends ends = ends_of(wood_, piece_, shoulders_, axis);
+    const EndLines ends = ends_of(wood_, piece_, shoulders_, axis);
     const Box there = placed(body, piece_.place);
     Length low = there.low[static_cast<std::size_t>(axis)];
     Length high = there.high[static_cast<std::size_t>(axis)];

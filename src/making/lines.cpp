@@ -5,10 +5,10 @@ namespace {
 
 /// A jamb's foot, or where it is tenoned into a sill its shoulder on it, and the head over the
 /// leaf.
-Ends ends_of_jamb(const Assembly& wood, const Piece& jamb, const Shoulders& shoulders) {
+EndLines ends_of_jamb(const Assembly& wood, const Piece& jamb, const Shoulders& shoulders) {
   const Piece* lintel = lintel_of(wood);
   const Length foot = jamb.place.origin[1];
-  Ends ends{foot, foot + jamb.blank[0]};
+  EndLines ends{foot, foot + jamb.blank[0]};
   if (shoulders.low) {
     ends.low += shoulders.low->line;
     ends.from = Line::sill;
@@ -66,7 +66,7 @@ Length underside_in_rebate(const Piece& lintel) {
   return underside;
 }
 
-Ends ends_of(const Assembly& wood, const Piece& piece, const Shoulders& shoulders, Axis along) {
+EndLines ends_of(const Assembly& wood, const Piece& piece, const Shoulders& shoulders, Axis along) {
   if (piece.role == Role::jamb && along == Axis::y) return ends_of_jamb(wood, piece, shoulders);
   const auto axis = static_cast<std::size_t>(along);
   const Box whole = told_in(wood, piece);

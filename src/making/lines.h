@@ -34,13 +34,13 @@ const Piece* lintel_of(const Assembly& wood);
 Length underside_in_rebate(const Piece& lintel);
 
 /// Two lines that places along a side are told from, in the assembly's axis along it.
-struct Ends {
+struct EndLines {
   Length low, high;
   Line from = Line::foot, to = Line::top;
 };
 
 /// Of what is let in: the ends of the leaf, or of a jamb lines that its leaf's places agree with
 /// but for the clearances.
-Ends ends_of(const Assembly& wood, const Piece& piece, const Shoulders& shoulders, Axis along);
+EndLines ends_of(const Assembly& wood, const Piece& piece, const Shoulders& shoulders, Axis along);
 
 }  // namespace haunch

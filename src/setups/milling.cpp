@@ -23,8 +23,9 @@ class PieceMilling {
   }
 
   void solid() {
-    const Triple over{size_[0] + rule_.allowances.length, size_[1] + rule_.allowances.width,
-                      size_[2] + rule_.allowances.face};
+    const Triple over{up(size_[0] + rule_.allowances.length, rule_.step),
+                      up(size_[1] + rule_.allowances.width, rule_.step),
+                      up(size_[2] + rule_.allowances.face, rule_.step_through)};
     const Length widest = piece_.role == Role::panel ? rule_.widest_strip : rule_.widest_board;
     const bool glued = over[1] > widest;
     first_milling({over[0], glued ? strip_width(over[1], widest) : over[1], over[2]});
@@ -50,6 +51,8 @@ class PieceMilling {
   }
 
  private:
+  static Length up(Length size, Length step) { return -floor_multiple(-size, step); }
+
   void first_milling(const Triple& over) {
     add(Step::length_over, Process::crosscut, {{SizeName::length, over[0]}}, over);
     add(Step::width_over, Process::rip, {{SizeName::width, over[1]}}, over);
@@ -59,7 +62,7 @@ class PieceMilling {
 
   /// Of the fewest that make it up.
   Length strip_width(Length wanted, Length widest) const {
-    const lumber::StripRule rule{widest, rule_.jointing, Length::from_steps(1)};
+    const lumber::StripRule rule{widest, rule_.jointing, rule_.step};
     const auto strips = lumber::strips_for(wanted, rule, widest + rule_.jointing * 2);
     return strips ? strips->width : wanted;
   }
@@ -85,9 +88,12 @@ class PieceMilling {
 
 MillingRule usual_milling(Unit unit) {
   const bool mm = unit == Unit::mm;
-  return {lumber::usual_allowances(unit), mm ? Length::from_mm(150) : Length::from_inch_parts(6),
+  return {lumber::usual_allowances(unit),
+          mm ? Length::from_mm(150) : Length::from_inch_parts(6),
           mm ? Length::from_mm(250) : Length::from_inch_parts(10),
-          mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8)};
+          mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8),
+          mm ? Length::from_mm(1) : Length::from_inch_parts(1, 16),
+          mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 32)};
 }
 
 std::vector<Task> milling_tasks(const SetupItem& item, std::size_t number) {
