@@ -130,8 +130,7 @@ class UsualMachines {
 
   Machine router_table() const {
     Machine it =
-        machine("router table",
-                {Process::groove, Process::rebate, Process::house, Process::mould, Process::raise},
+        machine("router table", {Process::groove, Process::rebate, Process::mould, Process::raise},
                 {8, 0.5, 0.5});
     it.cutters = router_cutters();
     it.cutters.push_back({"panel-raising cutter", {}, size(25, 16), size(4, 3)});
@@ -151,13 +150,13 @@ class UsualMachines {
     return it;
   }
 
+  /// Along a guide, the work as is handy; housings too, as few wide boards go along a fence on end.
   Machine hand_router() const {
     Machine it = machine("hand router",
                          {Process::groove, Process::rebate, Process::house, Process::mould,
                           Process::recess, Process::mortise},
                          {8, 1.5, 1});
     it.cutters = router_cutters();
-    it.holds = {{"clamped to the bench", WorkedLooks::up, DatumLies::at_fence, {}, {}}};
     it.smallest[0] = shortest();
     return it;
   }
@@ -192,7 +191,6 @@ class UsualMachines {
     Machine it = machine("bench", {}, {5, 5, 5});
     for (std::size_t process = 0; process < std::size(kWords<Process>); ++process)
       it.does.push_back(static_cast<Process>(process));
-    it.holds = {{"held on the bench", WorkedLooks::up, DatumLies::at_fence, {}, {}}};
     return it;
   }
 
