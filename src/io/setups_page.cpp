@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <set>
 #include <tuple>
+#include <utility>
 
 #include "machine_sets.h"
 #include "order_marks.h"
@@ -10,6 +11,10 @@
 
 namespace haunch {
 namespace {
+
+void add_once(std::vector<std::string>& marks, const std::string& mark) {
+  if (std::find(marks.begin(), marks.end(), mark) == marks.end()) marks.push_back(mark);
+}
 
 /// Lays out set-ups that follow on each other at one machine and do the same.
 class SetupsPage {
@@ -109,9 +114,7 @@ class SetupsPage {
   std::string marks_of_all(const Setup& setup) const {
     std::vector<std::string> marks;
     for (const SetupPiece& piece : setup.pieces)
-      if (const std::string mark = mark_of(piece);
-          std::find(marks.begin(), marks.end(), mark) == marks.end())
-        marks.push_back(mark);
+      add_once(marks, mark_of(piece));
     return joined(marks);
   }
 
@@ -212,11 +215,24 @@ class SetupsPage {
   std::string findings(std::size_t first, std::size_t end) const {
     std::string text;
     for (std::size_t number = first; number < end; ++number)
-      for (const SetupPiece& piece : report_.plan.setups[number].pieces)
-        for (const WayFinding& finding : piece.findings)
-          text += hanging("FAIL " + setup_id(number) + " " + mark_of(piece) + ": " +
-                          finding_text(finding, lengths_));
+      for (const auto& [what, marks] : findings_of(report_.plan.setups[number]))
+        text += hanging("FAIL " + setup_id(number) + " " + joined(marks) + ": " + what);
     return text;
+  }
+
+  /// What stands against a set-up, each with the marks of all pieces that it is true of.
+  std::vector<std::pair<std::string, std::vector<std::string>>> findings_of(
+      const Setup& setup) const {
+    std::vector<std::pair<std::string, std::vector<std::string>>> all;
+    for (const SetupPiece& piece : setup.pieces)
+      for (const WayFinding& finding : piece.findings) {
+        const std::string what = finding_text(finding, lengths_);
+        auto its = std::find_if(all.begin(), all.end(),
+                                [&](const auto& other) { return other.first == what; });
+        if (its == all.end()) its = all.insert(all.end(), {what, {}});
+        add_once(its->second, mark_of(piece));
+      }
+    return all;
   }
 
   std::string cautions() const {

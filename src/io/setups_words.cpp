@@ -45,6 +45,42 @@ std::string place_text(const Piece& piece, const Run& run, const LengthPrinter& 
   return text;
 }
 
+std::string fault_text(const WayFinding& finding, const LengthPrinter& lengths) {
+  constexpr std::string_view kSizes[] = {" long", " wide", " thick"};
+  const std::string is = lengths.one(finding.value);
+  const std::string may_be = lengths.one(finding.limit);
+  switch (finding.fault) {
+    case WayFault::no_machine:
+      return "no machine does this";
+    case WayFault::cutter_wide:
+      return "the narrowest cutter is " + is + " wide, the cut only " + may_be;
+    case WayFault::cutter_short:
+      return "the cutter reaches " + is + ", the cut is " + may_be + " deep";
+    case WayFault::cutter_missing:
+      if (finding.value == Length()) return "there is no cutter of this shape";
+      return "it takes a cutter of just " + may_be + ", the nearest is " + is;
+    case WayFault::piece_short:
+      return is + " long; not safe under " + may_be;
+    case WayFault::piece_narrow:
+      return is + " wide; not safe under " + may_be;
+    case WayFault::piece_thin:
+      return is + " thick; not safe under " + may_be;
+    case WayFault::not_held:
+      return is + std::string(kSizes[finding.along]) + ": what holds the work here takes no " +
+             (finding.value > finding.limit ? "more" : "less") + " than " + may_be;
+    case WayFault::no_room:
+      return is + " long: it cannot stand on its end here, where there is room for " + may_be;
+  }
+  return {};
+}
+
+/// What was tried and helps.
+std::string remedy_text(const NamedSize& remedy, const LengthPrinter& lengths) {
+  if (remedy.name == SizeName::length)
+    return "work it " + lengths.one(remedy.size) + " long and cut it to length after";
+  return setting_text(remedy, lengths) + " it could be cut here";
+}
+
 }  // namespace
 
 std::string settings_text(const std::vector<NamedSize>& settings, const LengthPrinter& lengths) {
@@ -107,29 +143,8 @@ std::string operation_words(const Setup& setup) {
 }
 
 std::string finding_text(const WayFinding& finding, const LengthPrinter& lengths) {
-  const std::string is = lengths.one(finding.value);
-  const std::string may_be = lengths.one(finding.limit);
-  switch (finding.fault) {
-    case WayFault::no_machine:
-      return "no machine does this";
-    case WayFault::cutter_wide:
-      return "the narrowest cutter is " + is + " wide, the cut only " + may_be;
-    case WayFault::cutter_short:
-      return "the cutter reaches " + is + ", the cut is " + may_be + " deep";
-    case WayFault::cutter_missing:
-      return "there is no cutter that makes it";
-    case WayFault::piece_short:
-      return is + " long; not safe under " + may_be;
-    case WayFault::piece_narrow:
-      return is + " wide; not safe under " + may_be;
-    case WayFault::piece_thin:
-      return is + " thick; not safe under " + may_be;
-    case WayFault::not_held:
-      return "goes into none of the ways of holding the work";
-    case WayFault::no_room:
-      return is + " long: it cannot stand on its end here, where there is room for " + may_be;
-  }
-  return {};
+  const std::string text = fault_text(finding, lengths);
+  return finding.remedy ? text + "; " + remedy_text(*finding.remedy, lengths) : text;
 }
 
 }  // namespace haunch
