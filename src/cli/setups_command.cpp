@@ -1,3 +1,4 @@
+#include <set>
 #include <utility>
 #include <vector>
 
@@ -30,7 +31,8 @@ class SetupsRun {
     if (nothing || shop_refused_ || complaints_.status() >= kFileFault) return complaints_.status();
     const Unit unit = order_.unit().value_or(Unit::mm);
     SetupsReport report = report_setups(
-        std::move(items_), shop != nullptr ? shop->shop.spec.machines : std::vector<Machine>(),
+        std::move(items_),
+        shop != nullptr ? shop->shop.spec.machines : usual_machines(unit, cutters_of_shops()),
         shop != nullptr ? shop->file : "", unit);
     report.tally = order_.tally();
     report.errors = order_.problems();
@@ -53,6 +55,14 @@ class SetupsRun {
       with = &shop;
     }
     return with;
+  }
+
+  /// Where no shop tells of its machines it may still tell of its cutters.
+  std::vector<Length> cutters_of_shops() {
+    std::set<Length> widths;
+    for (const FoundShop& shop : order_.shops().found())
+      widths.insert(shop.shop.spec.cutters.begin(), shop.shop.spec.cutters.end());
+    return {widths.begin(), widths.end()};
   }
 
   std::string text_of(const SetupsReport& report, Unit unit) const {

@@ -21,7 +21,8 @@ constexpr SizeRange kAny = {};
 
 class UsualMachines {
  public:
-  explicit UsualMachines(Unit unit) : unit_(unit) {}
+  UsualMachines(Unit unit, std::vector<Length> cutters)
+      : unit_(unit), cutters_(cutters.empty() ? usual_cutters(unit) : std::move(cutters)) {}
 
   std::vector<Machine> all() const {
     return {crosscut_saw(), table_saw(), tenon_jig(),    surface_planer(),
@@ -101,7 +102,7 @@ class UsualMachines {
   /// Wider chisels are longer.
   Machine mortiser() const {
     Machine it = machine("mortiser", {Process::mortise}, {8, 1.5, 15});
-    for (const Length width : usual_cutters(unit_)) {
+    for (const Length width : cutters_) {
       Length reach = size(95, 60);
       if (width < size(12, 8)) reach = size(75, 48);
       if (width < size(8, 5)) reach = size(60, 40);
@@ -119,7 +120,7 @@ class UsualMachines {
   std::vector<Cutter> router_cutters() const {
     std::vector<Cutter> cutters;
     const Length step = size(6, 4);
-    for (const Length width : usual_cutters(unit_)) {
+    for (const Length width : cutters_) {
       const Length reach = width < size(8, 5) ? size(20, 12) : size(40, 26);
       cutters.push_back({in_words(width, unit_) + " straight cutter", width, reach, step});
     }
@@ -195,12 +196,13 @@ class UsualMachines {
   }
 
   Unit unit_;
+  std::vector<Length> cutters_;
 };
 
 }  // namespace
 
-std::vector<Machine> usual_machines(Unit unit) {
-  return UsualMachines(unit).all();
+std::vector<Machine> usual_machines(Unit unit, std::vector<Length> cutters) {
+  return UsualMachines(unit, std::move(cutters)).all();
 }
 
 }  // namespace haunch

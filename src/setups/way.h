@@ -58,7 +58,8 @@ struct ShopWay {
 /// is just as wide is taken, else the one with the fewest passes, the widest of those.
 ShopWay way_for(const Task& task, const std::vector<Machine>& machines);
 
-/// What a small shop has, where its file does not say.
-std::vector<Machine> usual_machines(Unit unit);
+/// What a small shop has, where its file does not say. `cutters`: the widths of its chisels and
+/// straight cutters; empty: usual ones.
+std::vector<Machine> usual_machines(Unit unit, std::vector<Length> cutters = {});
 
 }  // namespace haunch

@@ -332,6 +332,12 @@ TEST_CASE("What is let in once a leaf is glued up is held with the whole leaf") 
   }
 }
 
+TEST_CASE("A shop that tells of its cutters alone has chisels of those widths") {
+  const std::vector<Machine> machines = usual_machines(Unit::mm, {mm(6), mm(10)});
+  CHECK(told(way_for(mortise(15, 70), machines), machines) == "mortiser, 10 mm chisel, 2");
+  CHECK(told(way_for(groove(6, 6), machines), machines) == "router table, 6 mm straight cutter");
+}
+
 TEST_CASE("No two usual machines have one name") {
   for (const Unit unit : {Unit::mm, Unit::inch}) {
     std::vector<std::string> names;
