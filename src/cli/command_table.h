@@ -74,9 +74,9 @@ inline constexpr CommandRow kCommands[] = {
      Command::schema,
      "WHICH",
      "the JSON Schema of what goes in: spec, shop, stock; or of what comes out as JSON: report, "
-     "lumber, setups, explain, trial, rod, species, moisture, settings (of shop); and sheet: the "
-     "columns of a "
-     "sheet",
+     "lumber, setups, labels, explain, trial, rod, species, moisture, settings (of shop); and "
+     "sheet: "
+     "the columns of a sheet",
      {"haunch schema spec", "haunch schema report -o report.schema.json"}},
     {"specs",
      Command::specs,
@@ -218,7 +218,12 @@ inline constexpr OptionRow kOptions[] = {
     {"--paper", "a4|letter", Goes::with_paper,
      "the sheets that rods, as svg, and labels, as html, are printed on"},
     {"--sticker", "WxH", Goes::with_labels,
-     "width and height of one sticker: 70x36, in millimetres unless --units says inches"},
+     "of labels as html: width and height of one sticker, such as \"2 5/8 x 1 in\"; else 70x36. In "
+     "millimetres unless --units or the size itself says inches"},
+    {"--margin", "WxH", Goes::with_labels,
+     "what the stickers leave free of the sheet at the sides and at head and foot; they stand in "
+     "the middle. Else 0"},
+    {"--gap", "WxH", Goes::with_labels, "between stickers, across and down; else 0"},
     {"--order", "NAME", Goes::with_labels, "the order's name, on every label"},
     {"--same", "", Goes::with_compare, "any difference ends with 1, as a check that fails does"},
     {"--temperature", "T", Goes::with_moisture, "of the air, in degrees Celsius, for moisture"},

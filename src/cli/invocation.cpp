@@ -47,7 +47,8 @@ struct RawOptions {
       prefer{option_row("--prefer")}, stages{option_row("--stages")},
       effort{option_row("--effort")}, seed{option_row("--seed")}, jobs{option_row("--jobs")},
       input{option_row("--input")}, mended{option_row("--mended")}, parts{option_row("--parts")},
-      paper{option_row("--paper")}, sticker{option_row("--sticker")}, order{option_row("--order")};
+      paper{option_row("--paper")}, sticker{option_row("--sticker")}, order{option_row("--order")},
+      margin{option_row("--margin")}, gap{option_row("--gap")};
   RawValue with{option_row("--with")};  // as often as there are keys
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
@@ -66,7 +67,7 @@ struct RawOptions {
     return {&format, &units,       &csv,      &fraction, &decimals, &color, &output,
             &shop,   &temperature, &humidity, &joint,    &measured, &stock, &leftover,
             &prefer, &stages,      &effort,   &seed,     &jobs,     &input, &mended,
-            &parts,  &paper,       &sticker,  &order};
+            &parts,  &paper,       &sticker,  &order,    &margin,   &gap};
   }
   std::vector<RawValue*> values() {
     std::vector<RawValue*> all = single_values();
@@ -375,6 +376,8 @@ void take_words(const RawOptions& raw, Invocation& invocation) {
   invocation.mended = raw.mended.value_or("");
   invocation.sticker = raw.sticker.value_or("");
   invocation.order = raw.order.value_or("");
+  invocation.margin = raw.margin.value_or("");
+  invocation.gap = raw.gap.value_or("");
   invocation.same = raw.same;
   invocation.view.full = raw.full;
   invocation.view.on_paper = !invocation.output.empty() && invocation.output != "-";

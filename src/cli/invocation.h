@@ -60,6 +60,7 @@ struct Invocation {
   bool fahrenheit = false;
   std::string mended;                 // of check; empty: not given
   std::string paper, sticker, order;  // of rod and labels; empty: not given
+  std::string margin, gap;            // of labels; empty: not given
   bool same = false;                  // of compare: any difference is as a check that fails
   SourceWays ways;
   bool quiet = false;

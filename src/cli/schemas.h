@@ -28,6 +28,7 @@ inline constexpr SchemaRow kSchemas[] = {
     {"stock", [](CsvProfile) { return stock_schema(); }},
     {"lumber", [](CsvProfile) { return lumber_schema(); }},
     {"setups", [](CsvProfile) { return setups_schema(); }},
+    {"labels", [](CsvProfile) { return labels_schema(); }},
     {"explain", [](CsvProfile) { return explain_schema(); }},
     {"trial", [](CsvProfile) { return trial_schema(); }},
     {"rod", [](CsvProfile) { return rod_schema(); }},

@@ -17,6 +17,7 @@ struct DocumentFormat {
 
 inline constexpr DocumentFormat kReportFormat{"haunch-report-1", R"({"const": "haunch-report-1"})"};
 inline constexpr DocumentFormat kLumberFormat{"haunch-lumber-1", R"({"const": "haunch-lumber-1"})"};
+inline constexpr DocumentFormat kLabelsFormat{"haunch-labels-1", R"({"const": "haunch-labels-1"})"};
 inline constexpr DocumentFormat kExplainFormat{"haunch-explain-1",
                                                R"({"const": "haunch-explain-1"})"};
 inline constexpr DocumentFormat kTrialFormat{"haunch-trial-1", R"({"const": "haunch-trial-1"})"};
@@ -31,8 +32,8 @@ inline constexpr DocumentFormat kSettingsFormat{"haunch-settings-1",
 inline constexpr DocumentFormat kSetupsFormat{"haunch-setups-1", R"({"const": "haunch-setups-1"})"};
 
 inline constexpr const DocumentFormat* kFormats[] = {
-    &kReportFormat,  &kLumberFormat,   &kExplainFormat,  &kTrialFormat, &kRodFormat,
-    &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat, &kSetupsFormat};
+    &kReportFormat, &kLumberFormat, &kSetupsFormat,  &kLabelsFormat,   &kExplainFormat,
+    &kTrialFormat,  &kRodFormat,    &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat};
 
 /// Of this program, "1.2.0".
 std::string_view tool_version();

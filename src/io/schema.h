@@ -19,6 +19,9 @@ std::string report_schema();
 /// Of what lumber says, format haunch-lumber-1, made from the rows that it is written by.
 std::string lumber_schema();
 
+/// Of what labels says, format haunch-labels-1, made from the rows that it is written by.
+std::string labels_schema();
+
 /// Of what explain says, format haunch-explain-1, made from the rows that it is written by.
 std::string explain_schema();
 

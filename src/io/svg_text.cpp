@@ -20,6 +20,9 @@ std::string xml_text(std::string_view text) {
       case '"':
         out += "&quot;";
         break;
+      case '\'':
+        out += "&#39;";
+        break;
       default:
         out += static_cast<unsigned char>(c) < 0x20 ? ' ' : c;
     }

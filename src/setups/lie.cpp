@@ -33,7 +33,7 @@ Direction out_of(const Place& place, WorkedSide side) {
 
 WorkedSide datum_side(const Piece& piece, WorkedSide worked) {
   if (worked.into == 2) return {1, datum_of(piece).edge_high};
-  return {2, false};
+  return {2, datum_of(piece).face_high};
 }
 
 /// Where the worked side and the datum look at the machine.
@@ -88,7 +88,7 @@ WorkedSide side_of_line(const Piece& piece, const Run& run) {
     case Line::inner_face:
       return {2, !inner_face_is_low(piece)};
     case Line::lower_face:
-      return {2, false};
+      return {2, datum_of(piece).face_high};
     // Of what the piece is a part of: told along the assembly's axis.
     case Line::left:
     case Line::sill:

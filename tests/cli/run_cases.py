@@ -134,7 +134,7 @@ class Bench:
 
 def validators(haunch):
     found = {}
-    for which in ("shop", "report", "lumber", "explain", "stock", "trial", "rod", "species", "moisture", "settings") if jsonschema else ():
+    for which in ("shop", "report", "lumber", "labels", "explain", "stock", "trial", "rod", "species", "moisture", "settings") if jsonschema else ():
         text = subprocess.run([haunch, "schema", which], check=True, stdout=subprocess.PIPE).stdout
         schema = json.loads(text)
         jsonschema.Draft202012Validator.check_schema(schema)
