@@ -43,7 +43,7 @@ PageParts parts_of(const ItemRods& item, const LengthPrinter& lengths) {
     if (has_marks_before_zero(rod))
       part.legends.push_back(paragraph("below 0: before the " +
                                        std::string(zero_of(rod.direction)) +
-                                       " of what it stands on or hangs at"));
+                                       ", as doors lie on the front of a case"));
     parts.push_back(std::move(part));
   }
   return parts;

@@ -67,22 +67,28 @@ struct Label {
   Length height() const { return kLine * static_cast<std::int64_t>(lines.size()); }
 };
 
-/// "A B: lower end; E: lower edge": the strips say what A and E are.
-std::string short_text(const ItemRods& item, const RodMark& mark) {
-  std::vector<RodName> told;
+/// "A B": the strips say what these are; "door stiles" of many that are all on one.
+std::string short_pieces(const ItemRods& item, const Rod& rod, const RodName& name) {
+  const bool all = name.pieces.size() == rod.strips[name.strip].pieces.size();
+  if (all && name.pieces.size() > kFewPieces) return strip_name(rod, name.strip);
+  return joined(marks_of(item.wood, name.pieces));
+}
+
+/// "A B: lower end; E: lower edge"; what is the same of several strips once.
+std::string short_text(const ItemRods& item, const Rod& rod, const RodMark& mark) {
+  std::vector<std::pair<std::string, std::string>> told;  // pieces, what
   for (const RodName& name : mark.names) {
-    const auto same = std::find_if(told.begin(), told.end(), [&](const RodName& other) {
-      return other.what == name.what && other.takes == name.takes;
-    });
+    const std::string what = what_text(item, name);
+    const auto same =
+        std::find_if(told.begin(), told.end(), [&](const auto& it) { return it.second == what; });
     if (same == told.end())
-      told.push_back(name);
+      told.emplace_back(short_pieces(item, rod, name), what);
     else
-      same->pieces.insert(same->pieces.end(), name.pieces.begin(), name.pieces.end());
+      same->first += ", " + short_pieces(item, rod, name);
   }
   std::string text;
-  for (const RodName& name : told)
-    text += (text.empty() ? "" : "; ") + joined(marks_of(item.wood, name.pieces)) + ": " +
-            what_text(item, name);
+  for (const auto& [pieces, what] : told)
+    text += (text.empty() ? "" : "; ") + pieces + ": " + what;
   return text;
 }
 
@@ -125,7 +131,7 @@ std::vector<std::string> head_of(const ItemRods& item, const Rod& rod, const Len
       lines.push_back(std::move(line));
   };
   add("the " + std::string(zero_of(rod.direction)) + " is at the lower end; " +
-      lengths.one(rod.length) + " " + std::string(word_of(lengths.unit())) + " in all");
+      lengths.one(rod.length) + " " + std::string(word_of(lengths.unit())) + " long");
   if (sheet.of > 1) add("lay crosses of one number on each other");
   return lines;
 }
@@ -166,7 +172,7 @@ Form form_of(const ItemRods& item, const Rod& rod, const LengthPrinter& lengths,
   if (paper) form.height = paper->height;
   const std::size_t width = letters_in(form.width - beyond - form.words);
   for (std::size_t mark = 0; mark < rod.marks.size(); ++mark)
-    form.labels[mark].lines = lines_of(short_text(item, rod.marks[mark]), width);
+    form.labels[mark].lines = lines_of(short_text(item, rod, rod.marks[mark]), width);
   std::size_t heading = 0;
   for (std::size_t strip = 0; strip < rod.strips.size(); ++strip)
     heading = std::max(heading, display_width(strip_heading(item, rod, strip)));
@@ -192,7 +198,7 @@ Length lettering_between(const Form& form, Length from, Length to) {
 
 /// From `from` as far as `room` holds the lettering, but so far that the next one gets on.
 Length farthest(const Form& form, Length from, Length to, Length room) {
-  const Length least = from + kOverlap * 2;
+  const Length least = from + kOverlap + mm(5);
   for (auto label = form.labels.rbegin(); label != form.labels.rend(); ++label) {
     if (label->at > to) continue;
     if (label->at < least || lettering_between(form, from, to) <= room) break;
@@ -426,7 +432,9 @@ class SheetDrawing {
     for (const Length x : {kFree, kFree + mm(100)})
       line(x, y - mm(2), x, y + mm(2)).empty();
     svg_.close();
-    text(kFree + mm(2), y - mm(1)).holds("100 mm; print at 100 %");
+    text(kFree + mm(2), y - mm(1))
+        .holds(lengths_.unit() == Unit::mm ? "100 mm; print at 100 %"
+                                           : "100 mm, 3 15/16 in; print at 100 %");
   }
 
   SvgText& svg_;

@@ -192,11 +192,11 @@ class RodMaker {
     return std::string(end_word(rod_.direction, low)) + (face ? " face" : " edge");
   }
 
-  /// Whether what comes in to it is seen up to there.
+  /// Whether what comes in to it is seen up to there; of a curve that is not the blank's edge.
   bool is_seen_up_to(std::size_t piece, Length at) const {
     return std::any_of(wood_.joints.begin(), wood_.joints.end(), [&](const Joint& joint) {
-      return joint.receives == piece && joint.heading.axis == axis_ &&
-             sight_edge(wood_, joint) == at;
+      return joint.receives == piece && joint.heading.axis == axis_ && !joint.arched &&
+             !is_left_out(wood_.pieces[joint.enters].role) && sight_edge(wood_, joint) == at;
     });
   }
 

@@ -32,6 +32,7 @@ READERS = {
     "a shop file": ["check", "door.json", "--shop", "{}"],
     "a shop file of species": ["species", "--shop", "{}"],
     "a spec of lumber": ["lumber", "{}"],
+    "a spec of a rod": ["rod", "{}"],
     "stock": ["lumber", "door.json", "--stock", "{}"],
     "stock in CSV": ["lumber", "door.json", "--stock", "{}.csv"],
     "a spec of a trial": ["trial", "{}", "--joint", "J1", "--tenon", "7"],
@@ -40,6 +41,7 @@ READERS = {
 WRITERS = {
     "a page": ["check", "door.json", "-o", "{}"],
     "a schema": ["schema", "spec", "-o", "{}"],
+    "a rod": ["rod", "door.json", "--format", "svg", "-o", "{}"],
     "a plan": ["lumber", "door.json", "--stock", "stock.json", "-o", "{}"],
     "what is left": ["lumber", "door.json", "--stock", "stock.json", "--leftover", "{}"],
     "what is left, beside a plan": ["lumber", "door.json", "--stock", "stock.json", "-o", "p.txt", "--leftover", "{}"],

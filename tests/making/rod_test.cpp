@@ -122,6 +122,15 @@ TEST_CASE("Hinges stand at one height on the leaf and on the jamb that it hangs 
   CHECK(places(set, height, "G", "lower end") == Places{mm(10)});
 }
 
+TEST_CASE("Where a tenon comes through, wedges do not make the outer edge a sight edge") {
+  const Assembly gate = wood(R"({"kind": "door", "units": "mm",
+    "opening": {"width": 906, "height": 1800}, "stile_width": 120, "joint": "through"})");
+  const Rod width = rod(gate, RodDirection::width);
+  CHECK(places(gate, width, "A", "left edge") == Places{mm(0)});
+  CHECK(places(gate, width, "A", "sight edge") == Places{mm(120)});
+  CHECK(places(gate, width, "C", "tenon end") == Places{mm(0), mm(900)});
+}
+
 TEST_CASE("An arched rail has its springing and its crown") {
   // A curve that rises 90 between the stiles, 110 left at the crown of a leaf 2047 high.
   const Assembly door = wood(R"({"kind": "door", "units": "mm",
@@ -130,6 +139,7 @@ TEST_CASE("An arched rail has its springing and its crown") {
   const Rod height = rod(door, RodDirection::height);
   CHECK(places(door, height, "C", "crown of the curve") == Places{mm(2047 - 110)});
   CHECK(places(door, height, "C", "springing") == Places{mm(2047 - 110 - 90)});
+  CHECK(places(door, height, "C", "sight edge").empty());
 }
 
 TEST_CASE("A cabinet's depth rod has the groove for its back, and where shelf pins stand") {
