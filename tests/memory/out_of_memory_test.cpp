@@ -135,6 +135,7 @@ TEST_CASE("without memory a run ends in its own words and leaves every file as i
       {"species", "oke"},
       {"moisture", "--temperature", "21", "--humidity", "45", "-o", out},
       {"trial", bench.path("door.json"), "--joint", "J1", "--tenon", "7.1", "-o", out},
+      {"rod", bench.path("door.json"), "--format", "svg", "--paper", "a4", "-o", out},
       {"cutlist", bench.path("door.json"), "-o", out},
       {"cutlist", bench.path("door.json"), bench.path("bad.json"), "--format", "json", "-o", out},
       {"lumber", bench.path("door.json"), "--stock", bench.path("rack.json"), "-o", out,
