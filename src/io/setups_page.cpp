@@ -1,6 +1,5 @@
 #include <algorithm>
-#include <set>
-#include <tuple>
+#include <map>
 #include <utility>
 
 #include "machine_sets.h"
@@ -190,16 +189,16 @@ class SetupsPage {
   }
 
   std::string second_faces(const Setup& setup) const {
-    std::set<std::string> told;
+    std::map<std::string, Marks> told;
     for (const SetupPiece& piece : setup.pieces)
       if (piece.second_face)
-        told.insert("second face of " + report_.piece_of(piece).name +
-                    ": measure what the first has left; set the depth to that less " +
-                    lengths_.fine().one(piece.second_face->leaves) + ", but to no more than " +
-                    lengths_.one(piece.second_face->most));
+        add_once(told["measure what the first has left; set the depth to that less " +
+                      lengths_.fine().one(piece.second_face->leaves) + ", but to no more than " +
+                      lengths_.one(piece.second_face->most)],
+                 mark_of(piece));
     std::string text;
-    for (const std::string& each : told)
-      text += hanging(each, 4);
+    for (const auto& [rule, marks] : told)
+      text += hanging("second face of " + joined(marks) + ": " + rule, 4);
     return text;
   }
 

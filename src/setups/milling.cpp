@@ -45,6 +45,13 @@ class PieceMilling {
         {{SizeName::length, size_[0]}, {SizeName::width, size_[1]}}, size_);
   }
 
+  /// Once what has them is glued up.
+  void saw_off_horns() {
+    if (piece_.horn == Length()) return;
+    const Length left = size_[0] - piece_.horn * 2;
+    add(Step::fitting, Process::crosscut, {{SizeName::length, left}}, size_);
+  }
+
   void strips() {
     for (const EdgeStrip& strip : piece_.strips)
       add(Step::strips, Process::glue, {{SizeName::thickness, strip.thickness}}, size_);
@@ -74,6 +81,7 @@ class PieceMilling {
     task.setting.settings = std::move(settings);
     task.size = size;
     task.step = step;
+    task.group = piece_.group;
     tasks_.push_back(std::move(task));
   }
 
@@ -109,6 +117,7 @@ std::vector<Task> milling_tasks(const SetupItem& item, std::size_t number) {
     else
       milling.solid();
     milling.strips();
+    milling.saw_off_horns();
   }
   return tasks;
 }

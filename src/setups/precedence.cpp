@@ -107,6 +107,8 @@ class Precedence {
 
   static bool goes_before(const Task& first, const Task& then) {
     if (first.step != then.step) return first.step < then.step;
+    if (first.step == Step::fitting && first.process == Process::crosscut)
+      return then.process != Process::crosscut;  // places are told from ends without horns
     const bool is_cut = first.step == Step::cut || first.step == Step::fitting;
     return is_cut && comes_first(first.setting.makes, then.setting.makes);
   }
