@@ -60,13 +60,22 @@ void tighten(FirstPiece& first, Length least, Length most) {
   first.most = std::min(first.most.value_or(most), most);
 }
 
-/// The tenon goes into every mortise, and is loose in none.
-void tighten_to_mortises(FirstPiece& first, const SetupPiece& piece, const SetupItem& item) {
-  for (const Run& run : piece.runs) {
-    if (!run.joint) continue;
-    const auto& mortise = item.wood->joints[*run.joint].mortise;
-    if (mortise) tighten(first, mortise->width - item.loosest_fit, mortise->width);
-  }
+/// How wide what a tenon goes into is: its mortise, of a stub the groove.
+std::optional<Length> hollow_for(const Assembly& wood, std::size_t number) {
+  const Joint& joint = wood.joints[number];
+  if (joint.mortise) return joint.mortise->width;
+  for (const Feature& feature : wood.pieces[joint.receives].features)
+    if (feature.kind == FeatureKind::groove &&
+        std::find(feature.joints.begin(), feature.joints.end(), number) != feature.joints.end())
+      return size_of(feature, SizeName::width);
+  return {};
+}
+
+/// The tenon goes into everything that is there for it, and is loose in none.
+void tighten_to_hollows(FirstPiece& first, const SetupPiece& piece, const SetupItem& item) {
+  for (const Run& run : piece.runs)
+    if (const auto wide = run.joint ? hollow_for(*item.wood, *run.joint) : std::nullopt)
+      tighten(first, *wide - item.loosest_fit, *wide);
 }
 
 }  // namespace
@@ -84,7 +93,7 @@ std::optional<FirstPiece> first_piece_of(const Setup& setup, const std::vector<S
     if (off)
       tighten(first, *wanted - *off, *wanted + *off);
     else if (setup.process == Process::tenon && setup.step == Step::cut)
-      tighten_to_mortises(first, piece, item);
+      tighten_to_hollows(first, piece, item);
   }
   return first;
 }

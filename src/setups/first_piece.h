@@ -10,7 +10,7 @@
 namespace haunch {
 
 /// By the shop's plus and minus, those of the strictest item; of a tenon without any by the
-/// mortises that it goes into. Nothing of what has no size to measure.
+/// mortises or grooves that it goes into. Nothing of what has no size to measure.
 std::optional<FirstPiece> first_piece_of(const Setup& setup, const std::vector<SetupItem>& items);
 
 }  // namespace haunch
