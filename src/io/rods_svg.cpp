@@ -84,7 +84,7 @@ std::string short_text(const ItemRods& item, const Rod& rod, const RodMark& mark
     if (same == told.end())
       told.emplace_back(short_pieces(item, rod, name), what);
     else
-      same->first += ", " + short_pieces(item, rod, name);
+      same->first.append(", ").append(short_pieces(item, rod, name));
   }
   std::string text;
   for (const auto& [pieces, what] : told)

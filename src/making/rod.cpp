@@ -209,13 +209,22 @@ class RodMaker {
       mark(number, at, std::string(word) + " end");
       return;
     }
-    mark(number, at, "tenon end");
+    mark(number, at, joined_end_words(number, own_low));
     const auto put = [&](Length from_end, ShoulderLine line) {
       mark(number, low ? at + from_end : at - from_end, std::string(word_of(line)));
     };
     if (end->face == end->back) return put(end->face, ShoulderLine::shoulder);
     put(end->face, ShoulderLine::face_shoulder);
     put(end->back, ShoulderLine::back_shoulder);
+  }
+
+  /// Of an end with shoulders: what stands beyond them.
+  std::string joined_end_words(std::size_t number, bool own_low) const {
+    for (const Joint& joint : wood_.joints)
+      if (joint.enters == number && joint.tenon &&
+          own_upwards(wood_.pieces[number].place, joint.heading) != own_low)
+        return joint.kind == JointKind::half_lap ? "lap end" : "tenon end";
+    return {};
   }
 
   /// Of a curve: its crown, and where it springs from.
@@ -258,6 +267,12 @@ class RodMaker {
         return add_edge_work(run, feature, "moulding edge");
       case FeatureKind::raise:
         return add_edge_work(run, feature, "field edge");
+      case FeatureKind::mitre:
+        if (own_axis_of(run.piece) == 0) add_edge_work(run, feature, "short point");
+        return;
+      case FeatureKind::tongue:
+        if (own_axis_of(run.piece) == 0) add_edge_work(run, feature, "shoulder");
+        return;
       default:
         return add_profile(run, feature);
     }
@@ -266,7 +281,9 @@ class RodMaker {
   std::optional<std::size_t> takes(const Run& run) const {
     if (!run.joint || wood_.joints[*run.joint].receives != run.piece) return {};
     const std::size_t enters = wood_.joints[*run.joint].enters;
-    return strip_of_[enters] ? std::optional(enters) : std::nullopt;
+    const Role role = wood_.pieces[enters].role;
+    if (role == Role::dowel || role == Role::pin) return {};
+    return enters;
   }
 
   /// Whether the axis of its piece that a run is told along lies along the rod.
@@ -351,19 +368,22 @@ class RodMaker {
     const std::string word(profile_word(feature.kind));
     const std::size_t own = own_axis_of(run.piece);
     if (word.empty() || own == 2) return;
-    const Length end = wood_.pieces[run.piece].blank[own];
+    const Piece& piece = wood_.pieces[run.piece];
+    const Length end = piece.blank[own];
     for (const Box& body : feature.cuts) {
       const Span its{body.low[own], body.high[own]};
-      const bool open = its.low <= Length() || its.high >= end;
+      const bool one_end = its.low <= Length() || its.high >= end;
+      const bool edges = is_sheet(piece.role) || (own != 0 && one_end);
       const bool groove = feature.kind == FeatureKind::groove && own == run.side.into;
       const std::string edge = word + (groove ? " bottom" : " edge");
-      put_ends(run.piece, its, open && own != 0 ? EndWords{edge, edge} : begins(word), takes(run));
+      put_ends(run.piece, its, edges ? EndWords{edge, edge} : begins(word), takes(run));
       if (feature.kind == FeatureKind::housing && own == 0)
         stretch(run.piece, placed_span(run.piece, its), true);
     }
   }
 
-  /// A moulding along edges, the slope round a raised field: how far in from each edge it goes.
+  /// A moulding along edges, the slope round a raised field, a mitre or a tongue at an end: how
+  /// far in each goes.
   void add_edge_work(const Run& run, const Feature& feature, const std::string& what) {
     const std::size_t own = own_axis_of(run.piece);
     if (own == 2) return;

@@ -131,6 +131,45 @@ TEST_CASE("Where a tenon comes through, wedges do not make the outer edge a sigh
   CHECK(places(gate, width, "C", "tenon end") == Places{mm(0), mm(900)});
 }
 
+TEST_CASE("A mitred rail is as long as the leaf is wide, its short points at the sight edges") {
+  const Assembly board = wood(R"({"kind": "door", "units": "mm", "clearance": 2,
+    "opening": {"width": 500, "height": 700}, "stile_width": 60, "joint": "mitre"})");
+  const Rod width = rod(board, RodDirection::width);
+  CHECK(places(board, width, "C", "left end") == Places{mm(0)});
+  CHECK(places(board, width, "C", "short point") == Places{mm(60), mm(496 - 60)});
+  CHECK(places(board, width, "A", "sight edge") == Places{mm(60)});
+}
+
+TEST_CASE("A tongued bottom has its shoulders at the sides") {
+  const Assembly cabinet = wood(R"({"kind": "cabinet", "units": "mm",
+    "size": {"width": 600, "height": 720, "depth": 330},
+    "case": {"thickness": 18, "joint": "tongued", "joint_depth": 6},
+    "toe": {"height": 100, "setback": 60}, "layout": {"shelves": 1}})");
+  const Rod width = rod(cabinet, RodDirection::width);
+  // The tongue ends 0.5 before the bottom of its housing, so that the shoulder seats first.
+  CHECK(places(cabinet, width, "C", "left end") == Places{mm(18 - 6 + 0.5)});
+  CHECK(places(cabinet, width, "C", "shoulder") == Places{mm(18), mm(600 - 18)});
+}
+
+TEST_CASE("A half-lapped rail has a lap beyond its shoulder, as wide as the stile") {
+  const Assembly door = wood(R"({"kind": "door", "units": "mm", "clearance": 2,
+    "opening": {"width": 500, "height": 700}, "stile_width": 60, "joint": "half-lap"})");
+  const Rod width = rod(door, RodDirection::width);
+  CHECK(places(door, width, "C", "lap end") == Places{mm(0), mm(496)});
+  CHECK(places(door, width, "C", "shoulder") == Places{mm(60), mm(436)});
+  CHECK(places(door, rod(door, RodDirection::height), "A", "half-lap begins") == Places{mm(636)});
+}
+
+TEST_CASE("A mortise for a loose tenon takes that") {
+  const Assembly door = wood(R"({"kind": "door", "units": "mm", "clearance": 2,
+    "opening": {"width": 500, "height": 700}, "stile_width": 60, "joint": "loose"})");
+  for (const RodMark& mark : rod(door, RodDirection::height).marks)
+    for (const RodName& name : mark.names)
+      if (name.what == "mortise begins")
+        for (const std::size_t piece : name.takes)
+          CHECK(door.pieces[piece].role == Role::loose_tenon);
+}
+
 TEST_CASE("An arched rail has its springing and its crown") {
   // A curve that rises 90 between the stiles, 110 left at the crown of a leaf 2047 high.
   const Assembly door = wood(R"({"kind": "door", "units": "mm",
