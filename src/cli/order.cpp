@@ -43,7 +43,7 @@ void Order::note(std::vector<PlacedProblem> problems) {
 bool Order::admit(const ItemReport& item) {
   const std::string& id = item.job->id;
   const bool fails = item.worst() == Status::fail;
-  if (fails) {
+  if (fails && minds_checks_) {
     complaints_.raise(kCheckFailed);
     if (!invocation_.quiet) complain(id + ": a check fails; 'haunch check' shows it", streams_);
   }

@@ -32,6 +32,7 @@ inline constexpr SchemaRow kSchemas[] = {
     {"explain", [](CsvProfile) { return explain_schema(); }},
     {"trial", [](CsvProfile) { return trial_schema(); }},
     {"rod", [](CsvProfile) { return rod_schema(); }},
+    {"compare", [](CsvProfile) { return compare_schema(); }},
     {"species", [](CsvProfile) { return species_schema(); }},
     {"moisture", [](CsvProfile) { return moisture_schema(); }},
     {"settings", [](CsvProfile) { return settings_schema(); }},

@@ -22,6 +22,8 @@ inline constexpr DocumentFormat kExplainFormat{"haunch-explain-1",
                                                R"({"const": "haunch-explain-1"})"};
 inline constexpr DocumentFormat kTrialFormat{"haunch-trial-1", R"({"const": "haunch-trial-1"})"};
 inline constexpr DocumentFormat kRodFormat{"haunch-rod-1", R"({"const": "haunch-rod-1"})"};
+inline constexpr DocumentFormat kCompareFormat{"haunch-compare-1",
+                                               R"({"const": "haunch-compare-1"})"};
 inline constexpr DocumentFormat kSpeciesFormat{"haunch-species-1",
                                                R"({"const": "haunch-species-1"})"};
 inline constexpr DocumentFormat kMoistureFormat{"haunch-moisture-1",
@@ -32,8 +34,9 @@ inline constexpr DocumentFormat kSettingsFormat{"haunch-settings-1",
 inline constexpr DocumentFormat kSetupsFormat{"haunch-setups-1", R"({"const": "haunch-setups-1"})"};
 
 inline constexpr const DocumentFormat* kFormats[] = {
-    &kReportFormat, &kLumberFormat, &kSetupsFormat,  &kLabelsFormat,   &kExplainFormat,
-    &kTrialFormat,  &kRodFormat,    &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat};
+    &kReportFormat,  &kLumberFormat,   &kSetupsFormat,  &kLabelsFormat,
+    &kExplainFormat, &kTrialFormat,    &kRodFormat,     &kCompareFormat,
+    &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat};
 
 /// Of this program, "1.2.0".
 std::string_view tool_version();

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "allowance.h"
+#include "change.h"
 #include "checks.h"
 #include "materials.h"
 #include "sawn.h"
@@ -22,12 +23,6 @@ bool goes_back(const Assembly& wood) {
 }
 
 namespace {
-
-constexpr Length kSameSize = Length::from_mm_thousandths(1);
-
-bool agree(Length a, Length b) {
-  return std::max(a, b) - std::min(a, b) <= kSameSize;
-}
 
 std::string_view grain_of(const Piece& piece) {
   if (piece.matter == Matter::glass) return "none";
@@ -57,7 +52,9 @@ std::vector<CutStrip> strips_of(const Piece& piece) {
   return strips;
 }
 
-CutRow row_of(const Piece& piece, const Job& job) {
+}  // namespace
+
+CutRow cut_row_of(const Piece& piece, const Job& job) {
   const Triple sizes = sawn_sizes(piece);
   const Triple cut = cut_sizes(piece);
   return {piece.role,
@@ -75,13 +72,12 @@ CutRow row_of(const Piece& piece, const Job& job) {
           strips_of(piece)};
 }
 
-}  // namespace
-
 bool cut_alike(const CutRow& a, const CutRow& b) {
   return a.part == b.part && a.arched == b.arched && a.grain == b.grain &&
-         a.material == b.material && agree(a.length, b.length) &&
-         agree(a.saw_length, b.saw_length) && agree(a.width, b.width) &&
-         agree(a.thickness, b.thickness) && agree(a.saw_width, b.saw_width) && a.strips == b.strips;
+         a.material == b.material && same_size(a.length, b.length) &&
+         same_size(a.saw_length, b.saw_length) && same_size(a.width, b.width) &&
+         same_size(a.thickness, b.thickness) && same_size(a.saw_width, b.saw_width) &&
+         a.strips == b.strips;
 }
 
 void merge(CutRow& row, const CutRow& other) {
@@ -187,7 +183,7 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
 std::vector<CutRow> cut_list(const Assembly& wood, const Job& job) {
   std::vector<CutRow> rows;
   for (const Piece& piece : wood.pieces) {
-    CutRow row = row_of(piece, job);
+    CutRow row = cut_row_of(piece, job);
     const auto same = std::find_if(rows.begin(), rows.end(),
                                    [&](const CutRow& other) { return cut_alike(other, row); });
     if (same == rows.end())
@@ -209,7 +205,7 @@ std::vector<StripTotal> strip_totals(const std::vector<CutRow>& cuts) {
       const Length length = (strip.across ? cut.width : cut.length) * cut.quantity;
       const auto same = std::find_if(totals.begin(), totals.end(), [&](const StripTotal& it) {
         return it.material == strip.material && it.thickness == strip.thickness &&
-               agree(it.width, cut.thickness);
+               same_size(it.width, cut.thickness);
       });
       if (same == totals.end())
         totals.push_back({strip.material, strip.thickness, cut.thickness, length});

@@ -107,6 +107,9 @@ Wanted wanted_for(const View& view);
 /// Works a job, and checks it if that is wanted.
 ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted);
 
+/// Of one piece of one item.
+CutRow cut_row_of(const Piece& piece, const Job& job);
+
 /// Pieces of one role, material and grain whose sizes agree within 0.001 mm, merged at the
 /// smallest, in the order of their marks.
 std::vector<CutRow> cut_list(const Assembly& wood, const Job& job);

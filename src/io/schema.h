@@ -34,6 +34,9 @@ std::string trial_schema();
 /// Of what rod says, format haunch-rod-1, made from the rows that it is written by.
 std::string rod_schema();
 
+/// Of what compare says, format haunch-compare-1, made from the rows that it is written by.
+std::string compare_schema();
+
 /// Of a stock file, made from the rows that one is written by.
 std::string stock_schema();
 
