@@ -29,7 +29,7 @@ inline std::string edge_name(const Piece& piece, bool low) {
 /// The name of an end of the piece as it stands in the leaf.
 inline std::string end_name(const Piece& piece, bool low) {
   if (is_upright(piece)) return low ? "lower end" : "upper end";
-  if (runs_back(piece)) return low ? "front end" : "rear end";
+  if (runs_back(piece)) return low != piece.place.backwards[0] ? "front end" : "rear end";
   return low ? "left end" : "right end";
 }
 

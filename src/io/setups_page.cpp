@@ -11,8 +11,8 @@
 namespace haunch {
 namespace {
 
-void add_once(std::vector<std::string>& marks, const std::string& mark) {
-  if (std::find(marks.begin(), marks.end(), mark) == marks.end()) marks.push_back(mark);
+void add_once(std::vector<std::string>& all, const std::string& one) {
+  if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(one);
 }
 
 /// Lays out set-ups that follow on each other at one machine and do the same.
@@ -160,12 +160,15 @@ class SetupsPage {
   std::string holding(const Setup& setup) const {
     const Holding* held = report_.holding_of(setup);
     if (held == nullptr) return {};
+    std::vector<std::string> ways;
+    for (const SetupPiece& piece : setup.pieces) {
+      const Run& run = piece.runs.front();
+      const DatumSide datum = datum_side(report_.item_of(piece).wood, run, setup.settings);
+      add_once(ways, holding_text(*held, run.side.into == 2, datum.name));
+    }
     std::string text = held->name;
-    for (const bool in_face : {false, true})
-      if (std::any_of(setup.pieces.begin(), setup.pieces.end(), [&](const SetupPiece& piece) {
-            return (piece.runs.front().side.into == 2) == in_face;
-          }))
-        text += "; " + holding_text(*held, in_face);
+    for (const std::string& way : ways)
+      text += "; " + way;
     return hanging(text, 4);
   }
 
@@ -179,7 +182,7 @@ class SetupsPage {
                                                 [&](const Run& run) { return run.from == from; });
       const std::vector<Run> its(left.begin(), others);
       left.erase(left.begin(), others);
-      std::string worked = place_of(wood, its.front());
+      std::string worked = worked_text(wood, its.front());
       if (piece.both_faces) worked += ", both faces";
       const std::string zero =
           zero_text(wood, its.front(), report_.lie_of(setup, piece, its.front()));

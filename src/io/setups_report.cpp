@@ -47,7 +47,8 @@ std::optional<Lie> SetupsReport::lie_of(const Setup& setup, const SetupPiece& pi
                                         const Run& run) const {
   const Holding* holding = holding_of(setup);
   if (holding == nullptr) return {};
-  return Lie(piece_of(piece), run.side, *holding);
+  const DatumSide datum = datum_side(item_of(piece).wood, run, setup.settings);
+  return Lie(piece_of(piece).place, run.side, datum.side, *holding);
 }
 
 bool SetupsReport::has_findings() const {

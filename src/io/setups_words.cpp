@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "datum.h"
 #include "machine_sets.h"
 
 namespace haunch {
@@ -70,6 +71,8 @@ std::string fault_text(const WayFinding& finding, const LengthPrinter& lengths) 
              (finding.value > finding.limit ? "more" : "less") + " than " + may_be;
     case WayFault::no_room:
       return is + " long: it cannot stand on its end here, where there is room for " + may_be;
+    case WayFault::curved:
+      return "the cut is curved, and what holds the work here takes it past the cutter straight";
   }
   return {};
 }
@@ -101,9 +104,23 @@ std::string places_text(const Piece& piece, const std::vector<Run>& runs,
   return text;
 }
 
-std::string holding_text(const Holding& holding, bool in_face) {
+std::string worked_text(const Piece& piece, const Run& run) {
+  if (run.side.into == 0) return place_of(piece, run);
+  const Surface side = side_of(piece, run.side);
+  if (run.side.into == 2) {
+    if (side == Surface::face) return "face side";
+    if (side == Surface::back) return "back";
+    return has_inner_face(piece.role) ? "inner face" : std::string(word_of(side)) + " face";
+  }
+  const bool of_datum = run.side.from_high == datum_of(piece).edge_high;
+  if (piece.role == Role::stile && of_datum) return "face edge";
+  if (side == Surface::face) return "front edge";
+  return side == Surface::back ? "rear edge" : std::string(word_of(side)) + " edge";
+}
+
+std::string holding_text(const Holding& holding, bool in_face, std::string_view datum_name) {
   const std::string worked = in_face ? "worked face" : "worked side";
-  const std::string datum = in_face ? "face edge" : "face side";
+  const std::string datum(datum_name);
   switch (holding.worked) {
     case WorkedLooks::up:
       return worked + " up, " + datum + " to the fence";

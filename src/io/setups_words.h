@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "setups_report.h"
@@ -15,9 +16,12 @@ std::string settings_text(const std::vector<NamedSize>& settings, const LengthPr
 std::string places_text(const Piece& piece, const std::vector<Run>& runs,
                         const LengthPrinter& lengths);
 
+/// "face edge", "left end", "inner face": the side of a piece that a run comes in at.
+std::string worked_text(const Piece& piece, const Run& run);
+
 /// "worked side up, face side to the fence": how a piece is held for what is worked in an edge or
-/// an end of it, or in a face.
-std::string holding_text(const Holding& holding, bool in_face);
+/// an end of it, or in a face, with what its datum is called.
+std::string holding_text(const Holding& holding, bool in_face, std::string_view datum);
 
 /// "foot, to the left": the line that a run's places are told from, and where it is at the machine.
 std::string zero_text(const Piece& piece, const Run& run, const std::optional<Lie>& lie);

@@ -37,15 +37,6 @@ void add_once(std::vector<std::size_t>& numbers, std::size_t number) {
   if (std::find(numbers.begin(), numbers.end(), number) == numbers.end()) numbers.push_back(number);
 }
 
-/// What comes to the machine once it is glued up, along the axes of one of its pieces.
-Triple size_of_whole(const Assembly& wood, const Piece& piece) {
-  const Box whole = placed_blanks(wood, piece.group);
-  Triple size;
-  for (std::size_t own = 0; own < size.size(); ++own)
-    size[own] = whole.extent(static_cast<std::size_t>(piece.place.axes[own]));
-  return size;
-}
-
 class JointTasks {
  public:
   JointTasks(const SetupItem& item, std::size_t number) : item_(item), number_(number) {}
@@ -119,6 +110,14 @@ class JointTasks {
 };
 
 }  // namespace
+
+Triple size_of_whole(const Assembly& wood, const Piece& piece) {
+  const Box whole = placed_blanks(wood, piece.group);
+  Triple size;
+  for (std::size_t own = 0; own < size.size(); ++own)
+    size[own] = whole.extent(static_cast<std::size_t>(piece.place.axes[own]));
+  return size;
+}
 
 Process process_of(FeatureKind kind) {
   switch (kind) {

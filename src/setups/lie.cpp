@@ -1,7 +1,11 @@
 #include "lie.h"
 
+#include <algorithm>
+
 #include "datum.h"
 #include "lines.h"
+#include "own_axes.h"
+#include "polyhedron.h"
 
 namespace haunch {
 namespace {
@@ -31,9 +35,22 @@ Direction out_of(const Place& place, WorkedSide side) {
   return out;
 }
 
-WorkedSide datum_side(const Piece& piece, WorkedSide worked) {
-  if (worked.into == 2) return {1, datum_of(piece).edge_high};
-  return {2, datum_of(piece).face_high};
+/// The low or the high side along an axis of the assembly.
+WorkedSide side_along(const Piece& piece, Axis axis, bool high) {
+  const std::size_t own = own_axis(piece.place, axis);
+  return {own, high != piece.place.backwards[own]};
+}
+
+/// The edge that the middle of a feature, or its nearer side, lies so far from.
+WorkedSide edge_at(const Piece& piece, const Feature& feature, Length distance) {
+  std::vector<Box> bodies = feature.cuts;
+  for (const Prism& prism : feature.prisms)
+    bodies.push_back(bounds_of(prism));
+  const bool from_high = std::any_of(bodies.begin(), bodies.end(), [&](const Box& body) {
+    const Length middle = body.low[1] + floor_half(body.extent(1));
+    return piece.blank[1] - middle == distance || piece.blank[1] - body.high[1] == distance;
+  });
+  return {1, from_high};
 }
 
 /// Where the worked side and the datum look at the machine.
@@ -49,15 +66,36 @@ Looks looks_so(const Holding& held) {
 
 }  // namespace
 
-Lie::Lie(const Piece& piece, WorkedSide worked, const Holding& held) {
+DatumSide datum_side(const Assembly& wood, const Run& run, const std::vector<NamedSize>& settings) {
+  const Piece& piece = wood.pieces[run.piece];
+  const Place& group = wood.groups[piece.group].at;
+  for (const NamedSize& told : settings) {
+    DatumSide datum;
+    if (told.name == SizeName::from_face)
+      datum.side = side_along(piece, group.axes[2], group.backwards[2]);
+    else if (told.name == SizeName::from_front)
+      datum = {side_along(piece, Axis::z, false), "front edge"};
+    else if (told.name == SizeName::from_back)
+      datum = {side_along(piece, Axis::z, true), "back edge"};
+    else if (told.name == SizeName::from_edge && run.side.into == 2)
+      datum = {edge_at(piece, piece.features[run.feature], told.size), "that edge"};
+    else
+      continue;
+    if (datum.side.into != run.side.into) return datum;
+  }
+  if (run.side.into == 2) return {{1, datum_of(piece).edge_high}, "face edge"};
+  return {};
+}
+
+Lie::Lie(const Place& place, WorkedSide worked, WorkedSide datum_side, const Holding& held) {
   const Looks there = looks_so(held);
-  const Direction out = out_of(piece.place, worked);
-  const Direction datum = out_of(piece.place, datum_side(piece, worked));
+  const Direction out = out_of(place, worked);
+  const Direction datum = out_of(place, datum_side);
   const Direction third = across(out, datum);
   const Direction third_there = across(there.worked, there.datum);
   for (std::size_t into = 0; into < 3; ++into)
     for (const bool high : {false, true}) {
-      const Direction its = out_of(piece.place, {into, high});
+      const Direction its = out_of(place, {into, high});
       Direction looks{};
       for (std::size_t axis = 0; axis < 3; ++axis)
         looks[axis] = along(its, out) * there.worked[axis] + along(its, datum) * there.datum[axis] +

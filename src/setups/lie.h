@@ -6,13 +6,15 @@
 // to the fence, where the cutter is, and has its datum on the table; or, with its datum against the
 // fence, to the left, the way that it is fed.
 //
-// The datum is the face side; of what is worked in a face, the face edge.
+// The datum is the side that the setting is told from, else the face side, and of what is worked in
+// a face the face edge.
 #pragma once
 
 #include <array>
 #include <cstddef>
 #include <iterator>
 #include <string_view>
+#include <vector>
 
 #include "machine.h"
 #include "operation.h"
@@ -27,11 +29,18 @@ inline constexpr std::string_view kWords<Toward>[] = {"left", "right",     "tabl
                                                       "up",   "machinist", "fence"};
 static_assert(std::size(kWords<Toward>) == static_cast<std::size_t>(Toward::fence) + 1);
 
+/// The side of a piece that is its datum at a machine, and what it is called there.
+struct DatumSide {
+  WorkedSide side{2, false};
+  std::string_view name = "face side";  // a literal
+};
+DatumSide datum_side(const Assembly& wood, const Run& run, const std::vector<NamedSize>& settings);
+
 /// A piece at a machine.
 class Lie {
  public:
-  /// `worked`: the side through which the cut comes in.
-  Lie(const Piece& piece, WorkedSide worked, const Holding& held);
+  /// `worked`: the side through which the cut comes in; `datum`: one that it meets.
+  Lie(const Place& place, WorkedSide worked, WorkedSide datum, const Holding& held);
 
   /// The side of the piece that looks there.
   WorkedSide at(Toward toward) const { return sides_[static_cast<std::size_t>(toward)]; }

@@ -1,6 +1,7 @@
 #include "milling.h"
 
 #include "glue_up.h"
+#include "joint_tasks.h"
 #include "sawn.h"
 
 namespace haunch {
@@ -17,6 +18,7 @@ class PieceMilling {
       : tasks_(tasks),
         rule_(item.milling),
         of_(of),
+        wood_(*item.wood),
         piece_(item.wood->pieces[of.piece]),
         size_(cut_sizes(piece_)) {
     size_[0] += piece_.horn * 2;
@@ -49,7 +51,9 @@ class PieceMilling {
   void saw_off_horns() {
     if (piece_.horn == Length()) return;
     const Length left = size_[0] - piece_.horn * 2;
-    add(Step::fitting, Process::crosscut, {{SizeName::length, left}}, size_);
+    Triple whole = size_of_whole(wood_, piece_);
+    whole[0] += piece_.horn * 2;
+    add(Step::fitting, Process::crosscut, {{SizeName::length, left}}, whole);
   }
 
   void strips() {
@@ -88,6 +92,7 @@ class PieceMilling {
   std::vector<Task>& tasks_;
   const MillingRule& rule_;
   PieceOf of_;
+  const Assembly& wood_;
   const Piece& piece_;
   Triple size_;
 };

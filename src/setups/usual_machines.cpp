@@ -25,9 +25,9 @@ class UsualMachines {
       : unit_(unit), cutters_(cutters.empty() ? usual_cutters(unit) : std::move(cutters)) {}
 
   std::vector<Machine> all() const {
-    return {crosscut_saw(), table_saw(), tenon_jig(),    surface_planer(),
-            thicknesser(),  mortiser(),  router_table(), coping_sled(),
-            hand_router(),  bandsaw(),   drill_press(),  bench()};
+    return {crosscut_saw(),  table_saw(),    tenon_jig(),   surface_planer(), thicknesser(),
+            mortiser(),      router_table(), coping_sled(), hand_router(),    bandsaw(),
+            bandsaw_fence(), drill_press(),  bench()};
   }
 
  private:
@@ -162,16 +162,27 @@ class UsualMachines {
     return it;
   }
 
-  /// Tenons that are too deep for the saw's blade: the work lies on its edge.
+  static std::vector<Cutter> bandsaw_blade(Length reach) {
+    return {{"bandsaw blade", {}, reach, {}}};
+  }
+
   Machine bandsaw() const {
-    Machine it = machine(
-        "bandsaw", {Process::curve, Process::taper, Process::notch, Process::tenon}, {5, 1, 1.5});
-    it.cutters = {{"bandsaw blade", {}, size(200, 128), {}}};
-    it.holds = {{"on the table",
+    Machine it = machine("bandsaw", {Process::curve, Process::taper}, {2, 1, 1.5});
+    it.cutters = bandsaw_blade(size(200, 128));
+    it.holds = {{"flat on the table",
                  WorkedLooks::sideways,
-                 DatumLies::at_fence,
-                 {up_to(2500, 100), up_to(200, 8), kAny},
+                 DatumLies::on_table,
+                 {up_to(2500, 100), up_to(350, 14), kAny},
                  {}}};
+    it.smallest[0] = size(150, 96);
+    return it;
+  }
+
+  /// Tenons that are too deep for the saw's blade: the work stands on its edge.
+  Machine bandsaw_fence() const {
+    Machine it = machine("bandsaw with fence", {Process::tenon}, {5, 1, 1.5});
+    it.cutters = bandsaw_blade(size(200, 128));
+    it.holds = {along_fence(WorkedLooks::sideways, up_to(2500, 100), up_to(200, 8))};
     it.smallest[0] = size(150, 96);
     return it;
   }

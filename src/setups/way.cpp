@@ -117,6 +117,10 @@ std::vector<WayFinding> against(const Holding& holding, const Task& task) {
     if (range.most && task.size[along] > *range.most)
       findings.push_back({WayFault::not_held, task.size[along], *range.most, along});
   }
+  const bool runs_along = task.process == Process::groove || task.process == Process::rebate ||
+                          task.process == Process::mould;
+  if (runs_along && task.setting.has(SizeName::along_curve) && holding.worked != WorkedLooks::up)
+    findings.push_back({WayFault::curved, {}, {}});
   const bool stands =
       holding.worked == WorkedLooks::up && !task.setting.runs.empty() && task.side().into == 0;
   if (stands && holding.room_below && task.size[0] > *holding.room_below)

@@ -22,17 +22,18 @@ enum class WayFault : unsigned char {
   piece_thin,
   not_held,  // it goes into none of the ways of holding it
   no_room,   // it cannot stand on its end
+  curved,    // what is curved runs along no fence
 };
 
 template <>
 inline constexpr std::string_view kWords<WayFault>[] = {
     "no-machine",   "cutter-wide", "cutter-short", "cutter-missing", "piece-short",
-    "piece-narrow", "piece-thin",  "not-held",     "no-room"};
-static_assert(std::size(kWords<WayFault>) == static_cast<std::size_t>(WayFault::no_room) + 1);
+    "piece-narrow", "piece-thin",  "not-held",     "no-room",        "curved"};
+static_assert(std::size(kWords<WayFault>) == static_cast<std::size_t>(WayFault::curved) + 1);
 
 /// `value` is what it is and `limit` what it may be: of a piece its size, and what the machine
 /// takes; of a cutter the width or reach of the nearest one, and what the cut asks for. Both are 0
-/// where no machine does it, or no cutter has the shape.
+/// where no machine does it, no cutter has the shape, or the cut is curved.
 struct WayFinding {
   WayFault fault = WayFault::no_machine;
   Length value, limit;

@@ -28,6 +28,12 @@ const Holding kOver = held(WorkedLooks::down);                              // a
 const Holding kAtFence = held(WorkedLooks::sideways, DatumLies::on_table);  // a spindle
 const Holding kFed = held(WorkedLooks::sideways);                           // a bandsaw
 
+/// As it lies where nothing is told from another side than its datum.
+Lie lie_of(const Piece& piece, WorkedSide worked, const Holding& holding) {
+  const WorkedSide datum = worked.into == 2 ? WorkedSide{1, datum_of(piece).edge_high} : kFace;
+  return {piece.place, worked, datum, holding};
+}
+
 /// Where the line stands that places of what is made so in a side of a piece are told from.
 Toward hand(const Assembly& wood, std::string_view name, FeatureKind makes, WorkedSide side,
             const Holding& holding) {
@@ -35,7 +41,9 @@ Toward hand(const Assembly& wood, std::string_view name, FeatureKind makes, Work
     for (const Run& run : operation.runs)
       if (const Piece& piece = wood.pieces[run.piece];
           operation.makes == makes && piece.name == name && run.side == side)
-        return hand_of(Lie(piece, side, holding), piece, run);
+        return hand_of(
+            Lie(piece.place, side, datum_side(wood, run, operation.settings).side, holding), piece,
+            run);
   throw std::invalid_argument("no such run");
 }
 
@@ -77,7 +85,7 @@ TEST_CASE("A muntin grooved in both edges is turned end for end between them") {
 
 TEST_CASE("All six sides of a stile in the mortiser") {
   const Assembly door = side_door();
-  const Lie lie(piece(door, "left stile"), kHighEdge, kUpright);
+  const Lie lie = lie_of(piece(door, "left stile"), kHighEdge, kUpright);
   CHECK(lie.at(Toward::up) == kHighEdge);
   CHECK(lie.at(Toward::table) == kLowEdge);
   CHECK(lie.at(Toward::fence) == kFace);
@@ -88,7 +96,7 @@ TEST_CASE("All six sides of a stile in the mortiser") {
 
 TEST_CASE("A rail's tenon: upright its end is in the jig, its face to the fence") {
   const Assembly door = side_door();
-  const Lie lie(piece(door, "top rail"), kLowEnd, kOver);
+  const Lie lie = lie_of(piece(door, "top rail"), kLowEnd, kOver);
   CHECK(lie.at(Toward::table) == kLowEnd);
   CHECK(lie.at(Toward::fence) == kFace);
   CHECK(lie.at(Toward::up) == kHighEnd);
@@ -97,14 +105,14 @@ TEST_CASE("A rail's tenon: upright its end is in the jig, its face to the fence"
 TEST_CASE("On a sled the rail's end looks to the cutter and its face lies on the table") {
   const Assembly door = side_door();
   const Piece rail = piece(door, "top rail");
-  const Lie lie(rail, kHighEnd, kAtFence);
+  const Lie lie = lie_of(rail, kHighEnd, kAtFence);
   CHECK(lie.at(Toward::fence) == kHighEnd);
   CHECK(lie.at(Toward::table) == kFace);
-  CHECK(lie.at(Toward::left) == Lie(rail, kLowEnd, kAtFence).at(Toward::right));
+  CHECK(lie.at(Toward::left) == lie_of(rail, kLowEnd, kAtFence).at(Toward::right));
 }
 
 TEST_CASE("Fed past a blade the end goes first, and the face is at the fence") {
-  const Lie lie(piece(side_door(), "top rail"), kLowEnd, kFed);
+  const Lie lie = lie_of(piece(side_door(), "top rail"), kLowEnd, kFed);
   CHECK(lie.at(Toward::left) == kLowEnd);
   CHECK(lie.at(Toward::fence) == kFace);
 }
@@ -116,11 +124,12 @@ TEST_CASE("What is worked in a face has its face edge at the fence, whichever fa
                                     [](const Piece& it) { return it.role == Role::panel; });
   const bool edge_high = datum_of(panel).edge_high;
   for (const WorkedSide& face : {kFace, kBack}) {
-    const Lie lie(panel, face, kOver);
+    const Lie lie = lie_of(panel, face, kOver);
     CHECK(lie.at(Toward::table) == face);
     CHECK(lie.at(Toward::fence) == WorkedSide{1, edge_high});
   }
-  CHECK(Lie(panel, kFace, kOver).at(Toward::left) == Lie(panel, kBack, kOver).at(Toward::right));
+  CHECK(lie_of(panel, kFace, kOver).at(Toward::left) ==
+        lie_of(panel, kBack, kOver).at(Toward::right));
 }
 
 Assembly example(const std::string& name) {
@@ -134,7 +143,7 @@ TEST_CASE(
   const Assembly chest = example("apron-chest.json");
   CHECK(hand(chest, "left side", FeatureKind::housing, kBack, kUpright) == Toward::left);
   CHECK(hand(chest, "right side", FeatureKind::housing, kFace, kUpright) == Toward::right);
-  const Lie lie(piece(chest, "left side"), kBack, kUpright);
+  const Lie lie = lie_of(piece(chest, "left side"), kBack, kUpright);
   CHECK(lie.at(Toward::fence) == kLowEdge);
 }
 
@@ -174,6 +183,54 @@ std::vector<Assembly> all_examples() {
   return all;
 }
 
+/// The datum of what is made so in a piece, by its side and what it is called.
+DatumSide datum(const Assembly& wood, std::string_view name, FeatureKind makes) {
+  for (const Operation& operation : making_of(wood).operations)
+    for (const Run& run : operation.runs)
+      if (operation.makes == makes && wood.pieces[run.piece].name == name)
+        return datum_side(wood, run, operation.settings);
+  throw std::invalid_argument("no such run");
+}
+
+// A jamb's width runs into the wall: its face side looks to the opening or the wall, but mortises
+// and tenons are told from the front of the frame.
+TEST_CASE("A frame's tenons and mortises lie against the front of the frame they are told from") {
+  const Assembly frame = example("yard-frame.json");
+  for (const FeatureKind makes : {FeatureKind::tenon, FeatureKind::mortise}) {
+    CHECK(datum(frame, "left jamb", makes).side == kLowEdge);
+    CHECK(datum(frame, "left jamb", makes).name == "face side");
+  }
+  CHECK(datum(frame, "head", FeatureKind::mortise).side == kLowEdge);
+}
+
+TEST_CASE("What is told from the front or the back of a case lies against that edge") {
+  const Assembly shelves = example("recipe-shelves.json");
+  const DatumSide pins = datum(shelves, "left side", FeatureKind::shelf_pin_holes);
+  CHECK(pins.side == kLowEdge);
+  CHECK(pins.name == "front edge");
+  const DatumSide groove = datum(example("apron-chest.json"), "left side", FeatureKind::groove);
+  CHECK(groove.side == kHighEdge);
+  CHECK(groove.name == "back edge");
+}
+
+TEST_CASE("Hinge cups are told from the edge that the door hangs on, left or right") {
+  const Assembly wardrobe = example("cover-wardrobe.json");
+  std::vector<WorkedSide> sides;
+  for (const Operation& operation : making_of(wardrobe).operations)
+    if (operation.makes == FeatureKind::hinge_cup)
+      for (const Run& run : operation.runs)
+        sides.push_back(datum_side(wardrobe, run, operation.settings).side);
+  CHECK(std::count(sides.begin(), sides.end(), kLowEdge) == 4);
+  CHECK(std::count(sides.begin(), sides.end(), kHighEdge) == 4);
+}
+
+TEST_CASE("A leaf's joints lie against its face side, also where the leaf is the end of a case") {
+  CHECK(datum(side_door(), "left stile", FeatureKind::mortise).side == kFace);
+  const Assembly store = example("sack-store.json");
+  for (const std::string side : {"left side, ", "right side, "})
+    CHECK(datum(store, side + "left stile", FeatureKind::mortise).side == kFace);
+}
+
 /// Seen in a mirror: x runs the other way.
 Piece mirrored(Piece piece) {
   for (std::size_t own = 0; own < 3; ++own)
@@ -199,7 +256,8 @@ TEST_CASE("A piece and its mirror image change hands, and nothing else changes")
                              Toward::up,   Toward::machinist, Toward::fence};
   for_every_run([&](const Piece& piece, const Run& run) {
     for (const Holding& holding : {kUpright, kOver, kAtFence}) {
-      const Lie lie(piece, run.side, holding), mirror(mirrored(piece), run.side, holding);
+      const Lie lie = lie_of(piece, run.side, holding);
+      const Lie mirror = lie_of(mirrored(piece), run.side, holding);
       for (const Toward toward : kAll)
         CHECK(mirror.at(opposite_hand(toward)) == lie.at(toward));
     }
@@ -209,7 +267,7 @@ TEST_CASE("A piece and its mirror image change hands, and nothing else changes")
 TEST_CASE("Every side looks somewhere, and opposite sides opposite ways") {
   for_every_run([&](const Piece& piece, const Run& run) {
     for (const Holding& holding : {kUpright, kOver, kAtFence, kFed}) {
-      const Lie lie(piece, run.side, holding);
+      const Lie lie = lie_of(piece, run.side, holding);
       for (std::size_t into = 0; into < 3; ++into) {
         const auto low = static_cast<unsigned>(lie.of({into, false}));
         const auto high = static_cast<unsigned>(lie.of({into, true}));

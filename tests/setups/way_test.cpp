@@ -217,6 +217,15 @@ TEST_CASE("The first way of holding that takes the piece is used") {
   CHECK(is(only_finding(way), WayFault::not_held, mm(3100), mm(600), 0));
 }
 
+TEST_CASE("A curved groove runs along no fence: the cutter goes along it") {
+  Task curved = groove(15, 12, size_mm(858, 192, 44));
+  curved.setting.settings.push_back({SizeName::along_curve, mm(748)});
+  CHECK(usually(curved) == "hand router, 15 mm straight cutter, 2");
+  Machine table = machine("table", {Process::groove});
+  table.holds = {{"fence", WorkedLooks::down, DatumLies::at_fence, {}, {}}};
+  CHECK(only_finding(way_for(curved, {table})).fault == WayFault::curved);
+}
+
 TEST_CASE("A piece stands on its end only where there is room below") {
   Machine drill = machine("drill", {Process::bore});
   Holding upright;
@@ -286,7 +295,7 @@ TEST_CASE("In a usual shop a house door's joints are cut by machine") {
   CHECK(usually(mortise(15, 78)) == "mortiser, 15 mm chisel");
   CHECK(usually(groove(15, 13)) == "router table, 15 mm straight cutter, 3");
   CHECK(usually(tenon(76)) == "table saw with tenon jig, saw blade");
-  CHECK(usually(tenon(116)) == "bandsaw, bandsaw blade");
+  CHECK(usually(tenon(116)) == "bandsaw with fence, bandsaw blade");
   CHECK(usually(hole(10, 34)) == "drill press, bit");
 }
 
