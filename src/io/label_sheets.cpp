@@ -257,8 +257,9 @@ class SheetWriter {
   void add(const Sticker& sticker, const LabelBag& bag) {
     const std::size_t place = stickers_ % (grid_.columns * grid_.rows);
     if (place == 0) open_sheet();
+    const std::size_t above = place / grid_.columns;
+    const auto row = static_cast<double>(above);
     const auto column = static_cast<double>(place % grid_.columns);
-    const auto row = static_cast<double>(place / grid_.columns);
     html_ += "<div class=\"sticker\" data-pieces=\"" + std::to_string(bag.size()) +
              "\" style=\"left:" +
              print_figure(grid_.first.width + column * (sheet_.sticker.width + sheet_.gap.width)) +

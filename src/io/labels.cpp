@@ -169,7 +169,9 @@ std::string mates_words(const std::vector<LabelMate>& mates, const std::string& 
     auto known = std::find_if(kinds.begin(), kinds.end(),
                               [&](const auto& it) { return it.first == mate.kind; });
     if (known == kinds.end()) known = kinds.insert(known, {mate.kind, {}});
-    known->second += (known->second.empty() ? "" : " ") + before + mate.mark;
+    if (!known->second.empty()) known->second += " ";
+    known->second += before;
+    known->second += mate.mark;
   }
   std::string text;
   for (const auto& [kind, marks] : kinds) {

@@ -38,7 +38,7 @@ std::string_view take_word(std::string_view& text) {
 }
 
 /// How many bytes of a word without a space go into a line of so many em: whole characters, one at
-/// least.
+/// least, up to a hyphen or stroke if there is one in its second half.
 std::size_t bytes_that_fit(std::string_view word, Letters letters, double em) {
   std::size_t fit = 0;
   for (std::size_t end = 1; end <= word.size(); ++end) {
@@ -46,7 +46,8 @@ std::size_t bytes_that_fit(std::string_view word, Letters letters, double em) {
     if (fit > 0 && text_width(word.substr(0, end), letters) > em) break;
     fit = end;
   }
-  return fit;
+  const std::size_t joint = word.substr(0, fit).find_last_of("-/");
+  return fit < word.size() && joint != std::string_view::npos && joint >= fit / 2 ? joint + 1 : fit;
 }
 
 /// Sets lines one below the other, narrower ones as long as they stand beside the drawing.

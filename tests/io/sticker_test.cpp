@@ -98,6 +98,16 @@ TEST_CASE("a word without a space is broken, between whole characters") {
   CHECK(joined == words.name);
 }
 
+TEST_CASE("a long mark is broken where its parts meet") {
+  StickerWords words = stile();
+  words.mark = "counter-island-drawer-bank-number-twelve#12/AC";
+  const auto sticker = fit_sticker(words, {40, 60});
+  REQUIRE(sticker.has_value());
+  CHECK(sticker->lines[0].text == "counter-island-");
+  CHECK(sticker->lines[1].text == "drawer-bank-number-");
+  CHECK(sticker->lines[2].text == "twelve#12/AC");
+}
+
 TEST_CASE("an em holds an m, and bold letters are reckoned wider") {
   CHECK(text_width("m") < 1);
   CHECK(text_width("m") > 0.9);
