@@ -172,22 +172,22 @@ class SetupsPage {
     return hanging(text, 4);
   }
 
-  /// A row for each line that places are told from.
+  /// A row for each side that is worked and each line that places are told from.
   void add_rows(TextTable& table, const Setup& setup, const SetupPiece& piece) const {
     const Piece& wood = report_.piece_of(piece);
     std::vector<Run> left = piece.runs;
     while (!left.empty()) {
-      const Line from = left.front().from;
-      const auto others = std::stable_partition(left.begin(), left.end(),
-                                                [&](const Run& run) { return run.from == from; });
+      const Run first = left.front();
+      const std::string side = worked_text(wood, first);
+      const auto others = std::stable_partition(left.begin(), left.end(), [&](const Run& run) {
+        return run.from == first.from && worked_text(wood, run) == side;
+      });
       const std::vector<Run> its(left.begin(), others);
       left.erase(left.begin(), others);
-      std::string worked = worked_text(wood, its.front());
-      if (piece.both_faces) worked += ", both faces";
-      const std::string zero =
-          zero_text(wood, its.front(), report_.lie_of(setup, piece, its.front()));
-      table.add_alike(
-          {Cell::of_mark(mark_of(piece)), worked, zero, places_text(wood, its, lengths_)});
+      table.add_alike({Cell::of_mark(mark_of(piece)),
+                       side + (piece.both_faces ? ", both faces" : ""),
+                       zero_text(wood, first, report_.lie_of(setup, piece, first)),
+                       places_text(wood, its, lengths_)});
     }
   }
 

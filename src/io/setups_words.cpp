@@ -4,6 +4,7 @@
 
 #include "datum.h"
 #include "machine_sets.h"
+#include "polyhedron.h"
 
 namespace haunch {
 namespace {
@@ -84,6 +85,34 @@ std::string remedy_text(const NamedSize& remedy, const LengthPrinter& lengths) {
   return setting_text(remedy, lengths) + " it could be cut here";
 }
 
+/// Which end of its piece a run in a face is at that is told across it, as sockets are; nothing of
+/// others.
+std::optional<bool> at_low_end(const Piece& piece, const Run& run) {
+  const bool across = run.from == Line::lower_edge || run.from == Line::left_edge;
+  if (run.side.into != 2 || !across) return {};
+  const Feature& feature = piece.features[run.feature];
+  std::vector<Box> bodies = feature.cuts;
+  for (const Prism& prism : feature.prisms)
+    bodies.push_back(bounds_of(prism));
+  return std::all_of(bodies.begin(), bodies.end(),
+                     [&](const Box& body) { return body.low[0] < piece.blank[0] - body.high[0]; });
+}
+
+/// The side alone.
+std::string side_text(const Piece& piece, const Run& run) {
+  if (run.side.into == 0) return place_of(piece, run);
+  const Surface side = side_of(piece, run.side);
+  if (run.side.into == 2) {
+    if (has_inner_face(piece.role)) return "inner face";
+    if (side == Surface::face) return "face side";
+    return side == Surface::back ? "back" : std::string(word_of(side)) + " face";
+  }
+  const bool of_datum = run.side.from_high == datum_of(piece).edge_high;
+  if (piece.role == Role::stile && of_datum) return "face edge";
+  if (side == Surface::face) return "front edge";
+  return side == Surface::back ? "rear edge" : std::string(word_of(side)) + " edge";
+}
+
 }  // namespace
 
 std::string settings_text(const std::vector<NamedSize>& settings, const LengthPrinter& lengths) {
@@ -105,17 +134,9 @@ std::string places_text(const Piece& piece, const std::vector<Run>& runs,
 }
 
 std::string worked_text(const Piece& piece, const Run& run) {
-  if (run.side.into == 0) return place_of(piece, run);
-  const Surface side = side_of(piece, run.side);
-  if (run.side.into == 2) {
-    if (side == Surface::face) return "face side";
-    if (side == Surface::back) return "back";
-    return has_inner_face(piece.role) ? "inner face" : std::string(word_of(side)) + " face";
-  }
-  const bool of_datum = run.side.from_high == datum_of(piece).edge_high;
-  if (piece.role == Role::stile && of_datum) return "face edge";
-  if (side == Surface::face) return "front edge";
-  return side == Surface::back ? "rear edge" : std::string(word_of(side)) + " edge";
+  const std::string side = side_text(piece, run);
+  const std::optional<bool> low = at_low_end(piece, run);
+  return low ? side + ", " + end_name(piece, *low) : side;
 }
 
 std::string holding_text(const Holding& holding, bool in_face, std::string_view datum_name) {
@@ -135,8 +156,8 @@ std::string holding_text(const Holding& holding, bool in_face, std::string_view 
 }
 
 std::string zero_text(const Piece& piece, const Run& run, const std::optional<Lie>& lie) {
-  constexpr std::string_view kWhere[] = {"to the left", "to the right", "down",
-                                         "up",          "nearest",      "farthest"};
+  constexpr std::string_view kWhere[] = {"to the left", "to the right", "on the table",
+                                         "up",          "towards you",  "at the fence"};
   std::string text(word_of(run.from));
   if (lie) {
     const Toward hand = hand_of(*lie, piece, run);

@@ -25,9 +25,9 @@ class UsualMachines {
       : unit_(unit), cutters_(cutters.empty() ? usual_cutters(unit) : std::move(cutters)) {}
 
   std::vector<Machine> all() const {
-    return {crosscut_saw(),  table_saw(),    tenon_jig(),   surface_planer(), thicknesser(),
-            mortiser(),      router_table(), coping_sled(), hand_router(),    bandsaw(),
-            bandsaw_fence(), drill_press(),  bench()};
+    return {crosscut_saw(), table_saw(),     crosscut_sled(), tenon_jig(),   surface_planer(),
+            thicknesser(),  mortiser(),      router_table(),  coping_sled(), hand_router(),
+            bandsaw(),      bandsaw_fence(), drill_press(),   bench()};
   }
 
  private:
@@ -64,10 +64,21 @@ class UsualMachines {
   }
 
   Machine table_saw() const {
-    Machine it =
-        machine("table saw", {Process::rip, Process::cut_sheet, Process::crosscut}, {3, 0.5, 0.3});
+    Machine it = machine("table saw", {Process::rip, Process::cut_sheet}, {3, 0.5, 0.3});
     it.cutters = {{"saw blade", {}, size(80, 50), {}}};
     it.smallest[0] = shortest();
+    return it;
+  }
+
+  /// What is too wide for the crosscut saw.
+  Machine crosscut_sled() const {
+    Machine it = machine("table saw with sled", {Process::crosscut}, {5, 1, 0});
+    it.cutters = {{"saw blade", {}, size(80, 50), {}}};
+    it.holds = {{"flat on the sled",
+                 WorkedLooks::sideways,
+                 DatumLies::on_table,
+                 {up_to(1500, 60), up_to(800, 32), kAny},
+                 {}}};
     return it;
   }
 
