@@ -73,6 +73,8 @@ std::string fitting_words(const Feature& feature) {
       return name + " cup";
     case FeatureKind::screw_hole:
       return name + " screw";
+    case FeatureKind::shelf_pin_holes:
+      return "shelf pin hole";
     default:
       return name;
   }
@@ -227,7 +229,8 @@ class RodMaker {
     return {};
   }
 
-  /// Of a curve: its crown, and where it springs from.
+  /// Of a curve: its crown, where it springs from, and if that is on the rod what it is struck
+  /// from.
   void add_arch(std::size_t number) {
     const Piece& piece = wood_.pieces[number];
     if (axis_ != Axis::y) return;
@@ -239,8 +242,11 @@ class RodMaker {
         mark(number, own(crown), "crown of the curve");
         mark(number, own(crown - *rise), "springing");
       }
-      const auto side = size_of(feature, SizeName::side);
-      if (side) mark(number, own(*side), "top of its side");
+      if (const auto side = size_of(feature, SizeName::side))
+        mark(number, own(*side), "top of its side");
+      if (const auto centre = size_of(feature, SizeName::centre_from_foot))
+        if (*centre >= Length())
+          mark(number, told_in(wood_, piece).low[1] + *centre, "centre of the curve");
     }
   }
 
@@ -320,7 +326,6 @@ class RodMaker {
 
   /// What is let in, where its run says; across its piece by its middle or its two sides.
   void add_fitting(const Run& run, const Feature& feature) {
-    if (feature.kind == FeatureKind::shelf_pin_holes) return add_pin_rows(run, feature);
     const Piece& piece = wood_.pieces[run.piece];
     const std::string what = fitting_words(feature);
     const std::size_t own = own_axis_of(run.piece);
@@ -345,22 +350,6 @@ class RodMaker {
   static Length middle_along(const Prism& hole, std::size_t own) {
     const Box box = bounds_of(hole);
     return box.low[own] + floor_half(box.extent(own));
-  }
-
-  /// A row of holes by its first and last: those between are stepped off.
-  void add_pin_rows(const Run& run, const Feature& feature) {
-    const std::size_t own = own_axis_of(run.piece);
-    if (own == 2) return;
-    Span row{middle_along(feature.prisms.front(), own), {}};
-    row.high = row.low;
-    for (const Prism& hole : feature.prisms) {
-      row.low = std::min(row.low, middle_along(hole, own));
-      row.high = std::max(row.high, middle_along(hole, own));
-    }
-    const Span there = placed_span(run.piece, row);
-    const bool across = own == 1;
-    mark(run.piece, there.low, across ? "row of shelf pin holes" : "first shelf pin hole");
-    mark(run.piece, there.high, across ? "row of shelf pin holes" : "last shelf pin hole");
   }
 
   /// A groove, a rebate, a housing: where it stops in the wood.

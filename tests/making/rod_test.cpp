@@ -192,8 +192,29 @@ TEST_CASE("A cabinet's depth rod has the groove for its back, and where shelf pi
   CHECK(places(cabinet, depth, "A", "front edge") == Places{mm(0)});
   CHECK(places(cabinet, depth, "A", "groove begins") == Places{mm(580 - 12 - 6.1)});
   CHECK(places(cabinet, depth, "A", "groove ends") == Places{mm(580 - 12)});
-  CHECK(places(cabinet, depth, "A", "row of shelf pin holes").size() == 2);
+  CHECK(places(cabinet, depth, "A", "shelf pin hole").size() == 2);
   CHECK(places(cabinet, depth, "A", "rear edge") == Places{mm(580)});
+}
+
+TEST_CASE("Of shelf pins every hole is marked, with those that are left out between shelves") {
+  // Two shelves in 720 with five holes of 32 each about them: 168 to 296, and 392 to 520.
+  const Assembly cabinet = wood(R"({"kind": "cabinet", "units": "mm",
+      "size": {"width": 800, "height": 720, "depth": 330}, "case": {"thickness": 18},
+      "layout": {"front": "pair", "shelves": 2}})");
+  const Places holes = places(cabinet, rod(cabinet, RodDirection::height), "A", "shelf pin hole");
+  CHECK(holes == Places{mm(168), mm(200), mm(232), mm(264), mm(296), mm(392), mm(424), mm(456),
+                        mm(488), mm(520)});
+}
+
+TEST_CASE("The curve of an arched leaf is struck from its centre on the rod") {
+  // It rises 120 over 930 at the opening: (465 x 465 + 120 x 120) / 240 is a radius of 960 15/16;
+  // the leaf's is 3 less, its crown at 2047.
+  const Assembly door = wood(R"({"kind": "door", "units": "mm", "stile_width": 100,
+    "opening": {"width": 930, "height": 2060}, "arch": {"at": "both", "rise": 120},
+    "rail_widths": [110, {"width": 195, "top": 960}, 230]})");
+  const Rod height = rod(door, RodDirection::height);
+  const Length radius = mm(957) + floor_divide(mm(15), 16);
+  CHECK(places(door, height, "C", "centre of the curve") == Places{mm(2047) - radius});
 }
 
 TEST_CASE("A cabinet's height rod has a side's housing for the bottom, 0.1 wider than that") {
