@@ -1,5 +1,7 @@
 #include <algorithm>
+#include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "commands.h"
@@ -11,6 +13,7 @@
 #include "order.h"
 #include "output_file.h"
 #include "report_page.h"
+#include "shop_machines.h"
 
 namespace haunch {
 namespace {
@@ -44,23 +47,29 @@ class CompareRun {
   }
 
   ExitStatus run() {
-    std::vector<ItemReport> was, is;
-    if (!take(old_, was) || !take(new_, is)) return complaints_.status();
-    const Comparison comparison = compare(was, is);
+    const auto was = take(old_);
+    const auto is = was ? take(new_) : std::nullopt;
+    if (!is) return complaints_.status();
+    const Comparison comparison = compare(*was, *is);
     write(text_of(comparison));
-    const bool fails = std::any_of(
-        is.begin(), is.end(), [](const ItemReport& item) { return item.worst() == Status::fail; });
+    const bool fails = std::any_of(is->items.begin(), is->items.end(), [](const ItemReport& item) {
+      return item.worst() == Status::fail;
+    });
     if (fails || (invocation_.same && !comparison.is_same())) complaints_.raise(kCheckFailed);
     return complaints_.status();
   }
 
  private:
   /// Compared with half of an order, the other half would seem to be gone.
-  bool take(Order& order, std::vector<ItemReport>& items) {
-    if (!order.open()) return false;
+  std::optional<SetupsReport> take(Order& order) {
+    if (!order.open()) return {};
+    std::vector<ItemReport> items;
     order.work(kCompared, [&](ItemReport item) { items.push_back(std::move(item)); });
     order.sum_up("nothing is compared");
-    return complaints_.status() < kBadSpec;
+    ShopMachines shop = machines_of(order, "compare", complaints_);
+    if (complaints_.status() >= kBadSpec) return {};
+    return report_setups(std::move(items), std::move(shop.machines), shop.file,
+                         order.unit().value_or(Unit::mm));
   }
 
   std::string text_of(const Comparison& comparison) const {

@@ -1,4 +1,3 @@
-#include <set>
 #include <utility>
 #include <vector>
 
@@ -9,6 +8,7 @@
 #include "progress.h"
 #include "report_page.h"
 #include "setups_report.h"
+#include "shop_machines.h"
 
 namespace haunch {
 namespace {
@@ -26,14 +26,12 @@ class SetupsRun {
     if (!order_.open()) return complaints_.status();
     order_.work(kWantedForSetups, [this](ItemReport item) { items_.push_back(std::move(item)); });
     order_.sum_up("the others' set-ups are told");
-    const FoundShop* shop = shop_with_machines();
+    ShopMachines shop = machines_of(order_, "setups", complaints_);
     const bool nothing = order_.tally().nothing_worked() && invocation_.view.format != Format::json;
-    if (nothing || shop_refused_ || complaints_.status() >= kFileFault) return complaints_.status();
+    if (nothing || shop.refused || complaints_.status() >= kFileFault) return complaints_.status();
     const Unit unit = order_.unit().value_or(Unit::mm);
-    SetupsReport report = report_setups(
-        std::move(items_),
-        shop != nullptr ? shop->shop.spec.machines : usual_machines(unit, cutters_of_shops()),
-        shop != nullptr ? shop->file : "", unit);
+    SetupsReport report =
+        report_setups(std::move(items_), std::move(shop.machines), shop.file, unit);
     report.tally = order_.tally();
     report.errors = order_.problems();
     if (report.has_findings()) complaints_.raise(kCheckFailed);
@@ -42,29 +40,6 @@ class SetupsRun {
   }
 
  private:
-  /// One order is worked in one shop.
-  const FoundShop* shop_with_machines() {
-    const FoundShop* with = nullptr;
-    for (const FoundShop& shop : order_.shops().found()) {
-      if (shop.shop.spec.machines.empty()) continue;
-      if (with != nullptr) {
-        complaints_.refuse("setups: both " + with->file + " and " + shop.file +
-                           " tell of machines; name one of them with --shop");
-        shop_refused_ = true;
-      }
-      with = &shop;
-    }
-    return with;
-  }
-
-  /// Where no shop tells of its machines it may still tell of its cutters.
-  std::vector<Length> cutters_of_shops() {
-    std::set<Length> widths;
-    for (const FoundShop& shop : order_.shops().found())
-      widths.insert(shop.shop.spec.cutters.begin(), shop.shop.spec.cutters.end());
-    return {widths.begin(), widths.end()};
-  }
-
   std::string text_of(const SetupsReport& report, Unit unit) const {
     const View& view = invocation_.view;
     if (view.format == Format::json) return setups_json(report, unit);
@@ -90,7 +65,6 @@ class SetupsRun {
   Complaints complaints_;
   Order order_;
   std::vector<ItemReport> items_;
-  bool shop_refused_ = false;
 };
 
 }  // namespace

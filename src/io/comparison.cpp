@@ -323,7 +323,7 @@ bool ItemComparison::is_same() const {
 }
 
 bool Comparison::is_same() const {
-  return come.empty() && gone.empty() &&
+  return come.empty() && gone.empty() && setups.changed.empty() &&
          std::all_of(items.begin(), items.end(),
                      [](const ItemComparison& item) { return item.is_same(); });
 }
@@ -340,19 +340,20 @@ ItemComparison compare(const ItemReport& was, const ItemReport& is) {
   return item;
 }
 
-Comparison compare(const std::vector<ItemReport>& was, const std::vector<ItemReport>& is) {
+Comparison compare(const SetupsReport& was, const SetupsReport& is) {
   Comparison all;
-  if (was.size() == 1 && is.size() == 1) {
-    all.items.push_back(compare(was.front(), is.front()));
+  all.setups = setups_change(was, is);
+  if (was.items.size() == 1 && is.items.size() == 1) {
+    all.items.push_back(compare(was.items.front(), is.items.front()));
     return all;
   }
-  for (const Match& match : matches_of(ids_of(was), ids_of(is)))
+  for (const Match& match : matches_of(ids_of(was.items), ids_of(is.items)))
     if (match.was && match.is)
-      all.items.push_back(compare(was[*match.was], is[*match.is]));
+      all.items.push_back(compare(was.items[*match.was], is.items[*match.is]));
     else if (match.is)
-      all.come.push_back(lone(is[*match.is]));
+      all.come.push_back(lone(is.items[*match.is]));
     else
-      all.gone.push_back(lone(was[*match.was]));
+      all.gone.push_back(lone(was.items[*match.was]));
   return all;
 }
 

@@ -9,6 +9,7 @@
 
 #include "making_change.h"
 #include "report.h"
+#include "setups_change.h"
 
 namespace haunch {
 
@@ -118,12 +119,13 @@ struct LoneItem {
 struct Comparison {
   std::vector<ItemComparison> items;  // of both, in the new order's order
   std::vector<LoneItem> come, gone;
+  SetupsChange setups;  // of both orders
 
   bool is_same() const;
 };
 
 /// Items are known again by their ids; a single one is compared with a single one, whatever they
 /// are called.
-Comparison compare(const std::vector<ItemReport>& was, const std::vector<ItemReport>& is);
+Comparison compare(const SetupsReport& was, const SetupsReport& is);
 
 }  // namespace haunch

@@ -35,6 +35,9 @@ class ComparisonTable {
   std::string text(const Comparison& comparison) {
     for (const ItemComparison& item : comparison.items)
       add(item);
+    id_.clear();
+    for (const SetupChange& setup : comparison.setups.changed)
+      add(setup);
     for (const LoneItem& item : comparison.come)
       add_lone(item, Turn::comes);
     for (const LoneItem& item : comparison.gone)
@@ -123,6 +126,22 @@ class ComparisonTable {
               setting.is ? std::optional(size.size) : std::nullopt);
     add_all(subject, all);
     if (all.empty()) words(subject, "", "", "");
+  }
+
+  void add(const SetupChange& setup) {
+    const auto marks = [](const std::optional<SetupTold>& side) {
+      return side ? joined(side->marks) : std::string();
+    };
+    const Subject subject{
+        "setup",         setup.turn(),       {}, marks(setup.was), marks(setup.is),
+        setup.operation, setup.any().machine};
+    add_all(subject, setup.changes);
+    if (setup.turn() == Turn::changes) return;
+    static const std::vector<NamedSize> kNone;
+    Changes all;
+    all.add(setup.was ? setup.was->settings : kNone, setup.is ? setup.is->settings : kNone);
+    all.add("machine", setup.was ? setup.was->machine : "", setup.is ? setup.is->machine : "");
+    add_all(subject, all);
   }
 
   void add(const PlaceChange& place) {

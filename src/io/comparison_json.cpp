@@ -18,6 +18,10 @@ struct SetSide {
   const Operation& operation;
 };
 
+struct SetupSide {
+  const SetupTold& told;
+};
+
 struct PlaceSide {
   const WorkedPlace& place;
 };
@@ -241,6 +245,36 @@ struct JsonObject<CheckRow> : JsonObjectDefaults {
 };
 
 template <>
+struct JsonObject<SetupSide> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "setup";
+  static constexpr JsonKey<SetupSide> keys[] = {
+      {"machine", [](auto& it) -> const std::string& { return it.told.machine; }},
+      {"cutter", [](auto& it) { return if_told(it.told.cutter); }},
+      {"held", [](auto& it) { return if_told(it.told.holding); }},
+      {"passes", [](auto& it) { return it.told.passes; }},
+      {"settings", [](auto& it) { return by_name(it.told.settings); }},
+      {"pieces", [](auto& it) -> const std::vector<std::string>& { return it.told.marks; }}};
+};
+
+template <>
+struct JsonObject<SetupChange> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<SetupChange> keys[] = {
+      {"operation", the<&SetupChange::operation>},
+      {"turn", [](auto& it) { return it.turn(); }},
+      {"old", [](auto& it) { return side_if<SetupSide>(it.was); }},
+      {"new", [](auto& it) { return side_if<SetupSide>(it.is); }},
+      {"changes", [](auto& it) { return if_any(it.changes); }}};
+};
+
+template <>
+struct JsonObject<SetupsChange> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "setups";
+  static constexpr JsonKey<SetupsChange> keys[] = {{"count", the<&SetupsChange::setups>},
+                                                   {"changed", the<&SetupsChange::changed>}};
+};
+
+template <>
 struct JsonObject<NumberChange> : JsonObjectDefaults {
   static constexpr JsonKey<NumberChange> keys[] = {{"what", the<&NumberChange::what>},
                                                    {"size", the<&NumberChange::size>},
@@ -306,6 +340,8 @@ struct JsonObject<CompareDocument> : JsonObjectDefaults {
            rows.push_back({item, it.unit});
          return rows;
        }},
+      {on_row, "setups", [](auto& it) { return it.comparison.setups; },
+       R"("description": "of all items together")"},
       {on_row, "come", [](auto& it) { return it.comparison.come; }},
       {on_row, "gone", [](auto& it) { return it.comparison.gone; }}};
 };
@@ -327,8 +363,9 @@ std::string compare_schema() {
       kHead, object_schema<CompareDocument>(),
       {definition_of<ItemRow>(), definition_of<LoneItem>(), definition_of<Tallied>(),
        definition_of<Changes>(), definition_of<FigureChange>(), definition_of<WordChange>(),
-       definition_of<CutSide>(), definition_of<SetSide>(), definition_of<PlaceSide>(),
-       definition_of<JointTold>(), definition_of<CheckSide>()});
+       definition_of<CutSide>(), definition_of<SetSide>(), definition_of<SetupsChange>(),
+       definition_of<SetupSide>(), definition_of<PlaceSide>(), definition_of<JointTold>(),
+       definition_of<CheckSide>()});
 }
 
 }  // namespace haunch

@@ -1,10 +1,12 @@
 #include "comparison_page.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "machine_sets.h"
 #include "page_part.h"
 #include "report_page.h"
+#include "setups_words.h"
 
 namespace haunch {
 namespace {
@@ -62,6 +64,17 @@ std::string figure_text(const FigureChange& change, const std::string& words,
   const LengthPrinter printer = fine_enough(lengths, *change.was, *change.is);
   return printer.one(*change.was) + std::string(kTo) + printer.one(*change.is) + behind + " " +
          by_text(*change.was, *change.is, printer);
+}
+
+/// "14.5 → 6 from the face side (-8.5)", "pitch 32 → 25 (-7)"
+std::string setting_figure_text(const FigureChange& change, const LengthPrinter& lengths) {
+  for (std::size_t name = 0; name < std::size(kWords<SizeName>); ++name) {
+    if (kWords<SizeName>[name] != change.what) continue;
+    const std::string words = setting_words(static_cast<SizeName>(name), "");
+    return words.starts_with(' ') ? figure_text(change, words.substr(1), lengths)
+                                  : words + figure_text(change, "", lengths);
+  }
+  return figure_text(change, with_blanks(change.what), lengths);
 }
 
 std::string word_text(const WordChange& change) {
@@ -148,18 +161,71 @@ void add_line(std::vector<Line>& lines, Line line) {
   ++same->number;
 }
 
+// ---- set-ups
+
+/// "14.5 → 6 from the face side (-8.5)"
+std::string setting_change_text(const Changes& changes, const LengthPrinter& lengths) {
+  std::string text;
+  for (const FigureChange& figure : changes.figures)
+    add_to_list(text, setting_figure_text(figure, lengths.fine()));
+  for (const WordChange& word : changes.words)
+    add_to_list(text, word_text(word));
+  return text;
+}
+
+/// What of it does not change.
+std::string settings_left(const SetupChange& change, const LengthPrinter& lengths) {
+  std::vector<NamedSize> left;
+  for (const NamedSize& size : change.any().settings)
+    if (figure_of(change.changes, word_of(size.name)) == nullptr) left.push_back(size);
+  return settings_text(left, lengths);
+}
+
+/// "mortiser", "bench → thicknesser"; at the same machine what else is changed there.
+std::string machine_text(const SetupChange& change) {
+  if (change.was && change.is && change.was->machine != change.is->machine)
+    return change.was->machine + std::string(kTo) + change.is->machine;
+  std::string text = change.any().machine;
+  for (const WordChange& word : change.changes.words)
+    add_to_list(text, word_text(word));
+  return text;
+}
+
+std::string setup_line(const SetupChange& change, const LengthPrinter& lengths) {
+  std::string text = setting_change_text({change.changes.figures, {}}, lengths);
+  add_to_list(text, settings_left(change, lengths), "; ");
+  add_to_list(text, machine_text(change), "; ");
+  add_to_list(text, joined(change.any().marks), "; ");
+  const std::string_view head = change.turn() == Turn::comes  ? "new: "
+                                : change.turn() == Turn::goes ? "no more: "
+                                                              : "";
+  return std::string(head) + change.words + (head.empty() ? ": " : ", ") + text;
+}
+
+PageParts setups_page(const SetupsChange& change, const LengthPrinter& lengths) {
+  if (change.changed.empty()) return {};
+  std::string body;
+  for (const SetupChange& setup : change.changed)
+    body += hanging(setup_line(setup, lengths));
+  return {{"SET-UPS: " + std::to_string(change.setups.same) + " of " +
+               std::to_string(change.setups.is) + (change.setups.same == 1 ? " stays" : " stay"),
+           body}};
+}
+
 class ItemPage {
  public:
-  ItemPage(const ItemComparison& item, const LengthPrinter& lengths)
-      : item_(item), lengths_(lengths) {}
+  /// `setups`: of it alone; null where they are told of a whole order.
+  ItemPage(const ItemComparison& item, const SetupsChange* setups, const LengthPrinter& lengths)
+      : item_(item), setups_(setups), lengths_(lengths) {}
 
   std::string text() const {
     std::string page = whole_text();
-    if (item_.is_same()) return page + still_fails() + same_text();
+    const bool same_setups = setups_ == nullptr || setups_->changed.empty();
+    if (item_.is_same() && same_setups) return page + still_fails() + same_text();
     PageParts parts;
     append(parts, saw_page());
     append(parts, old_pieces_page());
-    append(parts, settings_page());
+    if (setups_ != nullptr) append(parts, setups_page(*setups_, lengths_));
     append(parts, places_page());
     append(parts, joints_page());
     append(parts, marks_page());
@@ -205,7 +271,7 @@ class ItemPage {
   std::string tallies(bool pieces_too) const {
     std::string text;
     if (pieces_too) add_tally(text, item_.pieces, "piece", "pieces");
-    add_tally(text, item_.making.settings, "setting", "settings");
+    if (setups_ != nullptr) add_tally(text, setups_->setups, "set-up", "set-ups");
     add_tally(text, item_.making.places, "place worked", "places worked");
     add_tally(text, item_.joints, "joint", "joints");
     add_tally(text, item_.checks, "check", "checks");
@@ -278,53 +344,6 @@ class ItemPage {
     return words;
   }
 
-  /// "width 15, depth 78, from face 14.5, through"; but those that change.
-  std::string setting_text(const Operation& setting, const Changes& but) const {
-    std::string text;
-    for (const NamedSize& size : setting.settings)
-      if (figure_of(but, word_of(size.name)) == nullptr)
-        add_to_list(text, with_blanks(word_of(size.name)) + " " + lengths_.fine().one(size.size));
-    if (setting.through) add_to_list(text, "through");
-    if (setting.both_faces) add_to_list(text, "both faces");
-    return text;
-  }
-
-  std::string setting_change_text(const Changes& changes) const {
-    std::string text;
-    for (const FigureChange& figure : changes.figures)
-      add_to_list(text, with_blanks(figure.what) + " " + figure_text(figure, "", lengths_.fine()));
-    for (const WordChange& word : changes.words)
-      add_to_list(text, word_text(word));
-    return text;
-  }
-
-  std::string setting_line(const SettingChange& change) const {
-    const Operation& setting = change.any();
-    const std::string rest = setting_text(setting, change.setting);
-    const std::size_t runs = change.is ? change.runs_is : change.runs_was;
-    const std::string at = counted(runs, "place", "places");
-    const std::string words = work_words(setting);
-    if (change.turn() != Turn::changes)
-      return (change.is ? "new: " : "no more: ") + words + (rest.empty() ? "" : ", " + rest) +
-             "; " + at;
-    return words + ": " + setting_change_text(change.setting) +
-           (rest.empty()
-                ? ""
-                : "; " + rest + (rest.find(',') == std::string::npos ? " stays" : " stay")) +
-           "; " + at;
-  }
-
-  PageParts settings_page() const {
-    if (item_.making.changed_settings.empty()) return {};
-    std::string body;
-    for (const SettingChange& change : item_.making.changed_settings)
-      body += hanging(setting_line(change));
-    const Tallied& settings = item_.making.settings;
-    return {{"SETTINGS: " + std::to_string(settings.same) + " of " + std::to_string(settings.is) +
-                 (settings.same == 1 ? " stays" : " stay"),
-             body}};
-  }
-
   /// Whether the change of a setting tells it already.
   bool is_told_by_setting(const PlaceChange& place) const {
     return std::any_of(item_.making.changed_settings.begin(), item_.making.changed_settings.end(),
@@ -355,7 +374,7 @@ class ItemPage {
         add_to_list(text, figure_text(figure, words, lengths_));
     }
     if (!place.setting.empty() && !is_told_by_setting(place))
-      add_to_list(text, "set otherwise: " + setting_change_text(place.setting), "; ");
+      add_to_list(text, "set otherwise: " + setting_change_text(place.setting, lengths_), "; ");
     return text;
   }
 
@@ -370,7 +389,7 @@ class ItemPage {
 
   std::string place_text(const PlaceChange& place) const {
     if (place.turn() == Turn::changes) return moved_text(place);
-    const std::string setting = setting_text(place.any().setting, {});
+    const std::string setting = settings_text(place.any().setting.settings, lengths_);
     return stands_text(place.any()) +
            (place.turn() == Turn::goes || setting.empty() ? "" : "; " + setting);
   }
@@ -537,6 +556,7 @@ class ItemPage {
   }
 
   const ItemComparison& item_;
+  const SetupsChange* setups_;
   const LengthPrinter& lengths_;
 };
 
@@ -564,7 +584,7 @@ std::string comparison_page(const Comparison& comparison, const ComparedNames& n
   if (single) {
     const ItemComparison& item = comparison.items.front();
     return names_text(item) + ": what changes from " + compared + units +
-           ItemPage(item, lengths).text();
+           ItemPage(item, &comparison.setups, lengths).text();
   }
   std::string page = "What changes from " + compared + units;
   std::string stay;
@@ -573,8 +593,9 @@ std::string comparison_page(const Comparison& comparison, const ComparedNames& n
   page += hanging(stay.empty() ? "" : "stay as they are: " + stay);
   page += lone_text(comparison.come, "new: ") + lone_text(comparison.gone, "gone: ");
   for (const ItemComparison& item : comparison.items)
-    if (!item.is_same()) page += "\n" + names_text(item) + "\n" + ItemPage(item, lengths).text();
-  return page;
+    if (!item.is_same())
+      page += "\n" + names_text(item) + "\n" + ItemPage(item, nullptr, lengths).text();
+  return page + text_of(setups_page(comparison.setups, lengths));
 }
 
 }  // namespace haunch

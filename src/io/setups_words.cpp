@@ -10,30 +10,7 @@ namespace haunch {
 namespace {
 
 std::string setting_text(const NamedSize& setting, const LengthPrinter& lengths) {
-  const std::string size = lengths.fine().one(setting.size);
-  switch (setting.name) {
-    case SizeName::length:
-      return size + " long";
-    case SizeName::width:
-      return size + " wide";
-    case SizeName::thickness:
-      return size + " thick";
-    case SizeName::depth:
-      return size + " deep";
-    case SizeName::diameter:
-      return size + " in diameter";
-    case SizeName::from_face:
-      return size + " from the face side";
-    case SizeName::from_edge:
-      return size + " from the edge";
-    case SizeName::from_shoulder:
-      return size + " from the shoulder";
-    default:
-      break;
-  }
-  std::string name(word_of(setting.name));
-  std::replace(name.begin(), name.end(), '_', ' ');
-  return name + " " + size;
+  return setting_words(setting.name, lengths.fine().one(setting.size));
 }
 
 bool is_whole_length(const Piece& piece, const Run& run) {
@@ -114,6 +91,32 @@ std::string side_text(const Piece& piece, const Run& run) {
 }
 
 }  // namespace
+
+std::string setting_words(SizeName name, const std::string& figure) {
+  switch (name) {
+    case SizeName::length:
+      return figure + " long";
+    case SizeName::width:
+      return figure + " wide";
+    case SizeName::thickness:
+      return figure + " thick";
+    case SizeName::depth:
+      return figure + " deep";
+    case SizeName::diameter:
+      return figure + " in diameter";
+    case SizeName::from_face:
+      return figure + " from the face side";
+    case SizeName::from_edge:
+      return figure + " from the edge";
+    case SizeName::from_shoulder:
+      return figure + " from the shoulder";
+    default:
+      break;
+  }
+  std::string word(word_of(name));
+  std::replace(word.begin(), word.end(), '_', ' ');
+  return word + " " + figure;
+}
 
 std::string settings_text(const std::vector<NamedSize>& settings, const LengthPrinter& lengths) {
   std::string text;

@@ -9,6 +9,9 @@
 
 namespace haunch {
 
+/// "15 wide", "14.5 from the face side", "pitch 32"
+std::string setting_words(SizeName name, const std::string& figure);
+
 /// "15 wide, 78 deep, 14.5 from the face side"
 std::string settings_text(const std::vector<NamedSize>& settings, const LengthPrinter& lengths);
 

@@ -10,6 +10,7 @@
 
 #include "haunch/length.h"
 #include "haunch/trade.h"
+#include "haunch/wood.h"
 
 namespace haunch {
 
@@ -51,6 +52,7 @@ struct Changes {
   /// Nothing where they are the same.
   void add(std::string_view what, std::optional<Length> was, std::optional<Length> is);
   void add(std::string_view what, std::string_view was, std::string_view is);
+  void add(const std::vector<NamedSize>& was, const std::vector<NamedSize>& is);
 
   friend bool operator==(const Changes&, const Changes&) = default;
 };

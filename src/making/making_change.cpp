@@ -6,6 +6,8 @@
 #include <tuple>
 #include <utility>
 
+#include "succession.h"
+
 namespace haunch {
 namespace {
 
@@ -56,10 +58,7 @@ struct Pair {
 
 Changes setting_between(const Operation& was, const Operation& is) {
   Changes changes;
-  for (const NamedSize& size : was.settings)
-    changes.add(word_of(size.name), size.size, size_of(is.settings, size.name));
-  for (const NamedSize& size : is.settings)
-    if (!was.has(size.name)) changes.add(word_of(size.name), std::nullopt, size.size);
+  changes.add(was.settings, is.settings);
   const auto add_if = [&](std::string_view what, bool before, bool after) {
     changes.add(what, before ? "yes" : "no", after ? "yes" : "no");
   };
@@ -194,78 +193,42 @@ void add_places(MakingChange& change, std::vector<Pair> pairs, const std::vector
 
 // ---- settings
 
-/// For each setting of one the settings of the other that its runs came from or went to.
-using Links = std::vector<std::set<std::size_t>>;
+SettingChange change_between(const Operation* was, const Operation* is) {
+  SettingChange change;
+  const auto take = [](const Operation& operation, std::optional<Operation>& into) {
+    into = operation;
+    into->runs.clear();
+    return operation.runs.size();
+  };
+  if (was != nullptr) change.runs_was = take(*was, change.was);
+  if (is != nullptr) change.runs_is = take(*is, change.is);
+  if (was != nullptr && is != nullptr) change.setting = setting_between(*was, *is);
+  return change;
+}
 
-class Settings {
- public:
-  Settings(const std::vector<Operation>& was, const std::vector<Operation>& is,
-           const std::vector<Pair>& pairs, const std::vector<WorkedPlace>& was_works,
-           const std::vector<WorkedPlace>& is_works)
-      : was_(was), is_(is), to_(was.size()), from_(is.size()) {
-    for (const Pair& pair : pairs) {
-      if (!pair.was || !pair.is) continue;
-      const std::size_t before = was_works[*pair.was].operation;
-      const std::size_t after = is_works[*pair.is].operation;
-      to_[before].insert(after);
-      from_[after].insert(before);
-    }
-    find_stays();
-  }
+void add_settings(MakingChange& change, const std::vector<Operation>& was,
+                  const std::vector<Operation>& is, const std::vector<Link>& links) {
+  const Succession found = succession_of(
+      was.size(), is.size(), links,
+      [&](std::size_t before, std::size_t after) { return set_the_same(was[before], is[after]); });
+  change.settings = {was.size(), is.size(), 0};
+  for (std::size_t after = 0; after < is.size(); ++after)
+    if (found.stays[after])
+      ++change.settings.same;
+    else
+      change.changed_settings.push_back(
+          change_between(found.from[after] ? &was[*found.from[after]] : nullptr, &is[after]));
+  for (const std::size_t before : found.goes)
+    change.changed_settings.push_back(change_between(&was[before], nullptr));
+}
 
-  void add_to(MakingChange& change) const {
-    change.settings = {was_.size(), is_.size(), 0};
-    std::vector<SettingChange>& changed = change.changed_settings;
-    for (std::size_t after = 0; after < is_.size(); ++after)
-      if (from_of_[after])
-        ++change.settings.same;
-      else
-        changed.push_back(between(only_from(after), after));
-    for (std::size_t before = 0; before < was_.size(); ++before)
-      if (!stays_[before] && !becomes_another(before)) changed.push_back(between(before, {}));
-  }
-
- private:
-  void find_stays() {
-    stays_.resize(was_.size());
-    from_of_.resize(is_.size());
-    for (std::size_t before = 0; before < was_.size(); ++before)
-      for (std::size_t after = 0; after < is_.size() && !stays_[before]; ++after)
-        if (!from_of_[after] && set_the_same(was_[before], is_[after]))
-          stays_[before] = from_of_[after] = true;
-  }
-
-  /// The one setting that it was before: all that was run with that and is still run, is run with
-  /// this, and nothing else.
-  std::optional<std::size_t> only_from(std::size_t after) const {
-    if (from_of_[after] || from_[after].size() != 1) return {};
-    const std::size_t before = *from_[after].begin();
-    if (stays_[before] || to_[before].size() != 1) return {};
-    return before;
-  }
-
-  bool becomes_another(std::size_t before) const {
-    return to_[before].size() == 1 && only_from(*to_[before].begin()) == before;
-  }
-
-  SettingChange between(std::optional<std::size_t> before, std::optional<std::size_t> after) const {
-    SettingChange change;
-    const auto take = [](const Operation& operation, std::optional<Operation>& into) {
-      into = operation;
-      into->runs.clear();
-      return operation.runs.size();
-    };
-    if (before) change.runs_was = take(was_[*before], change.was);
-    if (after) change.runs_is = take(is_[*after], change.is);
-    if (before && after) change.setting = setting_between(was_[*before], is_[*after]);
-    return change;
-  }
-
-  const std::vector<Operation>& was_;
-  const std::vector<Operation>& is_;
-  Links to_, from_;
-  std::vector<bool> stays_, from_of_;
-};
+std::vector<Link> links_of(const std::vector<Pair>& pairs, const std::vector<WorkedPlace>& was,
+                           const std::vector<WorkedPlace>& is) {
+  std::vector<Link> links;
+  for (const Pair& pair : pairs)
+    if (pair.was && pair.is) links.push_back({was[*pair.was].operation, is[*pair.is].operation});
+  return links;
+}
 
 }  // namespace
 
@@ -286,16 +249,16 @@ std::vector<WorkedPlace> worked_places(const Assembly& wood, const Making& makin
 
 MakingChange making_change(const Assembly& was_wood, const Making& was, const Assembly& is_wood,
                            const Making& is) {
-  const std::vector<WorkedPlace> was_works = worked_places(was_wood, was);
-  const std::vector<WorkedPlace> is_works = worked_places(is_wood, is);
+  const std::vector<WorkedPlace> was_places = worked_places(was_wood, was);
+  const std::vector<WorkedPlace> is_places = worked_places(is_wood, is);
   std::set<std::string> both;
   std::set<std::string> before = keys_of(was_wood);
   for (const std::string& key : keys_of(is_wood))
     if (before.contains(key)) both.insert(key);
-  const std::vector<Pair> pairs = Pairing(was_works, is_works).pairs();
+  const std::vector<Pair> pairs = Pairing(was_places, is_places).pairs();
   MakingChange change;
-  add_places(change, pairs, was_works, is_works, both);
-  Settings(was.operations, is.operations, pairs, was_works, is_works).add_to(change);
+  add_places(change, pairs, was_places, is_places, both);
+  add_settings(change, was.operations, is.operations, links_of(pairs, was_places, is_places));
   return change;
 }
 

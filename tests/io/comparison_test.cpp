@@ -43,11 +43,21 @@ std::optional<Length> by(const ItemComparison& item, std::string_view key, std::
   return {};
 }
 
-std::string page_of(std::string_view was, std::string_view is, Unit unit = Unit::mm) {
-  Comparison comparison;
-  comparison.items.push_back(compared(was, is));
+/// An order worked in a small shop.
+SetupsReport order_of(std::initializer_list<std::string> specs) {
+  std::vector<ItemReport> items;
+  for (const std::string& spec : specs)
+    items.push_back(report_of(spec));
+  return report_setups(std::move(items), usual_machines(Unit::mm), "", Unit::mm);
+}
+
+Comparison both(const std::string& was, const std::string& is) {
+  return compare(order_of({was}), order_of({is}));
+}
+
+std::string page_of(const std::string& was, const std::string& is, Unit unit = Unit::mm) {
   return in_words_only(
-      comparison_page(comparison, {"old", "new"}, LengthPrinter(unit, kBenchLengths)));
+      comparison_page(both(was, is), {"old", "new"}, LengthPrinter(unit, kBenchLengths)));
 }
 
 /// The places of one kind that change on a piece, each with what it is called and by how much.
@@ -200,17 +210,29 @@ TEST_CASE("In inches figures are fractions; what is less than a 64th is still to
   CHECK(tells(fine, "16 → 16 +0.002 wide (+0.002)"));
 }
 
+TEST_CASE("Set-ups stay but for what is cut to another size; those become others") {
+  const SetupsChange wider = both(door(930), door(950)).setups;
+  CHECK(wider.setups.was == wider.setups.is);
+  // Of rails: crosscut over length and to length; of panels: rip over width, glue up, rip to width.
+  CHECK(wider.changed.size() == 5);
+  CHECK(wider.setups.same == wider.setups.is - 5);
+  for (const SetupChange& setup : wider.changed)
+    CHECK(setup.turn() == Turn::changes);
+  CHECK(tells(page_of(door(930), door(950)),
+              "crosscut to length: 854 → 874 long (+20); crosscut saw; C D E"));
+}
+
+TEST_CASE("A mortise that is deeper is another setting of the same mortiser") {
+  const std::string page = page_of(door(930, 2060, R"("tenon": {"bottom_clearance": 2})"),
+                                   door(930, 2060, R"("tenon": {"bottom_clearance": 4})"));
+  CHECK(tells(page, "mortise: 67 → 69 deep (+2); 15 wide, 14.5 from the face side; mortiser; A B"));
+}
+
 TEST_CASE("Single items are compared whatever they are called; of more, those of one id") {
-  const auto reports = [](std::initializer_list<std::string> specs) {
-    std::vector<ItemReport> all;
-    for (const std::string& spec : specs)
-      all.push_back(report_of(spec));
-    return all;
-  };
   const std::string a = door(), b = cabinet_mm(R"("id": "b")"), c = cabinet_mm(R"("id": "c")");
-  CHECK(compare(reports({b}), reports({c})).items.size() == 1);
-  CHECK(compare(reports({b}), reports({c})).is_same());
-  const Comparison orders = compare(reports({a, b}), reports({c, b}));
+  CHECK(compare(order_of({b}), order_of({c})).items.size() == 1);
+  CHECK(compare(order_of({b}), order_of({c})).is_same());
+  const Comparison orders = compare(order_of({a, b}), order_of({c, b}));
   REQUIRE(orders.items.size() == 1);
   CHECK(orders.items.front().is_id == "b");
   REQUIRE(orders.come.size() == 1);
@@ -221,8 +243,7 @@ TEST_CASE("Single items are compared whatever they are called; of more, those of
 }
 
 TEST_CASE("A CSV has one row a change, with the key of its piece") {
-  Comparison comparison;
-  comparison.items.push_back(compared(door(930), door(950)));
+  const Comparison comparison = both(door(930), door(950));
   const std::string csv = comparison_csv(comparison, Unit::mm, CsvProfile::plain);
   CHECK(tells(csv, "door,piece,changes,leaf/top-rail,C,C,,top rail,length,854,874,20,,\n"));
   const std::string inches = comparison_csv(comparison, Unit::inch, CsvProfile::plain);
@@ -230,8 +251,7 @@ TEST_CASE("A CSV has one row a change, with the key of its piece") {
 }
 
 TEST_CASE("JSON tells both figures and the difference") {
-  Comparison comparison;
-  comparison.items.push_back(compared(door(930), door(950)));
+  const Comparison comparison = both(door(930), door(950));
   const std::string json = comparison_json(comparison, Unit::mm);
   CHECK(json.starts_with(R"({"format": "haunch-compare-1", )"));
   CHECK(tells(json, R"({"what": "length", "old": 854, "new": 874, "by": 20})"));
