@@ -17,7 +17,8 @@ struct Setting {
   std::vector<std::pair<SizeName, Length>> sizes;
   std::optional<std::pair<std::size_t, std::size_t>> group;
 
-  friend auto operator<=>(const Setting&, const Setting&) = default;
+  auto all() const { return std::tie(step, process, cut, machine, cutter, holding, sizes, group); }
+  friend bool operator<(const Setting& a, const Setting& b) { return a.all() < b.all(); }
 };
 
 Setting setting_of(const Task& task, const ShopWay& way) {

@@ -1,6 +1,7 @@
 #include "joint_tasks.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 #include <utility>
 
@@ -120,65 +121,52 @@ Triple size_of_whole(const Assembly& wood, const Piece& piece) {
 }
 
 Process process_of(FeatureKind kind) {
-  switch (kind) {
-    case FeatureKind::groove:
-    case FeatureKind::spline_slot:
-      return Process::groove;
-    case FeatureKind::rebate:
-    case FeatureKind::glass_rebate:
-    case FeatureKind::lip_rebate:
-    case FeatureKind::meeting_rebate:
-    case FeatureKind::tongue:
-      return Process::rebate;
-    case FeatureKind::mortise:
-    case FeatureKind::haunching:
-    case FeatureKind::lock_mortise:
-    case FeatureKind::strike_mortise:
-    case FeatureKind::slot:
-      return Process::mortise;
-    case FeatureKind::tenon:
-    case FeatureKind::lap:
-      return Process::tenon;
-    case FeatureKind::housing:
-      return Process::house;
-    case FeatureKind::mitre:
-    case FeatureKind::moulding_mitre:
-      return Process::mitre;
-    case FeatureKind::pin_hole:
-    case FeatureKind::dowel_hole:
-    case FeatureKind::bore:
-    case FeatureKind::shelf_pin_holes:
-    case FeatureKind::hinge_cup:
-    case FeatureKind::screw_hole:
-      return Process::bore;
-    case FeatureKind::moulding:
-    case FeatureKind::rounding:
-      return Process::mould;
-    case FeatureKind::raise:
-      return Process::raise;
-    case FeatureKind::arch:
-    case FeatureKind::arched_head:
-    case FeatureKind::arched_top:
-      return Process::curve;
-    case FeatureKind::planed_taper:
-    case FeatureKind::bevel:
-    case FeatureKind::taper:
-    case FeatureKind::skew:
-      return Process::taper;
-    case FeatureKind::gain:
-    case FeatureKind::faceplate:
-    case FeatureKind::strike_plate:
-    case FeatureKind::recess:
-      return Process::recess;
-    case FeatureKind::notch:
-      return Process::notch;
-    case FeatureKind::tails:
-    case FeatureKind::sockets:
-      return Process::dovetail;
-    case FeatureKind::fingers:
-      return Process::finger;
-  }
-  return Process::recess;
+  // As FeatureKind lists them.
+  constexpr Process kMadeBy[] = {
+      Process::groove,    // groove
+      Process::rebate,    // rebate
+      Process::mortise,   // mortise
+      Process::tenon,     // tenon
+      Process::mortise,   // haunching
+      Process::house,     // housing
+      Process::tenon,     // lap
+      Process::mitre,     // mitre
+      Process::groove,    // spline-slot
+      Process::bore,      // pin-hole
+      Process::bore,      // dowel-hole
+      Process::rebate,    // glass-rebate
+      Process::mitre,     // moulding-mitre
+      Process::mould,     // moulding
+      Process::raise,     // raise
+      Process::curve,     // arch
+      Process::curve,     // arched-head
+      Process::curve,     // arched-top
+      Process::taper,     // planed-taper
+      Process::rebate,    // lip-rebate
+      Process::rebate,    // meeting-rebate
+      Process::taper,     // bevel
+      Process::mould,     // rounding
+      Process::taper,     // taper
+      Process::taper,     // skew
+      Process::recess,    // gain
+      Process::bore,      // bore
+      Process::mortise,   // lock-mortise
+      Process::recess,    // faceplate
+      Process::mortise,   // strike-mortise
+      Process::recess,    // strike-plate
+      Process::recess,    // recess
+      Process::rebate,    // tongue
+      Process::notch,     // notch
+      Process::dovetail,  // tails
+      Process::dovetail,  // sockets
+      Process::finger,    // fingers
+      Process::bore,      // shelf-pin-holes
+      Process::bore,      // hinge-cup
+      Process::bore,      // screw-hole
+      Process::mortise,   // slot
+  };
+  static_assert(std::size(kMadeBy) == std::size(kWords<FeatureKind>));
+  return kMadeBy[static_cast<std::size_t>(kind)];
 }
 
 std::vector<Task> joint_tasks(const SetupItem& item, std::size_t number) {
