@@ -1,12 +1,8 @@
 // How pieces lie at a machine: held as a joiner would who has them in his hands.
 #include "lie.h"
 
-#include <filesystem>
-#include <fstream>
-#include <sstream>
-
-#include "../vocabulary.h"
 #include "datum.h"
+#include "examples.h"
 #include "making.h"
 
 namespace haunch {
@@ -132,12 +128,6 @@ TEST_CASE("What is worked in a face has its face edge at the fence, whichever fa
         lie_of(panel, kBack, kOver).at(Toward::right));
 }
 
-Assembly example(const std::string& name) {
-  std::stringstream text;
-  text << std::ifstream(std::string(HAUNCH_EXAMPLES) + "/" + name).rdbuf();
-  return wood(text.str());
-}
-
 TEST_CASE(
     "A case's sides, front edge to the fence and the inner face up, have their feet opposite") {
   const Assembly chest = example("apron-chest.json");
@@ -166,21 +156,6 @@ TEST_CASE("A hinge's gain is told from the foot, in either stile") {
     CHECK(hand(door, left ? "left stile" : "right stile", FeatureKind::gain,
                left ? kLowEdge : kHighEdge, kUpright) == (left ? Toward::right : Toward::left));
   }
-}
-
-/// Those of examples/ that hold one item.
-std::vector<Assembly> all_examples() {
-  std::vector<Assembly> all;
-  for (const auto& file : std::filesystem::directory_iterator(HAUNCH_EXAMPLES)) {
-    std::stringstream text;
-    text << std::ifstream(file.path()).rdbuf();
-    const Reading document = read_json(text.str());
-    if (!document.value) continue;
-    const JobReading reading = read_job(*document.value, nullptr, "job");
-    if (reading.job) all.push_back(reading.job->work().assembly);
-  }
-  REQUIRE(all.size() > 30);
-  return all;
 }
 
 /// The datum of what is made so in a piece, by its side and what it is called.

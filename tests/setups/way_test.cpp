@@ -3,8 +3,10 @@
 
 #include <tuple>
 
+#include "examples.h"
 #include "joint_tasks.h"
 #include "making.h"
+#include "milling.h"
 #include "tasks.h"
 
 namespace haunch {
@@ -345,6 +347,20 @@ TEST_CASE("A shop that tells of its cutters alone has chisels of those widths") 
   const std::vector<Machine> machines = usual_machines(Unit::mm, {mm(6), mm(10)});
   CHECK(told(way_for(mortise(15, 70), machines), machines) == "mortiser, 10 mm chisel, 2");
   CHECK(told(way_for(groove(6, 6), machines), machines) == "router table, 6 mm straight cutter");
+}
+
+TEST_CASE("Nothing stands against any cut of any example in a usual shop") {
+  const std::vector<Machine> machines = usual_machines(Unit::mm);
+  for (const Assembly& wood : all_examples()) {
+    const Making making = making_of(wood);
+    SetupItem item;
+    item.wood = &wood;
+    item.making = &making;
+    item.milling = usual_milling(Unit::mm);
+    for (const std::vector<Task>& tasks : {joint_tasks(item, 0), milling_tasks(item, 0)})
+      for (const Task& task : tasks)
+        CHECK(way_for(task, machines).findings.empty());
+  }
 }
 
 TEST_CASE("No two usual machines have one name") {
