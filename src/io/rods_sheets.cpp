@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "utf8.h"
+
 namespace haunch {
 namespace {
 
@@ -16,13 +18,23 @@ std::size_t letters_in(Length width) {
   return static_cast<std::size_t>(floor_divide(width, kLetterWidth.steps()).steps());
 }
 
+/// How many bytes of `text` the first `width` letters take.
+std::size_t bytes_of(std::string_view text, std::size_t width) {
+  std::size_t bytes = 0;
+  for (std::size_t count = 0; bytes < text.size(); ++bytes)
+    if (!continues_character(text[bytes]) && count++ == width) break;
+  return bytes;
+}
+
+/// Broken at spaces, and a word that is too long wherever it has to be.
 std::vector<std::string> lines_of(const std::string& text, std::size_t width) {
-  const std::string all = wrapped(text, width, 0);
+  const std::string broken = wrapped(text, width, 0);
   std::vector<std::string> lines;
-  for (std::size_t from = 0; from < all.size();) {
-    const std::size_t end = std::min(all.find('\n', from), all.size());
-    lines.push_back(all.substr(from, end - from));
-    from = end + 1;
+  for (std::string_view rest = broken; !rest.empty();) {
+    const std::string_view line = rest.substr(0, rest.find('\n'));
+    const std::size_t taken = bytes_of(line, width);
+    lines.emplace_back(line.substr(0, taken));
+    rest.remove_prefix(taken < line.size() ? taken : std::min(taken + 1, rest.size()));
   }
   return lines;
 }

@@ -79,6 +79,20 @@ TEST_CASE("A sheet and the next have crosses at one place") {
   CHECK(count_of(its, whole) == 4);
 }
 
+TEST_CASE("A name that is longer than a line has room goes on below, its letters whole") {
+  ItemRods its = rods(cupboard());
+  its.id.clear();
+  for (int i = 0; i < 60; ++i)
+    its.id += "\u00E4\u00E9";
+  const std::string drawn = rods_svg({its}, LengthPrinter(Unit::mm, {}), "a4");
+  const std::size_t first = drawn.find("font-weight=\"bold\">");
+  const std::size_t start = drawn.find('>', first) + 1;
+  const std::string line = drawn.substr(start, drawn.find('<', start) - start);
+  CHECK(line.size() < its.id.size());
+  CHECK(its.id.starts_with(line));
+  CHECK(line.size() % 2 == 0);  // two bytes a letter
+}
+
 TEST_CASE("What a shop calls its things cannot break the drawing") {
   ItemRods its = rods(cupboard());
   its.id = "<b>&\"";
