@@ -387,9 +387,19 @@ class ItemPage {
     return text;
   }
 
+  /// But its length, which its place tells.
+  static std::vector<NamedSize> settings_beside(const WorkedPlace& place) {
+    std::vector<NamedSize> settings = place.setting.settings;
+    if (place.run.far)
+      std::erase_if(settings, [&](const NamedSize& size) {
+        return size.name == SizeName::length && size.size == place.run.extent();
+      });
+    return settings;
+  }
+
   std::string place_text(const PlaceChange& place) const {
     if (place.turn() == Turn::changes) return moved_text(place);
-    const std::string setting = settings_text(place.any().setting.settings, lengths_);
+    const std::string setting = settings_text(settings_beside(place.any()), lengths_);
     return stands_text(place.any()) +
            (place.turn() == Turn::goes || setting.empty() ? "" : "; " + setting);
   }
@@ -434,13 +444,18 @@ class ItemPage {
 
   // ---- joints and marks
 
+  static std::string play_words(std::string_view what) {
+    if (what == "cheeks" || what == "edges") return "play of its " + std::string(what);
+    if (what == "edge") return "play at its edge";
+    return what == "bottom" ? "room at its bottom" : with_blanks(what);
+  }
+
   std::string joint_text(const Changes& changes) const {
     std::string text;
     for (const WordChange& word : changes.words)
       add_to_list(text, with_blanks(word.was) + std::string(kTo) + with_blanks(word.is));
     for (const FigureChange& figure : changes.figures)
-      add_to_list(text, "play at " + with_blanks(figure.what) + " " +
-                            figure_text(figure, "", lengths_.fine()));
+      add_to_list(text, play_words(figure.what) + " " + figure_text(figure, "", lengths_.fine()));
     return text;
   }
 

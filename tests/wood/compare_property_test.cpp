@@ -92,6 +92,22 @@ std::vector<std::string> lines_of(const ItemComparison& item, bool backwards) {
   return lines.sorted();
 }
 
+std::vector<std::string> lines_of(const SetupsChange& change, bool backwards) {
+  Lines lines(backwards);
+  const auto side = [](const std::optional<SetupTold>& told) {
+    std::string words = told ? told->machine : "none";
+    if (told)
+      for (const NamedSize& size : told->settings)
+        words += " " + decimal(size.size, Unit::mm);
+    return words;
+  };
+  for (const SetupChange& it : change.changed) {
+    lines.add(it.operation, it.changes);
+    lines.add(it.operation, side(it.was), side(it.is));
+  }
+  return lines.sorted();
+}
+
 // ---- all is told
 
 /// The figure of a row that goes by this name in changes.
@@ -190,23 +206,53 @@ std::string wrong_shapes(const ItemReport& was, const ItemReport& is, const Item
   return wrong;
 }
 
-std::string wrong_between(const ItemReport& was, const ItemReport& is) {
-  const ItemComparison item = compare(was, is);
-  std::string wrong = wrong_cuts(was, is, item) + wrong_shapes(was, is, item);
-  const auto forwards = lines_of(item, false), backwards = lines_of(compare(is, was), true);
+std::string one_way_only(const std::vector<std::string>& forwards,
+                         const std::vector<std::string>& backwards) {
   std::vector<std::string> differ;
   std::set_symmetric_difference(forwards.begin(), forwards.end(), backwards.begin(),
                                 backwards.end(), std::back_inserter(differ));
+  std::string wrong;
   for (const std::string& line : differ)
     wrong += "one way only: " + line + "\n";
   return wrong;
 }
 
+std::string wrong_between(const ItemReport& was, const ItemReport& is) {
+  const ItemComparison item = compare(was, is);
+  return wrong_cuts(was, is, item) + wrong_shapes(was, is, item) +
+         one_way_only(lines_of(item, false), lines_of(compare(is, was), true));
+}
+
+SetupsReport setups_of(ItemReport item) {
+  std::vector<ItemReport> items;
+  items.push_back(std::move(item));
+  return report_setups(std::move(items), usual_machines(Unit::mm), "", Unit::mm);
+}
+
+std::string wrong_setups(ItemReport old_item, ItemReport new_item) {
+  const SetupsReport was = setups_of(std::move(old_item)), is = setups_of(std::move(new_item));
+  const SetupsChange there = setups_change(was, is);
+  const SetupsChange itself = setups_change(is, is);
+  std::string wrong = one_way_only(lines_of(there, false), lines_of(setups_change(is, was), true));
+  if (!itself.changed.empty()) wrong += "its set-ups differ from themselves\n";
+  const auto changed = [&](Turn turn) {
+    return static_cast<std::size_t>(
+        std::count_if(there.changed.begin(), there.changed.end(),
+                      [&](const SetupChange& it) { return it.turn() == turn; }));
+  };
+  const std::size_t both = there.setups.same + changed(Turn::changes);
+  if (both + changed(Turn::comes) != there.setups.is ||
+      both + changed(Turn::goes) != there.setups.was)
+    wrong += "not all set-ups are told\n";
+  return wrong;
+}
+
 Outcome judge(const std::string& old_spec, const std::string& new_spec, std::string& wrong) {
-  const auto was = report_of(old_spec), is = report_of(new_spec);
+  auto was = report_of(old_spec), is = report_of(new_spec);
   if (!was || !is) return Outcome::refused;
   if (!compare(*was, *was).is_same()) wrong += "it differs from itself\n";
   wrong += wrong_between(*was, *is);
+  wrong += wrong_setups(std::move(*was), std::move(*is));
   if (!wrong.empty()) wrong += old_spec + "\n" + new_spec + "\n";
   return Outcome::worked;
 }
