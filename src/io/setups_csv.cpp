@@ -29,7 +29,7 @@ std::string setups_csv(const SetupsReport& report, Unit unit, CsvProfile profile
       row.text(report.machine_name(setup));
       row.text(report.cutter_name(setup));
       row.text(report.holding_name(setup));
-      row.text(settings_text(setup.settings, lengths));
+      row.text(settings_text(setup, lengths));
       row.count(setup.passes);
       row.text(report.item_of(piece).job->id);
       row.text(report.piece_of(piece).mark);

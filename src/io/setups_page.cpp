@@ -15,6 +15,16 @@ void add_once(std::vector<std::string>& all, const std::string& one) {
   if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(one);
 }
 
+/// What is true of pieces, each with their marks.
+using MarksUnder = std::vector<std::pair<std::string, std::vector<std::string>>>;
+
+std::vector<std::string>& marks_under(MarksUnder& all, const std::string& what) {
+  const auto its =
+      std::find_if(all.begin(), all.end(), [&](const auto& other) { return other.first == what; });
+  if (its != all.end()) return its->second;
+  return all.emplace_back(what, std::vector<std::string>()).second;
+}
+
 /// Lays out set-ups that follow on each other at one machine and do the same.
 class SetupsPage {
  public:
@@ -130,7 +140,7 @@ class SetupsPage {
 
   std::string joint(std::size_t number) const {
     const Setup& setup = report_.plan.setups[number];
-    std::string line = setup_id(number) + "  " + settings_text(setup.settings, lengths_);
+    std::string line = setup_id(number) + "  " + settings_text(setup, lengths_);
     if (const std::string cutter = report_.cutter_name(setup); !cutter.empty())
       line += "; " + cutter;
     if (setup.passes > 1) line += ", " + std::to_string(setup.passes) + " passes";
@@ -205,13 +215,24 @@ class SetupsPage {
     return text;
   }
 
+  /// Of all pieces where they are equally long, else by their marks.
   std::string horns(const Setup& setup) const {
-    const auto its = std::find_if(setup.pieces.begin(), setup.pieces.end(),
-                                  [](const SetupPiece& piece) { return piece.horn > Length(); });
-    if (its == setup.pieces.end()) return {};
-    return hanging("horns are still on: the foot is " + lengths_.one(its->horn) +
-                       " in from the end that is sawn",
-                   4);
+    MarksUnder all;
+    bool on_all = true;
+    for (const SetupPiece& piece : setup.pieces) {
+      on_all = on_all && piece.horn > Length();
+      if (piece.horn == Length()) continue;
+      const std::string what =
+          "the " + std::string(is_upright(report_.piece_of(piece)) ? "foot" : "left end") + " is " +
+          lengths_.one(piece.horn) + " in from the end that is sawn";
+      add_once(marks_under(all, what), mark_of(piece));
+    }
+    std::string text;
+    for (const auto& [what, marks] : all)
+      text += hanging("horns are still on" +
+                          (on_all && all.size() == 1 ? "" : " " + joined(marks)) + ": " + what,
+                      4);
+    return text;
   }
 
   std::string findings(std::size_t first, std::size_t end) const {
@@ -223,16 +244,12 @@ class SetupsPage {
   }
 
   /// What stands against a set-up, each with the marks of all pieces that it is true of.
-  std::vector<std::pair<std::string, std::vector<std::string>>> findings_of(
-      const Setup& setup) const {
-    std::vector<std::pair<std::string, std::vector<std::string>>> all;
+  MarksUnder findings_of(const Setup& setup) const {
+    MarksUnder all;
     for (const SetupPiece& piece : setup.pieces)
       for (const WayFinding& finding : piece.findings) {
         const std::string what = finding_text(finding, lengths_);
-        auto its = std::find_if(all.begin(), all.end(),
-                                [&](const auto& other) { return other.first == what; });
-        if (its == all.end()) its = all.insert(all.end(), {what, {}});
-        add_once(its->second, mark_of(piece));
+        add_once(marks_under(all, what), mark_of(piece));
       }
     return all;
   }

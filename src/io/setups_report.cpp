@@ -65,6 +65,7 @@ std::string setup_id(std::size_t number) {
 SetupsReport report_setups(std::vector<ItemReport> items, std::vector<Machine> machines,
                            std::string shop, Unit unit) {
   SetupsReport report{unit, std::move(items), std::move(machines), std::move(shop), {}, {}, {}};
+  if (report.machines.empty()) report.machines = usual_machines(unit);
   std::vector<SetupItem> worked;
   for (const ItemReport& item : report.items)
     worked.push_back(setup_item(item));

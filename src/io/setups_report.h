@@ -46,7 +46,7 @@ std::string setup_id(std::size_t number);
 /// What is wanted of each item.
 inline constexpr Wanted kWantedForSetups{.checks = true, .cutlist = false, .making = true};
 
-/// `shop`: empty where no shop file tells of machines, so that they are usual ones.
+/// `shop`: empty where no shop file tells of machines. Without machines usual ones are taken.
 SetupsReport report_setups(std::vector<ItemReport> items, std::vector<Machine> machines,
                            std::string shop, Unit unit);
 

@@ -125,6 +125,11 @@ std::string settings_text(const std::vector<NamedSize>& settings, const LengthPr
   return text;
 }
 
+std::string settings_text(const Setup& setup, const LengthPrinter& lengths) {
+  return settings_text(setup.settings, lengths) +
+         (setup.through ? ", right through from both sides" : "");
+}
+
 std::string places_text(const Piece& piece, const std::vector<Run>& runs,
                         const LengthPrinter& lengths) {
   std::vector<Run> in_order = runs;

@@ -14,6 +14,8 @@ std::string setting_words(SizeName name, const std::string& figure);
 
 /// "15 wide, 78 deep, 14.5 from the face side"
 std::string settings_text(const std::vector<NamedSize>& settings, const LengthPrinter& lengths);
+/// With what goes right through: "8 wide, 45 deep, right through from both sides"
+std::string settings_text(const Setup& setup, const LengthPrinter& lengths);
 
 /// "76.6 to 129.9, 164.1 to 217.4": where all of a piece's runs are told from one line.
 std::string places_text(const Piece& piece, const std::vector<Run>& runs,

@@ -84,7 +84,7 @@ class FeatureWork {
       Run run{number_,
               number,
               {},
-              {into, body.low[into] != Length()},
+              {into, body.low[into] > piece_.blank[into] - body.high[into]},
               into == 0 ? edge_line(piece_) : low_line(piece_, shoulders_),
               body.low[along],
               body.high[along]};

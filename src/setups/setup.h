@@ -50,7 +50,8 @@ struct Setup {
   std::vector<SetupPiece> pieces = {};
   std::vector<std::size_t> after = {};  // earlier ones that it needs, by index
   std::optional<FirstPiece> first_piece = {};
-  int rest_days = 0;  // once it is run
+  int rest_days = 0;     // once it is run
+  bool through = false;  // right through the piece, from both sides
 
   /// "tenon-haunch", "first-thickness", "recess-after-glue-up"
   std::string operation() const;

@@ -118,6 +118,24 @@ TEST_CASE("A hinge is told from the foot of its leaf and from the top") {
   }
 }
 
+TEST_CASE("The groove of an arched rail is in the edge that is arched, however deep it begins") {
+  for (const int rise : {30, 90, 118}) {
+    const Assembly leaf = wood(bare_house_mm(
+        R"("rail_widths": [110, 195, 230], "arch": {"rise": )" + std::to_string(rise) + "}"));
+    const auto grooves = runs_on(leaf, "top rail", FeatureKind::groove);
+    REQUIRE(grooves.size() == 1);
+    CHECK(grooves[0].run.side == WorkedSide{1, false});
+  }
+}
+
+TEST_CASE("Of two mitred ends each has its own slot for a spline") {
+  const Assembly leaf =
+      wood(cabinet_mm(R"("joint": {"corner": "mitre"}, "rail_widths": [57, 57])"));
+  const auto slots = runs_on(leaf, "left stile", FeatureKind::spline_slot);
+  REQUIRE(slots.size() == 2);
+  CHECK(slots[0].run.side.from_high != slots[1].run.side.from_high);
+}
+
 TEST_CASE("All that is worked on any example has its operation") {
   for (const auto& file : std::filesystem::directory_iterator(HAUNCH_EXAMPLES)) {
     std::stringstream text;

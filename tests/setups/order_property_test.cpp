@@ -108,6 +108,7 @@ struct Order {
                                     report.cutter_name(setup), report.holding_name(setup));
       for (const NamedSize& size : setup.settings)
         all += fmt::format(" {} {}", word_of(size.name), size.size.steps());
+      if (setup.through) all += " through";
       if (setup.step == Step::together)
         all += fmt::format(" {} {}", setup.pieces.front().of.item,
                            report.piece_of(setup.pieces.front()).group);
