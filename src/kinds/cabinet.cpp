@@ -70,19 +70,15 @@ void open_at_back(Assembly& wood, const CarcasePlan& carcase) {
 
 Worked CabinetJob::work() const {
   PlannedCabinet planned = plan_cabinet(spec);
-  Worked worked;
-  worked.problems = std::move(planned.problems);
+  Worked worked = planned.take_work();
   if (!worked.problems.empty()) return worked;
   MadeFronts fronts = make_fronts(spec, planned.plan, *this);
   worked.problems = std::move(fronts.problems);
   if (!worked.problems.empty()) return worked;
   for (const MadeFront& front : fronts.all)
     if (front.holes) pack_behind(planned.plan.carcase, front.plan->sight, *front.holes);
-  worked.assumed = std::move(planned.assumed);
   for (Assumed& it : fronts.assumed)
     worked.assumed.push_back(std::move(it));
-  worked.chains = std::move(planned.chains);
-  worked.cautions = std::move(planned.cautions);
   add_untold(worked.cautions, std::move(fronts.cautions));
   Assembly& wood = worked.assembly;
   wood.groups = {{GroupKind::cabinet, "cabinet", {}, {}}};

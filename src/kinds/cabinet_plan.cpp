@@ -356,9 +356,7 @@ PlannedCabinet CabinetPlanner::planned() {
                      "magazine's figure)");
   }
   ledger_.note_names();
-  planned_.assumed = std::move(ledger_.assumed);
-  planned_.levers = std::move(ledger_.levers);
-  planned_.problems = std::move(ledger_.problems);
+  planned_.take(ledger_);
   return std::move(planned_);
 }
 

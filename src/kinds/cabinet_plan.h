@@ -8,8 +8,8 @@
 #include "carcase_plan.h"
 #include "cup_hinge.h"
 #include "face_frame_plan.h"
-#include "kind.h"
 #include "layout.h"
+#include "planned.h"
 #include "spec.h"
 
 namespace haunch {
@@ -54,14 +54,7 @@ struct CabinetPlan {
   std::optional<CupHinges> hinges;
 };
 
-struct PlannedCabinet {
-  CabinetPlan plan;
-  std::vector<Assumed> assumed;
-  std::vector<Lever> levers;
-  std::vector<Problem> problems;  // when there are any, the plan is not to be used
-  std::vector<Chain> chains;
-  std::vector<Caution> cautions;
-};
+using PlannedCabinet = Planned<CabinetPlan>;
 
 /// Settles every size. The spec must outlive the plan.
 PlannedCabinet plan_cabinet(const CabinetSpec& spec);

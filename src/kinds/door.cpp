@@ -61,9 +61,7 @@ void set_tier(Spec& changed, std::string_view place, Length value) {
 
 Worked DoorJob::work() const {
   PlannedDoor planned = plan();
-  Worked worked;
-  worked.assumed = std::move(planned.assumed);
-  worked.problems = std::move(planned.problems);
+  Worked worked = planned.take_work();
   if (!worked.problems.empty()) return worked;
   const bool pair = planned.plan.frame.pair.has_value();
   const DoorPlan right = pair ? plan(WhichLeaf::right).plan : DoorPlan();

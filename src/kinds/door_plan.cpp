@@ -191,9 +191,7 @@ PlannedDoor plan_door(const Spec& spec, const std::vector<SeasonGaps>& gaps, Whi
   DoorLedger ledger(spec);
   PlannedDoor planned;
   settle(ledger, planned.plan, gaps, leaf);
-  planned.assumed = std::move(ledger.assumed);
-  planned.levers = std::move(ledger.levers);
-  planned.problems = std::move(ledger.problems);
+  planned.take(ledger);
   return planned;
 }
 

@@ -14,9 +14,9 @@
 #include "edge.h"
 #include "glazing.h"
 #include "groove.h"
-#include "kind.h"
 #include "mitre.h"
 #include "pin.h"
+#include "planned.h"
 #include "raise.h"
 #include "spec.h"
 #include "tenon.h"
@@ -241,12 +241,7 @@ struct DoorPlan {
   bool has_blind_tenons() const;
 };
 
-struct PlannedDoor {
-  DoorPlan plan;
-  std::vector<Assumed> assumed;
-  std::vector<Lever> levers;
-  std::vector<Problem> problems;  // when there are any, the plan is not to be used
-};
+using PlannedDoor = Planned<DoorPlan>;
 
 /// The gap at a panel's edges that its seasons ask for, where it is not the usual one.
 struct SeasonGap {

@@ -17,12 +17,7 @@ class DrawerJob : public Job {
 
   Worked work() const override {
     PlannedDrawer planned = plan_drawer(spec);
-    Worked worked;
-    worked.assumed = std::move(planned.assumed);
-    worked.problems = std::move(planned.problems);
-    worked.rooms = std::move(planned.rooms);
-    worked.chains = std::move(planned.chains);
-    worked.cautions = std::move(planned.cautions);
+    Worked worked = planned.take_work();
     if (worked.problems.empty()) worked.assembly = set_out_drawer(planned.plan);
     if (season) add(worked.problems, missing_woods(worked.assembly, *season));
     return worked;

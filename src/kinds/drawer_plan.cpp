@@ -384,9 +384,7 @@ PlannedDrawer planned(Ledger ledger, const DrawerRoom& room) {
   PlannedDrawer planned;
   planned.plan.room = room;
   settle(ledger, planned.plan);
-  planned.assumed = std::move(ledger.assumed);
-  planned.levers = std::move(ledger.levers);
-  planned.problems = std::move(ledger.problems);
+  planned.take(ledger);
   if (!planned.problems.empty()) return planned;
   planned.rooms = rooms_of(planned.plan);
   planned.chains = chains_of(planned.plan);

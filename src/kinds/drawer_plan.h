@@ -13,7 +13,7 @@
 #include "dovetail_cutter.h"
 #include "drawer_words.h"
 #include "haunch/wood.h"
-#include "kind.h"
+#include "planned.h"
 #include "spec.h"
 #include "tails.h"
 
@@ -104,15 +104,7 @@ struct DrawerPlan {
 /// them.
 bool sides_enter(const DrawerPlan& plan, const CornerPlan& corner, bool in_front);
 
-struct PlannedDrawer {
-  DrawerPlan plan;
-  std::vector<Assumed> assumed;
-  std::vector<Lever> levers;
-  std::vector<Problem> problems;  // when there are any, the plan is not to be used
-  std::vector<NamedRoom> rooms;
-  std::vector<Chain> chains;  // of the box in its opening
-  std::vector<Caution> cautions;
-};
+using PlannedDrawer = Planned<DrawerPlan>;
 
 /// What stands before a drawer's keys in the table, but not in a spec of a drawer alone.
 inline constexpr std::string_view kDrawerRoot = "fronts.drawer.";

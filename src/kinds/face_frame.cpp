@@ -19,9 +19,7 @@ class FaceFrameJob : public Job {
 
   Worked work() const override {
     PlannedFaceFrame planned = plan();
-    Worked worked;
-    worked.assumed = std::move(planned.assumed);
-    worked.problems = std::move(planned.problems);
+    Worked worked = planned.take_work();
     if (!worked.problems.empty()) return worked;
     worked.assembly = set_out_face_frame(planned.plan);
     if (season) add(worked.problems, missing_woods(worked.assembly, *season));

@@ -312,9 +312,7 @@ PlannedFaceFrame plan_face_frame(const Spec& spec, std::string_view root, const 
   FaceLedger ledger(spec, root);
   PlannedFaceFrame planned;
   settle(ledger, planned.plan, layout, use);
-  planned.assumed = std::move(ledger.assumed);
-  planned.levers = std::move(ledger.levers);
-  planned.problems = std::move(ledger.problems);
+  planned.take(ledger);
   return planned;
 }
 

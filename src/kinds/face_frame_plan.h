@@ -14,8 +14,8 @@
 #include "end_joint.h"
 #include "half_lap.h"
 #include "haunch/wood.h"
-#include "kind.h"
 #include "layout.h"
+#include "planned.h"
 #include "screws.h"
 #include "spec.h"
 #include "tenon.h"
@@ -67,12 +67,7 @@ struct FaceFramePlan {
   Length foot() const;
 };
 
-struct PlannedFaceFrame {
-  FaceFramePlan plan;
-  std::vector<Assumed> assumed;
-  std::vector<Lever> levers;
-  std::vector<Problem> problems;  // when there are any, the plan is not to be used
-};
+using PlannedFaceFrame = Planned<FaceFramePlan>;
 
 /// What a face frame is made for: by itself, or in a cabinet that says how its fronts meet it.
 struct FaceFrameUse {

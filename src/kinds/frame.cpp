@@ -17,11 +17,7 @@ class FrameJob : public Job {
 
   Worked work() const override {
     PlannedCase planned = plan_frame(spec, kFrameRoot, {});
-    Worked worked;
-    worked.assumed = std::move(planned.assumed);
-    worked.problems = std::move(planned.problems);
-    worked.rooms = std::move(planned.rooms);
-    worked.cautions = std::move(planned.cautions);
+    Worked worked = planned.take_work();
     if (worked.problems.empty()) worked.assembly = set_out_frame(planned.plan);
     return worked;
   }

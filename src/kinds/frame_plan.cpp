@@ -378,9 +378,7 @@ PlannedCase plan_frame(const Spec& spec, std::string_view root, std::optional<Hu
   Ledger ledger(spec, root);
   PlannedCase planned;
   settle(ledger, planned.plan, hung);
-  planned.assumed = std::move(ledger.assumed);
-  planned.levers = std::move(ledger.levers);
-  planned.problems = std::move(ledger.problems);
+  planned.take(ledger);
   if (!planned.problems.empty()) return planned;
   planned.rooms = rooms_of(planned.plan);
   planned.rooms.push_back(clear_room(spec, planned.plan, ledger.unit));

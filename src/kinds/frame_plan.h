@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "haunch/wood.h"
-#include "kind.h"
+#include "planned.h"
 #include "spec.h"
 #include "tenon.h"
 
@@ -78,14 +78,7 @@ struct CasePlan {
   Length leaf_room_height() const { return leaf_height - lip.head + clearance.upright(); }
 };
 
-struct PlannedCase {
-  CasePlan plan;
-  std::vector<Assumed> assumed;
-  std::vector<Lever> levers;
-  std::vector<Problem> problems;  // when there are any, the plan is not to be used
-  std::vector<NamedRoom> rooms;
-  std::vector<Caution> cautions;
-};
+using PlannedCase = Planned<CasePlan>;
 
 /// What hangs in a frame that is part of a set.
 struct HungLeaves {
