@@ -11,7 +11,6 @@
 #include "comparison_page.h"
 #include "complaints.h"
 #include "order.h"
-#include "output_file.h"
 #include "report_page.h"
 #include "shop_machines.h"
 
@@ -51,7 +50,7 @@ class CompareRun {
     const auto is = was ? take(new_) : std::nullopt;
     if (!is) return complaints_.status();
     const Comparison comparison = compare(*was, *is);
-    write(text_of(comparison));
+    write_result(text_of(comparison), invocation_, streams_, inputs(), complaints_);
     const bool fails = std::any_of(is->items.begin(), is->items.end(), [](const ItemReport& item) {
       return item.worst() == Status::fail;
     });
@@ -88,17 +87,11 @@ class CompareRun {
     return word == "-" ? "standard input" : word;
   }
 
-  void write(const std::string& text) {
+  std::vector<std::string> inputs() const {
     std::vector<std::string> files = old_.files();
     const std::vector<std::string> more = new_.files();
     files.insert(files.end(), more.begin(), more.end());
-    OutputFile file(invocation_.output, streams_.out, identities_of(files, streams_));
-    {
-      const auto lock = still(streams_);
-      file.append(text, content_of(invocation_.view));
-      file.finish();
-    }
-    complaints_.note(file);
+    return files;
   }
 
   const Invocation& invocation_;

@@ -40,6 +40,17 @@ bool Complaints::can_read(SpecSource& source) {
   return faults.empty();
 }
 
+void write_result(const std::string& text, const Invocation& invocation, const Streams& streams,
+                  const std::vector<std::string>& inputs, Complaints& complaints) {
+  OutputFile file(invocation.output, streams.out, identities_of(inputs, streams));
+  {
+    const auto lock = still(streams);
+    file.append(text, content_of(invocation.view));
+    file.finish();
+  }
+  complaints.note(file);
+}
+
 std::vector<FileIdentity> identities_of(const std::vector<std::string>& files,
                                         const Streams& streams) {
   std::vector<FileIdentity> identities;

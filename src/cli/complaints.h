@@ -36,6 +36,10 @@ class Complaints {
   bool reader_gone_ = false;
 };
 
+/// Writes a result, over none of the files that it came from; `complaints` hears what became of it.
+void write_result(const std::string& text, const Invocation& invocation, const Streams& streams,
+                  const std::vector<std::string>& inputs, Complaints& complaints);
+
 /// The files of those names, "-" being standard input, so that none of them is written over. Empty
 /// names are passed over.
 std::vector<FileIdentity> identities_of(const std::vector<std::string>& files,

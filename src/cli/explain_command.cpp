@@ -7,7 +7,6 @@
 #include "explain_csv.h"
 #include "explain_json.h"
 #include "explain_page.h"
-#include "output_file.h"
 #include "shops.h"
 #include "spec_source.h"
 
@@ -45,7 +44,8 @@ class ExplainRun {
     }
     if (text_.empty()) return complaints_.status();
     if (invocation_.view.format == Format::json) text_ += kExplainJsonEnd;
-    return write();
+    write_result(text_, invocation_, streams_, files_read(source_, shops_), complaints_);
+    return complaints_.status();
   }
 
  private:
@@ -78,15 +78,6 @@ class ExplainRun {
     } else {
       text_ += (first ? "" : "\n") + explain_page(explanation, what_, view);
     }
-  }
-
-  ExitStatus write() {
-    OutputFile file(invocation_.output, streams_.out,
-                    identities_of(files_read(source_, shops_), streams_));
-    file.append(text_, content_of(invocation_.view));
-    file.finish();
-    complaints_.note(file);
-    return complaints_.status();
   }
 
   const Invocation& invocation_;

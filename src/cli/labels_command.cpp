@@ -29,7 +29,7 @@ class LabelsRun {
     order_.sum_up("the refused have no labels");
     if (complaints_.status() >= kFileFault || labels.items.empty()) return complaints_.status();
     const std::string text = text_of(labels);
-    if (!text.empty()) complaints_.raise(write_result(text, invocation_, streams_, order_.files()));
+    if (!text.empty()) write_result(text, invocation_, streams_, order_.files(), complaints_);
     return complaints_.status();
   }
 

@@ -3,7 +3,6 @@
 #include "commands.h"
 #include "complaints.h"
 #include "order.h"
-#include "output_file.h"
 #include "rods_csv.h"
 #include "rods_json.h"
 #include "rods_page.h"
@@ -49,10 +48,7 @@ ExitStatus run_rod(const Invocation& invocation, const Streams& streams) {
   order.sum_up("what is refused has no rod");
   if (items.empty()) return complaints.status();
   const Unit unit = invocation.view.unit.value_or(order.unit().value_or(Unit::mm));
-  OutputFile file(invocation.output, streams.out, identities_of(order.files(), streams));
-  file.append(text_of(items, invocation, unit), content_of(invocation.view));
-  file.finish();
-  complaints.note(file);
+  write_result(text_of(items, invocation, unit), invocation, streams, order.files(), complaints);
   return complaints.status();
 }
 

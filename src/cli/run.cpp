@@ -117,10 +117,7 @@ void complain(std::string_view line, const Streams& streams) {
 ExitStatus write_result(const std::string& text, const Invocation& invocation,
                         const Streams& streams, const std::vector<std::string>& inputs) {
   Complaints complaints(streams);
-  OutputFile file(invocation.output, streams.out, identities_of(inputs, streams));
-  file.append(text, content_of(invocation.view));
-  file.finish();
-  complaints.note(file);
+  write_result(text, invocation, streams, inputs, complaints);
   return complaints.status();
 }
 

@@ -4,7 +4,6 @@
 #include "commands.h"
 #include "complaints.h"
 #include "order.h"
-#include "output_file.h"
 #include "progress.h"
 #include "report_page.h"
 #include "setups_report.h"
@@ -35,7 +34,8 @@ class SetupsRun {
     report.tally = order_.tally();
     report.errors = order_.problems();
     if (report.has_findings()) complaints_.raise(kCheckFailed);
-    write(text_of(report, invocation_.view.unit.value_or(unit)));
+    write_result(text_of(report, invocation_.view.unit.value_or(unit)), invocation_, streams_,
+                 order_.files(), complaints_);
     return complaints_.status();
   }
 
@@ -48,16 +48,6 @@ class SetupsRun {
     const std::string page =
         setups_page(report, LengthPrinter(unit, view.lengths, view.page_width, &rounded));
     return fitted(page + last_line({}, rounded, unit, view), view.page_width);
-  }
-
-  void write(const std::string& text) {
-    OutputFile file(invocation_.output, streams_.out, identities_of(order_.files(), streams_));
-    {
-      const auto lock = still(streams_);
-      file.append(text, content_of(invocation_.view));
-      file.finish();
-    }
-    complaints_.note(file);
   }
 
   const Invocation& invocation_;

@@ -4,7 +4,6 @@
 
 #include "commands.h"
 #include "complaints.h"
-#include "output_file.h"
 #include "report.h"
 #include "shops.h"
 #include "single_file.h"
@@ -186,11 +185,11 @@ class TrialRun {
     return std::move(reading.readings);
   }
 
-  std::vector<FileIdentity> inputs() const {
+  std::vector<std::string> inputs() const {
     std::vector<std::string> files = shops_.files();
     files.insert(files.end(), {invocation_.words.front(), invocation_.measured});
     files.insert(files.end(), taken_.begin(), taken_.end());
-    return identities_of(files, streams_);
+    return files;
   }
 
   std::string text_of(const TrialReport& trial, Unit unit) const {
@@ -202,10 +201,7 @@ class TrialRun {
 
   ExitStatus report(const TrialReport& trial) {
     const Unit unit = invocation_.view.unit.value_or(job_->unit);
-    OutputFile file(invocation_.output, streams_.out, inputs());
-    file.append(text_of(trial, unit), content_of(invocation_.view));
-    file.finish();
-    complaints_.note(file);
+    write_result(text_of(trial, unit), invocation_, streams_, inputs(), complaints_);
     if (trial.fails()) complaints_.raise(kCheckFailed);
     return complaints_.status();
   }
