@@ -1,6 +1,7 @@
 #include "setups_words.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "datum.h"
 #include "machine_sets.h"
@@ -133,11 +134,19 @@ std::string settings_text(const Setup& setup, const LengthPrinter& lengths) {
 std::string places_text(const Piece& piece, const std::vector<Run>& runs,
                         const LengthPrinter& lengths) {
   std::vector<Run> in_order = runs;
-  std::sort(in_order.begin(), in_order.end(),
-            [](const Run& a, const Run& b) { return a.near < b.near; });
+  std::stable_sort(in_order.begin(), in_order.end(),
+                   [](const Run& a, const Run& b) { return a.near < b.near; });
+  std::vector<std::pair<std::string, int>> places;
+  for (const Run& run : in_order) {
+    std::string place = place_text(piece, run, lengths);
+    if (places.empty() || places.back().first != place) places.emplace_back(std::move(place), 0);
+    ++places.back().second;
+  }
   std::string text;
-  for (const Run& run : in_order)
-    text += (text.empty() ? "" : ", ") + place_text(piece, run, lengths);
+  for (const auto& [place, times] : places) {
+    text += (text.empty() ? "" : ", ") + place;
+    if (times > 1) text += times == 2 ? " twice" : " " + std::to_string(times) + " times";
+  }
   return text;
 }
 

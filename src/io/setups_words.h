@@ -17,7 +17,7 @@ std::string settings_text(const std::vector<NamedSize>& settings, const LengthPr
 /// With what goes right through: "8 wide, 45 deep, right through from both sides"
 std::string settings_text(const Setup& setup, const LengthPrinter& lengths);
 
-/// "76.6 to 129.9, 164.1 to 217.4": where all of a piece's runs are told from one line.
+/// "76.6 to 129.9, 164.1 to 217.4 twice": where all of a piece's runs are told from one line.
 std::string places_text(const Piece& piece, const std::vector<Run>& runs,
                         const LengthPrinter& lengths);
 

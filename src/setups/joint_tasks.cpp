@@ -91,14 +91,15 @@ class JointTasks {
       }
   }
 
+  /// Of what is one piece there is nothing to be glued.
   void glue(std::size_t group) {
-    const auto& pieces = item_.wood->pieces;
-    for (std::size_t piece = 0; piece < pieces.size(); ++piece) {
-      if (pieces[piece].group != group) continue;
+    const std::vector<std::size_t> pieces = pieces_of(*item_.wood, group);
+    if (pieces.size() < 2) return;
+    for (const std::size_t piece : pieces) {
       Task task;
       task.of = {number_, piece};
       task.process = Process::glue;
-      task.size = pieces[piece].blank;
+      task.size = item_.wood->pieces[piece].blank;
       task.step = Step::together;
       task.group = group;
       tasks_.push_back(std::move(task));
