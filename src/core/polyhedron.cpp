@@ -7,6 +7,7 @@
 
 #include "effort_spent.h"
 #include "rounding.h"
+#include "spots.h"
 
 namespace haunch {
 namespace {
@@ -16,22 +17,6 @@ constexpr double kFar = std::numeric_limits<double>::infinity();
 constexpr std::size_t kOfFacetLookedAt = 4;
 constexpr std::size_t kOfFacetMade = 40;
 constexpr double kUpright = 1e-6;  // a face whose normal has less along an axis runs along it
-
-double dot(const Spot& a, const Spot& b) {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-}
-
-Spot minus(const Spot& a, const Spot& b) {
-  return {a[0] - b[0], a[1] - b[1], a[2] - b[2]};
-}
-
-Spot cross(const Spot& a, const Spot& b) {
-  return {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
-}
-
-double size_of(const Spot& direction) {
-  return std::sqrt(dot(direction, direction));
-}
 
 double along_axis(Length length) {
   return static_cast<double>(length.steps());

@@ -1,9 +1,11 @@
 // Which face and which edge of a piece are marked, by the custom of the bench.
 #include "datum.h"
 
+#include <array>
 #include <map>
 #include <utility>
 
+#include "bench.h"
 #include "mates.h"
 #include "report.h"
 #include "vocabulary.h"
@@ -103,6 +105,40 @@ TEST_CASE("Two pieces that meet in several joints of one kind are mates once") {
     CHECK(times == 1);
   CHECK(found.count({"top rail", JointKind::mortise_and_tenon}) == 1);
   CHECK(found.count({"right stile", JointKind::mortise_and_tenon}) == 0);
+}
+
+/// How a direction of a piece's own axes runs along the assembly, or on the bench: +1 or -1 along
+/// one axis.
+std::array<int, 3> runs(const Place& place, std::size_t own) {
+  std::array<int, 3> way{};
+  way[static_cast<std::size_t>(place.axes[own])] = place.backwards[own] ? -1 : 1;
+  return way;
+}
+
+int handed(const Place& place) {
+  const auto a = runs(place, 0), b = runs(place, 1), c = runs(place, 2);
+  return a[0] * (b[1] * c[2] - b[2] * c[1]) - a[1] * (b[0] * c[2] - b[2] * c[0]) +
+         a[2] * (b[0] * c[1] - b[1] * c[0]);
+}
+
+TEST_CASE("On the bench a piece lies face side up, and is never its own mirror image") {
+  // Seen from the face side x runs to the right, y up and z away: turned to axes that are
+  // right-handed, one of the three changes over.
+  for (const std::string& spec :
+       {house_mm(),
+        cabinet(R"("case": {"thickness": 18}, "layout": {"front": "none", "shelves": 2})"),
+        cabinet(R"("layout": {"rows": [{"front": "drawer"}, {"front": "door"}]})")})
+    for (const Piece& piece : wood(spec).pieces) {
+      INFO(piece.name);
+      const Place bench = on_bench(piece);
+      CHECK(handed(bench) == -handed(piece.place));
+      CHECK(bench.axes == Place().axes);
+      CHECK_FALSE(bench.backwards[0]);
+      CHECK(bench.backwards[2] != datum_of(piece).face_high);
+      Piece alone = piece;
+      alone.place = bench;
+      CHECK(placed_blank(alone).low == Triple{});
+    }
 }
 
 }  // namespace haunch::test

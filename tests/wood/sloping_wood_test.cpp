@@ -5,6 +5,8 @@
 #include <cmath>
 #include <random>
 
+#include "../shells.h"
+#include "shell.h"
 #include "solid.h"
 #include "vocabulary.h"
 #include "wood_oracle.h"
@@ -63,6 +65,18 @@ TEST_CASE("Wood with two shapes and a box cut out of it is as much by points as 
     const Piece piece = random_piece(random);
     const double volume = volume_of(solid_of(piece));
     REQUIRE(std::abs(counted_volume(piece, 64000) - volume) < 0.02 * volume + 100);
+  }
+}
+
+TEST_CASE("Wood with two shapes and a box cut out of it has a closed shell, as large as it is") {
+  Random random(5);
+  for (int round = 0; round < 400; ++round) {
+    const Solid solid = solid_of(random_piece(random));
+    const auto shell = shell_of(solid.wood);
+    REQUIRE(shell);
+    INFO(faults_of(*shell));
+    REQUIRE(faults_of(*shell).empty());
+    REQUIRE(std::abs(volume_of(*shell) - volume_of(solid)) < 1e-9 * volume_of(solid));
   }
 }
 
