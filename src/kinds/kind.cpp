@@ -135,8 +135,8 @@ namespace {
 const std::vector<Elsewhere>& elsewhere_of_use() {
   static const std::vector<Elsewhere> kElsewhere = [] {
     std::vector<Elsewhere> all;
-    for (const Key key :
-         std::initializer_list<Key>{"kind", "units", "use", "woods", "house", "cabinet"})
+    for (const Key key : std::initializer_list<Key>{"kind", "units", "use", "woods", "machines",
+                                                    "house", "cabinet"})
       all.push_back({key, "belongs at the top of the shop file; take it out"});
     return all;
   }();
