@@ -16,8 +16,11 @@ struct FaceBore {
   bool upwards = true;   // towards higher figures, from the piece's side that lies there
   Triple middle;         // in the assembly; along `into` it does not matter
   Length diameter, depth;
-  std::vector<NamedSize> told;  // where it is told to be
+  std::vector<NamedSize> told = {};  // where it is told to be
 };
+
+/// What it takes of a piece.
+Feature bored(const Piece& piece, const FaceBore& hole);
 
 void bore(Piece& piece, const FaceBore& hole);
 

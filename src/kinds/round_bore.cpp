@@ -71,17 +71,6 @@ Prism round_hole(const Box& box, std::size_t along, int corners) {
           bore_outline({box.low[u], box.low[v]}, box.extent(u), corners)};
 }
 
-Feature bored_in_face(const Piece& piece, const Box& hole, FeatureKind kind, std::string name) {
-  constexpr std::size_t kThickness = 2;
-  const Box own = in_own_axes(hole, piece.place);
-  Feature feature;
-  feature.kind = kind;
-  feature.fitting =
-      Fitting{std::move(name), kThickness, own.high[kThickness] == piece.blank[kThickness]};
-  feature.prisms = {round_hole(own, kThickness, bore_corners(own.extent(0)))};
-  return feature;
-}
-
 namespace {
 
 std::vector<Prism> rounded(Length length, Length diameter, int corners, Round what) {

@@ -27,10 +27,6 @@ std::vector<Corner> bore_outline(Corner low, Length diameter, int corners);
 /// A hole in the box that it fills, along one of its axes.
 Prism round_hole(const Box& box, std::size_t along, int corners);
 
-/// One bored in the face of a piece, or in its back, for what is no wood; its box as it lies where
-/// the piece does.
-Feature bored_in_face(const Piece& piece, const Box& hole, FeatureKind kind, std::string name);
-
 /// What is taken off the four edges of a square piece, along all its length, to make it round.
 std::vector<Prism> rounded_to_peg(Length length, Length diameter, int corners);
 

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <set>
 
-#include "round_bore.h"
+#include "face_bore.h"
 
 namespace haunch {
 namespace {
@@ -91,24 +91,24 @@ PinRows rows_for(const PinHoles& holes, int shelves, Length thickness, Length lo
 
 void bore_row(Piece& piece, bool looks_right, const PinRows& rows, Length row) {
   const PinHoles& holes = rows.holes;
-  const Length radius = floor_half(holes.diameter);
   const Box blank = placed_blank(piece);
-  const Length from = looks_right ? blank.high[0] - holes.depth : blank.low[0];
   const std::vector<std::size_t> all = rows.bored();
-  Feature feature;
-  for (const std::size_t hole : all) {
-    const Triple low{from, rows.height(hole) - radius, row - radius};
-    Feature one = bored_in_face(
-        piece, {low, {low[0] + holes.depth, low[1] + holes.diameter, low[2] + holes.diameter}},
-        FeatureKind::shelf_pin_holes, "shelf pins");
-    one.prisms.insert(one.prisms.begin(), feature.prisms.begin(), feature.prisms.end());
-    feature = std::move(one);
-  }
-  feature.sizes = {{SizeName::diameter, holes.diameter},
-                   {SizeName::depth, holes.depth},
-                   {SizeName::from_front, row - blank.low[2]},
-                   {SizeName::from_foot, rows.height(all.front()) - blank.low[1]},
-                   {SizeName::pitch, holes.pitch}};
+  const auto hole = [&](std::size_t number) {
+    return bored(piece, {FeatureKind::shelf_pin_holes,
+                         "shelf pins",
+                         0,
+                         !looks_right,
+                         {Length(), rows.height(number), row},
+                         holes.diameter,
+                         holes.depth});
+  };
+  Feature feature = hole(all.front());
+  for (std::size_t i = 1; i < all.size(); ++i)
+    feature.prisms.push_back(hole(all[i]).prisms.front());
+  const std::vector<NamedSize> told{{SizeName::from_front, row - blank.low[2]},
+                                    {SizeName::from_foot, rows.height(all.front()) - blank.low[1]},
+                                    {SizeName::pitch, holes.pitch}};
+  feature.sizes.insert(feature.sizes.end(), told.begin(), told.end());
   piece.features.push_back(std::move(feature));
 }
 
