@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "drawer_plan_steps.h"
+#include "materials.h"
 #include "rounding.h"
 #include "usual_size.h"
 
@@ -13,7 +14,7 @@ namespace {
 void settle_material(Ledger& ledger, DrawerBottomPlan& bottom) {
   const std::string& stated = ledger.spec.text("fronts.drawer.bottom.material");
   const bool wood = !stated.empty() || !ledger.spec.text("species.drawer_bottom").empty();
-  if (wood && !names_board(ledger.spec, stated)) {
+  if (wood && !is_sheet_goods(stated)) {
     bottom.matter = Matter::wood;
     return;
   }

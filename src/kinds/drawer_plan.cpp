@@ -7,6 +7,7 @@
 
 #include "drawer_plan_steps.h"
 #include "ledger.h"
+#include "materials.h"
 #include "moisture.h"
 #include "rounding.h"
 #include "season_spec.h"
@@ -118,7 +119,7 @@ void settle_front(Ledger& ledger, DrawerPlan& plan) {
 
 void settle_sections(Ledger& ledger, DrawerPlan& plan) {
   plan.material = ledger.spec.text("fronts.drawer.material");
-  plan.matter = names_board(ledger.spec, plan.material) ? Matter::board : Matter::wood;
+  plan.matter = is_sheet_goods(plan.material) ? Matter::board : Matter::wood;
   if (plan.matter == Matter::wood) plan.material.clear();
   plan.side_thickness =
       ledger.take("fronts.drawer.sides.thickness", ledger.pick(12'000, 1, 2), kUsualDrawer);
@@ -395,10 +396,6 @@ PlannedDrawer planned(Ledger ledger, const DrawerRoom& room) {
 
 }  // namespace
 
-bool names_board(const Spec& spec, const std::string& material) {
-  return !material.empty() && !find_species(material, spec.woods);
-}
-
 SeasonalPart seasonal_part(const Spec& spec, Role role) {
   return seasonal_part(spec, species_of(spec).of(role));
 }
@@ -426,7 +423,7 @@ PlannedDrawer plan_drawer(const Spec& spec) {
 
 void take_drawer_woods(Spec& spec) {
   const auto take = [&](const std::string& material, std::initializer_list<Key> roles) {
-    if (material.empty() || names_board(spec, material)) return;
+    if (material.empty() || is_sheet_goods(material)) return;
     for (const Key role : roles)
       if (!spec[role].stated) spec.set(role, material);
   };

@@ -8,9 +8,6 @@
 
 namespace haunch {
 
-/// Whether a material is named, and is no wood.
-bool names_board(const Spec& spec, const std::string& material);
-
 /// Of the wood of a role.
 SeasonalPart seasonal_part(const Spec& spec, Role role);
 

@@ -26,7 +26,7 @@ std::vector<std::string> names_of(const OfRoles<std::string>& species) {
 
 bool is_sheet_goods(std::string_view material) {
   constexpr std::string_view kSheets[] = {
-      "mdf",           "hdf",        "osb",       "plywood",    "chipboard", "particle board",
+      "mdf",           "hdf",        "osb",       "ply",        "chipboard", "particle board",
       "particleboard", "blockboard", "hardboard", "fibreboard", "fiberboard"};
   std::string folded(material);
   std::transform(folded.begin(), folded.end(), folded.begin(),

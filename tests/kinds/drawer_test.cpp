@@ -277,6 +277,15 @@ TEST_CASE("In board, corners are rebated") {
   CHECK(not_ok(drawer) == "");
 }
 
+TEST_CASE("A wood that is not listed is wood all the same; ply of any wood is board") {
+  const Assembly oak = wood(drawer_mm(R"("material": "oak", "bottom": {"material": "oak"})"));
+  CHECK(piece(oak, "left side").matter == Matter::wood);
+  CHECK(piece(oak, "bottom").matter == Matter::wood);
+  const Assembly ply = wood(drawer_mm(R"("material": "birch ply", "bottom": {"material": "ply"})"));
+  CHECK(piece(ply, "left side").matter == Matter::board);
+  CHECK(piece(ply, "bottom").matter == Matter::board);
+}
+
 TEST_CASE("Every corner goes together, in front and behind") {
   for (const char* front : {"lapped-dovetail", "dovetail", "finger", "rebated", "tongued"})
     for (const char* back :
