@@ -177,7 +177,10 @@ std::string mates_words(const std::vector<LabelMate>& mates, const std::string& 
   for (const auto& [kind, marks] : kinds) {
     std::string words(word_of(kind));
     std::replace(words.begin(), words.end(), '-', ' ');
-    text += (text.empty() ? "" : "; ") + marks + " " + words;
+    if (!text.empty()) text += "; ";
+    text += marks;
+    text += " ";
+    text += words;
   }
   return text;
 }
