@@ -3,6 +3,8 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <map>
+#include <string_view>
 
 #include "materials.h"
 #include "moisture.h"
@@ -24,22 +26,37 @@ bool is_sealed_unit(const Assembly& wood, std::size_t piece) {
   });
 }
 
-std::optional<double> density_of(const Assembly& wood, std::size_t piece, const Job& job,
-                                 double percent) {
-  if (is_sealed_unit(wood, piece)) return {};
-  if (wood.pieces[piece].matter == Matter::glass) return kGlassDensity;
-  const auto species = find_species(weighed_as(wood.pieces[piece], job), job.woods);
-  return species ? density_kg_m3(*species, percent) : std::nullopt;
-}
+/// Weighs the pieces of a job; each wood is looked up once.
+class Scale {
+ public:
+  Scale(const Assembly& wood, const Job& job, double percent)
+      : wood_(wood), job_(job), percent_(percent) {}
 
-std::optional<double> kilograms_of(const Assembly& wood, std::size_t piece, const Job& job,
-                                   double percent) {
-  constexpr double kCubicMmInCubicMetre = 1e9;
-  const auto density = density_of(wood, piece, job, percent);
-  if (!density) return {};
-  return *density * volume_of(solid_of(wood.pieces[piece], Fittings::let_in)) /
-         kCubicMmInCubicMetre;
-}
+  std::optional<double> kilograms_of(std::size_t piece) {
+    constexpr double kCubicMmInCubicMetre = 1e9;
+    const auto density = density_of(piece);
+    if (!density) return {};
+    return *density * volume_of(solid_of(wood_.pieces[piece], Fittings::let_in)) /
+           kCubicMmInCubicMetre;
+  }
+
+ private:
+  std::optional<double> density_of(std::size_t piece) {
+    if (is_sealed_unit(wood_, piece)) return {};
+    if (wood_.pieces[piece].matter == Matter::glass) return kGlassDensity;
+    const std::string& name = weighed_as(wood_.pieces[piece], job_);
+    const auto [known, is_new] = densities_.try_emplace(name);
+    if (!is_new) return known->second;
+    if (const auto species = find_species(name, job_.woods))
+      known->second = density_kg_m3(*species, percent_);
+    return known->second;
+  }
+
+  const Assembly& wood_;
+  const Job& job_;
+  double percent_;
+  std::map<std::string_view, std::optional<double>> densities_;  // by the names that the job holds
+};
 
 /// The sum of pieces that are `of` something.
 template <typename Of>
@@ -100,8 +117,9 @@ bool Weights::any_known() const {
 Weights weigh(const Assembly& wood, const Job& job) {
   Weights weights;
   weights.percent = job.season ? job.season->moisture.build : kUsualPercent;
+  Scale scale(wood, job, weights.percent);
   for (std::size_t piece = 0; piece < wood.pieces.size(); ++piece)
-    weights.pieces.push_back(kilograms_of(wood, piece, job, weights.percent));
+    weights.pieces.push_back(scale.kilograms_of(piece));
   weights.whole = sum_of(weights.pieces, [](std::size_t) { return true; });
   for (std::size_t group = 0; group < wood.groups.size(); ++group)
     if (wood.groups[group].kind == GroupKind::leaf)
