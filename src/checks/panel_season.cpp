@@ -6,6 +6,7 @@
 #include "family.h"
 #include "rounding.h"
 #include "season.h"
+#include "season_swelling.h"
 
 namespace haunch {
 namespace {
@@ -64,12 +65,12 @@ void check_usual_year(Bench& bench, const Season& usual, Unit unit) {
   const bool fixed = holds_across(bench.assembly);
   if (panels.empty() && !fixed) return;
   for (const double percent : other_moistures(usual.moisture)) {
-    const Assembly moved = at_moisture(bench.assembly, usual, percent);
     bench.moisture = percent;
-    if (fixed) check_fixings(bench, bench.assembly, moved);
+    if (fixed) check_fixings(bench, bench.assembly, at_moisture(bench.assembly, usual, percent));
     for (const auto& [piece, edges] : panels) {
       const Piece& panel = bench.assembly.pieces[piece];
-      const Length out = at_edge(panel, moved.pieces[piece].blank[1] - panel.blank[1]);
+      const Length width = swollen(panel.blank[1], swelling_at(panel, usual, percent).width);
+      const Length out = at_edge(panel, width - panel.blank[1]);
       if (percent > usual.moisture.build)
         report(bench, kRoom, {piece}, {}, shown(edges.room - out, unit),
                Bounds{{}, {}, Length(), {}});

@@ -10,16 +10,12 @@
 namespace haunch {
 namespace {
 
-Length times(Length length, double factor) {
-  return factor == 1 ? length : nearest_step(static_cast<double>(length.steps()) * factor);
-}
-
 /// Where the wood of one piece goes, along one axis of the assembly.
 struct Motion {
   double factor = 1;
   Length from, to;  // the place that holds it, as set out and swollen
 
-  Length at(Length place) const { return to + times(place - from, factor); }
+  Length at(Length place) const { return to + swollen(place - from, factor); }
 };
 
 Length middle(Length low, Length high) {
@@ -39,7 +35,8 @@ class Swell {
     }
   }
 
-  Piece piece(std::size_t number);
+  /// Moves a piece that lies as it was built.
+  void move(Piece& piece, std::size_t number);
 
  private:
   const Piece& built(std::size_t piece) const { return built_.pieces[piece]; }
@@ -262,16 +259,15 @@ Length Swell::held_place(const Joint& joint, std::size_t axis) const {
 Box Swell::scaled(const Box& box, std::size_t piece) const {
   Box result = box;
   for (std::size_t own = 0; own < 3; ++own) {
-    result.low[own] = times(box.low[own], factor(piece, own));
-    result.high[own] = times(box.high[own], factor(piece, own));
+    result.low[own] = swollen(box.low[own], factor(piece, own));
+    result.high[own] = swollen(box.high[own], factor(piece, own));
   }
   return result;
 }
 
-Piece Swell::piece(std::size_t number) {
-  Piece piece = built(number);
+void Swell::move(Piece& piece, std::size_t number) {
   const auto scale = [&](Length length, std::size_t own) {
-    return times(length, factor(number, own));
+    return swollen(length, factor(number, own));
   };
   for (std::size_t axis = 0; axis < 3; ++axis)
     piece.place.origin[axis] = motion(number, axis).at(piece.place.origin[axis]);
@@ -288,16 +284,19 @@ Piece Swell::piece(std::size_t number) {
         corner = {scale(corner.u, u), scale(corner.v, v)};
     }
   }
-  return piece;
 }
 
 }  // namespace
+
+Length swollen(Length size, double factor) {
+  return factor == 1 ? size : nearest_step(static_cast<double>(size.steps()) * factor);
+}
 
 Assembly swollen(const Assembly& built, const std::vector<Swelling>& swellings) {
   Assembly result = built;
   Swell work(built, swellings);
   for (std::size_t number = 0; number < built.pieces.size(); ++number)
-    result.pieces[number] = work.piece(number);
+    work.move(result.pieces[number], number);
   return result;
 }
 

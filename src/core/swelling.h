@@ -14,6 +14,9 @@ struct Swelling {
   double thickness = 1;
 };
 
+/// A size so many times as large, to the nearest step.
+Length swollen(Length size, double factor);
+
 /// The same assembly with each piece swollen, one figure a piece, all above 0. Its size, opening
 /// and clearances as designed are left as they were set out.
 ///

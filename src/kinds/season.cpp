@@ -3,7 +3,7 @@
 #include <fmt/core.h>
 
 #include "moisture.h"
-#include "swelling.h"
+#include "season_swelling.h"
 
 namespace haunch {
 namespace {
@@ -39,14 +39,20 @@ Species Season::wood_of(const Piece& piece) const {
   return find_species(piece.material, woods).value_or(Species());
 }
 
+Swelling swelling_at(const Piece& piece, const Season& season, double percent) {
+  if (piece.matter != Matter::wood) return {};
+  const auto of_wood = [&](const Species& wood) {
+    return swelling_of(wood, season.sawn.of(piece.role), season.moisture.build, percent);
+  };
+  return piece.material.empty() ? of_wood(season.species.of(piece.role))
+                                : of_wood(season.wood_of(piece));
+}
+
 Assembly at_moisture(const Assembly& built, const Season& season, double percent) {
   std::vector<Swelling> swellings;
   swellings.reserve(built.pieces.size());
   for (const Piece& piece : built.pieces)
-    swellings.push_back(piece.matter != Matter::wood
-                            ? Swelling()
-                            : swelling_of(season.wood_of(piece), season.sawn.of(piece.role),
-                                          season.moisture.build, percent));
+    swellings.push_back(swelling_at(piece, season, percent));
   return swollen(built, swellings);
 }
 

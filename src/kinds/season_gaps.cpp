@@ -1,6 +1,7 @@
 #include "season_gaps.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "door_defaults.h"
 #include "door_set_out.h"
@@ -54,16 +55,30 @@ bool stands_within(const Piece& panel, const Within& within) {
   return blank.low[1] < within->high && within->low < blank.high[1];
 }
 
-LeastEdge least_edges(const Assembly& built, const Season& season, bool across,
-                      const Within& within) {
+/// A leaf as built, and as it is at the other moistures of its seasons.
+struct LeafInSeasons {
+  struct At {
+    double percent = 0;
+    Assembly wood;
+  };
+  Assembly built;
+  std::vector<At> others;
+};
+
+LeafInSeasons in_seasons(Assembly built, const Season& season) {
+  LeafInSeasons leaf{std::move(built), {}};
+  for (const double percent : other_moistures(season.moisture))
+    leaf.others.push_back({percent, at_moisture(leaf.built, season, percent)});
+  return leaf;
+}
+
+LeastEdge least_edges(const LeafInSeasons& leaf, bool across, const Within& within) {
   LeastEdge least;
-  for (const double percent : other_moistures(season.moisture)) {
-    const Assembly wood = at_moisture(built, season, percent);
+  for (const auto& [percent, wood] : leaf.others)
     for (std::size_t number = 0; number < wood.joints.size(); ++number)
       if (wood.joints[number].design.bite && is_at_long_edge(wood, wood.joints[number]) == across &&
-          stands_within(built.pieces[wood.joints[number].enters], within))
+          stands_within(leaf.built.pieces[wood.joints[number].enters], within))
         take_edge(least, wood, number, percent);
-  }
   return least;
 }
 
@@ -89,13 +104,12 @@ std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, Length groo
 std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season,
                                  const DoorDefaults& defaults, bool by_tier) {
   if (other_moistures(season.moisture).empty()) return {};
-  const Assembly built = set_out_door(plan);
+  const LeafInSeasons leaf = in_seasons(set_out_door(plan), season);
   std::vector<SeasonGaps> gaps;
   for (std::size_t i = 0; i < (by_tier ? plan.panels.size() : 1); ++i) {
     const Within within = by_tier ? Within(plan.frame.tiers[i].height) : Within();
     const auto gap = [&](bool across, Length usual) {
-      return gap_for(least_edges(built, season, across, within), usual, plan.groove.depth,
-                     defaults);
+      return gap_for(least_edges(leaf, across, within), usual, plan.groove.depth, defaults);
     };
     gaps.push_back({gap(true, plan.panels[i].gap_across), gap(false, plan.panels[i].gap_along)});
   }
