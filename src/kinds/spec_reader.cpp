@@ -54,7 +54,8 @@ class KeyReader {
 
   /// A key's own name, where a muntin may be called a mullion.
   std::string name_of(const std::string& written, const std::string& prefix) const {
-    return key_of(prefix + written) ? written : muntin_name(written);
+    std::string usual = muntin_name(written);
+    return usual == written || key_of(prefix + written) ? written : usual;
   }
 
   /// A key as it is written here.
@@ -235,8 +236,9 @@ class KeyReader {
   void demand_members(const Value& object, const std::string& prefix, const std::string& path) {
     if (is_shop() && prefix.empty()) return;
     for (const Key key : AllKeys()) {
+      if (key.row().missing.empty() || !in_scope(key.row())) continue;
       const std::string_view whole = shown(key);
-      if (key.row().missing.empty() || !in_scope(key.row()) || !whole.starts_with(prefix)) continue;
+      if (!whole.starts_with(prefix)) continue;
       const std::string_view name = whole.substr(prefix.size());
       const bool asked = name.find('.') == std::string_view::npos && where_else(whole) == nullptr;
       const std::string_view instead = key.row().instead;
