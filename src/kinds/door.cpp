@@ -60,12 +60,14 @@ void set_tier(Spec& changed, std::string_view place, Length value) {
 }  // namespace
 
 Worked DoorJob::work() const {
-  PlannedDoor planned = plan();
+  auto [planned, set_out] = plan();
   Worked worked = planned.take_work();
   if (!worked.problems.empty()) return worked;
   const bool pair = planned.plan.frame.pair.has_value();
-  const DoorPlan right = pair ? plan(WhichLeaf::right).plan : DoorPlan();
-  worked.assembly = pair ? set_out_pair(planned.plan, right) : set_out_door(planned.plan);
+  const DoorPlan right = pair ? plan(WhichLeaf::right).door.plan : DoorPlan();
+  worked.assembly = pair      ? set_out_pair(planned.plan, right)
+                    : set_out ? *std::move(set_out)
+                              : set_out_door(planned.plan);
   worked.problems = let_in_described(worked.assembly, spec, unit);
   if (season) add(worked.problems, missing_woods(worked.assembly, *season));
   const bool lock_is_right = pair && right.fittings.lock.has_value();
@@ -116,7 +118,7 @@ std::optional<Length> value_of(const std::vector<Lever>& levers, std::string_vie
 }  // namespace
 
 std::vector<Lever> DoorJob::levers() const {
-  std::vector<Lever> levers = plan().levers;
+  std::vector<Lever> levers = plan().door.levers;
   const std::vector<Length> cutters =
       spec.cutters.empty() ? door_defaults(unit, use_of(spec)).cutters : spec.cutters;
   const auto fit = value_of(levers, "fit_allowance");
@@ -158,17 +160,19 @@ std::vector<Alternative> DoorJob::alternatives() const {
   return all;
 }
 
-PlannedDoor DoorJob::plan(WhichLeaf leaf) const {
-  PlannedDoor planned = plan_door(spec, {}, leaf);
+DoorJob::PlannedLeaf DoorJob::plan(WhichLeaf leaf) const {
+  PlannedLeaf planned{plan_door(spec, {}, leaf)};
   const Season* moves = season ? &*season : usual_year ? &*usual_year : nullptr;
-  if (moves == nullptr || !leaves_gaps_open(spec) || !planned.problems.empty()) return planned;
-  std::vector<SeasonGaps> gaps =
-      gaps_for(planned.plan, *moves, door_defaults(unit, use_of(spec)), !spec.tiers.empty());
+  if (moves == nullptr || !leaves_gaps_open(spec) || !planned.door.problems.empty()) return planned;
+  planned.set_out = set_out_door(planned.door.plan);
+  std::vector<SeasonGaps> gaps = gaps_for(planned.door.plan, *planned.set_out, *moves,
+                                          door_defaults(unit, use_of(spec)), !spec.tiers.empty());
   for (SeasonGaps& each : gaps)
     if (!season) each.along.reset();  // what a usual year does there, the usual gap bears
   const bool asked = std::any_of(gaps.begin(), gaps.end(),
                                  [](const SeasonGaps& each) { return each.across || each.along; });
-  return asked ? plan_door(spec, gaps, leaf) : planned;
+  if (asked) return {plan_door(spec, gaps, leaf)};
+  return planned;
 }
 
 std::optional<Alternative> DoorJob::quarter_sawn() const {

@@ -25,8 +25,14 @@ class DoorJob : public Job {
   std::vector<Alternative> alternatives() const override;
 
  private:
+  /// A leaf's plan, and the leaf itself where it was set out already, to see what its wood does.
+  struct PlannedLeaf {
+    PlannedDoor door;
+    std::optional<Assembly> set_out = {};
+  };
+
   /// The leaves of a pair are planned alike; what the one assumes the other does.
-  PlannedDoor plan(WhichLeaf leaf = WhichLeaf::left) const;
+  PlannedLeaf plan(WhichLeaf leaf = WhichLeaf::left) const;
   std::optional<Alternative> quarter_sawn() const;
   Alternative one_more_muntin() const;
   void add_builds(std::vector<Alternative>& all, bool drier) const;

@@ -1,10 +1,8 @@
 #include "season_gaps.h"
 
 #include <algorithm>
-#include <utility>
 
 #include "door_defaults.h"
-#include "door_set_out.h"
 
 namespace haunch {
 namespace {
@@ -61,12 +59,12 @@ struct LeafInSeasons {
     double percent = 0;
     Assembly wood;
   };
-  Assembly built;
+  const Assembly& built;
   std::vector<At> others;
 };
 
-LeafInSeasons in_seasons(Assembly built, const Season& season) {
-  LeafInSeasons leaf{std::move(built), {}};
+LeafInSeasons in_seasons(const Assembly& built, const Season& season) {
+  LeafInSeasons leaf{built, {}};
   for (const double percent : other_moistures(season.moisture))
     leaf.others.push_back({percent, at_moisture(leaf.built, season, percent)});
   return leaf;
@@ -101,10 +99,10 @@ std::optional<SeasonGap> gap_for(const LeastEdge& least, Length gap, Length groo
 
 }  // namespace
 
-std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Season& season,
+std::vector<SeasonGaps> gaps_for(const DoorPlan& plan, const Assembly& built, const Season& season,
                                  const DoorDefaults& defaults, bool by_tier) {
   if (other_moistures(season.moisture).empty()) return {};
-  const LeafInSeasons leaf = in_seasons(set_out_door(plan), season);
+  const LeafInSeasons leaf = in_seasons(built, season);
   std::vector<SeasonGaps> gaps;
   for (std::size_t i = 0; i < (by_tier ? plan.panels.size() : 1); ++i) {
     const Within within = by_tier ? Within(plan.frame.tiers[i].height) : Within();
