@@ -297,7 +297,8 @@ Json doorset() {
 /// What its keys for one use may be: those that do not stand at its top alone.
 Json of_use(const Json& whole, Key use) {
   Json properties = whole["properties"];
-  for (const char* key : {"$schema", "kind", "units", "use", "woods", "machines", "house", "cabinet"})
+  for (const char* key :
+       {"$schema", "kind", "units", "use", "woods", "machines", "house", "cabinet"})
     properties.erase(key);
   return described(object(std::move(properties)), use.row().about);
 }

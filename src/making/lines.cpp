@@ -31,7 +31,7 @@ Length below_crown(const Piece& piece, const Box& leaf) {
 }  // namespace
 
 Line low_line(const Piece& piece, const Shoulders& shoulders) {
-  if (runs_back(piece)) return Line::front_end;
+  if (runs_back(piece)) return piece.place.backwards[0] ? Line::rear_end : Line::front_end;
   if (!is_upright(piece)) return Line::left_end;
   return shoulders.low ? Line::lower_end : Line::foot;
 }

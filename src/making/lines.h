@@ -15,7 +15,8 @@ inline bool runs_back(const Piece& piece) {
 }
 
 /// What places along a piece are told from: of what stands upright its foot, or where it has a
-/// tenon there that end; of what runs from front to back its front end; else its left end.
+/// tenon there that end; of what runs from front to back its front end, or of the left end of a
+/// case that is framed its rear end; else its left end.
 Line low_line(const Piece& piece, const Shoulders& shoulders);
 
 /// What places across a piece's width are told from.

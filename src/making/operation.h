@@ -37,6 +37,7 @@ enum class Line : unsigned char {
   lower_end,
   left_end,
   front_end,
+  rear_end,
   lower_edge,
   left_edge,
   inner_face,
@@ -51,8 +52,9 @@ enum class Line : unsigned char {
 
 template <>
 inline constexpr std::string_view kWords<Line>[] = {
-    "foot",       "lower end", "left end", "front end", "lower edge", "left edge", "inner face",
-    "lower face", "top",       "left",     "right",     "sill",       "head",      "transom"};
+    "foot",       "lower end", "left end",   "front end",  "rear end",
+    "lower edge", "left edge", "inner face", "lower face", "top",
+    "left",       "right",     "sill",       "head",       "transom"};
 static_assert(std::size(kWords<Line>) == static_cast<std::size_t>(Line::transom) + 1);
 
 /// A side of a piece, through which the work comes in: across which of its own axes, and whether

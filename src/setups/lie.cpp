@@ -119,6 +119,7 @@ WorkedSide side_of_line(const Piece& piece, const Run& run) {
     case Line::lower_end:
     case Line::left_end:
     case Line::front_end:
+    case Line::rear_end:
       return {along, false};
     case Line::lower_edge:
     case Line::left_edge:

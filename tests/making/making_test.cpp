@@ -136,6 +136,22 @@ TEST_CASE("Of two mitred ends each has its own slot for a spline") {
   CHECK(slots[0].run.side.from_high != slots[1].run.side.from_high);
 }
 
+// The rail of the left end lies backwards in the case: its left end, seen from its face, is behind.
+TEST_CASE(
+    "A rail of a case's framed left end is told from its rear end, of the right from its front") {
+  const Assembly wood_of_case = wood(R"({"kind": "cabinet", "units": "mm",
+      "size": {"width": 900, "height": 900, "depth": 600},
+      "case": {"ends": "framed", "end": {"stile_width": {"left": 90, "right": 60},
+                                         "panels": {"across": 2}}}})");
+  const auto from = [&](std::string_view side) {
+    return runs_on(wood_of_case, std::string(side) + " side, top rail", FeatureKind::mortise)
+        .at(0)
+        .run.from;
+  };
+  CHECK(from("left") == Line::rear_end);
+  CHECK(from("right") == Line::front_end);
+}
+
 TEST_CASE("All that is worked on any example has its operation") {
   for (const auto& file : std::filesystem::directory_iterator(HAUNCH_EXAMPLES)) {
     std::stringstream text;
