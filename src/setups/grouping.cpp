@@ -8,6 +8,9 @@
 namespace haunch {
 namespace {
 
+/// No machine is set finer: what is shared out differs by the odd step.
+constexpr Length kFinest = Length::from_mm_thousandths(1);
+
 /// All that a machine is set to. Of what is glued up: which group of which item.
 struct Setting {
   Step step;
@@ -29,7 +32,7 @@ Setting setting_of(const Task& task, const ShopWay& way) {
                   way.machine, way.cutter,   way.holding,      {},
                   {}};
   for (const NamedSize& size : task.setting.settings)
-    setting.sizes.emplace_back(size.name, size.size);
+    setting.sizes.emplace_back(size.name, nearest_multiple(size.size, kFinest));
   if (task.step == Step::together) setting.group = {task.of.item, task.group};
   return setting;
 }

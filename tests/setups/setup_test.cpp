@@ -79,6 +79,21 @@ TEST_CASE("Wood is sawn and milled over size, rests, is milled to size, jointed 
   CHECK(all_that(report, "first-thickness").back()->rest_days == 1);
 }
 
+TEST_CASE("Panels that share a tier are ripped at one setting, whichever gets the odd step") {
+  // 606 between the stiles' edges less two muntins, and 13 in each of six grooves: no third of it
+  // is a whole number of steps.
+  const SetupsReport report = setups_of(bare_house_mm(
+      R"("stile_width": 118, "rail_widths": [118, 195, 230], "panels": 6, "groove_depth": 13)"));
+  std::set<Length> widths;
+  for (const Piece& piece : report.items.front().wood.pieces)
+    if (piece.role == Role::panel) widths.insert(piece.blank[1]);
+  CHECK(widths.size() == 2);
+  std::size_t settings = 0;
+  for (const Setup* setup : all_that(report, "rip-to-width"))
+    if (report.piece_of(setup->pieces.front()).role == Role::panel) ++settings;
+  CHECK(settings == 1);
+}
+
 TEST_CASE("A rail 840 long and 118 wide is sawn 25 longer, 6 wider and 2.5 thicker first") {
   const SetupsReport report = setups_of(side_door());
   const auto has_setting = [&](const std::string& operation, SizeName name, double size) {
