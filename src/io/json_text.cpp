@@ -18,11 +18,6 @@ bool needs_escape(Utf8Character character) {
          acts_on_screen(character.code);
 }
 
-/// The greater part of most texts, which need not be taken apart.
-constexpr bool stands_as_it_is(char c) {
-  return c >= ' ' && c <= '~' && c != '"' && c != '\\';
-}
-
 /// A byte that is not UTF-8, as of a file's name, becomes U+FFFD: no JSON could hold it.
 void append_escaped(std::string& out, Utf8Character character) {
   switch (character.size == 0 ? 0xFFFD : character.code) {
@@ -81,11 +76,7 @@ void JsonText::text(std::string_view value) {
   before_value();
   out_ += '"';
   std::size_t done = 0;
-  for (std::size_t i = 0; i < value.size();) {
-    if (stands_as_it_is(value[i])) {
-      ++i;
-      continue;
-    }
+  for (std::size_t i = 0; (i += plain_bytes(value.substr(i), '"', '\\')) < value.size();) {
     const Utf8Character character = first_character(value.substr(i));
     const std::size_t next = i + std::max<std::size_t>(character.size, 1);
     if (needs_escape(character)) {

@@ -78,3 +78,16 @@ TEST_CASE("form feeds are kept between pages only", "[shown_text]") {
   CHECK(haunch::shown_text("a\f\x1B[1mb\n", Newlines::kept_with_pages) == "a\f [1mb\n");
   CHECK(haunch::shown_text("a\fb", Newlines::kept) == "a b");
 }
+
+TEST_CASE("plain bytes end at the first that is not printed, wherever it stands", "[shown_text]") {
+  for (std::size_t at = 0; at < 20; ++at)
+    for (int byte = 0; byte < 256; ++byte) {
+      std::string text(20, '~');
+      text[at] = static_cast<char>(byte);
+      const bool is_printed = byte >= ' ' && byte <= '~';
+      CAPTURE(at, byte);
+      CHECK(haunch::plain_bytes(text) == (is_printed ? text.size() : at));
+      CHECK(haunch::plain_bytes(text, '"', '\\') ==
+            (is_printed && byte != '"' && byte != '\\' ? text.size() : at));
+    }
+}
