@@ -63,21 +63,40 @@ std::string remedy_text(const NamedSize& remedy, const LengthPrinter& lengths) {
   return setting_text(remedy, lengths) + " it could be cut here";
 }
 
+std::vector<Box> bodies_of(const Feature& feature) {
+  std::vector<Box> bodies = feature.cuts;
+  for (const Prism& prism : feature.prisms)
+    bodies.push_back(bounds_of(prism));
+  return bodies;
+}
+
 /// Which end of its piece a run in a face is at that is told across it, as sockets are; nothing of
 /// others.
 std::optional<bool> at_low_end(const Piece& piece, const Run& run) {
   const bool across = run.from == Line::lower_edge || run.from == Line::left_edge;
   if (run.side.into != 2 || !across) return {};
-  const Feature& feature = piece.features[run.feature];
-  std::vector<Box> bodies = feature.cuts;
-  for (const Prism& prism : feature.prisms)
-    bodies.push_back(bounds_of(prism));
+  const std::vector<Box> bodies = bodies_of(piece.features[run.feature]);
   return std::all_of(bodies.begin(), bodies.end(),
                      [&](const Box& body) { return body.low[0] < piece.blank[0] - body.high[0]; });
 }
 
+/// Of a rebate round a leaf or where two meet: on which of its corners, as its setting does not
+/// tell.
+std::string_view corner_text(const Piece& piece, const Run& run) {
+  const Feature& feature = piece.features[run.feature];
+  if (feature.kind != FeatureKind::meeting_rebate && feature.kind != FeatureKind::lip_rebate)
+    return {};
+  const std::vector<Box> bodies = bodies_of(feature);
+  const bool at_face = std::all_of(bodies.begin(), bodies.end(),
+                                   [](const Box& body) { return body.low[2] == Length(); });
+  return at_face ? ", at the face" : ", at the back";
+}
+
 /// The side alone.
 std::string side_text(const Piece& piece, const Run& run) {
+  const FeatureKind kind = piece.features[run.feature].kind;
+  const bool is_top = kind == FeatureKind::arched_head || kind == FeatureKind::arched_top;
+  if (is_top && is_upright(piece)) return end_name(piece, false);
   if (run.side.into == 0) return place_of(piece, run);
   const Surface side = side_of(piece, run.side);
   if (run.side.into == 2) {
@@ -151,7 +170,7 @@ std::string places_text(const Piece& piece, const std::vector<Run>& runs,
 }
 
 std::string worked_text(const Piece& piece, const Run& run) {
-  const std::string side = side_text(piece, run);
+  const std::string side = side_text(piece, run) + std::string(corner_text(piece, run));
   const std::optional<bool> low = at_low_end(piece, run);
   return low ? side + ", " + end_name(piece, *low) : side;
 }

@@ -42,6 +42,16 @@ CutAsked of_recess(const Operation& setting, WidthAsked fit, SizeName across) {
   return asked;
 }
 
+/// A half-lap is as wide as what lies in it: the narrowest of them decides.
+CutAsked of_housing(const Operation& setting) {
+  CutAsked asked = of_recess(setting, WidthAsked::within, SizeName::width);
+  if (setting.makes != FeatureKind::lap) return asked;
+  for (const Run& run : setting.runs)
+    asked.width = std::min(asked.width.value_or(run.extent()), run.extent());
+  asked.fit = WidthAsked::within;
+  return asked;
+}
+
 /// Of a tenon that stands upright, or lies with its end to a saw, as deep as it is long; of one
 /// that lies flat over a cutter as deep as its deeper cheek, in passes along it.
 CutAsked of_tenon(const Task& task, const Holding* held) {
@@ -110,10 +120,11 @@ CutAsked cut_asked(const Task& task, const Holding* held) {
       return of_recess(setting, WidthAsked::exactly, SizeName::diameter);
     case Process::mortise:
     case Process::groove:
-    case Process::house:
     case Process::finger:
     case Process::recess:
       return of_recess(setting, WidthAsked::within, SizeName::width);
+    case Process::house:
+      return of_housing(setting);
     case Process::rebate:
       return of_recess(setting, WidthAsked::any, SizeName::width);
     case Process::tenon:

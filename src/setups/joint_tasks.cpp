@@ -130,7 +130,7 @@ Process process_of(FeatureKind kind) {
       Process::tenon,     // tenon
       Process::mortise,   // haunching
       Process::house,     // housing
-      Process::tenon,     // lap
+      Process::house,     // lap
       Process::mitre,     // mitre
       Process::groove,    // spline-slot
       Process::bore,      // pin-hole

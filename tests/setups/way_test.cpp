@@ -228,6 +228,13 @@ TEST_CASE("A curved groove runs along no fence: the cutter goes along it") {
   CHECK(only_finding(way_for(curved, {table})).fault == WayFault::curved);
 }
 
+TEST_CASE("A half-lap is cleared in passes side by side, as wide as what lies in it") {
+  Task lap =
+      task(Process::house, FeatureKind::lap, size_mm(896, 60, 22), 2, {{SizeName::depth, mm(11)}});
+  lap.setting.runs.front().far = mm(60);
+  CHECK(usually(lap) == "hand router, 25 mm straight cutter, 6");
+}
+
 TEST_CASE("A piece stands on its end only where there is room below") {
   Machine drill = machine("drill", {Process::bore});
   Holding upright;
