@@ -11,10 +11,6 @@
 namespace haunch {
 namespace {
 
-void add_once(std::vector<std::string>& all, const std::string& one) {
-  if (std::find(all.begin(), all.end(), one) == all.end()) all.push_back(one);
-}
-
 /// What is true of pieces, each with their marks.
 using MarksUnder = std::vector<std::pair<std::string, std::vector<std::string>>>;
 
