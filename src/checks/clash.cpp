@@ -138,10 +138,15 @@ bool makes_surface(const Box& cut, const Recesses& fitting, const Box& blank) {
   return any;
 }
 
+/// All that is cut in a piece, by its features.
+using CutBodies = std::vector<std::vector<Body>>;
+
 /// What else is cut in the piece. A mortise stands for the joint and the piece that enters it.
 void add_features(std::vector<Obstacle>& obstacles, const Bench& bench, const Piece& piece,
-                  const Recesses& fitting) {
-  for (const Feature& feature : piece.features) {
+                  const CutBodies& cut, const Recesses& fitting) {
+  for (std::size_t number = 0; number < piece.features.size(); ++number) {
+    const Feature& feature = piece.features[number];
+    const std::vector<Body>& bodies = cut[number];
     if (feature.fitting && feature.fitting->name == fitting.fitting) continue;
     std::optional<std::size_t> joint;
     std::optional<std::size_t> other;
@@ -151,12 +156,11 @@ void add_features(std::vector<Obstacle>& obstacles, const Bench& bench, const Pi
       const Joint& its = bench.assembly.joints[*joint];
       other = &bench.assembly.pieces[its.receives] == &piece ? its.enters : its.receives;
     }
-    std::vector<Body> bodies = bodies_of(feature, piece.place);
     if (bodies.empty() || (!feature.fitting && feature.joints.empty() &&
                            makes_surface(around_all(bodies), fitting, placed_blank(piece))))
       continue;
-    for (Body& body : bodies)
-      obstacles.push_back({std::move(body), joint, other, groove});
+    for (const Body& body : bodies)
+      obstacles.push_back({body, joint, other, groove});
   }
 }
 
@@ -236,6 +240,8 @@ Nearest nearest_to(const std::vector<Body>& fitting, const std::vector<Obstacle>
       if (meet(body, obstacle.body))
         return {&obstacle, -std::min(way_out(fitting, obstacles, along, true),
                                      way_out(fitting, obstacles, along, false))};
+      if (nearest.obstacle != nullptr && apart_by(body.box, obstacle.body.box) >= nearest.wood)
+        continue;
       const Length distance = apart_by(body, obstacle.body);
       if (nearest.obstacle == nullptr || distance < nearest.wood) nearest = {&obstacle, distance};
     }
@@ -243,9 +249,10 @@ Nearest nearest_to(const std::vector<Body>& fitting, const std::vector<Obstacle>
   return nearest;
 }
 
-std::vector<Recesses> fittings_of(const Piece& piece) {
+std::vector<Recesses> fittings_of(const Piece& piece, const CutBodies& cut) {
   std::vector<Recesses> fittings;
-  for (const Feature& feature : piece.features) {
+  for (std::size_t number = 0; number < piece.features.size(); ++number) {
+    const Feature& feature = piece.features[number];
     if (!feature.fitting) continue;
     const std::string_view name = feature.fitting->name;
     auto its = std::find_if(fittings.begin(), fittings.end(),
@@ -254,7 +261,7 @@ std::vector<Recesses> fittings_of(const Piece& piece) {
       const auto along = static_cast<std::size_t>(piece.place.axes[feature.fitting->into == 0]);
       its = fittings.insert(fittings.end(), {name, along, {}, {}, {}});
     }
-    its->each.push_back(bodies_of(feature, piece.place));
+    its->each.push_back(cut[number]);
     its->round.push_back(!feature.prisms.empty());
     its->mouths.push_back({static_cast<std::size_t>(piece.place.axes[feature.fitting->into]),
                            feature.fitting->from_high});
@@ -284,12 +291,13 @@ void check_through(Bench& bench, std::size_t piece, const std::vector<Body>& hol
   report(bench, kThrough, {piece}, {}, nearest.wood, Bounds{{}, {}, bench.limits.thin_at_hole, {}});
 }
 
-void check_fitting_in(Bench& bench, std::size_t piece, const Recesses& fitting) {
+void check_fitting_in(Bench& bench, std::size_t piece, const CutBodies& cut,
+                      const Recesses& fitting) {
   const Piece& its = bench.assembly.pieces[piece];
   const Box& blank = bench.solids[piece].blank;
   const Bounds bounds{bench.limits.least_wood, {}, bench.limits.thin_wood, {}};
   std::vector<Obstacle> obstacles;
-  add_features(obstacles, bench, its, fitting);
+  add_features(obstacles, bench, its, cut, fitting);
   add_wood(obstacles, bench, piece);
   add_seats(obstacles, bench, piece);
   std::vector<Body> all;
@@ -313,9 +321,9 @@ void check_fitting_in(Bench& bench, std::size_t piece, const Recesses& fitting) 
 }
 
 /// Checks one fitting, and says of which each finding is.
-void check_fitting(Bench& bench, std::size_t piece, const Recesses& fitting) {
+void check_fitting(Bench& bench, std::size_t piece, const CutBodies& cut, const Recesses& fitting) {
   const auto before = std::ssize(bench.findings);
-  check_fitting_in(bench, piece, fitting);
+  check_fitting_in(bench, piece, cut, fitting);
   for (auto its = bench.findings.begin() + before; its != bench.findings.end(); ++its)
     its->fitting = fitting.fitting;
 }
@@ -323,9 +331,16 @@ void check_fitting(Bench& bench, std::size_t piece, const Recesses& fitting) {
 }  // namespace
 
 void check_clashes(Bench& bench) {
-  for (std::size_t piece = 0; piece < bench.assembly.pieces.size(); ++piece)
-    for (const Recesses& fitting : fittings_of(bench.assembly.pieces[piece]))
-      check_fitting(bench, piece, fitting);
+  for (std::size_t piece = 0; piece < bench.assembly.pieces.size(); ++piece) {
+    const Piece& its = bench.assembly.pieces[piece];
+    const auto is_let_in = [](const Feature& feature) { return feature.fitting.has_value(); };
+    if (std::none_of(its.features.begin(), its.features.end(), is_let_in)) continue;
+    CutBodies cut;
+    for (const Feature& feature : its.features)
+      cut.push_back(bodies_of(feature, its.place));
+    for (const Recesses& fitting : fittings_of(its, cut))
+      check_fitting(bench, piece, cut, fitting);
+  }
 }
 
 std::vector<const Rule*> rules_of_clashes() {
