@@ -8,7 +8,7 @@
 
 #include "materials.h"
 #include "moisture.h"
-#include "solid.h"
+#include "volume.h"
 
 namespace haunch {
 namespace {
@@ -36,8 +36,7 @@ class Scale {
     constexpr double kCubicMmInCubicMetre = 1e9;
     const auto density = density_of(piece);
     if (!density) return {};
-    return *density * volume_of(solid_of(wood_.pieces[piece], Fittings::let_in)) /
-           kCubicMmInCubicMetre;
+    return *density * volume_left(wood_.pieces[piece]) / kCubicMmInCubicMetre;
   }
 
  private:
