@@ -33,6 +33,10 @@ ExitStatus Complaints::refuse(const std::string& message) {
   return status_;
 }
 
+void Complaints::tell(const std::string& line) {
+  if (told_.insert(line).second) complain(line, streams_);
+}
+
 bool Complaints::can_read(SpecSource& source) {
   const std::vector<FileFault> faults = source.check();
   for (const FileFault& fault : faults)

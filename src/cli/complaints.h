@@ -1,6 +1,7 @@
 // What a run finds wrong: told as it comes, and kept as the exit status.
 #pragma once
 
+#include <set>
 #include <string>
 #include <vector>
 
@@ -27,6 +28,9 @@ class Complaints {
   /// An error that has no place in a file, with "haunch: error: " before it.
   ExitStatus refuse(const std::string& message);
 
+  /// What is to be known, and no fault: once, however often it comes up.
+  void tell(const std::string& line);
+
   /// What `source` cannot read at all is noted; false if there is any.
   bool can_read(SpecSource& source);
 
@@ -34,6 +38,7 @@ class Complaints {
   const Streams& streams_;
   ExitStatus status_ = kDone;
   bool reader_gone_ = false;
+  std::set<std::string> told_;
 };
 
 /// Writes a result, over none of the files that it came from; `complaints` hears what became of it.

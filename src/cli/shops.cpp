@@ -59,7 +59,7 @@ bool Shops::take_beside(const std::string& spec, Complaints& complaints) {
 }
 
 bool Shops::take_one(const std::string& file, FoundBy by, Complaints& complaints) {
-  tell(file, by);
+  tell(file, by, complaints);
   SingleObject single = read_single(file, "a shop file", false, streams_.in);
   for (const FileFault& fault : single.faults)
     complaints.note(fault);
@@ -71,11 +71,11 @@ bool Shops::take_one(const std::string& file, FoundBy by, Complaints& complaints
 }
 
 /// Sizes that no word of the command line accounts for are not taken in silence.
-void Shops::tell(const std::string& file, FoundBy by) const {
+void Shops::tell(const std::string& file, FoundBy by, Complaints& complaints) const {
   if (invocation_.quiet || by == FoundBy::option) return;
-  complain("haunch: shop file " + file +
-               (by == FoundBy::environment ? ", named by HAUNCH_SHOP" : ", found beside the spec"),
-           streams_);
+  complaints.tell(
+      "haunch: shop file " + file +
+      (by == FoundBy::environment ? ", named by HAUNCH_SHOP" : ", found beside the spec"));
 }
 
 const ShopDefaults* Shops::of(const std::string& source) const {

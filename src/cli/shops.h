@@ -50,7 +50,7 @@ class Shops {
  private:
   bool take_one(const std::string& file, FoundBy by, Complaints& complaints);
   bool take_beside(const std::string& spec, Complaints& complaints);
-  void tell(const std::string& file, FoundBy by) const;
+  void tell(const std::string& file, FoundBy by, Complaints& complaints) const;
 
   const Invocation& invocation_;
   const Streams& streams_;

@@ -607,8 +607,13 @@ std::string comparison_page(const Comparison& comparison, const ComparedNames& n
     if (item.is_same()) add_to_list(stay, item.is_id);
   page += hanging(stay.empty() ? "" : "stay as they are: " + stay);
   page += lone_text(comparison.come, "new: ") + lone_text(comparison.gone, "gone: ");
+  if (comparison.is_same())
+    page += "\n" + hanging("Nothing changes. The same in both: " +
+                               counted(comparison.items.size(), "item", "items") + ", " +
+                               counted(comparison.setups.setups.is, "set-up", "set-ups") + ".",
+                           0);
   for (const ItemComparison& item : comparison.items)
-    if (!item.is_same())
+    if (!item.is_same() || !item.changed_checks.empty())
       page += "\n" + names_text(item) + "\n" + ItemPage(item, nullptr, lengths).text();
   return page + text_of(setups_page(comparison.setups, lengths));
 }
