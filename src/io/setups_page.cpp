@@ -5,6 +5,7 @@
 #include "machine_sets.h"
 #include "order_marks.h"
 #include "report_page.h"
+#include "setups_places.h"
 #include "setups_words.h"
 #include "trial.h"
 
@@ -178,23 +179,9 @@ class SetupsPage {
     return hanging(text, 4);
   }
 
-  /// A row for each side that is worked and each line that places are told from.
   void add_rows(TextTable& table, const Setup& setup, const SetupPiece& piece) const {
-    const Piece& wood = report_.piece_of(piece);
-    std::vector<Run> left = piece.runs;
-    while (!left.empty()) {
-      const Run first = left.front();
-      const std::string side = worked_text(wood, first);
-      const auto others = std::stable_partition(left.begin(), left.end(), [&](const Run& run) {
-        return run.from == first.from && worked_text(wood, run) == side;
-      });
-      const std::vector<Run> its(left.begin(), others);
-      left.erase(left.begin(), others);
-      table.add_alike({Cell::of_mark(mark_of(piece)),
-                       side + (piece.both_faces ? ", both faces" : ""),
-                       zero_text(wood, first, report_.lie_of(setup, piece, first)),
-                       places_text(wood, its, lengths_)});
-    }
+    for (const PlacesTold& told : places_of(report_, setup, piece, lengths_))
+      table.add_alike({Cell::of_mark(mark_of(piece)), told.worked, told.zero, told.places});
   }
 
   std::string second_faces(const Setup& setup) const {

@@ -17,19 +17,9 @@ std::string settings_text(const std::vector<NamedSize>& settings, const LengthPr
 /// With what goes right through: "8 wide, 45 deep, right through from both sides"
 std::string settings_text(const Setup& setup, const LengthPrinter& lengths);
 
-/// "76.6 to 129.9, 164.1 to 217.4 twice": where all of a piece's runs are told from one line.
-std::string places_text(const Piece& piece, const std::vector<Run>& runs,
-                        const LengthPrinter& lengths);
-
-/// "face edge", "left end", "inner face": the side of a piece that a run comes in at.
-std::string worked_text(const Piece& piece, const Run& run);
-
 /// "worked side up, face side to the fence": how a piece is held for what is worked in an edge or
 /// an end of it, or in a face, with what its datum is called.
 std::string holding_text(const Holding& holding, bool in_face, std::string_view datum);
-
-/// "foot, to the left": the line that a run's places are told from, and where it is at the machine.
-std::string zero_text(const Piece& piece, const Run& run, const std::optional<Lie>& lie);
 
 /// "width 15, 14.8 to 15.2"
 std::string first_piece_text(const FirstPiece& first, const LengthPrinter& lengths);
