@@ -18,6 +18,8 @@ import tempfile
 import time
 from pathlib import Path
 
+EXAMPLES = Path(__file__).parents[2] / "examples"
+
 
 def plain_doors(count, seed=1):
     """Doors a shop might make in a year, all of them sound."""
@@ -94,6 +96,21 @@ def peak_mib(command):
     return peak / 1024
 
 
+def pieces_of(haunch, spec):
+    return sum(len(item["parts"]) for item in json.loads(output([haunch, spec, "--format", "json"]))["items"])
+
+
+def cabinets(haunch):
+    """What a piece of a cabinet costs beside one of the side door; a drawer's tails slope, and it is tried on its way."""
+    door = str(EXAMPLES / "side-door.json")
+    for name in ("proving-base", "sack-store"):
+        cabinet = str(EXAMPLES / f"{name}.json")
+        theirs, doors = best_alternating([[haunch, cabinet], [haunch, door]], 30)
+        of_piece = theirs / pieces_of(haunch, cabinet) / (doors / pieces_of(haunch, door))
+        yield (f"a piece of {name}'s sheet beside one of the side door's: {theirs * 1e3:.2f} ms against {doors * 1e3:.2f} ms in all",
+               of_piece, 10)
+
+
 def row(what, ratio, limit):
     print(f"{'ok  ' if ratio <= limit else 'OVER'}  {ratio:6.2f}  (at most {limit})  {what}")
     return ratio <= limit
@@ -118,6 +135,8 @@ def main():
 
         ours, base = best_alternating([[haunch, one], [options.baseline, one]], 100)
         good &= row(f"one spec, whole process: {ours * 1e3:.2f} ms against {base * 1e3:.2f} ms", ours / base, 1.3)
+        for what, ratio, limit in cabinets(haunch):
+            good &= row(what, ratio, limit)
 
         for what, batch, limit in ((f"{many} plain doors", doors, 1.2), (f"{some} of all kinds of work", work, 3)):
             phases = json.loads(output([options.phases, batch]))
