@@ -195,7 +195,7 @@ std::string setup_line(const SetupChange& change, const LengthPrinter& lengths) 
   std::string text = setting_change_text({change.changes.figures, {}}, lengths);
   add_to_list(text, settings_left(change, lengths), "; ");
   add_to_list(text, machine_text(change), "; ");
-  add_to_list(text, joined(change.any().marks), "; ");
+  if (change.is) add_to_list(text, joined(change.is->marks), "; ");
   const std::string_view head = change.turn() == Turn::comes  ? "new: "
                                 : change.turn() == Turn::goes ? "no more: "
                                                               : "";
@@ -293,7 +293,7 @@ class ItemPage {
       if (piece.turn() == Turn::changes && piece.cut.empty()) continue;
       const CutRow& row = piece.any();
       const std::string head = piece.turn() == Turn::comes  ? "new: "
-                               : piece.turn() == Turn::goes ? "gone: "
+                               : piece.turn() == Turn::goes ? "gone: old "
                                                             : "";
       add_line(lines, {head,
                        piece.turn() == Turn::changes ? cut_text(piece.cut, lengths_)
@@ -408,17 +408,27 @@ class ItemPage {
     return place.turn() == Turn::comes ? "new: " : place.turn() == Turn::goes ? "no more: " : "";
   }
 
+  /// Of a piece of the old work or the new the mark that it has in the new; "old C" of one that is
+  /// gone.
+  std::string mark_now(const std::string& key, const std::string& mark) const {
+    for (const MarkChange& change : item_.marks)
+      if (change.key == key) return change.is;
+    for (const PieceChange& change : item_.changed_pieces)
+      if (change.key == key && change.turn() == Turn::goes) return "old " + mark;
+    return mark;
+  }
+
   PageParts places_page() const {
     std::vector<Line> lines;
     for (const PlaceChange& place : item_.making.changed_places) {
       const WorkedPlace& any = place.any();
       const std::string text = place_text(place);
       if (text.empty()) continue;
-      Line line{place_head(place), text, {any.mark}, {}, Role::stile, work_words(any.setting)};
+      Line line{place_head(place), text, {mark_now(any.piece, any.mark)}};
       line.head += work_words(any.setting, 2);
       line.called = work_words(any.setting, 1);
       if (!any.fitting.empty()) line.text = any.fitting + ": " + line.text;
-      if (!any.for_mark.empty()) line.others = {any.for_mark};
+      if (!any.for_mark.empty()) line.others = {mark_now(any.for_key, any.for_mark)};
       add_line(lines, std::move(line));
     }
     if (lines.empty()) return {};
@@ -465,15 +475,15 @@ class ItemPage {
     for (const JointChange& joint : item_.changed_joints) {
       const JointTold& any = joint.any();
       if (joint.turn() == Turn::changes)
-        add_line(lines, {"", joint_text(joint.changes), {any.id}, {}});
+        add_line(lines, {"", joint_text(joint.changes), {any.id}});
       else
         add_line(lines,
-                 {joint.is ? "new: " : "no more: ", with_blanks(word_of(any.kind)), {any.id}, {}});
+                 {joint.is ? "new: " : "no more: old ", with_blanks(word_of(any.kind)), {any.id}});
     }
     std::string body;
     for (const Line& line : lines)
       body += hanging(line.head.empty() ? joined(line.marks) + ": " + line.text
-                                        : line.head + line.text + ", " + joined(line.marks));
+                                        : line.head + joined(line.marks) + ", " + line.text);
     return {{"JOINTS: " + std::to_string(item_.joints.same) + " of " +
                  std::to_string(item_.joints.is) + (item_.joints.same == 1 ? " stays" : " stay"),
              body}};
@@ -512,7 +522,7 @@ class ItemPage {
       case Turn::comes:
         return "new, " + status;
       case Turn::goes:
-        return "no more, was " + status;
+        return "no more, was " + status + " of old";
       case Turn::changes:
         break;
     }
@@ -523,7 +533,7 @@ class ItemPage {
     std::vector<Line> lines;
     for (const CheckChange& check : item_.changed_checks)
       if (!staying_only || check.turn() == Turn::stays)
-        add_line(lines, {check_head(check), check_text(check), {check.any().marks}, {}});
+        add_line(lines, {check_head(check), check_text(check), {check.any().marks}});
     return lines;
   }
 
