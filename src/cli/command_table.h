@@ -130,6 +130,11 @@ inline constexpr CommandRow kCommands[] = {
      "OLD NEW",
      "what another size changes: pieces, joints, set-ups, checks",
      {"haunch compare side-door.json wider.json", "haunch compare old/ new/ --same -q"}},
+    {"solids",
+     Command::solids,
+     "SPEC…",
+     "a new folder with each piece as a solid that other programs read (STEP), a file a piece",
+     {"haunch solids side-door.json -o solids", "haunch solids orders/ -o order-solids"}},
     {"moisture",
      Command::moisture,
      "",
@@ -170,7 +175,7 @@ inline constexpr OptionRow kOptions[] = {
      "the shop's own defaults: any key of a spec but opening, id, quantity and note; and cutters. "
      "Else the file that HAUNCH_SHOP names, else the shop.json beside each spec; none takes none"},
     {"-o,--output", "FILE", Goes::with_any,
-     "write to FILE, whole or not at all; - for standard output"},
+     "write to FILE, whole or not at all; - for standard output; of solids a new folder"},
     {"--with", "KEY=VALUE", Goes::with_input,
      "set a key of every spec for this run, as often as is wanted: --with clearance.foot=6; KEY= "
      "leaves it out"},
@@ -262,13 +267,15 @@ constexpr bool goes_with(Goes goes, Command command) {
              command == Command::explain || is_for_order(command);
     case Goes::with_input:
       return is_report || command == Command::trial || command == Command::lumber ||
-             command == Command::explain || command == Command::specs || is_for_order(command);
+             command == Command::explain || command == Command::specs ||
+             command == Command::solids || is_for_order(command);
     case Goes::with_check:
       return command == Command::check;
     case Goes::with_shop:
       return is_report || command == Command::specs || command == Command::trial ||
              command == Command::species || command == Command::lumber ||
-             command == Command::shop || command == Command::explain || is_for_order(command);
+             command == Command::shop || command == Command::explain ||
+             command == Command::solids || is_for_order(command);
     case Goes::with_reports:
       return is_report || command == Command::lumber || command == Command::explain ||
              is_for_order(command);
@@ -285,7 +292,8 @@ constexpr bool goes_with(Goes goes, Command command) {
     case Goes::with_trial:
       return command == Command::trial;
     case Goes::with_tables:
-      return is_report || (command >= Command::species && command < Command::brief_help);
+      return is_report || (command >= Command::species && command < Command::brief_help &&
+                           command != Command::solids);
     case Goes::with_moisture:
       return command == Command::moisture;
   }

@@ -33,6 +33,7 @@ ExitStatus run_setups(const Invocation& invocation, const Streams& streams);
 ExitStatus run_rod(const Invocation& invocation, const Streams& streams);
 ExitStatus run_labels(const Invocation& invocation, const Streams& streams);
 ExitStatus run_compare(const Invocation& invocation, const Streams& streams);
+ExitStatus run_solids(const Invocation& invocation, const Streams& streams);
 ExitStatus run_example(const Invocation& invocation, const Streams& streams);
 ExitStatus run_specs(const Invocation& invocation, const Streams& streams);
 ExitStatus run_shop(const Invocation& invocation, const Streams& streams);

@@ -27,6 +27,7 @@ enum class Command {
   rod,
   labels,
   compare,
+  solids,
   shop,
   explain,
   example,

@@ -37,6 +37,8 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
       return run_labels(invocation, streams);
     case Command::compare:
       return run_compare(invocation, streams);
+    case Command::solids:
+      return run_solids(invocation, streams);
     case Command::example:
       return run_example(invocation, streams);
     case Command::specs:

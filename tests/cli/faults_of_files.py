@@ -35,6 +35,7 @@ READERS = {
     "a spec of a rod": ["rod", "{}"],
     "stock": ["lumber", "door.json", "--stock", "{}"],
     "stock in CSV": ["lumber", "door.json", "--stock", "{}.csv"],
+    "a spec of solids": ["solids", "{}", "-o", "new"],
     "a spec of a trial": ["trial", "{}", "--joint", "J1", "--tenon", "7"],
     "readings": ["trial", "door.json", "--joint", "J1", "--measured", "{}"],
 }
@@ -46,6 +47,8 @@ WRITERS = {
     "what is left": ["lumber", "door.json", "--stock", "stock.json", "--leftover", "{}"],
     "what is left, beside a plan": ["lumber", "door.json", "--stock", "stock.json", "-o", "p.txt", "--leftover", "{}"],
 }
+# What makes a new folder: whatever is there already is in its way, whoever may read it.
+FOLDERS = {"solids": ["solids", "door.json", "-o", "{}"]}
 LONG_NAME = "n" * 300
 LONG_PATH = "/".join(["folder"] * 700)
 # Where it stands, and what the system says of it.
@@ -134,11 +137,12 @@ def run(haunch):
         why_not = may_step_down(copy, bench)
         trial = Trial(copy, bench, os.geteuid() == 0 and not why_not)
         trial.run_all(READERS, PLACES | BROKEN)
-        trial.run_all(WRITERS, PLACES)
+        trial.run_all(WRITERS | FOLDERS, PLACES)
         if not why_not:
             trial.run_all(READERS, FORBIDDEN)
             trial.run_all(WRITERS, FORBIDDEN)
             for place in FORBIDDEN_FOLDERS:
+                trial.run("a new folder", FOLDERS["solids"], f"{place}/new", errno.EACCES)
                 trial.run("a folder", ["check", "{}"], place, errno.EACCES)
                 trial.run("a file beside others", WRITERS["a page"], f"{place}/page.txt", errno.EACCES)
         for name in FORBIDDEN_FOLDERS:

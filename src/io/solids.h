@@ -1,0 +1,19 @@
+// The pieces of an item as files that other programs read, one a piece.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "output_folder.h"
+#include "report.h"
+
+namespace haunch {
+
+struct ItemSolids {
+  std::vector<FolderFile> files;    // "side-door/A.step"
+  std::vector<std::string> faults;  // pieces that are no solid, in words; there are no files then
+};
+
+ItemSolids solids_of(const ItemReport& item);
+
+}  // namespace haunch
