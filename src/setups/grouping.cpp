@@ -62,6 +62,9 @@ class Peeling {
       offer(setting);
   }
 
+  /// A setting of which nothing waits is run first: it need not be run again. Where there is none,
+  /// each has tasks that wait for another's; the one with the most that do not is split, since
+  /// those may be what the others wait for. That is a good guess, and no proof of the fewest.
   std::vector<SetupGroup> all() {
     while (true) {
       std::size_t setting = 0;

@@ -24,6 +24,10 @@ class PieceMilling {
     size_[0] += piece_.horn * 2;
   }
 
+  /// Milled over size, rested and milled again, as what sawing sets free in a board moves it after
+  /// that and not before (Fine Woodworking 165 has this order). Strips are glued while still over
+  /// thick, so that the second milling takes their steps away too (Noyes 1910 surfaces after
+  /// glueing).
   void solid() {
     const Triple over{up(size_[0] + rule_.allowances.length, rule_.step),
                       up(size_[1] + rule_.allowances.width, rule_.step),

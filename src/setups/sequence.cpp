@@ -22,6 +22,9 @@ class Search {
         then_[first].push_back(stop);
   }
 
+  /// Stay by stay. It is enough to ask to which machine next: who stops a stay sooner has done a
+  /// part of what could be done in it, and nothing is ever hindered by what was done before. So the
+  /// first state that is at its end has the fewest stays, if none was dropped on the way.
   Sequence run() {
     std::vector<State> states{begin()};
     Sequence best;

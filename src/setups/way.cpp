@@ -184,7 +184,10 @@ ShopWay first_way(const Task& task, const std::vector<Machine>& machines) {
   return best;
 }
 
-/// What would be another size of the cut or the piece; nothing where none would help.
+/// With which other size of the cut or the piece the machine may do after all: the nearest cutter's
+/// own, or for a short piece the length that runs safely, to be cut off after, as manuals of
+/// spindle moulders have it (see usual_machines.cpp). Nothing where none would help. Whether it
+/// does is for the caller to try.
 std::optional<NamedSize> other_size(const WayFinding& finding, const Task& task) {
   switch (finding.fault) {
     case WayFault::cutter_wide:
