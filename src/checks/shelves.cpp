@@ -116,6 +116,9 @@ Length span_of(const Bench& bench, std::size_t shelf) {
   return span;
 }
 
+/// A beam with free ends under an even load sags 5 F L^3 / (384 E I) in its middle (any book on
+/// mechanics): F the whole load in N, L in mm, E I in N mm2. Creep adds its part of that. The
+/// limit, a 384th of the span, is 1/32 in per ft.
 void check_shelf(Bench& bench, std::size_t shelf, const Job& job) {
   const Piece& piece = bench.assembly.pieces[shelf];
   const auto its = stiffness_along(piece, job);

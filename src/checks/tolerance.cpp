@@ -30,6 +30,10 @@ struct Term {
   std::int64_t count, net;
 };
 
+/// At worst all are off the same way by all of their plus/minus. Else errors are independent, and
+/// their squares add up (RSS): what is the setting's is one error that counts `net` times, so that
+/// its square does net * net times; what is each cut's own counts `count` times. `square` is in
+/// steps squared.
 Spread spread_of(Length nominal, const std::vector<Term>& terms) {
   Length worst;
   double square = 0;

@@ -46,6 +46,9 @@ struct Corners {
   Point lower_left, lower_right, upper_left, upper_right;
 };
 
+/// In mm, from the lower left one. Each upper corner lies where a height and a diagonal meet, the
+/// left with the falling one, the right with the rising one; how far it leans to the right of
+/// upright follows from the cosine rule. Not a number where they do not reach each other.
 Corners corners_of(const OpeningReadings& readings, double rising, double falling) {
   const double foot = mm(readings.widths[2]);
   const double left = mm(readings.heights[0]);
