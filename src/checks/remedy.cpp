@@ -418,8 +418,8 @@ class RemedySearch {
   }
 
   /// The least number of steps that does, near the expected one; 0 for none. Beyond twice what the
-  /// pace promised, and the first tries' own reach, it is followed no further: the figure does not
-  /// go in a straight line then, and may never come.
+  /// pace promised, and twice the reach of the first tries, it is followed no further: the figure
+  /// does not go in a straight line then, and may never come.
   static std::int64_t least_steps(std::size_t wanted, const Prospect& prospect) {
     Push& push = *prospect.push;
     std::int64_t fails = 0;

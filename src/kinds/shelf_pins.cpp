@@ -26,7 +26,7 @@ std::size_t nearest_hole(const PinRows& rows, Length underside, std::size_t leas
 
 /// 37 mm, and what is usual with it, rows 32 mm apart of holes 5 mm wide, are of the common system
 /// of holes for hinge plates and shelves, as catalogues of hinges have it; inches are near it. With
-/// hinges one pitch behind their plates.
+/// hinges one pitch behind their plates, and before them on stiles, which are too narrow for that.
 static Length usual_from_front(const Ledger& ledger, const std::optional<CupHinges>& hinges,
                                bool stiles) {
   if (!hinges) return stiles ? ledger.pick(28'000, 9, 8) : ledger.pick(37'000, 3, 2);
@@ -69,8 +69,9 @@ std::vector<std::size_t> PinRows::bored() const {
   return {all.begin(), all.end()};
 }
 
-/// From half a pitch to a whole one is left below and above, the same: so a side may be bored from
-/// either end. The rear row stands whole pitches behind the front one, for the same template.
+/// Where nothing is said, from half a pitch to a whole one is left below and above, the same: so a
+/// side may be bored from either end. The rear row stands whole pitches behind the front one, for
+/// the same template.
 PinRows rows_for(const PinHoles& holes, int shelves, Length thickness, Length low, Length high,
                  Length front, Length rear) {
   PinRows rows{holes, low, {}, {}, {}, {}};

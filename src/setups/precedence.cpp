@@ -17,8 +17,8 @@ struct Pair {
 /// while the face is still whole to lie on.
 ///
 /// Mortises before grooves: Griffith, Essentials of Woodworking (1908), section 108; Noyes,
-/// Handwork in Wood (1910), ploughs first, which nothing here hinders a shop from. Copes before
-/// mouldings: Woodworker's Journal. All others are trade practice.
+/// Handwork in Wood (1910), ploughs first. Copes before mouldings: Woodworker's Journal. All others
+/// are trade practice.
 constexpr Pair kPairs[] = {
     {FeatureKind::mortise, FeatureKind::tenon},
     {FeatureKind::mortise, FeatureKind::groove},
