@@ -250,17 +250,20 @@ std::string finding_message(const Finding& finding, Unit unit) {
   if (!finding.measured)
     return "nothing to measure " + std::string(finding.rule->words) + ": " +
            std::string(finding.rule->reason);
-  const std::string subject = finding.fitting.empty() ? "" : finding.fitting + ": ";
+  constexpr std::size_t kUsualSize = 160;
   const bool turned = finding.value < Length() && !finding.rule->below_zero.empty();
-  std::string message = subject + moisture_text(finding) +
-                        in_words(turned ? -finding.value : finding.value, unit) + " " +
-                        std::string(turned ? finding.rule->below_zero : finding.rule->words);
+  std::string message;
+  message.reserve(kUsualSize);
+  if (!finding.fitting.empty()) message.append(finding.fitting).append(": ");
+  message += moisture_text(finding);
+  message += in_words(turned ? -finding.value : finding.value, unit);
+  message.append(" ").append(turned ? finding.rule->below_zero : finding.rule->words);
   const std::string_view then = turned ? " " : "; ";
   if (finding.min && finding.min == finding.max)
     message += finding.value == *finding.min ? ", as designed"
                                              : "; designed: " + in_words(*finding.min, unit);
   else if (finding.min)
-    message += std::string(then) + "at least " + in_words(*finding.min, unit);
+    message.append(then).append("at least ").append(in_words(*finding.min, unit));
   if (finding.max && finding.min != finding.max)
     message += (finding.min ? ", at most " : "; at most ") + in_words(*finding.max, unit);
   if (finding.ok_min && finding.min && *finding.ok_min > *finding.min)
