@@ -133,7 +133,8 @@ inline constexpr CommandRow kCommands[] = {
     {"solids",
      Command::solids,
      "SPEC…",
-     "a new folder with each piece as a solid that other programs read (STEP), a file a piece",
+     "a new folder with each piece as a solid that other programs read (STEP), a file a piece, "
+     "and its worked sides at full size (SVG)",
      {"haunch solids side-door.json -o solids", "haunch solids orders/ -o order-solids"}},
     {"moisture",
      Command::moisture,

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "bench.h"
+#include "face_svg.h"
 #include "lines.h"
 #include "round_bore.h"
 #include "shell.h"
@@ -55,8 +56,9 @@ std::vector<std::string> about(const ItemReport& item, const Piece& piece, const
   return lines;
 }
 
-/// Adds the file of a piece, or why there is none.
-void add(ItemSolids& solids, const ItemReport& item, const Piece& piece) {
+/// Adds the files of a piece, or why there is none.
+void add(ItemSolids& solids, const ItemReport& item, std::size_t number) {
+  const Piece& piece = item.wood.pieces[number];
   Piece alone = piece;
   alone.place = on_bench(piece);
   const auto shell = shell_of(solid_of(alone, Fittings::let_in).wood);
@@ -67,15 +69,18 @@ void add(ItemSolids& solids, const ItemReport& item, const Piece& piece) {
     return solids.faults.push_back(who + " is no solid: its cuts leave " +
                                    std::to_string(shell->bodies) + " parts");
   const StepPart part{item.job->id + " " + piece.mark, piece.name, about(item, piece, alone.place)};
-  solids.files.push_back(
-      {safe_name(item.job->id) + "/" + safe_name(piece.mark) + ".step", step_text(part, *shell)});
+  const std::string name = safe_name(item.job->id) + "/" + safe_name(piece.mark);
+  solids.files.push_back({name + ".step", step_text(part, *shell)});
+  for (const FaceView& view : worked_faces(item.wood, *item.making, number))
+    solids.files.push_back({name + "-" + std::string(word_of(side_of(piece, view.side))) + ".svg",
+                            face_svg(item, piece, view)});
 }
 
 }  // namespace
 
 ItemSolids solids_of(const ItemReport& item) {
   ItemSolids solids;
-  for (const Piece& piece : item.wood.pieces)
+  for (std::size_t piece = 0; piece < item.wood.pieces.size(); ++piece)
     add(solids, item, piece);
   if (!solids.faults.empty()) solids.files.clear();
   return solids;
