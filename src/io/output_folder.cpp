@@ -7,7 +7,6 @@
 #include <algorithm>
 #include <cerrno>
 #include <cstdio>
-#include <filesystem>
 #include <set>
 #include <string_view>
 
@@ -26,7 +25,8 @@ std::string without_slashes(std::string path) {
   return path;
 }
 
-/// The folder while it is filled. It is removed with all that is in it, unless it is put in place.
+/// The folder while it is filled. It is removed with all that is in it, unless it is put in place:
+/// without allocating anything, as there may be no memory left.
 class FolderAtWork {
  public:
   FolderAtWork(std::string target, const SystemCalls& calls)
@@ -34,8 +34,10 @@ class FolderAtWork {
   FolderAtWork(const FolderAtWork&) = delete;
   FolderAtWork& operator=(const FolderAtWork&) = delete;
   ~FolderAtWork() {
-    std::error_code ignored;
-    if (!folder_.empty()) std::filesystem::remove_all(folder_, ignored);
+    if (folder_.empty()) return;
+    for (auto it = made_.rbegin(); it != made_.rend(); ++it)
+      std::remove(it->c_str());
+    std::remove(folder_.c_str());
   }
 
   /// All of these say whether all is well; else errno tells what is not.
@@ -56,7 +58,7 @@ class FolderAtWork {
 
   bool write(const FolderFile& file) {
     if (!make_folders(file.name)) return false;
-    const std::string path = folder_ + "/" + file.name;
+    const std::string& path = made_.emplace_back(folder_ + "/" + file.name);
     const int descriptor = calls_.open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
     if (descriptor < 0) return false;
     const bool written = write_all(descriptor, file.text) && sync(descriptor);
@@ -81,7 +83,7 @@ class FolderAtWork {
          slash = name.find('/', slash + 1)) {
       const std::string inner = name.substr(0, slash);
       if (!inner_.insert(inner).second) continue;
-      if (::mkdir((folder_ + "/" + inner).c_str(), 0777) != 0) return false;
+      if (::mkdir(made_.emplace_back(folder_ + "/" + inner).c_str(), 0777) != 0) return false;
     }
     return true;
   }
@@ -118,6 +120,7 @@ class FolderAtWork {
   const SystemCalls& calls_;
   std::string folder_;  // its name till it is in place; empty when there is none
   std::set<std::string> inner_;
+  std::vector<std::string> made_;  // in it, in turn
 };
 
 }  // namespace

@@ -61,10 +61,12 @@ void add(ItemSolids& solids, const ItemReport& item, std::size_t number) {
   const Piece& piece = item.wood.pieces[number];
   Piece alone = piece;
   alone.place = on_bench(piece);
-  const auto shell = shell_of(solid_of(alone, Fittings::let_in).wood);
+  const Wood wood = solid_of(alone, Fittings::let_in).wood;
+  const auto shell = shell_of(wood);
   const std::string who = piece.name + " " + piece.mark;
   if (!shell)
-    return solids.faults.push_back(who + " is no solid: what its cuts leave is too thin to draw");
+    return solids.faults.push_back(who + " is no solid: its cuts leave " +
+                                   (wood.empty() ? "nothing of it" : "wood too thin to draw"));
   if (shell->bodies != 1)
     return solids.faults.push_back(who + " is no solid: its cuts leave " +
                                    std::to_string(shell->bodies) + " parts");
