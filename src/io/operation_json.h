@@ -5,6 +5,12 @@
 
 namespace haunch {
 
+template <>
+struct JsonObject<Across> : JsonObjectDefaults {
+  static constexpr JsonKey<Across> keys[] = {{"near", the<&Across::near>},
+                                             {"far", the<&Across::far>}};
+};
+
 struct PlaceTold {
   const Assembly& wood;
   const Run& run;
@@ -33,7 +39,8 @@ struct JsonObject<PlaceTold> : JsonObjectDefaults {
       {"to", [](auto& it) { return it.run.to; }, kLineSchema},
       {"from_other_end", [](auto& it) { return it.run.from_other_end; }},
       {among, [](auto& it) -> const std::optional<FromShoulder>& { return it.run.from_shoulder; }},
-      {"straight", [](auto& it) { return it.run.straight; }}};
+      {"straight", [](auto& it) { return it.run.straight; }},
+      {"across", [](auto& it) { return it.run.across; }}};
 };
 
 /// Settings under their names.

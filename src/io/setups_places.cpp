@@ -1,6 +1,7 @@
 #include "setups_places.h"
 
 #include <algorithm>
+#include <tuple>
 #include <utility>
 
 #include "datum.h"
@@ -68,16 +69,27 @@ std::string side_text(const Piece& piece, const Run& run) {
   return side == Surface::back ? "rear edge" : std::string(word_of(side)) + " edge";
 }
 
-std::string places_text(const Piece& piece, const std::vector<Run>& runs,
-                        const LengthPrinter& lengths) {
-  std::vector<Run> in_order = runs;
-  std::stable_sort(in_order.begin(), in_order.end(),
-                   [](const Run& a, const Run& b) { return a.near < b.near; });
+/// " (0 to 60 across)"
+std::string across_text(const std::optional<Across>& across, const LengthPrinter& lengths) {
+  if (!across) return {};
+  return " (" + lengths.one(across->near) +
+         (across->far ? " to " + lengths.one(*across->far) : std::string()) + " across)";
+}
+
+/// One cut, though it serves several joints.
+bool goes_from_edge_to_edge(const Run& run) {
+  return run.side.into == 2 && run.far && !run.across;
+}
+
+/// Of runs in their order, told along their piece.
+std::string along_text(const Piece& piece, const std::vector<Run>& runs,
+                       const LengthPrinter& lengths) {
   std::vector<std::pair<std::string, int>> places;
-  for (const Run& run : in_order) {
+  for (const Run& run : runs) {
     std::string place = place_text(piece, run, lengths);
-    if (places.empty() || places.back().first != place) places.emplace_back(std::move(place), 0);
-    ++places.back().second;
+    const bool is_new = places.empty() || places.back().first != place;
+    if (is_new) places.emplace_back(std::move(place), 0);
+    if (is_new || !goes_from_edge_to_edge(run)) ++places.back().second;
   }
   std::string text;
   for (const auto& [place, times] : places) {
@@ -87,6 +99,22 @@ std::string places_text(const Piece& piece, const std::vector<Run>& runs,
   return text;
 }
 
+std::string places_text(const Piece& piece, const std::vector<Run>& runs,
+                        const LengthPrinter& lengths) {
+  std::vector<Run> in_order = runs;
+  std::stable_sort(in_order.begin(), in_order.end(), [](const Run& a, const Run& b) {
+    return std::tie(a.across, a.near) < std::tie(b.across, b.near);
+  });
+  std::string text;
+  for (auto first = in_order.begin(); first != in_order.end();) {
+    const auto end = std::find_if(first, in_order.end(),
+                                  [&](const Run& run) { return run.across != first->across; });
+    text += (text.empty() ? "" : "; ") + along_text(piece, {first, end}, lengths) +
+            across_text(first->across, lengths);
+    first = end;
+  }
+  return text;
+}
 std::string worked_text(const Piece& piece, const Run& run) {
   const std::string side = side_text(piece, run) + std::string(corner_text(piece, run));
   const std::optional<bool> low = at_low_end(piece, run);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "across.h"
 #include "feature_work.h"
 #include "joint_work.h"
 
@@ -13,6 +14,7 @@ Making making_of(const Assembly& wood) {
     add_joint_work(making, wood, joint);
   for (std::size_t piece = 0; piece < wood.pieces.size(); ++piece)
     add_feature_work(making, wood, piece);
+  tell_across(making, wood);
   std::stable_sort(making.operations.begin(), making.operations.end(),
                    [](const Operation& a, const Operation& b) { return a.makes < b.makes; });
   return making;

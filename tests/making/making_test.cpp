@@ -152,6 +152,21 @@ TEST_CASE(
   CHECK(from("right") == Line::front_end);
 }
 
+TEST_CASE("A stopped housing is told across its side, one from edge to edge is not") {
+  const auto housing = [](std::string_view joint) {
+    const Assembly shelves = wood(R"({"kind": "cabinet", "units": "mm",
+        "size": {"width": 800, "height": 800, "depth": 500},
+        "layout": {"shelves": {"count": 1, "joint": ")" +
+                                  std::string(joint) + R"("}}})");
+    return runs_on(shelves, "left side", FeatureKind::housing).at(0).run;
+  };
+  CHECK_FALSE(housing("housed").across);
+  const auto across = housing("stopped-housing").across;
+  REQUIRE(across);
+  CHECK(across->near > Length());  // stopped in front
+  CHECK(across->far == mm(500));
+}
+
 TEST_CASE("All that is worked on any example has its operation") {
   for (const auto& file : std::filesystem::directory_iterator(HAUNCH_EXAMPLES)) {
     std::stringstream text;
