@@ -422,38 +422,61 @@ std::optional<UsageError> understand_decimals(const RawOptions& raw, Invocation&
   return {};
 }
 
+/// What asks for help or the version: nothing else on the line is looked at.
+void understand_help(const RawOptions& raw, Invocation& invocation) {
+  invocation.command = raw.full_help    ? Command::full_help
+                       : raw.brief_help ? Command::brief_help
+                                        : Command::version;
+  const bool names_command = !raw.words.empty() && command_named(raw.words.front()) != nullptr;
+  invocation.words.resize(names_command ? 1 : 0);  // only help of a command looks at it
+}
+
+std::optional<UsageError> understand_color(const RawOptions& raw, Invocation& invocation) {
+  const auto color = pick("--color", raw.color.value_or("auto"), {"auto", "always", "never"});
+  if (const auto* error = std::get_if<UsageError>(&color)) return *error;
+  invocation.color = static_cast<Color>(std::get<std::size_t>(color));
+  return {};
+}
+
+std::optional<UsageError> understand_jobs(const RawOptions& raw, Invocation& invocation) {
+  const auto jobs = whole_option(raw.jobs, 1, kMostJobs);
+  if (const auto* error = std::get_if<UsageError>(&jobs)) return *error;
+  invocation.jobs = std::get<std::uint64_t>(jobs);
+  return {};
+}
+
+std::optional<UsageError> spec_missing(const Invocation& invocation) {
+  const bool wants_spec =
+      invocation.command <= Command::season || invocation.command == Command::brief_help;
+  if (!wants_spec || !invocation.words.empty()) return {};
+  return UsageError{"no spec is named; give a file, a folder, or - for standard input"};
+}
+
+/// All options in turn; the first that cannot be taken is told.
+std::optional<UsageError> understand_options(RawOptions& raw, Invocation& invocation) {
+  if (auto error = value_fault(raw)) return error;
+  take_words(raw, invocation);
+  if (auto error = understand_color(raw, invocation)) return error;
+  if (auto error = understand_lumber(raw, invocation)) return error;
+  if (auto error = understand_jobs(raw, invocation)) return error;
+  if (auto error = understand_ways(raw, invocation.ways)) return error;
+  if (auto error = understand_command(invocation)) return error;
+  if (auto error = understand_view(raw, invocation.command, invocation.view)) return error;
+  if (auto error = understand_paper(raw, invocation)) return error;
+  if (auto error = understand_decimals(raw, invocation)) return error;
+  if (auto error = spec_missing(invocation)) return error;
+  if (auto error = misplaced_option(raw, invocation.command)) return error;
+  return contradiction(invocation);
+}
+
 std::variant<Invocation, UsageError> understand(RawOptions& raw) {
   Invocation invocation;
   invocation.words = raw.words;
   invocation.quiet = raw.quiet;
-  if (raw.full_help || raw.brief_help || raw.version) {
-    invocation.command = raw.full_help    ? Command::full_help
-                         : raw.brief_help ? Command::brief_help
-                                          : Command::version;
-    const bool names_command = !raw.words.empty() && command_named(raw.words.front()) != nullptr;
-    invocation.words.resize(names_command ? 1 : 0);  // only help of a command looks at it
-    return invocation;
-  }
-  if (auto error = value_fault(raw)) return *error;
-  take_words(raw, invocation);
-  const auto color = pick("--color", raw.color.value_or("auto"), {"auto", "always", "never"});
-  if (const auto* error = std::get_if<UsageError>(&color)) return *error;
-  invocation.color = static_cast<Color>(std::get<std::size_t>(color));
-  if (const auto error = understand_lumber(raw, invocation)) return *error;
-  const auto jobs = whole_option(raw.jobs, 1, kMostJobs);
-  if (const auto* error = std::get_if<UsageError>(&jobs)) return *error;
-  invocation.jobs = std::get<std::uint64_t>(jobs);
-  if (const auto error = understand_ways(raw, invocation.ways)) return *error;
-  if (const auto error = understand_command(invocation)) return *error;
-  if (const auto error = understand_view(raw, invocation.command, invocation.view)) return *error;
-  if (const auto error = understand_paper(raw, invocation)) return *error;
-  if (const auto error = understand_decimals(raw, invocation)) return *error;
-  const bool wants_spec =
-      invocation.command <= Command::season || invocation.command == Command::brief_help;
-  if (wants_spec && invocation.words.empty())
-    return UsageError{"no spec is named; give a file, a folder, or - for standard input"};
-  if (const auto error = misplaced_option(raw, invocation.command)) return *error;
-  if (const auto error = contradiction(invocation)) return *error;
+  if (raw.full_help || raw.brief_help || raw.version)
+    understand_help(raw, invocation);
+  else if (const auto error = understand_options(raw, invocation))
+    return *error;
   return invocation;
 }
 
