@@ -51,7 +51,7 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
                             {}});
 }
 
-Bench bench_of(const Assembly& assembly, Unit unit, Where where) {
+Bench bench_of(const Assembly& assembly, Unit unit, MeasuredOver where) {
   Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}, {}};
   bench.measures.reserve(assembly.joints.size());
   Looks looks(assembly);

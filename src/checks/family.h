@@ -27,7 +27,7 @@ struct Bench {
 };
 
 /// A bench with the assembly's wood on it, nothing reported yet.
-Bench bench_of(const Assembly& assembly, Unit unit, Where where = Where::all_over);
+Bench bench_of(const Assembly& assembly, Unit unit, MeasuredOver where = MeasuredOver::all_over);
 
 /// One limit each way for each of two degrees. Zero lengths are limits too.
 struct Bounds {

@@ -365,7 +365,8 @@ Box inside_region(const Joint& joint, const Solid& receives, const Solid& enters
 
 }  // namespace
 
-JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& enters, Where where) {
+JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& enters,
+                     MeasuredOver where) {
   const JointAxes axes = axes_of(joint);
   const Way in = axes.in;
   JointMeasure found;
@@ -394,7 +395,7 @@ JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& ent
   }
   if (!found.seat) found.seat = seat_of(joint, receives, enters, in);
   found.haunch = gap(haunches, receives.wood, in);
-  if (where == Where::all_over) {
+  if (where == MeasuredOver::all_over) {
     for (const Wood& tenon : tenons.each)
       measure_end(found, joint, tenon, receives, axes);
     measure_along(found, joint, inside, tenons.each, receives, axes);

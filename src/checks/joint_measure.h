@@ -32,9 +32,9 @@ struct JointMeasure {
 /// Where along a tenon's cheeks, edges and end its clearances are measured: all over, or over the
 /// middle half. Of wood that has moved, whose edges may press on the mortise's ends, only the
 /// middle says what room its cheeks have.
-enum class Where { all_over, middle };
+enum class MeasuredOver { all_over, middle };
 
 JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& enters,
-                     Where where = Where::all_over);
+                     MeasuredOver where = MeasuredOver::all_over);
 
 }  // namespace haunch

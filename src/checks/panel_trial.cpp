@@ -24,7 +24,7 @@ Length size_of(Length length) {
   return std::max(length, -length);
 }
 
-bool fits(const Tongue& tongue, const FitBand& allowed) {
+bool fits(const PanelTongue& tongue, const FitBand& allowed) {
   return tongue.thinnest >= allowed.min && tongue.thickest <= allowed.max;
 }
 
@@ -44,7 +44,7 @@ Length largest_cup(const PanelDesign& design, const PanelReadings& read, const F
 void advise(PanelTrial& trial, const PanelDesign& design, const PanelReadings& read, Unit unit) {
   const Length limit = most_unequal(unit);
   if (!trial.fits()) {
-    const Tongue flat = best_depth(read.remaining, Length(), read.hollow, design);
+    const PanelTongue flat = best_depth(read.remaining, Length(), read.hollow, design);
     const bool thin =
         std::any_of(read.remaining.begin(), read.remaining.end(),
                     [&](const PanelPoint& point) { return point.thickness < trial.allowed.min; });
@@ -91,13 +91,13 @@ std::optional<PanelDesign> panel_design(const Assembly& wood, std::size_t number
                      groove->extent(2)};
 }
 
-Tongue best_depth(const std::vector<PanelPoint>& remaining, Length cup, Face hollow,
-                  const PanelDesign& design) {
+PanelTongue best_depth(const std::vector<PanelPoint>& remaining, Length cup, Face hollow,
+                       const PanelDesign& design) {
   std::vector<Length> over;  // what each point asks for
   for (const PanelPoint& point : remaining)
     over.push_back(point.thickness + lift(point, cup, hollow, design.width) - design.tongue);
   const auto [least, most] = std::minmax_element(over.begin(), over.end());
-  Tongue tongue;
+  PanelTongue tongue;
   tongue.depth = std::max(Length(), floor_half(*least + *most));
   tongue.thinnest = design.tongue + *least - tongue.depth;
   tongue.thickest = design.tongue + *most - tongue.depth;
@@ -112,8 +112,8 @@ Tongue best_depth(const std::vector<PanelPoint>& remaining, Length cup, Face hol
 
 PanelTrial try_panel(const PanelDesign& design, const PanelReadings& readings, Unit unit) {
   PanelTrial trial;
-  const Tongue free = best_depth(readings.remaining, readings.cup, readings.hollow, design);
-  const Tongue flat = best_depth(readings.remaining, Length(), readings.hollow, design);
+  const PanelTongue free = best_depth(readings.remaining, readings.cup, readings.hollow, design);
+  const PanelTongue flat = best_depth(readings.remaining, Length(), readings.hollow, design);
   trial.tongue = readings.pressed ? flat : free;
   trial.other = readings.pressed ? free : flat;
   trial.allowed = {design.groove - readings.play.max, design.groove - readings.play.min};

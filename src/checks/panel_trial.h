@@ -45,7 +45,7 @@ FitBand usual_play(Unit unit);
 Length most_unequal(Unit unit);
 
 /// What comes of a depth for the second face.
-struct Tongue {
+struct PanelTongue {
   Length depth;
   Length thinnest, thickest;
   std::size_t worst_point = 0;  // by its place in the readings
@@ -56,8 +56,8 @@ struct Tongue {
 /// The panel lies on its second face, not pressed flat: hollow there it stands on its edges and its
 /// middle is lifted, else it rests on its middle and its edges are lifted. What is lifted comes out
 /// thicker. A panel that is thinner than its tongue already is not worked at all: depth 0.
-Tongue best_depth(const std::vector<PanelPoint>& remaining, Length cup, Face hollow,
-                  const PanelDesign& design);
+PanelTongue best_depth(const std::vector<PanelPoint>& remaining, Length cup, Face hollow,
+                       const PanelDesign& design);
 
 enum class PanelAdvice {
   go_on,
@@ -73,8 +73,8 @@ inline constexpr std::string_view kWords<PanelAdvice>[] = {
     "go-on", "let-rest", "register-on-first", "alternate-faces", "unequal-in-the-end", "too-thin"};
 
 struct PanelTrial {
-  Tongue tongue;                      // as the panel is held
-  Tongue other;                       // held the other way: pressed flat, or lying free
+  PanelTongue tongue;                 // as the panel is held
+  PanelTongue other;                  // held the other way: pressed flat, or lying free
   Length removed;                     // from the first face
   bool removed_is_designed = false;   // reckoned from the designed thickness
   Length stock_varies;                // thickest less thinnest reading

@@ -113,7 +113,7 @@ void check_at(State& state, const Assembly& built, const Season& season, double 
   state.wood = at_moisture(built, season, percent);
   hang_anew(state.wood);
   seat_anew(state.wood, built);
-  Bench& bench = state.bench.emplace(bench_of(state.wood, unit, Where::middle));
+  Bench& bench = state.bench.emplace(bench_of(state.wood, unit, MeasuredOver::middle));
   bench.moisture = percent;
   check_moved_whole(bench, built);
   check_fits(bench);

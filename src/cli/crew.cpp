@@ -12,7 +12,7 @@ constexpr std::size_t kTasksOfHand = 4;
 
 }  // namespace
 
-Crew::Crew(std::size_t hands, std::function<void(Task&)> work) : work_(std::move(work)) {
+Crew::Crew(std::size_t hands, std::function<void(ItemTask&)> work) : work_(std::move(work)) {
   if (hands > 1) hire(hands);
   tasks_ = std::vector<Slot>(hands_.empty() ? 1 : hands_.size() * kTasksOfHand);
 }
@@ -56,7 +56,7 @@ void Crew::work_on(const std::stop_token& stop) {
   }
 }
 
-void Crew::hand_out(Task task) {
+void Crew::hand_out(ItemTask task) {
   Slot slot{std::move(task), nullptr, false};
   if (hands_.empty()) work(slot);
   const std::scoped_lock lock(mutex_);
@@ -64,7 +64,7 @@ void Crew::hand_out(Task task) {
   more_.notify_one();
 }
 
-Task Crew::take_back() {
+ItemTask Crew::take_back() {
   std::unique_lock lock(mutex_);
   Slot& slot = slot_of(taken_back_++);
   done_.wait(lock, [&] { return hands_.empty() || slot.done; });

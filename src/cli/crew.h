@@ -18,7 +18,7 @@
 namespace haunch {
 
 /// One item on its way through a run.
-struct Task {
+struct ItemTask {
   Record record;
   bool follows = false;  // another item was written before it was handed out
 
@@ -35,7 +35,7 @@ class Crew {
  public:
   /// One hand is the caller's own: its tasks are worked as they are handed out. So is it where the
   /// system gives no others; else the crew is as many of `hands` as it gives.
-  Crew(std::size_t hands, std::function<void(Task&)> work);
+  Crew(std::size_t hands, std::function<void(ItemTask&)> work);
   Crew(const Crew&) = delete;
   Crew& operator=(const Crew&) = delete;
   /// Waits for the tasks that are being worked; those that are only handed out are let be.
@@ -43,13 +43,13 @@ class Crew {
 
   bool has_room() const { return handed_out_ - taken_back_ < tasks_.size(); }
   bool is_idle() const { return handed_out_ == taken_back_; }
-  void hand_out(Task task);
+  void hand_out(ItemTask task);
   /// Waits for the task that was handed out first. What its work threw is thrown here.
-  Task take_back();
+  ItemTask take_back();
 
  private:
   struct Slot {
-    Task task;
+    ItemTask task;
     std::exception_ptr fault;
     bool done = false;
   };
@@ -59,7 +59,7 @@ class Crew {
   void work(Slot& slot) const;
   Slot& slot_of(std::size_t number) { return tasks_[number % tasks_.size()]; }
 
-  std::function<void(Task&)> work_;
+  std::function<void(ItemTask&)> work_;
   std::vector<Slot> tasks_;  // a ring
   std::size_t handed_out_ = 0, begun_ = 0, taken_back_ = 0;
   std::mutex mutex_;

@@ -30,7 +30,7 @@ class ReportRun {
     if (!complaints_.can_read(source_) || !shops_.take(source_.files(), complaints_))
       return complaints_.status();
     OutputFile file(invocation_.output, streams_.out, inputs());
-    Crew crew(invocation_.jobs, [this](Task& task) { work(task); });
+    Crew crew(invocation_.jobs, [this](ItemTask& task) { work(task); });
     bool more = true;
     while (file.state() == OutputFile::State::open && complaints_.status() < kFileFault) {
       while (more && crew.has_room())
@@ -87,7 +87,7 @@ class ReportRun {
   }
 
   /// All of an item that needs no other; by several threads at once.
-  void work(Task& task) const {
+  void work(ItemTask& task) const {
     const Record& record = task.record;
     if (!record.item) return;
     JobReading reading = read_job(*record.item, shops_.of(record.source), record.default_id);
@@ -103,7 +103,7 @@ class ReportRun {
     if (task.report && task.follows) task.told = pages_.following_item(*task.report);
   }
 
-  void settle(Task task, OutputFile& file) {
+  void settle(ItemTask task, OutputFile& file) {
     if (task.record.fault) {
       complaints_.note(*task.record.fault);
       return;
@@ -135,7 +135,7 @@ class ReportRun {
       complain(report.job->id + ": a check fails; 'haunch check' shows it", streams_);
   }
 
-  void mend(const Task& task) {
+  void mend(const ItemTask& task) {
     if (invocation_.mended.empty()) return;
     const std::string told =
         mended_.take(*task.record.item, *task.report, shops_.of(task.record.source));

@@ -12,7 +12,7 @@
 namespace haunch {
 namespace {
 
-using Rule = refusal::Ruling (*)(const Written&);
+using Rule = refusal::Ruling (*)(const WrittenLength&);
 
 // What a text is comes before how its numbers and units are written; the earlier rules let the
 // later ones rely on plain characters and on numbers of few digits.
@@ -32,7 +32,7 @@ constexpr Rule kRules[] = {
     refusal::full_stop,        refusal::stray_character,
 };
 
-refusal::Advice advice_on(const Written& written) {
+refusal::Advice advice_on(const WrittenLength& written) {
   for (const Rule rule : kRules)
     if (refusal::Ruling ruling = rule(written)) return std::move(*ruling);
   return refusal::anything_else();
@@ -42,7 +42,7 @@ refusal::Advice advice_on(const Written& written) {
 /// times.
 std::string readable(const refusal::Advice& advice, Unit bare, int more) {
   if (advice.proposal.empty()) return {};
-  const Written proposal(advice.proposal, bare);
+  const WrittenLength proposal(advice.proposal, bare);
   std::string text = proposal.text();
   if (length_written(text, bare)) return text;
   if (!advice.may_need_more || more == 0) return {};
@@ -53,7 +53,7 @@ std::string readable(const refusal::Advice& advice, Unit bare, int more) {
 
 Refusal refusal_of(std::string_view text, Unit bare) {
   constexpr int kMostFaults = 4;
-  refusal::Advice advice = advice_on(Written(text, bare));
+  refusal::Advice advice = advice_on(WrittenLength(text, bare));
   std::string instead = readable(advice, bare, kMostFaults - 1);
   return {std::move(advice.why), std::move(instead)};
 }

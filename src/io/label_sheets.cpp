@@ -125,7 +125,7 @@ std::string mark_of(const LabelBag& bag, const std::string& one) {
 /// pencilled on it: a loop on the face whose tail runs out at the face edge, and a cross on that.
 class FaceDrawing {
  public:
-  FaceDrawing(const FaceView& view, PrintSize room) : view_(view), room_(room) {
+  FaceDrawing(const LabelView& view, PrintSize room) : view_(view), room_(room) {
     // Slender pieces are drawn stouter: it is told which way up they stand, not how long they are.
     constexpr double kStoutest = 2.6;
     const double ratio = std::clamp(
@@ -201,7 +201,7 @@ class FaceDrawing {
            at(edge - arm, arm) + "L" + at(edge + arm, -arm) + "\"/>";
   }
 
-  const FaceView& view_;
+  const LabelView& view_;
   PrintSize room_;
   double half_width_ = 0, half_height_ = 0;
 };

@@ -53,12 +53,12 @@ Outlook outlook_at(Surface surface) {
   return {};
 }
 
-FaceView view_of(const Piece& piece, Surface face, Surface edge) {
+LabelView view_of(const Piece& piece, Surface face, Surface edge) {
   const Outlook outlook = outlook_at(face);
   const Heading to_edge = outwards(edge);
   const Box blank = placed_blank(piece);
   const auto size_along = [&](Axis axis) { return blank.extent(static_cast<std::size_t>(axis)); };
-  FaceView view;
+  LabelView view;
   view.across = size_along(outlook.right.axis);
   view.upright = size_along(outlook.up.axis);
   view.grain_upright = piece.place.axes[0] == outlook.up.axis;

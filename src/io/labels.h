@@ -18,7 +18,7 @@ struct LabelMate {
 };
 
 /// How a piece looks to whoever looks at its face side as it stands in the work.
-struct FaceView {
+struct LabelView {
   Length across, upright;
   Surface edge = Surface::left;  // where its face edge is then: left, right, upper or lower
   bool grain_upright = true;
@@ -35,7 +35,7 @@ struct Label {
   std::string_view grain;           // as in the cut list
   Surface face = Surface::face;     // its face side, and its face edge, as it stands in the work
   Surface edge = Surface::left;
-  FaceView view;
+  LabelView view;
   std::vector<LabelMate> mates;
 
   /// Whether it is too small, or too much like others, to be marked by itself: it lies in a bag

@@ -6,9 +6,9 @@
 namespace haunch {
 
 template <>
-struct JsonObject<Across> : JsonObjectDefaults {
-  static constexpr JsonKey<Across> keys[] = {{"near", the<&Across::near>},
-                                             {"far", the<&Across::far>}};
+struct JsonObject<AcrossFace> : JsonObjectDefaults {
+  static constexpr JsonKey<AcrossFace> keys[] = {{"near", the<&AcrossFace::near>},
+                                                 {"far", the<&AcrossFace::far>}};
 };
 
 struct PlaceTold {

@@ -70,7 +70,7 @@ std::string side_text(const Piece& piece, const Run& run) {
 }
 
 /// " (0 to 60 across)"
-std::string across_text(const std::optional<Across>& across, const LengthPrinter& lengths) {
+std::string across_text(const std::optional<AcrossFace>& across, const LengthPrinter& lengths) {
   if (!across) return {};
   return " (" + lengths.one(across->near) +
          (across->far ? " to " + lengths.one(*across->far) : std::string()) + " across)";

@@ -114,7 +114,7 @@ class TrialTable {
       add("panel", "remaining", {.value = point.thickness, .source = "measured"});
     add_figure("panel", "cup", panel.readings.cup);
     add_figure("panel", "removed", panel.trial.removed);
-    const Tongue& tongue = panel.trial.tongue;
+    const PanelTongue& tongue = panel.trial.tongue;
     add("set", "depth", {.value = tongue.depth});
     add_figure("tongue", "wanted", panel.design.tongue);
     add_figure("tongue", "thinnest", tongue.thinnest);

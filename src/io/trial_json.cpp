@@ -37,7 +37,7 @@ struct JointTold {
 
 /// The panel held otherwise than it was for the trial.
 struct HeldOtherwise {
-  const Tongue& tongue;
+  const PanelTongue& tongue;
 };
 struct AdviceTold {
   PanelAdvice advice;

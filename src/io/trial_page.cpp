@@ -159,14 +159,15 @@ std::string held_text(bool pressed) {
 }
 
 /// "inside the band 14.2 to 15"
-std::string band_text(const PanelTrial& trial, const Tongue& tongue, const LengthPrinter& lengths) {
+std::string band_text(const PanelTrial& trial, const PanelTongue& tongue,
+                      const LengthPrinter& lengths) {
   const bool inside = tongue.thinnest >= trial.allowed.min && tongue.thickest <= trial.allowed.max;
   return std::string(inside ? "inside" : "outside") + " the band " +
          lengths.one(trial.allowed.min) + " to " + lengths.one(trial.allowed.max);
 }
 
 std::string panel_readings_page(const PanelOutcome& panel, const LengthPrinter& lengths) {
-  const Tongue& tongue = panel.trial.tongue;
+  const PanelTongue& tongue = panel.trial.tongue;
   TextTable table({"point", "across the width", "remains"});
   for (std::size_t i = 0; i < panel.readings.remaining.size(); ++i) {
     const PanelPoint& point = panel.readings.remaining[i];
@@ -191,7 +192,7 @@ std::string panel_readings_page(const PanelOutcome& panel, const LengthPrinter& 
 
 std::string panel_page(const PanelOutcome& panel, Unit unit, const LengthPrinter& lengths) {
   const PanelTrial& trial = panel.trial;
-  const Tongue& tongue = trial.tongue;
+  const PanelTongue& tongue = trial.tongue;
   std::string page = panel_readings_page(panel, lengths);
   page += hanging("then the tongue is " + lengths.one(tongue.thinnest) + " to " +
                   lengths.one(tongue.thickest) + " thick, wanted " +

@@ -35,13 +35,13 @@ std::optional<Box> made_by(const Feature& feature, const Run& run) {
   return all;
 }
 
-std::optional<Across> across_of(const Piece& piece, const Run& run) {
+std::optional<AcrossFace> across_of(const Piece& piece, const Run& run) {
   const auto made = made_by(piece.features[run.feature], run);
   if (!made || made->extent(1) == piece.blank[1]) return {};
   const bool backwards = piece.place.backwards[1];
   const Length near = backwards ? piece.blank[1] - made->high[1] : made->low[1];
-  if (!run.far) return Across{near + floor_half(made->extent(1)), {}};
-  return Across{near, near + made->extent(1)};
+  if (!run.far) return AcrossFace{near + floor_half(made->extent(1)), {}};
+  return AcrossFace{near, near + made->extent(1)};
 }
 
 }  // namespace

@@ -76,11 +76,11 @@ struct FromShoulder {
 
 /// Where across its piece something lies that is worked in a face of it: from the edge in front or
 /// below, of what stands upright in its front the left one.
-struct Across {
+struct AcrossFace {
   Length near;                // of a hole its middle
   std::optional<Length> far;  // but of a hole
 
-  friend auto operator<=>(const Across&, const Across&) = default;
+  friend auto operator<=>(const AcrossFace&, const AcrossFace&) = default;
 };
 
 /// One place of one piece where an operation is run.
@@ -96,7 +96,7 @@ struct Run {
   std::optional<Length> straight = {};  // of a mortise: what is free for a tenon with square edges
   std::optional<Line> to = {};          // the other end, where a place is told from both
   std::optional<Length> from_other_end = {};  // from there to the far end, or the middle
-  std::optional<Across> across = {};          // of what does not go from edge to edge
+  std::optional<AcrossFace> across = {};      // of what does not go from edge to edge
 
   Length extent() const { return far.value_or(near) - near; }
 };

@@ -440,7 +440,7 @@ TEST_CASE("No other depth leaves the worst point better") {
     for (int i = 0; i < 6; ++i)
       points.push_back(
           {Length::from_mm_thousandths(thickness(random)), Length::from_mm(place(random))});
-    const Tongue best = best_depth(points, mm(0.3), Face::second, panel_300());
+    const PanelTongue best = best_depth(points, mm(0.3), Face::second, panel_300());
     const auto worst_at = [&](Length depth) {
       return std::max(best.thickest + best.depth - depth - mm(8),
                       mm(8) - (best.thinnest + best.depth - depth));

@@ -86,7 +86,7 @@ std::optional<Plain> plain_character(char32_t character) {
 
 /// The text with plain characters; a raised digit straight after a whole number begins its
 /// fraction.
-std::string plain_text(const Written& written) {
+std::string plain_text(const WrittenLength& written) {
   std::string plain;
   for (std::size_t i = 0; i < written.tokens.size(); ++i) {
     const auto character = plain_character(written.tokens[i].character);
@@ -106,7 +106,7 @@ std::string code_point(char32_t character) {
 
 }  // namespace
 
-Ruling look_alike(const Written& written) {
+Ruling look_alike(const WrittenLength& written) {
   for (const Token& token : written.tokens) {
     const auto plain = plain_character(token.character);
     if (!plain) continue;
@@ -118,16 +118,16 @@ Ruling look_alike(const Written& written) {
   return {};
 }
 
-Ruling nothing_readable(const Written& written) {
+Ruling nothing_readable(const WrittenLength& written) {
   if (written.empty) return Advice{std::string("it is empty; ") + kExamples};
   if (written.tokens.empty()) return Advice{std::string("it is only spaces; ") + kExamples};
-  if (written.find("!") != Written::kNone) return Advice{"it is not UTF-8 text"};
+  if (written.find("!") != WrittenLength::kNone) return Advice{"it is not UTF-8 text"};
   return {};
 }
 
-Ruling stray_character(const Written& written) {
+Ruling stray_character(const WrittenLength& written) {
   const std::size_t i = written.find("?");
-  if (i == Written::kNone) return {};
+  if (i == WrittenLength::kNone) return {};
   const Token& token = written.tokens[i];
   const bool ascii = token.character < 0x80;
   Advice advice{(ascii ? quoted(token.text) : "the character " + code_point(token.character)) +

@@ -15,7 +15,7 @@ struct Fraction {
 };
 
 /// The fraction whose upper number is token `i`. Its numbers have few digits.
-Fraction fraction_at(const Written& written, std::size_t i) {
+Fraction fraction_at(const WrittenLength& written, std::size_t i) {
   const auto number = [&](std::size_t at) { return std::stoi(std::string(written.word(at))); };
   Fraction fraction{i, i + 3, false, 0, number(i), number(i + 2)};
   const bool joined = i >= 2 && (written.at(i - 1) == ' ' || written.at(i - 1) == '-');
@@ -28,9 +28,9 @@ Fraction fraction_at(const Written& written, std::size_t i) {
 
 /// The text with `number` for the fraction. It was meant in inches: a whole number that is left
 /// must not turn into millimetres where no unit is given.
-std::string with_number(const Written& written, const Fraction& fraction,
+std::string with_number(const WrittenLength& written, const Fraction& fraction,
                         const std::string& number) {
-  const bool needs_unit = written.bare == Unit::mm && written.find_unit() == Written::kNone;
+  const bool needs_unit = written.bare == Unit::mm && written.find_unit() == WrittenLength::kNone;
   return written.with(fraction.first, fraction.end - fraction.first, number) +
          (needs_unit ? " in" : "");
 }
@@ -50,7 +50,7 @@ std::vector<std::size_t> lost_spaces(std::string_view digits, int below) {
   return places;
 }
 
-Advice improper(const Written& written, const Fraction& fraction) {
+Advice improper(const WrittenLength& written, const Fraction& fraction) {
   const std::size_t above = fraction.end - 3;
   const std::string digits(written.word(above));
   const std::string text = written.text(above, fraction.end);
@@ -72,9 +72,9 @@ Advice improper(const Written& written, const Fraction& fraction) {
 
 }  // namespace
 
-Ruling fraction_value(const Written& written) {
+Ruling fraction_value(const WrittenLength& written) {
   const std::size_t start = written.find("d/d");
-  if (start == Written::kNone) return {};
+  if (start == WrittenLength::kNone) return {};
   const Fraction fraction = fraction_at(written, start);
   if (fraction.below == 0) return Advice{"the fraction is divided by 0"};
   if (fraction.above == 0)
@@ -84,12 +84,13 @@ Ruling fraction_value(const Written& written) {
   return {};
 }
 
-Ruling half_a_fraction(const Written& written) {
-  if (written.find("/") == Written::kNone || written.find("d/d") != Written::kNone) return {};
+Ruling half_a_fraction(const WrittenLength& written) {
+  if (written.find("/") == WrittenLength::kNone || written.find("d/d") != WrittenLength::kNone)
+    return {};
   return Advice{"a fraction has a whole number above and one below"};
 }
 
-Ruling bare_fraction(const Written& written) {
+Ruling bare_fraction(const WrittenLength& written) {
   const std::string text = written.text();
   const bool length_in_inches = written.bare == Unit::mm && length_written(text, Unit::inch);
   if (!length_in_inches) return {};

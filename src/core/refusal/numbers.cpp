@@ -15,7 +15,7 @@ struct Decimal {
 };
 
 /// The number whose last digits stand before token `end`.
-Decimal decimal_before(const Written& written, std::size_t end) {
+Decimal decimal_before(const WrittenLength& written, std::size_t end) {
   const std::string digits(written.word(end - 1));
   if (written.at(end - 2) != '.') return {end - 1, digits, {}};
   if (written.at(end - 3) != 'd') return {end - 2, {}, digits};
@@ -46,7 +46,7 @@ struct CommaNumber {
   std::string marks;                     // those points and commas
 };
 
-CommaNumber comma_number(const Written& written, std::size_t comma) {
+CommaNumber comma_number(const WrittenLength& written, std::size_t comma) {
   CommaNumber number;
   number.first = number.end = comma;
   const auto belongs = [&](std::size_t i) {
@@ -84,12 +84,12 @@ std::string with_point_for_comma(std::string text) {
   return text[0] == '.' ? '0' + text : text;
 }
 
-std::string with_number(const Written& written, const CommaNumber& number,
+std::string with_number(const WrittenLength& written, const CommaNumber& number,
                         const std::string& instead) {
   return written.with(number.first, number.end - number.first, instead);
 }
 
-Advice one_comma(const Written& written, const CommaNumber& number, const std::string& text) {
+Advice one_comma(const WrittenLength& written, const CommaNumber& number, const std::string& text) {
   const std::string decimal = with_number(written, number, with_point_for_comma(text));
   if (!groups_of_three(number, 1) || text[0] == '0') return {"it has a decimal comma", decimal};
   const std::string thousands = with_number(written, number, without(text, ','));
@@ -100,13 +100,13 @@ Advice one_comma(const Written& written, const CommaNumber& number, const std::s
 }
 
 /// Whether a fraction's slash stands after token `i`.
-bool slash_follows(const Written& written, std::size_t i) {
+bool slash_follows(const WrittenLength& written, std::size_t i) {
   return written.at(i + 1) == '/' || (written.at(i + 1) == ' ' && written.at(i + 2) == '/');
 }
 
 }  // namespace
 
-Ruling hexadecimal(const Written& written) {
+Ruling hexadecimal(const WrittenLength& written) {
   const bool hexadecimal =
       written.find("dw") == 0 && written.word(0) == "0" && small_letters(written.word(1))[0] == 'x';
   if (!hexadecimal) return {};
@@ -114,7 +114,7 @@ Ruling hexadecimal(const Written& written) {
 }
 
 /// "1e3", "2.5E-1 mm".
-Ruling exponent(const Written& written) {
+Ruling exponent(const WrittenLength& written) {
   const std::size_t e = written.find("dw") + 1;
   if (e == 0 || small_letters(written.word(e)) != "e") return {};
   const bool minus = written.word(e + 1) == "-";
@@ -130,12 +130,13 @@ Ruling exponent(const Written& written) {
   return advice;
 }
 
-Ruling comma(const Written& written) {
+Ruling comma(const WrittenLength& written) {
   const std::size_t comma = written.find(",");
-  if (comma == Written::kNone) return {};
+  if (comma == WrittenLength::kNone) return {};
   const CommaNumber number = comma_number(written, comma);
   if (number.group_sizes.back() == 0) {
-    const bool list = written.at(comma - 1) == 'd' && written.find("d", comma) != Written::kNone;
+    const bool list =
+        written.at(comma - 1) == 'd' && written.find("d", comma) != WrittenLength::kNone;
     return Advice{"a comma has no place there", list ? "" : written.with(comma, 1, "")};
   }
   const std::string text = written.text(number.first, number.end);
@@ -152,7 +153,7 @@ Ruling comma(const Written& written) {
 }
 
 /// "1 250 mm", "1'000 mm", "1_000 mm".
-Ruling parted_thousands(const Written& written) {
+Ruling parted_thousands(const WrittenLength& written) {
   for (std::size_t i = 0; i + 2 < written.tokens.size(); ++i) {
     const bool numbers = written.at(i) == 'd' && written.at(i + 2) == 'd';
     if (!numbers || written.at(i - 1) == '/' || slash_follows(written, i + 2)) continue;
@@ -169,7 +170,7 @@ Ruling parted_thousands(const Written& written) {
   return {};
 }
 
-Ruling leading_zero(const Written& written) {
+Ruling leading_zero(const WrittenLength& written) {
   std::string stripped;
   bool found = false;
   for (std::size_t i = 0; i < written.tokens.size(); ++i) {
@@ -182,14 +183,14 @@ Ruling leading_zero(const Written& written) {
   }
   if (!found) return {};
   const std::size_t inches = written.find("'d\"");
-  if (inches != Written::kNone && written.word(inches + 1).size() == 3)
+  if (inches != WrittenLength::kNone && written.word(inches + 1).size() == 3)
     return Advice{"a number has no leading zero (or the apostrophe parts thousands)"};
   return Advice{"a number has no leading zero", stripped};
 }
 
 /// The text with its overlong decimals, token `at`, rounded to nine, such as a program leaves
 /// behind: 930.3000000000001. Empty where they round up to a whole.
-std::string with_nine_decimals(const Written& written, std::size_t at) {
+std::string with_nine_decimals(const WrittenLength& written, std::size_t at) {
   constexpr std::size_t kMost = 9;
   const std::string_view digits = written.word(at);
   std::string rounded(digits.substr(0, kMost));
@@ -203,7 +204,7 @@ std::string with_nine_decimals(const Written& written, std::size_t at) {
   return rounded.empty() ? written.with(at - 1, 2, "") : written.with(at, 1, rounded);
 }
 
-Ruling too_many_digits(const Written& written) {
+Ruling too_many_digits(const WrittenLength& written) {
   for (std::size_t i = 0; i < written.tokens.size(); ++i) {
     if (written.at(i) != 'd') continue;
     const bool after_point = i > 0 && written.at(i - 1) == '.';

@@ -11,7 +11,7 @@ bool is_month(std::string_view word) {
 
 }  // namespace
 
-Ruling sign(const Written& written) {
+Ruling sign(const WrittenLength& written) {
   const char32_t first = written.tokens[0].character;
   const bool minus = first == '-' || first == 0x2212 || (first >= 0x2012 && first <= 0x2015);
   const char next = written.at(written.at(1) == ' ' ? 2 : 1);
@@ -22,20 +22,20 @@ Ruling sign(const Written& written) {
   return Advice{"a length has no sign; it is never below 0", zero ? unsigned_text : ""};
 }
 
-Ruling no_number(const Written& written) {
-  if (written.shape.find_first_of("dv") != Written::kNone) return {};
-  if (written.shape.find_first_not_of("-+w?") == Written::kNone)
+Ruling no_number(const WrittenLength& written) {
+  if (written.shape.find_first_of("dv") != WrittenLength::kNone) return {};
+  if (written.shape.find_first_not_of("-+w?") == WrittenLength::kNone)
     for (const Token& token : written.tokens)
       if (one_of(small_letters(token.text), {"nan", "inf", "infinity", "null", "true", "false"}))
         return Advice{quoted(token.text) + " is not a number"};
-  if (written.find_unit() != Written::kNone &&
-      written.shape.find_first_not_of("u'\"") == Written::kNone)
+  if (written.find_unit() != WrittenLength::kNone &&
+      written.shape.find_first_not_of("u'\"") == WrittenLength::kNone)
     return Advice{std::string("it has a unit but no number; ") + kExamples};
   return Advice{std::string("there is no number in it; ") + kExamples};
 }
 
 /// "2-Jan", "2024-01-02", "1/2/2024".
-Ruling a_date(const Written& written) {
+Ruling a_date(const WrittenLength& written) {
   const Advice date{"it is a date, as spreadsheets make of fractions; write the fraction again"};
   for (const std::string_view shape : {"d-w", "w-d", "d-d-d", "d/d/d"}) {
     if (written.shape.substr(0, shape.size()) != shape) continue;
@@ -46,7 +46,7 @@ Ruling a_date(const Written& written) {
   return {};
 }
 
-Ruling something_before(const Written& written) {
+Ruling something_before(const WrittenLength& written) {
   const std::string_view first = written.word(0);
   const std::string rest = written.text(1);
   if (first == "=") return Advice{"it begins like a spreadsheet formula", rest};
@@ -60,8 +60,9 @@ Ruling something_before(const Written& written) {
 }
 
 /// A second size, a range, a tolerance, a sum.
-Ruling more_than_one(const Written& written) {
-  if (written.find("d..d") != Written::kNone) return Advice{"it is a range; one length is wanted"};
+Ruling more_than_one(const WrittenLength& written) {
+  if (written.find("d..d") != WrittenLength::kNone)
+    return Advice{"it is a range; one length is wanted"};
   for (std::size_t i = 1; i < written.tokens.size(); ++i) {
     const std::string word = small_letters(written.word(i));
     if (one_of(word, {"x", "by", "×"})) return Advice{"it is two sizes; one length is wanted"};

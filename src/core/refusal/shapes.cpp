@@ -78,10 +78,10 @@ constexpr WrongShape kWrongShapes[] = {
 
 }  // namespace
 
-Ruling wrong_shape(const Written& written) {
+Ruling wrong_shape(const WrittenLength& written) {
   for (const WrongShape& wrong : kWrongShapes) {
     const std::size_t start = written.find(wrong.shape);
-    if (start == Written::kNone) continue;
+    if (start == WrittenLength::kNone) continue;
     Advice advice{std::string(wrong.why)};
     if (wrong.count > 0)
       advice.proposal = written.with(start + wrong.at, wrong.count, wrong.instead);
@@ -90,7 +90,7 @@ Ruling wrong_shape(const Written& written) {
   return {};
 }
 
-Ruling no_decimals(const Written& written) {
+Ruling no_decimals(const WrittenLength& written) {
   if (written.at(0) == '.' && written.at(1) != 'd') return Advice{kNoDecimals};
   const std::size_t last = written.shape.size() - 1;
   if (written.at(last) != '.' || written.at(last - 1) != 'd') return {};
@@ -98,9 +98,9 @@ Ruling no_decimals(const Written& written) {
 }
 
 /// "2-3 in", "6-8".
-Ruling hyphenated_numbers(const Written& written) {
+Ruling hyphenated_numbers(const WrittenLength& written) {
   const std::size_t start = written.find("d-d");
-  if (start == Written::kNone || written.at(start + 3) == '/') return {};
+  if (start == WrittenLength::kNone || written.at(start + 3) == '/') return {};
   const std::string feet =
       std::string(written.word(start)) + " ft " + std::string(written.word(start + 2)) + " in";
   const bool as_feet = written.at(start + 3) != '-' && length_written(feet, written.bare);

@@ -39,7 +39,7 @@ constexpr OtherUnit kOtherUnits[] = {
 };
 
 /// The number before unit `i` with a unit that is read; empty when that does not come out even.
-std::string converted(const Written& written, std::size_t i, const OtherUnit& unit) {
+std::string converted(const WrittenLength& written, std::size_t i, const OtherUnit& unit) {
   constexpr std::size_t kMostDecimals = 3;  // so that the number is whole steps of a millimetre
   const bool fine = written.at(1) == '.' && written.word(2).size() > kMostDecimals;
   if (fine || written.shape.find_first_not_of("d. ") < i) return {};
@@ -52,7 +52,7 @@ std::string converted(const Written& written, std::size_t i, const OtherUnit& un
 }
 
 /// The end of a unit with what may stand between it and the next number.
-std::size_t past_unit(const Written& written, std::size_t unit) {
+std::size_t past_unit(const WrittenLength& written, std::size_t unit) {
   std::size_t i = unit + 1;
   while (written.at(i) == '.' || written.at(i) == ' ' || written.at(i) == '-')
     ++i;
@@ -103,7 +103,7 @@ Advice two_parts(const Part& first, const Part& second) {
 }
 
 /// The part from token `from` to its unit, if it reads as a length.
-std::optional<Part> part(const Written& written, std::size_t from, std::size_t unit) {
+std::optional<Part> part(const WrittenLength& written, std::size_t from, std::size_t unit) {
   const std::string text = written.text(from, unit + 1);
   const auto length = length_written(text, written.bare);
   if (!length) return {};
@@ -112,9 +112,9 @@ std::optional<Part> part(const Written& written, std::size_t from, std::size_t u
 
 }  // namespace
 
-Ruling unknown_word(const Written& written) {
+Ruling unknown_word(const WrittenLength& written) {
   const std::size_t i = written.find("w");
-  if (i == Written::kNone) return {};
+  if (i == WrittenLength::kNone) return {};
   const std::string_view word = written.word(i);
   const std::string small = small_letters(word);
   const std::string why = quoted(word) + " is not a unit that is read here";
@@ -132,18 +132,18 @@ Ruling unknown_word(const Written& written) {
 }
 
 /// "mm 70".
-Ruling unit_first(const Written& written) {
+Ruling unit_first(const WrittenLength& written) {
   if (written.at(0) != 'u') return {};
   Advice advice{"the unit stands before the number"};
-  if (written.at(1) == ' ' && written.find_unit(1) == Written::kNone)
+  if (written.at(1) == ' ' && written.find_unit(1) == WrittenLength::kNone)
     advice.proposal = written.text(1) + ' ' + std::string(written.word(0));
   return advice;
 }
 
 /// "mm2", "ft2"; not "6ft8".
-Ruling area(const Written& written) {
+Ruling area(const WrittenLength& written) {
   const std::size_t i = written.find("ud");
-  if (i == Written::kNone || written.find_unit(i + 1) != Written::kNone) return {};
+  if (i == WrittenLength::kNone || written.find_unit(i + 1) != WrittenLength::kNone) return {};
   const bool inches =
       unit_steps(written.tokens[i]) == kFoot && !one_of(written.word(i + 1), {"2", "3"});
   if (inches) return {};
@@ -151,15 +151,15 @@ Ruling area(const Written& written) {
 }
 
 /// "6'8", "6 ft 8 1/2"; "6' 8\" 1/2".
-Ruling after_last_unit(const Written& written) {
+Ruling after_last_unit(const WrittenLength& written) {
   const std::size_t last = written.shape.find_last_of("u'\"");
-  if (last == Written::kNone) return {};
+  if (last == WrittenLength::kNone) return {};
   const std::size_t rest = past_unit(written, last);
   if (written.at(rest) != 'd' && written.at(rest) != 'v' && written.at(rest) != '.') return {};
   if (unit_steps(written.tokens[last]) == kFoot)
     return Advice{"the inches need their mark",
                   written.text() + (written.at(last) == '\'' ? "\"" : " in")};
-  if (written.find("/", rest) == Written::kNone && written.at(rest) != 'v')
+  if (written.find("/", rest) == WrittenLength::kNone && written.at(rest) != 'v')
     return Advice{"there is a number after the unit"};
   std::string unit = written.at(last) == 'u' ? " " : "";
   unit += written.word(last);
@@ -167,11 +167,11 @@ Ruling after_last_unit(const Written& written) {
                 written.text(0, last) + ' ' + written.text(rest) + unit};
 }
 
-Ruling two_units(const Written& written) {
+Ruling two_units(const WrittenLength& written) {
   const std::size_t first = written.find_unit();
-  if (first == Written::kNone) return {};
+  if (first == WrittenLength::kNone) return {};
   const std::size_t second = written.find_unit(first + 1);
-  if (second == Written::kNone) return {};
+  if (second == WrittenLength::kNone) return {};
   const std::size_t start = past_unit(written, first);
   const bool same = unit_steps(written.tokens[first]) == unit_steps(written.tokens[second]);
   if (start == second)
@@ -182,9 +182,9 @@ Ruling two_units(const Written& written) {
   return Advice{"it is more than one length"};
 }
 
-Ruling full_stop(const Written& written) {
+Ruling full_stop(const WrittenLength& written) {
   const std::size_t i = written.shape.rfind("u.");
-  if (i == Written::kNone) return {};
+  if (i == WrittenLength::kNone) return {};
   const bool two = written.at(i + 2) == '.';
   return Advice{
       two ? "there are two full stops after the unit" : "there is a full stop after the unit",

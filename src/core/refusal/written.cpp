@@ -4,7 +4,8 @@
 
 namespace haunch {
 
-Written::Written(std::string_view text, Unit bare_unit) : bare(bare_unit), empty(text.empty()) {
+WrittenLength::WrittenLength(std::string_view text, Unit bare_unit)
+    : bare(bare_unit), empty(text.empty()) {
   for (Token token = first_token(text); token.kind != TokenKind::end; token = first_token(text)) {
     text.remove_prefix(token.text.size());
     if (token.kind == TokenKind::blank && (tokens.empty() || text.empty())) continue;
@@ -14,14 +15,15 @@ Written::Written(std::string_view text, Unit bare_unit) : bare(bare_unit), empty
   }
 }
 
-std::string Written::text(std::size_t from, std::size_t to) const {
+std::string WrittenLength::text(std::size_t from, std::size_t to) const {
   std::string joined;
   for (std::size_t i = from; i < std::min(to, tokens.size()); ++i)
     joined += tokens[i].kind == TokenKind::blank ? std::string_view(" ") : tokens[i].text;
   return joined;
 }
 
-std::string Written::with(std::size_t first, std::size_t count, std::string_view instead) const {
+std::string WrittenLength::with(std::size_t first, std::size_t count,
+                                std::string_view instead) const {
   return text(0, first) + std::string(instead) + text(first + count);
 }
 

@@ -13,11 +13,11 @@ namespace haunch {
 
 /// A text in tokens, without the blanks around it. Its shape is a letter for each token
 /// (TokenKind), with 'u' for a word that is a unit: "4 3/8 inches" has the shape "d d/d u".
-class Written {
+class WrittenLength {
  public:
   static constexpr std::size_t kNone = std::string::npos;
 
-  Written(std::string_view text, Unit bare_unit);
+  WrittenLength(std::string_view text, Unit bare_unit);
 
   /// What kind of token is at `i`, as in the shape; '$' beyond either end.
   char at(std::size_t i) const { return i < shape.size() ? shape[i] : '$'; }
