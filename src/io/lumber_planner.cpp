@@ -36,7 +36,7 @@ using Way = LumberWay;
 
 /// Rough parts are sawn to whole millimetres or sixteenths, upwards.
 Length rough_step(Unit unit) {
-  return unit == Unit::mm ? Length::from_mm(1) : Length::from_inch_parts(1, 16);
+  return lumber::usual_strips(unit).step;
 }
 
 /// What plans are best by, in order; less is better.

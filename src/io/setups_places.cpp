@@ -4,9 +4,9 @@
 #include <tuple>
 #include <utility>
 
+#include "bodies.h"
 #include "datum.h"
 #include "machine_sets.h"
-#include "polyhedron.h"
 
 namespace haunch {
 namespace {
@@ -20,13 +20,6 @@ std::string place_text(const Piece& piece, const Run& run, const LengthPrinter& 
   std::string text = lengths.one(run.near);
   if (run.far) text += " to " + lengths.one(*run.far);
   return text;
-}
-
-std::vector<Box> bodies_of(const Feature& feature) {
-  std::vector<Box> bodies = feature.cuts;
-  for (const Prism& prism : feature.prisms)
-    bodies.push_back(bounds_of(prism));
-  return bodies;
 }
 
 /// Which end of its piece a run in a face is at that is told across it, as sockets are; nothing of

@@ -5,6 +5,7 @@
 #include <set>
 #include <utility>
 
+#include "glue_up.h"
 #include "value_reader.h"
 
 namespace haunch {
@@ -537,8 +538,8 @@ StockFile usual_stock_file(Unit unit) {
   sawing.offcut_length = size(300'000, 12, 1);
   sawing.offcut_width = size(50'000, 2, 1);
   sawing.allowances = lumber::usual_allowances(unit);
-  sawing.strip_limit = size(150'000, 6, 1);
-  sawing.jointing = size(3000, 1, 8);
+  sawing.strip_limit = lumber::usual_strips(unit).widest;
+  sawing.jointing = lumber::usual_strips(unit).jointing;
   const char* middle = "from the middle of what handbooks print, which differ";
   file.assumed = {
       {"kerf", sawing.kerf, "a full-kerf table-saw blade, as saw references agree"},

@@ -15,6 +15,13 @@ Length jointed_width(Length wanted, std::size_t count) {
 
 }  // namespace
 
+StripRule usual_strips(Unit unit) {
+  if (unit == Unit::inch)
+    return {Length::from_inch_parts(6), Length::from_inch_parts(1, 8),
+            Length::from_inch_parts(1, 16)};
+  return {Length::from_mm(150), Length::from_mm(3), Length::from_mm(1)};
+}
+
 Length strip_width(Length wanted, std::size_t count, const StripRule& rule) {
   return -floor_multiple(-(jointed_width(wanted, count) + rule.jointing * 2), rule.step);
 }

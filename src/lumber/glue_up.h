@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "haunch/length.h"
+#include "haunch/length_text.h"
 
 namespace haunch::lumber {
 
@@ -14,6 +15,9 @@ struct StripRule {
   Length jointing;  // taken off each edge
   Length step;      // strips are sawn to whole multiples of it; > 0
 };
+
+/// To 150 mm, 6 in, in whole millimetres or sixteenths; 3 mm, 1/8 in off each edge.
+StripRule usual_strips(Unit unit);
 
 /// Strips of equal width for one wide part.
 struct Strips {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bodies.h"
 #include "polyhedron.h"
 
 namespace haunch {
@@ -26,11 +27,8 @@ bool lies_at(const Box& body, const Run& run) {
 
 /// Round all that the run makes of its feature.
 std::optional<Box> made_by(const Feature& feature, const Run& run) {
-  std::vector<Box> bodies = feature.cuts;
-  for (const Prism& prism : feature.prisms)
-    bodies.push_back(bounds_of(prism));
   std::optional<Box> all;
-  for (const Box& body : bodies)
+  for (const Box& body : bodies_of(feature))
     if (lies_at(body, run)) all = all ? around(*all, body) : body;
   return all;
 }

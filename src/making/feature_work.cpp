@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bodies.h"
 #include "lines.h"
 #include "own_axes.h"
 #include "polyhedron.h"
@@ -10,10 +11,8 @@ namespace haunch {
 namespace {
 
 /// What is run by itself: of most features all of it.
-std::vector<Box> bodies_of(const Feature& feature) {
-  std::vector<Box> bodies = feature.cuts;
-  for (const Prism& prism : feature.prisms)
-    bodies.push_back(bounds_of(prism));
+std::vector<Box> run_by_itself(const Feature& feature) {
+  std::vector<Box> bodies = bodies_of(feature);
   if (feature.kind == FeatureKind::haunching || feature.kind == FeatureKind::lip_rebate ||
       feature.kind == FeatureKind::mitre || feature.kind == FeatureKind::shelf_pin_holes)
     return bodies;
@@ -78,7 +77,7 @@ class FeatureWork {
     Operation setting{feature.kind};
     for (const NamedSize& size : feature.sizes)
       if (!is_place(feature, size.name)) setting.settings.push_back(size);
-    for (const Box& body : bodies_of(feature)) {
+    for (const Box& body : run_by_itself(feature)) {
       const std::size_t into = way_in(wood_, piece_, feature, body);
       const std::size_t along = across_axes(into).u;
       Run run{number_,

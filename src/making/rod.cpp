@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "bodies.h"
 #include "lines.h"
 #include "own_axes.h"
 #include "polyhedron.h"
@@ -385,13 +386,6 @@ class RodMaker {
       if (at_high && !at_low) left.high = std::min(left.high, body.low[own]);
     }
     put_ends(run.piece, left, {what, what}, {});
-  }
-
-  static std::vector<Box> bodies_of(const Feature& feature) {
-    std::vector<Box> bodies = feature.cuts;
-    for (const Prism& prism : feature.prisms)
-      bodies.push_back(bounds_of(prism));
-    return bodies;
   }
 
   const Assembly& wood_;

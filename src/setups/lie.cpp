@@ -2,10 +2,10 @@
 
 #include <algorithm>
 
+#include "bodies.h"
 #include "datum.h"
 #include "lines.h"
 #include "own_axes.h"
-#include "polyhedron.h"
 
 namespace haunch {
 namespace {
@@ -43,9 +43,7 @@ WorkedSide side_along(const Piece& piece, Axis axis, bool high) {
 
 /// The edge that the middle of a feature, or its nearer side, lies so far from.
 WorkedSide edge_at(const Piece& piece, const Feature& feature, Length distance) {
-  std::vector<Box> bodies = feature.cuts;
-  for (const Prism& prism : feature.prisms)
-    bodies.push_back(bounds_of(prism));
+  const std::vector<Box> bodies = bodies_of(feature);
   const bool from_high = std::any_of(bodies.begin(), bodies.end(), [&](const Box& body) {
     const Length middle = body.low[1] + floor_half(body.extent(1));
     return piece.blank[1] - middle == distance || piece.blank[1] - body.high[1] == distance;

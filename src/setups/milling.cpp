@@ -29,10 +29,10 @@ class PieceMilling {
   /// thick, so that the second milling takes their steps away too (Noyes 1910 surfaces after
   /// glueing).
   void solid() {
-    const Triple over{up(size_[0] + rule_.allowances.length, rule_.step),
-                      up(size_[1] + rule_.allowances.width, rule_.step),
+    const Triple over{up(size_[0] + rule_.allowances.length, rule_.strips.step),
+                      up(size_[1] + rule_.allowances.width, rule_.strips.step),
                       up(size_[2] + rule_.allowances.face, rule_.step_through)};
-    const Length widest = piece_.role == Role::panel ? rule_.widest_strip : rule_.widest_board;
+    const Length widest = piece_.role == Role::panel ? rule_.strips.widest : rule_.widest_board;
     const bool glued = over[1] > widest;
     first_milling({over[0], glued ? strip_width(over[1], widest) : over[1], over[2]});
     if (glued)
@@ -77,8 +77,9 @@ class PieceMilling {
 
   /// Of the fewest that make it up.
   Length strip_width(Length wanted, Length widest) const {
-    const lumber::StripRule rule{widest, rule_.jointing, rule_.step};
-    const auto strips = lumber::strips_for(wanted, rule, widest + rule_.jointing * 2);
+    lumber::StripRule rule = rule_.strips;
+    rule.widest = widest;
+    const auto strips = lumber::strips_for(wanted, rule, widest + rule.jointing * 2);
     return strips ? strips->width : wanted;
   }
 
@@ -105,11 +106,8 @@ class PieceMilling {
 
 MillingRule usual_milling(Unit unit) {
   const bool mm = unit == Unit::mm;
-  return {lumber::usual_allowances(unit),
-          mm ? Length::from_mm(150) : Length::from_inch_parts(6),
+  return {lumber::usual_allowances(unit), lumber::usual_strips(unit),
           mm ? Length::from_mm(250) : Length::from_inch_parts(10),
-          mm ? Length::from_mm(3) : Length::from_inch_parts(1, 8),
-          mm ? Length::from_mm(1) : Length::from_inch_parts(1, 16),
           mm ? Length::from_mm_thousandths(500) : Length::from_inch_parts(1, 32)};
 }
 

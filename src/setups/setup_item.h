@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "assembly_order.h"
+#include "glue_up.h"
 #include "making.h"
 #include "rough.h"
 
@@ -15,11 +16,10 @@ namespace haunch {
 /// How a shop saws and mills: what it leaves on, and what it gives wood to come to rest.
 struct MillingRule {
   lumber::Allowances allowances;
-  Length widest_strip;        // of a panel: wider ones are glued up, so that they stay flat
-  Length widest_board;        // that is to be had: all that is wider is glued up
-  Length jointing;            // off each edge of a strip
-  Length step, step_through;  // sizes over are whole numbers of it; the same of thicknesses
-  int rest_days = 1;          // between first and second milling
+  lumber::StripRule strips;  // of panels: wider ones are glued up, so that they stay flat
+  Length widest_board;       // that is to be had: all that is wider is glued up
+  Length step_through;  // thicknesses over are whole numbers of it, all else of the strips' step
+  int rest_days = 1;    // between first and second milling
 };
 
 /// 25, 6 and 2.5 mm a face over, or inches as much. Panels of strips to 150 mm, 6 in, all else of
