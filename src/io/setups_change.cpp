@@ -18,7 +18,13 @@ SetupTold setup_told(const SetupsReport& report, const Setup& setup) {
                  report.cutter_name(setup),
                  report.holding_name(setup),
                  setup.passes,
+                 {},
+                 {},
                  {}};
+  if (setup.first_piece && setup.first_piece->least && setup.first_piece->most) {
+    told.under = setup.first_piece->wanted - *setup.first_piece->least;
+    told.over = *setup.first_piece->most - setup.first_piece->wanted;
+  }
   for (const SetupPiece& piece : setup.pieces) {
     const std::string& mark = report.piece_of(piece).mark;
     add_once(told.marks,
@@ -34,6 +40,8 @@ Changes changes_of(const SetupTold& was, const SetupTold& is) {
   changes.add("cutter", was.cutter, is.cutter);
   changes.add("held", was.holding, is.holding);
   changes.add("passes", std::to_string(was.passes), std::to_string(is.passes));
+  changes.add("under_on_first_piece", was.under, is.under);
+  changes.add("over_on_first_piece", was.over, is.over);
   return changes;
 }
 

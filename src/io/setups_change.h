@@ -14,7 +14,8 @@ struct SetupTold {
   std::vector<NamedSize> settings;
   std::string machine, cutter, holding;  // names; empty: nothing is told of it
   int passes = 1;
-  std::vector<std::string> marks;  // "C"; of several items "K1/C"
+  std::vector<std::string> marks;     // "C"; of several items "K1/C"
+  std::optional<Length> under, over;  // by how much its first piece may be off what is wanted
 };
 
 /// One that comes, goes, or becomes another for all that was run on it.

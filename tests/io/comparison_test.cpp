@@ -210,6 +210,15 @@ TEST_CASE("In inches figures are fractions; what is less than a 64th is still to
   CHECK(tells(fine, "16 → 16 +0.002 wide (+0.002)"));
 }
 
+TEST_CASE("A set-up whose first piece is held to other limits is another") {
+  const auto within = [](std::string_view off) {
+    return bare_house_mm(R"("tolerance": {"tenon_thickness": )" + std::string(off) + "}");
+  };
+  const SetupsChange stricter = both(within("0.2"), within("0.1")).setups;
+  REQUIRE(stricter.changed.size() == 1);
+  CHECK(stricter.changed.front().operation == "tenon");
+}
+
 TEST_CASE("Set-ups stay but for what is cut to another size; those become others") {
   const SetupsChange wider = both(door(930), door(950)).setups;
   CHECK(wider.setups.was == wider.setups.is);
