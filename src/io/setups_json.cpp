@@ -129,6 +129,7 @@ struct JsonObject<SetupPieceTold> : JsonObjectDefaults {
       {"places", [](auto& it) { return it.places(); }},
       {"lies", [](auto& it) { return it.lie(); }},
       {"both_faces", [](auto& it) { return only_if(it.piece.both_faces, true); }},
+      {"strips", [](auto& it) { return only_if(it.piece.strips > 1, it.piece.strips); }},
       {"horn", [](auto& it) { return only_if(it.piece.horn > Length(), it.piece.horn); }},
       {"second_face", [](auto& it) { return it.piece.second_face; }},
       {"findings", [](auto& it) { return if_any(it.piece.findings); }}};

@@ -120,8 +120,12 @@ class SetupsPage {
   std::string marks_of_all(const Setup& setup) const {
     std::vector<std::string> marks;
     for (const SetupPiece& piece : setup.pieces)
-      add_once(marks, mark_of(piece));
+      add_once(marks, mark_of(piece) + (piece.strips > 1 ? strips_text(piece.strips) : ""));
     return joined(marks);
+  }
+
+  static std::string strips_text(std::size_t strips) {
+    return " (" + std::to_string(strips) + " strips)";
   }
 
   /// "A"; of several items "K1/A", of several alike of one "K1/A x3".

@@ -34,7 +34,8 @@ class PieceMilling {
                       up(size_[2] + rule_.allowances.face, rule_.step_through)};
     const Length widest = piece_.role == Role::panel ? rule_.strips.widest : rule_.widest_board;
     const bool glued = over[1] > widest;
-    first_milling({over[0], glued ? strip_width(over[1], widest) : over[1], over[2]});
+    const lumber::Strips strips = glued ? strips_of(over[1], widest) : lumber::Strips{1, over[1]};
+    first_milling({over[0], strips.width, over[2]}, strips.count);
     if (glued)
       add(Step::boards_together, Process::glue, {{SizeName::width, over[1]}}, over);
     else
@@ -68,19 +69,23 @@ class PieceMilling {
  private:
   static Length up(Length size, Length step) { return -floor_multiple(-size, step); }
 
-  void first_milling(const Triple& over) {
+  /// Of the piece, or of each of the strips that it is glued up of.
+  void first_milling(const Triple& over, std::size_t strips) {
+    const std::size_t first = tasks_.size();
     add(Step::length_over, Process::crosscut, {{SizeName::length, over[0]}}, over);
     add(Step::width_over, Process::rip, {{SizeName::width, over[1]}}, over);
     add(Step::face_and_edge_over, Process::surface, {}, over);
     add(Step::thickness_over, Process::thickness, {{SizeName::thickness, over[2]}}, over);
+    for (std::size_t task = first; task < tasks_.size(); ++task)
+      tasks_[task].strips = strips;
   }
 
-  /// Of the fewest that make it up.
-  Length strip_width(Length wanted, Length widest) const {
+  /// The fewest that make it up.
+  lumber::Strips strips_of(Length wanted, Length widest) const {
     lumber::StripRule rule = rule_.strips;
     rule.widest = widest;
-    const auto strips = lumber::strips_for(wanted, rule, widest + rule.jointing * 2);
-    return strips ? strips->width : wanted;
+    return lumber::strips_for(wanted, rule, widest + rule.jointing * 2)
+        .value_or(lumber::Strips{1, wanted});
   }
 
   void add(Step step, Process process, std::vector<NamedSize> settings, const Triple& size) {

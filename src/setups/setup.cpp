@@ -92,6 +92,7 @@ class Planning {
     SetupPiece piece{task.of,           task.features,           task.goes_on_with,
                      task.setting.runs, task.setting.both_faces, {}};
     if (task.step == Step::cut) piece.horn = items_[task.of.item].wood->pieces[task.of.piece].horn;
+    piece.strips = task.strips;
     piece.findings = grouping_.ways[number].findings;
     return piece;
   }

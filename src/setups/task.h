@@ -63,7 +63,8 @@ struct Task {
   Operation setting = {};  // its runs are those of this piece
   Triple size = {};        // of the piece as it comes to the machine
   Step step = Step::cut;
-  std::size_t group = 0;  // of what is glued up: which group of its item's
+  std::size_t strips = 1;  // that it is of, until they are glued together
+  std::size_t group = 0;   // of what is glued up: which group of its item's
 
   /// Where the work comes in; of sawing and milling, that has no runs, nothing to speak of.
   WorkedSide side() const {

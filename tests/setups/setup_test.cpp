@@ -130,6 +130,10 @@ TEST_CASE("A panel wider than a board is glued up of strips before it is milled 
     return size_of(setup->settings, SizeName::width) == mm(115) &&
            marks_in(report, *setup).contains("H");
   }));
+  for (const Setup* setup : ripped)
+    for (const SetupPiece& piece : setup->pieces)
+      CHECK(piece.strips == (report.piece_of(piece).role == Role::panel ? 3 : 1));
+  CHECK(glued.pieces.front().strips == 1);
 }
 
 TEST_CASE(
