@@ -23,10 +23,13 @@ enum class Goes {
   with_moisture,
   with_trial,
   with_lumber,
+  with_stock,
+  with_stages,
   with_check,
   with_paper,
   with_labels,
-  with_compare
+  with_compare,
+  with_quote
 };
 
 struct CommandRow {
@@ -130,6 +133,26 @@ inline constexpr CommandRow kCommands[] = {
      "OLD NEW",
      "what another size changes: pieces, joints, set-ups, checks",
      {"haunch compare side-door.json wider.json", "haunch compare old/ new/ --same -q"}},
+    {"draw",
+     Command::draw,
+     "SPEC…",
+     "drawings to scale: each side with its sizes, sections through the joints, and those that "
+     "need it taken apart; an SVG, or a folder with one a sheet",
+     {"haunch draw side-door.json -o side-door.svg",
+      "haunch draw orders/ --paper letter -o drawings"}},
+    {"book",
+     Command::book,
+     "SPEC…",
+     "one HTML file of a whole order: drawings, short sheets, set-ups, rods, lumber, seasons, "
+     "checks and labels",
+     {"haunch book side-door.json -o side-door.html",
+      "haunch book orders/ --stock stock.csv -o order.html"}},
+    {"quote",
+     Command::quote,
+     "SPEC…",
+     "hours, cost and price of an order: --rates FILE",
+     {"haunch quote side-door.json --rates rates.json",
+      "haunch quote orders/ --rates rates.json --for customer --format html -o quote.html"}},
     {"solids",
      Command::solids,
      "SPEC…",
@@ -170,13 +193,14 @@ struct OptionRow {
 inline constexpr OptionRow kOptions[] = {
     {"--format", "table|json|csv", Goes::with_tables,
      "how the result is written; table by default. CSV is one table a command, of sheet the cut "
-     "list; of rod svg too, of labels html"},
+     "list; of rod and lumber svg too, of labels and quote html"},
     {"--units", "mm|in", Goes::with_specs, "the unit of the result; else that of the spec"},
     {"--shop", "FILE", Goes::with_shop,
      "the shop's own defaults: any key of a spec but opening, id, quantity and note; and cutters. "
      "Else the file that HAUNCH_SHOP names, else the shop.json beside each spec; none takes none"},
     {"-o,--output", "FILE", Goes::with_any,
-     "write to FILE, whole or not at all; - for standard output; of solids a new folder"},
+     "write to FILE, whole or not at all; - for standard output; of solids, and of draw without "
+     ".svg, a new folder"},
     {"--with", "KEY=VALUE", Goes::with_input,
      "set a key of every spec for this run, as often as is wanted: --with clearance.foot=6; KEY= "
      "leaves it out"},
@@ -209,21 +233,23 @@ inline constexpr OptionRow kOptions[] = {
     {"--mortise-face", "T", Goes::with_trial, ""},
     {"--mortise-depth", "T", Goes::with_trial, ""},
     {"--mortise-stock", "T", Goes::with_trial, ""},
-    {"--stock", "FILE", Goes::with_lumber,
-     "for lumber: boards in hand and for sale, JSON or CSV; without it takings-off only"},
+    {"--stock", "FILE", Goes::with_stock,
+     "boards in hand and for sale, JSON or CSV; without it takings-off only"},
     {"--parts", "FILE", Goes::with_lumber,
      "for lumber: a plain cut list, CSV or JSON, with the parts of specs or alone"},
     {"--prefer", "cost|waste|boards", Goes::with_lumber,
      "what a cutting plan is best by; else cost"},
-    {"--stages", "three|two", Goes::with_lumber,
-     "how often a board is turned on the saw; or a fixed order: crosscut-rip-crosscut, "
-     "rip-crosscut-rip, crosscut-rip, rip-crosscut"},
+    {"--stages", "three|two", Goes::with_stages,
+     "of lumber: how often a board is turned on the saw; or a fixed order: crosscut-rip-crosscut, "
+     "rip-crosscut-rip, crosscut-rip, rip-crosscut. Of quote: the shares in percent that a price "
+     "is "
+     "paid in, as 40,50,10"},
     {"--effort", "N", Goes::with_lumber, "1 to 100: how long a better plan is sought; else 1"},
     {"--seed", "N", Goes::with_lumber, "another seed, another search; else 1"},
     {"--leftover", "FILE", Goes::with_lumber,
      "write the stock that is left, itself a stock file; only with the plan that takes from it"},
     {"--paper", "a4|letter", Goes::with_paper,
-     "the sheets that rods, as svg, and labels, as html, are printed on"},
+     "the sheets that drawings, books, rods as svg and labels as html are printed on"},
     {"--sticker", "WxH", Goes::with_labels,
      "of labels as html: width and height of one sticker, such as \"2 5/8 x 1 in\"; else 70x36. In "
      "millimetres unless --units or the size itself says inches"},
@@ -233,6 +259,19 @@ inline constexpr OptionRow kOptions[] = {
     {"--gap", "WxH", Goes::with_labels, "between stickers, across and down; else 0"},
     {"--order", "NAME", Goes::with_labels, "the order's name, on every label"},
     {"--same", "", Goes::with_compare, "any difference ends with 1, as a check that fails does"},
+    {"--rates", "FILE", Goes::with_quote,
+     "of quote: what the shop's hours and goods cost, as JSON"},
+    {"--variants", "FILE", Goes::with_quote,
+     "of quote: the order again with other keys, side by side: JSON"},
+    {"--quantity", "N,N", Goes::with_quote, "of quote: the order so many times, side by side"},
+    {"--actual", "FILE", Goes::with_quote, "of quote: the hours that earlier jobs took, as CSV"},
+    {"--corrected", "FILE", Goes::with_quote,
+     "of quote: write the rates that come of them to FILE"},
+    {"--for", "customer|shop", Goes::with_quote,
+     "of quote: what a customer sees, without costs, hours and rates; else all"},
+    {"--as", "invoice", Goes::with_quote, "of quote: the customer's bill"},
+    {"--number", "N", Goes::with_quote, "the bill's number"},
+    {"--date", "D", Goes::with_quote, "the day that a quote or bill bears, as 2031-05-17"},
     {"--temperature", "T", Goes::with_moisture, "of the air, in degrees Celsius, for moisture"},
     {"--humidity", "H", Goes::with_moisture, "of the air, in percent, for moisture"},
     {"--fahrenheit", "", Goes::with_moisture, "the temperature is in degrees Fahrenheit"},
@@ -255,7 +294,7 @@ consteval const OptionRow& option_row(std::string_view names) {
 
 /// What tells of all items of an order together.
 constexpr bool is_for_order(Command command) {
-  return command >= Command::setups && command <= Command::compare;
+  return command >= Command::setups && command <= Command::quote;
 }
 
 constexpr bool goes_with(Goes goes, Command command) {
@@ -284,8 +323,15 @@ constexpr bool goes_with(Goes goes, Command command) {
       return is_report;
     case Goes::with_lumber:
       return command == Command::lumber;
+    case Goes::with_stock:
+      return command == Command::lumber || command == Command::book || command == Command::quote;
+    case Goes::with_stages:
+      return command == Command::lumber || command == Command::quote;
+    case Goes::with_quote:
+      return command == Command::quote;
     case Goes::with_paper:
-      return command == Command::rod || command == Command::labels;
+      return command == Command::rod || command == Command::labels || command == Command::draw ||
+             command == Command::book;
     case Goes::with_labels:
       return command == Command::labels;
     case Goes::with_compare:
@@ -293,8 +339,9 @@ constexpr bool goes_with(Goes goes, Command command) {
     case Goes::with_trial:
       return command == Command::trial;
     case Goes::with_tables:
-      return is_report || (command >= Command::species && command < Command::brief_help &&
-                           command != Command::solids);
+      return is_report ||
+             (command >= Command::species && command < Command::brief_help &&
+              command != Command::solids && command != Command::draw && command != Command::book);
     case Goes::with_moisture:
       return command == Command::moisture;
   }
@@ -309,15 +356,20 @@ constexpr std::string_view goes_words(Goes goes) {
       return "trial";
     case Goes::with_lumber:
       return "lumber";
+    case Goes::with_stock:
+      return "lumber, book and quote";
+    case Goes::with_stages:
+      return "lumber and quote";
+    case Goes::with_quote:
+      return "quote";
     case Goes::with_reports:
-      return "sheet, cutlist, joints, check, season, lumber, setups, rod, labels, compare and "
-             "explain";
+      return "what prints lengths of a spec";
     case Goes::with_items:
       return "sheet, cutlist, joints, check and season";
     case Goes::with_check:
       return "check";
     case Goes::with_paper:
-      return "rod and labels";
+      return "draw, book, rod and labels";
     case Goes::with_labels:
       return "labels";
     case Goes::with_compare:

@@ -48,7 +48,11 @@ struct RawOptions {
       effort{option_row("--effort")}, seed{option_row("--seed")}, jobs{option_row("--jobs")},
       input{option_row("--input")}, mended{option_row("--mended")}, parts{option_row("--parts")},
       paper{option_row("--paper")}, sticker{option_row("--sticker")}, order{option_row("--order")},
-      margin{option_row("--margin")}, gap{option_row("--gap")};
+      margin{option_row("--margin")}, gap{option_row("--gap")}, rates{option_row("--rates")},
+      variants{option_row("--variants")}, quantity{option_row("--quantity")},
+      actual{option_row("--actual")}, corrected{option_row("--corrected")},
+      audience{option_row("--for")}, as{option_row("--as")}, number{option_row("--number")},
+      date{option_row("--date")};
   RawValue with{option_row("--with")};  // as often as there are keys
   std::vector<RawValue>
       readings;  // of trial, one for each of its options, given as often as there are readings
@@ -64,10 +68,11 @@ struct RawOptions {
   }
   /// Those that are given once.
   std::vector<RawValue*> single_values() {
-    return {&format, &units,       &csv,      &fraction, &decimals, &color, &output,
-            &shop,   &temperature, &humidity, &joint,    &measured, &stock, &leftover,
-            &prefer, &stages,      &effort,   &seed,     &jobs,     &input, &mended,
-            &parts,  &paper,       &sticker,  &order,    &margin,   &gap};
+    return {&format,      &units,    &csv,    &fraction, &decimals, &color,    &output, &shop,
+            &temperature, &humidity, &joint,  &measured, &stock,    &leftover, &prefer, &stages,
+            &effort,      &seed,     &jobs,   &input,    &mended,   &parts,    &paper,  &sticker,
+            &order,       &margin,   &gap,    &rates,    &variants, &quantity, &actual, &corrected,
+            &audience,    &as,       &number, &date};
   }
   std::vector<RawValue*> values() {
     std::vector<RawValue*> all = single_values();
@@ -190,23 +195,35 @@ std::optional<UsageError> understand_fraction(const RawOptions& raw, View& view)
   return {};
 }
 
-/// Those that a command is written in, in the order of Format.
-std::vector<std::string_view> formats_of(Command command) {
-  std::vector<std::string_view> formats{"table", "json", "csv"};
-  if (command == Command::rod) formats.push_back("svg");
-  if (command == Command::labels) formats.push_back("html");
+struct FormatRow {
+  std::string_view word;
+  Format format;
+};
+
+/// Those that a command is written in.
+std::vector<FormatRow> formats_of(Command command) {
+  std::vector<FormatRow> formats{
+      {"table", Format::table}, {"json", Format::json}, {"csv", Format::csv}};
+  if (command == Command::rod || command == Command::lumber)
+    formats.push_back({"svg", Format::svg});
+  if (command == Command::labels || command == Command::quote)
+    formats.push_back({"html", Format::html});
   return formats;
 }
 
-Format format_of(std::size_t place, Command command) {
-  const bool is_page_of_labels = command == Command::labels && place == 3;
-  return is_page_of_labels ? Format::html : static_cast<Format>(place);
+std::optional<UsageError> understand_format(const RawOptions& raw, Command command, View& view) {
+  const std::vector<FormatRow> formats = formats_of(command);
+  std::vector<std::string_view> words;
+  for (const FormatRow& row : formats)
+    words.push_back(row.word);
+  const auto format = pick("--format", raw.format.value_or("table"), words);
+  if (const auto* error = std::get_if<UsageError>(&format)) return *error;
+  view.format = formats[std::get<std::size_t>(format)].format;
+  return {};
 }
 
 std::optional<UsageError> understand_view(const RawOptions& raw, Command command, View& view) {
-  const auto format = pick("--format", raw.format.value_or("table"), formats_of(command));
-  if (const auto* error = std::get_if<UsageError>(&format)) return *error;
-  view.format = format_of(std::get<std::size_t>(format), command);
+  if (auto error = understand_format(raw, command, view)) return error;
   const auto csv = pick("--csv", raw.csv.value_or("plain"), {"plain", "spreadsheet", "semicolon"});
   if (const auto* error = std::get_if<UsageError>(&csv)) return *error;
   view.csv = static_cast<CsvProfile>(std::get<std::size_t>(csv));
@@ -250,6 +267,7 @@ std::optional<UsageError> understand_lumber(const RawOptions& raw, Invocation& i
   const auto prefer = pick("--prefer", raw.prefer.value_or("cost"), {"cost", "waste", "boards"});
   if (const auto* error = std::get_if<UsageError>(&prefer)) return *error;
   invocation.lumber.prefer = static_cast<lumber::Prefer>(std::get<std::size_t>(prefer));
+  if (invocation.command == Command::quote) return {};
   const auto stages = pick("--stages", raw.stages.value_or("three"),
                            {"three", "crosscut-rip-crosscut", "rip-crosscut-rip", "two",
                             "rip-crosscut", "crosscut-rip"});
@@ -261,6 +279,25 @@ std::optional<UsageError> understand_lumber(const RawOptions& raw, Invocation& i
   const auto seed = whole_option(raw.seed, 0, kMostSeed);
   if (const auto* error = std::get_if<UsageError>(&seed)) return *error;
   invocation.lumber.seed = std::get<std::uint64_t>(seed);
+  return {};
+}
+
+std::optional<UsageError> understand_quote(const RawOptions& raw, Invocation& invocation) {
+  QuoteWishes& quote = invocation.quote;
+  const auto audience = pick("--for", raw.audience.value_or("shop"), {"customer", "shop"});
+  if (const auto* error = std::get_if<UsageError>(&audience)) return *error;
+  const auto as = pick("--as", raw.as.value_or("invoice"), {"invoice"});
+  if (const auto* error = std::get_if<UsageError>(&as)) return *error;
+  quote.audience = raw.audience.value_or("");
+  quote.as = raw.as.value_or("");
+  quote.rates = raw.rates.value_or("");
+  quote.variants = raw.variants.value_or("");
+  quote.quantity = raw.quantity.value_or("");
+  quote.actual = raw.actual.value_or("");
+  quote.corrected = raw.corrected.value_or("");
+  quote.number = raw.number.value_or("");
+  quote.date = raw.date.value_or("");
+  if (invocation.command == Command::quote) quote.stages = raw.stages.value_or("");
   return {};
 }
 
@@ -457,10 +494,11 @@ std::optional<UsageError> understand_options(RawOptions& raw, Invocation& invoca
   if (auto error = value_fault(raw)) return error;
   take_words(raw, invocation);
   if (auto error = understand_color(raw, invocation)) return error;
-  if (auto error = understand_lumber(raw, invocation)) return error;
   if (auto error = understand_jobs(raw, invocation)) return error;
   if (auto error = understand_ways(raw, invocation.ways)) return error;
   if (auto error = understand_command(invocation)) return error;
+  if (auto error = understand_lumber(raw, invocation)) return error;
+  if (auto error = understand_quote(raw, invocation)) return error;
   if (auto error = understand_view(raw, invocation.command, invocation.view)) return error;
   if (auto error = understand_paper(raw, invocation)) return error;
   if (auto error = understand_decimals(raw, invocation)) return error;

@@ -27,6 +27,9 @@ enum class Command {
   rod,
   labels,
   compare,
+  draw,
+  book,
+  quote,
   solids,
   shop,
   explain,
@@ -41,6 +44,14 @@ enum class Command {
 struct GivenReading {
   std::string option;
   std::string value;
+};
+
+/// What is asked of a quote, as written; empty: not given.
+struct QuoteWishes {
+  std::string rates, variants, quantity, actual, corrected;
+  std::string audience;  // "customer" or "shop"
+  std::string as;        // "invoice"
+  std::string number, date, stages;
 };
 
 /// When words stand out on a page.
@@ -60,9 +71,10 @@ struct Invocation {
   std::size_t jobs = 1;  // items worked side by side
   bool fahrenheit = false;
   std::string mended;                 // of check; empty: not given
-  std::string paper, sticker, order;  // of rod and labels; empty: not given
+  std::string paper, sticker, order;  // of what is printed; empty: not given
   std::string margin, gap;            // of labels; empty: not given
-  bool same = false;                  // of compare: any difference is as a check that fails
+  QuoteWishes quote;
+  bool same = false;  // of compare: any difference is as a check that fails
   SourceWays ways;
   bool quiet = false;
   Color color = Color::automatic;

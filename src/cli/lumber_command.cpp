@@ -1,16 +1,11 @@
-#include <fcntl.h>
-
 #include <algorithm>
-#include <cerrno>
 #include <iterator>
 #include <optional>
 #include <utility>
 
 #include "commands.h"
 #include "complaints.h"
-#include "feed.h"
 #include "file_place.h"
-#include "json_reader.h"
 #include "lumber_text.h"
 #include "messages.h"
 #include "order.h"
@@ -19,6 +14,7 @@
 #include "parts_list.h"
 #include "report_page.h"
 #include "single_file.h"
+#include "stock_source.h"
 
 namespace haunch {
 namespace {
@@ -39,11 +35,13 @@ class LumberRun {
     order_.sum_up("no plan is made");
     if (complaints_.status() >= kBadSpec) return complaints_.status();
     const Unit unit =
-        stock_ ? stock_->unit : parts_unit_.value_or(order_.unit().value_or(Unit::mm));
+        stock_ ? stock_->stock.unit : parts_unit_.value_or(order_.unit().value_or(Unit::mm));
+    std::optional<StockFile> stock;
+    if (stock_) stock = std::move(stock_->stock);
     LumberReport report =
-        report_lumber(std::move(parts_), std::move(stock_), unit, invocation_.lumber);
+        report_lumber(std::move(parts_), std::move(stock), unit, invocation_.lumber);
     // Some of what is wrong with the stock shows only with the parts.
-    if (stock_record_ && !complaints_.note(stock_record_->place(report.problems)))
+    if (stock_ && !complaints_.note(stock_->record.place(report.problems)))
       return complaints_.status();
     write(report, invocation_.view.unit.value_or(unit));
     if (!report.unplaced.empty()) complaints_.raise(kCheckFailed);
@@ -51,30 +49,12 @@ class LumberRun {
   }
 
  private:
-  // ---- the stock file
+  // ---- what it is planned from
 
   bool take_stock_file() {
     if (invocation_.stock.empty()) return true;
-    return invocation_.stock.ends_with(".csv") ? take_stock_csv() : take_stock_json();
-  }
-
-  bool take_stock_json() {
-    SingleObject single = read_single(invocation_.stock, "a stock file", false, streams_.in);
-    for (const FileFault& fault : single.faults)
-      complaints_.note(fault);
-    if (!complaints_.note(single.problems) || !single.record) return false;
-    stock_record_ = std::move(single.record);
-    StockReading reading = read_stock(*stock_record_->item);
-    stock_ = std::move(reading.file);
-    return complaints_.note(stock_record_->place(reading.problems)) && stock_;
-  }
-
-  bool take_stock_csv() {
-    stock_record_ = read_table(invocation_.stock, "a stock file");
-    if (!stock_record_) return false;
-    StockReading reading = read_stock_csv(stock_record_->text->text);
-    stock_ = std::move(reading.file);
-    return complaints_.note(stock_record_->place(reading.problems)) && stock_;
+    stock_ = read_stock_file(invocation_.stock, streams_.in, complaints_);
+    return stock_.has_value();
   }
 
   /// A plain cut list, whose parts go with those of the specs.
@@ -83,7 +63,7 @@ class LumberRun {
     std::optional<Record> record;
     PartsReading reading;
     if (invocation_.parts.ends_with(".csv")) {
-      record = read_table(invocation_.parts, "a list of parts");
+      record = read_table(invocation_.parts, "a list of parts", complaints_);
       if (record) reading = read_parts_csv(record->text->text);
     } else {
       SingleObject single = read_single(invocation_.parts, "a list of parts", false, streams_.in);
@@ -99,40 +79,6 @@ class LumberRun {
     for (const LumberPart& part : parts_)
       order_.reserve(part.item);
     return true;
-  }
-
-  /// The text of a table, as a record to place problems by.
-  std::optional<Record> read_table(const std::string& file, const std::string& what) {
-    auto text = table_bytes(file, what);
-    if (!text) return {};
-    Record record;
-    record.source = file;
-    record.text = std::make_shared<SourceText>();
-    record.text->text = std::move(*text);
-    return record;
-  }
-
-  std::optional<std::string> table_bytes(const std::string& file, const std::string& what) {
-    if (is_folder(file)) {
-      complaints_.note(FileFault{file, "is a folder; " + what + " is wanted"});
-      return {};
-    }
-    const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
-    if (descriptor < 0) {
-      complaints_.note(system_fault(file, "cannot be opened", errno));
-      return {};
-    }
-    Feed feed(descriptor, true);
-    while (feed.waiting().size() <= kMaxDocumentBytes && feed.fill()) {
-    }
-    if (feed.error() != 0) {
-      complaints_.note(system_fault(file, "cannot be read", feed.error()));
-      return {};
-    }
-    std::string text = feed.take_all();
-    if (text.size() > kMaxDocumentBytes)
-      complaints_.note({{file, 1, 1, "", "is over 64 MiB; " + what + " is shorter"}});
-    return complaints_.status() < kBadSpec ? std::optional(std::move(text)) : std::nullopt;
   }
 
   void take(const ItemReport& item) {
@@ -198,8 +144,7 @@ class LumberRun {
   const Streams& streams_;
   Complaints complaints_;
   Order order_;
-  std::optional<Record> stock_record_;
-  std::optional<StockFile> stock_;
+  std::optional<ReadStock> stock_;
   std::optional<Unit> parts_unit_;
   std::vector<LumberPart> parts_;
 };

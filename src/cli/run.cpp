@@ -37,6 +37,12 @@ ExitStatus dispatch(const Invocation& invocation, const Streams& streams) {
       return run_labels(invocation, streams);
     case Command::compare:
       return run_compare(invocation, streams);
+    case Command::draw:
+      return run_draw(invocation, streams);
+    case Command::book:
+      return run_book(invocation, streams);
+    case Command::quote:
+      return run_quote(invocation, streams);
     case Command::solids:
       return run_solids(invocation, streams);
     case Command::example:

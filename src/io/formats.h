@@ -31,6 +31,7 @@ inline constexpr DocumentFormat kMoistureFormat{"haunch-moisture-1",
 inline constexpr DocumentFormat kSettingsFormat{"haunch-settings-1",
                                                 R"({"const": "haunch-settings-1"})"};
 
+inline constexpr DocumentFormat kQuoteFormat{"haunch-quote-1", R"({"const": "haunch-quote-1"})"};
 inline constexpr DocumentFormat kSetupsFormat{"haunch-setups-1", R"({"const": "haunch-setups-1"})"};
 
 inline constexpr const DocumentFormat* kFormats[] = {

@@ -11,7 +11,7 @@ namespace haunch {
 /// The whole sheet, or one part of it.
 enum class Section { sheet, cutlist, joints, check, season };
 
-/// Drawings of rods are SVG, sheets of labels HTML.
+/// Drawings of rods and boards are SVG, sheets of labels and what customers read HTML.
 enum class Format { table, json, csv, svg, html };
 
 /// What a result is made of: what is shown to people and programs, in which nothing is left that a

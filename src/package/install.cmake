@@ -8,7 +8,7 @@ add_library(haunch_library INTERFACE)
 target_link_libraries(haunch_library INTERFACE haunch_io)
 set_target_properties(haunch_library PROPERTIES EXPORT_NAME haunch)
 
-set(rooms haunch_fmt haunch_core haunch_kinds haunch_checks haunch_making haunch_setups haunch_lumber haunch_io)
+set(rooms haunch_fmt haunch_core haunch_kinds haunch_checks haunch_making haunch_drawing haunch_setups haunch_price haunch_lumber haunch_io)
 install(TARGETS haunch)
 install(TARGETS haunch_library haunch_flags ${rooms} EXPORT haunch-targets)
 install(DIRECTORY ${PROJECT_SOURCE_DIR}/include/haunch TYPE INCLUDE)
