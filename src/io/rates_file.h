@@ -1,0 +1,31 @@
+// Rates files: what a shop's hours and goods cost it, and how long it takes over its work.
+//
+//   {"currency": "EUR", "wage": 21.5, "burden": 0.32, "billable": 0.7,
+//    "overhead": {"per_hour": 14}, "margin": 0.25, "tax": [{"what": "VAT", "share": 0.2}],
+//    "operations": {"mortise": {"setup_min": 12, "joint_min": 2.5}, "sand": {"square_metre_min":
+//    9}}, "finish": {"oil": {"coats": 3, "square_metre_min": 6, "hours_between": 12}}, "fittings":
+//    {"hinges": {"price": 9.5, "per": "piece"}}, "yield": {"share": 0.7, "of": "bought"}, "work":
+//    [{"what": "survey", "minutes": 60, "per": "order"}]}
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "document.h"
+#include "rates.h"
+
+namespace haunch {
+
+struct RatesReading {
+  std::optional<Rates> rates;  // nothing with problems
+  std::vector<Problem> problems;
+};
+
+/// As strictly as a spec: what is not known of, has no unit or cannot be is a problem.
+RatesReading read_rates(const Value& document);
+
+/// A rates file as JSON. Reads back as the same.
+std::string rates_text(const Rates& rates);
+
+}  // namespace haunch
