@@ -10,10 +10,10 @@
 
 namespace haunch {
 
-/// A straight edge between two faces that look these ways.
+/// A straight edge between two faces.
 struct DrawnEdge {
   Spot from, to;
-  Spot one, other;
+  HalfSpace one, other;
   LineOf of = LineOf::seen;  // cut and broken ones are so wherever they are not hidden
   bool smooth = false;       // within a curve: a line only where the wood ends there as seen
 };
@@ -24,6 +24,7 @@ struct DrawnWood {
   std::size_t piece = 0;      // by index into Assembly::pieces
   std::optional<Axis> grain;  // along which it runs, of the assembly; none of board and glass
   Wood wood;
+  std::optional<Shell> shell;
   std::vector<DrawnEdge> edges;
 };
 
@@ -37,7 +38,8 @@ std::vector<DrawnWood> drawn_of(const Assembly& assembly);
 void move_by(DrawnWood& drawn, const Triple& by);
 
 /// What lies within a region; nothing where there is no wood. Where wood goes on beyond it, its
-/// edges there are broken ones.
-std::optional<DrawnWood> within(const DrawnWood& drawn, const Box& region);
+/// edges there are broken ones; but where that is cut which looks this way, they are cut.
+std::optional<DrawnWood> within(const DrawnWood& drawn, const Box& region,
+                                const std::optional<Way>& cut = {});
 
 }  // namespace haunch
