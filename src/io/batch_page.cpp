@@ -92,7 +92,7 @@ std::string remarks(const OnSheets& all) {
 }
 
 bool has_one_way_to_read(const std::vector<Sheet>& sheets, const std::string& heading,
-                         const std::vector<std::string>& legends) {
+                         const std::vector<PageText>& legends) {
   for (const Sheet& sheet : sheets)
     for (const PagePart& part : sheet.front()->parts)
       if (part.heading == heading && part.legends != legends) return false;
@@ -106,8 +106,8 @@ std::string legends_of(std::vector<PageParts>& parts, const std::vector<Sheet>& 
   for (std::size_t sheet = 0; sheet < parts.size(); ++sheet)
     for (PagePart& part : parts[sheet]) {
       if (!has_one_way_to_read(sheets, part.heading, part.legends)) continue;
-      for (const std::string& legend : std::exchange(part.legends, {}))
-        legends.add(legend, sheet);
+      for (const PageText& legend : std::exchange(part.legends, {}))
+        legends.add(legend.text(), sheet);
     }
   std::string text;
   for (const auto& [legend, on] : legends.said())
@@ -210,11 +210,11 @@ std::string cut_page(const std::vector<Sheet>& sheets, const LengthPrinter& leng
   const bool one_sheet = sheets.size() == 1;
   OnSheets said;
   for (std::size_t sheet = 0; sheet < sheets.size(); ++sheet)
-    if (const std::string& words = sheets[sheet].front()->cut_remarks; !words.empty())
+    if (const std::string words = sheets[sheet].front()->cut_remarks.text(); !words.empty())
       said.add(words, sheet);
   return "\nCUT LIST, for all" + (one_wood && !wood.empty() ? ", " + wood : "") + "\n" +
          (one_wood ? cut_table(cuts, one_sheet, lengths) : cut_tables(cuts, one_sheet, lengths)) +
-         remarks(said) + strips_text(strip_totals(rows_of(cuts)), lengths);
+         remarks(said) + strips_text(strip_totals(rows_of(cuts)), lengths).text();
 }
 
 // ---- hardware
@@ -398,8 +398,8 @@ std::string batch_page(const std::vector<ItemSheet>& items, const View& view, Un
     const ItemSheet& item = *sheets[number].front();
     const bool passes = item.failed == 0 && item.cautions == 0;
     page += sheet_line(number, sheets.size(), view) +
-            fitted(names_of(sheets[number]) + item.sizes + (passes ? "" : hanging(verdict(item))) +
-                       parts_text(parts, number),
+            fitted(names_of(sheets[number]) + item.sizes.text() +
+                       (passes ? "" : hanging(verdict(item))) + parts_text(parts, number),
                    view.page_width);
   }
   return page;

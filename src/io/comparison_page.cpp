@@ -204,9 +204,9 @@ std::string setup_line(const SetupChange& change, const LengthPrinter& lengths) 
 
 PageParts setups_page(const SetupsChange& change, const LengthPrinter& lengths) {
   if (change.changed.empty()) return {};
-  std::string body;
+  PageText body;
   for (const SetupChange& setup : change.changed)
-    body += hanging(setup_line(setup, lengths));
+    body += PageText::hanging(setup_line(setup, lengths));
   return {{"SET-UPS: " + std::to_string(change.setups.same) + " of " +
                std::to_string(change.setups.is) + (change.setups.same == 1 ? " stays" : " stay"),
            body}};
@@ -304,10 +304,11 @@ class ItemPage {
                        row.called});
     }
     if (lines.empty()) return {};
-    std::string body;
+    PageText body;
     for (const Line& line : lines)
-      body += hanging(line.head + joined(line.marks) + " " +
-                      (line.number == 1 ? line.called : several_of(line.part)) + ": " + line.text);
+      body += PageText::hanging(line.head + joined(line.marks) + " " +
+                                (line.number == 1 ? line.called : several_of(line.part)) + ": " +
+                                line.text);
     return {{"AT THE SAW: " + stay_text(item_.cut_alike), body}};
   }
 
@@ -323,9 +324,10 @@ class ItemPage {
                   item_.marks.empty() ? " " : ", ");
     }
     if (from_old.empty() && anew.empty()) return {};
-    return {{"IF THE OLD ONES ARE CUT ALREADY: " + stay_text(item_.pieces.same) + ", work and all",
-             hanging(from_old.empty() ? "" : "can be cut from the old ones: " + from_old) +
-                 hanging(anew.empty() ? "" : "to be made new: " + anew)}};
+    return {
+        {"IF THE OLD ONES ARE CUT ALREADY: " + stay_text(item_.pieces.same) + ", work and all",
+         PageText::hanging(from_old.empty() ? "" : "can be cut from the old ones: " + from_old) +
+             PageText::hanging(anew.empty() ? "" : "to be made new: " + anew)}};
   }
 
   /// "4 of 11 pieces stay as they are"
@@ -432,9 +434,9 @@ class ItemPage {
       add_line(lines, std::move(line));
     }
     if (lines.empty()) return {};
-    std::string body;
+    PageText body;
     for (const Line& line : lines)
-      body += hanging(place_line(line));
+      body += PageText::hanging(place_line(line));
     const Tallied& places = item_.making.places;
     return {{"PLACES: " + std::to_string(places.same) + " of " + std::to_string(places.is) +
                  (places.same == 1 ? " stays" : " stay") + ", on pieces that both have",
@@ -480,10 +482,11 @@ class ItemPage {
         add_line(lines,
                  {joint.is ? "new: " : "no more: old ", with_blanks(word_of(any.kind)), {any.id}});
     }
-    std::string body;
+    PageText body;
     for (const Line& line : lines)
-      body += hanging(line.head.empty() ? joined(line.marks) + ": " + line.text
-                                        : line.head + joined(line.marks) + ", " + line.text);
+      body +=
+          PageText::hanging(line.head.empty() ? joined(line.marks) + ": " + line.text
+                                              : line.head + joined(line.marks) + ", " + line.text);
     return {{"JOINTS: " + std::to_string(item_.joints.same) + " of " +
                  std::to_string(item_.joints.is) + (item_.joints.same == 1 ? " stays" : " stay"),
              body}};
@@ -494,7 +497,7 @@ class ItemPage {
     std::string text;
     for (const MarkChange& mark : item_.marks)
       add_to_list(text, mark.was + std::string(kTo) + mark.is);
-    return {{"MARKS: pieces that stay and go by another", hanging(text)}};
+    return {{"MARKS: pieces that stay and go by another", PageText::hanging(text)}};
   }
 
   // ---- checks
@@ -537,10 +540,10 @@ class ItemPage {
     return lines;
   }
 
-  static std::string body_of(const std::vector<Line>& lines) {
-    std::string body;
+  static PageText body_of(const std::vector<Line>& lines) {
+    PageText body;
     for (const Line& line : lines)
-      body += hanging(line.head + "  " + joined(line.marks) + "  " + line.text);
+      body += PageText::hanging(line.head + "  " + joined(line.marks) + "  " + line.text);
     return body;
   }
 
@@ -552,7 +555,7 @@ class ItemPage {
   }
 
   /// Though nothing changes.
-  std::string still_fails() const { return body_of(check_lines(true)); }
+  std::string still_fails() const { return body_of(check_lines(true)).text(); }
 
   // ---- what is bought
 
@@ -561,10 +564,11 @@ class ItemPage {
   }
 
   PageParts hardware_page() const {
-    std::string body;
+    PageText body;
     for (const NumberChange& change : item_.changed_hardware)
-      body += hanging(change.what + (change.size ? " " + lengths_.one(*change.size) : "") + ": " +
-                      std::to_string(change.was) + std::string(kTo) + std::to_string(change.is));
+      body += PageText::hanging(
+          change.what + (change.size ? " " + lengths_.one(*change.size) : "") + ": " +
+          std::to_string(change.was) + std::string(kTo) + std::to_string(change.is));
     if (body.empty()) return {};
     return {{"HARDWARE", body}};
   }

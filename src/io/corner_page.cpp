@@ -66,26 +66,26 @@ PagePart dowel_part(const Assembly& wood, const LengthPrinter& lengths) {
   TextTable table({"thick", "long", "into each piece", "dowels"});
   for (const auto& [key, marks] : sets)
     table.add({Cell::of_fit(key[0]), key[1], key[2], std::to_string(marks.size())});
-  return {"DOWELS", table.text(lengths, 2)};
+  return {"DOWELS", PageText::table(table, lengths, 2)};
 }
 
 // ---- half-laps
 
-std::string lap_recess_table(const Assembly& wood, const Making& making,
-                             const LengthPrinter& lengths) {
+PageText lap_recess_table(const Assembly& wood, const Making& making,
+                          const LengthPrinter& lengths) {
   TextTable table({"back of", "from", "begins", "ends", "long", "takes"});
   each_run(making, FeatureKind::lap, [&](const Operation&, const Run& run) {
     if (run.side.from_high)
       table.add_alike({mark_of(wood, run), "foot", run.near, run.far, Cell::of_fit(run.extent()),
                        taken_by(wood, run)});
   });
-  return table.text(lengths, 4);
+  return PageText::table(table, lengths, 4);
 }
 
 // ---- mitres
 
 /// Slots and splines of one leaf are all alike.
-std::string spline_text(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageText spline_text(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const Operation* slot = nullptr;
   each_run(making, FeatureKind::spline_slot,
            [&](const Operation& operation, const Run&) { slot = &operation; });
@@ -95,14 +95,15 @@ std::string spline_text(const Assembly& wood, const Making& making, const Length
   const LengthPrinter fine = lengths.fine();
   const auto size = [&](SizeName name) { return fine.one(slot->setting(name)); };
   const Length near = slot->setting(SizeName::from_corner);
-  return paragraph("in each face a slot " + size(SizeName::width) + " wide, " +
-                   size(SizeName::from_face) + " from the face side, " +
-                   lengths.one(slot->setting(SizeName::depth)) +
-                   " deep square to the mitre; along it from " + lengths.one(near) + " to " +
-                   lengths.one(near + slot->setting(SizeName::length)) + " from the sight corner") +
-         paragraph("splines " + joined(marks_of(splines)) + ": grain across the mitre, " +
-                   lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
-                   fine.one(sizes[2]) + " thick");
+  return PageText::paragraph("in each face a slot " + size(SizeName::width) + " wide, " +
+                             size(SizeName::from_face) + " from the face side, " +
+                             lengths.one(slot->setting(SizeName::depth)) +
+                             " deep square to the mitre; along it from " + lengths.one(near) +
+                             " to " + lengths.one(near + slot->setting(SizeName::length)) +
+                             " from the sight corner") +
+         PageText::paragraph("splines " + joined(marks_of(splines)) + ": grain across the mitre, " +
+                             lengths.one(sizes[0]) + " long, " + lengths.one(sizes[1]) + " wide, " +
+                             fine.one(sizes[2]) + " thick");
 }
 
 }  // namespace
@@ -110,25 +111,26 @@ std::string spline_text(const Assembly& wood, const Making& making, const Length
 PageParts hole_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const HoleSets sets = hole_sets(wood, making);
   if (sets.empty()) return {};
-  std::string page;
+  PageText page;
   bool faces = false;
   for (const auto& [setting, rows] : sets) {
-    page += "  " + lengths.one(setting->setting(SizeName::diameter)) + " wide, " +
-            lengths.one(setting->setting(SizeName::depth)) + " deep, " +
-            (setting->has(SizeName::from_face)
-                 ? "middle " + lengths.one(setting->setting(SizeName::from_face)) +
-                       " from the face side\n"
-                 : "in faces\n");
+    page +=
+        PageText::hanging(lengths.one(setting->setting(SizeName::diameter)) + " wide, " +
+                          lengths.one(setting->setting(SizeName::depth)) + " deep, " +
+                          (setting->has(SizeName::from_face)
+                               ? "middle " + lengths.one(setting->setting(SizeName::from_face)) +
+                                     " from the face side"
+                               : "in faces"));
     TextTable table({"in", "", "from", "middles at", "holds"});
     for (const HoleRow& row : rows)
       table.add_alike({Cell::of_mark(row.in), row.edge, row.from,
                        middles_text(row.along, row.across, lengths), Cell::of_mark(row.holds)});
-    page += table.text(lengths, 4);
+    page += PageText::table(table, lengths, 4);
     faces = faces || !setting->has(SizeName::from_face);
   }
   PagePart holes{"HOLES FOR DOWELS", page};
   if (faces)
-    holes.legends = {paragraph(
+    holes.legends = {PageText::paragraph(
         "x: each along, each across from the front edge, or of a drawer from the lower one")};
   return {std::move(holes), dowel_part(wood, lengths)};
 }
@@ -141,14 +143,15 @@ PageParts lap_page(const Assembly& wood, const Making& making, const LengthPrint
     if (run.side.from_high || run.near > Length()) return;
     const Piece& piece = wood.pieces[run.piece];
     const Shoulders& its = making.shoulders[run.piece];
-    ends.add({piece.mark, piece.name, its.between(&EndShoulders::line, piece.blank[0]),
-              its.low->line, its.high->line});
+    ends.add({Cell::of_mark(piece.mark), piece.name,
+              its.between(&EndShoulders::line, piece.blank[0]), its.low->line, its.high->line});
   });
   if (ends.empty()) return {};
   return {{"HALF-LAPS, which meet " + lengths.fine().one(meet) + " from the face side",
-           "  cut away, " + lengths.fine().one(behind) + " deep:\n" +
-               lap_recess_table(wood, making, lengths) + "  cut away, " + lengths.fine().one(meet) +
-               " deep:\n" + ends.text(lengths, 4)}};
+           PageText::hanging("cut away, " + lengths.fine().one(behind) + " deep:") +
+               lap_recess_table(wood, making, lengths) +
+               PageText::hanging("cut away, " + lengths.fine().one(meet) + " deep:") +
+               PageText::table(ends, lengths, 4)}};
 }
 
 PageParts mitre_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
@@ -160,10 +163,12 @@ PageParts mitre_page(const Assembly& wood, const Making& making, const LengthPri
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
     if (off[number] > Length() && piece.role != Role::bead)  // beads are told with the glass
-      table.add({piece.mark, piece.name, piece.blank[0], piece.blank[0] - off[number]});
+      table.add(
+          {Cell::of_mark(piece.mark), piece.name, piece.blank[0], piece.blank[0] - off[number]});
   }
   if (table.empty()) return {};
-  return {{"MITRES, at 45 degrees", table.text(lengths, 2) + spline_text(wood, making, lengths)}};
+  return {{"MITRES, at 45 degrees",
+           PageText::table(table, lengths, 2) + spline_text(wood, making, lengths)}};
 }
 
 PageParts wedge_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
@@ -174,8 +179,8 @@ PageParts wedge_page(const Assembly& wood, const Making& making, const LengthPri
         {blank[0], blank[1], blank[2], taper.setting(SizeName::thickness), mark_of(wood, run)});
   });
   if (table.empty()) return {};
-  return {
-      {"WEDGES, grain along their length, one at each edge of a tenon", table.text(lengths, 2)}};
+  return {{"WEDGES, grain along their length, one at each edge of a tenon",
+           PageText::table(table, lengths, 2)}};
 }
 
 }  // namespace haunch

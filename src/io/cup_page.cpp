@@ -52,10 +52,10 @@ PageParts cup_page(const Assembly& wood, const Making&, const LengthPrinter& len
   const TextTable plates = plates_in(wood);
   if (cups.empty() && plates.empty()) return {};
   return {{"HINGES WITH A CUP, bored in the backs of the leaves",
-           (cups.empty() ? "" : cups.text(lengths, 2)) +
-               (plates.empty() ? "" : plates.text(lengths, 2)),
-           {paragraph("middles of all holes; from foot and at: from the lower end of the piece; "
-                      "from edge: the leaf's outer one")}}};
+           PageText::table(cups, lengths, 2) + PageText::table(plates, lengths, 2),
+           {PageText::paragraph(
+               "middles of all holes; from foot and at: from the lower end of the piece; "
+               "from edge: the leaf's outer one")}}};
 }
 
 }  // namespace haunch

@@ -21,9 +21,9 @@ std::string edges_text(const EdgeRows& rows) {
 /// A line for each setting that makes these, and below it where it is run. `where` gives nothing
 /// for a run that is told elsewhere.
 template <typename Says, typename Where>
-std::string settings_text(const Assembly& wood, const Making& making, FeatureKind makes, Says says,
-                          Where where) {
-  std::string text;
+PageText settings_text(const Assembly& wood, const Making& making, FeatureKind makes, Says says,
+                       Where where) {
+  PageText text;
   for (const Operation& operation : making.operations) {
     if (operation.makes != makes) continue;
     EdgeRows rows;
@@ -33,8 +33,8 @@ std::string settings_text(const Assembly& wood, const Making& making, FeatureKin
       if (!place.empty()) add_once(rows[place], piece.mark);
     }
     if (rows.empty()) continue;
-    text += paragraph(says(operation));
-    text += paragraph(edges_text(rows), 4);
+    text += PageText::paragraph(says(operation));
+    text += PageText::paragraph(edges_text(rows), 4);
   }
   return text;
 }
@@ -118,7 +118,7 @@ TextTable panel_table(const Assembly& wood, JointKind kind, std::vector<std::str
 }
 
 /// "AB AM: sides 1 free, 5 in; ends 1 free, 5 in; play 0.1 (J35 J52)"
-std::string panel_lines(const Assembly& wood, JointKind kind, const LengthPrinter& lengths) {
+PageText panel_lines(const Assembly& wood, JointKind kind, const LengthPrinter& lengths) {
   struct Line {
     std::string says;
     Marks panels, joints;
@@ -139,9 +139,9 @@ std::string panel_lines(const Assembly& wood, JointKind kind, const LengthPrinte
     same->panels.push_back(panel);
     same->joints.push_back(joint);
   }
-  std::string text;
+  PageText text;
   for (const Line& line : lines)
-    text += hanging(joined(line.panels) + line.says + " (" + joined(line.joints) + ")");
+    text += PageText::hanging(joined(line.panels) + line.says + " (" + joined(line.joints) + ")");
   return text;
 }
 
@@ -170,7 +170,7 @@ PageParts groove_page(const Assembly& wood, const Making& making, const LengthPr
     return edge_of(run, piece) + ", stopped: from " + lengths.one(run.near) + " to " +
            lengths.one(*run.far) + (is_upright(piece) ? " from the foot," : " from the left end,");
   };
-  const std::string page = settings_text(wood, making, FeatureKind::groove, setting, where);
+  const PageText page = settings_text(wood, making, FeatureKind::groove, setting, where);
   if (page.empty()) return {};
   return {
       {std::string("GROOVES, the whole length") + (any_stopped ? " unless they are stopped" : ""),
@@ -191,7 +191,7 @@ PageParts edge_rebate_page(const Assembly& wood, const Making& making,
     const bool of_back = size_of(piece.features[run.feature], SizeName::from_back).has_value();
     return run.side.into == 1 && !of_back ? edge_of(run, piece) : std::string();
   };
-  const std::string page = settings_text(wood, making, FeatureKind::rebate, setting, where);
+  const PageText page = settings_text(wood, making, FeatureKind::rebate, setting, where);
   if (page.empty()) return {};
   return {{std::string("REBATES of ") +
                (wood.whole().kind == GroupKind::cabinet ? "case and frames" : "the frame") +
@@ -200,7 +200,7 @@ PageParts edge_rebate_page(const Assembly& wood, const Making& making,
 }
 
 PageParts moulding_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  std::string page = settings_text(
+  PageText page = settings_text(
       wood, making, FeatureKind::moulding,
       [&](const Operation& moulding) { return moulding_text(moulding, lengths); }, edge_of);
   if (page.empty()) return {};
@@ -228,15 +228,15 @@ PageParts moulding_mitre_page(const Assembly& wood, const Making& making,
     const Piece& receives = wood.pieces[run->piece];
     const bool at_foot = run->near == Length();
     const bool at_head = run->far == receives.blank[0];
-    table.add({receives.mark, place_of(receives, *run), is_upright(receives) ? "foot" : "left end",
-               run->near, *run->far, cut_away,
+    table.add({Cell::of_mark(receives.mark), place_of(receives, *run),
+               is_upright(receives) ? "foot" : "left end", run->near, *run->far, cut_away,
                std::string(at_foot   ? "its end"
                            : at_head ? "its beginning"
                                      : "both"),
-               wood.pieces[wood.joints[*run->joint].enters].mark});
+               Cell::of_mark(wood.pieces[wood.joints[*run->joint].enters].mark)});
   }
   const std::string by = lengths.one(cut_away);
-  const std::string how = paragraph(
+  const PageText how = PageText::paragraph(
       "The edge is cut away through the whole thickness, for the shoulders are set back on "
       "both faces. begins, ends: at the edge, which is the sight edge; deep: from there. At a "
       "mitred end the cut slopes at 45 degrees, through the whole thickness too, " +
@@ -247,7 +247,7 @@ PageParts moulding_mitre_page(const Assembly& wood, const Making& making,
       by + " behind its shoulder, running out to the shoulder " + by +
       " in from the edge. Mortises and grooves first, then the mouldings, then cut them "
       "away.");
-  return {{"MOULDINGS CUT AWAY for the shoulders", table.text(lengths, 2), {how}}};
+  return {{"MOULDINGS CUT AWAY for the shoulders", PageText::table(table, lengths, 2), {how}}};
 }
 
 PageParts rebate_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
@@ -258,17 +258,17 @@ PageParts rebate_page(const Assembly& wood, const Making& making, const LengthPr
   const auto where = [](const Run& run, const Piece& piece) {
     return piece.role == Role::panel ? face_of(run, piece) : std::string();
   };
-  const std::string page = settings_text(wood, making, FeatureKind::rebate, setting, where);
+  const PageText page = settings_text(wood, making, FeatureKind::rebate, setting, where);
   if (page.empty()) return {};
   return {{"REBATES, all round", page}};
 }
 
 PageParts raise_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  std::string page = settings_text(
+  PageText page = settings_text(
       wood, making, FeatureKind::raise,
       [&](const Operation& raise) { return raise_text(raise, lengths); }, face_of);
   if (page.empty()) return {};
-  const std::string how = paragraph(
+  const PageText how = PageText::paragraph(
       "The ends first, then the long edges, so that what breaks out at the corners is taken off.");
   return {{"RAISED PANELS, all round", page, {how}}};
 }
@@ -281,7 +281,7 @@ PageParts panel_page(const Assembly& wood, const Making&, const LengthPrinter& l
   const TextTable grooved = panel_table(wood, JointKind::panel_in_groove, titles);
   const bool in_lines = wood.whole().kind == GroupKind::cabinet;  // whose sections have few each
   const auto told = [&](const TextTable& table, JointKind kind) {
-    return in_lines ? panel_lines(wood, kind, lengths) : table.text(lengths, 2);
+    return in_lines ? panel_lines(wood, kind, lengths) : PageText::table(table, lengths, 2);
   };
   PageParts page;
   if (!grooved.empty())

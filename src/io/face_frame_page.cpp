@@ -18,7 +18,7 @@ PageParts openings(const Assembly& wood, const LengthPrinter& lengths) {
   for (const Box& open : wood.open)
     table.add({"opening " + std::to_string(++number), open.extent(0), open.extent(1), open.low[0],
                open.low[1]});
-  return {{"OPENINGS, from the lower left corner", table.text(lengths, 2)}};
+  return {{"OPENINGS, from the lower left corner", PageText::table(table, lengths, 2)}};
 }
 
 /// Screws in one place of a piece: their middles from an end, and in a face across from an edge.
@@ -91,7 +91,7 @@ PageParts screws(const Assembly& wood, const Making& making, const LengthPrinter
   bool faces = false;
   for (const ScrewRow& row : screws_in(wood, making)) {
     const bool pocket = is_pocket(*row.setting);
-    if (pocket) add_once(pockets, paragraph(pocket_text(*row.setting, lengths)));
+    if (pocket) add_once(pockets, pocket_text(*row.setting, lengths));
     faces = faces || !row.across.empty();
     const auto bored = [&](SizeName size) {
       return pocket ? std::nullopt : std::optional(row.setting->setting(size));
@@ -100,15 +100,15 @@ PageParts screws(const Assembly& wood, const Making& making, const LengthPrinter
                      bored(SizeName::depth), middles_text(row.along, row.across, lengths)});
   }
   if (table.empty()) return {};
-  std::string how;
+  PageText how;
   for (const std::string& pocket : pockets)
-    how += pocket;
+    how += PageText::paragraph(pocket);
   return {
       {"HOLES FOR SCREWS",
-       how + table.text(lengths, 2),
-       {faces ? paragraph(
-                    "x: each along, each up from the lower edge; of what lies flat, from its front")
-              : ""}}};
+       how + PageText::table(table, lengths, 2),
+       {PageText::paragraph(
+           faces ? "x: each along, each up from the lower edge; of what lies flat, from its front"
+                 : "")}}};
 }
 
 /// Of those in which wood moves on its screws, in the piece's own axes.
@@ -156,11 +156,11 @@ PageParts slots(const Assembly& wood, const LengthPrinter& lengths) {
     table.add_alike({Cell::of_mark(row.in), row.side, row.wide, row.length,
                      middles_text(row.along, row.across, lengths)});
   if (table.empty()) return {};
-  return {
-      {"SLOTS FOR SCREWS",
-       table.text(lengths, 2),
-       {paragraph("middles from the left or front end; set each screw in the middle, not tight: "
-                  "there the wood moves")}}};
+  return {{"SLOTS FOR SCREWS",
+           PageText::table(table, lengths, 2),
+           {PageText::paragraph(
+               "middles from the left or front end; set each screw in the middle, not tight: "
+               "there the wood moves")}}};
 }
 
 }  // namespace

@@ -100,9 +100,9 @@ std::vector<LetIn> all_let_in(const Assembly& wood, const Making& making) {
   return all;
 }
 
-std::string sides_text(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
+PageText sides_text(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   const std::vector<LetIn> all = all_let_in(wood, making);
-  std::string text;
+  PageText text;
   for (auto first = all.begin(); first != all.end();) {
     const Run& run = *first->run;
     const Piece& piece = wood.pieces[run.piece];
@@ -110,8 +110,8 @@ std::string sides_text(const Assembly& wood, const Making& making, const LengthP
     for (; first != all.end() && first->run->piece == run.piece && first->run->side == run.side;
          ++first)
       table.add(fitting_row(piece, *first));
-    text += "  " + piece.mark + ", " + piece.name + ": " + side_text(wood, piece, run) + "\n" +
-            table.text(lengths, 4);
+    text += PageText::hanging(piece.mark + ", " + piece.name + ": " + side_text(wood, piece, run)) +
+            PageText::table(table, lengths, 4);
   }
   return text;
 }
@@ -165,12 +165,12 @@ std::string depth_text(const Assembly& wood) {
 }  // namespace
 
 PageParts fittings_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const std::string page = sides_text(wood, making, lengths);
+  const PageText page = sides_text(wood, making, lengths);
   if (page.empty()) return {};
-  const std::string lines =
-      paragraph(lines_text(wood, making) + ". " + depth_text(wood) +
-                " From edge: the piece's outer edge, or where it has none the left or lower "
-                "one. Of a round hole its middle is told.");
+  const PageText lines = PageText::paragraph(
+      lines_text(wood, making) + ". " + depth_text(wood) +
+      " From edge: the piece's outer edge, or where it has none the left or lower "
+      "one. Of a round hole its middle is told.");
   const bool leaf = is_leaf_work(wood);
   return {{leaf ? "FITTINGS, let in after glue-up, horns sawn off" : "FITTINGS", page, {lines}}};
 }

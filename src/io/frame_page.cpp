@@ -51,9 +51,11 @@ PageParts housing_page(const Assembly& wood, const Making& making, const LengthP
   const bool rebated = std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
     return piece.role == Role::jamb && has_long_rebate(piece);
   });
-  PagePart page{"HOUSINGS, in the inner faces, across the whole width", table.text(lengths, 2)};
+  PagePart page{"HOUSINGS, in the inner faces, across the whole width",
+                PageText::table(table, lengths, 2)};
   if (rebated)
-    page.legends = {"  deep: from the inner face as it is before a rebate is worked there\n"};
+    page.legends = {
+        PageText::paragraph("deep: from the inner face as it is before a rebate is worked there")};
   return {page};
 }
 
@@ -82,15 +84,15 @@ PageParts leaf_rebates(const Assembly& wood, const Making& making, const LengthP
                      stopped(*run, piece.blank[0], lengths)});
   }
   if (table.empty()) return {};
-  return {{"REBATES for the leaf, from the face side", table.text(lengths, 2)}};
+  return {{"REBATES for the leaf, from the face side", PageText::table(table, lengths, 2)}};
 }
 
 PageParts bevel_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  std::string page;
+  PageText page;
   each_run(making, FeatureKind::bevel, [&](const Operation& bevel, const Run& run) {
-    page += "  " + wood.pieces[run.piece].mark +
-            ", outer edge: " + lengths.one(bevel.setting(SizeName::width)) +
-            " off at its back, nothing at its face side\n";
+    page += PageText::hanging(wood.pieces[run.piece].mark +
+                              ", outer edge: " + lengths.one(bevel.setting(SizeName::width)) +
+                              " off at its back, nothing at its face side");
   });
   if (page.empty()) return {};
   return {{"LOCK EDGES, planed on the bevel", page}};
@@ -99,10 +101,11 @@ PageParts bevel_page(const Assembly& wood, const Making& making, const LengthPri
 PageParts stop_page(const Assembly& wood, const LengthPrinter& lengths) {
   const std::vector<const Piece*> stops = all_of(wood, Role::stop);
   if (stops.empty()) return {};
-  return {{"STOPS, planted on",
-           paragraph(joined(marks_of(stops)) + ": the edge nearest to the face side stands " +
-                     lengths.one(stops.front()->place.origin[2]) +
-                     " from it. Fix them once the leaf is hung, to its back.")}};
+  return {
+      {"STOPS, planted on",
+       PageText::paragraph(joined(marks_of(stops)) + ": the edge nearest to the face side stands " +
+                           lengths.one(stops.front()->place.origin[2]) +
+                           " from it. Fix them once the leaf is hung, to its back.")}};
 }
 
 }  // namespace

@@ -50,15 +50,15 @@ PageParts glass_page(const Assembly& wood, const Making& making, const LengthPri
   const TextTable panes = panes_in(wood);
   if (panes.empty()) return {};
   const TextTable rebates = rebates_in(wood, making);
-  std::string page;
+  PageText page;
   if (!rebates.empty())
-    page += rebates.text(lengths, 2) +
-            paragraph(
+    page += PageText::table(rebates, lengths, 2) +
+            PageText::paragraph(
                 "open to the back; deep from the edge, stopped as given, and the corners squared "
                 "with a "
                 "chisel");
-  page += panes.text(lengths, 2) + beads_in(wood).text(lengths, 2);
-  const std::string how = paragraph(
+  page += PageText::table(panes, lengths, 2) + PageText::table(beads_in(wood), lengths, 2);
+  const PageText how = PageText::paragraph(
       "glass on setting blocks as thick as the edge clearance, at the quarter points of "
       "its foot; bedded on both faces; beads mitred and pinned at most " +
       in_words(lengths.unit() == Unit::mm ? Length::from_mm(150) : Length::from_inch_parts(6),

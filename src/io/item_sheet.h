@@ -16,10 +16,10 @@ struct ItemSheet {
   std::int64_t quantity = 1;
   std::string set_out;  // ", set out in mm", on a page in another unit
   Triple size;
-  std::string sizes;  // lines: itself, and its opening
+  PageText sizes;  // itself, and its opening
   std::int64_t checks = 0, failed = 0, cautions = 0;
   std::vector<CutRow> cuts;        // for all its quantity
-  std::string cut_remarks;         // lines below them
+  PageText cut_remarks;            // below them
   std::vector<Hardware> hardware;  // for one of it
   PageParts parts;
   std::size_t assumed = 0;  // values that the page does not list

@@ -123,8 +123,8 @@ std::string jambs_text(const Assembly& wood, const Making& making) {
 }
 
 PageParts marking_page(const Assembly& wood, const Making& making) {
-  const std::string jambs = paragraph(jambs_text(wood, making));
-  const std::string text = jambs + paragraph(pair_text(wood, making, !jambs.empty()));
+  const PageText jambs = PageText::paragraph(jambs_text(wood, making));
+  const PageText text = jambs + PageText::paragraph(pair_text(wood, making, !jambs.empty()));
   if (text.empty()) return {};
   return {{"MARKING OUT", text}};
 }

@@ -13,22 +13,22 @@ std::string heading(const ItemLabels& item) {
   return text;
 }
 
-std::string item_text(const ItemLabels& item, const LengthPrinter& lengths) {
+}  // namespace
+
+TextTable labels_table(const ItemLabels& item) {
   TextTable table({"piece", "name", "length", "width", "thick", "face side", "edge", "grain", "of",
                    "joined to"});
   for (const Label& label : item.labels) {
     const auto marked = [&](Surface side) {
       return std::string(label.is_marked() ? side_words(side) : "");
     };
-    table.add({label.piece, label.name, label.length, label.width, label.thickness,
+    table.add({Cell::of_name(label.piece), label.name, label.length, label.width, label.thickness,
                marked(label.face), marked(label.edge),
                std::string(label.grain == "none" ? "" : label.grain), label.material,
                mates_words(label.mates)});
   }
-  return hanging(heading(item), 0) + table.text(lengths, 2);
+  return table;
 }
-
-}  // namespace
 
 std::string labels_page(const LabelOrder& order, const LengthPrinter& lengths) {
   const std::size_t count = count_of(order.items);
@@ -38,7 +38,7 @@ std::string labels_page(const LabelOrder& order, const LengthPrinter& lengths) {
                      (order.name.empty() ? "" : ", order " + order.name) + "; finished sizes in " +
                      std::string(word_of(lengths.unit())) + "\n";
   for (const ItemLabels& item : order.items)
-    text += "\n" + item_text(item, lengths);
+    text += "\n" + hanging(heading(item), 0) + labels_table(item).text(lengths, 2);
   return text;
 }
 

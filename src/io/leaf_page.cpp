@@ -63,29 +63,31 @@ PageParts found_page(const Assembly& wood, const LengthPrinter& lengths) {
   add_found(ends, "head", found.head, fit->room.head, found.follow);
   add_found(ends, "foot", found.foot, fit->room.foot, found.follow);
   const bool wall = fit->stands == StandsIn::wall;
-  const std::string body =
-      sides.text(lengths, 2) + ends.text(lengths, 2) +
-      (found.follow ? hanging("plane off: after glue-up, from the corners named, straight from one "
-                              "to the other; all else is told from the leaf before that")
-                    : "") +
-      hanging("no tape tells what is plumb: hold a level to the jambs before it is hung");
+  const PageText body =
+      PageText::table(sides, lengths, 2) + PageText::table(ends, lengths, 2) +
+      PageText::hanging(found.follow
+                            ? "plane off: after glue-up, from the corners named, straight from one "
+                              "to the other; all else is told from the leaf before that"
+                            : "") +
+      PageText::hanging("no tape tells what is plumb: hold a level to the jambs before it is hung");
   return {{std::string("OPENING AS FOUND, the gap where it was measured") +
                (wall ? ", for packing" : ""),
            body}};
 }
 
 PageParts lip_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  std::string page;
+  PageText page;
   for (const Operation& rebate : making.operations) {
     if (rebate.makes != FeatureKind::lip_rebate) continue;
     std::string where;
     for (const Run& run : rebate.runs)
       where += (where.empty() ? "" : ", ") + edge_text(wood.pieces[run.piece], run.side);
-    page += hanging(lengths.one(rebate.setting(SizeName::width)) + " wide, " +
-                    lengths.one(rebate.setting(SizeName::depth)) + " deep from the back: " + where);
+    page += PageText::hanging(lengths.one(rebate.setting(SizeName::width)) + " wide, " +
+                              lengths.one(rebate.setting(SizeName::depth)) +
+                              " deep from the back: " + where);
   }
   if (page.empty()) return {};
-  const auto part = [](std::string body) {
+  const auto part = [](PageText body) {
     return PageParts{
         {"LIP, left by rebates round the back, worked after glue-up", std::move(body)}};
   };
@@ -101,8 +103,8 @@ PageParts lip_page(const Assembly& wood, const Making& making, const LengthPrint
   add("right", lap.right);
   add("head", lap.head);
   add("foot", lap.foot);
-  return part(page + hanging("the lip is " + lengths.one(fit->lip) +
-                             " thick and lies over the frame " + over));
+  return part(page + PageText::hanging("the lip is " + lengths.one(fit->lip) +
+                                       " thick and lies over the frame " + over));
 }
 
 /// "radius 863.6, 748.2 along it"
@@ -187,9 +189,9 @@ std::string opening_text(const Assembly& wood, const Feature& head, const Length
 }
 
 PageParts arch_page(const Assembly& wood, const LengthPrinter& lengths) {
-  std::string page;
+  PageText page;
   bool arched = false;
-  const auto add = [&](const std::string& text) { page += hanging(text); };
+  const auto add = [&](const std::string& text) { page += PageText::hanging(text); };
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
       if (feature.kind == FeatureKind::arched_head && size_of(feature, SizeName::span)) {
@@ -220,7 +222,7 @@ PageParts leaf_page(const Assembly& wood, const Making& making, const LengthPrin
   append(page, arch_page(wood, lengths));
   append(page, lip_page(wood, making, lengths));
   for (const Fit* meeting : fits_that_stand(wood, StandsIn::beside))
-    page.push_back({"MEETING STILES", paragraph(meeting_text(wood, *meeting, lengths))});
+    page.push_back({"MEETING STILES", PageText::paragraph(meeting_text(wood, *meeting, lengths))});
   return page;
 }
 

@@ -69,7 +69,7 @@ MortiseSets mortise_sets(const Assembly& wood, const Making& making, FeatureKind
   return sets;
 }
 
-std::string mortise_text(const MortiseKey& key, const LengthPrinter& lengths) {
+PageText mortise_text(const MortiseKey& key, const LengthPrinter& lengths) {
   const Operation& its = *key.setting;
   const std::string depth = lengths.one(its.setting(SizeName::depth));
   const LengthPrinter fine = lengths.fine();
@@ -79,12 +79,12 @@ std::string mortise_text(const MortiseKey& key, const LengthPrinter& lengths) {
   if (its.has(SizeName::radius))
     text += ", ends round by a cutter of " + lengths.one(its.setting(SizeName::radius) * 2);
   if (its.open_end) text += ", open at the end of its piece";
-  text = paragraph(text);
-  if (!key.flare) return text;
+  PageText lines = PageText::paragraph(text);
+  if (!key.flare) return lines;
   const std::string flare = "opened for wedges: " + lengths.one(key.flare->width) +
                             " more at each end where it comes out, running out to nothing " +
                             lengths.one(key.flare->depth) + " in";
-  return text + paragraph(flare);
+  return lines + PageText::paragraph(flare);
 }
 
 /// The places of frames say for themselves that they are faces.
@@ -94,20 +94,20 @@ std::string place_heading(const std::vector<MortiseRow>& rows) {
   return faces ? "" : "edge";
 }
 
-std::string mortise_table(const std::vector<MortiseRow>& rows, ShoulderLine line,
-                          const LengthPrinter& lengths) {
+PageText mortise_table(const std::vector<MortiseRow>& rows, ShoulderLine line,
+                       const LengthPrinter& lengths) {
   TextTable table({"in", place_heading(rows), "from", "begins", "ends", "long", "square",
                    std::string(word_of(line)), "takes", "joint"});
   for (const MortiseRow& row : rows)
-    table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
-               extent_printed(*row.run, lengths), *row.run->straight, near_from_shoulder(*row.run),
-               joined(row.takes), joined(row.joints)});
-  return table.text(lengths, 4);
+    table.add({Cell::of_mark(joined(row.in)), row.edge, std::string(row.from), row.run->near,
+               *row.run->far, extent_printed(*row.run, lengths), *row.run->straight,
+               near_from_shoulder(*row.run), Cell::of_mark(joined(row.takes)), joined(row.joints)});
+  return PageText::table(table, lengths, 4);
 }
 
 /// One table, or one for each line that places are told from besides an end.
-std::string mortise_tables(std::vector<MortiseRow> rows, const LengthPrinter& lengths) {
-  std::string text;
+PageText mortise_tables(std::vector<MortiseRow> rows, const LengthPrinter& lengths) {
+  PageText text;
   while (!rows.empty()) {
     const auto from_line = std::find_if(rows.begin(), rows.end(), [](const MortiseRow& row) {
       return row.run->from_shoulder.has_value();
@@ -124,7 +124,7 @@ std::string mortise_tables(std::vector<MortiseRow> rows, const LengthPrinter& le
 }
 
 /// What depths count from, where the wood is worked there besides.
-std::string depth_text(const Assembly& wood, const Making& making) {
+PageText depth_text(const Assembly& wood, const Making& making) {
   bool edges = false;
   bool faces = false;
   Marks works;
@@ -140,12 +140,13 @@ std::string depth_text(const Assembly& wood, const Making& making) {
   for (std::size_t i = 1; i < works.size(); ++i)
     any += " or " + works[i];
   const std::string where = !faces ? "edge" : edges ? "edge or face" : "face";
-  return paragraph("deep: from the " + where + " as it is before " + any + " is worked there");
+  return PageText::paragraph("deep: from the " + where + " as it is before " + any +
+                             " is worked there");
 }
 
 /// "shoulder: where it begins, told from there", of the lines that places are told from besides an
 /// end.
-std::string lines_text(const MortiseSets& sets) {
+PageText lines_text(const MortiseSets& sets) {
   Marks lines;
   for (const auto& [key, rows] : sets)
     for (const MortiseRow& row : rows)
@@ -154,7 +155,8 @@ std::string lines_text(const MortiseSets& sets) {
   std::string text;
   for (const std::string& line : lines)
     text += (text.empty() ? "" : ", ") + line;
-  return text.empty() ? text : paragraph(text + ": where it begins, told from there");
+  if (text.empty()) return {};
+  return PageText::paragraph(text + ": where it begins, told from there");
 }
 
 }  // namespace
@@ -178,19 +180,19 @@ PageParts mortise_page(const Assembly& wood, const Making& making, const LengthP
   if (any_squared)
     square += "; for a wider one square the ends, or round the tenon's edges" +
               std::string(any_round ? " where the ends do not stay round" : "");
-  page.legends.push_back(paragraph(square + "."));
+  page.legends.push_back(PageText::paragraph(square + "."));
   return {page};
 }
 
 PageParts haunching_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  std::string page;
+  PageText page;
   for (const auto& [key, rows] : mortise_sets(wood, making, FeatureKind::haunching)) {
     page += mortise_text(key, lengths);
     TextTable table({"in", "edge", "from", "begins", "ends", "long"});
     for (const MortiseRow& row : rows)
-      table.add({joined(row.in), row.edge, std::string(row.from), row.run->near, *row.run->far,
-                 extent_printed(*row.run, lengths)});
-    page += table.text(lengths, 4);
+      table.add({Cell::of_mark(joined(row.in)), row.edge, std::string(row.from), row.run->near,
+                 *row.run->far, extent_printed(*row.run, lengths)});
+    page += PageText::table(table, lengths, 4);
   }
   if (page.empty()) return {};
   return {{"HAUNCHINGS, beside the mortises, deep from the same edge", page}};

@@ -10,11 +10,6 @@
 namespace haunch {
 namespace {
 
-/// Whether a line of a page is one of words, and not of a table.
-bool is_words(std::string_view line) {
-  return line.starts_with("  ") && line.find("  ", 2) == std::string_view::npos;
-}
-
 /// Whether all lines stand further in than those of a body do.
 bool are_further_in(std::string_view lines) {
   while (!lines.empty()) {
@@ -34,22 +29,26 @@ std::string text_of(const PageParts& parts) {
     if (section.empty() || part.section.empty()) text += "\n";
     if (part.section != section && !part.section.empty()) text += "---- " + part.section + "\n";
     section = part.section;
-    text += part.heading + "\n" + part.body;
-    for (const std::string& legend : part.legends)
-      if (read.insert(legend).second) text += legend;
+    text += part.heading + "\n" + part.body.text();
+    for (const PageText& legend : part.legends)
+      if (const std::string lines = legend.text(); read.insert(lines).second) text += lines;
   }
   return text;
 }
 
 void join_first_line(PagePart& part, std::size_t page_width) {
-  const std::size_t end = part.body.find('\n');
-  if (end == std::string::npos) return;
-  const std::string first = part.body.substr(0, end);
-  const std::string rest = part.body.substr(end + 1);
-  if (!is_words(first) || !are_further_in(rest)) return;
-  if (part.heading.size() + first.size() > page_width) return;
-  part.heading += ": " + first.substr(2);
-  part.body = rest;
+  constexpr std::size_t kIndent = 2;
+  if (part.body.empty()) return;
+  const PageBlock& first = part.body.blocks().front();
+  if (first.words.empty() || first.indent != kIndent) return;
+  if (part.heading.size() + kIndent + first.words.size() > page_width) return;
+  const std::string lines = first.text();
+  if (lines.find('\n') + 1 != lines.size()) return;
+  PageText rest = part.body;
+  rest.take_first();
+  if (!are_further_in(rest.text())) return;
+  part.heading += ": " + first.words;
+  part.body = std::move(rest);
 }
 
 void append(PageParts& parts, PageParts more) {

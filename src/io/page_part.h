@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "page_text.h"
+
 namespace haunch {
 
 /// Where a part stands when several items are told together.
@@ -15,9 +17,9 @@ enum class Stands {
 };
 
 struct PagePart {
-  std::string heading;                    // a line, without its end
-  std::string body = {};                  // whole lines
-  std::vector<std::string> legends = {};  // whole lines each: how to read what stands above
+  std::string heading;  // as it stands in the text, its last line without its end
+  PageText body = {};
+  std::vector<PageText> legends = {};  // how to read what stands above
   Stands stands = Stands::once;
   std::string section = {};  // "CASE": those of one section stand together below its name
 
@@ -26,7 +28,7 @@ struct PagePart {
 
 using PageParts = std::vector<PagePart>;
 
-/// With an empty line before each part, or before all sections; a legend once.
+/// In lines: an empty one before each part, or before all sections; a legend once.
 std::string text_of(const PageParts& parts);
 
 /// Of a body of one line, or of one with all else further in, as what is worked with one setting,

@@ -38,7 +38,7 @@ BoredSets bored_in(const Assembly& wood, const Making& making) {
   return sets;
 }
 
-std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& lengths) {
+PageText hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& lengths) {
   TextTable table({"in", "from", "middles at"});
   for (BoredPiece& piece : pieces) {
     std::sort(piece.middles.begin(), piece.middles.end());
@@ -47,11 +47,11 @@ std::string hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& leng
       middles += (middles.empty() ? "" : ", ") + lengths.one(middle);
     table.add_alike({Cell::of_mark(piece.mark), piece.from, middles});
   }
-  return table.text(lengths, 4);
+  return PageText::table(table, lengths, 4);
 }
 
-std::string holes_text(const BoredSets& sets, const LengthPrinter& lengths) {
-  std::string page;
+PageText holes_text(const BoredSets& sets, const LengthPrinter& lengths) {
+  PageText page;
   for (const auto& [bored, pieces] : sets) {
     const Operation& its = *bored.setting;
     const bool cheeks = bored.in_cheeks();
@@ -62,7 +62,7 @@ std::string holes_text(const BoredSets& sets, const LengthPrinter& lengths) {
     if (cheeks)
       text += its.through ? "right through"
                           : lengths.one(its.setting(SizeName::depth)) + " deep from the face side";
-    page += paragraph(text) + hole_table(pieces, lengths);
+    page += PageText::paragraph(text) + hole_table(pieces, lengths);
   }
   return page;
 }
@@ -98,11 +98,11 @@ PageParts pin_page(const Assembly& wood, const Making& making, const LengthPrint
   const std::string over =
       lengths.one(pin.horn * 2) +
       (is_blind(sets) ? " longer to be struck" : " longer for taper and waste");
-  return {{"PINS through tenons",
-           holes_text(sets, lengths) + paragraph(way) +
-               paragraph("pins " + joined(marks_of(pins)) + ": " + lengths.one(pin.blank[1]) +
-                         " thick, " + lengths.one(pin.blank[0]) + " long where they stand, sawn " +
-                         over)}};
+  return {{"PINS through tenons", holes_text(sets, lengths) + PageText::paragraph(way) +
+                                      PageText::paragraph("pins " + joined(marks_of(pins)) + ": " +
+                                                          lengths.one(pin.blank[1]) + " thick, " +
+                                                          lengths.one(pin.blank[0]) +
+                                                          " long where they stand, sawn " + over)}};
 }
 
 }  // namespace haunch

@@ -105,16 +105,17 @@ std::string weight_text(const ItemReport& report) {
 }
 
 /// Itself and its opening, in lines that go on below where the page ends.
-std::string sizes_text(const ItemReport& report, const LengthPrinter& lengths) {
+PageText sizes_text(const ItemReport& report, const LengthPrinter& lengths) {
   const bool is_deep =
       !fits_that_stand(report.wood, StandsIn::wall).empty() || goes_back(report.wood);
-  return hanging(std::string(word_of(report.wood.whole().kind)) + " " +
-                 lengths.one(report.wood.size[0]) + " wide, " + lengths.one(report.wood.size[1]) +
-                 " high, " + lengths.one(report.wood.size[2]) + (is_deep ? " deep" : " thick") +
-                 species_text(report.job->species) + materials_text(report.wood) +
-                 weight_text(report)) +
-         hanging(leaf_widths_text(report.wood, lengths)) +
-         hanging(opening_text(report.wood, lengths));
+  return PageText::hanging(std::string(word_of(report.wood.whole().kind)) + " " +
+                           lengths.one(report.wood.size[0]) + " wide, " +
+                           lengths.one(report.wood.size[1]) + " high, " +
+                           lengths.one(report.wood.size[2]) + (is_deep ? " deep" : " thick") +
+                           species_text(report.job->species) + materials_text(report.wood) +
+                           weight_text(report)) +
+         PageText::hanging(leaf_widths_text(report.wood, lengths)) +
+         PageText::hanging(opening_text(report.wood, lengths));
 }
 
 // ---- cut list
@@ -131,7 +132,7 @@ bool has_blind_pins(const Assembly& wood) {
 }
 
 /// "strip of oak, 2 thick: front of A B C; all round H": which edges have one.
-std::string stripped_edges(const std::vector<CutRow>& cuts, const LengthPrinter& lengths) {
+PageText stripped_edges(const std::vector<CutRow>& cuts, const LengthPrinter& lengths) {
   struct Edge {
     std::string strip, edge, marks;
   };
@@ -150,14 +151,14 @@ std::string stripped_edges(const std::vector<CutRow>& cuts, const LengthPrinter&
     else
       for (const CutStrip& strip : row.strips)
         add(strip, strip.edge + " of", row);
-  std::string text;
+  PageText text;
   for (const Edge& its : edges)
-    text += hanging(its.strip + its.edge + its.marks);
+    text += PageText::hanging(its.strip + its.edge + its.marks);
   return text;
 }
 
 /// Why some pieces are sawn longer than they stay, and how beads are measured.
-std::string cut_remarks(const ItemReport& report, const LengthPrinter& lengths) {
+PageText cut_remarks(const ItemReport& report, const LengthPrinter& lengths) {
   std::string reasons;
   const auto add = [&](auto is_it, std::string_view reason) {
     const bool any = std::any_of(
@@ -173,8 +174,8 @@ std::string cut_remarks(const ItemReport& report, const LengthPrinter& lengths) 
       has_blind_pins(report.wood) ? "pins with what is struck" : "pins with taper and waste");
   const bool beads = std::any_of(report.wood.pieces.begin(), report.wood.pieces.end(),
                                  [](const Piece& piece) { return piece.role == Role::bead; });
-  return (beads ? "  beads: to the long points of their mitres\n" : "") +
-         paragraph(reasons.empty() ? "" : "saw to: " + reasons) +
+  return PageText::hanging(beads ? "beads: to the long points of their mitres" : "") +
+         PageText::paragraph(reasons.empty() ? "" : "saw to: " + reasons) +
          stripped_edges(report.cutlist, lengths);
 }
 
@@ -184,16 +185,16 @@ PageParts cutlist_page(const ItemSheet& sheet, const LengthPrinter& lengths) {
   TextTable table(std::move(titles));
   for (const CutRow& row : sheet.cuts) {
     std::vector<Cell> cells = cut_cells(row);
-    cells.emplace_back(joined(row.marks));
+    cells.push_back(Cell::of_mark(joined(row.marks)));
     table.add(std::move(cells));
   }
   const std::string for_all =
       sheet.quantity > 1 ? ", for all " + std::to_string(sheet.quantity) : "";
-  return {
-      {"CUT LIST" + for_all,
-       table.text(lengths, 2) + sheet.cut_remarks + strips_text(strip_totals(sheet.cuts), lengths),
-       {},
-       Stands::before_all}};
+  return {{"CUT LIST" + for_all,
+           PageText::table(table, lengths, 2) + sheet.cut_remarks +
+               strips_text(strip_totals(sheet.cuts), lengths),
+           {},
+           Stands::before_all}};
 }
 
 // ---- checks
@@ -239,12 +240,17 @@ std::vector<FindingGroup> groups_of(const ItemReport& report, Status status) {
   return groups;
 }
 
-std::string places_text(const FindingGroup& group, const Assembly& wood) {
+/// The marks of the pieces that it is about.
+std::vector<std::string> places_of(const FindingGroup& group, const Assembly& wood) {
   std::vector<std::size_t> parts = group.parts;
   std::sort(parts.begin(), parts.end());
+  return marks_of(wood, parts);
+}
+
+std::string places_text(const FindingGroup& group, const Assembly& wood) {
   std::string text;
-  for (const std::size_t part : parts)
-    text += " " + wood.pieces[part].mark;
+  for (const std::string& mark : places_of(group, wood))
+    text += " " + mark;
   std::string joints;
   std::vector<std::size_t> numbers = group.joints;
   std::sort(numbers.begin(), numbers.end());
@@ -262,13 +268,15 @@ std::string remedy_text(const FindingGroup& group, Unit unit) {
              : "no change of one size was found that puts it right and nothing else wrong";
 }
 
-std::string doubts_page(const ItemReport& report, Status status, Unit unit) {
-  std::string page;
+PageText doubts_page(const ItemReport& report, Status status, Unit unit) {
+  PageText page;
   for (const FindingGroup& group : groups_of(report, status)) {
     const std::string word = status == Status::fail ? "FAIL" : "caution";
-    page += hanging(word + "  " + std::string(group.first->rule->check) +
-                    places_text(group, report.wood) + ": " + finding_message(*group.first, unit));
-    if (report.remedies) page += hanging("remedy: " + remedy_text(group, unit), 4);
+    page += PageText::about(places_of(group, report.wood),
+                            word + "  " + std::string(group.first->rule->check) +
+                                places_text(group, report.wood) + ": " +
+                                finding_message(*group.first, unit));
+    if (report.remedies) page += PageText::hanging("remedy: " + remedy_text(group, unit), 4);
   }
   return page;
 }
@@ -302,26 +310,26 @@ std::vector<std::pair<std::string, PassRow>> passes_of(const ItemReport& report)
   return rows;
 }
 
-std::string passes_page(const ItemReport& report, const LengthPrinter& lengths) {
+PageText passes_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"passes", "places", "least", "greatest", "at least", "at most"});
   for (const auto& [rule, pass] : passes_of(report))
     table.add({rule, std::to_string(pass.places), pass.least->value, pass.greatest->value,
                pass.least->min, pass.greatest->max});
-  return table.empty() ? "" : table.text(lengths, 2);
+  return PageText::table(table, lengths, 2);
 }
 
-std::string passes_in_brief(const ItemReport& report) {
+PageText passes_in_brief(const ItemReport& report) {
   std::string text;
   for (const auto& [rule, pass] : passes_of(report)) {
     if (pass.least->moisture) continue;
     text += (text.empty() ? "pass (in so many places): " : ", ") + rule;
     if (pass.places > 1) text += " (" + std::to_string(pass.places) + ")";
   }
-  return hanging(text);
+  return PageText::hanging(text);
 }
 
 /// Fails and cautions.
-std::string doubts_page(const ItemReport& report, Unit unit) {
+PageText doubts_page(const ItemReport& report, Unit unit) {
   return doubts_page(report, Status::fail, unit) + doubts_page(report, Status::caution, unit);
 }
 
@@ -355,13 +363,14 @@ PageParts rooms_page(const ItemReport& report, const LengthPrinter& lengths) {
   for (const NamedRoom& room : report.rooms)
     table.add({room_words(report, room), room.width, room.height});
   const bool in_wall = report.rooms.front().what == "wall opening";
-  return {{in_wall ? "FROM WALL TO LEAF" : "ROOMS, from the outside in", table.text(lengths, 2)}};
+  return {{in_wall ? "FROM WALL TO LEAF" : "ROOMS, from the outside in",
+           PageText::table(table, lengths, 2)}};
 }
 
 /// Each chain in a line, its figures rounded so that they add up as printed.
 PageParts chains_page(const ItemReport& report, const LengthPrinter& lengths) {
   if (report.chains.empty()) return {};
-  std::string page;
+  PageText page;
   for (const Chain& chain : report.chains) {
     std::string line = chain.what + ":";
     Length along, told;
@@ -372,16 +381,16 @@ PageParts chains_page(const ItemReport& report, const LengthPrinter& lengths) {
       line += lengths.one(to - told);
       told = to;
     }
-    page += hanging(line + "; " + lengths.one(chain.total()) + " in all");
+    page += PageText::hanging(line + "; " + lengths.one(chain.total()) + " in all");
   }
   return {{"CHAINS", page}};
 }
 
 PageParts cautions_page(const ItemReport& report) {
   if (report.cautions.empty()) return {};
-  std::string page;
+  PageText page;
   for (const Caution& caution : report.cautions)
-    page += hanging(std::string(caution.about) + ": " + caution.words);
+    page += PageText::hanging(std::string(caution.about) + ": " + caution.words);
   return {{"CAUTIONS", page, {}, Stands::on_every_sheet}};
 }
 
@@ -405,7 +414,7 @@ PageParts given_page(const ItemReport& report, LengthStyle style) {
   TextTable table({"key", "written", "mm", "in"});
   for (const Given& given : report.job->given)
     table.add({given.key, given.written, mm.one(given.length), inches.one(given.length)});
-  return {{"GIVEN, as it was read", table.text(mm, 2)}};
+  return {{"GIVEN, as it was read", PageText::table(table, mm, 2)}};
 }
 
 /// A value too long for its column stands before its reason.
@@ -414,18 +423,6 @@ std::vector<Cell> assumed_row(const std::string& key, const std::string& value,
   constexpr std::size_t kLongest = 20;
   if (display_width(value) > kLongest) return {key, std::string(), value + ": " + why};
   return {key, value, why};
-}
-
-PageParts assumed_page(const ItemReport& report, const LengthPrinter& lengths) {
-  if (report.assumed.empty()) return {};
-  TextTable table({"key", "value", "why"});
-  for (const Assumed& assumed : report.assumed) {
-    // The item's id heads its page; without it items that are worked alike read alike.
-    const bool heads = assumed.key == "id";
-    table.add(assumed_row(assumed.key, heads ? "as above" : value_text(assumed.value, lengths),
-                          assumed.why));
-  }
-  return {{"ASSUMED, for want of a word in the spec", table.text(lengths, 2)}};
 }
 
 bool lists_assumed(const View& view) {
@@ -463,7 +460,7 @@ PageParts parts_of(const ItemReport& report, const ItemSheet& sheet, const View&
       lengths.exact());
   add(checks && !short_sheet, cautions_page, report);
   add(whole && view.full, given_page, report, view.lengths);
-  add(lists_assumed(view), assumed_page, report, lengths.fine());
+  add(lists_assumed(view), assumed_parts, report, lengths.fine());
   return page;
 }
 
@@ -485,6 +482,16 @@ std::string roundings(Unit unit, const LengthStyle& style) {
 
 std::string verdict(const ItemSheet& sheet) {
   return verdict_text(sheet.checks, sheet.failed, sheet.cautions);
+}
+
+std::string item_title(const ItemSheet& sheet, Unit unit) {
+  return sheet.id + ": " + sheet.name + ", " + std::to_string(sheet.quantity) + " off; sizes in " +
+         unit_words(unit) + sheet.set_out;
+}
+
+PageText head_text(const ItemSheet& sheet) {
+  return sheet.sizes + PageText::hanging(sheet.note.empty() ? "" : "note: " + sheet.note) +
+         PageText::hanging(verdict(sheet));
 }
 
 std::string unit_words(Unit unit) {
@@ -509,7 +516,7 @@ std::vector<Cell> cut_cells(const CutRow& row) {
           std::string(row.grain == "along" || row.grain == "none" ? "" : row.grain)};
 }
 
-std::string strips_text(const std::vector<StripTotal>& strips, const LengthPrinter& lengths) {
+PageText strips_text(const std::vector<StripTotal>& strips, const LengthPrinter& lengths) {
   const bool metric = lengths.unit() == Unit::mm;
   const Length tenth = metric ? Length::from_mm(100) : Length::from_inch_parts(12);
   std::string text;
@@ -523,7 +530,25 @@ std::string strips_text(const std::vector<StripTotal>& strips, const LengthPrint
             (its.material.empty() ? "no wood told" : its.material) + ", " +
             lengths.one(its.thickness) + " thick, for edges of " + lengths.one(its.width);
   }
-  return hanging(text);
+  return PageText::hanging(text);
+}
+
+PageParts assumed_parts(const ItemReport& report, const LengthPrinter& lengths) {
+  if (report.assumed.empty()) return {};
+  TextTable table({"key", "value", "why"});
+  for (const Assumed& assumed : report.assumed) {
+    // The item's id heads its page; without it items that are worked alike read alike.
+    const bool heads = assumed.key == "id";
+    table.add(assumed_row(assumed.key, heads ? "as above" : value_text(assumed.value, lengths),
+                          assumed.why));
+  }
+  return {{"ASSUMED, for want of a word in the spec", PageText::table(table, lengths, 2)}};
+}
+
+PageParts passes_parts(const ItemReport& report, const LengthPrinter& lengths) {
+  PageText passes = passes_page(report, lengths.fine());
+  if (passes.empty()) return {};
+  return {{"CHECKS THAT PASS", std::move(passes)}};
 }
 
 ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit) {
@@ -572,10 +597,7 @@ std::string item_page(const ItemReport& report, const View& view, Unit unit) {
 }
 
 std::string item_page(const ItemSheet& sheet, const View& view, Unit unit) {
-  return fitted(sheet.id + ": " + sheet.name + ", " + std::to_string(sheet.quantity) +
-                    " off; sizes in " + unit_words(unit) + sheet.set_out + "\n" + sheet.sizes +
-                    hanging(sheet.note.empty() ? "" : "note: " + sheet.note) +
-                    hanging(verdict(sheet)) + text_of(sheet.parts) +
+  return fitted(item_title(sheet, unit) + "\n" + head_text(sheet).text() + text_of(sheet.parts) +
                     last_line(values_are(sheet.assumed), sheet.rounded, unit, view),
                 view.page_width);
 }

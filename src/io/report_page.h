@@ -18,12 +18,21 @@ std::string item_page(const ItemReport& report, const View& view, Unit unit);
 std::string item_page(const ItemSheet& sheet, const View& view, Unit unit);
 ItemSheet item_sheet(const ItemReport& report, const View& view, Unit unit);
 
+/// "side-door: side door, 1 off; sizes in mm"
+std::string item_title(const ItemSheet& sheet, Unit unit);
+/// What stands below that before all parts: sizes, the note, how many checks fail.
+PageText head_text(const ItemSheet& sheet);
+
+/// What passes, rule by rule, and what was assumed.
+PageParts passes_parts(const ItemReport& report, const LengthPrinter& lengths);
+PageParts assumed_parts(const ItemReport& report, const LengthPrinter& lengths);
+
 /// Of a cut list all but its marks: titles, and the cells of a row.
 std::vector<std::string> cut_titles();
 std::vector<Cell> cut_cells(const CutRow& row);
 
-/// "edge strip: 12.4 m of oak, 2 thick, for edges 18 thick", in lines.
-std::string strips_text(const std::vector<StripTotal>& strips, const LengthPrinter& lengths);
+/// "edge strip: 12.4 m of oak, 2 thick, for edges of 18"
+PageText strips_text(const std::vector<StripTotal>& strips, const LengthPrinter& lengths);
 
 /// "mm", "inches"
 std::string unit_words(Unit unit);

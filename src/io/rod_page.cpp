@@ -193,13 +193,14 @@ PageParts rod_page(const Assembly& wood, const Making& making, const LengthPrint
   }
   if (table.empty()) return {};
   return {{"MARKING OUT, along from the lower or left end, across from the front edge",
-           table.text(lengths, 2),
-           {paragraph(std::string(mirrored ? "the sides are a pair, mirrored; " : "") +
-                      "of holes the middles; left: to the other end" +
-                      (runners ? "; drawer: screw holes of its runner" : "") +
-                      (strips ? "; packing strips: along from the front end, across from the lower "
-                                "edge"
-                              : ""))}}};
+           PageText::table(table, lengths, 2),
+           {PageText::paragraph(
+               std::string(mirrored ? "the sides are a pair, mirrored; " : "") +
+               "of holes the middles; left: to the other end" +
+               (runners ? "; drawer: screw holes of its runner" : "") +
+               (strips ? "; packing strips: along from the front end, across from the lower "
+                         "edge"
+                       : ""))}}};
 }
 
 }  // namespace haunch

@@ -23,46 +23,50 @@ std::string heading_of(const Rod& rod, const LengthPrinter& lengths) {
          lengths.one(rod.length) + " in all";
 }
 
-std::string table_of(const ItemRods& item, const Rod& rod, const LengthPrinter& lengths) {
+PageText table_of(const ItemRods& item, const Rod& rod, const LengthPrinter& lengths) {
   TextTable table({"at", "on", "", "takes"});
   for (const RodMark& mark : rod.marks)
     for (const RodName& name : mark.names)
       table.add({&name == &mark.names.front() ? std::optional(mark.at) : std::nullopt,
-                 pieces_text(item, rod, name), name.what, joined(marks_of(item.wood, name.takes))});
-  return table.text(lengths, 2);
+                 pieces_text(item, rod, name), name.what,
+                 Cell::of_mark(joined(marks_of(item.wood, name.takes)))});
+  return PageText::table(table, lengths, 2);
 }
 
 bool has_marks_before_zero(const Rod& rod) {
   return rod.marks.front().at < Length();
 }
 
-PageParts parts_of(const ItemRods& item, const LengthPrinter& lengths) {
+}  // namespace
+
+PageParts rods_parts(const ItemRods& item, const LengthPrinter& lengths) {
   PageParts parts;
   for (const Rod& rod : item.rods) {
     PagePart part{heading_of(rod, lengths), table_of(item, rod, lengths)};
     if (has_marks_before_zero(rod))
-      part.legends.push_back(paragraph("below 0: before the " +
-                                       std::string(zero_of(rod.direction)) +
-                                       ", as doors lie on the front of a case"));
+      part.legends.push_back(PageText::paragraph("below 0: before the " +
+                                                 std::string(zero_of(rod.direction)) +
+                                                 ", as doors lie on the front of a case"));
     parts.push_back(std::move(part));
   }
   return parts;
 }
 
-}  // namespace
+PageText rods_remark() {
+  return PageText::paragraph(
+      "Finished sizes, horns not counted. What lies through the thickness is gauged from the face "
+      "side: 'haunch joints' has it.",
+      0);
+}
 
 std::string rods_page(const std::vector<ItemRods>& items, const LengthPrinter& lengths) {
   std::string page;
   for (const ItemRods& item : items) {
     if (!page.empty()) page += "\n";
     page += item.id + (item.name.empty() ? "" : ": " + item.name) + "; sizes in " +
-            std::string(word_of(lengths.unit())) + "\n" + text_of(parts_of(item, lengths));
+            std::string(word_of(lengths.unit())) + "\n" + text_of(rods_parts(item, lengths));
   }
-  return page + "\n" +
-         paragraph(
-             "Finished sizes, horns not counted. What lies through the thickness is gauged "
-             "from the face side: 'haunch joints' has it.",
-             0);
+  return page + "\n" + rods_remark().text();
 }
 
 }  // namespace haunch

@@ -55,14 +55,14 @@ bool any_derived(const Season& season) {
 }
 
 /// What of the work does not move: panels of board, and glass.
-std::string still_text(const ItemReport& report, Matter matter) {
+PageText still_text(const ItemReport& report, Matter matter) {
   std::vector<std::size_t> still;
   for (std::size_t piece = 0; piece < report.wood.pieces.size(); ++piece)
     if (report.wood.pieces[piece].matter == matter) still.push_back(piece);
   if (still.empty()) return {};
-  return hanging(joined(marks_of(report.wood, still)) + ": " +
-                 (matter == Matter::board ? "board" : "glass") +
-                 ", which does not move to matter; only the frame about it does");
+  return PageText::hanging(joined(marks_of(report.wood, still)) + ": " +
+                           (matter == Matter::board ? "board" : "glass") +
+                           ", which does not move to matter; only the frame about it does");
 }
 
 std::string heading(const Moisture& moisture) {
@@ -71,14 +71,15 @@ std::string heading(const Moisture& moisture) {
                      percent_words(moisture.high));
 }
 
-std::string woods_page(const ItemReport& report) {
+PageText woods_page(const ItemReport& report) {
   const Season& season = *report.job->season;
-  std::string text = hanging(woods_text(report));
+  PageText text = PageText::hanging(woods_text(report));
   text += still_text(report, Matter::board) + still_text(report, Matter::glass);
   if (any_mixed(season))
-    text += "  mixed: the larger movement of flat- and quarter-sawn wood is taken\n";
+    text += PageText::hanging("mixed: the larger movement of flat- and quarter-sawn wood is taken");
   if (any_derived(season))
-    text += "  figures of movement follow from the total shrinkage, as none is printed\n";
+    text += PageText::hanging(
+        "figures of movement follow from the total shrinkage, as none is printed");
   return text;
 }
 
@@ -92,9 +93,9 @@ std::vector<std::string> titles(const ItemReport& report, const std::string& fir
 
 /// A row of a figure at each moisture.
 template <typename State>
-void add_row(TextTable& table, const std::string& what, const std::string& figure,
-             const AtEach<State>& at, Length State::*member, Unit unit) {
-  std::vector<Cell> row{what, figure};
+void add_row(TextTable& table, Cell what, const std::string& figure, const AtEach<State>& at,
+             Length State::*member, Unit unit) {
+  std::vector<Cell> row{std::move(what), figure};
   for (const State& state : at)
     row.emplace_back(for_page(state.*member, unit));
   table.add(std::move(row));
@@ -136,11 +137,11 @@ std::vector<std::pair<std::string, const PanelSeason*>> panel_groups(const ItemR
   return groups;
 }
 
-std::string panels_table(const ItemReport& report, const LengthPrinter& lengths) {
+PageText panels_table(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table(titles(report, "panel", ""));
   const Unit unit = lengths.unit();
   for (const auto& [marks, panel] : panel_groups(report)) {
-    add_row(table, marks, "width", panel->at, &PanelState::width, unit);
+    add_row(table, Cell::of_mark(marks), "width", panel->at, &PanelState::width, unit);
     const bool glass = report.wood.pieces[panel->piece].matter == Matter::glass;
     add_row(
         table, "",
@@ -149,7 +150,7 @@ std::string panels_table(const ItemReport& report, const LengthPrinter& lengths)
     add_row(table, "", "in the " + std::string(glass ? "rebate" : "groove") + " each side",
             panel->at, &PanelState::bite, unit);
   }
-  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
+  return PageText::table(table, lengths.in_decimals(), 2);
 }
 
 bool hangs_before_opening(const ItemReport& report) {
@@ -178,8 +179,8 @@ AtEach<SideGaps> over_opening(AtEach<SideGaps> gaps) {
   return gaps;
 }
 
-std::string leaf_table(const ItemReport& report, const LeafSeason& season,
-                       const LengthPrinter& lengths) {
+PageText leaf_table(const ItemReport& report, const LeafSeason& season,
+                    const LengthPrinter& lengths) {
   TextTable table(titles(report, "leaf", ""));
   const Unit unit = lengths.unit();
   const AtEach<LeafState>& leaf = season.at;
@@ -199,7 +200,7 @@ std::string leaf_table(const ItemReport& report, const LeafSeason& season,
   add_row(table, "", word + right, gaps, &SideGaps::right, unit);
   add_row(table, "", word + "at the head", gaps, &SideGaps::head, unit);
   add_row(table, "", word + "at the foot", gaps, &SideGaps::foot, unit);
-  return table.text(lengths.in_decimals(), 2);
+  return PageText::table(table, lengths.in_decimals(), 2);
 }
 
 /// Tenons or laps that are as wide as each other.
@@ -210,7 +211,7 @@ struct GluedGroup {
 };
 
 /// The widths glued across the grain, those that are alike in one row.
-std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths) {
+PageText tenons_table(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"glued across", "", percent_words(report.seasons->moisture.low),
                    percent_words(report.seasons->moisture.build),
                    percent_words(report.seasons->moisture.high), "at most"});
@@ -233,11 +234,11 @@ std::string tenons_table(const ItemReport& report, const LengthPrinter& lengths)
                widths[kHigh],
                lengths.in_decimals().one(for_page(report.seasons->widest_glued, lengths.unit())) +
                    "   " + joints});
-  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
+  return PageText::table(table, lengths.in_decimals(), 2);
 }
 
 /// The boards of a case across their grain, those that are as wide as each other in one row.
-std::string widths_table(const ItemReport& report, const LengthPrinter& lengths) {
+PageText widths_table(const ItemReport& report, const LengthPrinter& lengths) {
   std::vector<std::pair<std::string, AtEach<Length>>> groups;
   for (const WidthSeason& board : report.seasons->widths) {
     const Piece& piece = report.wood.pieces[board.piece];
@@ -253,8 +254,9 @@ std::string widths_table(const ItemReport& report, const LengthPrinter& lengths)
   }
   TextTable table(titles(report, "case", ""));
   for (const auto& [marks, widths] : groups)
-    table.add({marks, "across the grain", widths[kLow], widths[kBuild], widths[kHigh]});
-  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
+    table.add(
+        {Cell::of_mark(marks), "across the grain", widths[kLow], widths[kBuild], widths[kHigh]});
+  return PageText::table(table, lengths.in_decimals(), 2);
 }
 
 /// A figure of a front at each moisture, where it has it.
@@ -272,7 +274,7 @@ void add_front_row(TextTable& table, const std::string& what, const std::string&
 }
 
 /// Each front, and what it has round it in its opening.
-std::string fronts_table(const ItemReport& report, const LengthPrinter& lengths) {
+PageText fronts_table(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table(titles(report, "front", ""));
   const Unit unit = lengths.unit();
   for (const FrontSeason& front : report.seasons->fronts) {
@@ -284,10 +286,10 @@ std::string fronts_table(const ItemReport& report, const LengthPrinter& lengths)
     add_front_row(table, "", "gap at the head", front, &FrontState::head, unit);
     add_front_row(table, "", "gap at the foot", front, &FrontState::foot, unit);
   }
-  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
+  return PageText::table(table, lengths.in_decimals(), 2);
 }
 
-std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
+PageText bench_text(const ItemReport& report, const LengthPrinter& lengths) {
   const SeasonReport& seasons = *report.seasons;
   std::string text = fmt::format("at the bench today, with the wood at {}:",
                                  percent_words(seasons.moisture.build));
@@ -312,19 +314,23 @@ std::string bench_text(const ItemReport& report, const LengthPrinter& lengths) {
                         figure(gaps.head), figure(gaps.foot));
   }
   if (text.ends_with(';')) text.pop_back();
-  return hanging(text);
+  return PageText::hanging(text);
 }
 
-std::string remedies_text(const ItemReport& report) {
-  std::string text;
+PageText remedies_text(const ItemReport& report) {
+  PageText text;
   if (!report.season_remedies) return {};
   for (const SeasonRemedy& remedy : report.season_remedies->tried)
-    text += hanging(fmt::format("{}: {} instead of {}: {}", remedy.key, remedy.to, remedy.from,
-                                remedy.helps ? "helps" : "does not help by itself, nor does less"),
-                    4);
-  if (!report.season_remedies->all_tried) text += "    not all was tried: it would take too long\n";
+    text += PageText::hanging(
+        fmt::format("{}: {} instead of {}: {}", remedy.key, remedy.to, remedy.from,
+                    remedy.helps ? "helps" : "does not help by itself, nor does less"),
+        4);
+  if (!report.season_remedies->all_tried)
+    text += PageText::hanging("not all was tried: it would take too long", 4);
   if (text.empty()) return {};
-  return "  the wood does not bear its seasons; each of these was tried by itself:\n" + text;
+  return PageText::hanging(
+             "the wood does not bear its seasons; each of these was tried by itself:") +
+         text;
 }
 
 // ---- weight
@@ -345,7 +351,7 @@ std::string weights_of_pieces(const ItemReport& report, Unit unit) {
   return text;
 }
 
-std::string weights_text(const ItemReport& report, Unit unit) {
+PageText weights_text(const ItemReport& report, Unit unit) {
   const Weights& weights = *report.weights;
   const Weight& whole = weights.whole;
   const std::string at = percent_words(weights.percent);
@@ -363,13 +369,13 @@ std::string weights_text(const ItemReport& report, Unit unit) {
       text += fmt::format("; the {} {}{}", group_name(report.wood.groups[leaf.group]),
                           kilograms_text(leaf.weight.kilograms, unit),
                           leaf.weight.is_known() ? "" : " and what is not known");
-  return hanging(text);
+  return PageText::hanging(text);
 }
 
 }  // namespace
 
 PageParts season_page(const ItemReport& report, const LengthPrinter& lengths) {
-  std::string leaves;
+  PageText leaves;
   for (const LeafSeason& leaf : report.seasons->leaves)
     leaves += leaf_table(report, leaf, lengths);
   return {{heading(report.job->season->moisture),

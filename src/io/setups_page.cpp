@@ -28,18 +28,17 @@ class SetupsPage {
   SetupsPage(const SetupsReport& report, const LengthPrinter& lengths)
       : report_(report), lengths_(lengths) {}
 
-  std::string text() {
-    std::string page = head();
+  SetupsText text() const {
+    SetupsText text{head(), {}, cautions()};
     const auto& setups = report_.plan.setups;
     for (std::size_t first = 0; first < setups.size();) {
       std::size_t end = first + 1;
       while (end < setups.size() && go_together(setups[first], setups[end]))
         ++end;
-      page += "\n" + block(first, end);
+      text.parts.push_back(block(first, end));
       first = end;
     }
-    if (report_.tally.refused > 0) page += "\n" + not_here(report_.tally);
-    return page + "\n" + cautions();
+    return text;
   }
 
  private:
@@ -49,20 +48,20 @@ class SetupsPage {
 
   bool is_one_item() const { return report_.items.size() == 1; }
 
-  std::string head() const {
+  PageText head() const {
     std::string text;
     for (const ItemReport& item : report_.items)
       text += (text.empty() ? "" : ", ") + item.job->id +
               (item.job->quantity > 1 ? ", " + std::to_string(item.job->quantity) + " off" : "");
     const std::string count = std::to_string(report_.plan.setups.size());
-    text = wrapped(text + ": " + count + " set-ups, in the order of the work; sizes in " +
-                       unit_words(lengths_.unit()),
-                   lengths_.page_width(), 2) +
-           "\n";
+    const PageText title =
+        PageText::hanging(text + ": " + count + " set-ups, in the order of the work; sizes in " +
+                              unit_words(lengths_.unit()),
+                          0, lengths_.page_width());
     if (report_.shop.empty())
-      return text +
-             paragraph("no shop file tells of machines; usual ones are taken: " + machines());
-    return text + paragraph("machines of " + report_.shop);
+      return title + PageText::paragraph("no shop file tells of machines; usual ones are taken: " +
+                                         machines());
+    return title + PageText::paragraph("machines of " + report_.shop);
   }
 
   /// Those that something is run on.
@@ -78,32 +77,35 @@ class SetupsPage {
     return text;
   }
 
-  std::string block(std::size_t first, std::size_t end) const {
+  PagePart block(std::size_t first, std::size_t end) const {
     const Setup& setup = report_.plan.setups[first];
     std::string title = operation_words(setup);
     std::transform(title.begin(), title.end(), title.begin(),
                    [](unsigned char c) { return static_cast<char>(std::toupper(c)); });
-    std::string text = title + ", " + report_.machine_name(setup) + "\n";
-    if (setup.pieces.front().runs.empty()) return text + sawing(first, end);
-    for (std::size_t number = first; number < end; ++number)
-      text += joint(number);
-    return text;
+    PagePart part{title + ", " + report_.machine_name(setup)};
+    if (setup.pieces.front().runs.empty())
+      part.body = sawing(first, end);
+    else
+      for (std::size_t number = first; number < end; ++number)
+        part.body += joint(number);
+    return part;
   }
 
   // ---- sawing, milling, glue-up
 
-  std::string sawing(std::size_t first, std::size_t end) const {
+  PageText sawing(std::size_t first, std::size_t end) const {
     TextTable table({"", "set to", "first piece", "pieces"});
     for (std::size_t number = first; number < end; ++number) {
       const Setup& setup = report_.plan.setups[number];
       const bool limited = setup.first_piece && setup.first_piece->least;
       const bool glued = setup.step == Step::together;
-      table.add({setup_id(number),
+      table.add({Cell::of_name(setup_id(number)),
                  glued ? group_of(setup.pieces.front()) : settings_text(setup.settings, lengths_),
                  limited ? first_piece_text(*setup.first_piece, lengths_) : "",
-                 marks_of_all(setup)});
+                 Cell::of_mark(marks_of_all(setup))});
     }
-    return table.text(lengths_, 2) + rest(report_.plan.setups[end - 1]) + findings(first, end);
+    return PageText::table(table, lengths_, 2) + rest(report_.plan.setups[end - 1]) +
+           findings(first, end);
   }
 
   /// "leaf", "drawer 2"
@@ -111,10 +113,10 @@ class SetupsPage {
     return group_name(report_.item_of(piece).wood.groups[report_.piece_of(piece).group]);
   }
 
-  static std::string rest(const Setup& setup) {
+  static PageText rest(const Setup& setup) {
     if (setup.rest_days == 0) return {};
-    return paragraph("then let all rest in stick, " + std::to_string(setup.rest_days) +
-                     (setup.rest_days == 1 ? " day" : " days") + " at least");
+    return PageText::paragraph("then let all rest in stick, " + std::to_string(setup.rest_days) +
+                               (setup.rest_days == 1 ? " day" : " days") + " at least");
   }
 
   std::string marks_of_all(const Setup& setup) const {
@@ -139,36 +141,37 @@ class SetupsPage {
 
   // ---- joints, edges, holes
 
-  std::string joint(std::size_t number) const {
+  PageText joint(std::size_t number) const {
     const Setup& setup = report_.plan.setups[number];
-    std::string line = setup_id(number) + "  " + settings_text(setup, lengths_);
+    std::string line = settings_text(setup, lengths_);
     if (const std::string cutter = report_.cutter_name(setup); !cutter.empty())
       line += "; " + cutter;
     if (setup.passes > 1) line += ", " + std::to_string(setup.passes) + " passes";
-    std::string text = hanging(line) + holding(setup);
+    PageText text = PageText::named(setup_id(number), line) + holding(setup);
     if (setup.first_piece && setup.first_piece->least)
-      text += paragraph("first piece: " + first_piece_text(*setup.first_piece, lengths_), 4);
+      text +=
+          PageText::paragraph("first piece: " + first_piece_text(*setup.first_piece, lengths_), 4);
     text += trial(setup);
     TextTable table({"piece", "worked", "from", "places"});
     for (const SetupPiece& piece : setup.pieces)
       add_rows(table, setup, piece);
-    return text + table.text(lengths_, 4) + second_faces(setup) + horns(setup) +
+    return text + PageText::table(table, lengths_, 4) + second_faces(setup) + horns(setup) +
            findings(number, number + 1);
   }
 
   /// Of a joint whose readings 'haunch trial' takes.
-  std::string trial(const Setup& setup) const {
+  PageText trial(const Setup& setup) const {
     const SetupPiece& piece = setup.pieces.front();
     const auto joint = piece.runs.front().joint;
     const bool has_trial = setup.first_piece && setup.first_piece->size == SizeName::thickness &&
                            joint && joint_design(report_.item_of(piece).wood, *joint);
     if (!has_trial) return {};
-    return paragraph("trial cut before the run: haunch trial, joint " + joint_id(*joint) +
-                         (is_one_item() ? "" : " of " + report_.item_of(piece).job->id),
-                     4);
+    return PageText::paragraph("trial cut before the run: haunch trial, joint " + joint_id(*joint) +
+                                   (is_one_item() ? "" : " of " + report_.item_of(piece).job->id),
+                               4);
   }
 
-  std::string holding(const Setup& setup) const {
+  PageText holding(const Setup& setup) const {
     const Holding* held = report_.holding_of(setup);
     if (held == nullptr) return {};
     std::vector<std::string> ways;
@@ -180,7 +183,7 @@ class SetupsPage {
     std::string text = held->name;
     for (const std::string& way : ways)
       text += "; " + way;
-    return hanging(text, 4);
+    return PageText::hanging(text, 4);
   }
 
   void add_rows(TextTable& table, const Setup& setup, const SetupPiece& piece) const {
@@ -188,7 +191,7 @@ class SetupsPage {
       table.add_alike({Cell::of_mark(mark_of(piece)), told.worked, told.zero, told.places});
   }
 
-  std::string second_faces(const Setup& setup) const {
+  PageText second_faces(const Setup& setup) const {
     std::map<std::string, Marks> told;
     for (const SetupPiece& piece : setup.pieces)
       if (piece.second_face)
@@ -196,14 +199,14 @@ class SetupsPage {
                       lengths_.fine().one(piece.second_face->leaves) + ", but to no more than " +
                       lengths_.one(piece.second_face->most)],
                  mark_of(piece));
-    std::string text;
+    PageText text;
     for (const auto& [rule, marks] : told)
-      text += hanging("second face of " + joined(marks) + ": " + rule, 4);
+      text += PageText::hanging("second face of " + joined(marks) + ": " + rule, 4);
     return text;
   }
 
   /// Of all pieces where they are equally long, else by their marks.
-  std::string horns(const Setup& setup) const {
+  PageText horns(const Setup& setup) const {
     MarksUnder all;
     bool on_all = true;
     for (const SetupPiece& piece : setup.pieces) {
@@ -214,19 +217,21 @@ class SetupsPage {
           lengths_.one(piece.horn) + " in from the end that is sawn";
       add_once(marks_under(all, what), mark_of(piece));
     }
-    std::string text;
+    PageText text;
     for (const auto& [what, marks] : all)
-      text += hanging("horns are still on" +
-                          (on_all && all.size() == 1 ? "" : " " + joined(marks)) + ": " + what,
-                      4);
+      text += PageText::hanging("horns are still on" +
+                                    (on_all && all.size() == 1 ? "" : " " + joined(marks)) + ": " +
+                                    what,
+                                4);
     return text;
   }
 
-  std::string findings(std::size_t first, std::size_t end) const {
-    std::string text;
+  PageText findings(std::size_t first, std::size_t end) const {
+    PageText text;
     for (std::size_t number = first; number < end; ++number)
       for (const auto& [what, marks] : findings_of(report_.plan.setups[number]))
-        text += hanging("FAIL " + setup_id(number) + " " + joined(marks) + ": " + what);
+        text +=
+            PageText::about(marks, "FAIL " + setup_id(number) + " " + joined(marks) + ": " + what);
     return text;
   }
 
@@ -241,14 +246,12 @@ class SetupsPage {
     return all;
   }
 
-  std::string cautions() const {
-    return wrapped(
-               "Guards on, dust drawn off, work held; try each set-up in scrap of the same "
-               "thickness first. What stands here orders the work; it does not make a machine "
-               "safe: "
-               "its maker's book and the rules of the place decide.",
-               lengths_.page_width(), 0) +
-           "\n";
+  PageText cautions() const {
+    return PageText::paragraph(
+        "Guards on, dust drawn off, work held; try each set-up in scrap of the same thickness "
+        "first. What stands here orders the work; it does not make a machine safe: its maker's "
+        "book and the rules of the place decide.",
+        0, lengths_.page_width());
   }
 
   const SetupsReport& report_;
@@ -257,8 +260,15 @@ class SetupsPage {
 
 }  // namespace
 
-std::string setups_page(const SetupsReport& report, const LengthPrinter& lengths) {
+SetupsText setups_text(const SetupsReport& report, const LengthPrinter& lengths) {
   return SetupsPage(report, lengths).text();
+}
+
+std::string setups_page(const SetupsReport& report, const LengthPrinter& lengths) {
+  const SetupsText text = setups_text(report, lengths);
+  return text.head.text() + text_of(text.parts) +
+         (report.tally.refused > 0 ? "\n" + not_here(report.tally) : "") + "\n" +
+         text.cautions.text();
 }
 
 }  // namespace haunch

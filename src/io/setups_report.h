@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "lie.h"
+#include "page_part.h"
 #include "report.h"
 #include "setup.h"
 #include "spec_source.h"
@@ -52,6 +53,13 @@ SetupsReport report_setups(std::vector<ItemReport> items, std::vector<Machine> m
 
 std::string setups_json(const SetupsReport& report, Unit unit);
 std::string setups_csv(const SetupsReport& report, Unit unit, CsvProfile profile);
+/// What a page tells of them.
+struct SetupsText {
+  PageText head;
+  PageParts parts;  // set-ups that follow on each other at one machine and do the same
+  PageText cautions;
+};
+SetupsText setups_text(const SetupsReport& report, const LengthPrinter& lengths);
 std::string setups_page(const SetupsReport& report, const LengthPrinter& lengths);
 
 }  // namespace haunch

@@ -47,7 +47,7 @@ Length lap_of(const Assembly& wood, const Joint& joint) {
   return placed_blank(receives).extent(in) - joint.tails->length;
 }
 
-std::string told(const Assembly& wood, const AlikeEnds& ends, const LengthPrinter& lengths) {
+PageText told(const Assembly& wood, const AlikeEnds& ends, const LengthPrinter& lengths) {
   const TailSizes& tails = *ends.joint->tails;
   const Piece& piece = wood.pieces[ends.joint->enters];
   std::string text = end_name(piece, ends.at_low) + " of " + joined(ends.enter) + ", into " +
@@ -58,10 +58,10 @@ std::string told(const Assembly& wood, const AlikeEnds& ends, const LengthPrinte
   if (const Length lap = lap_of(wood, *ends.joint); lap > Length())
     text +=
         "; sockets " + lengths.one(tails.length) + " deep, " + lengths.one(lap) + " of lap left";
-  return paragraph(text);
+  return PageText::paragraph(text);
 }
 
-std::string table_of(const AlikeEnds& ends, const LengthPrinter& lengths) {
+PageText table_of(const AlikeEnds& ends, const LengthPrinter& lengths) {
   const TailSizes& tails = *ends.joint->tails;
   TextTable table({"", "begins", "ends", "wide", "at the shoulder", "to"});
   std::size_t number = 0;
@@ -73,7 +73,7 @@ std::string table_of(const AlikeEnds& ends, const LengthPrinter& lengths) {
                Cell::of_fit(span.width), Cell::of_fit(root(span.from_edge + tails.spread)),
                Cell::of_fit(root(high - tails.spread))});
   }
-  return table.text(lengths, 4);
+  return PageText::table(table, lengths, 4);
 }
 
 // ---- ends whose tails are all alike and as far apart: a row each, stepped off
@@ -103,16 +103,11 @@ std::vector<Cell> step_row(const Assembly& wood, const AlikeEnds& ends, Length s
   const auto if_any = [](Length size) {
     return size > Length() ? std::optional(size) : std::nullopt;
   };
-  return {joined(ends.enter),
-          end.substr(0, end.find(' ')),
-          joined(ends.receive),
-          tails.length,
-          if_any(lap_of(wood, *ends.joint)),
-          std::to_string(tails.each.size()),
-          Cell::of_fit(tails.each.front().from_edge),
-          Cell::of_fit(step),
-          Cell::of_fit(tails.each.front().width),
-          Cell::of_fit(last.from_edge + last.width),
+  return {Cell::of_mark(joined(ends.enter)),          end.substr(0, end.find(' ')),
+          Cell::of_mark(joined(ends.receive)),        tails.length,
+          if_any(lap_of(wood, *ends.joint)),          std::to_string(tails.each.size()),
+          Cell::of_fit(tails.each.front().from_edge), Cell::of_fit(step),
+          Cell::of_fit(tails.each.front().width),     Cell::of_fit(last.from_edge + last.width),
           Cell::of_fit(if_any(tails.spread))};
 }
 
@@ -135,22 +130,23 @@ std::string marked_from(const Assembly& wood, bool sloping) {
 }
 
 PageParts page_of(const Assembly& wood, bool sloping, const LengthPrinter& lengths) {
-  std::string uneven;
+  PageText uneven;
   TextTable even(step_titles());
   for (const AlikeEnds& ends : ends_in(wood, sloping))
     if (const auto step = step_of(*ends.joint->tails))
       even.add(step_row(wood, ends, *step));
     else
       uneven += told(wood, ends, lengths) + table_of(ends, lengths);
-  const std::string body = (even.empty() ? "" : even.text(lengths, 2)) + uneven;
+  const PageText body = PageText::table(even, lengths, 2) + uneven;
   if (body.empty()) return {};
   const std::string how =
       sloping ? "Mark the tails at the end, square the line round, saw; sockets from them."
               : "Cut the fingers of both ends with one cutter; what is told are those of the ends "
                 "named, and of the other piece it is the slots.";
-  return {{(sloping ? "DOVETAILS, tails " : "FINGERS, ") + marked_from(wood, sloping),
-           body,
-           {even.empty() ? "" : paragraph(step_legend(sloping)), paragraph(how)}}};
+  return {
+      {(sloping ? "DOVETAILS, tails " : "FINGERS, ") + marked_from(wood, sloping),
+       body,
+       {PageText::paragraph(even.empty() ? "" : step_legend(sloping)), PageText::paragraph(how)}}};
 }
 
 }  // namespace

@@ -32,7 +32,7 @@ struct TenonRow {
   }
 };
 
-using TenonSets = std::vector<MachineSet<std::string, std::vector<TenonRow>>>;
+using TenonSets = std::vector<MachineSet<PageText, std::vector<TenonRow>>>;
 
 /// In the order of the joints. Of cheeks that are cut apart one side tells where the tenons stand.
 std::map<std::size_t, Tenons> tenons_by_joint(const Assembly& wood, const Making& making,
@@ -62,16 +62,16 @@ std::string sizes_text(const Operation& cut, Length depth, const LengthPrinter& 
 }
 
 /// `depth`: from the line that the piece's shoulders are told from.
-std::string setting_text(const Tenons& its, const Joint& joint, Length depth,
-                         const LengthPrinter& lengths) {
-  const auto line = [](const std::string& words) { return paragraph(words); };
+PageText setting_text(const Tenons& its, const Joint& joint, Length depth,
+                      const LengthPrinter& lengths) {
+  const auto line = [](const std::string& words) { return PageText::paragraph(words); };
   std::string sizes = sizes_text(*its.cheeks, depth, lengths);
   if (its.twin)
     sizes +=
         ", and its twin " + lengths.fine().one(its.twin->setting(SizeName::from_face)) + " from it";
   if (its.cheeks->has(SizeName::radius))
     sizes += ", edges rounded to a radius of " + lengths.one(its.cheeks->setting(SizeName::radius));
-  std::string text = line(sizes);
+  PageText text = line(sizes);
   if (!joint.mortise && joint.design.bottom)
     text += line("a stub, which stands in the groove and leaves " +
                  lengths.one(*joint.design.bottom) + " below it");
@@ -155,7 +155,7 @@ std::string at_ends(const ShoulderPattern& pattern) {
 }
 
 /// Which line a table's depth and first length are from, and what stands past it.
-std::string line_text(const ShoulderPattern& pattern, const LengthPrinter& lengths) {
+PageText line_text(const ShoulderPattern& pattern, const LengthPrinter& lengths) {
   const std::string by = lengths.one(std::max(pattern.low_longer, pattern.high_longer));
   const bool sight = pattern.line == ShoulderLine::sight_line;
   std::string text = "deep from the " + std::string(word_of(pattern.line)) +
@@ -181,7 +181,7 @@ std::string line_text(const ShoulderPattern& pattern, const LengthPrinter& lengt
               " nearer to the tenon's end";
       break;
   }
-  return paragraph(text);
+  return PageText::paragraph(text);
 }
 
 /// What a length goes to from a piece's other end, which has no shoulder; empty where both have.
@@ -210,8 +210,8 @@ std::vector<std::string> length_titles(const ShoulderPattern& pattern) {
   return {};
 }
 
-std::string tenon_table(const ShoulderPattern& pattern, const std::vector<TenonRow>& rows,
-                        const LengthPrinter& lengths) {
+PageText tenon_table(const ShoulderPattern& pattern, const std::vector<TenonRow>& rows,
+                     const LengthPrinter& lengths) {
   std::vector<std::string> titles{"on", "", ""};
   for (std::string& title : length_titles(pattern))
     titles.push_back(std::move(title));
@@ -229,22 +229,22 @@ std::string tenon_table(const ShoulderPattern& pattern, const std::vector<TenonR
     cells.emplace_back(row.haunches);
     table.add_alike(std::move(cells));
   }
-  return table.text(lengths, 4);
+  return PageText::table(table, lengths, 4);
 }
 
 /// The rows of one setting, in a table for each way in which their shoulders stand.
-std::string tenon_tables(const std::vector<TenonRow>& rows, const LengthPrinter& lengths) {
+PageText tenon_tables(const std::vector<TenonRow>& rows, const LengthPrinter& lengths) {
   std::vector<MachineSet<ShoulderPattern, std::vector<TenonRow>>> tables;
   for (const TenonRow& row : rows)
     rows_for(tables, pattern_of(row)).push_back(row);
-  std::string text;
+  PageText text;
   for (const auto& [pattern, its] : tables)
     text += line_text(pattern, lengths) + tenon_table(pattern, its, lengths);
   return text;
 }
 
 /// What the tenons' places across their pieces are told from.
-std::vector<std::string> across_legends(const TenonSets& sets) {
+std::vector<PageText> across_legends(const TenonSets& sets) {
   bool edges = false;
   bool alike = false;
   bool named = false;
@@ -264,12 +264,13 @@ std::vector<std::string> across_legends(const TenonSets& sets) {
   const std::string ends = !alike  ? ""
                            : named ? "; both ends alike, unless one is named"
                                    : "; both ends alike";
-  std::vector<std::string> legends;
+  std::vector<PageText> legends;
   if (edges)
     legends.push_back(
-        paragraph("tenon, haunch: across the width, from the lower or left edge" + ends));
+        PageText::paragraph("tenon, haunch: across the width, from the lower or left edge" + ends));
   if (!faces.empty())
-    legends.push_back(paragraph("tenon: across the thickness, " + faces + (edges ? "" : ends)));
+    legends.push_back(
+        PageText::paragraph("tenon: across the thickness, " + faces + (edges ? "" : ends)));
   return legends;
 }
 
@@ -305,7 +306,7 @@ PageParts loose_tenon_page(const Assembly& wood, const Making&, const LengthPrin
                      rounding_of(piece)});
   }
   if (table.empty()) return {};
-  return {{"LOOSE TENONS, grain along their length", table.text(lengths, 2)}};
+  return {{"LOOSE TENONS, grain along their length", PageText::table(table, lengths, 2)}};
 }
 
 }  // namespace haunch

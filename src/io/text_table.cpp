@@ -160,57 +160,65 @@ bool TextTable::is_numeric(std::size_t column) const {
   });
 }
 
-std::vector<std::string> TextTable::printed_column(std::size_t column,
-                                                   const LengthPrinter& lengths) const {
+PrintedColumn::Holds TextTable::held_in(std::size_t column) const {
+  const auto any = [&](bool Cell::*is_so) {
+    return std::any_of(rows_.begin(), rows_.end(),
+                       [&](const std::vector<Cell>& row) { return row[column].*is_so; });
+  };
+  if (any(&Cell::is_name)) return PrintedColumn::Holds::names;
+  if (any(&Cell::is_mark)) return PrintedColumn::Holds::marks;
+  return is_numeric(column) ? PrintedColumn::Holds::figures : PrintedColumn::Holds::words;
+}
+
+PrintedColumn TextTable::printed_column(std::size_t number, const LengthPrinter& lengths) const {
   const LengthPrinter fine = lengths.fine();
   const auto printer = [&](const Cell& cell) -> const LengthPrinter& {
     return cell.is_fine ? fine : lengths;
   };
   int places = 0;  // all with the same number of decimals
   for (const auto& row : rows_)
-    if (const Cell& cell = row[column]; cell.length)
+    if (const Cell& cell = row[number]; cell.length)
       places = std::max(places, printer(cell).places_for(*cell.length));
-  std::vector<std::string> texts;
-  texts.reserve(rows_.size() + 1);
-  texts.push_back(titles_[column]);
+  PrintedColumn column{{}, 0, held_in(number)};
+  column.texts.reserve(rows_.size() + 1);
+  column.texts.push_back(titles_[number]);
   for (const auto& row : rows_) {
-    const Cell& cell = row[column];
-    texts.push_back(cell.length ? printer(cell).with_places(*cell.length, places) : cell.words);
+    const Cell& cell = row[number];
+    column.texts.push_back(cell.length ? printer(cell).with_places(*cell.length, places)
+                                       : cell.words);
   }
-  return texts;
+  for (const std::string& text : column.texts)
+    column.widest = std::max(column.widest, display_width(text));
+  return column;
 }
 
-struct TextTable::Column {
-  std::vector<std::string> texts;  // its title, and what stands below that
-  std::size_t widest = 0;
-  bool right = false;
+PrintedTable TextTable::printed(const LengthPrinter& lengths) const {
+  PrintedTable table{{}, rows_.size(), lengths.page_width()};
+  for (std::size_t number = 0; number < titles_.size(); ++number)
+    if (!is_empty(number)) table.columns.push_back(printed_column(number, lengths));
+  return table;
+}
+
+namespace {
+
+/// Where a column begins, and whether on a line of its own below those before it.
+struct ColumnStart {
+  std::size_t at;
+  bool is_below;
 };
 
-std::vector<TextTable::Column> TextTable::printed_columns(const LengthPrinter& lengths) const {
-  std::vector<Column> columns;
-  for (std::size_t number = 0; number < titles_.size(); ++number) {
-    if (is_empty(number)) continue;
-    Column& column =
-        columns.emplace_back(Column{printed_column(number, lengths), 0, is_numeric(number)});
-    for (const std::string& text : column.texts)
-      column.widest = std::max(column.widest, display_width(text));
-  }
-  return columns;
-}
-
-/// Where each column begins, and whether on a line of its own below those before it.
-std::vector<TextTable::Start> TextTable::starts_of(const std::vector<Column>& columns,
-                                                   std::size_t indent, std::size_t width) {
+std::vector<ColumnStart> starts_of(const std::vector<PrintedColumn>& columns, std::size_t indent,
+                                   std::size_t width) {
   constexpr std::size_t kBelow = 4;
   std::size_t whole = indent;
-  for (const Column& column : columns)
+  for (const PrintedColumn& column : columns)
     whole += column.widest + (&column == &columns.back() ? 0 : kBetweenColumns);
   // A table that is a little too wide goes to the left.
   if (whole > width && whole - width <= indent) indent -= whole - width;
-  std::vector<Start> starts;
+  std::vector<ColumnStart> starts;
   std::size_t used = indent;
-  for (const Column& column : columns) {
-    const bool goes_on = &column == &columns.back() && !column.right;
+  for (const PrintedColumn& column : columns) {
+    const bool goes_on = &column == &columns.back() && !column.right();
     const std::size_t least = goes_on ? std::min(column.widest, kNarrowestColumn) : column.widest;
     const bool is_below = !starts.empty() && used + least > width;
     if (is_below) used = indent + kBelow;
@@ -221,18 +229,18 @@ std::vector<TextTable::Start> TextTable::starts_of(const std::vector<Column>& co
 }
 
 /// Whether a row has nothing more to say from this column on.
-bool TextTable::is_blank_from(const std::vector<Column>& columns, std::size_t first,
-                              std::size_t row) {
+bool is_blank_from(const std::vector<PrintedColumn>& columns, std::size_t first, std::size_t row) {
   return std::all_of(columns.begin() + static_cast<std::ptrdiff_t>(first), columns.end(),
-                     [row](const Column& column) { return column.texts[row].empty(); });
+                     [row](const PrintedColumn& column) { return column.texts[row].empty(); });
 }
 
-std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) const {
-  const std::size_t width = lengths.page_width();
-  const std::vector<Column> columns = printed_columns(lengths);
-  const std::vector<Start> starts = starts_of(columns, indent, width);
+}  // namespace
+
+std::string PrintedTable::text(std::size_t indent) const {
+  const std::size_t width = page_width;
+  const std::vector<ColumnStart> starts = starts_of(columns, indent, width);
   std::string all;
-  for (std::size_t row = 0; row <= rows_.size(); ++row) {
+  for (std::size_t row = 0; row <= rows; ++row) {
     std::string line;
     std::size_t used = 0;
     for (std::size_t i = 0; i < columns.size(); ++i) {
@@ -242,7 +250,7 @@ std::string TextTable::text(const LengthPrinter& lengths, std::size_t indent) co
       const std::string& text = columns[i].texts[row];
       if (text.empty()) continue;
       const std::size_t its = display_width(text);
-      const std::size_t start = starts[i].at + (columns[i].right ? columns[i].widest - its : 0);
+      const std::size_t start = starts[i].at + (columns[i].right() ? columns[i].widest - its : 0);
       line.append(start - used, ' ');
       line += start + its > width ? wrapped(text, width, start) : text;
       used = start + its;

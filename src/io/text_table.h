@@ -92,15 +92,45 @@ struct Cell {
     return cell;
   }
 
+  /// The mark of what a row is about, which others refer to by it.
+  static Cell of_name(std::string mark) {
+    Cell cell(std::move(mark));
+    cell.is_name = true;
+    return cell;
+  }
+
   std::string words;
   std::optional<Length> length;
   bool is_mark = false;
+  bool is_name = false;
   bool is_fine = false;
 };
 
+/// A column of a table whose figures are printed.
+struct PrintedColumn {
+  enum class Holds : unsigned char { figures, words, marks, names };
+
+  std::vector<std::string> texts = {};  // its title, and what stands below that
+  std::size_t widest = 0;
+  Holds holds = Holds::words;
+
+  bool right() const { return holds == Holds::figures; }
+  friend bool operator==(const PrintedColumn&, const PrintedColumn&) = default;
+};
+
+struct PrintedTable {
+  std::vector<PrintedColumn> columns = {};
+  std::size_t rows = 0;  // the titles not counted
+  std::size_t page_width = kPageWidth;
+
+  /// In lines.
+  std::string text(std::size_t indent) const;
+  friend bool operator==(const PrintedTable&, const PrintedTable&) = default;
+};
+
 /// Lengths and counts to the right, words to the left; a column that is empty throughout is left
-/// out. Words in the last column go on below themselves where the page ends; columns for which it
-/// has no room at all stand in a line below, their titles too.
+/// out. As text words in the last column go on below themselves where the page ends; columns for
+/// which it has no room at all stand in a line below, their titles too.
 class TextTable {
  public:
   explicit TextTable(std::vector<std::string> titles) : titles_(std::move(titles)) {}
@@ -109,19 +139,14 @@ class TextTable {
   /// A row that reads like another but for marks is put to it.
   void add_alike(std::vector<Cell> row);
   bool empty() const { return rows_.empty(); }
-  std::string text(const LengthPrinter& lengths, std::size_t indent) const;
+  PrintedTable printed(const LengthPrinter& lengths) const;
+  std::string text(const LengthPrinter& lengths, std::size_t indent) const {
+    return printed(lengths).text(indent);
+  }
 
  private:
-  struct Column;
-  struct Start {
-    std::size_t at;
-    bool is_below;
-  };
-  static bool is_blank_from(const std::vector<Column>& columns, std::size_t first, std::size_t row);
-  static std::vector<Start> starts_of(const std::vector<Column>& columns, std::size_t indent,
-                                      std::size_t width);
-  std::vector<Column> printed_columns(const LengthPrinter& lengths) const;
-  std::vector<std::string> printed_column(std::size_t column, const LengthPrinter& lengths) const;
+  PrintedColumn printed_column(std::size_t column, const LengthPrinter& lengths) const;
+  PrintedColumn::Holds held_in(std::size_t column) const;
   bool is_empty(std::size_t column) const;
   bool is_numeric(std::size_t column) const;
 

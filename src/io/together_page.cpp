@@ -198,16 +198,16 @@ PageParts together_page(const ItemReport& report, const LengthPrinter& lengths) 
   if (its.rectangles.empty()) return {};
   PageParts page;
   if (!its.hardware.empty())
-    page.push_back({"HARDWARE for one", hanging(hardware_text(its.hardware, lengths))});
+    page.push_back({"HARDWARE for one", PageText::hanging(hardware_text(its.hardware, lengths))});
   page.push_back({"DIAGONALS, both alike to a thousandth of them while the glue is wet",
-                  hanging(diagonals_text(its.rectangles, lengths))});
-  std::string order;
+                  PageText::hanging(diagonals_text(its.rectangles, lengths))});
+  PageText order;
   for (const std::string& line : order_lines(report.wood, its.orders))
-    order += hanging(line);
+    order += PageText::hanging(line);
   page.push_back({"ORDER of putting together, and from where", order});
   for (PagePart& part : page) {
     if (report.wood.whole().kind == GroupKind::cabinet) part.section = kSection;
-    if (part.body.find('\n') + 1 == part.body.size()) join_first_line(part, lengths.page_width());
+    if (part.body.blocks().size() == 1) join_first_line(part, lengths.page_width());
   }
   return page;
 }

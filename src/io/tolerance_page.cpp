@@ -44,8 +44,8 @@ std::vector<FitRow> rows_of(const Assembly& wood, const FitForecast& forecast) {
   return rows;
 }
 
-std::string joint_table(const Assembly& wood, const FitForecast& forecast,
-                        const LengthPrinter& lengths) {
+PageText joint_table(const Assembly& wood, const FitForecast& forecast,
+                     const LengthPrinter& lengths) {
   TextTable table({"joints", "fits", "play", "worst", "to", "+/- likely", "in its band"});
   for (const FitRow& row : rows_of(wood, forecast)) {
     const Spread& play = row.first->play;
@@ -53,25 +53,26 @@ std::string joint_table(const Assembly& wood, const FitForecast& forecast,
                play.nominal, play.worst_min, play.worst_max,
                about(play.rss_max - play.nominal, lengths), percent(row.first->share)});
   }
-  return table.empty() ? "" : table.text(lengths.in_decimals(), 2);
+  return PageText::table(table, lengths.in_decimals(), 2);
 }
 
 std::string range(const FitBand& band, const LengthPrinter& lengths) {
   return lengths.in_decimals().one(band.min) + " to " + lengths.in_decimals().one(band.max);
 }
 
-std::string likely_text() {
-  return hanging("worst: all off the same way; likely: each off by chance");
+PageText likely_text() {
+  return PageText::hanging("worst: all off the same way; likely: each off by chance");
 }
 
-std::string several_text(const FitForecast& forecast) {
+PageText several_text(const FitForecast& forecast) {
   const bool several = std::any_of(forecast.joints.begin(), forecast.joints.end(),
                                    [](const JointFit& fit) { return fit.fits > 1; });
-  return several ? hanging("fits: of a divided or twin tenon each in a mortise of its own") : "";
+  return PageText::hanging(several ? "fits: of a divided or twin tenon each in a mortise of its own"
+                                   : "");
 }
 
-std::string band_text(const Assembly& wood, const FitForecast& forecast,
-                      const LengthPrinter& lengths) {
+PageText band_text(const Assembly& wood, const FitForecast& forecast,
+                   const LengthPrinter& lengths) {
   if (forecast.joints.empty()) return {};
   std::string text = "bands: " + range(forecast.tolerances.fit, lengths) + " where glued";
   for (const JointFit& fit : forecast.joints) {
@@ -79,14 +80,14 @@ std::string band_text(const Assembly& wood, const FitForecast& forecast,
     text += ", " + range(fit.band, lengths) + " for panels";
     break;
   }
-  return hanging(text);
+  return PageText::hanging(text);
 }
 
-std::string left_out_text(const Assembly& wood, const FitForecast& forecast) {
-  std::string text;
+PageText left_out_text(const Assembly& wood, const FitForecast& forecast) {
+  PageText text;
   for (const LeftOut& it : left_out_of(wood, forecast))
-    text +=
-        hanging(fmt::format("left out: {} ({} joints); {}", it.plural, it.joints.size(), it.why));
+    text += PageText::hanging(
+        fmt::format("left out: {} ({} joints); {}", it.plural, it.joints.size(), it.why));
   return text;
 }
 
@@ -97,23 +98,24 @@ std::string cutting_text(const Tolerances& tolerances) {
                      tolerances.deviations == 1 ? "" : "s");
 }
 
-std::string leaf_text(const FitForecast& forecast, const LengthPrinter& lengths) {
+PageText leaf_text(const FitForecast& forecast, const LengthPrinter& lengths) {
   if (forecast.joints.empty()) return {};
   const LeafFit& leaf = forecast.leaf;
-  std::string text = hanging(percent(leaf.share) +
-                             " of leaves go together without a plane: every fit inside its band" +
-                             (forecast.left_out.empty() ? "" : ", what is left out not counted"));
+  PageText text = PageText::hanging(
+      percent(leaf.share) + " of leaves go together without a plane: every fit inside its band" +
+      (forecast.left_out.empty() ? "" : ", what is left out not counted"));
   if (!leaf.best_allowance) return text;
-  text += hanging(fmt::format("fit_allowance for the most of them: {}, {}",
-                              lengths.in_decimals().one(*leaf.best_allowance),
-                              percent(leaf.best_share)));
+  text += PageText::hanging(fmt::format("fit_allowance for the most of them: {}, {}",
+                                        lengths.in_decimals().one(*leaf.best_allowance),
+                                        percent(leaf.best_share)));
   const int wanted = forecast.tolerances.wanted_share;
-  return text + hanging(leaf.least_allowance
-                            ? fmt::format("the smallest for {} %: {}", wanted,
-                                          lengths.in_decimals().one(*leaf.least_allowance))
-                            : fmt::format(
-                                  "{} % is out of reach with these tolerances at any fit_allowance",
-                                  wanted));
+  return text +
+         PageText::hanging(
+             leaf.least_allowance
+                 ? fmt::format("the smallest for {} %: {}", wanted,
+                               lengths.in_decimals().one(*leaf.least_allowance))
+                 : fmt::format("{} % is out of reach with these tolerances at any fit_allowance",
+                               wanted));
 }
 
 std::string marks_text(const Assembly& wood, const Stack& stack) {
@@ -123,8 +125,8 @@ std::string marks_text(const Assembly& wood, const Stack& stack) {
   return marks;
 }
 
-std::string stack_table(const Assembly& wood, const FitForecast& forecast,
-                        const LengthPrinter& lengths) {
+PageText stack_table(const Assembly& wood, const FitForecast& forecast,
+                     const LengthPrinter& lengths) {
   TextTable table({"size", "as drawn", "+/- worst", "+/- likely", "made of"});
   const auto add = [&](const std::string& name, const Spread& size, const std::string& made_of) {
     table.add({name, lengths.one(size.nominal), size.worst_max - size.nominal,
@@ -135,7 +137,8 @@ std::string stack_table(const Assembly& wood, const FitForecast& forecast,
   if (!forecast.height.pieces.empty())
     add("leaf height", forecast.height.size, marks_text(wood, forecast.height));
   if (forecast.flush) add("face to face", *forecast.flush, "rail on stile");
-  return table.empty() ? "" : "\n" + table.text(lengths.in_decimals(), 2);
+  if (table.empty()) return {};
+  return PageText::gap() + PageText::table(table, lengths.in_decimals(), 2);
 }
 
 }  // namespace

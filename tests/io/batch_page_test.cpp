@@ -152,9 +152,9 @@ TEST_CASE("What a sheet does not tell stands on the sheet that it names", "[batc
         const std::string heading = part.heading.substr(0, part.heading.find_first_of(",;:"));
         const std::size_t on = sheet_that_tells(sheets[number], heading, number);
         INFO(item.id << " " << part.heading << " on " << on + 1);
-        CHECK(tells(sheets[on], part.heading + "\n" + part.body));
-        for (const std::string& legend : part.legends)
-          CHECK((tells(before, legend) || tells(sheets[on], legend)));
+        CHECK(tells(sheets[on], part.heading + "\n" + part.body.text()));
+        for (const PageText& legend : part.legends)
+          CHECK((tells(before, legend.text()) || tells(sheets[on], legend.text())));
         ++looked_at;
       }
     }
