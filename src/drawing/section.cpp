@@ -15,14 +15,11 @@ Way cut_way(const CutPlane& plane) {
   return {static_cast<std::size_t>(plane.across), !plane.looks_upwards};
 }
 
-/// What of a wood's room is drawn; nothing where that is none.
+/// What of a room is drawn; nothing where that is none. It begins at the plane.
 std::optional<Box> drawn_room(const Box& room, const CutAway& cut) {
   Box drawn = cut.region.value_or(room);
   const auto axis = static_cast<std::size_t>(cut.plane.across);
-  if (cut.plane.looks_upwards)
-    drawn.low[axis] = std::max(drawn.low[axis], cut.plane.at);
-  else
-    drawn.high[axis] = std::min(drawn.high[axis], cut.plane.at);
+  (cut.plane.looks_upwards ? drawn.low : drawn.high)[axis] = cut.plane.at;
   if (drawn.low[axis] >= drawn.high[axis] || !interiors_meet(drawn, room)) return {};
   return drawn;
 }

@@ -17,7 +17,7 @@ struct CutPlane {
 
 struct CutAway {
   CutPlane plane;
-  std::optional<Box> region = {};  // nothing outside of it is drawn
+  std::optional<Box> region = {};  // nothing beside or beyond it is drawn
 };
 
 Sight sight_of(const CutPlane& plane);
