@@ -15,8 +15,9 @@
 #include <vector>
 
 #include "document.h"
-#include "haunch/wood.h"
+#include "fitted.h"
 #include "rates.h"
+#include "seen_surface.h"
 #include "setup.h"
 #include "setup_item.h"
 
@@ -48,6 +49,7 @@ struct HourLine {
   std::string rate = {};  // by whose name it is reckoned: "tenon" of "tenon-haunch"
   RateStanding standing = {};
   double machine_hour = 0;
+  double cost_each = 0;  // of other work, beside the hands
   std::int64_t setups = 0;
   WorkTime setup_each, setup;
   Quantity quantity;
@@ -87,18 +89,5 @@ HoursPlan hours_of(const SetupPlan& plan, const std::vector<HourItem>& items, co
 
 /// What is wrong with the rates file for such an order, at "/operations".
 std::vector<Problem> problems_of(const HoursPlan& hours);
-
-/// What is fitted to one item by name, as a rates file names it: "hinges with flaps 100 mm",
-/// "lock".
-struct FittedGoods {
-  std::string name;
-  std::int64_t number = 0;
-};
-std::vector<FittedGoods> fitted_to(const Assembly& wood);
-
-/// The surface of wood and board that is seen, in square millimetres: of the blanks as they stand
-/// put together, without what lies against other pieces or within them. Mouldings and curves count
-/// as the box that they are cut from.
-double seen_surface(const Assembly& wood);
 
 }  // namespace haunch

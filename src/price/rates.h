@@ -91,8 +91,9 @@ struct OtherWork {
   std::string what;
   WorkTime minutes;
   std::string trade = {};
-  double cost = 0;  // beside the hands: a fare, a permit
-  WorkUnit per = WorkUnit::order;
+  double cost = 0;                     // beside the hands: a fare, a permit
+  WorkUnit per = WorkUnit::order;      // or trip, item, piece
+  int times = 1;                       // for each of them
   WorkGroup group = WorkGroup::bench;  // where the file does not say: of a trip site
   RateStanding standing = {};
 

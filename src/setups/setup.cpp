@@ -93,6 +93,7 @@ class Planning {
                      task.setting.runs, task.setting.both_faces, {}};
     if (task.step == Step::cut) piece.horn = items_[task.of.item].wood->pieces[task.of.piece].horn;
     piece.strips = task.strips;
+    piece.size = task.size;
     piece.findings = grouping_.ways[number].findings;
     return piece;
   }

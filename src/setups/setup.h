@@ -37,6 +37,7 @@ struct SetupPiece {
   bool both_faces = false;  // run from the face side and from the back
   Length horn;              // still on, at each end
   std::size_t strips = 1;   // that it is of here, each by itself
+  Triple size = {};         // as it comes to the machine, or each of its strips
   std::optional<SecondFace> second_face = {};
   std::vector<WayFinding> findings = {};  // what stands against working it so
 };

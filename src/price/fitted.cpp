@@ -1,0 +1,88 @@
+#include "fitted.h"
+
+#include <algorithm>
+#include <set>
+#include <string_view>
+#include <utility>
+
+#include "hardware.h"
+#include "haunch/length_text.h"
+
+namespace haunch {
+namespace {
+
+/// As hardware_of() says what it counts, and as it is bought.
+struct BoughtAs {
+  std::string_view counted, bought;
+  bool by_hand;
+};
+constexpr BoughtAs kBoughtAs[] = {{"hinges with a cup of", "hinges with a cup", true},
+                                  {"hinges with flaps", "hinges with flaps", true},
+                                  {"pairs of runners, travel", "runners", true},
+                                  {"shelf pins", "shelf pins", false},
+                                  {"dowels of", "dowels", false},
+                                  {"screws in holes of", "screws", true}};
+
+FittedGoods bought_as(const Hardware& hardware) {
+  FittedGoods goods{hardware.what, hardware.number};
+  for (const BoughtAs& each : kBoughtAs)
+    if (each.counted == hardware.what) {
+      goods.name = each.bought;
+      goods.by_hand = each.by_hand;
+    }
+  if (hardware.size) goods.name += " " + decimal(*hardware.size, Unit::mm) + " mm";
+  return goods;
+}
+
+/// Whether a recess is for what is counted elsewhere, or for nothing that is bought: a strike comes
+/// with its lock, a hole lets air through.
+bool is_no_goods(std::string_view name) {
+  constexpr std::string_view kElsewhere[] = {"hinge", "runner", "shelf pins", "strike", "hole"};
+  return std::any_of(std::begin(kElsewhere), std::end(kElsewhere), [&](std::string_view word) {
+    return name.find(word) != std::string_view::npos;
+  });
+}
+
+}  // namespace
+
+std::vector<FittedGoods> fitted_to(const Assembly& wood) {
+  std::vector<FittedGoods> all;
+  for (const Hardware& hardware : hardware_of(wood))
+    all.push_back(bought_as(hardware));
+  // A lock has several recesses in its stile, and is one.
+  std::set<std::pair<std::size_t, std::string>> let_in;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.fitting && !is_no_goods(feature.fitting->name))
+        let_in.emplace(piece.group, feature.fitting->name);
+  for (const auto& [group, name] : let_in) {
+    const auto same = std::find_if(all.begin(), all.end(),
+                                   [&](const FittedGoods& it) { return it.name == name; });
+    if (same == all.end())
+      all.push_back({name, 1});
+    else
+      ++same->number;
+  }
+  return all;
+}
+
+std::vector<HungGroup> hung_in(const Assembly& wood) {
+  const GroupKind whole = wood.whole().kind;
+  const bool no_frame = whole == GroupKind::leaf || whole == GroupKind::pair;
+  std::vector<HungGroup> all;
+  std::set<std::size_t> counted;
+  for (const Fit& fit : wood.fits) {
+    if (std::holds_alternative<std::monostate>(fit.moves) || !counted.insert(fit.group).second)
+      continue;
+    const GroupKind kind = wood.groups[fit.group].kind;
+    const auto same =
+        std::find_if(all.begin(), all.end(), [&](const HungGroup& it) { return it.kind == kind; });
+    if (same == all.end())
+      all.push_back({kind, no_frame && fit.stands != StandsIn::front, 1});
+    else
+      ++same->number;
+  }
+  return all;
+}
+
+}  // namespace haunch
