@@ -111,12 +111,6 @@ Length farthest(const RodForm& form, Length from, Length to, Length room) {
 
 }  // namespace
 
-std::optional<Paper> paper_called(std::string_view name) {
-  if (name == "a4") return Paper{whole_mm(210), whole_mm(297)};                // ISO 216
-  if (name == "letter") return Paper{tenths_of_mm(2159), tenths_of_mm(2794)};  // ANSI/ASME Y14.1
-  return {};
-}
-
 Length letters(std::size_t count) {
   return kLetterWidth * static_cast<std::int64_t>(count);
 }

@@ -8,37 +8,21 @@
 #include <string_view>
 #include <vector>
 
+#include "paper.h"
 #include "rods_report.h"
 #include "text_table.h"
 
 namespace haunch {
 
-constexpr Length whole_mm(std::int64_t mm) {
-  return Length::from_mm(mm);
-}
-constexpr Length tenths_of_mm(std::int64_t tenths) {
-  return Length::from_mm_thousandths(tenths * 100);
-}
-
-// Lettering of 2.5 mm at least (ISO 3098). How wide it comes out is the renderer's; 0.64 of its
-// size for each letter holds for wide founts too.
-inline constexpr Length kLetter = tenths_of_mm(35);
+// How wide lettering comes out is the renderer's; 0.64 of its size for each letter holds for wide
+// founts too.
 inline constexpr Length kLetterWidth = Length::from_mm_thousandths(2240);
 inline constexpr Length kLine = tenths_of_mm(44);  // from one line of lettering to the next
 inline constexpr Length kHeadLine = whole_mm(5);
 
-inline constexpr Length kFree = whole_mm(10);     // round each sheet
-inline constexpr Length kFoot = whole_mm(10);     // for the proof of the scale
 inline constexpr Length kBeyond = whole_mm(4);    // a rod's ends
 inline constexpr Length kOverlap = whole_mm(20);  // of one sheet and the next
 inline constexpr Length kLeader = whole_mm(12);   // from the strips to the figures at least
-
-struct Paper {
-  Length width, height;
-};
-
-/// "a4", "letter"; nothing of another name.
-std::optional<Paper> paper_called(std::string_view name);
 
 /// How wide so many letters are.
 Length letters(std::size_t count);

@@ -12,8 +12,8 @@
 namespace haunch {
 namespace {
 
-// Two widths of lines, as ISO 128 has them; the heaviest is told apart on paper at arm's length.
-constexpr std::string_view kThin = "0.18", kThick = "0.35", kHeavy = "0.7";
+// Told apart from the others on paper at arm's length.
+constexpr std::string_view kHeavyLine = "0.7";
 /// 48 pixels of CSS: a browser that rounds a size to those would else scale all in it.
 constexpr Length kHalfInch = Length::from_inch_parts(1, 2);
 
@@ -101,7 +101,7 @@ class SheetDrawing {
           .with("transform", "translate(" + at + ") rotate(-90)");
       svg_.holds(form_.headings[strip]);
     }
-    lines("strips", kThin);
+    lines("strips", kThinLine);
     for (const Length x : {form_.strips, form_.strips_end})
       line(x, y_of(sheet_.to) - kBeyond, x, y_of(sheet_.from) + kBeyond).empty();
     svg_.close();
@@ -117,7 +117,7 @@ class SheetDrawing {
     svg_.close();
     svg_.open("g").with("clip-path", "url(#" + clip + ")").inside();
     for (const bool hollow : {false, true}) {
-      lines(hollow ? "hollows" : "wood", hollow ? kThin : kThick);
+      lines(hollow ? "hollows" : "wood", hollow ? kThinLine : kThickLine);
       for (const RodStretch& its : rod_.stretches)
         if (its.hollow == hollow && its.to >= sheet_.from && its.from <= sheet_.to) stretch(its);
       svg_.close();
@@ -139,7 +139,7 @@ class SheetDrawing {
   bool is_here(Length at) const { return at >= sheet_.from && at <= sheet_.to; }
 
   void marks() {
-    lines("marks", kThin);
+    lines("marks", kThinLine);
     for (std::size_t mark = 0; mark < rod_.marks.size(); ++mark) {
       const RodMark& its = rod_.marks[mark];
       if (!is_here(its.at)) continue;
@@ -148,7 +148,7 @@ class SheetDrawing {
       svg_.with("data-at-mm", its.at).with("data-mark", mark_text(item_, rod_, its)).empty();
     }
     svg_.close();
-    lines("ticks", kHeavy);
+    lines("ticks", kHeavyLine);
     for (const RodMark& its : rod_.marks)
       if (is_here(its.at)) ticks(its);
     svg_.close();
@@ -172,7 +172,7 @@ class SheetDrawing {
       blocks.push_back({y_of(label->at) - floor_half(kLine), label->height()});
     }
     const std::vector<Length> upper = spread(blocks, form_.top, bottom_);
-    lines("leaders", kThin);
+    lines("leaders", kThinLine);
     for (std::size_t i = 0; i < told.size(); ++i)
       leader(*told[i], upper[i] + floor_half(kLine));
     svg_.close();
@@ -204,7 +204,7 @@ class SheetDrawing {
 
   /// In the middle of what two sheets have in common.
   void registers() {
-    lines("registers", kThin);
+    lines("registers", kThinLine);
     if (number_.number > 1) crosses(number_.number - 1, sheet_.from + floor_half(kOverlap));
     if (number_.number < number_.of) crosses(number_.number, sheet_.to - floor_half(kOverlap));
     svg_.close();
@@ -224,16 +224,7 @@ class SheetDrawing {
   }
 
   void proof() {
-    const Length y = sheet_.height - kFree - mm(2);
-    lines("proof", kThick);
-    line(kFree, y, kFree + mm(100), y).with("id", id_ + "-proof").with("data-length-mm", mm(100));
-    svg_.empty();
-    for (const Length x : {kFree, kFree + mm(100)})
-      line(x, y - mm(2), x, y + mm(2)).empty();
-    svg_.close();
-    text(kFree + mm(2), y - mm(1))
-        .holds(lengths_.unit() == Unit::mm ? "100 mm; print at 100 %"
-                                           : "100 mm, 3 15/16 in; print at 100 %");
+    draw_proof(svg_, kFree, sheet_.height - kFree - mm(2), id_ + "-proof", lengths_.unit());
   }
 
   SvgText& svg_;
@@ -279,9 +270,7 @@ class Drawing {
     svg.open("desc").holds(
         "One user unit is a millimetre. Every line of class mark has its place from the rod's zero "
         "in data-at-mm, and in data-mark what it stands for.");
-    if (paper_)
-      svg.open("style").holds("@page { size: " + decimal(paper_->width, Unit::mm) + "mm " +
-                              decimal(paper_->height, Unit::mm) + "mm; margin: 0 }");
+    if (paper_) svg.open("style").holds(page_style(*paper_));
     draw_all(svg);
     svg.close();
     return out;

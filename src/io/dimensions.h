@@ -1,0 +1,35 @@
+// Dimensions (ISO 129): figures above their line, read from below or from the right; oblique
+// strokes at the ends of each.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "picture.h"
+#include "text_table.h"
+
+namespace haunch {
+
+/// Lengths one after the other along a line, as they stand on the paper.
+struct DimensionChain {
+  bool upright = false;        // else level
+  std::vector<double> places;  // along the line, rising
+  std::vector<Length> links;   // one fewer
+};
+
+/// Figures of which the sum is the whole as it is printed: as fine as that takes; where nothing
+/// does, "about" stands before each.
+std::vector<std::string> chain_figures(const std::vector<Length>& links,
+                                       const LengthPrinter& lengths);
+
+/// A chain that lies along the axis of the paper, and how far its figures reach above its line.
+struct DrawnChain {
+  Picture picture;
+  double above = 0;
+};
+inline constexpr double kBelowChain = 1.5;  // that its strokes reach
+
+/// Lines come from `object`, where what it measures ends, across the chain's line.
+DrawnChain draw_chain(const DimensionChain& chain, const LengthPrinter& lengths);
+
+}  // namespace haunch

@@ -1,0 +1,156 @@
+#include "noted_view.h"
+
+#include <algorithm>
+
+namespace haunch {
+namespace {
+
+constexpr double kFromView = 3.5;  // the first chain, from the view
+constexpr double kBetween = 1.6;   // chains
+constexpr double kFromObject = 1;  // where its lines begin
+constexpr double kTitle = 3.5, kWordSize = 2.8, kWordLine = 3.9;
+
+std::size_t number_of(Axis axis) {
+  return static_cast<std::size_t>(axis);
+}
+
+}  // namespace
+
+NotedView::NotedView(const LineView& view, const Assembly& wood, const Sight& sight,
+                     PaperScale scale, const LengthPrinter& lengths)
+    : wood_(wood),
+      sight_(sight),
+      scale_(scale),
+      lengths_(lengths),
+      picture_(picture_of(view, wood, scale)) {
+  view_ = extent_of(picture_).value_or(Extent());
+  taken_ = view_;
+}
+
+ViewSpot NotedView::paper(const Triple& place) const {
+  return scale_.on_paper(seen_at(sight_, place));
+}
+
+Extent NotedView::paper(const Box& box) const {
+  const ViewSpot a = paper(box.low), b = paper(box.high);
+  return around(Extent{a, a}, Extent{b, b});
+}
+
+bool NotedView::runs_level(Axis axis) const {
+  return sight_.right[number_of(axis)] != 0;
+}
+
+double NotedView::along(Axis axis, Length at) const {
+  Triple place;
+  place[number_of(axis)] = at;
+  const ViewSpot spot = paper(place);
+  return runs_level(axis) ? spot.u : spot.v;
+}
+
+void NotedView::chain(PaperSide side, Axis axis, std::vector<Length> places) {
+  std::sort(places.begin(), places.end());
+  places.erase(std::unique(places.begin(), places.end()), places.end());
+  if (places.size() < 2 || !told_.insert({axis, places}).second) return;
+  DimensionChain chain;
+  chain.upright = !runs_level(axis);
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    chain.places.push_back(along(axis, places[i]));
+    if (i > 0) chain.links.push_back(places[i] - places[i - 1]);
+  }
+  if (chain.places.front() > chain.places.back()) {
+    std::reverse(chain.places.begin(), chain.places.end());
+    std::reverse(chain.links.begin(), chain.links.end());
+  }
+  stack(side, chain);
+}
+
+void NotedView::keep_clear() {
+  taken_ = extent_of(picture_).value_or(Extent());
+}
+
+void NotedView::stack(PaperSide side, const DimensionChain& chain) {
+  const DrawnChain drawn = draw_chain(chain, lengths_);
+  const bool first = chained_.insert(side).second;
+  const double apart = first ? kFromView : kBetween;
+  double line = 0;
+  switch (side) {
+    case PaperSide::below:
+      line = taken_.low.v - apart - drawn.above;
+      taken_.low.v = line - kBelowChain;
+      break;
+    case PaperSide::left:
+      line = taken_.low.u - apart - kBelowChain;
+      taken_.low.u = line - drawn.above;
+      break;
+    case PaperSide::above:
+      line = taken_.high.v + apart + kBelowChain;
+      taken_.high.v = line + drawn.above;
+      break;
+    case PaperSide::right:
+      line = taken_.high.u + apart + drawn.above;
+      taken_.high.u = line + kBelowChain;
+      break;
+  }
+  reach_out(side, chain, line);
+  picture_.add(drawn.picture, chain.upright ? ViewSpot{line, 0} : ViewSpot{0, line});
+}
+
+/// Lines from the view to the chain.
+void NotedView::reach_out(PaperSide side, const DimensionChain& chain, double line) {
+  const bool beyond = side == PaperSide::above || side == PaperSide::right;
+  const double way = beyond ? 1 : -1;
+  const double edge = side == PaperSide::below   ? view_.low.v
+                      : side == PaperSide::left  ? view_.low.u
+                      : side == PaperSide::above ? view_.high.v
+                                                 : view_.high.u;
+  for (const double place : chain.places) {
+    const ViewSpot from{place, edge + way * kFromObject}, to{place, line + way * kBelowChain};
+    if (chain.upright)
+      picture_.line(Pen::thin, {from.v, from.u}, {to.v, to.u});
+    else
+      picture_.line(Pen::thin, from, to);
+  }
+}
+
+bool NotedView::is_free(const Extent& extent) const {
+  return std::none_of(picture_.letterings.begin(), picture_.letterings.end(),
+                      [&](const Lettering& other) { return overlap(extent_of(other), extent); }) &&
+         std::none_of(reserved_.begin(), reserved_.end(),
+                      [&](const Extent& other) { return overlap(other, extent); });
+}
+
+bool NotedView::letter(Lettering lettering, const std::vector<ViewSpot>& places) {
+  for (const ViewSpot& place : places) {
+    lettering.at = place;
+    if (!is_free(grown(extent_of(lettering), 0.3))) continue;
+    picture_.letterings.push_back(std::move(lettering));
+    return true;
+  }
+  return false;
+}
+
+Picture titled(const Picture& picture, const TitleWords& words, double width) {
+  const Extent extent = extent_of(picture).value_or(Extent());
+  Picture over;
+  double down = 0;
+  double start = 0;
+  if (!words.letters.empty()) {
+    over.letterings.push_back({{0, 0}, words.letters, kTitle + 0.7, Anchor::start, false, true});
+    start = kTitle * 2.4;
+  }
+  for (const std::string& line : lettered_lines(words.title, kTitle, width - start)) {
+    over.letterings.push_back({{start, down}, line, kTitle, Anchor::start});
+    down -= kTitle * 1.35;
+  }
+  for (const std::string& text : words.words)
+    for (const std::string& line : lettered_lines(text, kWordSize, width)) {
+      over.letterings.push_back({{0, down}, line, kWordSize, Anchor::start});
+      down -= kWordLine;
+    }
+  Picture whole = picture;
+  const double above = extent.high.v - down + 0.5;
+  whole.add(over, {extent.low.u, above});
+  return whole;
+}
+
+}  // namespace haunch

@@ -1,0 +1,447 @@
+#include "whole_views.h"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <numbers>
+#include <utility>
+
+#include "member_chains.h"
+#include "own_axes.h"
+#include "paper.h"
+#include "projection.h"
+
+namespace haunch {
+namespace {
+
+constexpr double kMark = 3.5, kNote = 2.8;
+
+// ---- where it is cut
+
+bool has_depth(const Assembly& wood) {
+  const GroupKind kind = wood.whole().kind;
+  return kind == GroupKind::frame || kind == GroupKind::set || goes_back(wood);
+}
+
+/// Whether a plane square to `axis` would run along a piece that lies flat in it.
+bool runs_along_a_board(const Assembly& wood, Axis axis, Length at) {
+  const auto number = static_cast<std::size_t>(axis);
+  return std::any_of(wood.pieces.begin(), wood.pieces.end(), [&](const Piece& piece) {
+    const Box box = placed_blank(piece);
+    const std::size_t own = own_axis(piece.place, axis);
+    const bool is_thin =
+        piece.blank[own] <= std::min(piece.blank[(own + 1) % 3], piece.blank[(own + 2) % 3]);
+    return is_thin && box.low[number] < at && at < box.high[number];
+  });
+}
+
+/// Through the middle of the first thing that moves, or of the whole; aside from what lies flat
+/// there.
+Length cut_place(const Assembly& wood, Axis axis) {
+  const auto number = static_cast<std::size_t>(axis);
+  std::vector<Box> boxes;
+  for (const Fit& fit : wood.fits)
+    if (fit.swing() != nullptr) boxes.push_back(placed_blanks(wood, fit.group));
+  for (const Fit& fit : wood.fits)
+    if (std::holds_alternative<Slide>(fit.moves)) boxes.push_back(placed_blanks(wood, fit.group));
+  boxes.push_back({{}, wood.size});
+  for (const Box& box : boxes)
+    for (const std::int64_t part : {8, 7, 9, 6, 10, 5, 11, 4, 12}) {
+      const Length at = box.low[number] + floor_divide(box.extent(number) * part, 16);
+      if (!runs_along_a_board(wood, axis, at)) return at;
+    }
+  return floor_half(wood.size[number]);
+}
+
+// ---- marks in pieces
+
+bool is_small_part(Role role) {
+  return role == Role::pin || role == Role::wedge || role == Role::dowel ||
+         role == Role::loose_tenon || role == Role::spline;
+}
+
+/// Letters pieces of a view where they are the first to be met.
+class Marking {
+ public:
+  /// What of a piece is seen on the paper, and how near to the viewer it stands.
+  struct Seen {
+    std::size_t piece;
+    Extent extent;
+    double depth;  // less is nearer
+  };
+
+  Marking(NotedView& view, std::vector<Seen> seen) : view_(view), seen_(std::move(seen)) {}
+
+  void mark_all() {
+    for (const Seen& its : seen_)
+      if (!is_small_part(piece(its).role) && !mark_inside(its)) left_.push_back(its);
+    for (const Seen& its : left_)
+      mark_beside(its);
+  }
+
+ private:
+  const Piece& piece(const Seen& its) const { return view_.wood().pieces[its.piece]; }
+
+  /// Whether it is met first at a place of the paper.
+  bool is_met(const Seen& its, const ViewSpot& spot) const {
+    const auto holds = [&](const Extent& e) {
+      return e.low.u < spot.u && spot.u < e.high.u && e.low.v < spot.v && spot.v < e.high.v;
+    };
+    return holds(its.extent) && std::none_of(seen_.begin(), seen_.end(), [&](const Seen& other) {
+             return other.piece != its.piece && other.depth < its.depth && holds(other.extent);
+           });
+  }
+
+  bool lies_within(const Seen& its, const Extent& text) const {
+    const Extent room = grown(text, 0.4);
+    return is_met(its, room.low) && is_met(its, room.high) &&
+           is_met(its, {room.low.u, room.high.v}) && is_met(its, {room.high.u, room.low.v});
+  }
+
+  Lettering lettering(const Seen& its) const {
+    Lettering text{{}, piece(its).mark, kMark, Anchor::middle, false, true};
+    text.mark = piece(its).mark;
+    return text;
+  }
+
+  static ViewSpot part_of(const Extent& extent, double u, double v) {
+    return {extent.low.u + extent.width() * u, extent.low.v + extent.height() * v};
+  }
+
+  bool mark_inside(const Seen& its) {
+    Lettering text = lettering(its);
+    for (const double part : {0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72, 0.2, 0.8, 0.12, 0.88}) {
+      const bool tall = its.extent.height() > its.extent.width();
+      for (const double across : {0.5, 0.3, 0.7}) {
+        const ViewSpot at =
+            tall ? part_of(its.extent, across, part) : part_of(its.extent, part, across);
+        const ViewSpot base = moved(at, {0, -kMark * 0.36});
+        text.at = base;
+        if (!lies_within(its, extent_of(text)) || !view_.letter(text, {base})) continue;
+        grain(its, at);
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /// Three strokes along the grain, beside the mark of a piece that is wide enough.
+  void grain(const Seen& its, const ViewSpot& mark) {
+    const Piece& wood = piece(its);
+    constexpr double kWide = 13, kBesideMark = 6.5, kApart = 1.1;
+    if (wood.matter == Matter::glass || wood.place.axes[0] == Axis::z ||
+        std::min(its.extent.width(), its.extent.height()) < kWide)
+      return;
+    const bool level = view_.runs_level(wood.place.axes[0]);
+    const ViewSpot middle = moved(mark, level ? ViewSpot{0, -kBesideMark} : ViewSpot{0, -9});
+    const auto spot = [&](double along, double across) {
+      return moved(middle, level ? ViewSpot{along, across} : ViewSpot{across, along});
+    };
+    const Extent room = grown(around(Extent{spot(-5, -kApart), spot(-5, -kApart)},
+                                     Extent{spot(5, kApart), spot(5, kApart)}),
+                              0.5);
+    if (!lies_within(its, room) || !view_.is_free(room)) return;
+    Stroke stroke{Pen::thin, {}};
+    for (const int line : {-1, 0, 1}) {
+      const double half = line == 0 ? 5 : 3;
+      stroke.runs.push_back({spot(-half, line * kApart), spot(half, line * kApart)});
+    }
+    view_.picture().strokes.push_back(std::move(stroke));
+    view_.reserve(room);
+  }
+
+  /// With a line to it from where there is room.
+  void mark_beside(const Seen& its) {
+    Lettering text = lettering(its);
+    for (const double part : {0.5, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9}) {
+      const bool tall = its.extent.height() > its.extent.width();
+      const ViewSpot from = tall ? part_of(its.extent, 0.5, part) : part_of(its.extent, part, 0.5);
+      if (!is_met(its, from)) continue;
+      for (const double away : {7.0, 10.0, 14.0})
+        for (const ViewSpot& way : {ViewSpot{1, 0.6}, ViewSpot{-1, 0.6}, ViewSpot{1, -0.6},
+                                    ViewSpot{-1, -0.6}, ViewSpot{0.4, 1}, ViewSpot{0.4, -1}}) {
+          const ViewSpot to{from.u + way.u * away, from.v + way.v * away};
+          if (try_beside(text, from, to)) return;
+        }
+    }
+  }
+
+  bool try_beside(Lettering text, const ViewSpot& from, const ViewSpot& to) {
+    text.at = moved(to, {0, -kMark * 0.36});
+    const Extent room = extent_of(text), view = view_.extent();
+    if (room.low.u < view.low.u || room.high.u > view.high.u || room.low.v < view.low.v ||
+        room.high.v > view.high.v || !view_.letter(text, {text.at}))
+      return false;
+    const double length = std::hypot(to.u - from.u, to.v - from.v), stop = 2.4 / length;
+    const ViewSpot end{to.u + (from.u - to.u) * stop, to.v + (from.v - to.v) * stop};
+    view_.picture().line(Pen::thin, from, end);
+    dot(from);
+    view_.reserve(grown({from, from}, 1));
+    return true;
+  }
+
+  void dot(const ViewSpot& at) {
+    Stroke stroke{Pen::tick, {{}}};
+    for (int i = 0; i <= 8; ++i) {
+      const double angle = std::numbers::pi * i / 4;
+      stroke.runs[0].push_back(moved(at, {0.3 * std::cos(angle), 0.3 * std::sin(angle)}));
+    }
+    view_.picture().strokes.push_back(std::move(stroke));
+  }
+
+  NotedView& view_;
+  std::vector<Seen> seen_, left_;
+};
+
+double depth_of(const Box& box, const CutPlane& plane) {
+  const auto axis = static_cast<std::size_t>(plane.across);
+  return static_cast<double>(plane.looks_upwards ? box.low[axis].steps() : -box.high[axis].steps());
+}
+
+/// Marks what is seen beyond a plane; what that goes through is met first.
+void mark_pieces(NotedView& view, const CutPlane& plane) {
+  const auto axis = static_cast<std::size_t>(plane.across);
+  const double at = static_cast<double>((plane.looks_upwards ? plane.at : -plane.at).steps());
+  std::vector<Marking::Seen> seen;
+  for (std::size_t i = 0; i < view.wood().pieces.size(); ++i) {
+    const Box box = placed_blank(view.wood().pieces[i]);
+    const bool is_before =
+        plane.looks_upwards ? box.high[axis] <= plane.at : box.low[axis] >= plane.at;
+    if (!is_before) seen.push_back({i, view.paper(box), std::max(at, depth_of(box, plane))});
+  }
+  Marking(view, std::move(seen)).mark_all();
+}
+
+// ---- places of sections
+
+void letter_beside(NotedView& view, const std::string& letter, const std::vector<ViewSpot>& at) {
+  view.letter({{}, letter, kMark, Anchor::middle, false, true}, at);
+}
+
+/// The plane of a section: a chain line, at whose thick ends short ones turn the way it looks.
+void mark_plane(NotedView& view, const LetteredCut& its, const Box& room) {
+  constexpr double kBeyond = 2.4, kEnd = 3, kTurn = 2;
+  const CutPlane& plane = its.cut.plane;
+  Box box = its.cut.region.value_or(room);
+  box.low[static_cast<std::size_t>(plane.across)] = plane.at;
+  box.high[static_cast<std::size_t>(plane.across)] = plane.at;
+  const Extent line = view.paper(box);
+  const bool level = plane.across == Axis::y;
+  const double turn = plane.looks_upwards ? kTurn : -kTurn;
+  const auto spot = [&](double along, double across) {
+    return level ? ViewSpot{along, line.low.v + across} : ViewSpot{line.low.u + across, along};
+  };
+  const double low = (level ? line.low.u : line.low.v) - kBeyond + kEnd;
+  const double high = (level ? line.high.u : line.high.v) + kBeyond - kEnd;
+  view.picture().line(Pen::chain, spot(low, 0), spot(high, 0));
+  std::vector<ViewSpot> places;
+  for (const auto& [end, way] : {std::pair{low, -1.0}, std::pair{high, 1.0}})
+    view.picture().strokes.push_back(
+        {Pen::tick, {{spot(end, 0), spot(end + way * kEnd, 0), spot(end + way * kEnd, turn)}}});
+  const double aside = plane.looks_upwards ? -2.6 : 2.6;
+  for (const double across : {aside, aside * 1.6, -aside * 2})
+    for (const auto& [end, way] : {std::pair{low, -1.0}, std::pair{high, 1.0}})
+      for (const double back : {0.5, 1.0, 0.0})
+        places.push_back(moved(spot(end + way * kEnd * back, across), {0, -kMark * 0.36}));
+  letter_beside(view, its.letter, places);
+}
+
+/// What is cut along its face: the region, with the letter at a corner of it.
+void mark_region(NotedView& view, const LetteredCut& its) {
+  const Extent extent = grown(view.paper(*its.cut.region), 0.8);
+  const auto& [low, high] = extent;
+  view.picture().strokes.push_back(
+      {Pen::chain, {{low, {high.u, low.v}, high, {low.u, high.v}, low}}});
+  std::vector<ViewSpot> places;
+  for (const double v : {high.v + 0.9, low.v - 3.6, high.v - 3.4, low.v + 1})
+    for (const double u : {high.u - 1.6, low.u + 1.6, (low.u + high.u) / 2})
+      places.push_back({u, v});
+  for (const double v : {high.v - 3, low.v + 0.6})
+    for (const double u : {high.u + 2.2, low.u - 2.2})
+      places.push_back({u, v});
+  letter_beside(view, its.letter, places);
+}
+
+void mark_cuts(NotedView& view, const std::vector<LetteredCut>& cuts, const Box& room) {
+  for (const LetteredCut& its : cuts)
+    if (its.cut.plane.across == Axis::z)
+      mark_region(view, its);
+    else
+      mark_plane(view, its, room);
+}
+
+// ---- what moves
+
+using Turned = std::function<Triple(const Triple&)>;
+
+Stroke outline(const NotedView& view, const Box& box, const Turned& turned) {
+  SpotRun run;
+  const auto corner = [&](bool right, bool back) {
+    return view.paper(
+        turned({right ? box.high[0] : box.low[0], box.low[1], back ? box.high[2] : box.low[2]}));
+  };
+  for (const auto& [right, back] :
+       {std::pair{false, false}, std::pair{true, false}, std::pair{true, true},
+        std::pair{false, true}, std::pair{false, false}})
+    run.push_back(corner(right, back));
+  return {Pen::moving, {run}};
+}
+
+/// Open by 90 degrees, and the way that its corner goes there.
+void draw_swing(NotedView& view, const Box& box, const Swing& swing) {
+  const Triple& pin = swing.pin;
+  const bool left = !swing.at_high;
+  view.picture().strokes.push_back(outline(view, box, [&](const Triple& at) {
+    const Length across = at[0] - pin[0], back = at[2] - pin[2];
+    return left ? Triple{pin[0] + back, at[1], pin[2] - across}
+                : Triple{pin[0] - back, at[1], pin[2] + across};
+  }));
+  const ViewSpot centre = view.paper(pin);
+  const ViewSpot free_corner =
+      view.paper(Triple{left ? box.high[0] : box.low[0], pin[1], box.low[2]});
+  const double radius = std::hypot(free_corner.u - centre.u, free_corner.v - centre.v);
+  const double start = std::atan2(free_corner.v - centre.v, free_corner.u - centre.u);
+  const ViewSpot forward = view.paper(Triple{pin[0], pin[1], pin[2] - whole_mm(100)});
+  const double to = std::atan2(forward.v - centre.v, forward.u - centre.u);
+  const double quarter = std::remainder(to - start, 2 * std::numbers::pi) > 0
+                             ? std::numbers::pi / 2
+                             : -std::numbers::pi / 2;
+  SpotRun arc;
+  for (int i = 0; i <= 24; ++i) {
+    const double angle = start + quarter * i / 24;
+    arc.push_back({centre.u + radius * std::cos(angle), centre.v + radius * std::sin(angle)});
+  }
+  view.picture().strokes.push_back({Pen::moving, {arc}});
+}
+
+void draw_travel(NotedView& view, const Box& box, const Slide& slide) {
+  Box out = box;
+  const auto axis = static_cast<std::size_t>(slide.along);
+  out.low[axis] += slide.by;
+  out.high[axis] += slide.by;
+  const auto& [low, high] = view.paper(out);
+  view.picture().strokes.push_back(
+      {Pen::moving, {{low, {high.u, low.v}, high, {low.u, high.v}, low}}});
+}
+
+/// Of what a section goes through.
+void draw_movements(NotedView& view, const CutPlane& plane) {
+  const auto axis = static_cast<std::size_t>(plane.across);
+  for (const Fit& fit : view.wood().fits) {
+    const Box box = placed_blanks(view.wood(), fit.group);
+    if (plane.at <= box.low[axis] || plane.at >= box.high[axis]) continue;
+    if (const auto* slide = std::get_if<Slide>(&fit.moves)) draw_travel(view, box, *slide);
+    const Swing* swing = fit.swing();
+    if (swing != nullptr && swing->axis == plane.across) draw_swing(view, box, *swing);
+  }
+}
+
+// ---- the views
+
+/// "hinges" along the side of each leaf where they are.
+void tell_hinges(NotedView& view) {
+  for (const Fit& fit : view.wood().fits) {
+    const Swing* swing = fit.swing();
+    if (swing == nullptr || swing->axis != Axis::y) continue;
+    const Extent leaf = view.paper(placed_blanks(view.wood(), fit.group));
+    Lettering text{{}, "hinges", kNote, Anchor::middle, true};
+    const double u = swing->at_high ? leaf.high.u - 1.2 : leaf.low.u + 3.2;
+    std::vector<ViewSpot> places;
+    for (const double part : {0.75, 0.25, 0.6, 0.4, 0.85, 0.15})
+      places.push_back({u, leaf.low.v + leaf.height() * part});
+    view.letter(text, places);
+  }
+}
+
+/// Of hidden lines those of what stands in another piece, as tenons do; panels aside. All of them
+/// would be too many.
+LineView with_tenons(LineView view, const Assembly& wood, const Sight& sight) {
+  const auto holds = [&](std::size_t piece, const ViewSpot& spot) {
+    const Box box = placed_blank(wood.pieces[piece]);
+    const ViewSpot a = seen_at(sight, box.low), b = seen_at(sight, box.high);
+    return a.u < spot.u && spot.u < b.u && a.v < spot.v && spot.v < b.v;
+  };
+  const auto is_wanted = [&](const ViewLine& line) {
+    if (line.of != LineOf::hidden) return true;
+    const Role role = wood.pieces[line.piece].role;
+    if (role != Role::rail && role != Role::muntin && role != Role::mullion) return false;
+    const ViewSpot middle{(line.from.u + line.to.u) / 2, (line.from.v + line.to.v) / 2};
+    return std::any_of(wood.joints.begin(), wood.joints.end(), [&](const Joint& joint) {
+      return joint.enters == line.piece && holds(joint.receives, middle);
+    });
+  };
+  view.lines.erase(std::partition(view.lines.begin(), view.lines.end(), is_wanted),
+                   view.lines.end());
+  return view;
+}
+
+class WholeDrawing {
+ public:
+  WholeDrawing(const ItemReport& item, const std::vector<DrawnWood>& woods, PaperScale scale,
+               const LengthPrinter& lengths)
+      : item_(item), woods_(woods), scale_(scale), lengths_(lengths) {}
+
+  WholeView elevation(const std::vector<LetteredCut>& cuts) const {
+    const Sight sight = sight_from(ViewedFrom::front);
+    const LineView lines =
+        has_depth(item_.wood)
+            ? view_of(woods_, sight, HiddenLines::left_out)
+            : with_tenons(view_of(woods_, sight, HiddenLines::drawn), item_.wood, sight);
+    NotedView view(lines, item_.wood, sight, scale_, lengths_);
+    mark_pieces(view, {Axis::z, lowest(), true});
+    tell_hinges(view);
+    mark_cuts(view, cuts, room());
+    chains(view, ChainsOf::elevation);
+    return {"", "seen from its face side", std::move(view.picture())};
+  }
+
+  WholeView section(const LetteredCut& its) const {
+    const CutPlane& plane = its.cut.plane;
+    NotedView view(section_of(woods_, its.cut), item_.wood, sight_of(plane), scale_, lengths_);
+    draw_movements(view, plane);
+    mark_pieces(view, plane);
+    const bool level = plane.across == Axis::y;
+    chains(view, level ? ChainsOf::plan : ChainsOf::upright);
+    return {its.letter, level ? "from above" : "from the left", std::move(view.picture())};
+  }
+
+ private:
+  Box room() const {
+    Box all = placed_blank(item_.wood.pieces.front());
+    for (const Piece& piece : item_.wood.pieces)
+      all = around(all, placed_blank(piece));
+    return all;
+  }
+  Length lowest() const { return room().low[2]; }
+
+  void chains(NotedView& view, ChainsOf of) const {
+    view.keep_clear();
+    for (const PlacedChain& chain : chains_told(item_, of))
+      view.chain(chain.side, chain.axis, chain.places);
+  }
+
+  const ItemReport& item_;
+  const std::vector<DrawnWood>& woods_;
+  PaperScale scale_;
+  const LengthPrinter& lengths_;
+};
+
+}  // namespace
+
+std::vector<LetteredCut> whole_cuts(const ItemReport& item) {
+  if (!has_depth(item.wood)) return {};
+  return {{"", {{Axis::y, cut_place(item.wood, Axis::y), false}, {}}},
+          {"", {{Axis::x, cut_place(item.wood, Axis::x), true}, {}}}};
+}
+
+std::vector<WholeView> whole_views(const ItemReport& item, const std::vector<DrawnWood>& woods,
+                                   const std::vector<LetteredCut>& cuts, PaperScale scale,
+                                   const LengthPrinter& lengths) {
+  const WholeDrawing drawing(item, woods, scale, lengths);
+  std::vector<WholeView> views{drawing.elevation(cuts)};
+  for (const LetteredCut& its : cuts)
+    if (!its.cut.region) views.push_back(drawing.section(its));
+  return views;
+}
+
+}  // namespace haunch
