@@ -63,6 +63,10 @@ ViewSpot direction_of(double turn) {
   return {std::cos(turn), std::sin(turn)};
 }
 
+ViewSpot spot_at(const ViewSpot& way, double along, double across) {
+  return {along * way.u - across * way.v, along * way.v + across * way.u};
+}
+
 /// Adds up the lines that lie along one.
 class OneLine {
  public:
@@ -99,11 +103,7 @@ class OneLine {
     covered_ = joined(std::move(covered_), kSamePlace);
   }
 
-  ViewSpot spot(double along) const {
-    const double across = laid_.front().across;
-    return {along * direction_.u - across * direction_.v,
-            along * direction_.v + across * direction_.u};
-  }
+  ViewSpot spot(double along) const { return spot_at(direction_, along, laid_.front().across); }
 
   std::vector<Laid> laid_;
   ViewSpot direction_;
@@ -111,8 +111,8 @@ class OneLine {
   std::vector<ViewLine>& sum_;
 };
 
-/// Lines of one direction, which is that of the longest.
-void add_up(std::vector<Laid> laid, std::vector<ViewLine>& sum) {
+/// Lays lines of one direction, which is that of the longest, along and across it.
+ViewSpot lay(std::vector<Laid>& laid) {
   const auto longest = std::max_element(
       laid.begin(), laid.end(), [](const Laid& a, const Laid& b) { return a.length < b.length; });
   const ViewSpot way = direction_of(longest->turn);
@@ -123,27 +123,70 @@ void add_up(std::vector<Laid> laid, std::vector<ViewLine>& sum) {
     const double b = way.u * to.u + way.v * to.v;
     it.along = {std::min(a, b), std::max(a, b)};
   }
-  by_runs(
-      laid, kSamePlace, [](const Laid& it) { return it.across; },
-      [&](std::vector<Laid> run) { OneLine(std::move(run), way, sum).add_up(); });
+  return way;
 }
 
-}  // namespace
-
-std::vector<ViewLine> summed(std::vector<ViewLine> lines) {
+/// Calls `take` with the lines of each direction.
+template <typename Take>
+void by_directions(const std::vector<ViewLine>& lines, const Take& take) {
   std::vector<Laid> laid;
   for (const ViewLine& line : lines) {
     const double length = std::hypot(line.to.u - line.from.u, line.to.v - line.from.v);
     if (length > kSamePlace) laid.push_back({&line, turn_of(line), length});
   }
-  std::vector<ViewLine> sum;
   by_runs(
-      laid, kSameWay, [](const Laid& it) { return it.turn; },
-      [&](std::vector<Laid> run) { add_up(std::move(run), sum); });
-  std::stable_sort(sum.begin(), sum.end(), [](const ViewLine& a, const ViewLine& b) {
+      laid, kSameWay, [](const Laid& it) { return it.turn; }, take);
+}
+
+/// Of a hidden line the stretches beside which no other runs nearer than `apart`; of others all.
+std::vector<LinePart> not_beside(const Laid& it, const std::vector<Laid>& others, double apart) {
+  std::vector<LinePart> beside;
+  if (it.line->of == LineOf::hidden)
+    for (const Laid& other : others)
+      if (std::abs(other.across - it.across) < apart) beside.push_back(other.along);
+  if (beside.empty()) return {it.along};
+  std::vector<LinePart> rest = rest_of(it.along, joined(std::move(beside), apart));
+  std::erase_if(rest, [&](const LinePart& part) { return part.to - part.from < apart; });
+  return rest;
+}
+
+std::vector<ViewLine> in_order(std::vector<ViewLine> lines) {
+  std::stable_sort(lines.begin(), lines.end(), [](const ViewLine& a, const ViewLine& b) {
     return std::pair(a.of, a.piece) < std::pair(b.of, b.piece);
   });
-  return sum;
+  return lines;
+}
+
+}  // namespace
+
+std::vector<ViewLine> summed(const std::vector<ViewLine>& lines) {
+  std::vector<ViewLine> sum;
+  by_directions(lines, [&](std::vector<Laid> laid) {
+    const ViewSpot way = lay(laid);
+    by_runs(
+        laid, kSamePlace, [](const Laid& it) { return it.across; },
+        [&](std::vector<Laid> run) { OneLine(std::move(run), way, sum).add_up(); });
+  });
+  return in_order(std::move(sum));
+}
+
+std::vector<ViewLine> without_beside(const std::vector<ViewLine>& lines, double apart) {
+  std::vector<ViewLine> rest;
+  by_directions(lines, [&](std::vector<Laid> laid) {
+    const ViewSpot way = lay(laid);
+    std::stable_sort(laid.begin(), laid.end(), [](const Laid& a, const Laid& b) {
+      return std::pair(rank(a.line->of), -a.length) < std::pair(rank(b.line->of), -b.length);
+    });
+    std::vector<Laid> kept;
+    for (const Laid& it : laid)
+      for (const LinePart& part : not_beside(it, kept, apart)) {
+        rest.push_back({it.line->of, spot_at(way, part.from, it.across),
+                        spot_at(way, part.to, it.across), it.line->piece});
+        kept.push_back(it);
+        kept.back().along = part;
+      }
+  });
+  return in_order(std::move(rest));
 }
 
 }  // namespace haunch

@@ -10,6 +10,9 @@ namespace haunch {
 /// No two of them lie on each other. What lies under others is left out: hidden lines under all
 /// others, broken ones under what is cut or seen, seen ones under what is cut. Of two alike that of
 /// the first piece stays whole.
-std::vector<ViewLine> summed(std::vector<ViewLine> lines);
+std::vector<ViewLine> summed(const std::vector<ViewLine>& lines);
+
+/// Of such a sum what is left without hidden lines that run beside others, nearer than `apart`.
+std::vector<ViewLine> without_beside(const std::vector<ViewLine>& lines, double apart);
 
 }  // namespace haunch
