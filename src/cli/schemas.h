@@ -26,6 +26,7 @@ inline constexpr SchemaRow kSchemas[] = {
     {"sheet", sheet_columns},
     {"report", [](CsvProfile) { return report_schema(); }},
     {"stock", [](CsvProfile) { return stock_schema(); }},
+    {"rates", [](CsvProfile) { return rates_schema(); }},
     {"lumber", [](CsvProfile) { return lumber_schema(); }},
     {"setups", [](CsvProfile) { return setups_schema(); }},
     {"labels", [](CsvProfile) { return labels_schema(); }},

@@ -10,12 +10,30 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "document.h"
 #include "rates.h"
 
 namespace haunch {
+
+/// The objects that a rates file is made of.
+enum class RatesObject : unsigned char {
+  whole,
+  operation,
+  work,
+  finish,
+  goods,
+  overhead,
+  markup,
+  tax,
+  rounding,
+  yield
+};
+
+/// The keys that each of them may have.
+const std::vector<std::string_view>& rates_keys(RatesObject object);
 
 struct RatesReading {
   std::optional<Rates> rates;  // nothing with problems

@@ -40,6 +40,9 @@ std::string compare_schema();
 /// Of a stock file, made from the rows that one is written by.
 std::string stock_schema();
 
+/// Of a rates file, made from the rows that one is written by.
+std::string rates_schema();
+
 /// The columns that a sheet of items may have, as CSV, made from the same table of keys.
 std::string sheet_columns(CsvProfile profile);
 

@@ -62,14 +62,18 @@ std::string setup_id(std::size_t number) {
   return "S" + std::to_string(number + 1);
 }
 
+std::vector<SetupItem> setup_items(const std::vector<ItemReport>& items) {
+  std::vector<SetupItem> all;
+  for (const ItemReport& item : items)
+    all.push_back(setup_item(item));
+  return all;
+}
+
 SetupsReport report_setups(std::vector<ItemReport> items, std::vector<Machine> machines,
                            std::string shop, Unit unit) {
   SetupsReport report{unit, std::move(items), std::move(machines), std::move(shop), {}, {}, {}};
   if (report.machines.empty()) report.machines = usual_machines(unit);
-  std::vector<SetupItem> worked;
-  for (const ItemReport& item : report.items)
-    worked.push_back(setup_item(item));
-  report.plan = plan_setups(worked, report.machines);
+  report.plan = plan_setups(setup_items(report.items), report.machines);
   return report;
 }
 

@@ -44,6 +44,9 @@ struct SetupsReport {
 /// "S3" of the third.
 std::string setup_id(std::size_t number);
 
+/// The items as set-ups are planned from them. The report outlives them.
+std::vector<SetupItem> setup_items(const std::vector<ItemReport>& items);
+
 /// What is wanted of each item.
 inline constexpr Wanted kWantedForSetups{.checks = true, .cutlist = false, .making = true};
 

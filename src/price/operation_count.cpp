@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "fitted.h"
+#include "operation_names.h"
 #include "seen_surface.h"
 
 namespace haunch {
@@ -152,11 +153,6 @@ class SetupCounting {
   std::vector<ItemCount> counts_;
   std::vector<std::set<std::size_t>> joints_;
 };
-
-std::string hyphened(std::string name) {
-  std::replace(name.begin(), name.end(), ' ', '-');
-  return name;
-}
 
 /// What is counted by number, by the operations that there are of it.
 class NumberCounting {
