@@ -16,6 +16,19 @@ WorkGroup group_of(const Setup& setup) {
   return setup.step == Step::cut ? WorkGroup::machining : WorkGroup::milling;
 }
 
+/// Whether glue goes into it: what lies in a groove or rebate free to move is put in dry.
+bool is_glued(JointKind kind) {
+  switch (kind) {
+    case JointKind::panel_in_groove:
+    case JointKind::panel_in_rebate:
+    case JointKind::glass_in_rebate:
+    case JointKind::sealed_unit_in_rebate:
+      return false;
+    default:
+      return true;
+  }
+}
+
 /// What set-ups of one operation come to while they are added up.
 class SetupCounting {
  public:
@@ -137,7 +150,7 @@ class SetupCounting {
   void add_glued(const Setup& setup, const SetupPiece& piece) {
     const auto& joints = items_[piece.of.item].item->wood->joints;
     for (std::size_t joint = 0; joint < joints.size(); ++joint)
-      if (joints[joint].enters == piece.of.piece &&
+      if (joints[joint].enters == piece.of.piece && is_glued(joints[joint].kind) &&
           is_on(setup, {piece.of.item, joints[joint].receives}))
         joints_[piece.of.item].insert(joint);
   }
