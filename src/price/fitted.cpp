@@ -43,6 +43,20 @@ bool is_no_goods(std::string_view name) {
   });
 }
 
+/// What is told to move, and leaves that are let in for hinges.
+std::set<std::size_t> moving_groups(const Assembly& wood) {
+  std::set<std::size_t> groups;
+  for (const Fit& fit : wood.fits)
+    if (!std::holds_alternative<std::monostate>(fit.moves)) groups.insert(fit.group);
+  for (const Piece& piece : wood.pieces) {
+    const bool of_leaf = wood.groups[piece.group].kind == GroupKind::leaf;
+    for (const Feature& feature : piece.features)
+      if (feature.kind == FeatureKind::hinge_cup || (of_leaf && feature.kind == FeatureKind::gain))
+        groups.insert(piece.group);
+  }
+  return groups;
+}
+
 }  // namespace
 
 std::vector<FittedGoods> fitted_to(const Assembly& wood) {
@@ -68,17 +82,14 @@ std::vector<FittedGoods> fitted_to(const Assembly& wood) {
 
 std::vector<HungGroup> hung_in(const Assembly& wood) {
   const GroupKind whole = wood.whole().kind;
-  const bool no_frame = whole == GroupKind::leaf || whole == GroupKind::pair;
+  const bool in_wall = whole == GroupKind::leaf || whole == GroupKind::pair;
   std::vector<HungGroup> all;
-  std::set<std::size_t> counted;
-  for (const Fit& fit : wood.fits) {
-    if (std::holds_alternative<std::monostate>(fit.moves) || !counted.insert(fit.group).second)
-      continue;
-    const GroupKind kind = wood.groups[fit.group].kind;
+  for (const std::size_t group : moving_groups(wood)) {
+    const GroupKind kind = wood.groups[group].kind;
     const auto same =
         std::find_if(all.begin(), all.end(), [&](const HungGroup& it) { return it.kind == kind; });
     if (same == all.end())
-      all.push_back({kind, no_frame && fit.stands != StandsIn::front, 1});
+      all.push_back({kind, in_wall, 1});
     else
       ++same->number;
   }

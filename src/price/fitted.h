@@ -20,7 +20,7 @@ struct FittedGoods {
 /// things that are let in.
 std::vector<FittedGoods> fitted_to(const Assembly& wood);
 
-/// Leaves, drawers and fronts of one item that move.
+/// Leaves and drawers of one item that move, or have hinges.
 struct HungGroup {
   GroupKind kind = GroupKind::leaf;
   bool in_wall = false;  // in an opening on site
