@@ -249,7 +249,7 @@ inline constexpr OptionRow kOptions[] = {
     {"--leftover", "FILE", Goes::with_lumber,
      "write the stock that is left, itself a stock file; only with the plan that takes from it"},
     {"--paper", "a4|letter", Goes::with_paper,
-     "the sheets that drawings, books, rods as svg and labels as html are printed on"},
+     "the sheets that drawings, books, rods and lumber as svg and labels as html are printed on"},
     {"--sticker", "WxH", Goes::with_labels,
      "of labels as html: width and height of one sticker, such as \"2 5/8 x 1 in\"; else 70x36. In "
      "millimetres unless --units or the size itself says inches"},
@@ -331,7 +331,7 @@ constexpr bool goes_with(Goes goes, Command command) {
       return command == Command::quote;
     case Goes::with_paper:
       return command == Command::rod || command == Command::labels || command == Command::draw ||
-             command == Command::book;
+             command == Command::book || command == Command::lumber;
     case Goes::with_labels:
       return command == Command::labels;
     case Goes::with_compare:
@@ -369,7 +369,7 @@ constexpr std::string_view goes_words(Goes goes) {
     case Goes::with_check:
       return "check";
     case Goes::with_paper:
-      return "draw, book, rod and labels";
+      return "draw, book, rod, lumber and labels";
     case Goes::with_labels:
       return "labels";
     case Goes::with_compare:

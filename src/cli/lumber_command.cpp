@@ -6,6 +6,7 @@
 #include "commands.h"
 #include "complaints.h"
 #include "file_place.h"
+#include "lumber_svg.h"
 #include "lumber_text.h"
 #include "messages.h"
 #include "order.h"
@@ -98,6 +99,8 @@ class LumberRun {
     const View& view = invocation_.view;
     if (view.format == Format::json) return lumber_json(report, unit);
     if (view.format == Format::csv) return lumber_csv(report, unit, view.csv);
+    if (view.format == Format::svg)
+      return lumber_svg(report, LengthPrinter(unit, view.lengths), invocation_.paper);
     bool rounded = false;
     const std::string page =
         lumber_page(report, LengthPrinter(unit, view.lengths, view.page_width, &rounded));
@@ -158,6 +161,10 @@ std::string usage_fault(const Invocation& invocation) {
     return "--stock: the stock file and another cannot both come from standard input";
   if (invocation.parts == "-" && (stdin_spec || invocation.shop == "-" || invocation.stock == "-"))
     return "--parts: the list of parts and another cannot both come from standard input";
+  if (!invocation.paper.empty() && invocation.view.format != Format::svg)
+    return "--paper: is for boards that are drawn; add --format svg";
+  if (invocation.view.format == Format::svg && invocation.stock.empty())
+    return "lumber: --format svg draws the boards of a plan; give --stock FILE to plan from";
   if (!invocation.leftover.empty() && invocation.stock.empty())
     return "--leftover: goes with --stock; without stock nothing is left";
   if (invocation.leftover == "-" && is_standard_output(invocation.output))

@@ -5,48 +5,25 @@
 #include <algorithm>
 #include <utility>
 
+#include "board_pieces.h"
+
 namespace haunch {
 namespace {
 
 using lumber::BoardPlan;
+using lumber::is_kept;
+using lumber::is_something;
+using lumber::part_at;
+using lumber::sides_of;
 using lumber::Spot;
 using lumber::Step;
+using lumber::step_of;
 using lumber::StepKind;
 using lumber::StepReason;
-
-/// What lay below the blade, and what lay above it; either may be nothing.
-std::pair<Spot, Spot> sides_of(const Step& step) {
-  Spot low = step.piece;
-  Spot high = step.piece;
-  if (step.kind == StepKind::rip) {
-    low.width = step.from - step.piece.y;
-    high.y = step.to;
-    high.width = step.piece.y + step.piece.width - step.to;
-  } else {
-    low.length = step.from - step.piece.x;
-    high.x = step.to;
-    high.length = step.piece.x + step.piece.length - step.to;
-  }
-  return {low, high};
-}
-
-bool is_something(const Spot& spot) {
-  return spot.length > Length() && spot.width > Length();
-}
 
 /// Of what a row of cuts gives, the size that is set for it.
 Length size_along(const Spot& spot, StepKind kind) {
   return kind == StepKind::rip ? spot.width : spot.length;
-}
-
-const lumber::Cut* part_at(const BoardPlan& board, const Spot& spot) {
-  const auto cut = std::find_if(board.cuts.begin(), board.cuts.end(),
-                                [&](const lumber::Cut& it) { return it.spot == spot; });
-  return cut == board.cuts.end() ? nullptr : &*cut;
-}
-
-bool is_kept(const BoardPlan& board, const Spot& spot) {
-  return std::find(board.offcuts.begin(), board.offcuts.end(), spot) != board.offcuts.end();
 }
 
 std::string kind_word(StepKind kind) {
@@ -105,16 +82,11 @@ std::string in_a_row(const std::vector<std::string>& words) {
 
 }  // namespace
 
-const Step* CutRows::step_of(const BoardPlan& board, const Spot& spot) {
-  const auto step = std::find_if(board.steps.begin(), board.steps.end(),
-                                 [&](const Step& it) { return it.piece == spot; });
-  return step == board.steps.end() ? nullptr : &*step;
-}
-
 CutRows::Row CutRows::row_of(const BoardPlan& board, const Step& first) {
-  Row row{first.kind, first.reason, {}};
+  Row row{first.kind, first.reason, {}, {}};
   const Step* step = &first;
   while (true) {
+    row.cuts.push_back(step);
     const auto [low, high] = sides_of(*step);
     if (is_something(low)) row.gives.push_back(low);
     if (!is_something(high)) return row;
@@ -198,7 +170,7 @@ std::string CutRows::names(const std::vector<LumberPiece>& pieces) const {
 }
 
 /// The parts that these are; of several boards with the board's number.
-std::string CutRows::part_names(const std::vector<OnSaw>& alike) const {
+std::vector<std::string> CutRows::names_by_board(const std::vector<OnSaw>& alike) const {
   std::vector<std::pair<std::size_t, std::vector<LumberPiece>>> boards;
   for (const OnSaw& each : alike) {
     const auto on = std::find_if(boards.begin(), boards.end(),
@@ -208,11 +180,18 @@ std::string CutRows::part_names(const std::vector<OnSaw>& alike) const {
             .second;
     pieces.push_back(plan_.pieces[part_at(*each.of.board, each.spot)->want]);
   }
-  std::string text;
+  std::vector<std::string> texts;
   for (const auto& [number, pieces] : boards)
-    text += (text.empty() ? "" : "; ") +
-            (boards.size() > 1 ? "of board " + std::to_string(number) + ": " : std::string()) +
-            names(pieces);
+    texts.push_back(
+        (boards.size() > 1 ? "of board " + std::to_string(number) + ": " : std::string()) +
+        names(pieces));
+  return texts;
+}
+
+std::string CutRows::part_names(const std::vector<OnSaw>& alike) const {
+  std::string text;
+  for (const std::string& each : names_by_board(alike))
+    text += (text.empty() ? "" : "; ") + each;
   return text;
 }
 
@@ -250,12 +229,12 @@ std::string CutRows::row_words(const std::vector<OnSaw>& alike,
 }
 
 /// Of pieces that are cut alike; and of what comes of that in turn.
-void CutRows::add_lines(std::vector<OnSaw> alike, std::vector<std::string>& lines) const {
+void CutRows::add_lines(std::vector<OnSaw> alike, std::vector<CutLine>& lines) const {
   const std::string trim = trims(*alike.front().of.board, alike.front().spot);
   if (!trim.empty()) {
     for (std::size_t i = 1; i < alike.size(); ++i)
       trims(*alike[i].of.board, alike[i].spot);
-    lines.push_back("trim: " + trim + ", leaves " + size(alike.front().spot));
+    lines.push_back({"trim: " + trim + ", leaves " + size(alike.front().spot), {}});
   }
   std::vector<Row> rows;
   for (const OnSaw& each : alike)
@@ -263,10 +242,12 @@ void CutRows::add_lines(std::vector<OnSaw> alike, std::vector<std::string>& line
       rows.push_back(row_of(*each.of.board, *step));
   if (rows.empty()) {
     if (part_at(*alike.front().of.board, alike.front().spot) != nullptr)
-      lines.push_back("what is left is " + part_names(alike));
+      lines.push_back({"what is left is " + part_names(alike), {}});
     return;
   }
-  lines.push_back(row_words(alike, rows));
+  CutLine& line = lines.emplace_back(CutLine{row_words(alike, rows), {}});
+  for (std::size_t piece = 0; piece < rows.size(); ++piece)
+    if (alike[piece].of.number == alike.front().of.number) line.cuts.push_back(rows[piece].cuts);
   std::vector<std::pair<std::string, std::vector<OnSaw>>> next;
   for (std::size_t piece = 0; piece < alike.size(); ++piece)
     for (const Spot& spot : rows[piece].gives) {
@@ -283,16 +264,21 @@ void CutRows::add_lines(std::vector<OnSaw> alike, std::vector<std::string>& line
     add_lines(std::move(pieces), lines);
 }
 
-std::string CutRows::lines(const std::vector<NumberedBoard>& boards) const {
+std::vector<CutLine> CutRows::lines(const std::vector<NumberedBoard>& boards) const {
   std::vector<OnSaw> alike;
   for (const NumberedBoard& each : boards)
     if (!each.board->steps.empty()) alike.push_back({each, after_trim(*each.board)});
-  std::vector<std::string> lines;
+  std::vector<CutLine> lines;
   if (!alike.empty()) add_lines(std::move(alike), lines);
-  std::string page;
-  for (std::size_t i = 0; i < lines.size(); ++i)
-    page += fmt::format("  {:2}  ", i + 1) + wrapped(lines[i], kPageWidth, 6) + "\n";
-  return page;
+  return lines;
+}
+
+std::vector<std::string> CutRows::names_at(const std::vector<NumberedBoard>& boards,
+                                           const Spot& spot) const {
+  std::vector<OnSaw> alike;
+  for (const NumberedBoard& each : boards)
+    if (part_at(*each.board, spot) != nullptr) alike.push_back({each, spot});
+  return names_by_board(alike);
 }
 
 }  // namespace haunch

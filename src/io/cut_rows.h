@@ -16,6 +16,13 @@ struct NumberedBoard {
   std::size_t number;
 };
 
+/// A line of cuts that are set alike: for each piece on the saw, of the first of the boards, its
+/// cuts one after the other.
+struct CutLine {
+  std::string words;
+  std::vector<std::vector<const lumber::Step*>> cuts;
+};
+
 class CutRows {
  public:
   CutRows(const LumberReport& report, const MaterialPlan& plan, const LengthPrinter& lengths)
@@ -25,8 +32,11 @@ class CutRows {
   std::string trim(const lumber::BoardPlan& board) const;
   /// The same of boards that are cut alike, whatever parts come of them.
   std::string pattern(const lumber::BoardPlan& board) const;
-  /// The cuts after the trim, of boards that are cut alike, in numbered lines.
-  std::string lines(const std::vector<NumberedBoard>& boards) const;
+  /// The cuts after the trim, of boards that are cut alike, in order.
+  std::vector<CutLine> lines(const std::vector<NumberedBoard>& boards) const;
+  /// The parts that come of boards that are cut alike at one place of them, a text a board.
+  std::vector<std::string> names_at(const std::vector<NumberedBoard>& boards,
+                                    const lumber::Spot& spot) const;
 
  private:
   /// A piece that lies on the saw.
@@ -39,17 +49,18 @@ class CutRows {
     lumber::StepKind kind;
     lumber::StepReason reason;
     std::vector<lumber::Spot> gives;
+    std::vector<const lumber::Step*> cuts;
   };
 
-  static const lumber::Step* step_of(const lumber::BoardPlan& board, const lumber::Spot& spot);
   static Row row_of(const lumber::BoardPlan& board, const lumber::Step& first);
   /// The words of the trims that a piece is begun with; `spot` becomes what they leave.
   std::string trims(const lumber::BoardPlan& board, lumber::Spot& spot) const;
   lumber::Spot after_trim(const lumber::BoardPlan& board) const;
   std::string becomes(const lumber::BoardPlan& board, const lumber::Spot& spot) const;
 
-  void add_lines(std::vector<OnSaw> alike, std::vector<std::string>& lines) const;
+  void add_lines(std::vector<OnSaw> alike, std::vector<CutLine>& lines) const;
   std::string row_words(const std::vector<OnSaw>& alike, const std::vector<Row>& rows) const;
+  std::vector<std::string> names_by_board(const std::vector<OnSaw>& alike) const;
   std::string part_names(const std::vector<OnSaw>& alike) const;
   std::string names(const std::vector<LumberPiece>& pieces) const;
   std::string size(const lumber::Spot& spot) const {

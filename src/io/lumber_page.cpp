@@ -5,7 +5,7 @@
 #include <map>
 #include <numeric>
 
-#include "cut_rows.h"
+#include "alike_boards.h"
 #include "lumber_bill.h"
 #include "lumber_text.h"
 
@@ -75,6 +75,24 @@ class LumberPage {
     return page + rough_sizes() + not_wood() + takings_off() + assumed();
   }
 
+  /// What found no place: a heading, and a text for parts of which the same is to be said.
+  std::vector<std::string> unplaced_texts() const {
+    if (report_.unplaced.empty()) return {};
+    SaidOf same;
+    for (const UnplacedPart& each : report_.unplaced) {
+      const LumberPart& part = report_.parts[each.part];
+      const std::string words = " (" + part.label + (part.is_rough ? "), rough " : "), finished ") +
+                                size(part.finished.length, part.finished.width) + " x " +
+                                one(part.finished.thickness) + ": " + each.why;
+      same.add(words, part.name);
+    }
+    std::vector<std::string> texts = {"NOT PLACED, " + std::to_string(report_.unplaced.size()) +
+                                      " of " + std::to_string(report_.parts.size())};
+    for (const auto& [words, names] : same.all())
+      texts.push_back(joined(names) + words);
+    return texts;
+  }
+
  private:
   std::string one(Length length) const { return lengths_.one(length); }
   std::string size(Length length, Length width) const { return one(length) + " x " + one(width); }
@@ -99,10 +117,6 @@ class LumberPage {
           "takings-off only: no stock file was given, so nothing is planned; add --stock FILE "
           "for boards and cuts");
     return page;
-  }
-
-  std::string thickness_name(const StockItem& item) const {
-    return item.quarters.empty() ? one(item.thickness.thickness) : item.quarters;
   }
 
   /// How many of each item of stock the plan takes.
@@ -139,8 +153,8 @@ class LumberPage {
     const std::string surface = item.thickness.sheet      ? ""
                                 : item.thickness.surfaced ? " surfaced"
                                                           : " rough";
-    return (item.species.empty() ? "" : item.species + " ") + thickness_name(item) + surface +
-           ", " + size(item.length, item.width) + (item.widest ? " or wider" : "");
+    return (item.species.empty() ? "" : item.species + " ") + thickness_name(item, lengths_) +
+           surface + ", " + size(item.length, item.width) + (item.widest ? " or wider" : "");
   }
 
   /// "0.126 m3 at 2350.00, 296.10 EUR"
@@ -165,27 +179,17 @@ class LumberPage {
     for (const auto& [index, count] : taken()) {
       const StockItem& item = report_.stock.items[index];
       if (item.price) continue;
-      table.add({item.id, std::to_string(count), item.length, item.width, thickness_name(item),
-                 item.species});
+      table.add({item.id, std::to_string(count), item.length, item.width,
+                 thickness_name(item, lengths_), item.species});
     }
     return table.empty() ? "\nFROM THE RACK nothing\n"
                          : "\nFROM THE RACK\n" + table.text(lengths_, 2);
   }
 
   std::string unplaced() const {
-    if (report_.unplaced.empty()) return {};
-    std::string page = "\nNOT PLACED, " + std::to_string(report_.unplaced.size()) + " of " +
-                       std::to_string(report_.parts.size()) + "\n";
-    SaidOf same;
-    for (const UnplacedPart& each : report_.unplaced) {
-      const LumberPart& part = report_.parts[each.part];
-      const std::string words = " (" + part.label + (part.is_rough ? "), rough " : "), finished ") +
-                                size(part.finished.length, part.finished.width) + " x " +
-                                one(part.finished.thickness) + ": " + each.why;
-      same.add(words, part.name);
-    }
-    for (const auto& [words, names] : same.all())
-      page += hanging(joined(names) + words);
+    std::string page;
+    for (const std::string& text : unplaced_texts())
+      page += page.empty() ? "\n" + text + "\n" : hanging(text);
     return page;
   }
 
@@ -317,40 +321,10 @@ class LumberPage {
 
   // ---- boards
 
-  /// Boards of one stock and thickness that are cut alike.
-  struct AlikeBoards {
-    const MaterialPlan* plan;
-    std::string pattern;
-    std::vector<NumberedBoard> boards;
-
-    const lumber::BoardPlan& first() const { return *boards.front().board; }
-  };
-
-  std::vector<AlikeBoards> alike_boards() const {
-    std::vector<AlikeBoards> all;
-    std::size_t number = 0;
-    for (const MaterialPlan& plan : report_.plans) {
-      const CutRows rows(report_, plan, lengths_);
-      for (const lumber::BoardPlan& board : plan.plan.boards) {
-        const std::string pattern = rows.pattern(board);
-        auto same = std::find_if(all.begin(), all.end(), [&](const AlikeBoards& it) {
-          return it.plan == &plan && it.first().stock == board.stock && it.pattern == pattern;
-        });
-        if (same == all.end()) same = all.insert(all.end(), {&plan, pattern, {}});
-        same->boards.push_back({&board, ++number});
-      }
-    }
-    return all;
-  }
-
-  std::string trim_of(const AlikeBoards& alike) const {
-    return CutRows(report_, *alike.plan, lengths_).trim(alike.first());
-  }
-
   std::string boards() const {
-    const std::vector<AlikeBoards> all = alike_boards();
+    const std::vector<AlikeBoards> all = alike_boards(report_, lengths_);
     if (all.empty()) return {};
-    const std::string trim = trim_of(all.front());
+    const std::string trim = trim_of(report_, all.front(), lengths_);
     std::string page = "\nCUTS, in order\n";
     if (!trim.empty()) page += hanging("first, of every board: " + trim);
     page += hanging(
@@ -362,37 +336,19 @@ class LumberPage {
     return page;
   }
 
-  /// "BOARDS 2 3: rack-2, its no. 1 2, 2400 x 180 x 54, oak, in hand"
-  std::string board_heading(const AlikeBoards& alike) const {
-    const MaterialPlan& plan = *alike.plan;
-    const StockItem& item = report_.stock.items[plan.items[alike.first().stock]];
-    std::vector<std::string> numbers;
-    std::vector<std::string> copies;
-    for (const NumberedBoard& each : alike.boards) {
-      numbers.push_back(std::to_string(each.number));
-      copies.push_back(std::to_string(number_of(item, *each.board)));
-    }
-    std::string text = (item.thickness.sheet ? "SHEET" : "BOARD") +
-                       std::string(numbers.size() > 1 ? "S " : " ") + joined(numbers) + ": " +
-                       item.id;
-    if (item.count != 1 || item.taken > 0) text += ", its no. " + joined(copies);
-    text += ", " + size(item.length, item.width) + " x " + thickness_name(item) +
-            (plan.material.empty() ? "" : ", " + plan.material) +
-            (item.price ? ", bought" : ", in hand");
-    if (numbers.size() > 1) text += "; " + std::to_string(numbers.size()) + " cut alike";
-    return text;
-  }
-
   std::string board_page(const AlikeBoards& alike, const std::string& usual_trim) const {
-    std::string page = "\n" + wrapped(board_heading(alike), kPageWidth, 2) + "\n";
-    const std::string trim = trim_of(alike);
+    std::string page =
+        "\n" + wrapped(board_heading(report_, alike, lengths_), kPageWidth, 2) + "\n";
+    const std::string trim = trim_of(report_, alike, lengths_);
     if (alike.first().steps.empty()) {
       for (const NumberedBoard& each : alike.boards)
         page += whole_board(*alike.plan, *each.board);
     } else if (trim != usual_trim) {
       page += hanging("first, of this: " + (trim.empty() ? "no trim" : trim));
     }
-    page += CutRows(report_, *alike.plan, lengths_).lines(alike.boards);
+    std::size_t number = 0;
+    for (const CutLine& line : CutRows(report_, *alike.plan, lengths_).lines(alike.boards))
+      page += fmt::format("  {:2}  ", ++number) + wrapped(line.words, kPageWidth, 6) + "\n";
     return page + offcuts_line(alike.first(), alike.boards.size() > 1);
   }
 
@@ -624,6 +580,10 @@ std::string piece_name(const LumberReport& report, const LumberPiece& piece) {
 
 std::string lumber_page(const LumberReport& report, const LengthPrinter& lengths) {
   return LumberPage(report, lengths).text();
+}
+
+std::vector<std::string> unplaced_texts(const LumberReport& report, const LengthPrinter& lengths) {
+  return LumberPage(report, lengths).unplaced_texts();
 }
 
 }  // namespace haunch

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "lumber_report.h"
 #include "text_table.h"
@@ -10,6 +11,8 @@
 namespace haunch {
 
 std::string lumber_page(const LumberReport& report, const LengthPrinter& lengths);
+/// Of that page what tells of parts that found no place, a heading first; nothing where all did.
+std::vector<std::string> unplaced_texts(const LumberReport& report, const LengthPrinter& lengths);
 
 /// Lengths in `unit`, areas in its square; money as in the stock file.
 std::string lumber_json(const LumberReport& report, Unit unit);

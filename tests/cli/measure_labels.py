@@ -9,16 +9,14 @@ measured in each of the usual plain faces that are installed. Needs Debian's chr
 """
 
 import argparse
-import html
 import json
-import re
-import shutil
 import subprocess
 import sys
 import tempfile
 from pathlib import Path
 
-SKIPPED = 77
+import browser
+
 NEAR = 0.4  # mm: type is set to whole pixels
 FACES = ['Arial, "Liberation Sans", "DejaVu Sans", sans-serif', '"DejaVu Sans"', '"Liberation Sans"']
 SHEETS = [
@@ -41,35 +39,17 @@ const all = [...document.querySelectorAll('.sheet')].map(sheet => ({sheet: box(s
   stickers: [...sheet.querySelectorAll('.sticker')].map(s => ({box: box(s.getBoundingClientRect()), pieces: +s.dataset.pieces,
     held: [...s.querySelectorAll('p, b')].map(e => [e.textContent, ...box(inked(e))])
       .concat([...s.querySelectorAll('svg')].map(e => ['the drawing', ...box(e.getBoundingClientRect())]))}))}));
-document.body.innerHTML = '<pre>' + JSON.stringify(all).replace(/&/g, '&amp;').replace(/</g, '&lt;') + '</pre>';
-"""
-
-
-def in_chromium(chromium, text, *arguments):
-    with tempfile.TemporaryDirectory() as folder:
-        page = Path(folder, "labels.html")
-        page.write_text(text, "utf-8")
-        run = subprocess.run([chromium, "--headless", "--no-sandbox", "--disable-gpu", f"--user-data-dir={folder}/user",
-                              *(each.replace("FOLDER", folder) for each in arguments), page.as_uri()],
-                             stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, check=True, timeout=120)
-        printed = Path(folder, "labels.pdf")
-        return printed.read_bytes() if printed.exists() else run.stdout
+""" + browser.LEAVE
 
 
 def measured(chromium, text, face):
     text = text.replace(FACES[0], face).replace("</body>", f"<script>{MEASURE}</script></body>")
-    shown = in_chromium(chromium, text, "--dump-dom").decode()
-    return json.loads(html.unescape(re.search(r"<pre>(.*)</pre>", shown, re.DOTALL)[1]))
-
-
-def printed_pages(chromium, text):
-    pdf = in_chromium(chromium, text, "--no-pdf-header-footer", "--print-to-pdf=FOLDER/labels.pdf")
-    return len(re.findall(rb"/Type\s*/Page\b(?!s)", pdf))
+    return browser.measured(chromium, text)
 
 
 def lie_on_each_other(a, b):
     """Lines of type may reach into each other's leading, not into each other's letters."""
-    return min(a[2], b[2]) - max(a[0], b[0]) > NEAR and min(a[3], b[3]) - max(a[1], b[1]) > NEAR
+    return browser.lie_on_each_other(a, b, NEAR)
 
 
 def faults_of(sheets):
@@ -111,8 +91,8 @@ def check(program, chromium, specs, sheet):
         told = sum(sticker["pieces"] for each in sheets for sticker in each["stickers"])
         if told != pieces_cut(program, specs):
             yield f"{' '.join(sheet)}: {told} pieces are told of {pieces_cut(program, specs)}"
-    if printed_pages(chromium, text) != len(sheets):
-        yield f"{' '.join(sheet)}: {printed_pages(chromium, text)} pages are printed of {len(sheets)} sheets"
+    if browser.printed_pages(chromium, text) != len(sheets):
+        yield f"{' '.join(sheet)}: {browser.printed_pages(chromium, text)} pages are printed of {len(sheets)} sheets"
 
 
 def main():
@@ -120,10 +100,7 @@ def main():
     parser.add_argument("--haunch", required=True)
     parser.add_argument("--examples", required=True)
     options = parser.parse_args()
-    chromium = shutil.which("chromium")
-    if chromium is None:
-        print("not measured: chromium is not installed (Debian's package of that name)")
-        sys.exit(SKIPPED)
+    chromium = browser.found()
     faults = []
     with tempfile.TemporaryDirectory() as folder:
         hard = Path(folder, "hard.json")

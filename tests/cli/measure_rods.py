@@ -12,19 +12,17 @@ the page's own millimetres, and that no lettering lies on other lettering or rea
 """
 
 import argparse
-import html
 import json
 import re
-import shutil
 import subprocess
 import sys
-import tempfile
 import xml.etree.ElementTree as ElementTree
 from pathlib import Path
 
+import browser
+
 NEAR = 0.01  # mm
 FREE = 10  # mm
-SKIPPED = 77
 PAPERS = {"": None, "a4": (210, 297), "letter": (215.9, 279.4)}
 SVG = "{http://www.w3.org/2000/svg}"
 # Cut to length at the bench, or bought: not on a rod.
@@ -154,57 +152,19 @@ def drawing(program, example, paper):
     return haunch(program, "rod", example, "--format", "svg", *(["--paper", paper] if paper else []))
 
 
-MEASURE = """
-const mm = 25.4 / 96, all = [], drawings = [...document.querySelectorAll('body > svg')];
-const alone = (drawing) => drawings.forEach(each => each.style.display = each == drawing ? 'block' : 'none');
-for (const drawing of drawings) for (const sheet of drawing.querySelectorAll('svg.sheet')) {
-  alone(drawing);  // far down a page its figures are no longer exact
-  const frame = sheet.querySelector('rect').getBoundingClientRect();
-  const box = (e) => { const r = e.getBoundingClientRect();
-    return [r.left - frame.left, r.top - frame.top, r.right - frame.left, r.bottom - frame.top].map(v => v * mm); };
-  all.push({title: sheet.querySelector('title').textContent, paper: [frame.width * mm, frame.height * mm],
+MORE = """
     marks: [...sheet.querySelectorAll('line.mark')].map(e => {
       const m = e.getScreenCTM(); return [+e.dataset.atMm, (m.d * e.y1.baseVal.value + m.f - frame.top) * mm]; }),
     proof: [...sheet.querySelectorAll('[data-length-mm]')].map(e => {
-      const b = e.getBoundingClientRect(); return b.width * mm; }),
-    texts: [...sheet.querySelectorAll('text')].map(e => [e.textContent, ...box(e)])});
-}
-document.body.innerHTML = '<pre>' + JSON.stringify(all).replace(/&/g, '&amp;').replace(/</g, '&lt;') + '</pre>';
-"""
-
-
-def shown(chromium, drawings):
-    """What the browser measures of the sheets of some drawings, each of them in a page of its own size."""
-    with tempfile.TemporaryDirectory() as folder:
-        page = Path(folder, "page.html")
-        body = "\n".join(text.partition("?>")[2] for text in drawings)
-        page.write_text(f"<!DOCTYPE html><meta charset=utf-8><body>{body}<script>{MEASURE}</script>", "utf-8")
-        run = subprocess.run([chromium, "--headless", "--no-sandbox", "--disable-gpu", f"--user-data-dir={folder}/user",
-                              "--dump-dom", page.as_uri()], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, check=True,
-                             timeout=120)
-    told = re.search(r"<pre>(.*)</pre>", run.stdout.decode(), re.DOTALL)
-    return json.loads(html.unescape(told[1]))
-
-
-def check_lettering(sheet):
-    width, height = sheet["paper"]
-    texts = sorted(sheet["texts"], key=lambda text: text[2])
-    for words, left, top, right, bottom in texts:
-        if left < FREE - NEAR or top < FREE - NEAR or right > width - FREE + NEAR or bottom > height - FREE + NEAR:
-            yield f"{sheet['title']}: \"{words}\" reaches into the {FREE} mm round the sheet"
-    for i, (words, left, top, right, bottom) in enumerate(texts):
-        for other, left2, top2, right2, bottom2 in texts[i + 1:]:
-            if top2 > bottom - NEAR:
-                break
-            if left2 < right - NEAR and left < right2 - NEAR:
-                yield f"{sheet['title']}: \"{words}\" and \"{other}\" lie on each other"
+      const b = e.getBoundingClientRect(); return b.width * mm; })"""
 
 
 def measured_in_chromium(program, chromium, examples):
     for name in PAPERS:
-        for sheet in shown(chromium, [drawing(program, example, name) for example in examples]):
+        drawings = [drawing(program, example, name) for example in examples]
+        for sheet in browser.measured(chromium, browser.page_of(drawings, browser.sheets_script(MORE))):
             yield from check_scale(sheet["title"], sheet["marks"])
-            yield from check_lettering(sheet)
+            yield from browser.faults_of_lettering(sheet, FREE, NEAR)
             if any(abs(length - 100) > NEAR for length in sheet["proof"]):
                 yield f"{sheet['title']}: the line of 100 mm is {sheet['proof']}"
 
@@ -219,11 +179,7 @@ def main():
     if not options.chromium:
         faults = [fault for example in examples for fault in measured_in_file(options.haunch, example)]
     else:
-        chromium = shutil.which("chromium")
-        if chromium is None:
-            print("not measured: chromium is not installed (Debian's package of that name)")
-            sys.exit(SKIPPED)
-        faults = list(measured_in_chromium(options.haunch, chromium, examples))
+        faults = list(measured_in_chromium(options.haunch, browser.found(), examples))
     print("\n".join(faults[:40]))
     sys.exit(1 if faults else 0)
 
