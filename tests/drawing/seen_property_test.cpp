@@ -190,6 +190,106 @@ std::string view_faults(const Assembly& square, const Straight& look) {
   return faults;
 }
 
+/// A face of a block, which is met first along a line of sight.
+struct Met {
+  std::size_t piece = 0;  // from 1 on
+  std::size_t axis = 0;   // across which it lies
+  Steps at = 0;
+
+  friend bool operator==(const Met&, const Met&) = default;
+};
+
+/// Looks along slanted lines of sight at blocks.
+class SlantedLook {
+ public:
+  SlantedLook(const std::vector<Wood>& woods, const Sight& sight) : woods_(woods), sight_(sight) {}
+
+  Met meet(const ViewSpot& spot) const {
+    // The directions of a sight are at right angles.
+    Point from{};
+    for (std::size_t axis = 0; axis < 3; ++axis)
+      from[axis] =
+          (spot.u * sight_.right[axis] + spot.v * sight_.up[axis]) / 1.5 * Length::kStepsPerMm;
+    Met met;
+    double nearest = -1e300;
+    for (std::size_t piece = 0; piece < woods_.size(); ++piece)
+      for (const Block& block : woods_[piece].blocks)
+        if (const auto [axis, near] = enter(block, from); axis < 3 && near > nearest) {
+          nearest = near;
+          met = {piece + 1, axis, sight_.towards[axis] > 0 ? block.high[axis] : block.low[axis]};
+        }
+    return met;
+  }
+
+ private:
+  /// Where a line of sight comes in: through which face, and how near. Axis 3: nowhere.
+  std::pair<std::size_t, double> enter(const Block& block, const Point& from) const {
+    double near = 1e300;
+    double far = -1e300;
+    std::size_t through = 3;
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      const auto low = static_cast<double>(block.low[axis]);
+      const auto high = static_cast<double>(block.high[axis]);
+      const auto [a, b] = std::minmax((low - from[axis]) / sight_.towards[axis],
+                                      (high - from[axis]) / sight_.towards[axis]);
+      if (b < near) through = axis;
+      near = std::min(near, b);
+      far = std::max(far, a);
+    }
+    return {far < near ? through : 3, near};
+  }
+
+  const std::vector<Wood>& woods_;
+  const Sight& sight_;
+};
+
+bool cross_each_other(const ViewLine& line, const ViewSpot& a, const ViewSpot& b) {
+  const auto side = [](const ViewSpot& from, const ViewSpot& to, const ViewSpot& spot) {
+    return (to.u - from.u) * (spot.v - from.v) - (to.v - from.v) * (spot.u - from.u) > 0;
+  };
+  return side(line.from, line.to, a) != side(line.from, line.to, b) &&
+         side(a, b, line.from) != side(a, b, line.to);
+}
+
+std::string spot_text(const ViewSpot& spot) {
+  return std::to_string(spot.u) + ", " + std::to_string(spot.v);
+}
+
+/// On a slanted view: the two sides of each line are not the same face, and from one face to
+/// another there is a line.
+std::string slanted_faults(const Assembly& square, Dice& dice) {
+  const Sight sight = slanted_sight({dice.chance(50), dice.chance(50), dice.chance(50)});
+  const std::vector<Wood> woods = wood_of(square);
+  const SlantedLook look(woods, sight);
+  const LineView view = view_of(drawn_of(square), sight, HiddenLines::left_out);
+  std::string faults;
+  for (const ViewLine& line : view.lines) {
+    const double length = length_of(line);
+    if (length < 0.2) continue;
+    const ViewSpot off{(line.from.v - line.to.v) / length * 0.002,
+                       (line.to.u - line.from.u) / length * 0.002};
+    const double share = 0.3819;
+    const ViewSpot on{line.from.u + share * (line.to.u - line.from.u),
+                      line.from.v + share * (line.to.v - line.from.v)};
+    if (look.meet({on.u + off.u, on.v + off.v}) == look.meet({on.u - off.u, on.v - off.v}))
+      faults += "a line too many at " + spot_text(on) + "\n";
+  }
+  const Extent extent = *extent_of(view);
+  const auto somewhere = [&](double low, double high) {
+    return low + (high - low) * static_cast<double>(dice.between(1, 999'999)) / 1e6;
+  };
+  for (int i = 0; i < 200; ++i) {
+    const ViewSpot a{somewhere(extent.low.u, extent.high.u),
+                     somewhere(extent.low.v, extent.high.v)};
+    const ViewSpot b{a.u + somewhere(-15, 15), a.v + somewhere(-15, 15)};
+    if (look.meet(a) == look.meet(b)) continue;
+    if (std::none_of(view.lines.begin(), view.lines.end(),
+                     [&](const ViewLine& line) { return cross_each_other(line, a, b); }))
+      faults += "no line between " + spot_text(a) + " and " + spot_text(b) + "\n";
+  }
+  return faults;
+}
+
 /// Lines of one view that lie on each other.
 std::string doubled(const LineView& view) {
   std::map<std::pair<bool, Steps>, std::vector<std::pair<double, double>>> straight;
@@ -316,6 +416,7 @@ std::string faults_of(const Assembly& all, std::uint64_t seed) {
   if (square.pieces.empty()) return faults;
   faults += view_faults(square, kLooks[dice.between(0, 4)]);
   faults += view_faults(square, kLooks[0]);
+  faults += slanted_faults(square, dice);
   for (const CutPlane& plane : some_planes(square, dice))
     faults += section_faults(square, plane);
   return faults;
