@@ -10,7 +10,7 @@ namespace haunch {
 namespace {
 
 // In millimetres. Places are good to 0.0000001.
-constexpr double kHair = 0.00002;  // beside a line, to look past it
+constexpr double kHair = 0.00002;  // what is no farther beside an outline lies on it
 constexpr double kSkin = 0.001;    // what is no deeper than this behind a face lies in it
 constexpr double kCrack = 0.002;   // what is no longer is not drawn by itself
 
@@ -51,17 +51,6 @@ void clip(LinePart& part, double a, double b) {
     part.from = std::min(-a / b, part.to);
   else if (to > 0)
     part.to = std::max(-a / b, part.from);
-}
-
-/// What both have, each in turn and apart.
-std::vector<LinePart> in_both(const std::vector<LinePart>& a, const std::vector<LinePart>& b) {
-  std::vector<LinePart> both;
-  for (auto one = a.begin(), other = b.begin(); one != a.end() && other != b.end();) {
-    const LinePart part{std::max(one->from, other->from), std::min(one->to, other->to)};
-    if (part.from < part.to) both.push_back(part);
-    (one->to < other->to ? one : other)++;
-  }
-  return both;
 }
 
 }  // namespace
@@ -182,34 +171,28 @@ LinePart Covers::behind(const Cover& cover, const Line& line) const {
   return part;
 }
 
-LinePart Covers::inside(const Cover& cover, const Line& line, LinePart part, double aside) const {
-  const double u = line.from.at.u - aside * line.v / line.length;
-  const double v = line.from.at.v + aside * line.u / line.length;
+LinePart Covers::inside(const Cover& cover, const Line& line, LinePart part) const {
   for (std::size_t i = cover.sides; i < cover.sides_end && part.from < part.to; ++i) {
     const Side& side = sides_[i];
-    clip(part, side.u * u + side.v * v - side.offset, side.u * line.u + side.v * line.v);
+    clip(part, side.u * line.from.at.u + side.v * line.from.at.v - side.offset - kHair,
+         side.u * line.u + side.v * line.v);
   }
   return part;
 }
 
 std::vector<LinePart> Covers::hidden(const SeenSpot& from, const SeenSpot& to) const {
   const Line line(from, to);
-  std::vector<LinePart> left, right;
+  std::vector<LinePart> parts;
   spend_effort(covers_.size());
   for (const Cover& cover : covers_) {
     if (cover.nearest < line.farthest + kSkin) break;
     if (cover.low.u > line.high.u + kHair || cover.high.u < line.low.u - kHair ||
         cover.low.v > line.high.v + kHair || cover.high.v < line.low.v - kHair)
       continue;
-    const LinePart part = behind(cover, line);
-    if (part.from >= part.to) continue;
-    const LinePart at_left = inside(cover, line, part, kHair);
-    const LinePart at_right = inside(cover, line, part, -kHair);
-    if (at_left.from < at_left.to) left.push_back(at_left);
-    if (at_right.from < at_right.to) right.push_back(at_right);
+    const LinePart part = inside(cover, line, behind(cover, line));
+    if (part.from < part.to) parts.push_back(part);
   }
-  const double crack = kCrack / line.length;
-  return in_both(joined(std::move(left), crack), joined(std::move(right), crack));
+  return joined(std::move(parts), kCrack / line.length);
 }
 
 }  // namespace haunch

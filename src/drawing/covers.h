@@ -52,9 +52,8 @@ class Covers {
   /// The stretches of a line that wood stands before, in turn and apart. It must not come to one
   /// place on the view.
   ///
-  /// A line is hidden where it is so a hair to its left as well as a hair to its right. So it is
-  /// not seen through the crack between two blocks; and where it lies behind the outline of what
-  /// is nearer, both are seen as one.
+  /// A line behind the outline of a block is hidden as well. So it is not seen through the crack
+  /// between two blocks; and where the wood ends there, the edge of what is nearer is drawn.
   std::vector<LinePart> hidden(const SeenSpot& from, const SeenSpot& to) const;
 
  private:
@@ -76,7 +75,7 @@ class Covers {
 
   void add(const Polyhedron& block, const Viewer& viewer);
   LinePart behind(const Cover& cover, const Line& line) const;
-  LinePart inside(const Cover& cover, const Line& line, LinePart part, double aside) const;
+  LinePart inside(const Cover& cover, const Line& line, LinePart part) const;
 
   std::vector<Cover> covers_;  // the nearest first
   std::vector<Side> sides_;
