@@ -1,6 +1,7 @@
 #include "rates_file.h"
 
 #include <algorithm>
+#include <charconv>
 #include <utility>
 
 #include "operation_names.h"
@@ -10,7 +11,7 @@ namespace haunch {
 namespace {
 
 constexpr double kMostMinutes = 10'000;
-constexpr double kDearest = 10'000'000;
+constexpr double kDearest = 999'999;
 constexpr double kMostShare = 10;
 constexpr double kMostHours = 10'000;
 constexpr int kMostTimes = 1000;
@@ -200,12 +201,16 @@ class RatesReader {
   }
 
   void read_margin(const Value& value) {
-    constexpr double kMost = 1e9;
-    rates_.margin = values_.number(value, "/margin", 0, kMost, "a share of the price");
-    if (rates_.margin.value_or(0) >= 1)
-      values_.problem("/margin", as_written(value) +
-                                     " is 1 or more; a margin is a share of the price and less "
-                                     "than all of it: of 25 % write 0.25");
+    double share = 0;
+    const char* end = value.text.data() + value.text.size();
+    const bool is_huge = std::from_chars(value.text.data(), end, share).ec != std::errc();
+    if (value.kind != Value::Kind::number || (!is_huge && share < 1)) {
+      rates_.margin = values_.number(value, "/margin", 0, 1, "a share of the price");
+      return;
+    }
+    values_.problem("/margin", as_written(value) +
+                                   " is 1 or more; a margin is a share of the price and less than "
+                                   "all of it: of 25 % write 0.25");
   }
 
   void read_markup(const Value& value) {

@@ -64,7 +64,7 @@ std::optional<ByName<Wage>> wages(const std::vector<Trade>& trades) {
 }
 
 constexpr std::string_view kMinutes = R"("minimum": 0, "maximum": 10000)";
-constexpr std::string_view kAmount = R"("minimum": 0, "maximum": 10000000)";
+constexpr std::string_view kAmount = R"("minimum": 0, "maximum": 999999)";
 constexpr std::string_view kShare = R"("minimum": 0, "maximum": 1)";
 constexpr std::string_view kTrade = R"("description": "one of trades; else the wage is its pay")";
 
@@ -216,7 +216,7 @@ struct JsonObject<Rates> : JsonObjectDefaults {
       {"source", [](auto& it) { return std::optional(it.source); },
        R"("description": "of all rates that do not say theirs")"},
       {on_row, "wage", [](auto& it) { return figure_of(it.wage); },
-       R"("minimum": 0, "maximum": 10000000, "description": "an hour")"},
+       R"("minimum": 0, "maximum": 999999, "description": "an hour")"},
       {"trades", [](auto& it) { return wages(it.trades); }},
       {"burden", [](auto& it) { return figure(it.burden); },
        R"("minimum": 0, "maximum": 10, "description": "on a wage, as a share of it")"},
