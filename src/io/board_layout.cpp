@@ -2,11 +2,12 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <string_view>
 #include <utility>
 
 #include "spread.h"
-#include "text_table.h"
+#include "text_width.h"
 
 namespace haunch {
 namespace {
@@ -28,7 +29,7 @@ constexpr std::size_t kFewBoards = 4;    // cut alike, whose parts are all named
 constexpr int kPasses = 4;  // in which pieces are given leaders, as leaders take room of others
 
 Length small_letters(const std::string& text) {
-  return kSmallLetterWidth * static_cast<std::int64_t>(display_width(text));
+  return lettering_length(text, kSmallLetter);
 }
 
 std::int64_t scale_for(const Spot& whole, const PaperBox& space) {
@@ -385,6 +386,11 @@ std::vector<std::string> BoardLayout::told_beside() const {
   for (const LetteredPiece& piece : pieces)
     if (piece.beside) told.push_back((piece.key.empty() ? "" : piece.key + " ") + piece.words);
   return told;
+}
+
+Length lettering_length(const std::string& text, Length size) {
+  const double width = text_width(text) * static_cast<double>(size.steps());
+  return Length::from_steps(static_cast<std::int64_t>(std::ceil(width)));
 }
 
 Length ring_width(const std::string& number) {

@@ -13,11 +13,12 @@
 
 namespace haunch {
 
-// Lettering on a drawing: 1.8 mm high, the least of ISO 3098, so of 2.5 in all. How wide it comes
-// out is the renderer's; 0.64 of its size for each letter holds for wide founts too.
+// Lettering on a drawing: 1.8 mm high, the least of ISO 3098, so of 2.5 in all.
 inline constexpr Length kSmallLetter = Length::from_mm_thousandths(2500);
-inline constexpr Length kSmallLetterWidth = Length::from_mm_thousandths(1600);
 inline constexpr Length kSmallLine = Length::from_mm_thousandths(3200);
+
+/// How long a line of lettering of that size comes out at most.
+Length lettering_length(const std::string& text, Length size);
 
 struct PaperBox {
   Length x, y, width, height;

@@ -7,7 +7,7 @@
 #include "board_layout.h"
 #include "lumber_text.h"
 #include "paper.h"
-#include "rods_sheets.h"
+#include "picture.h"
 #include "svg_text.h"
 
 namespace haunch {
@@ -16,11 +16,17 @@ namespace {
 using lumber::PieceKind;
 using lumber::StepReason;
 
-constexpr Length kFootLine = whole_mm(7);  // for a sheet's number
-constexpr Length kBetween = whole_mm(7);   // drawings on a sheet
-constexpr Length kIndent = whole_mm(8);    // of lines under a number
+constexpr Length kLine = tenths_of_mm(44);      // from one line of lettering to the next
+constexpr Length kFootLine = whole_mm(7);       // for a sheet's number
+constexpr Length kBetween = whole_mm(7);        // drawings on a sheet
+constexpr Length kIndent = whole_mm(8);         // of lines under a number
+constexpr Length kForContinued = whole_mm(40);  // the words of a board that goes on
 constexpr Length kColumnGap = whole_mm(6);
 constexpr Length kBoardLeft = whole_mm(6);  // of the board and all words; rings stand there
+
+double mm_of(Length length) {
+  return static_cast<double>(length.steps()) / static_cast<double>(Length::kStepsPerMm);
+}
 
 struct DrawnText {
   Length x;
@@ -160,7 +166,7 @@ class BlockWriter {
       svg_.empty();
       x += whole_mm(9);
       svg_.open("text").with("x", x).with("y", y + tenths_of_mm(38)).holds(hatch.words);
-      x += letters(hatch.words.size()) + whole_mm(3);
+      x += lettering_length(std::string(hatch.words), kLetter) + whole_mm(3);
     }
   }
 
@@ -283,15 +289,16 @@ class Rows {
 
   /// Texts side by side, in columns as wide as the longest that takes no more than half the width.
   void columns(const std::vector<std::string>& texts) {
-    const std::size_t half = letters_within(floor_half(width_ - kColumnGap));
-    std::size_t longest = 1;
+    const Length half = floor_half(width_ - kColumnGap);
+    Length longest = whole_mm(10);
     for (const std::string& text : texts)
-      if (display_width(text) <= half) longest = std::max(longest, display_width(text));
-    const Length column = letters(longest) + kColumnGap;
+      if (lettering_length(text, kLetter) <= half)
+        longest = std::max(longest, lettering_length(text, kLetter));
+    const Length column = longest + kColumnGap;
     const auto abreast = (width_ + kColumnGap).steps() / column.steps();
     std::int64_t in_row = abreast;
     for (const std::string& text : texts) {
-      if (display_width(text) > half) {
+      if (lettering_length(text, kLetter) > half) {
         paragraph(text);
         in_row = abreast;
         continue;
@@ -310,7 +317,9 @@ class Rows {
   void add(const std::string& words, const std::string& number, bool bold) {
     const Length indent = number.empty() ? Length() : kIndent;
     bool first = true;
-    for (std::string& line : lettered_lines(words, letters_within(width_ - indent))) {
+    const Letters letters = bold ? Letters::bold : Letters::plain;
+    for (std::string& line :
+         lettered_lines(words, mm_of(kLetter), mm_of(width_ - indent), letters)) {
       DrawnRow row{kLine, {}};
       if (first && !number.empty()) row.texts.push_back({Length(), number});
       row.texts.push_back({indent, std::move(line), bold});
@@ -388,8 +397,9 @@ class BoardSheets {
 
   /// "BOARD 1": the words before the colon, as far as a line holds them.
   std::string short_title(const std::string& title) const {
-    return lettered_lines(title.substr(0, title.find(':')),
-                          letters_within(width_ - kBoardLeft) - 12)
+    const Length width = width_ - kBoardLeft - kForContinued;
+    return lettered_lines(title.substr(0, title.find(':')), mm_of(kLetter), mm_of(width),
+                          Letters::bold)
         .front();
   }
 
@@ -404,7 +414,8 @@ void root(SvgText& svg, Length width, Length height) {
   svg.with("width", decimal(width, Unit::mm) + "mm");
   svg.with("height", decimal(height, Unit::mm) + "mm");
   svg.with("viewBox", "0 0 " + decimal(width, Unit::mm) + " " + decimal(height, Unit::mm));
-  svg.with("font-family", "sans-serif").with("font-size", kLetter).with("fill", "#000").inside();
+  svg.with("font-family", "sans-serif").with("font-size", kLetter).with("fill", "#000");
+  svg.with("style", "font-kerning: none").inside();  // what lines are reckoned by
 }
 
 // ---- sheets
@@ -457,11 +468,10 @@ std::vector<std::vector<const BoardBlock*>> shared_out(const std::vector<BoardBl
 }
 
 void sheet(SvgText& svg, const std::vector<const BoardBlock*>& blocks, const LyingPaper& paper,
-           const SheetNumber& number) {
-  const std::string title =
-      "Boards, sheet " + std::to_string(number.number) + " of " + std::to_string(number.of);
-  svg.open("svg").with("id", "sheet-" + std::to_string(number.number)).with("class", "sheet");
-  svg.with("y", paper.height * static_cast<std::int64_t>(number.number - 1));
+           std::size_t number, std::size_t of) {
+  const std::string title = "Boards, sheet " + std::to_string(number) + " of " + std::to_string(of);
+  svg.open("svg").with("id", "sheet-" + std::to_string(number)).with("class", "sheet");
+  svg.with("y", paper.height * static_cast<std::int64_t>(number - 1));
   svg.with("width", paper.width).with("height", paper.height).inside();
   svg.open("title").holds(title);
   svg.open("rect").with("width", paper.width).with("height", paper.height).with("fill", "#fff");
@@ -510,7 +520,7 @@ std::string lumber_svg(const LumberReport& report, const LengthPrinter& lengths,
   svg.open("title").holds("Boards of a cutting plan");
   svg.open("style").holds(page_style({paper.width, paper.height}));
   for (std::size_t i = 0; i < sheets.size(); ++i)
-    sheet(svg, sheets[i], paper, {i + 1, sheets.size()});
+    sheet(svg, sheets[i], paper, i + 1, sheets.size());
   svg.close();
   return out;
 }

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "text_width.h"
 #include "utf8.h"
 
 namespace haunch {
@@ -13,13 +12,13 @@ namespace {
 constexpr double kAbove = 0.8, kBelow = 0.25;
 
 /// How many bytes of a word fit, one character at least.
-std::size_t fitting_bytes(std::string_view word, double size, double width) {
+std::size_t fitting_bytes(std::string_view word, double size, double width, Letters letters) {
   std::size_t bytes = 0;
   while (bytes < word.size()) {
     std::size_t next = bytes + 1;
     while (next < word.size() && continues_character(word[next]))
       ++next;
-    if (bytes > 0 && text_width(word.substr(0, next)) * size > width) break;
+    if (bytes > 0 && text_width(word.substr(0, next), letters) * size > width) break;
     bytes = next;
   }
   return bytes;
@@ -85,15 +84,16 @@ bool overlap(const Extent& a, const Extent& b) {
   return a.low.u < b.high.u && b.low.u < a.high.u && a.low.v < b.high.v && b.low.v < a.high.v;
 }
 
-std::vector<std::string> lettered_lines(const std::string& text, double size, double width) {
+std::vector<std::string> lettered_lines(const std::string& text, double size, double width,
+                                        Letters letters) {
   std::vector<std::string> lines;
   std::string line;
   std::string_view rest = text;
   while (!rest.empty()) {
-    const std::size_t taken = fitting_bytes(rest.substr(0, rest.find(' ')), size, width);
+    const std::size_t taken = fitting_bytes(rest.substr(0, rest.find(' ')), size, width, letters);
     const std::string_view word = rest.substr(0, taken);
     const std::string longer = line.empty() ? std::string(word) : line + " " + std::string(word);
-    if (!line.empty() && text_width(longer) * size > width)
+    if (!line.empty() && text_width(longer, letters) * size > width)
       lines.push_back(std::exchange(line, std::string(word)));
     else
       line = longer;

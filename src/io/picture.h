@@ -8,6 +8,7 @@
 
 #include "haunch/length.h"
 #include "line_view.h"
+#include "text_width.h"
 
 namespace haunch {
 
@@ -76,6 +77,7 @@ inline Extent moved(const Extent& extent, ViewSpot by) {
 }
 
 /// Words broken into lines that are no wider than `width`.
-std::vector<std::string> lettered_lines(const std::string& text, double size, double width);
+std::vector<std::string> lettered_lines(const std::string& text, double size, double width,
+                                        Letters letters = Letters::plain);
 
 }  // namespace haunch

@@ -14,12 +14,29 @@ constexpr std::size_t kFewPieces = 4;               // as many are named above t
 constexpr Length kGoesOn = kOverlap + whole_mm(5);  // the least that a sheet takes, so that the
                                                     // next one begins after it
 
+std::size_t letters_in(Length width) {
+  return static_cast<std::size_t>(floor_divide(width, kLetterWidth.steps()).steps());
+}
+
 /// How many bytes of `text` the first `width` letters take.
 std::size_t bytes_of(std::string_view text, std::size_t width) {
   std::size_t bytes = 0;
   for (std::size_t count = 0; bytes < text.size(); ++bytes)
     if (!continues_character(text[bytes]) && count++ == width) break;
   return bytes;
+}
+
+/// Broken at spaces, and a word that is too long wherever it has to be.
+std::vector<std::string> lines_of(const std::string& text, std::size_t width) {
+  const std::string broken = wrapped(text, width, 0);
+  std::vector<std::string> lines;
+  for (std::string_view rest = broken; !rest.empty();) {
+    const std::string_view line = rest.substr(0, rest.find('\n'));
+    const std::size_t taken = bytes_of(line, width);
+    lines.emplace_back(line.substr(0, taken));
+    rest.remove_prefix(taken < line.size() ? taken : std::min(taken + 1, rest.size()));
+  }
+  return lines;
 }
 
 // ---- words
@@ -98,22 +115,6 @@ Length letters(std::size_t count) {
   return kLetterWidth * static_cast<std::int64_t>(count);
 }
 
-std::size_t letters_within(Length width) {
-  return static_cast<std::size_t>(floor_divide(width, kLetterWidth.steps()).steps());
-}
-
-std::vector<std::string> lettered_lines(const std::string& text, std::size_t width) {
-  const std::string broken = wrapped(text, width, 0);
-  std::vector<std::string> lines;
-  for (std::string_view rest = broken; !rest.empty();) {
-    const std::string_view line = rest.substr(0, rest.find('\n'));
-    const std::size_t taken = bytes_of(line, width);
-    lines.emplace_back(line.substr(0, taken));
-    rest.remove_prefix(taken < line.size() ? taken : std::min(taken + 1, rest.size()));
-  }
-  return lines;
-}
-
 RodForm form_of(const ItemRods& item, const Rod& rod, const LengthPrinter& lengths,
                 const std::optional<Paper>& paper) {
   RodForm form;
@@ -129,9 +130,9 @@ RodForm form_of(const ItemRods& item, const Rod& rod, const LengthPrinter& lengt
     heading = std::max(heading, display_width(form.headings.back()));
   }
   lay_columns(form, figure);
-  const std::size_t width = letters_within(form.width - form.strips - form.words);
+  const std::size_t width = letters_in(form.width - form.strips - form.words);
   for (std::size_t mark = 0; mark < rod.marks.size(); ++mark)
-    form.labels[mark].lines = lettered_lines(short_text(item, rod, rod.marks[mark]), width);
+    form.labels[mark].lines = lines_of(short_text(item, rod, rod.marks[mark]), width);
   const std::size_t head = head_of(item, rod, form, lengths, {99, 99}).lines.size();
   form.top =
       kFree + std::max(letters(heading) + whole_mm(2), kHeadLine * static_cast<std::int64_t>(head));
@@ -164,11 +165,11 @@ std::string title_of(const ItemRods& item, const Rod& rod, const SheetNumber& sh
 
 RodHead head_of(const ItemRods& item, const Rod& rod, const RodForm& form,
                 const LengthPrinter& lengths, const SheetNumber& sheet) {
-  const std::size_t width = letters_within(form.width - kFree - form.head());
-  RodHead head{lettered_lines(title_of(item, rod, sheet), width), 0};
+  const std::size_t width = letters_in(form.width - kFree - form.head());
+  RodHead head{lines_of(title_of(item, rod, sheet), width), 0};
   head.title = head.lines.size();
   const auto add = [&](const std::string& text) {
-    for (std::string& line : lettered_lines(text, width))
+    for (std::string& line : lines_of(text, width))
       head.lines.push_back(std::move(line));
   };
   add("the " + std::string(zero_of(rod.direction)) + " is at the lower end; " +

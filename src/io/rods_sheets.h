@@ -24,13 +24,8 @@ inline constexpr Length kBeyond = whole_mm(4);    // a rod's ends
 inline constexpr Length kOverlap = whole_mm(20);  // of one sheet and the next
 inline constexpr Length kLeader = whole_mm(12);   // from the strips to the figures at least
 
-/// How wide so many letters are, and how many so wide a line holds.
+/// How wide so many letters are.
 Length letters(std::size_t count);
-std::size_t letters_within(Length width);
-
-/// Text in lines of at most so many letters: broken at spaces, and a word that is too long wherever
-/// it has to be.
-std::vector<std::string> lettered_lines(const std::string& text, std::size_t width);
 
 /// What is written beside a mark: its figure, and lines of words.
 struct RodLabel {

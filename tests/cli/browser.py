@@ -24,7 +24,8 @@ def found():
 def page_of(drawings, script):
     """A page of some SVG documents, and what measures them."""
     body = "\n".join(text.partition("?>")[2] for text in drawings)
-    return f"<!DOCTYPE html><meta charset=utf-8><body>{body}<script>{script}</script>"
+    style = "body { margin: 0 } body > svg { display: block }"
+    return f"<!DOCTYPE html><meta charset=utf-8><style>{style}</style><body>{body}<script>{script}</script>"
 
 
 def shown(chromium, text, *arguments):

@@ -80,7 +80,7 @@ def check(program, chromium, words, paper):
     wanted = sum(len(board["cuts"]) for board in plan["boards"])
     if drawn != wanted:
         yield f"{drawn} parts are drawn of {wanted}"
-    pages = browser.printed_pages(chromium, browser.page_of([text], "").replace("<body>", "<body style='margin: 0'>"))
+    pages = browser.printed_pages(chromium, browser.page_of([text], ""))
     if pages != len(sheets):
         yield f"{pages} pages are printed of {len(sheets)} sheets"
 
