@@ -1,14 +1,17 @@
 // What earlier work took, held against what is planned for it: rates put right by jobs, and how far
 // an order may be off.
 //
-// A row tells of the minutes that an operation, a group of them or the whole of an order took. The
-// ratio of these to the minutes planned corrects every rate under the row. A row counts for a rate
-// as much as the rate's share of the minutes that are planned under it: one for the row that names
-// the operation itself, little for a whole job.
+// A row tells of the minutes that an operation, a group of them or the whole of an order took.
+// Their ratio to the minutes planned corrects every rate under the row. It counts for a rate as
+// much as the rate's share of the minutes that are planned under it: one for the row that names the
+// operation itself, little for a whole job. Where a job timed an operation by itself, its wider
+// rows say nothing of that.
 //
 // Of the ratios of a rate the geometric mean, weighted so, is taken; n is the sum of the weights.
-// The given rate counts for kPriorJobs jobs more, so that it moves by n / (n + kPriorJobs) of the
-// way: the credibility of Bühlmann (1967), on logarithms of ratios.
+// The given rate counts for kPriorJobs jobs more, and for those that it was corrected by before, so
+// that it moves by n / (n + kPriorJobs) of the way, on a scale of logarithms. This is the
+// credibility of Buehlmann ("Experience rating and credibility", ASTIN Bulletin 4, 1967), whose
+// factor is n / (n + k); our k is a choice.
 #pragma once
 
 #include <cstddef>
@@ -31,16 +34,17 @@ inline constexpr std::size_t kJobsOfRange = 10;
 /// A row of the notebook, as it was read.
 struct ActualRow {
   std::string order;      // an item's id
-  std::string operation;  // "mortise", "tenon" of all tenon work, "machining", "all" or nothing
+  std::string operation;  // "mortise"; "tenon" of all tenon work; "machining"; "all" or nothing
   WorkTime minutes;
   std::optional<std::int64_t> pieces;  // that they were for; nothing: all that are planned
   std::string date;                    // as written
-  std::string path = {};               // of the row in its document, for problems
+  // Where they stand in the text, for problems; of an operation that is not written the row.
+  std::uint32_t order_offset = 0, operation_offset = 0, minutes_offset = 0;
 };
 
 /// What is planned for an order by itself, its set-ups its own, with the rates as given.
 struct PlannedJob {
-  std::string order;
+  std::string order;  // the item's id
   std::int64_t quantity = 1;
   HoursPlan hours;
 };
@@ -49,17 +53,19 @@ struct PlannedJob {
 /// as corrected.
 struct JobOutcome {
   std::string order, date;
-  WorkTime taken, planned;
+  double taken = 0, planned = 0;
+  double covers = 1;  // share of all its planned minutes that its rows tell of
 
-  double ratio() const;
+  /// Of all its minutes to those planned, where what is not told of took what was planned.
+  double ratio() const { return 1 - covers + covers * taken / planned; }
 };
 
 /// What jobs come to.
 struct CorrectedRates {
   Rates rates;
   std::vector<JobOutcome> jobs;
-  std::vector<Problem>
-      problems;  // rows of unknown jobs or operations; with any nothing is corrected
+  // Rows of unknown jobs or operations, with their offsets; with any nothing is corrected.
+  std::vector<Problem> problems;
 };
 
 CorrectedRates corrected_by(const Rates& rates, const std::vector<ActualRow>& rows,

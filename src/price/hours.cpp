@@ -190,6 +190,7 @@ class Reckoning {
     }
     count.setups.assign(static_cast<std::size_t>(finish->coats), all);
     HourLine line = line_of(count, rate, WorkUnit::square_metre);
+    line.list = RateList::finish;
     set_up(line, count, finish->setup);
     hours_.lines.push_back(std::move(line));
     if (finish->coats > 1 && finish->hours_between > 0)
@@ -203,6 +204,7 @@ class Reckoning {
   void other_work(const OtherWork& work, std::optional<std::size_t> only) {
     HourLine line;
     line.operation = line.rate = work.what;
+    line.list = RateList::work;
     line.group = work.group;
     line.trade = work.trade;
     line.standing = work.standing;

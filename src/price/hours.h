@@ -39,6 +39,9 @@ struct ItemTime {
   WorkTime setup, run;
 };
 
+/// Which list of a rates file a rate stands in.
+enum class RateList : unsigned char { operations, finish, work };
+
 /// What an operation takes, by one of the ways that its rate counts it. `quantity` times `each` is
 /// `run`, `setups` times `setup_each` is `setup`, exactly. Lines of one operation follow each
 /// other; its set-ups are told in the first.
@@ -46,7 +49,8 @@ struct HourLine {
   std::string operation;  // "mortise", "sand", "finish-oil", "survey"
   WorkGroup group = WorkGroup::machining;
   std::string trade = {};
-  std::string rate = {};  // by whose name it is reckoned: "tenon" of "tenon-haunch"
+  RateList list = RateList::operations;
+  std::string rate = {};  // by whose name there it is reckoned: "tenon" of "tenon-haunch"
   RateStanding standing = {};
   double machine_hour = 0;
   double cost_each = 0;  // of other work, beside the hands
