@@ -372,6 +372,17 @@ class Outcomes {
 
 }  // namespace
 
+std::vector<PlannedJob> planned_alone(const std::vector<HourItem>& items,
+                                      const std::vector<std::string>& names,
+                                      const std::vector<Machine>& machines, const Rates& rates) {
+  std::vector<PlannedJob> jobs;
+  for (std::size_t item = 0; item < items.size(); ++item) {
+    const SetupPlan plan = plan_setups({*items[item].item}, machines);
+    jobs.push_back({names[item], items[item].item->quantity, hours_of(plan, {items[item]}, rates)});
+  }
+  return jobs;
+}
+
 CorrectedRates corrected_by(const Rates& rates, const std::vector<ActualRow>& rows,
                             const std::vector<PlannedJob>& jobs) {
   CorrectedRates result{rates, {}, {}};

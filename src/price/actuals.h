@@ -49,6 +49,12 @@ struct PlannedJob {
   HoursPlan hours;
 };
 
+/// Each item planned as an order of its own, in a shop of these machines. `items` stand in the
+/// order's quantity already; `names` are what a notebook calls them.
+std::vector<PlannedJob> planned_alone(const std::vector<HourItem>& items,
+                                      const std::vector<std::string>& names,
+                                      const std::vector<Machine>& machines, const Rates& rates);
+
 /// One order of one day, by the rows that tell most of it: minutes taken, and planned by the rates
 /// as corrected.
 struct JobOutcome {

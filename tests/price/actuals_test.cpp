@@ -23,12 +23,11 @@ std::string small_door(const std::string& id) {
 
 /// The orders of a notebook, each planned by itself.
 std::vector<PlannedJob> planned(const std::vector<std::string>& specs, const Rates& rates) {
-  std::vector<PlannedJob> jobs;
-  for (const std::string& spec : specs) {
-    const PricedOrder order = order_of({spec});
-    jobs.push_back({order.report.items.front().job->id, 1, order.hours(rates)});
-  }
-  return jobs;
+  const PricedOrder order = order_of(specs);
+  std::vector<std::string> names;
+  for (const ItemReport& item : order.report.items)
+    names.push_back(item.job->id);
+  return planned_alone(order.items, names, order.report.machines, rates);
 }
 
 std::vector<ActualRow> rows_of(const std::string& csv) {
@@ -133,6 +132,16 @@ TEST_CASE("Corrected rates are written and read back as the same") {
       corrected(example_rates(), "order,operation,minutes\na,mortise,47\na,tenon,31\na,all,700\n")
           .rates;
   CHECK(rates_of(rates_text(rates)) == rates);
+}
+
+TEST_CASE("Each order of a notebook is planned by itself, its set-ups its own") {
+  const Rates rates = example_rates();
+  const std::vector<PlannedJob> both = planned({small_door("a"), small_door("b")}, rates);
+  const std::vector<PlannedJob> one = planned({small_door("a")}, rates);
+  REQUIRE(both.size() == 2);
+  CHECK(both[1].order == "b");
+  CHECK(both[0].hours.total == one[0].hours.total);
+  CHECK(both[1].hours.total == one[0].hours.total);
 }
 
 TEST_CASE("What is unknown in a notebook is told with its place") {
