@@ -43,6 +43,15 @@ bool is_no_goods(std::string_view name) {
   });
 }
 
+void add_one(std::vector<FittedGoods>& all, const std::string& name) {
+  const auto same =
+      std::find_if(all.begin(), all.end(), [&](const FittedGoods& it) { return it.name == name; });
+  if (same == all.end())
+    all.push_back({name, 1});
+  else
+    ++same->number;
+}
+
 /// What is told to move, and leaves that are let in for hinges.
 std::set<std::size_t> moving_groups(const Assembly& wood) {
   std::set<std::size_t> groups;
@@ -69,14 +78,8 @@ std::vector<FittedGoods> fitted_to(const Assembly& wood) {
     for (const Feature& feature : piece.features)
       if (feature.fitting && !is_no_goods(feature.fitting->name))
         let_in.emplace(piece.group, feature.fitting->name);
-  for (const auto& [group, name] : let_in) {
-    const auto same = std::find_if(all.begin(), all.end(),
-                                   [&](const FittedGoods& it) { return it.name == name; });
-    if (same == all.end())
-      all.push_back({name, 1});
-    else
-      ++same->number;
-  }
+  for (const auto& [group, name] : let_in)
+    add_one(all, name);
   return all;
 }
 

@@ -71,8 +71,8 @@ class Reckoning {
     const OperationRate* rate = rate_of(rates_, count.operation);
     const std::vector<WorkUnit> units =
         rate == nullptr ? std::vector<WorkUnit>() : units_that_count(*rate, count);
-    if (units.empty()) {
-      lack(count, rate);
+    if (rate == nullptr || units.empty()) {
+      lack(count, rate == nullptr ? "" : rate->name);
       return;
     }
     for (const WorkUnit unit : units) {
@@ -101,9 +101,9 @@ class Reckoning {
     return units;
   }
 
-  void lack(const OperationCount& count, const OperationRate* rate) {
-    LackingRate lacking{count.operation, rate == nullptr ? "" : rate->name,
-                        static_cast<std::int64_t>(count.setups.size())};
+  /// `rate`: that is told, but counts nothing of it.
+  void lack(const OperationCount& count, const std::string& rate) {
+    LackingRate lacking{count.operation, rate, static_cast<std::int64_t>(count.setups.size())};
     for (std::size_t unit = 0; unit < kRunUnits; ++unit)
       lacking.quantities[unit] = whole(count, static_cast<WorkUnit>(unit));
     hours_.lacking.push_back(std::move(lacking));
@@ -178,7 +178,7 @@ class Reckoning {
       if (items_[item].finish == name) count.items.push_back(surface_count(items_, item));
     const Finish* finish = rates_.finish_called(name);
     if (finish == nullptr) {
-      lack(count, nullptr);
+      lack(count, {});
       return;
     }
     OperationRate rate{name, finish->setup, {}, finish->trade, 0, finish->standing};
