@@ -23,11 +23,6 @@ bool any(const Ways& ways) {
   return std::find(ways.begin(), ways.end(), true) != ways.end();
 }
 
-/// What goes into several pieces when they are put together, or is bradded on: none is a step.
-bool is_fastener(Role role) {
-  constexpr Role kAll[] = {Role::wedge, Role::pin, Role::dowel, Role::loose_tenon, Role::spline};
-  return std::find(std::begin(kAll), std::end(kAll), role) != std::end(kAll);
-}
 bool is_put_in_later(Role role) {
   return role == Role::glass || role == Role::bead || role == Role::button;
 }
@@ -300,6 +295,20 @@ class TakingApart {
 };
 
 }  // namespace
+
+bool is_fastener(Role role) {
+  constexpr Role kAll[] = {Role::wedge, Role::pin, Role::dowel, Role::loose_tenon, Role::spline};
+  return std::find(std::begin(kAll), std::end(kAll), role) != std::end(kAll);
+}
+
+Heading way_home(const Assembly& wood, std::size_t joint) {
+  const Heading& heading = wood.joints[joint].heading;
+  const Ways ways = ways_in(wood, joint);
+  if (ways[way(static_cast<std::size_t>(heading.axis), heading.upwards)] || !any(ways))
+    return heading;
+  return heading_of(
+      static_cast<std::size_t>(std::find(ways.begin(), ways.end(), true) - ways.begin()));
+}
 
 std::vector<GroupOrder> assembly_order(const Assembly& wood) {
   std::vector<Ways> ways;

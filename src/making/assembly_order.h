@@ -42,6 +42,13 @@ struct GroupOrder {
   std::vector<std::size_t> stuck;  // pieces that hold each other, so that none can go in last
 };
 
+/// What goes into several pieces when they are put together: it is no step of its own.
+bool is_fastener(Role role);
+
+/// Which way what enters a joint goes home: along its heading where it can, tails across their
+/// thickness.
+Heading way_home(const Assembly& wood, std::size_t joint);
+
 /// Of every group that has pieces of its own, in their order.
 std::vector<GroupOrder> assembly_order(const Assembly& wood);
 
