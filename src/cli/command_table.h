@@ -28,6 +28,7 @@ enum class Goes {
   with_check,
   with_paper,
   with_labels,
+  with_name,
   with_compare,
   with_quote
 };
@@ -257,7 +258,7 @@ inline constexpr OptionRow kOptions[] = {
      "what the stickers leave free of the sheet at the sides and at head and foot; they stand in "
      "the middle. Else 0"},
     {"--gap", "WxH", Goes::with_labels, "between stickers, across and down; else 0"},
-    {"--order", "NAME", Goes::with_labels, "the order's name, on every label"},
+    {"--order", "NAME", Goes::with_name, "the order's name, on every label or on the book"},
     {"--same", "", Goes::with_compare, "any difference ends with 1, as a check that fails does"},
     {"--rates", "FILE", Goes::with_quote,
      "of quote: what the shop's hours and goods cost, as JSON"},
@@ -334,6 +335,8 @@ constexpr bool goes_with(Goes goes, Command command) {
              command == Command::book || command == Command::lumber;
     case Goes::with_labels:
       return command == Command::labels;
+    case Goes::with_name:
+      return command == Command::labels || command == Command::book;
     case Goes::with_compare:
       return command == Command::compare;
     case Goes::with_trial:
@@ -372,6 +375,8 @@ constexpr std::string_view goes_words(Goes goes) {
       return "draw, book, rod, lumber and labels";
     case Goes::with_labels:
       return "labels";
+    case Goes::with_name:
+      return "labels and book";
     case Goes::with_compare:
       return "compare";
     case Goes::with_input:

@@ -391,7 +391,7 @@ std::string batch_page(const std::vector<ItemSheet>& items, const View& view, Un
                      cut_page(sheets, lengths) + hardware_page(sheets, lengths) +
                      legends_of(parts, sheets);
   page += last_line(assumed_on(sheets), rounded, unit, view);
-  if (view.section == Section::sheet) page += page_cautions(view.page_width);
+  if (view.section == Section::sheet) page += page_cautions(view.page_width).text();
   page = fitted(page, view.page_width);
   if (all_before) return page;
   for (std::size_t number = 0; number < sheets.size(); ++number) {

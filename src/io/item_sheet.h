@@ -27,6 +27,7 @@ struct ItemSheet {
 };
 
 /// "2 of 52 checks fail, 1 caution"
+std::string verdict(const ItemReport& report);
 std::string verdict(const ItemSheet& sheet);
 
 }  // namespace haunch

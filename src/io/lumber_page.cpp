@@ -67,12 +67,24 @@ class LumberPage {
     find_origins();
   }
 
-  std::string text() {
-    std::string page = head();
-    if (report_.has_stock) page += shopping_list() + from_the_rack() + unplaced();
-    page += glue_ups();
-    if (report_.has_stock) page += boards() + figures();
-    return page + rough_sizes() + not_wood() + takings_off() + assumed();
+  LumberText text() const {
+    LumberText text{head(), {}};
+    const auto add = [&](PageParts parts) { append(text.parts, std::move(parts)); };
+    if (report_.has_stock) {
+      add(shopping_list());
+      add(from_the_rack());
+      add(unplaced());
+    }
+    add(glue_ups());
+    if (report_.has_stock) {
+      add(boards());
+      add(figures());
+    }
+    add(rough_sizes());
+    add(not_wood());
+    add(takings_off());
+    add(assumed());
+    return text;
   }
 
   /// What found no place: a heading, and a text for parts of which the same is to be said.
@@ -105,15 +117,17 @@ class LumberPage {
   }
   const std::string& currency() const { return report_.stock.currency; }
 
-  std::string head() const {
+  PageText head() const {
     std::vector<std::string> items;
     for (const LumberPart& part : report_.parts)
       if (items.empty() || items.back() != part.item) items.push_back(part.item);
-    std::string page = "lumber for " + std::to_string(report_.parts.size()) + " parts of " +
-                       std::to_string(items.size()) + (items.size() == 1 ? " item" : " items") +
-                       "; sizes in " + (lengths_.unit() == Unit::mm ? "mm" : "inches") + "\n";
+    PageText page = PageText::hanging("lumber for " + std::to_string(report_.parts.size()) +
+                                          " parts of " + std::to_string(items.size()) +
+                                          (items.size() == 1 ? " item" : " items") + "; sizes in " +
+                                          (lengths_.unit() == Unit::mm ? "mm" : "inches"),
+                                      0);
     if (!report_.has_stock)
-      page += hanging(
+      page += PageText::hanging(
           "takings-off only: no stock file was given, so nothing is planned; add --stock FILE "
           "for boards and cuts");
     return page;
@@ -129,23 +143,23 @@ class LumberPage {
   }
 
   /// As the yard is asked for it.
-  std::string shopping_list() const {
+  PageParts shopping_list() const {
     const std::vector<BillLine> bill = bill_of(report_);
-    if (bill.empty()) return "\nBUY nothing\n";
-    std::string page = "\nBUY\n";
+    if (bill.empty()) return {{"BUY nothing"}};
+    PageText page;
     bool random = false;
     for (const BillLine& each : bill) {
       const StockItem& item = report_.stock.items[each.item];
       random = random || item.widest;
-      page += hanging(std::to_string(each.count) + " of " + yard_words(item) + " (" + item.id +
-                      "): " + price_words(item, each));
+      page += PageText::hanging(std::to_string(each.count) + " of " + yard_words(item) + " (" +
+                                item.id + "): " + price_words(item, each));
     }
-    page += hanging("together " + money_words(total_of(bill), currency()));
+    page += PageText::hanging("together " + money_words(total_of(bill), currency()));
     if (random)
-      page += hanging(
+      page += PageText::hanging(
           "or wider: of random widths the plan counts on the narrowest and the price on the "
           "middle one; any board as wide or wider will do");
-    return page;
+    return {{"BUY", page}};
   }
 
   /// "European oak 54 rough, 4200 x 280 or wider"
@@ -174,7 +188,7 @@ class LumberPage {
     return decimal_words(measure, most, least) + std::string(unit) + " at " + price + all;
   }
 
-  std::string from_the_rack() const {
+  PageParts from_the_rack() const {
     TextTable table({"stock", "boards", "length", "width", "thick", "of"});
     for (const auto& [index, count] : taken()) {
       const StockItem& item = report_.stock.items[index];
@@ -182,44 +196,46 @@ class LumberPage {
       table.add({item.id, std::to_string(count), item.length, item.width,
                  thickness_name(item, lengths_), item.species});
     }
-    return table.empty() ? "\nFROM THE RACK nothing\n"
-                         : "\nFROM THE RACK\n" + table.text(lengths_, 2);
+    if (table.empty()) return {{"FROM THE RACK nothing"}};
+    return {{"FROM THE RACK", PageText::table(table, lengths_, 2)}};
   }
 
-  std::string unplaced() const {
-    std::string page;
-    for (const std::string& text : unplaced_texts())
-      page += page.empty() ? "\n" + text + "\n" : hanging(text);
-    return page;
+  PageParts unplaced() const {
+    const std::vector<std::string> texts = unplaced_texts();
+    if (texts.empty()) return {};
+    PageText page;
+    for (std::size_t i = 1; i < texts.size(); ++i)
+      page += PageText::hanging(texts[i]);
+    return {{texts.front(), page}};
   }
 
   // ---- glue-ups
 
-  std::string glue_ups() const {
+  PageParts glue_ups() const {
     SaidOf same;
     for (std::size_t i = 0; i < report_.parts.size(); ++i) {
       if (!report_.rough[i] || report_.rough[i]->pieces() == 1) continue;
       same.add(glue_words(*report_.rough[i]), report_.parts[i].name);
     }
-    std::string page;
+    PageText page;
     for (const auto& [words, names] : same.all())
-      page += hanging(joined(names) + ": " + words);
+      page += PageText::hanging(joined(names) + ": " + words);
     if (page.empty()) return {};
-    return "\nGLUE-UPS\n" + page + laying() + glue_rules();
+    return {{"GLUE-UPS", page + laying() + glue_rules()}};
   }
 
   /// How the strips of parts lie, and which boards those of each come from.
-  std::string laying() const {
+  PageText laying() const {
     SaidOf same;
     for (std::size_t i = 0; i < report_.parts.size(); ++i)
       if (report_.rough[i] && report_.rough[i]->strips > 1)
         same.add(laying_words(i), report_.parts[i].name + origin(i));
-    std::string page;
+    PageText page;
     for (const auto& [words, names] : same.all()) {
       std::string text;
       for (const std::string& name : names)
         text.append(text.empty() ? "" : "; ").append(name);
-      page += hanging(text.append(": ").append(words));
+      page += PageText::hanging(text.append(": ").append(words));
     }
     return page;
   }
@@ -294,8 +310,8 @@ class LumberPage {
     return item.id + (one ? "" : " no. " + std::to_string(number_of(item, board)));
   }
 
-  static std::string glue_rules() {
-    return hanging(
+  static PageText glue_rules() {
+    return PageText::hanging(
         "the numbers are those of the cuts; keep the strips in this order when jointing, grain "
         "all one way. Heart and bark side up in turn lies flatter, where strips are flat-sawn; "
         "all one way up looks better and wants a frame or battens to hold it flat.");
@@ -321,46 +337,47 @@ class LumberPage {
 
   // ---- boards
 
-  std::string boards() const {
+  PageParts boards() const {
     const std::vector<AlikeBoards> all = alike_boards(report_, lengths_);
     if (all.empty()) return {};
     const std::string trim = trim_of(report_, all.front(), lengths_);
-    std::string page = "\nCUTS, in order\n";
-    if (!trim.empty()) page += hanging("first, of every board: " + trim);
-    page += hanging(
+    PageText page;
+    if (!trim.empty()) page += PageText::hanging("first, of every board: " + trim);
+    page += PageText::hanging(
         "sizes in a row are from the low end (crosscut) or the low edge (rip) of what "
         "lies on the saw; between two goes the blade, " +
         one(report_.stock.sawing.kerf));
+    PageParts parts{{"CUTS, in order", page}};
     for (const AlikeBoards& alike : all)
-      page += board_page(alike, trim);
-    return page;
+      parts.push_back(board_page(alike, trim));
+    return parts;
   }
 
-  std::string board_page(const AlikeBoards& alike, const std::string& usual_trim) const {
-    std::string page =
-        "\n" + wrapped(board_heading(report_, alike, lengths_), kPageWidth, 2) + "\n";
+  PagePart board_page(const AlikeBoards& alike, const std::string& usual_trim) const {
+    PageText page;
     const std::string trim = trim_of(report_, alike, lengths_);
     if (alike.first().steps.empty()) {
       for (const NumberedBoard& each : alike.boards)
         page += whole_board(*alike.plan, *each.board);
     } else if (trim != usual_trim) {
-      page += hanging("first, of this: " + (trim.empty() ? "no trim" : trim));
+      page += PageText::hanging("first, of this: " + (trim.empty() ? "no trim" : trim));
     }
     std::size_t number = 0;
-    for (const CutLine& line : CutRows(report_, *alike.plan, lengths_).lines(alike.boards))
-      page += fmt::format("  {:2}  ", ++number) + wrapped(line.words, kPageWidth, 6) + "\n";
-    return page + offcuts_line(alike.first(), alike.boards.size() > 1);
+    for (CutLine& line : CutRows(report_, *alike.plan, lengths_).lines(alike.boards))
+      page += PageText::numbered(++number, std::move(line.words));
+    return {wrapped(board_heading(report_, alike, lengths_), kPageWidth, 2),
+            page + offcuts_line(alike.first(), alike.boards.size() > 1)};
   }
 
-  std::string whole_board(const MaterialPlan& plan, const lumber::BoardPlan& board) const {
-    std::string page;
+  PageText whole_board(const MaterialPlan& plan, const lumber::BoardPlan& board) const {
+    PageText page;
     for (const lumber::Cut& cut : board.cuts)
-      page += hanging("as it is: " + piece_name(report_, plan.pieces[cut.want]));
+      page += PageText::hanging("as it is: " + piece_name(report_, plan.pieces[cut.want]));
     return page;
   }
 
   /// "kept: 853 x 67.8; 6 of 589 x 73.8"
-  std::string offcuts_line(const lumber::BoardPlan& board, bool of_each) const {
+  PageText offcuts_line(const lumber::BoardPlan& board, bool of_each) const {
     std::vector<std::pair<std::string, int>> counts;
     for (const lumber::Spot& spot : board.offcuts) {
       const std::string words = size(spot.length, spot.width);
@@ -375,13 +392,13 @@ class LumberPage {
     for (const auto& [words, count] : counts)
       kept +=
           (kept.empty() ? "" : "; ") + (count > 1 ? std::to_string(count) + " of " : "") + words;
-    return kept.empty() ? ""
-                        : hanging((of_each ? "offcuts kept of each: " : "offcuts kept: ") + kept);
+    if (kept.empty()) return {};
+    return PageText::hanging((of_each ? "offcuts kept of each: " : "offcuts kept: ") + kept);
   }
 
   // ---- figures
 
-  std::string figures() const {
+  PageParts figures() const {
     const lumber::Totals totals = totals_of(report_);
     if (totals.boards == 0) return {};
     const std::array<lumber::Area, 5> areas = {totals.parts, totals.kerf, totals.trim,
@@ -398,7 +415,7 @@ class LumberPage {
                  fmt::format("{:3}.{}", tenths[i] / 10, tenths[i] % 10)});
     table.add({"all stock used",
                fmt::format("{:7.3f}", area_figure(lumber::square_mm(totals.area_used))), "100.0"});
-    return "\nWHERE THE STOCK GOES\n" + table.text(lengths_, 2) + bound_lines();
+    return {{"WHERE THE STOCK GOES", PageText::table(table, lengths_, 2) + bound_lines()}};
   }
 
   std::string measured(lumber::Measure measure, std::int64_t figure) const {
@@ -419,15 +436,15 @@ class LumberPage {
     return kBetter[static_cast<std::size_t>(measure)];
   }
 
-  std::string bound_lines() const {
-    std::string page;
+  PageText bound_lines() const {
+    PageText page;
     for (const PlansBound& exact : report_.bounds) {
       const PlansBound each = as_billed(exact, report_);
-      page += hanging(bound_line(each)) + as_made_line(each);
+      page += PageText::hanging(bound_line(each)) + as_made_line(each);
       for (const std::size_t plan : each.plans)
         if (!report_.plans[plan].plan.split_groups.empty())
-          page +=
-              hanging("from more than one board: " + joined(report_.plans[plan].plan.split_groups));
+          page += PageText::hanging("from more than one board: " +
+                                    joined(report_.plans[plan].plan.split_groups));
     }
     return page;
   }
@@ -451,12 +468,12 @@ class LumberPage {
   }
 
   /// What is known beyond that of the ways chosen.
-  std::string as_made_line(const PlansBound& each) const {
+  PageText as_made_line(const PlansBound& each) const {
     if (!each.any_choice || each.bounds.proven || each.as_made <= each.bounds.best) return {};
     const std::string none = "with the strips, layers and thicknesses chosen here none " +
                              std::string(does_better(each.bounds.measure));
-    if (each.as_made == each.bounds.plan) return hanging(none);
-    return hanging(none + " than " + measured(each.bounds.measure, each.as_made));
+    if (each.as_made == each.bounds.plan) return PageText::hanging(none);
+    return PageText::hanging(none + " than " + measured(each.bounds.measure, each.as_made));
   }
 
   /// "European oak 54 and 27"
@@ -475,7 +492,7 @@ class LumberPage {
 
   // ---- rough sizes, takings-off
 
-  std::string rough_sizes() const {
+  PageParts rough_sizes() const {
     struct Row {
       std::vector<std::string> names;
       RoughPart rough;
@@ -497,27 +514,29 @@ class LumberPage {
     TextTable table({"pieces", "length", "width", "from", "of", "for"});
     for (const Row& row : rows)
       table.add({std::to_string(row.names.size() * row.rough.pieces()), row.rough.length,
-                 row.rough.width, row.rough.stock_thickness, row.material, joined(row.names)});
-    return "\nROUGH SIZES\n" + table.text(lengths_, 2) + thicker();
+                 row.rough.width, row.rough.stock_thickness, row.material,
+                 Cell::of_mark(joined(row.names))});
+    return {{"ROUGH SIZES", PageText::table(table, lengths_, 2) + thicker()}};
   }
 
-  std::string thicker() const {
+  PageText thicker() const {
     std::vector<std::string> names;
     for (std::size_t i = 0; i < report_.parts.size(); ++i)
       if (report_.rough[i] && report_.rough[i]->thicker) names.push_back(report_.parts[i].name);
     if (names.empty()) return {};
-    return hanging("thinner stock would do, but lacks or does worse: " + joined(names));
+    return PageText::hanging("thinner stock would do, but lacks or does worse: " + joined(names));
   }
 
-  std::string not_wood() const {
+  PageParts not_wood() const {
     TextTable table({"what", "length", "width", "thick", "for"});
     for (const LumberPart& part : report_.not_wood)
       table.add({part.label, part.finished.length, part.finished.width, part.finished.thickness,
-                 part.name});
-    return table.empty() ? "" : "\nNOT OF WOOD, finished sizes\n" + table.text(lengths_, 2);
+                 Cell::of_mark(part.name)});
+    if (table.empty()) return {};
+    return {{"NOT OF WOOD, finished sizes", PageText::table(table, lengths_, 2)}};
   }
 
-  std::string takings_off() const {
+  PageParts takings_off() const {
     if (report_.takings.empty()) return {};
     const lumber::WasteRule& waste = report_.stock.sawing.waste;
     TextTable table({"of", "thick", "pieces", area_unit(), "m3", "board ft", "buy m3",
@@ -547,18 +566,20 @@ class LumberPage {
                   "needed divided by {:.2f}",
                   waste.percent, (100 - waste.percent) / 100.0)
             : fmt::format("buy: {} % is added to what is needed", waste.percent);
-    return "\nTAKINGS-OFF, rough sizes, by the plank\n" + table.text(lengths_, 2) + hanging(rule) +
-           hanging("board feet by the thickness as traded; under 1 in. it counts as 1 in.");
+    return {{"TAKINGS-OFF, rough sizes, by the plank",
+             PageText::table(table, lengths_, 2) + PageText::hanging(rule) +
+                 PageText::hanging(
+                     "board feet by the thickness as traded; under 1 in. it counts as 1 in.")}};
   }
 
-  std::string assumed() const {
+  PageParts assumed() const {
     if (report_.stock.assumed.empty()) return {};
     TextTable table({"key", "value", "why"});
     for (const Assumed& each : report_.stock.assumed) {
       const bool is_length = each.value.kind == AssumedValue::Kind::length;
       table.add({each.key, is_length ? one(each.value.length) : each.value.words, each.why});
     }
-    return "\nASSUMED, for want of a word in the stock file\n" + table.text(lengths_, 2);
+    return {{"ASSUMED, for want of a word in the stock file", PageText::table(table, lengths_, 2)}};
   }
 
   const LumberReport& report_;
@@ -578,12 +599,17 @@ std::string piece_name(const LumberReport& report, const LumberPiece& piece) {
   return name + " (" + std::to_string(piece.number) + " of " + std::to_string(piece.of) + ")";
 }
 
-std::string lumber_page(const LumberReport& report, const LengthPrinter& lengths) {
+LumberText lumber_text(const LumberReport& report, const LengthPrinter& lengths) {
   return LumberPage(report, lengths).text();
 }
 
 std::vector<std::string> unplaced_texts(const LumberReport& report, const LengthPrinter& lengths) {
   return LumberPage(report, lengths).unplaced_texts();
+}
+
+std::string lumber_page(const LumberReport& report, const LengthPrinter& lengths) {
+  const LumberText text = lumber_text(report, lengths);
+  return text.head.text() + text_of(text.parts);
 }
 
 }  // namespace haunch

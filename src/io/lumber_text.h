@@ -5,11 +5,18 @@
 #include <vector>
 
 #include "lumber_report.h"
+#include "page_part.h"
 #include "text_table.h"
 #include "view.h"
 
 namespace haunch {
 
+/// What a page tells of it.
+struct LumberText {
+  PageText head;
+  PageParts parts;
+};
+LumberText lumber_text(const LumberReport& report, const LengthPrinter& lengths);
 std::string lumber_page(const LumberReport& report, const LengthPrinter& lengths);
 /// Of that page what tells of parts that found no place, a heading first; nothing where all did.
 std::vector<std::string> unplaced_texts(const LumberReport& report, const LengthPrinter& lengths);

@@ -4,6 +4,11 @@
 #include <utility>
 
 namespace haunch {
+namespace {
+
+constexpr std::size_t kNumberWidth = 2;
+
+}  // namespace
 
 std::string PageBlock::text() const {
   switch (kind) {
@@ -11,6 +16,12 @@ std::string PageBlock::text() const {
       return std::string(indent, ' ') + wrapped(words, width, indent) + "\n";
     case Kind::hanging:
       return std::string(indent, ' ') + wrapped(words, width, indent + 2) + "\n";
+    case Kind::numbered: {
+      const std::string its = std::to_string(number);
+      const std::size_t words_at = indent + kNumberWidth + 2;
+      return std::string(words_at - 2 - its.size(), ' ') + its + "  " +
+             wrapped(words, width, words_at) + "\n";
+    }
     case Kind::table:
       return table.text(indent);
     case Kind::gap:
@@ -44,6 +55,12 @@ PageText PageText::table(const TextTable& table, const LengthPrinter& lengths, s
 
 PageText PageText::gap() {
   return of({PageBlock::Kind::gap});
+}
+
+PageText PageText::numbered(std::size_t number, std::string words) {
+  PageBlock block{PageBlock::Kind::numbered, 2, kPageWidth, std::move(words)};
+  block.number = number;
+  return of(std::move(block));
 }
 
 PageText PageText::named(const std::string& name, const std::string& words, std::size_t indent) {

@@ -16,6 +16,7 @@ struct PageBlock {
   enum class Kind : unsigned char {
     paragraph,  // words whose lines are all indented alike
     hanging,    // the later ones by two more
+    numbered,   // one of several in their order, its number before it
     table,
     gap  // an empty line
   };
@@ -24,7 +25,8 @@ struct PageBlock {
   std::size_t indent = 0;
   std::size_t width = kPageWidth;  // of the page that words go on below themselves in
   std::string words = {};
-  std::string names = {};               // what words begin with where others refer to them: "S3"
+  std::string names = {};  // what words begin with where others refer to them: "S3"
+  std::size_t number = 0;
   std::vector<std::string> marks = {};  // of the pieces that words are about, which name them first
   PrintedTable table = {};
 
@@ -43,6 +45,7 @@ class PageText {
                           std::size_t width = kPageWidth);
   static PageText table(const TextTable& table, const LengthPrinter& lengths, std::size_t indent);
   static PageText gap();
+  static PageText numbered(std::size_t number, std::string words);
   /// "S3  15 wide, 78 deep": words that others refer to by what they begin with.
   static PageText named(const std::string& name, const std::string& words, std::size_t indent = 2);
   /// Words that name pieces by their marks before they say what is true of them.

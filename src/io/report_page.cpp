@@ -26,11 +26,6 @@ std::string verdict_text(std::int64_t checks, std::int64_t failed, std::int64_t 
   return text;
 }
 
-std::string verdict(const ItemReport& report) {
-  return verdict_text(static_cast<std::int64_t>(report.findings.size()),
-                      report.count_of(Status::fail), report.count_of(Status::caution));
-}
-
 std::string opening_text(const Assembly& wood, const LengthPrinter& lengths) {
   const Fit* fit = fit_in_opening(wood);
   if (fit == nullptr) return {};
@@ -480,6 +475,11 @@ std::string roundings(Unit unit, const LengthStyle& style) {
 
 }  // namespace
 
+std::string verdict(const ItemReport& report) {
+  return verdict_text(static_cast<std::int64_t>(report.findings.size()),
+                      report.count_of(Status::fail), report.count_of(Status::caution));
+}
+
 std::string verdict(const ItemSheet& sheet) {
   return verdict_text(sheet.checks, sheet.failed, sheet.cautions);
 }
@@ -621,14 +621,13 @@ std::string last_line(std::string_view assumed, bool rounded, Unit unit, const V
   return text;
 }
 
-std::string page_cautions(std::size_t page_width) {
-  return "\n" +
-         wrapped(
+PageText page_cautions(std::size_t page_width) {
+  return PageText::gap() +
+         PageText::paragraph(
              "Guards on, dust drawn off, work held. Doors on escape routes, fire doors and glass "
              "in doors are not sized "
              "from this sheet: the local code and a licensed professional decide.",
-             page_width, 0) +
-         "\n";
+             0, page_width);
 }
 
 }  // namespace haunch

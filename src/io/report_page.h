@@ -42,7 +42,7 @@ std::string unit_words(Unit unit);
 std::string last_line(std::string_view assumed, bool rounded, Unit unit, const View& view);
 
 /// What stands once below all items of a sheet.
-std::string page_cautions(std::size_t page_width);
+PageText page_cautions(std::size_t page_width);
 
 /// A value that was assumed, as a page tells it; several lengths with commas between them.
 std::string value_text(const AssumedValue& value, const LengthPrinter& lengths);

@@ -71,7 +71,7 @@ std::string ReportStream::batch() {
   const std::vector<ItemSheet> items = std::exchange(batch_, {});
   if (items.size() > 1) return text + batch_page(items, view_, unit(), more ? batches_ : 0);
   text += item_page(items.front(), view_, unit());
-  return text + (view_.section == Section::sheet ? page_cautions(view_.page_width) : "");
+  return text + (view_.section == Section::sheet ? page_cautions(view_.page_width).text() : "");
 }
 
 void ReportStream::note(const std::vector<PlacedProblem>& errors) {

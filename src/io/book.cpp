@@ -1,0 +1,215 @@
+#include "book.h"
+
+#include <utility>
+
+#include "book_style.h"
+#include "html_text.h"
+#include "labels_text.h"
+#include "lumber_text.h"
+#include "report_page.h"
+#include "rods_page.h"
+
+namespace haunch {
+namespace {
+
+constexpr int kOfItem = 3;  // the level of headings below the name of an item, or of a chapter
+
+std::string link(const std::string& place, const std::string& html) {
+  return "<a href=#" + place + ">" + html + "</a>";
+}
+
+std::string begin_chapter(std::string_view id, std::string_view title) {
+  return "<section class=\"chapter\" id=\"" + std::string(id) + "\">\n<h2>" + html_text(title) +
+         "</h2>\n";
+}
+
+constexpr std::string_view kEndChapter = "</section>\n";
+
+/// "1 item", "3 items"
+std::string counted(std::size_t number, const std::string& one) {
+  return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
+}
+
+std::string name_of(const Job& job) {
+  return "<bdi>" + html_text(job.id) + "</bdi>" +
+         (job.name.empty() ? "" : ": <bdi>" + html_text(job.name) + "</bdi>");
+}
+
+/// The worst that its checks came to, as it stands out.
+std::string worst_of(const ItemReport& item) {
+  switch (item.worst()) {
+    case Status::fail:
+      return "<strong class=\"fail\">FAIL</strong> ";
+    case Status::caution:
+      return "<strong class=\"caution\">caution</strong> ";
+    case Status::ok:
+      break;
+  }
+  return {};
+}
+
+std::vector<std::string> all_marks(const Assembly& wood) {
+  std::vector<std::string> marks;
+  for (const Piece& piece : wood.pieces)
+    marks.push_back(piece.mark);
+  return marks;
+}
+
+}  // namespace
+
+Wanted wanted_for_book() {
+  return wanted_for(View{});
+}
+
+Book::Book(BookOrder order, const View& view, Unit unit, const Paper& paper)
+    : order_(std::move(order)),
+      view_(view),
+      lengths_(unit, view.lengths, view.page_width),
+      paper_(paper) {
+  for (const ItemReport& item : order_.setups.items)
+    places_.add_item(item.job->id, all_marks(item.wood));
+  places_.set_setups(order_.setups.plan.setups.size());
+  find_setups();
+}
+
+void Book::find_setups() {
+  for (const ItemReport& item : order_.setups.items)
+    setups_of_.emplace_back(item.wood.pieces.size());
+  const std::vector<Setup>& setups = order_.setups.plan.setups;
+  for (std::size_t number = 0; number < setups.size(); ++number)
+    for (const SetupPiece& piece : setups[number].pieces) {
+      std::vector<std::size_t>& its = setups_of_[piece.of.item][piece.of.piece];
+      if (its.empty() || its.back() != number) its.push_back(number);
+    }
+}
+
+// ---- the order
+
+std::string Book::title() const {
+  if (!order_.name.empty()) return "Order " + order_.name;
+  if (items() == 1) return order_.setups.items.front().job->id;
+  return "Order of " + counted(items(), "item");
+}
+
+std::string Book::front() const {
+  const std::string name = title();
+  return book_head(name, paper_) + "<header>\n<h1><bdi>" + html_text(name) + "</bdi></h1>\n<p>" +
+         counted(items(), "item") + ", " + counted(order_.setups.plan.setups.size(), "set-up") +
+         ", " + counted(order_.lumber.parts.size(), "part") + " of wood and board; sizes in " +
+         unit_words(lengths_.unit()) + ".</p>\n</header>\n<main>\n" + contents() + cautions() +
+         setups() + lumber();
+}
+
+std::string Book::contents() const {
+  std::string html =
+      "<nav class=\"contents\" id=\"contents\" aria-labelledby=\"contents-title\">\n"
+      "<h2 id=\"contents-title\">Contents</h2>\n<ul>\n";
+  for (const auto& [place, words] :
+       {std::pair("cautions", "Before any work"), {"setups", "Set-ups"}, {"lumber", "Lumber"}})
+    html += "<li>" + link(place, words) + "</li>\n";
+  for (std::size_t number = 0; number < items(); ++number) {
+    const ItemReport& item = order_.setups.items[number];
+    html += "<li>" + link(BookPlaces::of_item(number), name_of(*item.job)) + " <span>" +
+            std::to_string(item.job->quantity) + " off; " + worst_of(item) +
+            html_text(verdict(item)) + "</span></li>\n";
+  }
+  return html + "</ul>\n</nav>\n";
+}
+
+std::string Book::cautions() const {
+  HtmlPage page(places_, {});
+  page.add_html(begin_chapter("cautions", "Before any work"));
+  page.add(page_cautions(kPageWidth));
+  page.add(setups_text(order_.setups, lengths_).cautions);
+  page.add(PageText::paragraph(last_line({}, true, lengths_.unit(), view_)));
+  page.add_html(kEndChapter);
+  return page.take();
+}
+
+std::string Book::setups() const {
+  const std::optional<std::size_t> only =
+      items() == 1 ? std::optional<std::size_t>(0) : std::nullopt;
+  const SetupsText text = setups_text(order_.setups, lengths_);
+  HtmlPage page(places_, only);
+  page.add_html(begin_chapter("setups", "Set-ups"));
+  page.add(text.head);
+  page.add(text.parts, kOfItem);
+  page.add_html(kEndChapter);
+  return page.take();
+}
+
+std::string Book::lumber() const {
+  const LumberText text = lumber_text(order_.lumber, lengths_);
+  HtmlPage page(places_, {});
+  page.add_html(begin_chapter("lumber", "Lumber"));
+  page.add(text.head);
+  page.add(text.parts, kOfItem);
+  page.add_html(kEndChapter);
+  return page.take();
+}
+
+// ---- an item
+
+std::string Book::take_item(std::size_t item) {
+  const ItemReport& report = order_.setups.items[item];
+  HtmlPage page(places_, item);
+  page.add_html("<section class=\"item\" id=\"" + BookPlaces::of_item(item) + "\">\n");
+  {
+    const ItemSheet sheet = item_sheet(report, view_, lengths_.unit());
+    add_item_head(page, item, sheet);
+    add_pieces(page, item);
+    page.add_html("<div id=\"" + BookPlaces::of_part(item, "sheet") + "\">\n");
+    page.add(sheet.parts, kOfItem);
+    page.add_html("</div>\n<div id=\"" + BookPlaces::of_part(item, "checks") + "\">\n");
+    page.add(passes_parts(report, lengths_), kOfItem);
+    page.add(assumed_parts(report, lengths_.fine()), kOfItem);
+    page.add_html("</div>\n");
+  }
+  add_rods(page, item);
+  page.add_html(kEndChapter);
+  return page.take();
+}
+
+void Book::add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& sheet) const {
+  const Job& job = *order_.setups.items[item].job;
+  page.add_html("<h2>" + name_of(job) + "</h2>\n<nav class=\"within\" aria-label=\"Item " +
+                std::to_string(item + 1) + "\">" + link("contents", "contents"));
+  for (const std::string_view part : {"pieces", "sheet", "checks", "rods"})
+    page.add_html(" " + link(BookPlaces::of_part(item, part), std::string(part)));
+  page.add_html(" " + link("setups", "set-ups") + " " + link("lumber", "lumber") +
+                "</nav>\n<p class=\"off\">" + std::to_string(sheet.quantity) + " off" +
+                html_text(sheet.set_out) + "</p>\n");
+  page.add(head_text(sheet));
+}
+
+std::vector<Cell> Book::setup_cells(std::size_t item) const {
+  std::vector<Cell> cells;
+  for (const std::vector<std::size_t>& numbers : setups_of_[item]) {
+    std::vector<std::string> ids;
+    for (const std::size_t number : numbers)
+      ids.push_back(setup_id(number));
+    cells.push_back(Cell::of_mark(joined(ids)));
+  }
+  return cells;
+}
+
+void Book::add_pieces(HtmlPage& page, std::size_t item) const {
+  TextTable table = labels_table(labels_of(order_.setups.items[item]));
+  table.add_column("set-ups", setup_cells(item));
+  page.add_heading("PIECES, as they are labelled", kOfItem, BookPlaces::of_part(item, "pieces"));
+  page.add(PageText::table(table, lengths_, 0));
+}
+
+void Book::add_rods(HtmlPage& page, std::size_t item) {
+  const ItemRods rods = rods_of(std::move(order_.setups.items[item]));
+  page.add_html("<div id=\"" + BookPlaces::of_part(item, "rods") + "\">\n");
+  page.add(rods_parts(rods, lengths_), kOfItem);
+  page.add(rods_remark());
+  page.add_html("</div>\n");
+}
+
+std::string_view Book::end() {
+  return "</main>\n</body>\n</html>\n";
+}
+
+}  // namespace haunch

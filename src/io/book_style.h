@@ -1,0 +1,13 @@
+// The head of a book: how it looks on a screen, on a phone, and printed.
+#pragma once
+
+#include <string>
+
+#include "rods_sheets.h"
+
+namespace haunch {
+
+/// From the document's first line up to the beginning of its body.
+std::string book_head(const std::string& title, const Paper& paper);
+
+}  // namespace haunch

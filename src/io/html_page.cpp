@@ -1,0 +1,211 @@
+#include "html_page.h"
+
+#include <algorithm>
+
+#include "html_text.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::size_t kIndent = 2;  // of what stands right below a heading
+
+/// "63.5", "37 63/64", "~0.0315", "12 %": what stands in a column of figures.
+bool is_figure(std::string_view text) {
+  if (text.find_first_of("0123456789-") == std::string_view::npos) return text.empty();
+  return text.find_first_not_of("0123456789.,/+-~% ") == std::string_view::npos;
+}
+
+bool holds_figures(const PrintedColumn& column) {
+  return column.right() || (column.holds == PrintedColumn::Holds::words &&
+                            std::all_of(column.texts.begin() + 1, column.texts.end(), is_figure));
+}
+
+/// How the cells of a column stand, as an attribute: figures to the right; words on one line unless
+/// they are many.
+std::string_view class_of(const PrintedColumn& column) {
+  constexpr std::size_t kFewWords = 26;
+  if (holds_figures(column)) return " class=n";
+  return column.widest > kFewWords ? " class=w" : "";
+}
+
+/// Words that tell of what is not well stand out; they say the same without.
+std::string_view emphasis_of(std::string_view word) {
+  if (word == "FAIL") return "fail";
+  return word == "caution" ? "caution" : std::string_view();
+}
+
+std::string_view take_word(std::string_view& text) {
+  constexpr std::string_view kBetween = " ,;:()";
+  const std::size_t end = std::min(text.find_first_of(kBetween), text.size());
+  const std::string_view word = text.substr(0, std::max<std::size_t>(end, 1));
+  text.remove_prefix(word.size());
+  return word;
+}
+
+std::string collapsed(std::string_view text) {
+  std::string out;
+  for (const char c : text)
+    if (const bool is_blank = c == ' ' || c == '\n'; !is_blank)
+      out += c;
+    else if (!out.empty() && out.back() != ' ')
+      out += ' ';
+  return out;
+}
+
+}  // namespace
+
+void HtmlPage::add_heading(std::string_view words, int level, std::string_view id) {
+  const std::string tag = "h" + std::to_string(level);
+  html_ += "<" + tag + (id.empty() ? "" : " id=\"" + std::string(id) + "\"") + ">" +
+           linked(collapsed(words), {}) + "</" + tag + ">\n";
+}
+
+void HtmlPage::add(const PageParts& parts, int level) {
+  std::string section;
+  for (const PagePart& part : parts) {
+    if (part.section != section && !part.section.empty()) add_heading(part.section, level);
+    section = part.section;
+    html_ += "<section>\n";
+    add_heading(part.heading, section.empty() ? level : level + 1);
+    add(part.body);
+    for (const PageText& legend : part.legends)
+      if (read_.insert(legend.text()).second) add(legend);
+    html_ += "</section>\n";
+  }
+}
+
+void HtmlPage::add(const PageText& text) {
+  bool in_list = false;
+  for (const PageBlock& block : text.blocks()) {
+    const bool is_numbered = block.kind == PageBlock::Kind::numbered;
+    if (is_numbered != in_list) html_ += is_numbered ? "<ol>\n" : "</ol>\n";
+    in_list = is_numbered;
+    add_block(block);
+  }
+  if (in_list) html_ += "</ol>\n";
+}
+
+void HtmlPage::add_block(const PageBlock& block) {
+  switch (block.kind) {
+    case PageBlock::Kind::gap:
+      return;
+    case PageBlock::Kind::table:
+      return add_table(block.table);
+    case PageBlock::Kind::numbered:
+      html_ +=
+          "<li value=" + std::to_string(block.number) + ">" + linked(block.words, {}) + "</li>\n";
+      return;
+    case PageBlock::Kind::paragraph:
+    case PageBlock::Kind::hanging:
+      add_words(block);
+  }
+}
+
+void HtmlPage::add_words(const PageBlock& block) {
+  std::string_view words = block.words;
+  html_ += "<p";
+  if (block.indent > kIndent) html_ += " class=\"below\"";
+  if (!block.names.empty()) {
+    if (const auto place = places_.told_at(block.names, item_)) html_ += " id=\"" + *place + "\"";
+    html_ += "><b>" + html_text(block.names) + "</b> ";
+    words.remove_prefix(block.names.size());
+  } else {
+    html_ += ">";
+  }
+  const std::string_view first = words.substr(0, words.find(' '));
+  if (const std::string_view emphasis = emphasis_of(first); !emphasis.empty()) {
+    html_ += "<strong class=\"" + std::string(emphasis) + "\">" + html_text(first) + "</strong> ";
+    words.remove_prefix(first.size());
+  }
+  html_ += linked(collapsed(words), block.marks) + "</p>\n";
+}
+
+// ---- links
+
+std::string HtmlPage::link(std::string_view name, const std::string& place) {
+  return "<a href=#" + place + ">" + html_text(name) + "</a>";
+}
+
+std::string HtmlPage::linked(std::string_view words, std::vector<std::string> marks) const {
+  std::string html;
+  while (!words.empty()) {
+    if (const std::size_t size = places_.order_mark_at(words); size > 0) {
+      html += link(words.substr(0, size), *places_.told_at(words.substr(0, size), {}));
+      words.remove_prefix(size);
+      continue;
+    }
+    const std::string_view word = take_word(words);
+    const auto mark = std::find(marks.begin(), marks.end(), word);
+    const auto place = mark == marks.end() ? std::nullopt : places_.told_at(word, item_);
+    html += place ? link(word, *place) : html_text(word);
+    if (mark != marks.end()) marks.erase(mark);
+  }
+  return html;
+}
+
+std::string HtmlPage::marks_linked(std::string_view marks) const {
+  std::string html;
+  while (!marks.empty()) {
+    const std::size_t size = places_.order_mark_at(marks);
+    const std::string_view name = size > 0 ? marks.substr(0, size) : take_word(marks);
+    if (size > 0) marks.remove_prefix(size);
+    const auto place = places_.told_at(name, item_);
+    html += place ? link(name, *place) : html_text(name);
+  }
+  return html;
+}
+
+// ---- tables
+
+void HtmlPage::add_cell(const PrintedColumn& column, const std::string& text,
+                        std::string_view its_class) {
+  if (text.empty()) {
+    html_ += "<td></td>";
+    return;
+  }
+  if (column.holds == PrintedColumn::Holds::names) {
+    const auto place = places_.told_at(text, item_);
+    html_ += "<th scope=row" + (place ? " id=" + *place : std::string()) + ">" + html_text(text) +
+             "</th>";
+    return;
+  }
+  html_.append("<td").append(its_class).append(">");
+  html_ += column.holds == PrintedColumn::Holds::marks ? marks_linked(text)
+                                                       : linked(collapsed(text), {});
+  html_ += "</td>";
+}
+
+void HtmlPage::add_row(const PrintedTable& table, std::size_t row,
+                       const std::vector<std::string_view>& classes) {
+  html_ += "<tr>";
+  for (std::size_t i = 0; i < table.columns.size(); ++i)
+    add_cell(table.columns[i], table.columns[i].texts[row + 1], classes[i]);
+  html_ += "</tr>\n";
+}
+
+void HtmlPage::add_titles(const PrintedTable& table, const std::vector<std::string_view>& classes) {
+  html_ += "<thead><tr>";
+  for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    const std::string& title = table.columns[i].texts.front();
+    if (title.empty())
+      html_ += "<td></td>";
+    else
+      html_.append("<th scope=col").append(classes[i]).append(">" + html_text(title) + "</th>");
+  }
+  html_ += "</tr></thead>\n";
+}
+
+/// In a box of its own, in which a screen too narrow for it moves it sideways.
+void HtmlPage::add_table(const PrintedTable& table) {
+  std::vector<std::string_view> classes;
+  for (const PrintedColumn& column : table.columns)
+    classes.push_back(class_of(column));
+  html_ += "<div class=table tabindex=0><table>\n";
+  add_titles(table, classes);
+  html_ += "<tbody>\n";
+  for (std::size_t row = 0; row < table.rows; ++row)
+    add_row(table, row, classes);
+  html_ += "</tbody></table></div>\n";
+}
+
+}  // namespace haunch
