@@ -41,10 +41,11 @@ class BookRun {
         report_setups(std::move(items_), std::move(shop.machines), std::move(shop.file), unit);
     if (setups.has_findings() || !lumber->unplaced.empty()) complaints_.raise(kCheckFailed);
     setups.tally = order_.tally();
+    const Unit told = invocation_.view.unit.value_or(unit);
     write({{invocation_.order, std::move(setups), std::move(*lumber)},
            invocation_.view,
-           invocation_.view.unit.value_or(unit),
-           paper()});
+           told,
+           paper_for(told)});
     return complaints_.status();
   }
 
@@ -72,8 +73,9 @@ class BookRun {
     return report;
   }
 
-  Paper paper() const {
-    return *paper_called(invocation_.paper.empty() ? "a4" : invocation_.paper);
+  Paper paper_for(Unit unit) const {
+    const std::string usual = unit == Unit::inch ? "letter" : "a4";
+    return *paper_called(invocation_.paper.empty() ? usual : invocation_.paper);
   }
 
   void write(Book book) {

@@ -3,8 +3,10 @@
 #include <utility>
 
 #include "book_style.h"
+#include "drawing_svg.h"
 #include "html_text.h"
 #include "labels_text.h"
+#include "lumber_svg.h"
 #include "lumber_text.h"
 #include "report_page.h"
 #include "rods_page.h"
@@ -144,8 +146,18 @@ std::string Book::lumber() const {
   page.add_html(begin_chapter("lumber", "Lumber"));
   page.add(text.head);
   page.add(text.parts, kOfItem);
+  page.add_html(boards());
   page.add_html(kEndChapter);
   return page.take();
+}
+
+/// Each as large as on paper that lies on its side.
+std::string Book::boards() const {
+  std::string html;
+  for (const BoardDrawing& board : board_drawings(order_.lumber, lengths_))
+    html += "<figure class=board>\n" + board.svg + "</figure>\n";
+  if (html.empty()) return html;
+  return "<section id=boards>\n<h3>BOARDS, drawn</h3>\n" + html + "</section>\n";
 }
 
 // ---- an item
@@ -157,12 +169,13 @@ std::string Book::take_item(std::size_t item) {
   {
     const ItemSheet sheet = item_sheet(report, view_, lengths_.unit());
     add_item_head(page, item, sheet);
+    add_drawing(page, item);
     add_pieces(page, item);
     page.add_html("<div id=\"" + BookPlaces::of_part(item, "sheet") + "\">\n");
     page.add(sheet.parts, kOfItem);
     page.add_html("</div>\n<div id=\"" + BookPlaces::of_part(item, "checks") + "\">\n");
     page.add(passes_parts(report, lengths_), kOfItem);
-    page.add(assumed_parts(report, lengths_.fine()), kOfItem);
+    add_assumed(page, item);
     page.add_html("</div>\n");
   }
   add_rods(page, item);
@@ -174,12 +187,19 @@ void Book::add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& shee
   const Job& job = *order_.setups.items[item].job;
   page.add_html("<h2>" + name_of(job) + "</h2>\n<nav class=\"within\" aria-label=\"Item " +
                 std::to_string(item + 1) + "\">" + link("contents", "contents"));
-  for (const std::string_view part : {"pieces", "sheet", "checks", "rods"})
+  for (const std::string_view part : {"drawing", "pieces", "sheet", "checks", "rods"})
     page.add_html(" " + link(BookPlaces::of_part(item, part), std::string(part)));
   page.add_html(" " + link("setups", "set-ups") + " " + link("lumber", "lumber") +
                 "</nav>\n<p class=\"off\">" + std::to_string(sheet.quantity) + " off" +
                 html_text(sheet.set_out) + "</p>\n");
   page.add(head_text(sheet));
+}
+
+void Book::add_drawing(HtmlPage& page, std::size_t item) const {
+  page.add_html("<div id=" + BookPlaces::of_part(item, "drawing") + ">\n");
+  for (const DrawingSheet& sheet : drawing_of(order_.setups.items[item], lengths_, paper_))
+    page.add_html("<figure class=sheet>\n" + sheet.svg + "</figure>\n");
+  page.add_html("</div>\n");
 }
 
 std::vector<Cell> Book::setup_cells(std::size_t item) const {
@@ -198,6 +218,22 @@ void Book::add_pieces(HtmlPage& page, std::size_t item) const {
   table.add_column("set-ups", setup_cells(item));
   page.add_heading("PIECES, as they are labelled", kOfItem, BookPlaces::of_part(item, "pieces"));
   page.add(PageText::table(table, lengths_, 0));
+}
+
+/// Once for all items that it is the same for.
+void Book::add_assumed(HtmlPage& page, std::size_t item) {
+  PageParts parts = assumed_parts(order_.setups.items[item], lengths_.fine());
+  if (parts.empty()) return;
+  const auto [place, is_new] = assumed_.try_emplace(text_of(parts), item);
+  const std::string id = BookPlaces::of_part(place->second, "assumed");
+  if (is_new) {
+    page.add_html("<div id=" + id + ">\n");
+    page.add(parts, kOfItem);
+    page.add_html("</div>\n");
+  } else {
+    page.add_html("<p>What was assumed for want of a word in the spec is " +
+                  link(id, "as of item " + std::to_string(place->second + 1)) + ".</p>\n");
+  }
 }
 
 void Book::add_rods(HtmlPage& page, std::size_t item) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <map>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -11,7 +12,7 @@
 #include "html_page.h"
 #include "item_sheet.h"
 #include "lumber_report.h"
-#include "rods_sheets.h"
+#include "paper.h"
 #include "setups_report.h"
 #include "view.h"
 
@@ -45,9 +46,12 @@ class Book {
   std::string cautions() const;
   std::string setups() const;
   std::string lumber() const;
+  std::string boards() const;
   void add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& sheet) const;
+  void add_drawing(HtmlPage& page, std::size_t item) const;
   void add_pieces(HtmlPage& page, std::size_t item) const;
   std::vector<Cell> setup_cells(std::size_t item) const;
+  void add_assumed(HtmlPage& page, std::size_t item);
   void add_rods(HtmlPage& page, std::size_t item);
 
   BookOrder order_;
@@ -56,6 +60,7 @@ class Book {
   Paper paper_;
   BookPlaces places_;
   std::vector<std::vector<std::vector<std::size_t>>> setups_of_;  // of each item's pieces
+  std::map<std::string, std::size_t> assumed_;  // what was, as text, and the item that tells it
 };
 
 }  // namespace haunch

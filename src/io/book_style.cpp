@@ -1,5 +1,7 @@
 #include "book_style.h"
 
+#include <fmt/core.h>
+
 #include "haunch/length_text.h"
 #include "html_text.h"
 
@@ -12,7 +14,7 @@ constexpr std::string_view kStyle = R"(
 :root { --ink: #1d1b18; --soft: #57524a; --link: #7a3b0c; --rule: #cfc8bb; --shade: #f4f0e8 }
 * { box-sizing: border-box }
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100% }
-body { margin: 0 auto; padding: 0 1rem 3rem; max-width: 62rem; color: var(--ink);
+body { margin: 0 auto; padding: 0 1rem 3rem; max-width: 74rem; color: var(--ink);
   background: #fff; font: 1rem/1.45 system-ui, -apple-system, "Segoe UI", "Liberation Sans", sans-serif;
   overflow-wrap: break-word }
 h1, h2, h3, h4 { line-height: 1.2; margin: 1.6em 0 0.4em; break-after: avoid }
@@ -24,7 +26,8 @@ p { margin: 0.3em 0; max-width: 46rem }
 p.below { margin-left: 1.2rem; color: var(--soft) }
 p.off { font-weight: 600 }
 a { color: var(--link); text-decoration-thickness: 1px; text-underline-offset: 0.15em }
-:target { background: #fbe9c6; scroll-margin-top: 1rem }
+th:target, p:target { background: #fbe9c6 }
+:target { scroll-margin-top: 1rem }
 nav.within { display: flex; flex-wrap: wrap; gap: 0.2rem 1.1rem; font-size: 0.9rem }
 nav.within a, nav.contents a { padding: 0.25rem 0 }
 nav.contents ul { list-style: none; margin: 0; padding: 0 }
@@ -41,13 +44,13 @@ tbody tr { border-bottom: 1px solid var(--rule) }
 tbody th { font-weight: 700 }
 th, td { white-space: nowrap }
 .n { text-align: right }
-td.w { white-space: normal; min-width: 14rem }
+td.w { white-space: normal; min-width: 12rem }
 ol { margin: 0.3em 0; padding-left: 2.2em; max-width: 46rem }
 li { padding-left: 0.3em }
 figure { margin: 1em 0; overflow: hidden }
-figcaption { font-size: 0.9rem; color: var(--soft) }
+figure svg { display: block }
 @media screen {
-  figure svg { display: block; width: 100%; height: auto }
+  figure svg { width: 100%; height: auto }
 }
 @media screen and (max-width: 37.5em) {
   body { padding: 0 0.75rem 3rem }
@@ -67,17 +70,40 @@ figcaption { font-size: 0.9rem; color: var(--soft) }
   tr, li, figure, p { break-inside: avoid }
   th, td { padding-right: 0.8em }
   td.w { min-width: 0 }
-  figure { overflow: visible }
-  figure svg { display: block; max-width: 100%; height: auto }
+  figure { margin: 0 }
+  figure.sheet { page: sheet }
+  figure.board { page: board; margin-bottom: 6mm }
 }
 )";
 
-/// Page numbers stand in the margin; browsers that have no boxes there leave them out.
-std::string page_rule(const Paper& paper) {
-  return "@page { size: " + decimal(paper.width, Unit::mm) + "mm " +
-         decimal(paper.height, Unit::mm) +
-         "mm; margin: 15mm 12mm 16mm;\n  @bottom-right { content: counter(page) \" / \" "
-         "counter(pages); font: 8pt sans-serif } }";
+std::string size_of(const Length& width, const Length& height) {
+  return "size: " + decimal(width, Unit::mm) + "mm " + decimal(height, Unit::mm) + "mm";
+}
+
+/// Page numbers stand in the margin; browsers that have no boxes there leave them out. Drawings
+/// have pages of their own, on which they stand at their size: of a sheet what lies within its free
+/// border, which the page has as its margin.
+std::string page_rules(const Paper& paper) {
+  constexpr std::string_view kNumber =
+      "  @bottom-right { content: counter(page) \" / \" counter(pages); font: 8pt sans-serif } }\n";
+  const std::string free = decimal(kFree, Unit::mm) + "mm";
+  std::string rules =
+      "@page { " + size_of(paper.width, paper.height) + "; margin: 15mm 12mm 16mm;\n";
+  rules += kNumber;
+  rules += "@page sheet { margin: 9.7mm " + free + " }\n";
+  rules += "@page board { " + size_of(paper.height, paper.width) + "; margin: " + free + " }\n";
+  rules += "@media print { figure.sheet svg { margin: -" + free + " } }\n";
+  return rules;
+}
+
+/// On a screen as wide as there is room for.
+std::string sheet_rules(const Paper& paper) {
+  const double inner = static_cast<double>((paper.width - kFree * 2).steps());
+  const auto percent = [&](Length of) {
+    return fmt::format("{:.3f}%", 100 * static_cast<double>(of.steps()) / inner);
+  };
+  return "@media screen { figure.sheet svg { width: " + percent(paper.width) + "; margin: -" +
+         percent(kFree) + " } }\n";
 }
 
 }  // namespace
@@ -85,8 +111,8 @@ std::string page_rule(const Paper& paper) {
 std::string book_head(const std::string& title, const Paper& paper) {
   return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
          "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" +
-         html_text(title) + "</title>\n<style>\n" + page_rule(paper) + std::string(kStyle) +
-         "</style>\n</head>\n<body>\n";
+         html_text(title) + "</title>\n<style>\n" + page_rules(paper) + std::string(kStyle) +
+         sheet_rules(paper) + "</style>\n</head>\n<body>\n";
 }
 
 }  // namespace haunch

@@ -3,7 +3,7 @@
 
 #include <string>
 
-#include "rods_sheets.h"
+#include "paper.h"
 
 namespace haunch {
 

@@ -155,24 +155,22 @@ std::string HtmlPage::marks_linked(std::string_view marks) const {
   return html;
 }
 
-// ---- tables
+// ---- tables: cells and rows end where the next begin, which HTML allows; there are many
 
 void HtmlPage::add_cell(const PrintedColumn& column, const std::string& text,
                         std::string_view its_class) {
   if (text.empty()) {
-    html_ += "<td></td>";
+    html_ += "<td>";
     return;
   }
   if (column.holds == PrintedColumn::Holds::names) {
     const auto place = places_.told_at(text, item_);
-    html_ += "<th scope=row" + (place ? " id=" + *place : std::string()) + ">" + html_text(text) +
-             "</th>";
+    html_ += "<th scope=row" + (place ? " id=" + *place : std::string()) + ">" + html_text(text);
     return;
   }
   html_.append("<td").append(its_class).append(">");
   html_ += column.holds == PrintedColumn::Holds::marks ? marks_linked(text)
                                                        : linked(collapsed(text), {});
-  html_ += "</td>";
 }
 
 void HtmlPage::add_row(const PrintedTable& table, std::size_t row,
@@ -180,7 +178,7 @@ void HtmlPage::add_row(const PrintedTable& table, std::size_t row,
   html_ += "<tr>";
   for (std::size_t i = 0; i < table.columns.size(); ++i)
     add_cell(table.columns[i], table.columns[i].texts[row + 1], classes[i]);
-  html_ += "</tr>\n";
+  html_ += "\n";
 }
 
 void HtmlPage::add_titles(const PrintedTable& table, const std::vector<std::string_view>& classes) {
@@ -188,11 +186,11 @@ void HtmlPage::add_titles(const PrintedTable& table, const std::vector<std::stri
   for (std::size_t i = 0; i < table.columns.size(); ++i) {
     const std::string& title = table.columns[i].texts.front();
     if (title.empty())
-      html_ += "<td></td>";
+      html_ += "<td>";
     else
-      html_.append("<th scope=col").append(classes[i]).append(">" + html_text(title) + "</th>");
+      html_.append("<th scope=col").append(classes[i]).append(">" + html_text(title));
   }
-  html_ += "</tr></thead>\n";
+  html_ += "</thead>\n";
 }
 
 /// In a box of its own, in which a screen too narrow for it moves it sideways.
