@@ -69,8 +69,8 @@ class JointShower {
       add(*core_, axis);
       add(room_, axis);
     }
-    add(receives_, kThrough);
-    add(enters_, kThrough);
+    for (const std::size_t piece : {joint_.receives, joint_.enters})
+      all.sizes.push_back(wood_.pieces[piece].blank[2]);
     all.sizes.push_back(Length::from_steps(static_cast<std::int64_t>(fasteners_.size())));
     if (joint_.tenon) add_tenon(all.sizes, *joint_.tenon);
     if (joint_.mortise) all.sizes.push_back(joint_.mortise->depth);
@@ -78,7 +78,7 @@ class JointShower {
   }
 
   JointView view() const {
-    JointView view{{number_}, {joint_.receives, joint_.enters}, {}, apart()};
+    JointView view{{number_}, {joint_.receives, joint_.enters}, in_sections(), {}, apart()};
     view.pieces.insert(view.pieces.end(), fasteners_.begin(), fasteners_.end());
     if (has_edges()) view.sections.push_back(cut(kThrough));
     view.sections.push_back(cut(kAcross));
@@ -98,6 +98,17 @@ class JointShower {
     for (const Length size : {tenon.thickness, tenon.depth, tenon.from_face, tenon.haunch_depth,
                               tenon.longer_at_face, tenon.longer_at_back, tenon.edge_radius})
       sizes.push_back(size);
+  }
+
+  /// Whatever else is of their groups: panels beside a tenon, but not the rail under a drawer.
+  std::vector<std::size_t> in_sections() const {
+    std::vector<std::size_t> pieces = pieces_of(wood_, wood_.pieces[joint_.receives].group);
+    const std::size_t other = wood_.pieces[joint_.enters].group;
+    if (other == wood_.pieces[joint_.receives].group) return pieces;
+    for (const std::size_t piece : pieces_of(wood_, other))
+      pieces.push_back(piece);
+    std::sort(pieces.begin(), pieces.end());
+    return pieces;
   }
 
   /// What goes into both, or into the receiver just here; and a bead that holds glass.
@@ -121,23 +132,25 @@ class JointShower {
     });
   }
 
-  /// Of what stands in the receiver that which reaches in deepest, and of several the largest; or
-  /// what holds the two together. And the room that all of it takes.
+  /// What is looked at in the middle: of what stands in the receiver that which reaches in deepest,
+  /// and of several the largest; but where the two are held together by a dowel, a loose tenon or
+  /// a spline, that. And the room that all of it takes.
   void find_core() {
     const Wood inside = clipped(solid_of(wood_.pieces[joint_.enters]).wood,
                                 placed_blank(wood_.pieces[joint_.receives]));
-    if (!inside.empty()) {
-      room_ = junction_.from_assembly(room_of(inside));
-      for (const Box& block : bounds_of(inside)) {
-        const Box its = junction_.from_assembly(block);
-        if (!core_ || reach(its) > reach(*core_)) core_ = its;
-      }
-      return;
+    for (const Box& block : bounds_of(inside)) {
+      const Box its = junction_.from_assembly(block);
+      room_ = core_ ? around(room_, its) : its;
+      if (!core_ || reach(its) > reach(*core_)) core_ = its;
     }
+    bool is_fastener = false;
     for (const std::size_t fastener : fasteners_) {
+      const Role role = wood_.pieces[fastener].role;
+      if (role != Role::dowel && role != Role::loose_tenon && role != Role::spline) continue;
       const Box its = junction_.blank(wood_.pieces[fastener]);
       room_ = core_ ? around(room_, its) : its;
-      if (!core_) core_ = its;
+      if (!is_fastener) core_ = its;
+      is_fastener = true;
     }
   }
 
@@ -211,6 +224,7 @@ class JointShower {
     if (way.axis == Axis::x) apart.nearest.right = !way.upwards;
     if (way.axis == Axis::y) apart.nearest.above = !way.upwards;
     if (way.axis == Axis::z) apart.nearest.front = way.upwards;
+    if (opens_at_back()) apart.nearest.front = false;
     apart.region = junction_.in_assembly(region());
     const Length out = junction_.in_assembly(room_).extent(axis) + kGap;
     const Length back = way.upwards ? -out : out;
@@ -220,6 +234,16 @@ class JointShower {
     for (const std::size_t fastener : fasteners_)
       apart.pieces.push_back({fastener, fastener_out(fastener, way, back)});
     return apart;
+  }
+
+  /// Whether what it lies in is a rebate of the receiver's back.
+  bool opens_at_back() const {
+    const Box* cut = cut_for(wood_, number_);
+    if (cut == nullptr || !holds_sheet(joint_.kind) || joint_.through != Axis::z) return false;
+    const Piece& receives = wood_.pieces[joint_.receives];
+    const Box room = placed(*cut, receives.place);
+    const Box blank = placed_blank(receives);
+    return room.high[2] == blank.high[2] && room.low[2] > blank.low[2];
   }
 
   /// What goes into both the same way stays half-way between them; a pin or a wedge is drawn out

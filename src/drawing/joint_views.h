@@ -24,6 +24,7 @@ struct TakenApart {
 struct JointView {
   std::vector<std::size_t> joints;  // alike; the first is the one that is shown
   std::vector<std::size_t> pieces;  // what receives, what enters, then what holds the two together
+  std::vector<std::size_t> in_sections;  // of which they are drawn: the groups of the two
   std::vector<CutAway> sections;
   TakenApart apart;
 };
