@@ -22,14 +22,17 @@ struct DimensionChain {
 std::vector<std::string> chain_figures(const std::vector<Length>& links,
                                        const LengthPrinter& lengths);
 
-/// A chain that lies along the axis of the paper, and how far its figures reach above its line.
+/// Where figures go that are wider than what they measure: in a row of their own, above the others
+/// or below the line.
+enum class TightFigures : unsigned char { above, below };
+
+/// A chain that lies along the axis of the paper, and how far it reaches to both sides of its line.
 struct DrawnChain {
   Picture picture;
-  double above = 0;
+  double above = 0, below = 0;
 };
-inline constexpr double kBelowChain = 1.5;  // that its strokes reach
-
-/// Lines come from `object`, where what it measures ends, across the chain's line.
-DrawnChain draw_chain(const DimensionChain& chain, const LengthPrinter& lengths);
+DrawnChain draw_chain(const DimensionChain& chain, const LengthPrinter& lengths,
+                      TightFigures tight);
+inline constexpr double kPastChain = 1.5;  // that lines from the view go on past it
 
 }  // namespace haunch

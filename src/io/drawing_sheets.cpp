@@ -1,9 +1,11 @@
 #include "drawing_sheets.h"
 
 #include <algorithm>
-#include <numeric>
+#include <functional>
+#include <iterator>
 #include <utility>
 
+#include "joint_details.h"
 #include "output_folder.h"
 #include "sheet_layout.h"
 #include "text_width.h"
@@ -107,16 +109,76 @@ class SheetFrame {
   double width_, height_;
 };
 
-/// The largest scale at which the elevation has room.
-PaperScale scale_for(const Extent& room, const std::function<Picture(PaperScale)>& picture) {
-  constexpr int kScales[] = {1, 2, 5, 10, 20, 50};
-  for (const int one_to : kScales) {
-    const auto extent = extent_of(picture({one_to}));
-    if (!extent || (extent->width() <= room.width() && extent->height() <= room.height()))
-      return {one_to};
-  }
-  return {kScales[std::size(kScales) - 1]};
+/// "a", "b" …, "z", "aa": without those that look like figures.
+std::string letters_of(std::size_t number) {
+  constexpr std::string_view kLetters = "abcdefghjkmnpqrstuvwxyz";
+  std::string letters(1, kLetters[number % kLetters.size()]);
+  return number < kLetters.size() ? letters : letters_of(number / kLetters.size() - 1) + letters;
 }
+
+/// The drawing of one item.
+class Drawing {
+ public:
+  Drawing(const ItemReport& item, const LengthPrinter& lengths, const Extent& room)
+      : item_(item), lengths_(lengths), room_(room), woods_(drawn_of(item.wood)) {
+    for (LetteredCut& cut : whole_cuts(item))
+      cuts_.push_back(lettered(std::move(cut)));
+    for (JointView& view : joint_views(item.wood)) {
+      joints_.push_back({std::move(view), {}});
+      for (const CutAway& cut : joints_.back().view.sections) {
+        joints_.back().cuts.push_back(lettered({"", cut}));
+        cuts_.push_back(joints_.back().cuts.back());
+      }
+    }
+  }
+
+  std::vector<LaidSheet> sheets() const {
+    std::vector<SheetBlock> blocks = whole();
+    for (SheetBlock& block : joint_details(item_, woods_, joints_, lengths_, room_))
+      blocks.push_back(std::move(block));
+    return lay_out(blocks, room_);
+  }
+
+ private:
+  LetteredCut lettered(LetteredCut cut) {
+    cut.letter = letters_of(lettered_++);
+    return cut;
+  }
+
+  Picture titled_view(const WholeView& view, PaperScale scale) const {
+    return titled(view.picture, {view.letter, view.title + ", " + scale_text(scale), {}},
+                  room_.width());
+  }
+
+  /// At the largest scale at which each of them has room.
+  std::vector<SheetBlock> whole() const {
+    constexpr int kScales[] = {1, 2, 5, 10, 20, 50};
+    std::vector<SheetBlock> blocks;
+    for (const int one_to : kScales) {
+      const PaperScale scale{one_to};
+      blocks.clear();
+      for (const WholeView& view : whole_views(item_, woods_, cuts_, scale, lengths_))
+        blocks.push_back({titled_view(view, scale), scale});
+      if (std::all_of(blocks.begin(), blocks.end(),
+                      [&](const SheetBlock& block) { return has_room(block.picture); }))
+        break;
+    }
+    return blocks;
+  }
+
+  bool has_room(const Picture& picture) const {
+    const Extent extent = extent_of(picture).value_or(Extent());
+    return extent.width() <= room_.width() && extent.height() <= room_.height();
+  }
+
+  const ItemReport& item_;
+  const LengthPrinter& lengths_;
+  Extent room_;
+  std::vector<DrawnWood> woods_;
+  std::vector<LetteredCut> cuts_;
+  std::vector<LetteredJoint> joints_;
+  std::size_t lettered_ = 0;
+};
 
 std::string sheet_id(const ItemReport& item, std::size_t number) {
   std::string id = safe_name(item.job->id);
@@ -129,25 +191,8 @@ std::string sheet_id(const ItemReport& item, std::size_t number) {
 std::vector<SheetPicture> drawing_sheets(const ItemReport& item, const LengthPrinter& lengths,
                                          const Paper& paper) {
   const SheetFrame frame(item, lengths, paper);
-  const Extent room = frame.room();
-  const std::vector<DrawnWood> woods = drawn_of(item.wood);
-  std::vector<LetteredCut> cuts = whole_cuts(item);
-  for (std::size_t i = 0; i < cuts.size(); ++i)
-    cuts[i].letter = std::string(1, static_cast<char>('a' + i));
-  const auto views = [&](PaperScale scale) {
-    return whole_views(item, woods, cuts, scale, lengths);
-  };
-  const auto block = [&](const WholeView& view, PaperScale scale) {
-    const std::string letters = view.letter.empty() ? "" : view.letter + "\u2013" + view.letter;
-    return titled(view.picture, {letters, view.title + ", " + scale_text(scale), {}}, room.width());
-  };
-  const PaperScale scale =
-      scale_for(room, [&](PaperScale its) { return block(views(its).front(), its); });
-  std::vector<SheetBlock> blocks;
-  for (const WholeView& view : views(scale))
-    blocks.push_back({block(view, scale), scale});
+  const std::vector<LaidSheet> laid = Drawing(item, lengths, frame.room()).sheets();
   std::vector<SheetPicture> sheets;
-  const std::vector<LaidSheet> laid = lay_out(blocks, room);
   for (std::size_t i = 0; i < laid.size(); ++i) {
     SheetPicture sheet{sheet_id(item, i + 1),
                        item.job->id + ", drawing, sheet " + std::to_string(i + 1) + " of " +

@@ -1,6 +1,7 @@
 #include "noted_view.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace haunch {
 namespace {
@@ -40,6 +41,10 @@ bool NotedView::runs_level(Axis axis) const {
   return sight_.right[number_of(axis)] != 0;
 }
 
+bool NotedView::shows(Axis axis) const {
+  return runs_level(axis) || sight_.up[number_of(axis)] != 0;
+}
+
 double NotedView::along(Axis axis, Length at) const {
   Triple place;
   place[number_of(axis)] = at;
@@ -69,30 +74,62 @@ void NotedView::keep_clear() {
 }
 
 void NotedView::stack(PaperSide side, const DimensionChain& chain) {
-  const DrawnChain drawn = draw_chain(chain, lengths_);
-  const bool first = chained_.insert(side).second;
-  const double apart = first ? kFromView : kBetween;
-  double line = 0;
+  const bool outside_is_below = side == PaperSide::below || side == PaperSide::right;
+  const DrawnChain drawn =
+      draw_chain(chain, lengths_, outside_is_below ? TightFigures::below : TightFigures::above);
+  constexpr double kStep = 2, kFarthest = 40;
+  double apart = chained_.insert(side).second ? kFromView : kBetween;
+  const auto spot = [&] {
+    const double line = line_of(side, drawn, apart);
+    return chain.upright ? ViewSpot{line, 0} : ViewSpot{0, line};
+  };
+  while (apart < kFarthest && !has_room_for(drawn.picture, spot()))
+    apart += kStep;
+  const double line = line_of(side, drawn, apart);
+  reach_out(side, chain, line);
+  picture_.add(drawn.picture, spot());
+  taken_ = around(taken_, extent_on(side, drawn, line));
+}
+
+/// Where its line lies, so that it is so far from all that stands there.
+double NotedView::line_of(PaperSide side, const DrawnChain& drawn, double apart) const {
   switch (side) {
     case PaperSide::below:
-      line = taken_.low.v - apart - drawn.above;
-      taken_.low.v = line - kBelowChain;
-      break;
+      return taken_.low.v - apart - drawn.above;
     case PaperSide::left:
-      line = taken_.low.u - apart - kBelowChain;
-      taken_.low.u = line - drawn.above;
-      break;
+      return taken_.low.u - apart - drawn.below;
     case PaperSide::above:
-      line = taken_.high.v + apart + kBelowChain;
-      taken_.high.v = line + drawn.above;
-      break;
+      return taken_.high.v + apart + drawn.below;
     case PaperSide::right:
-      line = taken_.high.u + apart + drawn.above;
-      taken_.high.u = line + kBelowChain;
       break;
   }
-  reach_out(side, chain, line);
-  picture_.add(drawn.picture, chain.upright ? ViewSpot{line, 0} : ViewSpot{0, line});
+  return taken_.high.u + apart + drawn.above;
+}
+
+/// How far out a chain reaches on its side.
+Extent NotedView::extent_on(PaperSide side, const DrawnChain& drawn, double line) const {
+  Extent extent = taken_;
+  switch (side) {
+    case PaperSide::below:
+      extent.low.v = line - drawn.below;
+      break;
+    case PaperSide::left:
+      extent.low.u = line - drawn.above;
+      break;
+    case PaperSide::above:
+      extent.high.v = line + drawn.above;
+      break;
+    case PaperSide::right:
+      extent.high.u = line + drawn.below;
+      break;
+  }
+  return extent;
+}
+
+/// Whether none of its figures would lie on what is written already.
+bool NotedView::has_room_for(const Picture& chain, const ViewSpot& at) const {
+  return std::all_of(chain.letterings.begin(), chain.letterings.end(),
+                     [&](const auto& figure) { return is_free(moved(extent_of(figure), at)); });
 }
 
 /// Lines from the view to the chain.
@@ -104,7 +141,7 @@ void NotedView::reach_out(PaperSide side, const DimensionChain& chain, double li
                       : side == PaperSide::above ? view_.high.v
                                                  : view_.high.u;
   for (const double place : chain.places) {
-    const ViewSpot from{place, edge + way * kFromObject}, to{place, line + way * kBelowChain};
+    const ViewSpot from{place, edge + way * kFromObject}, to{place, line + way * kPastChain};
     if (chain.upright)
       picture_.line(Pen::thin, {from.v, from.u}, {to.v, to.u});
     else
@@ -134,12 +171,17 @@ Picture titled(const Picture& picture, const TitleWords& words, double width) {
   Picture over;
   double down = 0;
   double start = 0;
-  if (!words.letters.empty()) {
-    over.letterings.push_back({{0, 0}, words.letters, kTitle + 0.7, Anchor::start, false, true});
-    start = kTitle * 2.4;
+  if (!words.letter.empty()) {
+    Lettering letters{{}, words.letter + "-" + words.letter, kTitle + 0.7};
+    letters.anchor = Anchor::start;
+    letters.bold = true;
+    start = width_of(letters) + 2;
+    letters.text = words.letter + "\u2013" + words.letter;
+    over.letterings.push_back(std::move(letters));
   }
-  for (const std::string& line : lettered_lines(words.title, kTitle, width - start)) {
-    over.letterings.push_back({{start, down}, line, kTitle, Anchor::start});
+  const double bolder = words.bold ? 1.25 : 1;
+  for (const std::string& line : lettered_lines(words.title, kTitle * bolder, width - start)) {
+    over.letterings.push_back({{start, down}, line, kTitle, Anchor::start, false, words.bold});
     down -= kTitle * 1.35;
   }
   for (const std::string& text : words.words)

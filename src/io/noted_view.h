@@ -25,6 +25,8 @@ class NotedView {
   /// The same of a box, as seen.
   Extent paper(const Box& box) const;
   bool runs_level(Axis axis) const;
+  /// Whether it runs along the paper, level or upright.
+  bool shows(Axis axis) const;
 
   /// A chain of dimensions between places along an axis of the assembly, outside of what stands on
   /// that side already. One that is there already, or has no length, is left out.
@@ -49,6 +51,9 @@ class NotedView {
  private:
   double along(Axis axis, Length at) const;
   void stack(PaperSide side, const DimensionChain& chain);
+  double line_of(PaperSide side, const DrawnChain& drawn, double apart) const;
+  Extent extent_on(PaperSide side, const DrawnChain& drawn, double line) const;
+  bool has_room_for(const Picture& chain, const ViewSpot& at) const;
   void reach_out(PaperSide side, const DimensionChain& chain, double line);
 
   const Assembly& wood_;
@@ -65,9 +70,10 @@ class NotedView {
 
 /// Puts a title over a picture, and words under the title; none is wider than `width`.
 struct TitleWords {
-  std::string letters;  // "a–a"; empty: none
+  std::string letter;  // "a", told as "a–a"; empty: none
   std::string title;
   std::vector<std::string> words;
+  bool bold = false;  // the title
 };
 Picture titled(const Picture& picture, const TitleWords& words, double width);
 

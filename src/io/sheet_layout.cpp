@@ -42,20 +42,18 @@ BlockRow row_of(const LaidBlock& its) {
   return row;
 }
 
-/// Puts a block to the last row of a sheet, or below it, if it has room there.
+/// Puts a block to a row of a sheet, or below all, if it has room there.
 bool found_place(std::vector<BlockRow>& sheet, const LaidBlock& its, const Extent& room) {
-  std::vector<BlockRow> beside = sheet, below = sheet;
-  if (beside.back().has_room_for(its.extent, room.width())) {
-    beside.back().add(its);
-    if (height_of(beside) <= room.height()) {
-      sheet = std::move(beside);
-      return true;
-    }
+  for (std::size_t row = 0; row <= sheet.size(); ++row) {
+    std::vector<BlockRow> with = sheet;
+    if (row == sheet.size()) with.emplace_back();
+    if (!with[row].has_room_for(its.extent, room.width())) continue;
+    with[row].add(its);
+    if (height_of(with) > room.height()) continue;
+    sheet = std::move(with);
+    return true;
   }
-  below.push_back(row_of(its));
-  if (height_of(below) > room.height()) return false;
-  sheet = std::move(below);
-  return true;
+  return false;
 }
 
 /// What is left over stands in equal parts beside and between the blocks.

@@ -41,10 +41,11 @@ SpotRun wavy(const ViewSpot& from, const ViewSpot& to) {
   const double length = std::hypot(to.u - from.u, to.v - from.v);
   const int parts = std::max(2, static_cast<int>(std::lround(length / 0.8)));
   const double across_u = -(to.v - from.v) / length, across_v = (to.u - from.u) / length;
+  const double much = std::min(1.0, length / 25);
   SpotRun run;
   for (int i = 0; i <= parts; ++i) {
     const double at = static_cast<double>(i) / parts, mm = at * length;
-    const double off = 0.45 * std::sin(mm * 1.1) + 0.25 * std::sin(mm * 2.7 + 1);
+    const double off = much * (0.45 * std::sin(mm * 1.1) + 0.25 * std::sin(mm * 2.7 + 1));
     run.push_back({from.u + (to.u - from.u) * at + across_u * off,
                    from.v + (to.v - from.v) * at + across_v * off});
   }

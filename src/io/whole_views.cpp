@@ -9,6 +9,7 @@
 #include "member_chains.h"
 #include "own_axes.h"
 #include "paper.h"
+#include "piece_marks.h"
 #include "projection.h"
 
 namespace haunch {
@@ -51,165 +52,6 @@ Length cut_place(const Assembly& wood, Axis axis) {
       if (!runs_along_a_board(wood, axis, at)) return at;
     }
   return floor_half(wood.size[number]);
-}
-
-// ---- marks in pieces
-
-bool is_small_part(Role role) {
-  return role == Role::pin || role == Role::wedge || role == Role::dowel ||
-         role == Role::loose_tenon || role == Role::spline;
-}
-
-/// Letters pieces of a view where they are the first to be met.
-class Marking {
- public:
-  /// What of a piece is seen on the paper, and how near to the viewer it stands.
-  struct Seen {
-    std::size_t piece;
-    Extent extent;
-    double depth;  // less is nearer
-  };
-
-  Marking(NotedView& view, std::vector<Seen> seen) : view_(view), seen_(std::move(seen)) {}
-
-  void mark_all() {
-    for (const Seen& its : seen_)
-      if (!is_small_part(piece(its).role) && !mark_inside(its)) left_.push_back(its);
-    for (const Seen& its : left_)
-      mark_beside(its);
-  }
-
- private:
-  const Piece& piece(const Seen& its) const { return view_.wood().pieces[its.piece]; }
-
-  /// Whether it is met first at a place of the paper.
-  bool is_met(const Seen& its, const ViewSpot& spot) const {
-    const auto holds = [&](const Extent& e) {
-      return e.low.u < spot.u && spot.u < e.high.u && e.low.v < spot.v && spot.v < e.high.v;
-    };
-    return holds(its.extent) && std::none_of(seen_.begin(), seen_.end(), [&](const Seen& other) {
-             return other.piece != its.piece && other.depth < its.depth && holds(other.extent);
-           });
-  }
-
-  bool lies_within(const Seen& its, const Extent& text) const {
-    const Extent room = grown(text, 0.4);
-    return is_met(its, room.low) && is_met(its, room.high) &&
-           is_met(its, {room.low.u, room.high.v}) && is_met(its, {room.high.u, room.low.v});
-  }
-
-  Lettering lettering(const Seen& its) const {
-    Lettering text{{}, piece(its).mark, kMark, Anchor::middle, false, true};
-    text.mark = piece(its).mark;
-    return text;
-  }
-
-  static ViewSpot part_of(const Extent& extent, double u, double v) {
-    return {extent.low.u + extent.width() * u, extent.low.v + extent.height() * v};
-  }
-
-  bool mark_inside(const Seen& its) {
-    Lettering text = lettering(its);
-    for (const double part : {0.5, 0.42, 0.58, 0.35, 0.65, 0.28, 0.72, 0.2, 0.8, 0.12, 0.88}) {
-      const bool tall = its.extent.height() > its.extent.width();
-      for (const double across : {0.5, 0.3, 0.7}) {
-        const ViewSpot at =
-            tall ? part_of(its.extent, across, part) : part_of(its.extent, part, across);
-        const ViewSpot base = moved(at, {0, -kMark * 0.36});
-        text.at = base;
-        if (!lies_within(its, extent_of(text)) || !view_.letter(text, {base})) continue;
-        grain(its, at);
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /// Three strokes along the grain, beside the mark of a piece that is wide enough.
-  void grain(const Seen& its, const ViewSpot& mark) {
-    const Piece& wood = piece(its);
-    constexpr double kWide = 13, kBesideMark = 6.5, kApart = 1.1;
-    if (wood.matter == Matter::glass || wood.place.axes[0] == Axis::z ||
-        std::min(its.extent.width(), its.extent.height()) < kWide)
-      return;
-    const bool level = view_.runs_level(wood.place.axes[0]);
-    const ViewSpot middle = moved(mark, level ? ViewSpot{0, -kBesideMark} : ViewSpot{0, -9});
-    const auto spot = [&](double along, double across) {
-      return moved(middle, level ? ViewSpot{along, across} : ViewSpot{across, along});
-    };
-    const Extent room = grown(around(Extent{spot(-5, -kApart), spot(-5, -kApart)},
-                                     Extent{spot(5, kApart), spot(5, kApart)}),
-                              0.5);
-    if (!lies_within(its, room) || !view_.is_free(room)) return;
-    Stroke stroke{Pen::thin, {}};
-    for (const int line : {-1, 0, 1}) {
-      const double half = line == 0 ? 5 : 3;
-      stroke.runs.push_back({spot(-half, line * kApart), spot(half, line * kApart)});
-    }
-    view_.picture().strokes.push_back(std::move(stroke));
-    view_.reserve(room);
-  }
-
-  /// With a line to it from where there is room.
-  void mark_beside(const Seen& its) {
-    Lettering text = lettering(its);
-    for (const double part : {0.5, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9}) {
-      const bool tall = its.extent.height() > its.extent.width();
-      const ViewSpot from = tall ? part_of(its.extent, 0.5, part) : part_of(its.extent, part, 0.5);
-      if (!is_met(its, from)) continue;
-      for (const double away : {7.0, 10.0, 14.0})
-        for (const ViewSpot& way : {ViewSpot{1, 0.6}, ViewSpot{-1, 0.6}, ViewSpot{1, -0.6},
-                                    ViewSpot{-1, -0.6}, ViewSpot{0.4, 1}, ViewSpot{0.4, -1}}) {
-          const ViewSpot to{from.u + way.u * away, from.v + way.v * away};
-          if (try_beside(text, from, to)) return;
-        }
-    }
-  }
-
-  bool try_beside(Lettering text, const ViewSpot& from, const ViewSpot& to) {
-    text.at = moved(to, {0, -kMark * 0.36});
-    const Extent room = extent_of(text), view = view_.extent();
-    if (room.low.u < view.low.u || room.high.u > view.high.u || room.low.v < view.low.v ||
-        room.high.v > view.high.v || !view_.letter(text, {text.at}))
-      return false;
-    const double length = std::hypot(to.u - from.u, to.v - from.v), stop = 2.4 / length;
-    const ViewSpot end{to.u + (from.u - to.u) * stop, to.v + (from.v - to.v) * stop};
-    view_.picture().line(Pen::thin, from, end);
-    dot(from);
-    view_.reserve(grown({from, from}, 1));
-    return true;
-  }
-
-  void dot(const ViewSpot& at) {
-    Stroke stroke{Pen::tick, {{}}};
-    for (int i = 0; i <= 8; ++i) {
-      const double angle = std::numbers::pi * i / 4;
-      stroke.runs[0].push_back(moved(at, {0.3 * std::cos(angle), 0.3 * std::sin(angle)}));
-    }
-    view_.picture().strokes.push_back(std::move(stroke));
-  }
-
-  NotedView& view_;
-  std::vector<Seen> seen_, left_;
-};
-
-double depth_of(const Box& box, const CutPlane& plane) {
-  const auto axis = static_cast<std::size_t>(plane.across);
-  return static_cast<double>(plane.looks_upwards ? box.low[axis].steps() : -box.high[axis].steps());
-}
-
-/// Marks what is seen beyond a plane; what that goes through is met first.
-void mark_pieces(NotedView& view, const CutPlane& plane) {
-  const auto axis = static_cast<std::size_t>(plane.across);
-  const double at = static_cast<double>((plane.looks_upwards ? plane.at : -plane.at).steps());
-  std::vector<Marking::Seen> seen;
-  for (std::size_t i = 0; i < view.wood().pieces.size(); ++i) {
-    const Box box = placed_blank(view.wood().pieces[i]);
-    const bool is_before =
-        plane.looks_upwards ? box.high[axis] <= plane.at : box.low[axis] >= plane.at;
-    if (!is_before) seen.push_back({i, view.paper(box), std::max(at, depth_of(box, plane))});
-  }
-  Marking(view, std::move(seen)).mark_all();
 }
 
 // ---- places of sections
@@ -388,7 +230,7 @@ class WholeDrawing {
             ? view_of(woods_, sight, HiddenLines::left_out)
             : with_tenons(view_of(woods_, sight, HiddenLines::drawn), item_.wood, sight);
     NotedView view(lines, item_.wood, sight, scale_, lengths_);
-    mark_pieces(view, {Axis::z, lowest(), true});
+    mark_pieces(view, {{Axis::z, lowest(), true}, {}}, {});
     tell_hinges(view);
     mark_cuts(view, cuts, room());
     chains(view, ChainsOf::elevation);
@@ -397,9 +239,10 @@ class WholeDrawing {
 
   WholeView section(const LetteredCut& its) const {
     const CutPlane& plane = its.cut.plane;
-    NotedView view(section_of(woods_, its.cut), item_.wood, sight_of(plane), scale_, lengths_);
+    const LineView lines = section_of(woods_, its.cut);
+    NotedView view(lines, item_.wood, sight_of(plane), scale_, lengths_);
     draw_movements(view, plane);
-    mark_pieces(view, plane);
+    mark_pieces(view, its.cut, lines);
     const bool level = plane.across == Axis::y;
     chains(view, level ? ChainsOf::plan : ChainsOf::upright);
     return {its.letter, level ? "from above" : "from the left", std::move(view.picture())};

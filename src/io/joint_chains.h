@@ -1,0 +1,15 @@
+// What is dimensioned on a section through a joint: the edges of its pieces and of what is cut in
+// them for it, exact, as the report tells them.
+#pragma once
+
+#include <vector>
+
+#include "member_chains.h"
+#include "section.h"
+
+namespace haunch {
+
+/// `joint` by its number; the sides are those where its pieces stand on the view.
+std::vector<PlacedChain> joint_chains(const NotedView& view, std::size_t joint, const CutAway& cut);
+
+}  // namespace haunch

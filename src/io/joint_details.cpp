@@ -1,0 +1,186 @@
+#include "joint_details.h"
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+#include "joint_chains.h"
+#include "joint_words.h"
+#include "piece_marks.h"
+#include "season.h"
+
+namespace haunch {
+namespace {
+
+constexpr double kApart = 5;  // of two pictures in a block
+constexpr int kScales[] = {1, 2, 5, 10, 20, 50};
+
+/// Whether it tells more when it is drawn taken apart.
+bool is_taken_apart(JointKind kind) {
+  switch (kind) {
+    case JointKind::butt:
+    case JointKind::pin:
+    case JointKind::wedge:
+    case JointKind::panel_in_groove:
+    case JointKind::panel_in_rebate:
+    case JointKind::glass_in_rebate:
+    case JointKind::sealed_unit_in_rebate:
+    case JointKind::bead_in_rebate:
+    case JointKind::screws:
+    case JointKind::planted:
+      return false;
+    default:
+      return true;
+  }
+}
+
+/// The largest scale at which all are no larger than that on the paper.
+PaperScale scale_within(const std::vector<LineView>& views, double width, double height) {
+  for (const int one_to : kScales) {
+    const bool fits = std::all_of(views.begin(), views.end(), [&](const LineView& view) {
+      const auto extent = extent_of(view);
+      return !extent || (extent->width() <= width * one_to && extent->height() <= height * one_to);
+    });
+    if (fits) return {one_to};
+  }
+  return {50};
+}
+
+/// Pictures side by side, their upper edges level, each in the first row that has room for it.
+Picture side_by_side(const std::vector<Picture>& pictures, double width) {
+  struct Row {
+    std::vector<std::size_t> pictures;
+    double width = 0, height = 0;
+  };
+  std::vector<Extent> extents;
+  std::vector<Row> rows;
+  for (const Picture& picture : pictures) {
+    extents.push_back(extent_of(picture).value_or(Extent()));
+    const double wide = extents.back().width();
+    auto row = std::find_if(rows.begin(), rows.end(),
+                            [&](const Row& its) { return its.width + kApart + wide <= width; });
+    if (row == rows.end()) row = rows.emplace(rows.end());
+    row->width += (row->pictures.empty() ? 0 : kApart) + wide;
+    row->height = std::max(row->height, extents.back().height());
+    row->pictures.push_back(extents.size() - 1);
+  }
+  Picture all;
+  double v = 0;
+  for (const Row& row : rows) {
+    double u = 0;
+    for (const std::size_t picture : row.pictures) {
+      all.add(pictures[picture], {u - extents[picture].low.u, v - extents[picture].high.v});
+      u += extents[picture].width() + kApart;
+    }
+    v -= row.height + kApart;
+  }
+  return all;
+}
+
+class JointDetail {
+ public:
+  JointDetail(const ItemReport& item, const std::vector<DrawnWood>& woods, const LetteredJoint& its,
+              const LengthPrinter& lengths, const Extent& room)
+      : item_(item), woods_(woods), its_(its), lengths_(lengths), room_(room) {}
+
+  /// At the largest scale at which it has room.
+  SheetBlock block() const {
+    std::vector<LineView> views;
+    for (const LetteredCut& cut : its_.cuts)
+      views.push_back(section_of(woods_, cut.cut));
+    const PaperScale largest = scale_within(views, 100, 135);
+    SheetBlock block;
+    for (const int one_to : kScales)
+      for (const double apart : {70, 42}) {
+        if (one_to < largest.one_to) continue;
+        block = at_scale(views, {one_to}, apart);
+        const auto extent = extent_of(block.picture).value_or(Extent());
+        if (extent.width() <= room_.width() && extent.height() <= room_.height()) return block;
+      }
+    return block;
+  }
+
+ private:
+  SheetBlock at_scale(const std::vector<LineView>& views, PaperScale scale,
+                      double apart_size) const {
+    std::vector<Picture> pictures;
+    for (std::size_t i = 0; i < views.size(); ++i)
+      pictures.push_back(section(its_.cuts[i], views[i], scale));
+    add_seasons(pictures, scale);
+    if (is_taken_apart(joint().kind)) pictures.push_back(apart(apart_size));
+    return {titled(side_by_side(pictures, room_.width()),
+                   {"", joint_title(item_.wood, joint()),
+                    joint_words(item_.wood, its_.view.joints, lengths_), true},
+                   room_.width()),
+            scale};
+  }
+
+  std::size_t number() const { return its_.view.joints.front(); }
+  const Joint& joint() const { return item_.wood.joints[number()]; }
+
+  Picture section(const LetteredCut& cut, const LineView& lines, PaperScale scale) const {
+    NotedView view(lines, item_.wood, sight_of(cut.cut.plane), scale, lengths_);
+    mark_pieces(view, cut.cut, lines);
+    view.keep_clear();
+    for (const PlacedChain& chain : joint_chains(view, number(), cut.cut))
+      view.chain(chain.side, chain.axis, chain.places);
+    return titled(view.picture(), {cut.letter, scale_text(scale), {}}, room_.width());
+  }
+
+  /// How a panel stands in its groove when its wood is at its driest and at its wettest.
+  void add_seasons(std::vector<Picture>& pictures, PaperScale scale) const {
+    const std::optional<Season>& season = item_.job->season;
+    if (!season || joint().kind != JointKind::panel_in_groove || its_.cuts.empty() ||
+        !is_at_long_edge(item_.wood, joint()))
+      return;
+    const Moisture& moisture = season->moisture;
+    for (const double percent : other_moistures(moisture)) {
+      const Assembly moved_wood = at_moisture(item_.wood, *season, percent);
+      std::vector<DrawnWood> woods;
+      for (const std::size_t piece : its_.view.pieces)
+        woods.push_back(drawn_of(moved_wood, piece));
+      const CutAway& cut = its_.cuts.front().cut;
+      NotedView view(section_of(woods, cut), moved_wood, sight_of(cut.plane), scale, lengths_);
+      for (const PlacedChain& chain : joint_chains(view, number(), cut))
+        if (chain.axis == joint().heading.axis) view.chain(chain.side, chain.axis, chain.places);
+      const std::string_view how = percent < moisture.build ? "driest, " : "wettest, ";
+      pictures.push_back(titled(
+          view.picture(), {its_.cuts.front().letter, std::string(how) + percent_words(percent), {}},
+          room_.width()));
+    }
+  }
+
+  /// No larger than that on the paper.
+  Picture apart(double size) const {
+    const TakenApart& apart = its_.view.apart;
+    std::vector<DrawnWood> woods;
+    for (const MovedPiece& piece : apart.pieces)
+      if (auto part = within(woods_[piece.piece], apart.region)) {
+        move_by(*part, piece.by);
+        woods.push_back(std::move(*part));
+      }
+    const LineView lines = view_of(woods, slanted_sight(apart.nearest), HiddenLines::left_out);
+    const PaperScale scale = scale_within({lines}, size, size);
+    return titled(picture_of(lines, item_.wood, scale),
+                  {"", "taken apart, " + scale_text(scale), {}}, room_.width());
+  }
+
+  const ItemReport& item_;
+  const std::vector<DrawnWood>& woods_;
+  const LetteredJoint& its_;
+  const LengthPrinter& lengths_;
+  Extent room_;
+};
+
+}  // namespace
+
+std::vector<SheetBlock> joint_details(const ItemReport& item, const std::vector<DrawnWood>& woods,
+                                      const std::vector<LetteredJoint>& joints,
+                                      const LengthPrinter& lengths, const Extent& room) {
+  std::vector<SheetBlock> blocks;
+  for (const LetteredJoint& its : joints)
+    blocks.push_back(JointDetail(item, woods, its, lengths, room).block());
+  return blocks;
+}
+
+}  // namespace haunch
