@@ -62,7 +62,7 @@ class SetupCounting {
     std::set<PieceOf> met;
     for (const SetupPiece& piece : setup.pieces) {
       ItemCount& count = counts_[piece.of.item];
-      if (setup.step == Step::cut || setup.step == Step::fitting) add_runs(piece, count);
+      if (setup.step == Step::cut || setup.step == Step::fitting) add_runs(setup, piece, count);
       if (!met.insert(piece.of).second) continue;  // from another side of it
       const auto strips = static_cast<std::int64_t>(piece.strips);
       count.pieces += strips;
@@ -77,10 +77,11 @@ class SetupCounting {
     return items_[piece.of.item].item->wood->pieces[piece.of.piece];
   }
 
-  void add_runs(const SetupPiece& piece, ItemCount& count) {
+  void add_runs(const Setup& setup, const SetupPiece& piece, ItemCount& count) {
+    const bool is_all_round = setup.process == Process::raise;
     const Piece& wood = wood_of(piece);
     for (const Run& run : piece.runs) {
-      count.metres += run.extent() * (piece.both_faces ? 2 : 1);
+      if (!is_all_round) count.metres += run.extent() * (piece.both_faces ? 2 : 1);
       if (run.joint) {
         joints_[piece.of.item].insert(*run.joint);
         continue;
@@ -112,6 +113,9 @@ class SetupCounting {
       case Process::cut_sheet:
         count.metres += (length + width) * 2;
         add_area(count, length, width, 1);
+        break;
+      case Process::raise:
+        count.metres += (length + width) * (piece.both_faces ? 4 : 2);
         break;
       case Process::glue:
         add_glue(setup, piece, count);
@@ -197,7 +201,7 @@ std::vector<OperationCount> by_number(const std::vector<HourItem>& items) {
   for (std::size_t item = 0; item < items.size(); ++item)
     if (items[item].hung)
       for (const HungGroup& group : hung_in(*items[item].item->wood))
-        counting.add("hang-" + std::string(word_of(group.kind)),
+        counting.add("hang-" + std::string(word_of(group.kind)) + (group.in_wall ? "-on-site" : ""),
                      group.in_wall ? WorkGroup::site : WorkGroup::bench, item, group.number);
   return counting.take();
 }

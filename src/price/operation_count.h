@@ -2,8 +2,8 @@
 //
 //   pieces          that are run at a set-up; before glue-up each strip of a panel by itself
 //   metres          of cut: along a board that is ripped, planed or thicknessed, across one that is
-//                   crosscut, round a sheet, along the runs of a groove or a mortise, along a glue
-//                   line. Passes over the same cut are not counted apart.
+//                   crosscut, round a sheet or a raised panel, along the runs of a groove or a
+//                   mortise, along a glue line. Passes over the same cut are not counted apart.
 //   joints          that the cut is for; of boards their glue lines; of a glue-up the joints in it,
 //                   without panels and glass, which are put in dry
 //   square metres   that are planed, or glued, or of sanding and finishing seen

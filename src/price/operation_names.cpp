@@ -12,7 +12,8 @@ constexpr std::string_view kFit = "fit";
 std::vector<std::string> all_names() {
   std::vector<std::string> names{"sand", std::string(kFit)};
   for (const GroupKind hung : {GroupKind::leaf, GroupKind::drawer, GroupKind::front})
-    names.push_back("hang-" + std::string(word_of(hung)));
+    for (const std::string_view where : {"", "-on-site"})
+      names.push_back("hang-" + std::string(word_of(hung)) + std::string(where));
   Setup setup;
   for (std::size_t step = 0; step < std::size(kWords<Step>); ++step) {
     setup.step = static_cast<Step>(step);

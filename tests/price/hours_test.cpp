@@ -150,7 +150,7 @@ TEST_CASE("What is hung is fitted and hung, on site where its frame stands alrea
   REQUIRE(hours.lacking.empty());
   CHECK(in_short(line_of(hours, "fit-hinges-with-flaps-100-mm")) == "1 x 0 + 3 piece x 9 = 27");
   CHECK(in_short(line_of(hours, "fit-lock")) == "1 x 0 + 1 piece x 25 = 25");
-  CHECK(line_of(hours, "hang-leaf").group == WorkGroup::site);
+  CHECK(line_of(hours, "hang-leaf-on-site").group == WorkGroup::site);
 
   std::vector<HourItem> items = order.items;
   items.front().hung = false;
