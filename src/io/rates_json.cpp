@@ -1,15 +1,12 @@
 #include <array>
 #include <charconv>
 
-#include "json_keys.h"
+#include "input_keys.h"
 #include "rates_file.h"
 #include "schema.h"
 
 namespace haunch {
 namespace {
-
-/// What may be said in a rates file but is not kept.
-constexpr auto unkept = [](auto&) { return std::optional<std::string>(); };
 
 /// A figure with as many places as it takes to be read back as the same.
 Written figure(double value) {
@@ -249,19 +246,6 @@ std::string rates_text(const Rates& rates) {
   write_json(json, rates);
   return out + "\n";
 }
-
-namespace {
-
-template <class T>
-std::vector<std::string_view> keys_of() {
-  std::vector<std::string_view> names;
-  for (const JsonKey<T>& key : JsonObject<T>::keys)
-    for (const SchemaKey& each : key.schema_keys(key))
-      names.push_back(each.name);
-  return names;
-}
-
-}  // namespace
 
 const std::vector<std::string_view>& rates_keys(RatesObject object) {
   static const std::vector<std::string_view> names[] = {

@@ -1,6 +1,6 @@
 #include <variant>
 
-#include "json_keys.h"
+#include "input_keys.h"
 #include "schema.h"
 #include "stock_file.h"
 
@@ -15,9 +15,6 @@ template <class Value>
 std::optional<Value> may_say(Value value) {
   return value;
 }
-
-/// What may be said in a stock file but is not kept.
-constexpr auto unkept = [](auto&) { return std::optional<std::string>(); };
 
 struct Trim {
   const Sawing& its;
@@ -199,24 +196,6 @@ std::string stock_text(const StockFile& file) {
   write_json(json, file);
   return out + "\n";
 }
-
-namespace {
-
-template <class T>
-std::vector<std::string_view> keys_of() {
-  std::vector<std::string_view> names;
-  for (const JsonKey<T>& key : JsonObject<T>::keys) {
-    if (!key.name.empty()) {
-      names.push_back(key.name);
-      continue;
-    }
-    for (const SchemaKey& each : key.schema_keys(key))  // that stand among its own
-      names.push_back(each.name);
-  }
-  return names;
-}
-
-}  // namespace
 
 const std::vector<std::string_view>& stock_file_keys() {
   static const std::vector<std::string_view> names = keys_of<StockFile>();
