@@ -37,7 +37,7 @@ class ChainDrawing {
  public:
   ChainDrawing(const DimensionChain& chain, const LengthPrinter& lengths, TightFigures tight)
       : chain_(chain),
-        lengths_(lengths.unit() == Unit::mm ? lengths.fine() : lengths.in_decimals()),
+        lengths_(lengths.unit() == Unit::mm ? lengths.fine() : lengths),
         figures_(chain_figures(chain.links, lengths)),
         tight_up_(tight == TightFigures::above ? kFirstRow + kRowUp : kBelowRow) {}
 

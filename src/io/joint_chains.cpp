@@ -11,16 +11,26 @@ std::size_t number_of(Axis axis) {
   return static_cast<std::size_t>(axis);
 }
 
-/// Panels and glass are worked round their edges for no single joint.
-bool is_worked_for(const Piece& piece, const Feature& feature, std::size_t joint) {
-  return piece.role == Role::panel ||
-         std::find(feature.joints.begin(), feature.joints.end(), joint) != feature.joints.end();
+bool holds(const std::vector<std::size_t>& numbers, std::size_t number) {
+  return std::find(numbers.begin(), numbers.end(), number) != numbers.end();
+}
+
+/// It, and those of what holds it together.
+std::vector<std::size_t> joints_within(const Assembly& wood, const JointView& view) {
+  std::vector<std::size_t> joints;
+  for (std::size_t i = 0; i < wood.joints.size(); ++i)
+    if (holds(view.pieces, wood.joints[i].receives) && holds(view.pieces, wood.joints[i].enters))
+      joints.push_back(i);
+  return joints;
 }
 
 class JointChains {
  public:
-  JointChains(const NotedView& view, std::size_t joint, const CutAway& cut)
-      : view_(view), number_(joint), joint_(view.wood().joints[joint]), cut_(cut) {}
+  JointChains(const NotedView& view, const JointView& joint, const CutAway& cut)
+      : view_(view),
+        joints_(joints_within(view.wood(), joint)),
+        joint_(view.wood().joints[joint.joints.front()]),
+        cut_(cut) {}
 
   std::vector<PlacedChain> all() const {
     const Axis across = cut_.plane.across, heading = joint_.heading.axis;
@@ -86,11 +96,18 @@ class JointChains {
         places.push_back(at);
   }
 
+  /// Panels are worked round their edges for no single joint.
+  bool is_worked_for_it(const Piece& piece, const Feature& feature) const {
+    return piece.role == Role::panel ||
+           std::any_of(feature.joints.begin(), feature.joints.end(),
+                       [&](std::size_t joint) { return holds(joints_, joint); });
+  }
+
   std::vector<Box> worked_boxes(std::size_t piece) const {
     std::vector<Box> boxes;
     const Piece& its = view_.wood().pieces[piece];
     for (const Feature& feature : its.features) {
-      if (!is_worked_for(its, feature, number_)) continue;
+      if (!is_worked_for_it(its, feature)) continue;
       for (const Box& box : feature.cuts)
         boxes.push_back(placed(box, its.place));
       for (const Prism& prism : feature.prisms)
@@ -127,14 +144,14 @@ class JointChains {
   }
 
   const NotedView& view_;
-  std::size_t number_;
+  std::vector<std::size_t> joints_;
   const Joint& joint_;
   const CutAway& cut_;
 };
 
 }  // namespace
 
-std::vector<PlacedChain> joint_chains(const NotedView& view, std::size_t joint,
+std::vector<PlacedChain> joint_chains(const NotedView& view, const JointView& joint,
                                       const CutAway& cut) {
   return JointChains(view, joint, cut).all();
 }

@@ -4,12 +4,13 @@
 
 #include <vector>
 
+#include "joint_views.h"
 #include "member_chains.h"
-#include "section.h"
 
 namespace haunch {
 
-/// `joint` by its number; the sides are those where its pieces stand on the view.
-std::vector<PlacedChain> joint_chains(const NotedView& view, std::size_t joint, const CutAway& cut);
+/// The sides are those where its pieces stand on the view.
+std::vector<PlacedChain> joint_chains(const NotedView& view, const JointView& joint,
+                                      const CutAway& cut);
 
 }  // namespace haunch

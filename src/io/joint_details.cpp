@@ -16,9 +16,10 @@ constexpr double kApart = 5;  // of two pictures in a block
 constexpr int kScales[] = {1, 2, 5, 10, 20, 50};
 
 /// Whether it tells more when it is drawn taken apart.
-bool is_taken_apart(JointKind kind) {
+bool is_taken_apart(const JointView& view, JointKind kind) {
   switch (kind) {
     case JointKind::butt:
+      return view.pieces.size() > 2;
     case JointKind::pin:
     case JointKind::wedge:
     case JointKind::panel_in_groove:
@@ -86,8 +87,11 @@ class JointDetail {
   /// At the largest scale at which it has room.
   SheetBlock block() const {
     std::vector<LineView> views;
+    std::vector<DrawnWood> woods;
+    for (const std::size_t piece : its_.view.in_sections)
+      woods.push_back(woods_[piece]);
     for (const LetteredCut& cut : its_.cuts)
-      views.push_back(section_of(woods_, cut.cut));
+      views.push_back(section_of(woods, cut.cut));
     const PaperScale largest = scale_within(views, 100, 135);
     SheetBlock block;
     for (const int one_to : kScales)
@@ -107,22 +111,21 @@ class JointDetail {
     for (std::size_t i = 0; i < views.size(); ++i)
       pictures.push_back(section(its_.cuts[i], views[i], scale));
     add_seasons(pictures, scale);
-    if (is_taken_apart(joint().kind)) pictures.push_back(apart(apart_size));
+    if (is_taken_apart(its_.view, joint().kind)) pictures.push_back(apart(apart_size));
     return {titled(side_by_side(pictures, room_.width()),
-                   {"", joint_title(item_.wood, joint()),
-                    joint_words(item_.wood, its_.view.joints, lengths_), true},
+                   {"", joint_title(item_.wood, its_.view),
+                    joint_words(item_.wood, its_.view, lengths_), true},
                    room_.width()),
             scale};
   }
 
-  std::size_t number() const { return its_.view.joints.front(); }
-  const Joint& joint() const { return item_.wood.joints[number()]; }
+  const Joint& joint() const { return item_.wood.joints[its_.view.joints.front()]; }
 
   Picture section(const LetteredCut& cut, const LineView& lines, PaperScale scale) const {
     NotedView view(lines, item_.wood, sight_of(cut.cut.plane), scale, lengths_);
     mark_pieces(view, cut.cut, lines);
     view.keep_clear();
-    for (const PlacedChain& chain : joint_chains(view, number(), cut.cut))
+    for (const PlacedChain& chain : joint_chains(view, its_.view, cut.cut))
       view.chain(chain.side, chain.axis, chain.places);
     return titled(view.picture(), {cut.letter, scale_text(scale), {}}, room_.width());
   }
@@ -141,7 +144,7 @@ class JointDetail {
         woods.push_back(drawn_of(moved_wood, piece));
       const CutAway& cut = its_.cuts.front().cut;
       NotedView view(section_of(woods, cut), moved_wood, sight_of(cut.plane), scale, lengths_);
-      for (const PlacedChain& chain : joint_chains(view, number(), cut))
+      for (const PlacedChain& chain : joint_chains(view, its_.view, cut))
         if (chain.axis == joint().heading.axis) view.chain(chain.side, chain.axis, chain.places);
       const std::string_view how = percent < moisture.build ? "driest, " : "wettest, ";
       pictures.push_back(titled(

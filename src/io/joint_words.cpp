@@ -25,12 +25,21 @@ class Listed {
   bool is_first_ = true;
 };
 
-std::string tenon_words(const TenonSizes& tenon, const LengthPrinter& fine) {
+bool is_round(const TenonSizes& tenon) {
+  return tenon.edge_radius * 2 == tenon.thickness && tenon.thickness == tenon.width;
+}
+
+/// `what` it is called: "tenon", "dowel".
+std::string tenon_words(const std::string& what, const TenonSizes& tenon,
+                        const LengthPrinter& fine) {
   const std::size_t count = tenon.each.size();
-  Listed words(count > 1 ? std::to_string(count) + " tenons, each" : "tenon");
-  words.add(fine.one(tenon.thickness) + " thick").add(fine.one(tenon.width) + " wide");
+  Listed words(count > 1 ? std::to_string(count) + " " + what + "s, each" : what);
+  if (is_round(tenon))
+    words.add(fine.one(tenon.thickness) + " round");
+  else
+    words.add(fine.one(tenon.thickness) + " thick").add(fine.one(tenon.width) + " wide");
   words.add(fine.one(tenon.depth) + " deep");
-  words.add(fine.one(tenon.from_face) + " from the face side");
+  if (tenon.from_face != Length()) words.add(fine.one(tenon.from_face) + " from the face side");
   return words.text();
 }
 
@@ -43,8 +52,14 @@ std::string haunch_words(const TenonSizes& tenon, const LengthPrinter& fine) {
 
 std::string mortise_words(const MortiseSizes& mortise, const LengthPrinter& fine) {
   const std::size_t count = mortise.each.size();
-  Listed words(count > 1 ? std::to_string(count) + " mortises, each" : "mortise");
-  words.add(fine.one(mortise.width) + " wide").add(fine.one(mortise.each.front().length) + " long");
+  const Length length = mortise.each.front().length;
+  const bool is_hole = mortise.end_radius * 2 == length && mortise.width == length;
+  const std::string what = is_hole ? "hole" : "mortise";
+  Listed words(count > 1 ? std::to_string(count) + " " + what + "s, each" : what);
+  if (is_hole)
+    words.add(fine.one(mortise.width) + " round");
+  else
+    words.add(fine.one(mortise.width) + " wide").add(fine.one(length) + " long");
   if (mortise.through)
     words.add("right through");
   else
@@ -74,27 +89,62 @@ std::string alike_words(const std::vector<std::size_t>& alike) {
   return words;
 }
 
-}  // namespace
-
-std::string joint_title(const Assembly& wood, const Joint& joint) {
-  const Piece &enters = wood.pieces[joint.enters], &receives = wood.pieces[joint.receives];
-  std::string kind(word_of(joint.kind));
-  std::replace(kind.begin(), kind.end(), '-', ' ');
-  return enters.name + " " + enters.mark + " to " + receives.name + " " + receives.mark + ": " +
-         kind;
+std::string kind_words(JointKind kind) {
+  std::string words(word_of(kind));
+  std::replace(words.begin(), words.end(), '-', ' ');
+  return words;
 }
 
-std::vector<std::string> joint_words(const Assembly& wood, const std::vector<std::size_t>& alike,
-                                     const LengthPrinter& lengths) {
-  const Joint& joint = wood.joints[alike.front()];
-  const LengthPrinter fine = lengths.fine();
-  std::vector<std::string> words{alike_words(alike)};
-  if (joint.tenon) words.push_back(tenon_words(*joint.tenon, fine));
+std::string named(const Piece& piece) {
+  return piece.name + " " + piece.mark;
+}
+
+void add_sizes(std::vector<std::string>& words, const std::string& tenon, const Joint& joint,
+               const LengthPrinter& fine) {
+  if (joint.tenon) words.push_back(tenon_words(tenon, *joint.tenon, fine));
   if (joint.tenon && !joint.tenon->haunches.empty())
     words.push_back(haunch_words(*joint.tenon, fine));
   if (joint.mortise) words.push_back(mortise_words(*joint.mortise, fine));
   const std::string free = free_words(joint.design, fine);
   if (!free.empty()) words.push_back(free);
+}
+
+/// The joint by which the first of what holds a joint together stands in what receives; null where
+/// nothing does.
+const Joint* fastening_of(const Assembly& wood, const JointView& view) {
+  if (view.pieces.size() < 3) return nullptr;
+  const auto found = std::find_if(wood.joints.begin(), wood.joints.end(), [&](const Joint& joint) {
+    return joint.enters == view.pieces[2] && joint.receives == view.pieces[0];
+  });
+  return found == wood.joints.end() ? nullptr : &*found;
+}
+
+std::string fasteners(const Assembly& wood, const JointView& view) {
+  std::string marks;
+  for (std::size_t i = 2; i < view.pieces.size(); ++i)
+    marks += (marks.empty() ? "" : " ") + wood.pieces[view.pieces[i]].mark;
+  return marks;
+}
+
+}  // namespace
+
+std::string joint_title(const Assembly& wood, const JointView& view) {
+  const Joint& joint = wood.joints[view.joints.front()];
+  std::string title = named(wood.pieces[joint.enters]) + " to " +
+                      named(wood.pieces[joint.receives]) + ": " + kind_words(joint.kind);
+  if (const Joint* held = fastening_of(wood, view))
+    title += ", " + kind_words(held->kind) + (view.pieces.size() > 3 ? "s " : " ") +
+             fasteners(wood, view);
+  return title;
+}
+
+std::vector<std::string> joint_words(const Assembly& wood, const JointView& view,
+                                     const LengthPrinter& lengths) {
+  const LengthPrinter fine = lengths.fine();
+  std::vector<std::string> words{alike_words(view.joints)};
+  add_sizes(words, "tenon", wood.joints[view.joints.front()], fine);
+  if (const Joint* held = fastening_of(wood, view))
+    add_sizes(words, kind_words(held->kind), *held, fine);
   return words;
 }
 

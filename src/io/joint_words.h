@@ -4,16 +4,17 @@
 #include <string>
 #include <vector>
 
-#include "report.h"
+#include "joint_views.h"
 #include "text_table.h"
 
 namespace haunch {
 
-/// "top rail C in left stile A: mortise and tenon"
-std::string joint_title(const Assembly& wood, const Joint& joint);
+/// "top rail C to left stile A: mortise and tenon"
+std::string joint_title(const Assembly& wood, const JointView& view);
 
-/// Its sizes, and what is left free in it; a line each. `alike` are numbers of joints.
-std::vector<std::string> joint_words(const Assembly& wood, const std::vector<std::size_t>& alike,
+/// Which are alike, its sizes and those of what holds it together, what is left free in it; a line
+/// each.
+std::vector<std::string> joint_words(const Assembly& wood, const JointView& view,
                                      const LengthPrinter& lengths);
 
 }  // namespace haunch
