@@ -1,7 +1,6 @@
 #include "joint_views.h"
 
 #include <algorithm>
-#include <compare>
 #include <optional>
 #include <utility>
 
@@ -37,7 +36,7 @@ struct JointSizes {
   JointKind kind;
   std::vector<Length> sizes;
 
-  friend auto operator<=>(const JointSizes&, const JointSizes&) = default;
+  friend bool operator==(const JointSizes&, const JointSizes&) = default;
 };
 
 /// How one joint is shown. Its boxes are of the junction's axes.
