@@ -37,6 +37,8 @@ class Swell {
 
   /// Moves a piece that lies as it was built.
   void move(Piece& piece, std::size_t number);
+  /// Where a box of a piece's own axes comes to lie in the assembly.
+  Box place(const BoxOfPiece& its);
 
  private:
   const Piece& built(std::size_t piece) const { return built_.pieces[piece]; }
@@ -59,6 +61,7 @@ class Swell {
   Length home_of(const Joint& joint) const;
   std::optional<Motion> planted_motion(std::size_t piece, std::size_t axis);
   Box scaled(const Box& box, std::size_t piece) const;
+  Place place_of(std::size_t piece);
 
   const Assembly& built_;
   const std::vector<Swelling>& swellings_;
@@ -265,12 +268,22 @@ Box Swell::scaled(const Box& box, std::size_t piece) const {
   return result;
 }
 
+Place Swell::place_of(std::size_t piece) {
+  Place place = built(piece).place;
+  for (std::size_t axis = 0; axis < 3; ++axis)
+    place.origin[axis] = motion(piece, axis).at(place.origin[axis]);
+  return place;
+}
+
+Box Swell::place(const BoxOfPiece& its) {
+  return placed(scaled(its.box, its.piece), place_of(its.piece));
+}
+
 void Swell::move(Piece& piece, std::size_t number) {
   const auto scale = [&](Length length, std::size_t own) {
     return swollen(length, factor(number, own));
   };
-  for (std::size_t axis = 0; axis < 3; ++axis)
-    piece.place.origin[axis] = motion(number, axis).at(piece.place.origin[axis]);
+  piece.place = place_of(number);
   for (std::size_t own = 0; own < 3; ++own)
     piece.blank[own] = scale(piece.blank[own], own);
   for (Feature& feature : piece.features) {
@@ -298,6 +311,16 @@ Assembly swollen(const Assembly& built, const std::vector<Swelling>& swellings) 
   for (std::size_t number = 0; number < built.pieces.size(); ++number)
     work.move(result.pieces[number], number);
   return result;
+}
+
+std::vector<Box> placed_swollen(const Assembly& built, const std::vector<Swelling>& swellings,
+                                const std::vector<BoxOfPiece>& boxes) {
+  Swell work(built, swellings);
+  std::vector<Box> places;
+  places.reserve(boxes.size());
+  for (const BoxOfPiece& its : boxes)
+    places.push_back(work.place(its));
+  return places;
 }
 
 }  // namespace haunch

@@ -34,4 +34,14 @@ Length swollen(Length size, double factor);
 /// room along the muntins and panels between them. Sizes come out within one step.
 Assembly swollen(const Assembly& built, const std::vector<Swelling>& swellings);
 
+/// A box in the own axes of a piece.
+struct BoxOfPiece {
+  std::size_t piece = 0;
+  Box box;
+};
+
+/// Where each of some boxes lies in that assembly. What is not asked for is not moved.
+std::vector<Box> placed_swollen(const Assembly& built, const std::vector<Swelling>& swellings,
+                                const std::vector<BoxOfPiece>& boxes);
+
 }  // namespace haunch

@@ -48,12 +48,25 @@ Swelling swelling_at(const Piece& piece, const Season& season, double percent) {
                                 : of_wood(season.wood_of(piece));
 }
 
-Assembly at_moisture(const Assembly& built, const Season& season, double percent) {
+namespace {
+
+std::vector<Swelling> swellings_at(const Assembly& built, const Season& season, double percent) {
   std::vector<Swelling> swellings;
   swellings.reserve(built.pieces.size());
   for (const Piece& piece : built.pieces)
     swellings.push_back(swelling_at(piece, season, percent));
-  return swollen(built, swellings);
+  return swellings;
+}
+
+}  // namespace
+
+Assembly at_moisture(const Assembly& built, const Season& season, double percent) {
+  return swollen(built, swellings_at(built, season, percent));
+}
+
+std::vector<Box> placed_at_moisture(const Assembly& built, const Season& season, double percent,
+                                    const std::vector<BoxOfPiece>& boxes) {
+  return placed_swollen(built, swellings_at(built, season, percent), boxes);
 }
 
 std::vector<double> other_moistures(const Moisture& moisture) {

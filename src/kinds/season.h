@@ -10,6 +10,7 @@
 
 #include "haunch/wood.h"
 #include "species.h"
+#include "swelling.h"
 
 namespace haunch {
 
@@ -55,6 +56,10 @@ struct Season {
 /// The assembly as it is when all its wood has come to `percent`, after it was built at
 /// season.moisture.build.
 Assembly at_moisture(const Assembly& built, const Season& season, double percent);
+
+/// Of some boxes in the axes of their pieces, where each then lies in the assembly.
+std::vector<Box> placed_at_moisture(const Assembly& built, const Season& season, double percent,
+                                    const std::vector<BoxOfPiece>& boxes);
 
 /// The moistures at which the wood is not as built: low and high, less what equals build.
 std::vector<double> other_moistures(const Moisture& moisture);

@@ -14,24 +14,18 @@ struct LeastEdge {
   double at_room = 0, at_bite = 0;
 };
 
-/// The far corner of what was cut for a joint, along its heading.
-Length groove_bottom(const Assembly& wood, std::size_t number) {
-  const Joint& joint = wood.joints[number];
-  const Piece& receives = wood.pieces[joint.receives];
-  const auto axis = static_cast<std::size_t>(joint.heading.axis);
-  const Box cut = placed(*cut_for(wood, number), receives.place);
-  return joint.heading.upwards ? cut.high[axis] : cut.low[axis];
-}
+/// A panel's edge in its groove, as it lies when the wood has moved.
+struct MovedEdge {
+  std::size_t joint;
+  Box panel, receives, groove;
+};
 
-void take_edge(LeastEdge& least, const Assembly& wood, std::size_t number, double percent) {
-  const Joint& joint = wood.joints[number];
-  if (joint.arched) return;  // set out with the larger of the gaps of the other edges
+void take_edge(LeastEdge& least, const Joint& joint, const MovedEdge& its, double percent) {
   const auto axis = static_cast<std::size_t>(joint.heading.axis);
   const bool up = joint.heading.upwards;
-  const Box panel = placed_blank(wood.pieces[joint.enters]);
-  const Length edge = up ? panel.high[axis] : panel.low[axis];
-  const Length sight = sight_edge(wood, joint);
-  const Length bottom = groove_bottom(wood, number);
+  const Length edge = up ? its.panel.high[axis] : its.panel.low[axis];
+  const Length sight = up ? its.receives.low[axis] : its.receives.high[axis];
+  const Length bottom = up ? its.groove.high[axis] : its.groove.low[axis];
   const Length room = up ? bottom - edge : edge - bottom;
   const Length bite = up ? edge - sight : sight - edge;
   if (!least.room || bite < least.bite) {
@@ -53,30 +47,52 @@ bool stands_within(const Piece& panel, const Within& within) {
   return blank.low[1] < within->high && within->low < blank.high[1];
 }
 
-/// A leaf as built, and as it is at the other moistures of its seasons.
+/// The panels' edges of a leaf at the other moistures of its seasons.
 struct LeafInSeasons {
   struct At {
     double percent = 0;
-    Assembly wood;
+    std::vector<MovedEdge> edges;
   };
   const Assembly& built;
   std::vector<At> others;
 };
 
+/// What is set out with the larger of the gaps of the other edges, below an arch, is none of them.
+std::vector<std::size_t> edges_in_grooves(const Assembly& built) {
+  std::vector<std::size_t> joints;
+  for (std::size_t number = 0; number < built.joints.size(); ++number)
+    if (built.joints[number].design.bite && !built.joints[number].arched) joints.push_back(number);
+  return joints;
+}
+
 LeafInSeasons in_seasons(const Assembly& built, const Season& season) {
   LeafInSeasons leaf{built, {}};
-  for (const double percent : other_moistures(season.moisture))
-    leaf.others.push_back({percent, at_moisture(leaf.built, season, percent)});
+  const std::vector<std::size_t> joints = edges_in_grooves(built);
+  std::vector<BoxOfPiece> boxes;
+  for (const std::size_t number : joints) {
+    const Joint& joint = built.joints[number];
+    for (const std::size_t piece : {joint.enters, joint.receives})
+      boxes.push_back({piece, {{}, built.pieces[piece].blank}});
+    boxes.push_back({joint.receives, *cut_for(built, number)});
+  }
+  for (const double percent : other_moistures(season.moisture)) {
+    const std::vector<Box> moved = placed_at_moisture(built, season, percent, boxes);
+    LeafInSeasons::At& at = leaf.others.emplace_back(LeafInSeasons::At{percent, {}});
+    for (std::size_t i = 0; i < joints.size(); ++i)
+      at.edges.push_back({joints[i], moved[3 * i], moved[3 * i + 1], moved[3 * i + 2]});
+  }
   return leaf;
 }
 
 LeastEdge least_edges(const LeafInSeasons& leaf, bool across, const Within& within) {
   LeastEdge least;
-  for (const auto& [percent, wood] : leaf.others)
-    for (std::size_t number = 0; number < wood.joints.size(); ++number)
-      if (wood.joints[number].design.bite && is_at_long_edge(wood, wood.joints[number]) == across &&
-          stands_within(leaf.built.pieces[wood.joints[number].enters], within))
-        take_edge(least, wood, number, percent);
+  for (const auto& [percent, edges] : leaf.others)
+    for (const MovedEdge& edge : edges) {
+      const Joint& joint = leaf.built.joints[edge.joint];
+      if (is_at_long_edge(leaf.built, joint) == across &&
+          stands_within(leaf.built.pieces[joint.enters], within))
+        take_edge(least, joint, edge, percent);
+    }
   return least;
 }
 
