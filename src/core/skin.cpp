@@ -5,6 +5,7 @@
 #include <cmath>
 #include <cstdint>
 #include <map>
+#include <tuple>
 #include <utility>
 
 #include "spots.h"
@@ -177,6 +178,12 @@ struct Room {
       high[axis] = std::max(a[axis], b[axis]) + kOneCorner;
     }
   }
+  void take_in(const Spot& spot) {
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      low[axis] = std::min(low[axis], spot[axis] - kOneCorner);
+      high[axis] = std::max(high[axis], spot[axis] + kOneCorner);
+    }
+  }
   bool meets(const Room& other) const {
     for (std::size_t axis = 0; axis < 3; ++axis)
       if (high[axis] < other.low[axis] || other.high[axis] < low[axis]) return false;
@@ -198,20 +205,57 @@ std::vector<Stretch> edges_in(const std::vector<const Side*>& sides, int sign) {
   return edges;
 }
 
+/// An edge with its room and its number.
+struct PlacedEdge {
+  Stretch edge;
+  Room room;
+  std::size_t number;
+};
+
+/// In the order of their low ends along an axis.
+std::vector<PlacedEdge> placed_edges(const std::vector<Stretch>& edges,
+                                     const std::vector<Spot>& spots, std::size_t axis) {
+  std::vector<PlacedEdge> placed;
+  for (const Stretch& edge : edges)
+    placed.push_back({edge, Room(spots[edge.first], spots[edge.second]), placed.size()});
+  std::sort(placed.begin(), placed.end(), [&](const PlacedEdge& a, const PlacedEdge& b) {
+    return a.room.low[axis] < b.room.low[axis];
+  });
+  return placed;
+}
+
+/// Calls `look` with each two whose rooms meet: swept along an axis.
+template <typename Look>
+void sweep_edges(const std::vector<PlacedEdge>& one, const std::vector<PlacedEdge>& other,
+                 std::size_t axis, const Look& look) {
+  std::vector<const PlacedEdge*> beside;
+  auto next = other.begin();
+  for (const PlacedEdge& edge : one) {
+    for (; next != other.end() && next->room.low[axis] <= edge.room.high[axis]; ++next)
+      beside.push_back(&*next);
+    std::erase_if(beside,
+                  [&](const PlacedEdge* it) { return it->room.high[axis] < edge.room.low[axis]; });
+    for (const PlacedEdge* it : beside)
+      if (edge.room.meets(it->room)) look(edge, *it);
+  }
+}
+
 /// Sides that look the same way never overlap; those that lie back to back do, and where their
 /// edges cross there is a corner of the skin.
 void add_crossings(const std::vector<const Side*>& sides, const Spot& normal, Corners& corners) {
-  const std::vector<Stretch> one = edges_in(sides, 1);
-  const std::vector<Stretch> other = edges_in(sides, -1);
-  for (const auto& [a, b] : one) {
-    const Room room(corners.spots()[a], corners.spots()[b]);
-    for (const auto& [c, d] : other) {
-      const std::vector<Spot>& spots = corners.spots();
-      if (!room.meets(Room(spots[c], spots[d]))) continue;
-      if (const auto spot = crossing(spots[a], spots[b], spots[c], spots[d], normal))
-        corners.number_of(*spot);
-    }
-  }
+  const std::size_t axis = std::abs(normal[0]) > 0.5 ? 1 : 0;
+  const std::vector<Spot>& spots = corners.spots();
+  std::vector<std::tuple<std::size_t, std::size_t, Spot>> found;
+  sweep_edges(
+      placed_edges(edges_in(sides, 1), spots, axis), placed_edges(edges_in(sides, -1), spots, axis),
+      axis, [&](const PlacedEdge& one, const PlacedEdge& other) {
+        if (const auto spot = crossing(spots[one.edge.first], spots[one.edge.second],
+                                       spots[other.edge.first], spots[other.edge.second], normal))
+          found.emplace_back(one.number, other.number, *spot);
+      });
+  std::sort(found.begin(), found.end());
+  for (const auto& [one, other, spot] : found)
+    corners.number_of(spot);
 }
 
 /// Finds the corners that lie on a stretch.
@@ -288,7 +332,10 @@ struct Count {
 class PlaneSum {
  public:
   PlaneSum(std::size_t plane, const std::vector<const Side*>& sides, const std::vector<Spot>& spots)
-      : plane_(plane), sides_(sides), spots_(spots) {}
+      : plane_(plane), sides_(sides), spots_(spots) {
+    for (const Side* side : sides)
+      rooms_.push_back(room_of(*side));
+  }
 
   void count(Splitter& splitter) {
     for (const Side* side : sides_)
@@ -332,9 +379,17 @@ class PlaneSum {
     for (std::size_t axis = 0; axis < 3; ++axis)
       middle[axis] = (spots_[stretch.first][axis] + spots_[stretch.second][axis]) / 2;
     int sum = 0;
-    for (const Side* side : sides_)
-      if (holds(*side, middle)) sum += side->sign;
+    const Room there(middle, middle);
+    for (std::size_t i = 0; i < sides_.size(); ++i)
+      if (rooms_[i].meets(there) && holds(*sides_[i], middle)) sum += sides_[i]->sign;
     return sum;
+  }
+
+  Room room_of(const Side& side) const {
+    Room room(spots_[side.corners[0]], spots_[side.corners[1]]);
+    for (const std::size_t corner : side.corners)
+      room.take_in(spots_[corner]);
+    return room;
   }
 
   bool holds(const Side& side, const Spot& spot) const {
@@ -350,6 +405,7 @@ class PlaneSum {
   std::size_t plane_;
   const std::vector<const Side*>& sides_;
   const std::vector<Spot>& spots_;
+  std::vector<Room> rooms_;  // of the sides
   std::map<Stretch, Count> counts_;
 };
 
