@@ -195,25 +195,52 @@ void tell_hinges(NotedView& view) {
   }
 }
 
-/// Of hidden lines those of what stands in another piece, as tenons do; panels aside. All of them
-/// would be too many.
+/// The stretch of a line that lies within a rectangle; nothing where that is a mere point.
+std::optional<ViewLine> stretch_in(const Extent& room, ViewLine line) {
+  double from = 0, to = 1;
+  const auto keep = [&](double at, double by, double low, double high) {
+    if (by == 0) {
+      if (at <= low || at >= high) to = 0;
+      return;
+    }
+    const double enters = ((by > 0 ? low : high) - at) / by,
+                 leaves = ((by > 0 ? high : low) - at) / by;
+    from = std::max(from, enters);
+    to = std::min(to, leaves);
+  };
+  const double by_u = line.to.u - line.from.u, by_v = line.to.v - line.from.v;
+  keep(line.from.u, by_u, room.low.u, room.high.u);
+  keep(line.from.v, by_v, room.low.v, room.high.v);
+  if (from >= to) return {};
+  const ViewSpot start = line.from;
+  line.from = {start.u + from * by_u, start.v + from * by_v};
+  line.to = {start.u + to * by_u, start.v + to * by_v};
+  return line;
+}
+
+bool is_member(Role role) {
+  return role == Role::rail || role == Role::muntin || role == Role::mullion;
+}
+
+/// Of hidden lines the stretches within a piece that theirs is jointed into, as those of tenons;
+/// panels aside. All of them would be too many.
 LineView with_tenons(LineView view, const Assembly& wood, const Sight& sight) {
-  const auto holds = [&](std::size_t piece, const ViewSpot& spot) {
-    const Box box = placed_blank(wood.pieces[piece]);
-    const ViewSpot a = seen_at(sight, box.low), b = seen_at(sight, box.high);
-    return a.u < spot.u && spot.u < b.u && a.v < spot.v && spot.v < b.v;
+  std::vector<ViewLine> lines;
+  const auto take_tenons = [&](const ViewLine& line) {
+    if (!is_member(wood.pieces[line.piece].role)) return;
+    for (const Joint& joint : wood.joints) {
+      if (joint.enters != line.piece) continue;
+      const Box box = placed_blank(wood.pieces[joint.receives]);
+      const Extent room{seen_at(sight, box.low), seen_at(sight, box.high)};
+      if (const auto part = stretch_in(room, line)) lines.push_back(*part);
+    }
   };
-  const auto is_wanted = [&](const ViewLine& line) {
-    if (line.of != LineOf::hidden) return true;
-    const Role role = wood.pieces[line.piece].role;
-    if (role != Role::rail && role != Role::muntin && role != Role::mullion) return false;
-    const ViewSpot middle{(line.from.u + line.to.u) / 2, (line.from.v + line.to.v) / 2};
-    return std::any_of(wood.joints.begin(), wood.joints.end(), [&](const Joint& joint) {
-      return joint.enters == line.piece && holds(joint.receives, middle);
-    });
-  };
-  view.lines.erase(std::partition(view.lines.begin(), view.lines.end(), is_wanted),
-                   view.lines.end());
+  for (const ViewLine& line : view.lines)
+    if (line.of == LineOf::hidden)
+      take_tenons(line);
+    else
+      lines.push_back(line);
+  view.lines = std::move(lines);
   return view;
 }
 
