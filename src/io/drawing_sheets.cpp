@@ -153,11 +153,12 @@ class Drawing {
   /// At the largest scale at which each of them has room.
   std::vector<SheetBlock> whole() const {
     constexpr int kScales[] = {1, 2, 5, 10, 20, 50};
+    const WholeViews views(item_, woods_, cuts_, lengths_);
     std::vector<SheetBlock> blocks;
     for (const int one_to : kScales) {
       const PaperScale scale{one_to};
       blocks.clear();
-      for (const WholeView& view : whole_views(item_, woods_, cuts_, scale, lengths_))
+      for (const WholeView& view : views.at_scale(scale))
         blocks.push_back({titled_view(view, scale), scale});
       if (std::all_of(blocks.begin(), blocks.end(),
                       [&](const SheetBlock& block) { return has_room(block.picture); }))

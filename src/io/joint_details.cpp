@@ -87,17 +87,15 @@ class JointDetail {
   /// At the largest scale at which it has room.
   SheetBlock block() const {
     std::vector<LineView> views;
-    std::vector<DrawnWood> woods;
-    for (const std::size_t piece : its_.view.in_sections)
-      woods.push_back(woods_[piece]);
     for (const LetteredCut& cut : its_.cuts)
-      views.push_back(section_of(woods, cut.cut));
+      views.push_back(section_of(met_by(cut.cut), cut.cut));
     const PaperScale largest = scale_within(views, 100, 135);
+    const LineView parts = is_taken_apart(its_.view, joint().kind) ? apart() : LineView();
     SheetBlock block;
     for (const int one_to : kScales)
       for (const double apart : {70, 42}) {
         if (one_to < largest.one_to) continue;
-        block = at_scale(views, {one_to}, apart);
+        block = at_scale(views, parts, {one_to}, apart);
         const auto extent = extent_of(block.picture).value_or(Extent());
         if (extent.width() <= room_.width() && extent.height() <= room_.height()) return block;
       }
@@ -105,13 +103,26 @@ class JointDetail {
   }
 
  private:
-  SheetBlock at_scale(const std::vector<LineView>& views, PaperScale scale,
+  /// What is drawn in its region.
+  std::vector<DrawnWood> met_by(const CutAway& cut) const {
+    std::vector<DrawnWood> woods;
+    for (const std::size_t piece : its_.view.in_sections)
+      if (!cut.region || interiors_meet(*cut.region, placed_blank(item_.wood.pieces[piece])))
+        woods.push_back(woods_[piece]);
+    return woods;
+  }
+
+  SheetBlock at_scale(const std::vector<LineView>& views, const LineView& parts, PaperScale scale,
                       double apart_size) const {
     std::vector<Picture> pictures;
     for (std::size_t i = 0; i < views.size(); ++i)
       pictures.push_back(section(its_.cuts[i], views[i], scale));
     add_seasons(pictures, scale);
-    if (is_taken_apart(its_.view, joint().kind)) pictures.push_back(apart(apart_size));
+    if (!parts.lines.empty()) {
+      const PaperScale small = scale_within({parts}, apart_size, apart_size);
+      pictures.push_back(titled(picture_of(parts, item_.wood, small),
+                                {"", "taken apart, " + scale_text(small), {}}, room_.width()));
+    }
     return {titled(side_by_side(pictures, room_.width()),
                    {"", joint_title(item_.wood, its_.view),
                     joint_words(item_.wood, its_.view, lengths_), true},
@@ -153,8 +164,7 @@ class JointDetail {
     }
   }
 
-  /// No larger than that on the paper.
-  Picture apart(double size) const {
+  LineView apart() const {
     const TakenApart& apart = its_.view.apart;
     std::vector<DrawnWood> woods;
     for (const MovedPiece& piece : apart.pieces)
@@ -162,10 +172,7 @@ class JointDetail {
         move_by(*part, piece.by);
         woods.push_back(std::move(*part));
       }
-    const LineView lines = view_of(woods, slanted_sight(apart.nearest), HiddenLines::left_out);
-    const PaperScale scale = scale_within({lines}, size, size);
-    return titled(picture_of(lines, item_.wood, scale),
-                  {"", "taken apart, " + scale_text(scale), {}}, room_.width());
+    return view_of(woods, slanted_sight(apart.nearest), HiddenLines::left_out);
   }
 
   const ItemReport& item_;

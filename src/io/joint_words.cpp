@@ -1,8 +1,12 @@
 #include "joint_words.h"
 
 #include <algorithm>
+#include <iterator>
 #include <optional>
 #include <utility>
+
+#include "assembly_order.h"
+#include "report.h"
 
 namespace haunch {
 namespace {
@@ -109,21 +113,22 @@ void add_sizes(std::vector<std::string>& words, const std::string& tenon, const 
   if (!free.empty()) words.push_back(free);
 }
 
-/// The joint by which the first of what holds a joint together stands in what receives; null where
-/// nothing does.
-const Joint* fastening_of(const Assembly& wood, const JointView& view) {
-  if (view.pieces.size() < 3) return nullptr;
-  const auto found = std::find_if(wood.joints.begin(), wood.joints.end(), [&](const Joint& joint) {
-    return joint.enters == view.pieces[2] && joint.receives == view.pieces[0];
-  });
-  return found == wood.joints.end() ? nullptr : &*found;
+/// Pieces that hold a joint together.
+std::vector<std::size_t> fasteners_of(const Assembly& wood, const JointView& view) {
+  std::vector<std::size_t> pieces;
+  std::copy_if(view.pieces.begin(), view.pieces.end(), std::back_inserter(pieces),
+               [&](std::size_t piece) { return is_fastener(wood.pieces[piece].role); });
+  return pieces;
 }
 
-std::string fasteners(const Assembly& wood, const JointView& view) {
-  std::string marks;
-  for (std::size_t i = 2; i < view.pieces.size(); ++i)
-    marks += (marks.empty() ? "" : " ") + wood.pieces[view.pieces[i]].mark;
-  return marks;
+/// The joint by which the first of them stands in what receives; null where it does not.
+const Joint* fastening_of(const Assembly& wood, const JointView& view,
+                          const std::vector<std::size_t>& fasteners) {
+  const auto found = std::find_if(wood.joints.begin(), wood.joints.end(), [&](const Joint& joint) {
+    return !fasteners.empty() && joint.enters == fasteners.front() &&
+           joint.receives == view.pieces.front();
+  });
+  return found == wood.joints.end() ? nullptr : &*found;
 }
 
 }  // namespace
@@ -132,9 +137,10 @@ std::string joint_title(const Assembly& wood, const JointView& view) {
   const Joint& joint = wood.joints[view.joints.front()];
   std::string title = named(wood.pieces[joint.enters]) + " to " +
                       named(wood.pieces[joint.receives]) + ": " + kind_words(joint.kind);
-  if (const Joint* held = fastening_of(wood, view))
-    title += ", " + kind_words(held->kind) + (view.pieces.size() > 3 ? "s " : " ") +
-             fasteners(wood, view);
+  const std::vector<std::size_t> fasteners = fasteners_of(wood, view);
+  if (const Joint* held = fastening_of(wood, view, fasteners))
+    title += ", " + kind_words(held->kind) + (fasteners.size() > 1 ? "s " : " ") +
+             joined(marks_of(wood, fasteners));
   return title;
 }
 
@@ -143,7 +149,7 @@ std::vector<std::string> joint_words(const Assembly& wood, const JointView& view
   const LengthPrinter fine = lengths.fine();
   std::vector<std::string> words{alike_words(view.joints)};
   add_sizes(words, "tenon", wood.joints[view.joints.front()], fine);
-  if (const Joint* held = fastening_of(wood, view))
+  if (const Joint* held = fastening_of(wood, view, fasteners_of(wood, view)))
     add_sizes(words, kind_words(held->kind), *held, fine);
   return words;
 }

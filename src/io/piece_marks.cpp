@@ -72,6 +72,12 @@ class PieceMarks {
            is_met(its, {room.low.u, room.high.v}) && is_met(its, {room.high.u, room.low.v});
   }
 
+  bool lies_round(const SeenPiece& its, const ViewSpot& spot) const {
+    constexpr double kGap = 0.25;
+    return is_met(its, spot) && is_met(its, moved(spot, {kGap, kGap})) &&
+           is_met(its, moved(spot, {-kGap, -kGap}));
+  }
+
   Lettering lettering(const SeenPiece& its) const {
     Lettering text{{}, piece(its).mark, kMark, Anchor::middle, false, true};
     text.mark = piece(its).mark;
@@ -130,7 +136,8 @@ class PieceMarks {
   void mark_beside(const SeenPiece& its) {
     const Lettering text = lettering(its);
     for (const ViewSpot& from : places(its)) {
-      if (!is_met(its, from)) continue;
+      // What shows in no more than a gap is marked elsewhere.
+      if (!lies_round(its, from)) continue;
       for (const double away : {7.0, 10.0, 14.0})
         for (const ViewSpot& way : {ViewSpot{1, 0.6}, ViewSpot{-1, 0.6}, ViewSpot{1, -0.6},
                                     ViewSpot{-1, -0.6}, ViewSpot{0.4, 1}, ViewSpot{0.4, -1}})

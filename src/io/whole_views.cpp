@@ -244,58 +244,6 @@ LineView with_tenons(LineView view, const Assembly& wood, const Sight& sight) {
   return view;
 }
 
-class WholeDrawing {
- public:
-  WholeDrawing(const ItemReport& item, const std::vector<DrawnWood>& woods, PaperScale scale,
-               const LengthPrinter& lengths)
-      : item_(item), woods_(woods), scale_(scale), lengths_(lengths) {}
-
-  WholeView elevation(const std::vector<LetteredCut>& cuts) const {
-    const Sight sight = sight_from(ViewedFrom::front);
-    const LineView lines =
-        has_depth(item_.wood)
-            ? view_of(woods_, sight, HiddenLines::left_out)
-            : with_tenons(view_of(woods_, sight, HiddenLines::drawn), item_.wood, sight);
-    NotedView view(lines, item_.wood, sight, scale_, lengths_);
-    mark_pieces(view, {{Axis::z, lowest(), true}, {}}, {});
-    tell_hinges(view);
-    mark_cuts(view, cuts, room());
-    chains(view, ChainsOf::elevation);
-    return {"", "seen from its face side", std::move(view.picture())};
-  }
-
-  WholeView section(const LetteredCut& its) const {
-    const CutPlane& plane = its.cut.plane;
-    const LineView lines = section_of(woods_, its.cut);
-    NotedView view(lines, item_.wood, sight_of(plane), scale_, lengths_);
-    draw_movements(view, plane);
-    mark_pieces(view, its.cut, lines);
-    const bool level = plane.across == Axis::y;
-    chains(view, level ? ChainsOf::plan : ChainsOf::upright);
-    return {its.letter, level ? "from above" : "from the left", std::move(view.picture())};
-  }
-
- private:
-  Box room() const {
-    Box all = placed_blank(item_.wood.pieces.front());
-    for (const Piece& piece : item_.wood.pieces)
-      all = around(all, placed_blank(piece));
-    return all;
-  }
-  Length lowest() const { return room().low[2]; }
-
-  void chains(NotedView& view, ChainsOf of) const {
-    view.keep_clear();
-    for (const PlacedChain& chain : chains_told(item_, of))
-      view.chain(chain.side, chain.axis, chain.places);
-  }
-
-  const ItemReport& item_;
-  const std::vector<DrawnWood>& woods_;
-  PaperScale scale_;
-  const LengthPrinter& lengths_;
-};
-
 }  // namespace
 
 std::vector<LetteredCut> whole_cuts(const ItemReport& item) {
@@ -304,14 +252,55 @@ std::vector<LetteredCut> whole_cuts(const ItemReport& item) {
           {"", {{Axis::x, cut_place(item.wood, Axis::x), true}, {}}}};
 }
 
-std::vector<WholeView> whole_views(const ItemReport& item, const std::vector<DrawnWood>& woods,
-                                   const std::vector<LetteredCut>& cuts, PaperScale scale,
-                                   const LengthPrinter& lengths) {
-  const WholeDrawing drawing(item, woods, scale, lengths);
-  std::vector<WholeView> views{drawing.elevation(cuts)};
+WholeViews::WholeViews(const ItemReport& item, const std::vector<DrawnWood>& woods,
+                       const std::vector<LetteredCut>& cuts, const LengthPrinter& lengths)
+    : item_(item), cuts_(cuts), lengths_(lengths) {
+  const Sight sight = sight_from(ViewedFrom::front);
+  lines_.push_back(has_depth(item.wood)
+                       ? view_of(woods, sight, HiddenLines::left_out)
+                       : with_tenons(view_of(woods, sight, HiddenLines::drawn), item.wood, sight));
   for (const LetteredCut& its : cuts)
-    if (!its.cut.region) views.push_back(drawing.section(its));
+    if (!its.cut.region) lines_.push_back(section_of(woods, its.cut));
+}
+
+std::vector<WholeView> WholeViews::at_scale(PaperScale scale) const {
+  std::vector<WholeView> views{elevation(scale)};
+  for (const LetteredCut& its : cuts_)
+    if (!its.cut.region) views.push_back(section(its, lines_[views.size()], scale));
   return views;
+}
+
+WholeView WholeViews::elevation(PaperScale scale) const {
+  NotedView view(lines_.front(), item_.wood, sight_from(ViewedFrom::front), scale, lengths_);
+  mark_pieces(view, {{Axis::z, room().low[2], true}, {}}, {});
+  tell_hinges(view);
+  mark_cuts(view, cuts_, room());
+  chains(view, ChainsOf::elevation);
+  return {"", "seen from its face side", std::move(view.picture())};
+}
+
+WholeView WholeViews::section(const LetteredCut& cut, const LineView& lines,
+                              PaperScale scale) const {
+  const CutPlane& plane = cut.cut.plane;
+  NotedView view(lines, item_.wood, sight_of(plane), scale, lengths_);
+  draw_movements(view, plane);
+  mark_pieces(view, cut.cut, lines);
+  const bool level = plane.across == Axis::y;
+  chains(view, level ? ChainsOf::plan : ChainsOf::upright);
+  return {cut.letter, level ? "from above" : "from the left", std::move(view.picture())};
+}
+
+void WholeViews::chains(NotedView& view, ChainsOf of) const {
+  view.keep_clear();
+  for (const PlacedChain& chain : chains_told(item_, of))
+    view.chain(chain.side, chain.axis, chain.places);
+}
+
+Box WholeViews::room() const {
+  Box all = placed_blank(item_.wood.pieces.front());
+  for (const Piece& piece : item_.wood.pieces)
+    all = around(all, placed_blank(piece));
+  return all;
 }
 
 }  // namespace haunch

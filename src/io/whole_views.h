@@ -5,8 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "noted_view.h"
-#include "report.h"
+#include "member_chains.h"
 #include "section.h"
 
 namespace haunch {
@@ -23,10 +22,27 @@ struct WholeView {
   Picture picture;
 };
 
-/// All of them at one scale, the elevation first, with the places of those sections.
-std::vector<WholeView> whole_views(const ItemReport& item, const std::vector<DrawnWood>& woods,
-                                   const std::vector<LetteredCut>& cuts, PaperScale scale,
-                                   const LengthPrinter& lengths);
+/// The elevation, and the sections among those cuts that go through the whole. What it is made of
+/// outlives it.
+class WholeViews {
+ public:
+  WholeViews(const ItemReport& item, const std::vector<DrawnWood>& woods,
+             const std::vector<LetteredCut>& cuts, const LengthPrinter& lengths);
+
+  /// All of them at one scale, the elevation first, with the places of all cuts.
+  std::vector<WholeView> at_scale(PaperScale scale) const;
+
+ private:
+  WholeView elevation(PaperScale scale) const;
+  WholeView section(const LetteredCut& cut, const LineView& lines, PaperScale scale) const;
+  void chains(NotedView& view, ChainsOf of) const;
+  Box room() const;
+
+  const ItemReport& item_;
+  const std::vector<LetteredCut>& cuts_;
+  const LengthPrinter& lengths_;
+  std::vector<LineView> lines_;  // of the elevation, then of the sections
+};
 
 /// Level and upright through the middle of what goes back from its front; of a leaf none.
 std::vector<LetteredCut> whole_cuts(const ItemReport& item);
