@@ -289,7 +289,7 @@ double loop_moment(const Shell& shell, const ShellLoop& loop, const Spot& origin
 std::optional<Shell> shell_of(const Wood& wood) {
   if (wood.empty()) return {};
   const auto skin = skin_of(wood);
-  if (!skin) return {};
+  if (!skin || skin->edges.empty()) return {};
   Weave weave(*skin);
   if (!weave.tie()) return {};
   return ShellMaker(weave).make();

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <numbers>
 #include <utility>
 
@@ -9,6 +10,8 @@
 
 namespace haunch {
 namespace {
+
+constexpr std::size_t kAll = std::numeric_limits<std::size_t>::max();
 
 constexpr double kSameWay = 0.000002;  // radians
 constexpr double kSamePlace = 0.005;   // millimetres; a shorter line is none
@@ -87,7 +90,8 @@ class OneLine {
 
  private:
   static std::pair<int, std::size_t> order(const Laid& it) {
-    return {rank(it.line->of), it.line->piece};
+    const std::size_t piece = it.line->piece;
+    return {rank(it.line->of), it.line->of == LineOf::hidden ? kAll - piece : piece};
   }
 
   void add_alike(std::vector<Laid>::const_iterator first, std::vector<Laid>::const_iterator last) {

@@ -91,4 +91,23 @@ TEST_CASE("A hole in cut wood is a loop of its own") {
   CHECK(area_of(view.areas[0]) == Approx(100 * 50 - 20 * 20));
 }
 
+TEST_CASE("Wood too thin for a shell is drawn by its blocks") {
+  // The last 10 steps of a wedge that is 20 mm long and 1 mm high: nowhere as high as one step.
+  Piece wedge = board_at("A", mm3(0, 0, 0), mm3(20, 1, 5));
+  Feature slope;
+  slope.prisms.push_back({2, mm(0), mm(5), {{mm(20), mm(0)}, {mm(20), mm(1)}, {mm(0), mm(1)}}});
+  wedge.features.push_back(slope);
+  const DrawnWood drawn = drawn_of(of_pieces({wedge}), 0);
+  REQUIRE(drawn.shell);
+  Box tip = box(0, -1, -1, 21, 2, 6);
+  tip.low[0] = mm(20) - Length::from_steps(4);
+  const auto part = within(drawn, tip);
+  REQUIRE(part);
+  CHECK_FALSE(part->shell);
+  CHECK_FALSE(part->edges.empty());
+  const LineView view = section_of({&drawn, 1}, {{Axis::z, mm(2), true}, tip});
+  for (const CutArea& area : view.areas)
+    CHECK(area_of(area) < 1e-6);
+}
+
 }  // namespace haunch::test
