@@ -125,10 +125,9 @@ class Drawing {
       cuts_.push_back(lettered(std::move(cut)));
     for (JointView& view : joint_views(item.wood)) {
       joints_.push_back({std::move(view), {}});
-      for (const CutAway& cut : joints_.back().view.sections) {
+      for (const CutAway& cut : joints_.back().view.sections)
         joints_.back().cuts.push_back(lettered({"", cut}));
-        cuts_.push_back(joints_.back().cuts.back());
-      }
+      if (!joints_.back().cuts.empty()) cuts_.push_back(joints_.back().cuts.front());
     }
   }
 
@@ -176,7 +175,7 @@ class Drawing {
   const LengthPrinter& lengths_;
   Extent room_;
   std::vector<DrawnWood> woods_;
-  std::vector<LetteredCut> cuts_;
+  std::vector<LetteredCut> cuts_;  // that the elevation tells of
   std::vector<LetteredJoint> joints_;
   std::size_t lettered_ = 0;
 };

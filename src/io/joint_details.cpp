@@ -89,7 +89,7 @@ class JointDetail {
     std::vector<LineView> views;
     for (const LetteredCut& cut : its_.cuts)
       views.push_back(section_of(met_by(cut.cut), cut.cut));
-    const PaperScale largest = scale_within(views, 100, 135);
+    const PaperScale largest = scale_within(views, 100, 200);
     const LineView parts = is_taken_apart(its_.view, joint().kind) ? apart() : LineView();
     SheetBlock block;
     for (const int one_to : kScales)
@@ -135,10 +135,21 @@ class JointDetail {
   Picture section(const LetteredCut& cut, const LineView& lines, PaperScale scale) const {
     NotedView view(lines, item_.wood, sight_of(cut.cut.plane), scale, lengths_);
     mark_pieces(view, cut.cut, lines);
+    if (&cut == &its_.cuts.front()) mark_others(view);
     view.keep_clear();
     for (const PlacedChain& chain : joint_chains(view, its_.view, cut.cut))
       view.chain(chain.side, chain.axis, chain.places);
     return titled(view.picture(), {cut.letter, scale_text(scale), {}}, room_.width());
+  }
+
+  /// Where the other sections are cut.
+  void mark_others(NotedView& view) const {
+    const std::vector<std::size_t>& pieces = its_.view.in_sections;
+    Box room = placed_blank(item_.wood.pieces[pieces.front()]);
+    for (const std::size_t piece : pieces)
+      room = around(room, placed_blank(item_.wood.pieces[piece]));
+    for (std::size_t i = 1; i < its_.cuts.size(); ++i)
+      if (view.shows(its_.cuts[i].cut.plane.across)) mark_cut(view, its_.cuts[i], room);
   }
 
   /// How a panel stands in its groove when its wood is at its driest and at its wettest.

@@ -15,7 +15,7 @@
 namespace haunch {
 namespace {
 
-constexpr double kMark = 3.5, kNote = 2.8;
+constexpr double kNote = 2.8;
 
 // ---- where it is cut
 
@@ -52,64 +52,6 @@ Length cut_place(const Assembly& wood, Axis axis) {
       if (!runs_along_a_board(wood, axis, at)) return at;
     }
   return floor_half(wood.size[number]);
-}
-
-// ---- places of sections
-
-void letter_beside(NotedView& view, const std::string& letter, const std::vector<ViewSpot>& at) {
-  view.letter({{}, letter, kMark, Anchor::middle, false, true}, at);
-}
-
-/// The plane of a section: a chain line, at whose thick ends short ones turn the way it looks.
-void mark_plane(NotedView& view, const LetteredCut& its, const Box& room) {
-  constexpr double kBeyond = 2.4, kEnd = 3, kTurn = 2;
-  const CutPlane& plane = its.cut.plane;
-  Box box = its.cut.region.value_or(room);
-  box.low[static_cast<std::size_t>(plane.across)] = plane.at;
-  box.high[static_cast<std::size_t>(plane.across)] = plane.at;
-  const Extent line = view.paper(box);
-  const bool level = plane.across == Axis::y;
-  const double turn = plane.looks_upwards ? kTurn : -kTurn;
-  const auto spot = [&](double along, double across) {
-    return level ? ViewSpot{along, line.low.v + across} : ViewSpot{line.low.u + across, along};
-  };
-  const double low = (level ? line.low.u : line.low.v) - kBeyond + kEnd;
-  const double high = (level ? line.high.u : line.high.v) + kBeyond - kEnd;
-  view.picture().line(Pen::chain, spot(low, 0), spot(high, 0));
-  std::vector<ViewSpot> places;
-  for (const auto& [end, way] : {std::pair{low, -1.0}, std::pair{high, 1.0}})
-    view.picture().strokes.push_back(
-        {Pen::tick, {{spot(end, 0), spot(end + way * kEnd, 0), spot(end + way * kEnd, turn)}}});
-  const double aside = plane.looks_upwards ? -2.6 : 2.6;
-  for (const double across : {aside, aside * 1.6, -aside * 2})
-    for (const auto& [end, way] : {std::pair{low, -1.0}, std::pair{high, 1.0}})
-      for (const double back : {0.5, 1.0, 0.0})
-        places.push_back(moved(spot(end + way * kEnd * back, across), {0, -kMark * 0.36}));
-  letter_beside(view, its.letter, places);
-}
-
-/// What is cut along its face: the region, with the letter at a corner of it.
-void mark_region(NotedView& view, const LetteredCut& its) {
-  const Extent extent = grown(view.paper(*its.cut.region), 0.8);
-  const auto& [low, high] = extent;
-  view.picture().strokes.push_back(
-      {Pen::chain, {{low, {high.u, low.v}, high, {low.u, high.v}, low}}});
-  std::vector<ViewSpot> places;
-  for (const double v : {high.v + 0.9, low.v - 3.6, high.v - 3.4, low.v + 1})
-    for (const double u : {high.u - 1.6, low.u + 1.6, (low.u + high.u) / 2})
-      places.push_back({u, v});
-  for (const double v : {high.v - 3, low.v + 0.6})
-    for (const double u : {high.u + 2.2, low.u - 2.2})
-      places.push_back({u, v});
-  letter_beside(view, its.letter, places);
-}
-
-void mark_cuts(NotedView& view, const std::vector<LetteredCut>& cuts, const Box& room) {
-  for (const LetteredCut& its : cuts)
-    if (its.cut.plane.across == Axis::z)
-      mark_region(view, its);
-    else
-      mark_plane(view, its, room);
 }
 
 // ---- what moves
@@ -274,7 +216,8 @@ WholeView WholeViews::elevation(PaperScale scale) const {
   NotedView view(lines_.front(), item_.wood, sight_from(ViewedFrom::front), scale, lengths_);
   mark_pieces(view, {{Axis::z, room().low[2], true}, {}}, {});
   tell_hinges(view);
-  mark_cuts(view, cuts_, room());
+  for (const LetteredCut& its : cuts_)
+    mark_cut(view, its, room());
   chains(view, ChainsOf::elevation);
   return {"", "seen from its face side", std::move(view.picture())};
 }

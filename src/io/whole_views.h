@@ -5,16 +5,10 @@
 #include <string>
 #include <vector>
 
+#include "cut_marks.h"
 #include "member_chains.h"
-#include "section.h"
 
 namespace haunch {
-
-/// A section that is drawn on its own, by the letter that tells of it.
-struct LetteredCut {
-  std::string letter;  // "a"; pieces have capital ones
-  CutAway cut;
-};
 
 struct WholeView {
   std::string letter;  // of a section
@@ -29,7 +23,7 @@ class WholeViews {
   WholeViews(const ItemReport& item, const std::vector<DrawnWood>& woods,
              const std::vector<LetteredCut>& cuts, const LengthPrinter& lengths);
 
-  /// All of them at one scale, the elevation first, with the places of all cuts.
+  /// All of them at one scale, the elevation first, with the places of the cuts.
   std::vector<WholeView> at_scale(PaperScale scale) const;
 
  private:
