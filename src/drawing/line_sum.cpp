@@ -66,10 +66,6 @@ ViewSpot direction_of(double turn) {
   return {std::cos(turn), std::sin(turn)};
 }
 
-ViewSpot spot_at(const ViewSpot& way, double along, double across) {
-  return {along * way.u - across * way.v, along * way.v + across * way.u};
-}
-
 /// Adds up the lines that lie along one.
 class OneLine {
  public:
@@ -107,7 +103,11 @@ class OneLine {
     covered_ = joined(std::move(covered_), kSamePlace);
   }
 
-  ViewSpot spot(double along) const { return spot_at(direction_, along, laid_.front().across); }
+  ViewSpot spot(double along) const {
+    const double across = laid_.front().across;
+    return {along * direction_.u - across * direction_.v,
+            along * direction_.v + across * direction_.u};
+  }
 
   std::vector<Laid> laid_;
   ViewSpot direction_;
@@ -130,67 +130,32 @@ ViewSpot lay(std::vector<Laid>& laid) {
   return way;
 }
 
-/// Calls `take` with the lines of each direction.
-template <typename Take>
-void by_directions(const std::vector<ViewLine>& lines, const Take& take) {
+std::vector<Laid> laid_out(const std::vector<ViewLine>& lines) {
   std::vector<Laid> laid;
   for (const ViewLine& line : lines) {
     const double length = std::hypot(line.to.u - line.from.u, line.to.v - line.from.v);
     if (length > kSamePlace) laid.push_back({&line, turn_of(line), length});
   }
-  by_runs(
-      laid, kSameWay, [](const Laid& it) { return it.turn; }, take);
-}
-
-/// Of a hidden line the stretches beside which no other runs nearer than `apart`; of others all.
-std::vector<LinePart> not_beside(const Laid& it, const std::vector<Laid>& others, double apart) {
-  std::vector<LinePart> beside;
-  if (it.line->of == LineOf::hidden)
-    for (const Laid& other : others)
-      if (std::abs(other.across - it.across) < apart) beside.push_back(other.along);
-  if (beside.empty()) return {it.along};
-  std::vector<LinePart> rest = rest_of(it.along, joined(std::move(beside), apart));
-  std::erase_if(rest, [&](const LinePart& part) { return part.to - part.from < apart; });
-  return rest;
-}
-
-std::vector<ViewLine> in_order(std::vector<ViewLine> lines) {
-  std::stable_sort(lines.begin(), lines.end(), [](const ViewLine& a, const ViewLine& b) {
-    return std::pair(a.of, a.piece) < std::pair(b.of, b.piece);
-  });
-  return lines;
+  return laid;
 }
 
 }  // namespace
 
 std::vector<ViewLine> summed(const std::vector<ViewLine>& lines) {
   std::vector<ViewLine> sum;
-  by_directions(lines, [&](std::vector<Laid> laid) {
-    const ViewSpot way = lay(laid);
-    by_runs(
-        laid, kSamePlace, [](const Laid& it) { return it.across; },
-        [&](std::vector<Laid> run) { OneLine(std::move(run), way, sum).add_up(); });
+  std::vector<Laid> all = laid_out(lines);
+  by_runs(
+      all, kSameWay, [](const Laid& it) { return it.turn; },
+      [&](std::vector<Laid> laid) {
+        const ViewSpot way = lay(laid);
+        by_runs(
+            laid, kSamePlace, [](const Laid& it) { return it.across; },
+            [&](std::vector<Laid> run) { OneLine(std::move(run), way, sum).add_up(); });
+      });
+  std::stable_sort(sum.begin(), sum.end(), [](const ViewLine& a, const ViewLine& b) {
+    return std::pair(a.of, a.piece) < std::pair(b.of, b.piece);
   });
-  return in_order(std::move(sum));
-}
-
-std::vector<ViewLine> without_beside(const std::vector<ViewLine>& lines, double apart) {
-  std::vector<ViewLine> rest;
-  by_directions(lines, [&](std::vector<Laid> laid) {
-    const ViewSpot way = lay(laid);
-    std::stable_sort(laid.begin(), laid.end(), [](const Laid& a, const Laid& b) {
-      return std::pair(rank(a.line->of), -a.length) < std::pair(rank(b.line->of), -b.length);
-    });
-    std::vector<Laid> kept;
-    for (const Laid& it : laid)
-      for (const LinePart& part : not_beside(it, kept, apart)) {
-        rest.push_back({it.line->of, spot_at(way, part.from, it.across),
-                        spot_at(way, part.to, it.across), it.line->piece});
-        kept.push_back(it);
-        kept.back().along = part;
-      }
-  });
-  return in_order(std::move(rest));
+  return sum;
 }
 
 }  // namespace haunch

@@ -13,7 +13,4 @@ namespace haunch {
 /// after these, so that it is a tenon's line and not its mortise's.
 std::vector<ViewLine> summed(const std::vector<ViewLine>& lines);
 
-/// Of such a sum what is left without hidden lines that run beside others, nearer than `apart`.
-std::vector<ViewLine> without_beside(const std::vector<ViewLine>& lines, double apart);
-
 }  // namespace haunch

@@ -69,9 +69,4 @@ LineView view_of(std::span<const DrawnWood> woods, const Sight& sight, HiddenLin
   return {summed(drawer.take()), {}};
 }
 
-LineView thinned(LineView view, double apart) {
-  view.lines = without_beside(view.lines, apart);
-  return view;
-}
-
 }  // namespace haunch

@@ -18,8 +18,4 @@ enum class HiddenLines : unsigned char { left_out, drawn };
 /// No two of its lines lie on each other; a hidden one is there only where none is seen.
 LineView view_of(std::span<const DrawnWood> woods, const Sight& sight, HiddenLines hidden);
 
-/// A view for paper: without the hidden lines that run beside another, cut, seen or hidden, nearer
-/// than `apart`, in millimetres of wood; a tenon's edge beside that of its mortise.
-LineView thinned(LineView view, double apart);
-
 }  // namespace haunch

@@ -107,21 +107,6 @@ TEST_CASE("A tenon in its mortise is dashed, and its shoulder line is seen") {
   CHECK(std::count_if(view.lines.begin(), view.lines.end(), is_tenon) == 3);
 }
 
-TEST_CASE(
-    "Hidden lines that would run into each other on paper are one, those that are seen stay") {
-  Piece stile = board_at("A", mm3(0, 0, 0), mm3(300, 90, 40));
-  stile.place.axes = {Axis::y, Axis::x, Axis::z};
-  stile.features.push_back(cut_out(box(100, 40, 14, 160, 90, 26)));
-  const Piece tenon = board_at("B", mm3(41, 110, 14), mm3(46, 49, 12));
-  const LineView view = front_of(of_pieces({stile, tenon}));
-  CHECK(lines(view, LineOf::hidden).size() == 7);
-  const LineView thin = thinned(view, 2);
-  // The upper edge of the tenon, 1 mm below the mortise's, and its end, but not its shoulder.
-  CHECK(lines(thin, LineOf::hidden) ==
-        Words{"40,100 40,160", "40,100 90,100", "40,160 90,160", "41,110 87,110", "87,110 87,159"});
-  CHECK(lines(thin, LineOf::seen) == lines(view, LineOf::seen));
-}
-
 TEST_CASE("A hole is a circle where it is looked into, and two lines from the side") {
   const Assembly shelves = example("recipe-shelves.json");
   Piece side = piece(shelves, "left side");
