@@ -78,7 +78,8 @@ inline constexpr CommandRow kCommands[] = {
      Command::schema,
      "WHICH",
      "the JSON Schema of what goes in: spec, shop, stock; or of what comes out as JSON: report, "
-     "lumber, setups, labels, explain, trial, rod, compare, species, moisture, settings (of shop); "
+     "lumber, setups, labels, explain, trial, rod, compare, quote, species, moisture, settings (of "
+     "shop); "
      "and "
      "sheet: "
      "the columns of a sheet",

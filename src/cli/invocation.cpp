@@ -331,7 +331,7 @@ std::optional<UsageError> understand_ways(const RawOptions& raw, SourceWays& way
   ways.sheets = std::get<std::size_t>(input) == 1;
   auto with = understand_with(raw.with.given);
   if (const auto* error = std::get_if<UsageError>(&with)) return *error;
-  ways.with = std::move(std::get<SetKeys>(with));
+  if (!raw.with.given.empty()) ways.with = {std::move(std::get<SetKeys>(with))};
   return {};
 }
 

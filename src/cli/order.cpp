@@ -28,6 +28,7 @@ void Order::work(const Wanted& wanted, const std::function<void(ItemReport)>& ta
 std::optional<ItemReport> Order::worked(Record& record, const Wanted& wanted) {
   JobReading reading;
   if (record.item) reading = read_job(*record.item, shops_.of(record.source), record.default_id);
+  if (reading.job && also_reads_) add(reading.problems, also_reads_(*reading.job));
   note(record.place(reading.problems));
   if (!reading.problems.empty() || !reading.job || record.spoilt) return {};
   ItemOutcome outcome = report_item(std::move(reading.job), wanted);

@@ -33,6 +33,10 @@ class Order {
   /// Checks that fail are another's to tell of, and to raise the exit status for.
   void leave_checks() { minds_checks_ = false; }
 
+  /// What else reads something of every job, and what it finds wrong with it: then it is refused.
+  using AlsoReads = std::function<std::vector<Problem>(const Job&)>;
+  void also_read(AlsoReads reads) { also_reads_ = std::move(reads); }
+
   /// An id that no item may have.
   void reserve(const std::string& id) { ids_.insert(id); }
 
@@ -66,6 +70,7 @@ class Order {
   std::optional<Unit> unit_;
   std::set<std::string> ids_;
   bool minds_checks_ = true;
+  AlsoReads also_reads_;
   Tally tally_;
   std::vector<PlacedProblem> problems_;
 };

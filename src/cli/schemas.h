@@ -34,6 +34,7 @@ inline constexpr SchemaRow kSchemas[] = {
     {"trial", [](CsvProfile) { return trial_schema(); }},
     {"rod", [](CsvProfile) { return rod_schema(); }},
     {"compare", [](CsvProfile) { return compare_schema(); }},
+    {"quote", [](CsvProfile) { return quote_schema(); }},
     {"species", [](CsvProfile) { return species_schema(); }},
     {"moisture", [](CsvProfile) { return moisture_schema(); }},
     {"settings", [](CsvProfile) { return settings_schema(); }},

@@ -35,9 +35,9 @@ inline constexpr DocumentFormat kQuoteFormat{"haunch-quote-1", R"({"const": "hau
 inline constexpr DocumentFormat kSetupsFormat{"haunch-setups-1", R"({"const": "haunch-setups-1"})"};
 
 inline constexpr const DocumentFormat* kFormats[] = {
-    &kReportFormat,  &kLumberFormat,   &kSetupsFormat,  &kLabelsFormat,
-    &kExplainFormat, &kTrialFormat,    &kRodFormat,     &kCompareFormat,
-    &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat};
+    &kReportFormat,  &kLumberFormat,  &kSetupsFormat,   &kLabelsFormat,
+    &kExplainFormat, &kTrialFormat,   &kRodFormat,      &kCompareFormat,
+    &kQuoteFormat,   &kSpeciesFormat, &kMoistureFormat, &kSettingsFormat};
 
 /// Of this program, "1.2.0".
 std::string_view tool_version();

@@ -74,10 +74,14 @@ std::string side_of(const Piece& piece) {
 }  // namespace
 
 std::vector<LumberPart> lumber_parts(const ItemReport& item) {
+  return lumber_parts(item, item.job->quantity);
+}
+
+std::vector<LumberPart> lumber_parts(const ItemReport& item, std::int64_t count) {
   std::vector<LumberPart> parts;
   const Job& job = *item.job;
-  for (int copy = 1; copy <= job.quantity; ++copy) {
-    const std::string id = one_of_item(job.id, copy, job.quantity);
+  for (std::int64_t copy = 1; copy <= count; ++copy) {
+    const std::string id = one_of_item(job.id, copy, count);
     for (const Piece& piece : item.wood.pieces) {
       LumberPart& part = parts.emplace_back();
       part.name = order_mark(id, piece.mark);

@@ -28,8 +28,9 @@ struct LumberPart {
   bool is_rough = false;  // its sizes are those to be sawn; nothing is added
 };
 
-/// The parts of an item, as often as it is made.
+/// The parts of an item, as often as it is made, or `count` times.
 std::vector<LumberPart> lumber_parts(const ItemReport& item);
+std::vector<LumberPart> lumber_parts(const ItemReport& item, std::int64_t count);
 
 /// How a part is made from stock.
 struct RoughPart {

@@ -16,6 +16,7 @@ constexpr double kMostShare = 10;
 constexpr double kMostHours = 10'000;
 constexpr int kMostTimes = 1000;
 constexpr int kMostCoats = 50;
+constexpr int kMostDays = 1000;
 constexpr int kMostJobs = 1'000'000;
 
 constexpr std::string_view kMinutesWords = "minutes";
@@ -44,10 +45,19 @@ class RatesReader {
     read_operations();
     read_finishes();
     read_all_goods();
-    check_trades();
+    check_trades(document_.find("wage") != nullptr);
     std::vector<Problem> problems = values_.take_problems();
     if (!problems.empty()) return {{}, std::move(problems)};
     return {std::move(rates_), {}};
+  }
+
+  /// Of a document with "work" alone, by the trades of a rates file.
+  WorkReading read_work_by(const Rates& rates) {
+    rates_.trades = rates.trades;
+    rates_.source = rates.source;
+    read_work();
+    check_trades(rates.wage.has_value());
+    return {std::move(rates_.work), values_.take_problems()};
   }
 
  private:
@@ -94,6 +104,19 @@ class RatesReader {
     return values_.text(*value, child_path(path, key)).value_or("");
   }
 
+  std::vector<std::string> texts(std::string_view key) {
+    std::vector<std::string> all;
+    const Value* list = document_.find(key);
+    if (list == nullptr) return all;
+    const std::string path = child_path("", key);
+    if (list->kind != Value::Kind::list)
+      values_.wrong_type(*list, path, R"(a list of texts; write ["…"])");
+    for (std::size_t i = 0; i < list->list.size(); ++i)
+      if (auto text = values_.text(list->list[i], child_path(path, i)))
+        all.push_back(*std::move(text));
+    return all;
+  }
+
   template <class Choice>
   std::optional<Choice> word(const Value& object, const std::string& path, std::string_view key) {
     const Value* value = object.find(key);
@@ -127,6 +150,9 @@ class RatesReader {
     }
     rates_.note = text(document_, "", "note");
     rates_.source = word<RateSource>(document_, "", "source").value_or(RateSource::own);
+    rates_.letterhead = texts("letterhead");
+    rates_.not_included = texts("not_included");
+    rates_.valid_days = whole(document_, "", "valid_days", 1, kMostDays);
     rates_.hours_a_week = number(document_, "", "hours_a_week", 0, kMostHours, "hours");
     if (rates_.hours_a_week == 0.0)
       values_.problem("/hours_a_week", "0 leaves no hour to work in; write more, or leave it out");
@@ -491,18 +517,18 @@ class RatesReader {
 
   // ---- what hangs together
 
-  void check_trades() {
+  void check_trades(bool has_wage) {
     for (const OperationRate& rate : rates_.operations)
-      check_trade(rate.trade, child_path("/operations", rate.name));
+      check_trade(rate.trade, child_path("/operations", rate.name), has_wage);
     for (const Finish& finish : rates_.finish)
-      check_trade(finish.trade, child_path("/finish", finish.name));
+      check_trade(finish.trade, child_path("/finish", finish.name), has_wage);
     for (std::size_t i = 0; i < rates_.work.size(); ++i)
-      check_trade(rates_.work[i].trade, child_path("/work", i));
+      check_trade(rates_.work[i].trade, child_path("/work", i), has_wage);
   }
 
-  void check_trade(const std::string& trade, const std::string& path) {
+  void check_trade(const std::string& trade, const std::string& path, bool has_wage) {
     if (trade.empty()) {
-      if (document_.find("wage") == nullptr && !rates_.trades.empty())
+      if (!has_wage && !rates_.trades.empty())
         values_.problem(path, R"(names no trade, and no "wage" is given for it; add "trade": )" +
                                   trade_words());
       return;
@@ -534,6 +560,13 @@ class RatesReader {
 
 RatesReading read_rates(const Value& document) {
   return RatesReader(document).read();
+}
+
+WorkReading read_other_work(const Value& list, const Rates& rates) {
+  Value document;
+  document.kind = Value::Kind::object;
+  document.entries.push_back({"work", list.offset, list});
+  return RatesReader(document).read_work_by(rates);
 }
 
 }  // namespace haunch

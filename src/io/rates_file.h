@@ -43,6 +43,13 @@ struct RatesReading {
 /// As strictly as a spec: what is not known of, has no unit or cannot be is a problem.
 RatesReading read_rates(const Value& document);
 
+/// Work that is no cut, as an item of an order has it under "work".
+struct WorkReading {
+  std::vector<OtherWork> work;
+  std::vector<Problem> problems;  // at "/work"
+};
+WorkReading read_other_work(const Value& list, const Rates& rates);
+
 /// A rates file as JSON. Reads back as the same.
 std::string rates_text(const Rates& rates);
 

@@ -37,6 +37,9 @@ std::string rod_schema();
 /// Of what compare says, format haunch-compare-1, made from the rows that it is written by.
 std::string compare_schema();
 
+/// Of what quote says, format haunch-quote-1, made from the rows that it is written by.
+std::string quote_schema();
+
 /// Of a stock file, made from the rows that one is written by.
 std::string stock_schema();
 

@@ -215,6 +215,8 @@ class PartSchema {
     if (key == Key("panel.tiers")) return tiers();
     if (key == Key("woods")) return woods();
     if (name.ends_with("_minutes")) return {{"type", "number"}, {"minimum", 0}};
+    if (key == Key("work")) return work();
+    if (key == Key("due")) return {{"type", "string"}, {"format", "date"}};
     if (key == Key("$schema")) return {{"type", "string"}};
     if (key == Key("layout"))
       return {{"$ref", part_.of == kOfFaceFrame ? "#/$defs/frame_part" : "#/$defs/cabinet_part"}};
@@ -232,6 +234,15 @@ class PartSchema {
     for (const KindOfWork& kind : kKindsOfWork)
       if (kind.of == part_.of) return kind.name;
     return {};
+  }
+
+  /// The way of working is told of doors; a shop file has no other work.
+  Json work() const {
+    const Json way = one_of<Work>();
+    const Json other{{"type", "array"}, {"items", {{"type", "object"}}}};
+    if (part_.of == kOfShop) return way;
+    if (part_.of == kOfDoor) return {{"anyOf", {way, other}}};
+    return other;
   }
 
   /// All that is of a panel, for each tier.
@@ -277,6 +288,7 @@ Json bare_number() {
       others[std::string(key.path().substr(key.path().rfind('.') + 1))] = true;
   const Json deeper{{"$ref", "#/$defs/bare_number"}};
   others["load"] = true;
+  others["work"] = true;
   others["shelves"] = {{"anyOf", {Json{{"type", "number"}}, Json{{"not", deeper}}}}};
   const Json none_below{{"properties", std::move(others)},
                         {"additionalProperties", {{"not", deeper}}}};

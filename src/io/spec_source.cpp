@@ -98,6 +98,25 @@ PlacedProblem rest_of_problems(const std::string& source, SourceText& text) {
           fmt::format("and {} more", std::exchange(text.withheld, 0))};
 }
 
+/// Sets keys in an item whose own text goes up to `end`.
+void set_keys(Record& record, const SetKeys& set, std::uint32_t end) {
+  std::uint32_t start = end;
+  if (!record.others.empty()) {
+    const OtherText& last = record.others.back();
+    start = last.start + static_cast<std::uint32_t>(last.text->size()) + 1;
+  }
+  record.others.push_back({set.source, set.text, start});
+  for (const SetKey& each : set.keys) {
+    if (!each.value) {
+      drop_key(*record.item, each.steps);
+      continue;
+    }
+    Value value = *each.value;
+    shift(value, start);
+    set_key(*record.item, each.steps, start + each.offset, std::move(value));
+  }
+}
+
 }  // namespace
 
 std::optional<bool> holds_lines(std::string_view head, bool complete) {
@@ -399,24 +418,9 @@ void SpecSource::settle(Record& record) {
   std::vector<Problem> problems =
       likes_.take(item, record.source, end, is_row ? Lists::by_place : Lists::whole, record.others);
   if (is_row && problems.empty()) problems = gaps_in(item);
-  if (!ways_.with.keys.empty()) {
-    std::uint32_t start = end;
-    if (!record.others.empty()) {
-      const OtherText& last = record.others.back();
-      start = last.start + static_cast<std::uint32_t>(last.text->size()) + 1;
-    }
-    record.others.push_back({"--with", ways_.with.text, start});
-    for (const SetKey& each : ways_.with.keys) {
-      if (!each.value) {
-        drop_key(item, each.steps);
-        continue;
-      }
-      Value value = *each.value;
-      value.offset += start;
-      set_key(item, each.steps, start + each.offset, std::move(value));
-    }
-  }
-  if (!ways_.with.keys.empty() && problems.empty()) problems = gaps_in(item);
+  for (const SetKeys& set : ways_.with)
+    set_keys(record, set, end);
+  if (!ways_.with.empty() && problems.empty()) problems = gaps_in(item);
   const bool is_whole = problems.empty();
   record.spoilt = record.spoilt || !is_whole;
   for (Problem& problem : problems) {

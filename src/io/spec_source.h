@@ -45,24 +45,25 @@ struct SourceText {
   std::set<std::pair<std::uint32_t, std::string>> told_of_header;  // of a sheet: once for all rows
 };
 
-/// A key that the command line sets in every spec, or leaves out.
+/// A key that is set in every spec, or left out.
 struct SetKey {
   std::vector<std::string> steps;
   std::optional<Value> value;  // none: it is left out
   std::uint32_t offset = 0;    // of the key
 };
 
-/// The keys of `--with`, and their text: one a line.
+/// Keys that are set, and the text that says so: of `--with` one a line.
 struct SetKeys {
   std::vector<SetKey> keys;
   std::shared_ptr<const std::string> text;
+  std::string source = "--with";
 };
 
 /// How what is read is to be taken.
 struct SourceWays {
   bool specs = false;   // "like" is followed, and keys are set
   bool sheets = false;  // all is read as sheets, whatever its name
-  SetKeys with = {};
+  std::vector<SetKeys> with = {};  // in this order, later ones over earlier ones
 };
 
 /// One item as it was found. It may outlive its source.

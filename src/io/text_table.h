@@ -99,8 +99,16 @@ struct Cell {
     return cell;
   }
 
+  /// A figure that is no length, to be printed as it is: money, hours.
+  static Cell of_figure(std::string decimal) {
+    Cell cell(std::move(decimal));
+    cell.is_figure = true;
+    return cell;
+  }
+
   std::string words;
   std::optional<Length> length;
+  bool is_figure = false;
   bool is_mark = false;
   bool is_name = false;
   bool is_fine = false;

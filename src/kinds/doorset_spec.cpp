@@ -22,6 +22,9 @@ constexpr SaidElsewhere kOfTheSet[] = {
     {"id", kHasOne},
     {"name", kHasOne},
     {"note", kHasOne},
+    {"due", kHasOne},
+    {"finish", kHasOne},
+    {"supply_only", "the set says it"},
     {"mirror", "the whole set is mirrored"},
     {"units", "the set has them"},
     {"quantity", "the set has it"},
@@ -50,8 +53,7 @@ std::vector<Elsewhere> elsewhere_of_set() {
   const std::string no_fits =
       "fits are forecast of a leaf by itself, not of a set and its frame; work the leaf as "
       "\"kind\": \"door\", in the size that the set gives it, and take this out here";
-  return {{"work", no_fits},
-          {"tolerance", no_fits},
+  return {{"tolerance", no_fits},
           {"fit", no_fits},
           {"frame.leaf.thickness", "is the leaf's own; write it as \"leaf\": {\"thickness\": …}"},
           {"frame.leaf.lip_thickness",

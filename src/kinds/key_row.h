@@ -153,6 +153,12 @@ constexpr KeyRow formed(KeyRow row, std::string_view form) {
   row.form = form;
   return row;
 }
+/// A word, or what else a reader of its own reads.
+constexpr KeyRow or_own(KeyRow row, std::string_view form) {
+  row.holds = Holds::own;
+  row.form = form;
+  return row;
+}
 /// An object with one of its members, or a plain value for the first of them.
 constexpr KeyRow one_member(KeyRow row, std::string_view why) {
   row.least = row.most = 1;

@@ -57,6 +57,11 @@ inline constexpr KeyRow kDoorKeys[] = {
     text("id", kOfItems, "names the item in reports", "made from the name of its file"),
     text("name", kOfItems | kOfShop, "what the shop calls it", "the kind"),
     text("note", kOfItems, "printed with the item", ""),
+    own("due", kOfItems, "a day as 2031-05-17", "when it is to be ready", ""),
+    text("finish", kOfItems | kOfShop,
+         "what is put on its wood, by its name in the rates file; none for nothing",
+         "the first of the rates file"),
+    flag("supply_only", kOfItems, "what moves in it is not hung, and no fitting is fitted"),
     flag("mirror", kOfItems, "the handed twin: what is said of left holds of right"),
     count("quantity", kOfItems, 1, 100'000, "how many are made", "1"),
 
@@ -485,7 +490,11 @@ inline constexpr KeyRow kDoorKeys[] = {
             "and the authority, and leave it to them"),
 
     // ---- how far off cuts may come
-    word<Work>("work", kDoors, "the way of working, which sets the usual tolerances", "router"),
+    or_own(word<Work>("work", kOfItems | kOfShop,
+                      "of doors the way of working, which sets the usual tolerances; or a list of "
+                      "work on the item that is no cut, as rates files have it",
+                      "router"),
+           R"("hand", "router" or "nc"; or a list of objects)"),
     object("tolerance", kDoors, "how far off cuts may come"),
     length_or_zero("tolerance.tenon_thickness", kDoors, kFixed, "plus or minus", kPlusMinus),
     length_or_zero("tolerance.mortise_width", kDoors, kFixed, "plus or minus", kPlusMinus),

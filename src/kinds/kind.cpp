@@ -101,6 +101,10 @@ void name_job(Job& job, const Spec& spec, std::string_view default_id) {
   if (!quantity) job.assumed_names.push_back({"quantity", 1, "one, where nothing is said"});
   job.name = name.empty() ? std::string(job.kind) : name;
   job.note = spec.text("note");
+  job.due = spec.text("due");
+  job.finish = spec.text("finish");
+  job.supply_only = spec.says("supply_only");
+  job.other_work = spec.other_work;
   job.species = species_of(spec);
   job.species.all = spelt(job.species.all);
   for (auto& [role, wood] : job.species.own)

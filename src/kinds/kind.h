@@ -138,8 +138,12 @@ class Job {
   std::string_view kind;  // as in the spec: "door"
   std::string name;       // what the shop calls it; the kind where the spec is silent
   std::string note;
-  OfRoles<std::string> species;  // empty: not stated
-  std::vector<Species> woods;    // that the spec or the shop file adds, or gives other figures of
+  std::string due;           // a day as 2031-05-17, so that texts compare as days do; or empty
+  std::string finish;        // of the rates file; empty: its first
+  bool supply_only = false;  // nothing is hung or fitted
+  std::optional<Value> other_work;  // that is no cut, as written: a list
+  OfRoles<std::string> species;     // empty: not stated
+  std::vector<Species> woods;  // that the spec or the shop file adds, or gives other figures of
   int quantity = 1;
   Unit unit = Unit::mm;
   std::vector<Given> given;  // in the order of the spec

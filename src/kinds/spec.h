@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "document.h"
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
 #include "key.h"
@@ -135,11 +136,12 @@ struct Spec : KeyValues {
   std::vector<HingePlace> hinge_places;
   std::vector<FittingSpec> fittings;
   std::vector<Dimension> one_setting;
-  std::vector<Length> cutters;    // of a shop file only, rising
-  std::vector<Machine> machines;  // of a shop file only, in its order
-  std::vector<Species> woods;     // its own, then those of the shop file
-  std::optional<AsFound> found;   // of an opening that was measured all round
-  std::vector<Key> mullions;      // keys of muntins that were written with mullion_
+  std::vector<Length> cutters;      // of a shop file only, rising
+  std::vector<Machine> machines;    // of a shop file only, in its order
+  std::vector<Species> woods;       // its own, then those of the shop file
+  std::optional<AsFound> found;     // of an opening that was measured all round
+  std::optional<Value> other_work;  // a list of what is no cut, as written
+  std::vector<Key> mullions;        // keys of muntins that were written with mullion_
 };
 
 /// Fills what an item, whose keys are `of` one kind, leaves open from the shop file, marking it as

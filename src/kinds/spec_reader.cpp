@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "day.h"
 #include "fittings_spec.h"
 #include "machine_spec.h"
 #include "season_spec.h"
@@ -329,6 +330,25 @@ class KeyReader {
     if (const auto minutes = read_.number(value, path, 0, kMost, "minutes"))
       spec_.set_figure(key, *minutes);
   }
+  void read_work(const Value& value, const std::string& path, Key key) {
+    if (value.kind == Value::Kind::list && !is_shop()) {
+      spec_.other_work = value;
+    } else if ((scope_.of & (kOfDoor | kOfShop)) == 0) {
+      read_.problem(path, as_written(value) + " is no list of work; ways of working are told of " +
+                              "a leaf by itself, whose fits are forecast: \"kind\": \"door\"");
+    } else if (const auto way = read_.choice(value, path, kWords<Work>)) {
+      spec_.set(key, static_cast<int>(*way));
+    }
+  }
+  void read_day(const Value& value, const std::string& path, Key key) {
+    const auto text = read_.text(value, path);
+    if (!text) return;
+    if (day_of(*text))
+      spec_.set(key, *text);
+    else
+      read_.problem(path, as_written(value) + " is no day; write year, month and day: 2031-05-17");
+  }
+
   void read_woods_of(const Value& value, const std::string& path, Key key) {
     spec_.woods = read_woods(read_, value, path, scope_.of == kOfShop);
     spec_.set_stated(key);
@@ -343,6 +363,8 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"$schema", &KeyReader::skip},
     {"kind", &KeyReader::skip},   // read before its reader is chosen
     {"units", &KeyReader::skip},  // read before everything else
+    {"due", &KeyReader::read_day},
+    {"work", &KeyReader::read_work},
     {"moisture.low", &KeyReader::read_moisture},
     {"moisture.build", &KeyReader::read_moisture},
     {"moisture.high", &KeyReader::read_moisture},

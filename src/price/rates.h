@@ -211,6 +211,11 @@ struct Rates {
   std::optional<Yield> yield;
   std::optional<double> hours_a_week;
 
+  // What a customer's paper says beside the price.
+  std::vector<std::string> letterhead;  // lines: who asks for it
+  std::optional<int> valid_days;        // how long a quote holds
+  std::vector<std::string> not_included;
+
   /// What an hour of a trade is paid; of an empty name the wage. Requires it to be known.
   double wage_of(std::string_view trade) const;
   /// What it costs as an hour that can be billed: the wage with its burden, over the billable

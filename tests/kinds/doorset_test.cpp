@@ -38,7 +38,9 @@ TEST_CASE("Fits are not forecast of a set, and why is said") {
   const std::string why =
       "fits are forecast of a leaf by itself, not of a set and its frame; work the leaf as "
       "\"kind\": \"door\", in the size that the set gives it, and take this out here";
-  CHECK(refusal(set_mm(R"("work": "router")")) == "/work: " + why);
+  CHECK(refusal(set_mm(R"("work": "router")")) ==
+        "/work: \"router\" is no list of work; ways of working are told of a leaf by itself, whose "
+        "fits are forecast: \"kind\": \"door\"");
   CHECK(refusal(set_mm(R"("fit": {"max": 0.3})")) == "/fit: " + why);
   CHECK(refused_at(set_mm(R"("tolerance": {"mortise_width": 0.05})")) == "/tolerance");
 }

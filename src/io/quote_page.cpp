@@ -1,0 +1,206 @@
+#include "quote_page.h"
+
+#include <utility>
+
+#include "quote_goods.h"
+#include "quote_words.h"
+
+namespace haunch {
+namespace {
+
+using Words = std::vector<std::string>;
+
+/// What the shop sees: all of it.
+class ShopPaper {
+ public:
+  ShopPaper(const QuoteReport& report, const LengthPrinter& lengths)
+      : report_(report), rates_(report.rates), lengths_(lengths) {}
+
+  PageParts parts() const {
+    PageParts all{head()};
+    const QuoteVariant& stated = report_.variants.front();
+    for (const QuoteVariant& variant : report_.variants)
+      if (!variant.cost.missing.empty()) all.push_back(missing(variant));
+    append(all, {work(stated), hours(stated), cost(stated), price(stated)});
+    if (stated.items().size() > 1) all.push_back(shares(stated));
+    if (report_.variants.size() > 1) all.push_back(side_by_side());
+    return all;
+  }
+
+ private:
+  std::string money(const Money& money) const { return money_text(money) + " " + rates_.currency; }
+  PageText words(std::string text) const {
+    return PageText::hanging(std::move(text), 2, lengths_.page_width());
+  }
+
+  PagePart head() const {
+    const QuoteVariant& stated = report_.variants.front();
+    std::string heading;
+    if (!has_other_work(*stated.asked.order, rates_))
+      heading =
+          "only what is cut and put together is priced: no survey, delivery or fixing is told of\n";
+    heading += "hours, cost and price of " + std::to_string(stated.items().size()) +
+               (stated.items().size() == 1 ? " item" : " items") + ", in " + rates_.currency;
+    PagePart part{heading};
+    if (is_example())
+      part.body += words("rates that are an example stand among these; time your own work");
+    if (!rates_.note.empty()) part.body += words(rates_.note);
+    return part;
+  }
+
+  bool is_example() const {
+    for (const HourLine& line : report_.variants.front().hours.lines)
+      if (line.standing.source == RateSource::example) return true;
+    return false;
+  }
+
+  PagePart missing(const QuoteVariant& variant) const {
+    PagePart part{"NOT COUNTED, so that cost and price are too low: " + variant.asked.name};
+    for (const MissingFigure& each : variant.cost.missing)
+      part.body += words(each.what + ": " + each.remedy);
+    return part;
+  }
+
+  PagePart work(const QuoteVariant& variant) const {
+    PagePart part{"WORK"};
+    for (const QuotedItem& item : items_told(variant, rates_))
+      part.body +=
+          words(std::to_string(item.count) + " x " + item.id + ": " + item.name + ", " +
+                size_words(item, lengths_) + "; " + joined_words(item.woods, ", ") +
+                "; finish: " + item.finish +
+                (item.fittings.empty() ? "" : "; " + joined_words(item.fittings, ", ")) +
+                (item.hung ? "" : "; not hung") + (item.due.empty() ? "" : "; due " + item.due));
+    return part;
+  }
+
+  PagePart hours(const QuoteVariant& variant) const {
+    TextTable table({"operation", "set-ups", "min", "quantity", "per", "min", "minutes", "by"});
+    for (const HourLine& line : variant.hours.lines)
+      table.add({line.operation,
+                 line.setups > 0 ? Cell::of_figure(std::to_string(line.setups)) : Cell(""),
+                 line.setups > 0 ? Cell::of_figure(minutes_text(line.setup_each)) : Cell(""),
+                 Cell::of_figure(quantity_text(line.quantity)), unit_of(line),
+                 Cell::of_figure(minutes_text(line.each)),
+                 Cell::of_figure(minutes_text(line.total())), by_words(line)});
+    PagePart part{"HOURS, " + hours_text(variant.hours.total.hours()) +
+                  " of hands: " + minutes_text(variant.hours.total) + " min"};
+    part.body = PageText::table(table, lengths_, 2);
+    for (const WaitingTime& wait : variant.hours.waiting)
+      part.body += words("and of the clock " + figure_text(wait.hours, 1) + " h: " + wait.what);
+    return part;
+  }
+
+  /// Its trade, and where the rate comes from unless it is the shop's own, or all are examples.
+  std::string by_words(const HourLine& line) const {
+    const RateSource source = line.standing.source;
+    std::string words = line.trade;
+    if (source == RateSource::own || (source == rates_.source && is_example())) return words;
+    return words + (words.empty() ? "" : ", ") + std::string(word_of(source));
+  }
+
+  static std::string unit_of(const HourLine& line) {
+    return line.unit == WorkUnit::square_metre ? "m2" : std::string(word_of(line.unit));
+  }
+
+  PagePart cost(const QuoteVariant& variant) const {
+    TextTable table({"for", "amount", "unit", "at", "money", "which is"});
+    for (const CostLine& line : variant.cost.lines)
+      table.add({std::string(word_of(line.kind)),
+                 line.unit.empty() ? Cell("") : Cell::of_figure(figure_text(line.amount, 6)),
+                 line.unit, line.rate.empty() ? Cell("") : Cell::of_figure(line.rate),
+                 Cell::of_figure(money_text(line.money)), line.what});
+    table.add({"all", "", "", "", Cell::of_figure(money_text(variant.cost.total())), ""});
+    PagePart part{"COST, " + rates_.currency};
+    part.body = PageText::table(table, lengths_, 2) + words("wood by " + variant.wood_from);
+    return part;
+  }
+
+  PagePart price(const QuoteVariant& variant) const {
+    const AskedPrice& price = variant.price;
+    PagePart part{"PRICE " + money(price.asked) + " before tax"};
+    part.body += words(made_from(price));
+    part.body += words("margin " + percent_text(price.margin()) + " of the price, markup " +
+                       percent_text(price.markup()) + " on the cost");
+    part.body += words("below " + money(price.cost) + " the job loses money");
+    part.body += words("an hour earns " + money(price.earns_per_hour()) +
+                       ", once all that is bought is paid");
+    for (const TaxAmount& tax : price.tax)
+      part.body += words(tax.what + ", " + percent_text(tax.share) + ": " + money(tax.money));
+    if (!price.tax.empty()) part.body += words("to pay: " + money(price.to_pay()));
+    return part;
+  }
+
+  /// How it was rounded, too.
+  std::string made_from(const AskedPrice& price) const {
+    const PriceRounding& rounding = rates_.rounding;
+    std::string text;
+    if (rates_.margin)
+      text = "cost over 1 less a margin of " + percent_text(*rates_.margin);
+    else if (!rates_.markup->by_heading)
+      text = "cost and a markup of " + percent_text(rates_.markup->wood);
+    else
+      text = "cost and markups of " + percent_text(rates_.markup->wood) + " on wood, " +
+             percent_text(rates_.markup->sheet) + " on sheet, " +
+             percent_text(rates_.markup->bought_in) + " on what is bought in, " +
+             percent_text(rates_.markup->labour) + " on labour and all else";
+    text += ": " + money(price.reckoned);
+    if (price.asked != price.reckoned)
+      text += std::string(rounding.way == RoundingWay::up ? ", rounded up" : ", rounded") +
+              " to whole " + figure_text(rounding.to, 2) + " " + rates_.currency;
+    return text;
+  }
+
+  PagePart shares(const QuoteVariant& variant) const {
+    TextTable table({"item", "made", "hours", "cost", "price"});
+    for (const ItemShare& share : variant.shares)
+      table.add({variant.items()[share.item].job->id,
+                 Cell::of_figure(std::to_string(variant.count_of(share.item))),
+                 Cell::of_figure(hours_text(share.hours)), Cell::of_figure(money_text(share.cost)),
+                 Cell::of_figure(money_text(share.price))});
+    PagePart part{"WHAT EACH ITEM BEARS"};
+    part.body = PageText::table(table, lengths_, 2) +
+                words(
+                    "a set-up is borne by the pieces that are run on it, a board by what is cut "
+                    "from it, work for the whole order by how many there are of each, overhead "
+                    "as all else; the price as the cost. All add up to the hundredth: what "
+                    "rounding leaves goes to those that lost most by it.");
+    return part;
+  }
+
+  PagePart side_by_side() const {
+    TextTable table(
+        {"variant", "made", "hours", "cost", "price", "h each", "cost each", "price each"});
+    for (const QuoteVariant& variant : report_.variants)
+      table.add({variant.asked.name, Cell::of_figure(std::to_string(variant.asked.quantity)),
+                 Cell::of_figure(hours_text(variant.hours.total.hours())),
+                 Cell::of_figure(money_text(variant.price.cost)),
+                 Cell::of_figure(money_text(variant.price.asked)),
+                 Cell::of_figure(hours_text(variant.hours_each())),
+                 Cell::of_figure(money_text(to_hundredths(variant.cost_each()))),
+                 Cell::of_figure(money_text(to_hundredths(variant.price_each())))});
+    PagePart part{"SIDE BY SIDE, " + rates_.currency, PageText::table(table, lengths_, 2)};
+    const QuoteVariant& stated = report_.variants.front();
+    for (std::size_t i = 1; i < report_.variants.size(); ++i)
+      part.body += why(stated, report_.variants[i]);
+    return part;
+  }
+
+  /// What makes one of a variant cheaper or dearer than one as stated.
+  PageText why(const QuoteVariant& stated, const QuoteVariant& variant) const {
+    const std::vector<std::string> all = differences(stated, variant, rates_.currency);
+    return words(variant.asked.name +
+                 ", each: " + (all.empty() ? "no difference" : joined_words(all, "; ")));
+  }
+
+  const QuoteReport& report_;
+  const Rates& rates_;
+  const LengthPrinter& lengths_;
+};
+
+}  // namespace
+
+PageParts quote_parts(const QuoteReport& report, const LengthPrinter& lengths) {
+  return ShopPaper(report, lengths).parts();
+}
+
+}  // namespace haunch

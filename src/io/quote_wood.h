@@ -1,0 +1,35 @@
+// What wood and sheets of an order cost: by a cutting plan from the stock file, or by takings-off.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cost.h"
+#include "lumber_report.h"
+
+namespace haunch {
+
+/// What wood is bought by.
+struct WoodMeans {
+  const Rates& rates;
+  const std::optional<StockFile>& stock;
+  Unit unit = Unit::mm;
+  LumberWishes lumber = {};
+};
+
+struct WoodCost {
+  std::vector<CostLine> lines;
+  std::vector<MissingFigure> missing;
+  std::string from;               // "a cutting plan"
+  std::vector<Problem> problems;  // in the stock file, that show with the parts only
+};
+
+/// Of items, each `counts` times as often as it is in one order, and the order so many times. The
+/// wood for so many is never dearer than so many times that for one: the better of a plan for all
+/// and the plan for one, so often, is taken.
+WoodCost wood_cost(const std::vector<ItemReport>& items, const std::vector<std::int64_t>& counts,
+                   std::int64_t times, const WoodMeans& means);
+
+}  // namespace haunch

@@ -1,0 +1,105 @@
+#include "quote_words.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <map>
+
+#include "fitted.h"
+#include "quote_goods.h"
+
+namespace haunch {
+namespace {
+
+/// Of all that a workshop is to be told, what concerns those who have the work in their house.
+bool concerns_customer(const Caution& caution) {
+  constexpr std::string_view kTheirs[] = {"old paint",        "glass",        "escape route",
+                                          "accessible route", "tipping",      "shelf loads",
+                                          "hanging",          "glass shelves"};
+  return std::any_of(std::begin(kTheirs), std::end(kTheirs),
+                     [&](std::string_view about) { return caution.about.starts_with(about); });
+}
+
+/// What most of the work is of first, by itself; of others what is of them.
+std::vector<std::string> woods_of(const ItemReport& item) {
+  std::vector<std::pair<std::string, std::vector<std::string>>> woods;
+  for (const CutRow& row : item.cutlist) {
+    const std::string material = row.material.empty() ? "wood not told" : row.material;
+    auto same = std::find_if(woods.begin(), woods.end(),
+                             [&](const auto& it) { return it.first == material; });
+    if (same == woods.end()) same = woods.insert(woods.end(), {material, {}});
+    const std::string what = several_of(row.part);
+    if (std::find(same->second.begin(), same->second.end(), what) == same->second.end())
+      same->second.push_back(what);
+  }
+  std::vector<std::string> told;
+  for (const auto& [material, roles] : woods)
+    told.push_back(woods.size() == 1 ? material
+                                     : material + " (" + joined_words(roles, ", ") + ")");
+  return told;
+}
+
+std::vector<std::string> fittings_of(const ItemReport& item) {
+  std::vector<std::string> told;
+  for (const FittedGoods& goods : fitted_to(item.wood))
+    if (goods.by_hand) told.push_back(std::to_string(goods.number) + " " + goods.name);
+  return told;
+}
+
+std::string finish_words(const Job& job, const Rates& rates) {
+  const Finish* finish = finish_of(job, rates);
+  if (finish == nullptr) return "none";
+  return finish->name + ", " + std::to_string(finish->coats) +
+         (finish->coats == 1 ? " coat" : " coats");
+}
+
+}  // namespace
+
+QuotedItem told_of(const ItemReport& item, std::int64_t count, const Rates& rates) {
+  const Job& job = *item.job;
+  QuotedItem told;
+  told.id = job.id;
+  told.name = job.name;
+  told.count = count;
+  told.size = item.wood.size;
+  told.third_size = goes_back(item.wood) ? "deep" : "thick";
+  told.woods = woods_of(item);
+  told.fittings = fittings_of(item);
+  told.finish = finish_words(job, rates);
+  told.hung = !job.supply_only;
+  told.due = job.due;
+  std::copy_if(item.cautions.begin(), item.cautions.end(), std::back_inserter(told.cautions),
+               concerns_customer);
+  return told;
+}
+
+std::vector<QuotedItem> items_told(const QuoteVariant& variant, const Rates& rates) {
+  std::vector<QuotedItem> all;
+  for (std::size_t i = 0; i < variant.items().size(); ++i)
+    all.push_back(told_of(variant.items()[i], variant.count_of(i), rates));
+  return all;
+}
+
+std::string size_words(const QuotedItem& item, const LengthPrinter& lengths) {
+  return lengths.one(item.size[0]) + " x " + lengths.one(item.size[1]) + " x " +
+         lengths.one(item.size[2]) + " " + std::string(word_of(lengths.unit())) +
+         " (wide x high x " + item.third_size + ")";
+}
+
+std::string joined_words(const std::vector<std::string>& words, std::string_view between) {
+  std::string all;
+  for (const std::string& word : words)
+    all += (all.empty() ? "" : std::string(between)) + word;
+  return all;
+}
+
+std::string hours_text(double hours) {
+  return fmt::format("{:.2f}", hours);
+}
+
+std::string percent_text(double share) {
+  constexpr double kPercent = 100;
+  return figure_text(share * kPercent, 2) + " %";
+}
+
+}  // namespace haunch
