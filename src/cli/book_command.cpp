@@ -82,13 +82,20 @@ class BookRun {
     std::vector<std::string> inputs = order_.files();
     inputs.push_back(invocation_.stock);
     OutputFile file(invocation_.output, streams_.out, identities_of(inputs, streams_));
-    const auto lock = still(streams_);
-    file.append(book.front());
+    append(file, book.front());
     for (std::size_t item = 0; item < book.items(); ++item)
-      file.append(book.take_item(item));
-    file.append(Book::end());
-    file.finish();
+      append(file, book.take_item(item));
+    append(file, Book::end());
+    {
+      const auto lock = still(streams_);
+      file.finish();
+    }
     complaints_.note(file);
+  }
+
+  void append(OutputFile& file, std::string_view text) const {
+    const auto lock = still(streams_);
+    file.append(text);
   }
 
   const Invocation& invocation_;

@@ -1,5 +1,6 @@
 #include "book.h"
 
+#include <algorithm>
 #include <utility>
 
 #include "book_style.h"
@@ -169,8 +170,8 @@ std::string Book::take_item(std::size_t item) {
   {
     const ItemSheet sheet = item_sheet(report, view_, lengths_.unit());
     add_item_head(page, item, sheet);
-    add_drawing(page, item);
     add_pieces(page, item);
+    add_drawing(page, item);
     page.add_html("<div id=\"" + BookPlaces::of_part(item, "sheet") + "\">\n");
     page.add(sheet.parts, kOfItem);
     page.add_html("</div>\n<div id=\"" + BookPlaces::of_part(item, "checks") + "\">\n");
@@ -187,7 +188,7 @@ void Book::add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& shee
   const Job& job = *order_.setups.items[item].job;
   page.add_html("<h2>" + name_of(job) + "</h2>\n<nav class=\"within\" aria-label=\"Item " +
                 std::to_string(item + 1) + "\">" + link("contents", "contents"));
-  for (const std::string_view part : {"drawing", "pieces", "sheet", "checks", "rods"})
+  for (const std::string_view part : {"pieces", "drawing", "sheet", "checks", "rods"})
     page.add_html(" " + link(BookPlaces::of_part(item, part), std::string(part)));
   page.add_html(" " + link("setups", "set-ups") + " " + link("lumber", "lumber") +
                 "</nav>\n<p class=\"off\">" + std::to_string(sheet.quantity) + " off" +
@@ -202,22 +203,32 @@ void Book::add_drawing(HtmlPage& page, std::size_t item) const {
   page.add_html("</div>\n");
 }
 
-std::vector<Cell> Book::setup_cells(std::size_t item) const {
-  std::vector<Cell> cells;
-  for (const std::vector<std::size_t>& numbers : setups_of_[item]) {
-    std::vector<std::string> ids;
-    for (const std::size_t number : numbers)
-      ids.push_back(setup_id(number));
-    cells.push_back(Cell::of_mark(joined(ids)));
-  }
-  return cells;
+void Book::add_pieces(HtmlPage& page, std::size_t item) const {
+  page.add_heading("PIECES, as they are labelled", kOfItem, BookPlaces::of_part(item, "pieces"));
+  page.add(PageText::table(labels_table(labels_of(order_.setups.items[item])), lengths_, 0));
+  page.add_heading("SET-UPS that they go through", kOfItem);
+  page.add(PageText::table(setups_table(item), lengths_, 0));
 }
 
-void Book::add_pieces(HtmlPage& page, std::size_t item) const {
-  TextTable table = labels_table(labels_of(order_.setups.items[item]));
-  table.add_column("set-ups", setup_cells(item));
-  page.add_heading("PIECES, as they are labelled", kOfItem, BookPlaces::of_part(item, "pieces"));
-  page.add(PageText::table(table, lengths_, 0));
+/// Pieces that go through the same ones in one row.
+TextTable Book::setups_table(std::size_t item) const {
+  const std::vector<Piece>& pieces = order_.setups.items[item].wood.pieces;
+  std::vector<std::pair<const std::vector<std::size_t>*, std::vector<std::string>>> rows;
+  for (std::size_t piece = 0; piece < pieces.size(); ++piece) {
+    const std::vector<std::size_t>& numbers = setups_of_[item][piece];
+    const auto same = std::find_if(rows.begin(), rows.end(),
+                                   [&](const auto& row) { return *row.first == numbers; });
+    (same == rows.end() ? rows.emplace_back(&numbers, std::vector<std::string>()) : *same)
+        .second.push_back(pieces[piece].mark);
+  }
+  TextTable table({"pieces", "set-ups"});
+  for (const auto& [numbers, marks] : rows) {
+    std::vector<std::string> ids;
+    for (const std::size_t number : *numbers)
+      ids.push_back(setup_id(number));
+    table.add({Cell::of_mark(joined(marks)), Cell::of_mark(joined(ids))});
+  }
+  return table;
 }
 
 /// Once for all items that it is the same for.

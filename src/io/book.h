@@ -50,7 +50,7 @@ class Book {
   void add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& sheet) const;
   void add_drawing(HtmlPage& page, std::size_t item) const;
   void add_pieces(HtmlPage& page, std::size_t item) const;
-  std::vector<Cell> setup_cells(std::size_t item) const;
+  TextTable setups_table(std::size_t item) const;
   void add_assumed(HtmlPage& page, std::size_t item);
   void add_rods(HtmlPage& page, std::size_t item);
 

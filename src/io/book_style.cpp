@@ -28,7 +28,7 @@ p.off { font-weight: 600 }
 a { color: var(--link); text-decoration-thickness: 1px; text-underline-offset: 0.15em }
 th:target, p:target { background: #fbe9c6 }
 :target { scroll-margin-top: 1rem }
-nav.within { display: flex; flex-wrap: wrap; gap: 0.2rem 1.1rem; font-size: 0.9rem }
+nav.within { display: flex; flex-wrap: wrap; gap: 0.2rem 1.1rem }
 nav.within a, nav.contents a { padding: 0.25rem 0 }
 nav.contents ul { list-style: none; margin: 0; padding: 0 }
 nav.contents li { padding: 0.3rem 0; border-bottom: 1px solid var(--rule) }
@@ -72,7 +72,8 @@ figure svg { display: block }
   td.w { min-width: 0 }
   figure { margin: 0 }
   figure.sheet { page: sheet }
-  figure.board { page: board; margin-bottom: 6mm }
+  #boards { page: board }
+  figure.board { margin-bottom: 6mm }
 }
 )";
 

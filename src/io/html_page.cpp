@@ -126,33 +126,36 @@ std::string HtmlPage::link(std::string_view name, const std::string& place) {
   return "<a href=#" + place + ">" + html_text(name) + "</a>";
 }
 
-std::string HtmlPage::linked(std::string_view words, std::vector<std::string> marks) const {
+std::string HtmlPage::with_links(std::string_view text, const PlaceOf& place_of) const {
   std::string html;
-  while (!words.empty()) {
-    if (const std::size_t size = places_.order_mark_at(words); size > 0) {
-      html += link(words.substr(0, size), *places_.told_at(words.substr(0, size), {}));
-      words.remove_prefix(size);
+  std::size_t plain = 0;  // how much of the text stands before the next link
+  while (plain < text.size()) {
+    std::string_view rest = text.substr(plain);
+    const std::size_t order_mark = places_.order_mark_at(rest);
+    const std::string_view word = order_mark > 0 ? rest.substr(0, order_mark) : take_word(rest);
+    const auto place = order_mark > 0 ? places_.told_at(word, {}) : place_of(word);
+    if (!place) {
+      plain += word.size();
       continue;
     }
-    const std::string_view word = take_word(words);
-    const auto mark = std::find(marks.begin(), marks.end(), word);
-    const auto place = mark == marks.end() ? std::nullopt : places_.told_at(word, item_);
-    html += place ? link(word, *place) : html_text(word);
-    if (mark != marks.end()) marks.erase(mark);
+    html += html_text(text.substr(0, plain)) + link(word, *place);
+    text.remove_prefix(plain + word.size());
+    plain = 0;
   }
-  return html;
+  return html + html_text(text);
+}
+
+std::string HtmlPage::linked(std::string_view words, std::vector<std::string> marks) const {
+  return with_links(words, [&](std::string_view word) -> std::optional<std::string> {
+    const auto mark = std::find(marks.begin(), marks.end(), word);
+    if (mark == marks.end()) return {};
+    marks.erase(mark);
+    return places_.told_at(word, item_);
+  });
 }
 
 std::string HtmlPage::marks_linked(std::string_view marks) const {
-  std::string html;
-  while (!marks.empty()) {
-    const std::size_t size = places_.order_mark_at(marks);
-    const std::string_view name = size > 0 ? marks.substr(0, size) : take_word(marks);
-    if (size > 0) marks.remove_prefix(size);
-    const auto place = places_.told_at(name, item_);
-    html += place ? link(name, *place) : html_text(name);
-  }
-  return html;
+  return with_links(marks, [&](std::string_view word) { return places_.told_at(word, item_); });
 }
 
 // ---- tables: cells and rows end where the next begin, which HTML allows; there are many

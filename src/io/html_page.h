@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <functional>
 #include <optional>
 #include <set>
 #include <string>
@@ -40,6 +41,9 @@ class HtmlPage {
                const std::vector<std::string_view>& classes);
   void add_cell(const PrintedColumn& column, const std::string& text, std::string_view its_class);
   void add_words(const PageBlock& block);
+  using PlaceOf = std::function<std::optional<std::string>(std::string_view word)>;
+  /// Marks with their item's name lead to their pieces, other words where `place_of` says.
+  std::string with_links(std::string_view text, const PlaceOf& place_of) const;
   static std::string link(std::string_view name, const std::string& place);
   /// Words with links: those that are among `marks` once each, and marks with their item's name.
   std::string linked(std::string_view words, std::vector<std::string> marks) const;

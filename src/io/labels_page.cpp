@@ -25,7 +25,7 @@ TextTable labels_table(const ItemLabels& item) {
     table.add({Cell::of_name(label.piece), label.name, label.length, label.width, label.thickness,
                marked(label.face), marked(label.edge),
                std::string(label.grain == "none" ? "" : label.grain), label.material,
-               mates_words(label.mates)});
+               Cell::of_mark(mates_words(label.mates))});
   }
   return table;
 }

@@ -28,7 +28,7 @@ PageText table_of(const ItemRods& item, const Rod& rod, const LengthPrinter& len
   for (const RodMark& mark : rod.marks)
     for (const RodName& name : mark.names)
       table.add({&name == &mark.names.front() ? std::optional(mark.at) : std::nullopt,
-                 pieces_text(item, rod, name), name.what,
+                 Cell::of_mark(pieces_text(item, rod, name)), name.what,
                  Cell::of_mark(joined(marks_of(item.wood, name.takes)))});
   return PageText::table(table, lengths, 2);
 }

@@ -147,12 +147,6 @@ void TextTable::add_alike(std::vector<Cell> row) {
   }
 }
 
-void TextTable::add_column(std::string title, std::vector<Cell> cells) {
-  titles_.push_back(std::move(title));
-  for (std::size_t row = 0; row < rows_.size(); ++row)
-    rows_[row].push_back(std::move(cells[row]));
-}
-
 bool TextTable::is_empty(std::size_t column) const {
   return std::all_of(rows_.begin(), rows_.end(), [column](const std::vector<Cell>& row) {
     return !row[column].length && row[column].words.empty();

@@ -146,8 +146,6 @@ class TextTable {
   void add(std::vector<Cell> row) { rows_.push_back(std::move(row)); }
   /// A row that reads like another but for marks is put to it.
   void add_alike(std::vector<Cell> row);
-  /// A column more, with a cell for each row.
-  void add_column(std::string title, std::vector<Cell> cells);
   bool empty() const { return rows_.empty(); }
   PrintedTable printed(const LengthPrinter& lengths) const;
   std::string text(const LengthPrinter& lengths, std::size_t indent) const {
