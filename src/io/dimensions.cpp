@@ -77,7 +77,6 @@ class ChainDrawing {
   void figure(std::size_t link, double at, double up) {
     Lettering its{spot({at, up}), figures_[link], kFigure};
     its.upright = chain_.upright;
-    its.mm = chain_.links[link];
     picture_.letterings.push_back(std::move(its));
     above_ = std::max(above_, up + kFigure * 0.85);
     below_ = std::max(below_, kFigure * 0.25 - up);
@@ -131,7 +130,6 @@ class ChainDrawing {
                   kFigure};
     its.upright = !chain_.upright;
     its.anchor = (up > 0) == chain_.upright ? Anchor::end : Anchor::start;
-    its.mm = at;
     const double width = width_of(its);
     picture_.letterings.push_back(std::move(its));
     return width;

@@ -15,6 +15,8 @@ namespace haunch {
 /// Kinds of lines (ISO 128).
 enum class Pen : unsigned char {
   hatch,   // thin: what is cut
+  grain,   // thin, in uneven strokes: long grain that is cut
+  broken,  // thin, wavy: where wood goes on beyond what is drawn
   thin,    // dimensions, leaders
   hidden,  // thin, dashed
   moving,  // thin, dashed: where something swings or slides to
@@ -24,7 +26,7 @@ enum class Pen : unsigned char {
   cut,     // thick: outlines of what is cut
   tick,    // thick: ends of dimensions and of cutting planes
 };
-inline constexpr std::size_t kPens = 9;
+inline constexpr std::size_t kPens = 11;
 
 using SpotRun = std::vector<ViewSpot>;
 
@@ -45,8 +47,7 @@ struct Lettering {
   Anchor anchor = Anchor::middle;
   bool upright = false;  // read from the right
   bool bold = false;
-  std::string mark = {};          // of the piece that it names
-  std::optional<Length> mm = {};  // the figure, exact
+  std::string mark = {};  // of the piece that it names
 };
 
 struct Picture {

@@ -39,7 +39,7 @@ std::vector<SpotRun> joined_up(std::vector<SpotRun> lines) {
 /// A break: as if drawn by hand, but the same each time.
 SpotRun wavy(const ViewSpot& from, const ViewSpot& to) {
   const double length = std::hypot(to.u - from.u, to.v - from.v);
-  const int parts = std::max(2, static_cast<int>(std::lround(length / 0.8)));
+  const int parts = std::max(2, static_cast<int>(std::lround(length / 1.1)));
   const double across_u = -(to.v - from.v) / length, across_v = (to.u - from.u) / length;
   const double much = std::min(1.0, length / 25);
   SpotRun run;
@@ -63,7 +63,7 @@ Pen pen_of(LineOf of) {
     case LineOf::broken:
       break;
   }
-  return Pen::thin;
+  return Pen::broken;
 }
 
 /// Lines at one angle, cut at the outlines of what they are to fill.
@@ -114,20 +114,17 @@ class Hatching {
   ViewSpot along_;
 };
 
-/// A line along the grain, in strokes of uneven lengths, as grain is.
+/// A line along the grain: its first stroke longer or shorter, so that they begin unevenly.
 void add_grain(std::vector<SpotRun>& all, const SpotRun& line, std::size_t number) {
-  constexpr double kStrokes[] = {9, 14, 6, 11}, kGaps[] = {1.6, 2.4, 1.2};
+  constexpr double kFirst[] = {2.5, 7, 12, 4.5, 9.5}, kGap = 1.6;
   const ViewSpot from = line.front(), to = line.back();
   const double length = std::hypot(to.u - from.u, to.v - from.v);
   const auto at = [&](double mm) {
     return ViewSpot{from.u + (to.u - from.u) * mm / length, from.v + (to.v - from.v) * mm / length};
   };
-  double mm = static_cast<double>(number % 3) * 0.8;
-  for (std::size_t i = number; mm < length; ++i) {
-    const double end = std::min(length, mm + kStrokes[i % std::size(kStrokes)]);
-    if (end - mm > 0.5) all.push_back({at(mm), at(end)});
-    mm = end + kGaps[i % std::size(kGaps)];
-  }
+  const double first = kFirst[number % std::size(kFirst)];
+  all.push_back({from, at(std::min(first, length))});
+  if (first + kGap < length) all.push_back({at(first + kGap), to});
 }
 
 Shown shown_of(const CutArea& area, const Piece& piece) {
@@ -146,7 +143,7 @@ Picture hatching_of(const std::vector<SpotRun>& loops, Shown shown, ViewSpot gra
                     bool leans_left) {
   const double slant = std::sqrt(0.5);
   const ViewSpot slanted{leans_left ? -slant : slant, slant};
-  Stroke stroke{Pen::hatch, {}};
+  Stroke stroke{shown == Shown::long_grain ? Pen::grain : Pen::hatch, {}};
   switch (shown) {
     case Shown::end_grain:
       stroke.runs = Hatching(loops, slanted).lines(leans_left ? 1.7 : 1.5, 0.3);
@@ -193,7 +190,7 @@ Picture picture_of(const LineView& view, const Assembly& wood, PaperScale scale)
     its.push_back(line.of == LineOf::broken ? wavy(from, to) : SpotRun{from, to});
   }
   for (auto& [key, runs] : lines)
-    picture.strokes.push_back({key.second, key.second == Pen::thin ? runs : joined_up(runs),
+    picture.strokes.push_back({key.second, key.second == Pen::broken ? runs : joined_up(runs),
                                wood.pieces[key.first].mark});
   return picture;
 }

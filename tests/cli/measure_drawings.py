@@ -32,7 +32,7 @@ const corners = (e) => { const b = e.getBBox(), m = e.getScreenCTM();
   const at = [[b.x, b.y], [b.x + b.width, b.y + b.height]].map(([x, y]) => [(m.a * x + m.c * y + m.e) * mm, (m.b * x + m.d * y + m.f) * mm]);
   return [Math.min(at[0][0], at[1][0]), Math.min(at[0][1], at[1][1]), Math.max(at[0][0], at[1][0]), Math.max(at[0][1], at[1][1])]; };
 for (const sheet of document.querySelectorAll('svg.sheet')) {
-  const texts = [...sheet.querySelectorAll('text')].map(e => ({words: e.textContent, upright: e.hasAttribute('transform'), box: corners(e),
+  const texts = [...sheet.querySelectorAll('text')].map(e => ({words: e.textContent, upright: e.parentNode.getAttribute('class') == 'upright', box: corners(e),
     size: parseFloat(getComputedStyle(e).fontSize)}));
   const frame = corners(sheet.querySelector('.frame path'));
   const out = [...sheet.querySelectorAll('path, line')].filter(e => { const b = corners(e);
