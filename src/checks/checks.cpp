@@ -1,6 +1,8 @@
 #include "checks.h"
 
 #include <algorithm>
+#include <iterator>
+#include <utility>
 
 #include "alike.h"
 #include "family.h"
@@ -51,8 +53,10 @@ void report(Bench& bench, const Rule& rule, std::vector<std::size_t> parts,
                             {}});
 }
 
-Bench bench_of(const Assembly& assembly, Unit unit, MeasuredOver where) {
-  Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}, {}};
+namespace {
+
+void measure_joints(Bench& bench, MeasuredOver where) {
+  const Assembly& assembly = bench.assembly;
   bench.measures.reserve(assembly.joints.size());
   Looks looks(assembly);
   for (std::size_t number = 0; number < assembly.joints.size(); ++number) {
@@ -64,6 +68,13 @@ Bench bench_of(const Assembly& assembly, Unit unit, MeasuredOver where) {
                                            : measure(joint, bench.solids[joint.receives],
                                                      bench.solids[joint.enters], where));
   }
+}
+
+}  // namespace
+
+Bench bench_of(const Assembly& assembly, Unit unit, MeasuredOver where) {
+  Bench bench{assembly, limits_in(unit), solids_of(assembly), {}, {}, {}};
+  measure_joints(bench, where);
   return bench;
 }
 
@@ -82,29 +93,94 @@ std::size_t first_of(const Assembly& assembly, std::size_t group) {
 
 namespace {
 
+/// What of an assembly a family looks at; what comes later takes what comes before.
+enum class LooksAt : unsigned char { blanks, wood, measures };
+
+struct CheckFamily {
+  LooksAt at;
+  void (*check)(Bench& bench, Unit unit, const Job* job);  // job: of what is no job's, null
+  std::vector<const Rule*> (*rules)();
+};
+
+template <void (*kCheck)(Bench&)>
+void of_bench(Bench& bench, Unit, const Job*) {
+  kCheck(bench);
+}
+
+template <std::vector<const Rule*> (*kOne)(), std::vector<const Rule*> (*kOther)()>
+std::vector<const Rule*> rules_of_both() {
+  std::vector<const Rule*> rules = kOne();
+  for (const Rule* rule : kOther())
+    rules.push_back(rule);
+  return rules;
+}
+
+/// In the order in which they are told.
+constexpr CheckFamily kFamilies[] = {
+    {LooksAt::wood, of_bench<check_whole>, rules_of_whole},
+    {LooksAt::measures, of_bench<check_fits>, rules_of_fits},
+    {LooksAt::measures, of_bench<check_walls>, rules_of_walls},
+    {LooksAt::measures, of_bench<check_proportions>, rules_of_proportions},
+    {LooksAt::blanks,
+     [](Bench& bench, Unit unit, const Job* job) {
+       if (job != nullptr) check_leaves(bench, unit, job->service);
+     },
+     rules_of_leaves},
+    {LooksAt::measures,
+     [](Bench& bench, Unit unit, const Job* job) {
+       if (job != nullptr && job->usual_year) check_usual_year(bench, *job->usual_year, unit);
+     },
+     // What is fixed across the grain is told of at the moistures of a usual year too.
+     rules_of_both<rules_of_usual_year, rules_of_fixings>},
+    {LooksAt::measures, of_bench<check_pins>, rules_of_pins},
+    {LooksAt::wood, of_bench<check_clashes>, rules_of_clashes},
+    {LooksAt::wood, of_bench<check_hanging>, rules_of_hanging},
+    {LooksAt::wood, of_bench<check_meetings>, rules_of_meetings},
+    {LooksAt::wood, [](Bench& bench, Unit, const Job*) { check_laps(bench, bench.assembly); },
+     rules_of_laps},
+    {LooksAt::wood, of_bench<check_as_found>, rules_of_as_found},
+    {LooksAt::measures, of_bench<check_glazing>, rules_of_glazing},
+    // A front that swings passes what is beside it as a leaf that hangs does.
+    {LooksAt::wood, of_bench<check_fronts>, rules_of_both<rules_of_fronts, rules_of_hanging>},
+    {LooksAt::wood, of_bench<check_loose_pieces>, rules_of_loose_pieces},
+    {LooksAt::wood, of_bench<check_pin_rows>, rules_of_pin_rows},
+    {LooksAt::wood, of_bench<check_screws>, rules_of_screws},
+    {LooksAt::measures,
+     [](Bench& bench, Unit, const Job* job) {
+       if (job != nullptr) check_shelves(bench, *job);
+     },
+     rules_of_shelves},
+    {LooksAt::wood, [](Bench& bench, Unit, const Job* job) { check_standing(bench, job); },
+     rules_of_standing},
+    {LooksAt::measures, of_bench<check_tails>, rules_of_tails}};
+
+/// Puts on the bench what is not there yet.
+void lay_out(Bench& bench, LooksAt at) {
+  const Assembly& assembly = bench.assembly;
+  if (bench.solids.empty() && at == LooksAt::blanks)
+    for (const Piece& piece : assembly.pieces)
+      bench.solids.push_back({placed_blank(piece), {}});
+  const bool has_wood = !bench.solids.empty() && !bench.solids.front().wood.empty();
+  if (at >= LooksAt::wood && !has_wood) bench.solids = solids_of(assembly);
+  if (at == LooksAt::measures && bench.measures.empty())
+    measure_joints(bench, MeasuredOver::all_over);
+}
+
+std::vector<Finding> found_by(Bench& bench, const std::vector<bool>& families, const Job& job) {
+  LooksAt at = LooksAt::blanks;
+  for (std::size_t i = 0; i < families.size(); ++i)
+    if (families[i]) at = std::max(at, kFamilies[i].at);
+  lay_out(bench, at);
+  for (std::size_t i = 0; i < families.size(); ++i)
+    if (families[i]) kFamilies[i].check(bench, job.unit, &job);
+  return std::exchange(bench.findings, {});
+}
+
 std::vector<Finding> check_all(const Assembly& assembly, Unit unit, const Job* job) {
   Bench bench = bench_of(assembly, unit);
   bench.findings.reserve(assembly.joints.size() * 10);
-  check_whole(bench);
-  check_fits(bench);
-  check_walls(bench);
-  check_proportions(bench);
-  if (job != nullptr) check_leaves(bench, unit, job->service);
-  if (job != nullptr && job->usual_year) check_usual_year(bench, *job->usual_year, unit);
-  check_pins(bench);
-  check_clashes(bench);
-  check_hanging(bench);
-  check_meetings(bench);
-  check_laps(bench, assembly);
-  check_as_found(bench);
-  check_glazing(bench);
-  check_fronts(bench);
-  check_loose_pieces(bench);
-  check_pin_rows(bench);
-  check_screws(bench);
-  if (job != nullptr) check_shelves(bench, *job);
-  check_standing(bench, job);
-  check_tails(bench);
+  for (const CheckFamily& family : kFamilies)
+    family.check(bench, unit, job);
   return std::move(bench.findings);
 }
 
@@ -119,10 +195,43 @@ std::vector<Finding> check_built(const Assembly& assembly, const Job& job) {
 }
 
 std::vector<Finding> check_job(const Assembly& assembly, const Job& job) {
-  std::vector<Finding> findings = check_built(assembly, job);
-  if (!job.season) return findings;
-  for (Finding& finding : check_moved(assembly, *job.season, job.unit))
-    findings.push_back(std::move(finding));
+  return GradualChecks(assembly, job).all();
+}
+
+ChecksOf::ChecksOf(const std::vector<Finding>& findings) {
+  for (const CheckFamily& family : kFamilies) {
+    const std::vector<const Rule*> rules = family.rules();
+    families_.push_back(std::any_of(findings.begin(), findings.end(), [&](const Finding& it) {
+      return std::find(rules.begin(), rules.end(), it.rule) != rules.end();
+    }));
+  }
+  moved_ = std::any_of(findings.begin(), findings.end(),
+                       [](const Finding& finding) { return finding.moisture.has_value(); });
+}
+
+GradualChecks::GradualChecks(const Assembly& assembly, const Job& job)
+    : assembly_(assembly),
+      job_(job),
+      bench_(std::make_unique<Bench>(Bench{assembly, limits_in(job.unit), {}, {}, {}, {}})) {}
+
+GradualChecks::~GradualChecks() = default;
+
+const std::vector<Finding>& GradualChecks::moved() {
+  if (!moved_)
+    moved_ = job_.season ? check_moved(assembly_, *job_.season, job_.unit) : std::vector<Finding>();
+  return *moved_;
+}
+
+std::vector<Finding> GradualChecks::some(const ChecksOf& checks) {
+  std::vector<Finding> findings = found_by(*bench_, checks.families_, job_);
+  if (checks.moved_) findings.insert(findings.end(), moved().begin(), moved().end());
+  return findings;
+}
+
+std::vector<Finding> GradualChecks::all() {
+  std::vector<Finding> findings =
+      found_by(*bench_, std::vector<bool>(std::size(kFamilies), true), job_);
+  findings.insert(findings.end(), moved().begin(), moved().end());
   return findings;
 }
 

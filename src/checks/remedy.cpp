@@ -77,11 +77,20 @@ std::vector<std::size_t> doubts_of(const std::vector<Finding>& findings) {
   return doubts;
 }
 
+std::vector<Finding> chosen_of(const std::vector<Finding>& findings,
+                               const std::vector<std::size_t>& chosen) {
+  std::vector<Finding> found;
+  for (const std::size_t number : chosen)
+    found.push_back(findings[number]);
+  return found;
+}
+
 /// What a job is before anything is changed.
 struct Before {
   const Job& job;
   const std::vector<Finding>& findings;
   std::vector<std::size_t> doubts;  // those of the findings that are not ok
+  ChecksOf checks;                  // that found these
   std::vector<JointKind> joint_kinds;
   std::vector<std::string> names;  // of its pieces
 
@@ -89,6 +98,7 @@ struct Before {
       : job(its_job),
         findings(its_findings),
         doubts(doubts_of(its_findings)),
+        checks(chosen_of(its_findings, doubts)),
         joint_kinds(kinds_of_joints(wood)),
         names(names_of_pieces(wood)) {}
 
@@ -117,7 +127,8 @@ struct Figure {
 /// ok before: one lever serves many findings, and there may be thousands of tries.
 struct Trial {
   bool can_be_worked = false;                  // and is joined as before
-  bool worse = false;                          // something is, than before
+  bool worse = false;                          // something is, than before: seen where any doubt
+                                               // is put right
   std::vector<std::optional<Figure>> figures;  // of each of the doubts
 };
 
@@ -136,15 +147,18 @@ Trial tried(const Before& before, const Lever& lever, Length value) {
   spend_on_working(worked.assembly);
   if (!worked.problems.empty() || kinds_of_joints(worked.assembly) != before.joint_kinds)
     return trial;
-  const std::vector<Finding> findings = check_job(worked.assembly, *changed);
+  GradualChecks checks(worked.assembly, *changed);
+  const std::vector<Finding> findings = checks.some(before.checks);
   trial.can_be_worked = true;
-  trial.worse = is_worse(before.findings, findings);
   for (const std::size_t doubt : before.doubts) {
     const Finding* now = find_same(findings, before.findings[doubt], doubt);
     trial.figures.push_back(
         now == nullptr ? std::nullopt
                        : std::optional(Figure{now->status, now->value, now->ok_min, now->ok_max}));
   }
+  const auto is_right = [](const auto& it) { return !it || it->status == Status::ok; };
+  if (std::any_of(trial.figures.begin(), trial.figures.end(), is_right))
+    trial.worse = is_worse(before.findings, checks.all());
   return trial;
 }
 

@@ -1,8 +1,12 @@
 // What holds for all checks.
+#include <filesystem>
+#include <fstream>
 #include <map>
 #include <set>
+#include <sstream>
 
 #include "corner.h"
+#include "vocabulary.h"
 
 namespace haunch::test {
 namespace {
@@ -200,6 +204,67 @@ TEST_CASE("A shortfall is how far a figure lies outside its limits") {
   for (const double inside : {3.0, 4.0, 5.0}) {
     finding.value = mm(inside);
     CHECK(shortfall(finding) == Length());
+  }
+}
+
+namespace {
+
+/// The specs of examples/ that are worked without a shop file beside them.
+std::vector<std::unique_ptr<Job>> example_jobs() {
+  std::vector<std::unique_ptr<Job>> jobs;
+  for (const auto& entry : std::filesystem::directory_iterator(HAUNCH_EXAMPLES)) {
+    if (entry.path().extension() != ".json") continue;
+    std::ifstream file(entry.path());
+    std::ostringstream text;
+    text << file.rdbuf();
+    JobReading reading = read_job(value_of(text.str()), nullptr, "job");
+    if (reading.job) jobs.push_back(std::move(reading.job));
+  }
+  return jobs;
+}
+
+bool says_the_same(const Finding& a, const Finding& b) {
+  return a.rule == b.rule && a.status == b.status && a.parts == b.parts && a.joint == b.joint &&
+         a.value == b.value && a.moisture == b.moisture && a.fitting == b.fitting &&
+         a.ok_min == b.ok_min && a.ok_max == b.ok_max;
+}
+
+bool say_the_same(const std::vector<Finding>& a, const std::vector<Finding>& b) {
+  return std::equal(a.begin(), a.end(), b.begin(), b.end(), says_the_same);
+}
+
+}  // namespace
+
+TEST_CASE("What the families of a finding find is what all checks find of it") {
+  std::size_t rules = 0;
+  for (const std::unique_ptr<Job>& job : example_jobs()) {
+    const Assembly wood = work(*job).assembly;
+    const std::vector<Finding> all = check_job(wood, *job);
+    std::set<std::pair<const Rule*, bool>> seen;
+    for (const Finding& finding : all) {
+      if (!seen.emplace(finding.rule, finding.moisture.has_value()).second) continue;
+      ++rules;
+      INFO(finding.rule->check);
+      const std::vector<Finding> some = GradualChecks(wood, *job).some(ChecksOf({finding}));
+      CHECK(some.size() < all.size());
+      for (const Finding& same : all)
+        if (same.rule == finding.rule && same.moisture == finding.moisture)
+          CHECK(std::any_of(some.begin(), some.end(),
+                            [&](const Finding& it) { return says_the_same(it, same); }));
+    }
+  }
+  CHECK(rules > 500);
+}
+
+TEST_CASE("All checks after some find what all find at once") {
+  for (const std::unique_ptr<Job>& job : example_jobs()) {
+    const Assembly wood = work(*job).assembly;
+    const std::vector<Finding> all = check_job(wood, *job);
+    for (std::size_t i = 0; i < all.size(); i += 1 + all.size() / 4) {
+      GradualChecks checks(wood, *job);
+      checks.some(ChecksOf({all[i]}));
+      CHECK(say_the_same(checks.all(), all));
+    }
   }
 }
 
