@@ -163,16 +163,15 @@ class JointShower {
 
   /// What of it is drawn across: of what goes on a part, from its middle or where it begins.
   void find_part() {
-    part_ = around(room_, enters_);
-    if (goes_on_)
-      part_.low[kAcross] = middle(*core_, kAcross) - floor_half(kPart);
-    else if (!fits_between_edges() && part_.extent(kAcross) > kPart)
-      part_.low[kAcross] = part_.low[kAcross] - kBeside;
-    else {
+    part_ = fits_between_edges() ? around(room_, enters_) : room_;
+    const bool is_whole = fits_between_edges() || part_.extent(kAcross) <= kPart;
+    if (is_whole && !goes_on_) {
       part_.low[kAcross] = part_.low[kAcross] - kBeside;
       part_.high[kAcross] = part_.high[kAcross] + kBeside;
       return;
     }
+    part_.low[kAcross] =
+        goes_on_ ? middle(*core_, kAcross) - floor_half(kPart) : part_.low[kAcross] - kBeside;
     part_.high[kAcross] = part_.low[kAcross] + kPart;
   }
 

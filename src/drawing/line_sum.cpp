@@ -14,7 +14,8 @@ namespace {
 constexpr std::size_t kAll = std::numeric_limits<std::size_t>::max();
 
 constexpr double kSameWay = 0.000002;  // radians
-constexpr double kSamePlace = 0.005;   // millimetres; a shorter line is none
+constexpr double kSamePlace = 0.0001;  // millimetres, across lines
+constexpr double kShortest = 0.005;    // millimetres: a shorter line is none
 
 /// What a line of this kind lies over.
 int rank(LineOf of) {
@@ -94,13 +95,13 @@ class OneLine {
     std::vector<LinePart> parts;
     for (auto it = first; it != last; ++it)
       parts.push_back(it->along);
-    parts = joined(std::move(parts), kSamePlace);
+    parts = joined(std::move(parts), kShortest);
     for (const LinePart& part : parts)
       for (const LinePart& free : rest_of(part, covered_))
-        if (free.to - free.from > kSamePlace)
+        if (free.to - free.from > kShortest)
           sum_.push_back({first->line->of, spot(free.from), spot(free.to), first->line->piece});
     covered_.insert(covered_.end(), parts.begin(), parts.end());
-    covered_ = joined(std::move(covered_), kSamePlace);
+    covered_ = joined(std::move(covered_), kShortest);
   }
 
   ViewSpot spot(double along) const {
@@ -134,7 +135,7 @@ std::vector<Laid> laid_out(const std::vector<ViewLine>& lines) {
   std::vector<Laid> laid;
   for (const ViewLine& line : lines) {
     const double length = std::hypot(line.to.u - line.from.u, line.to.v - line.from.v);
-    if (length > kSamePlace) laid.push_back({&line, turn_of(line), length});
+    if (length > kShortest) laid.push_back({&line, turn_of(line), length});
   }
   return laid;
 }

@@ -6,11 +6,13 @@
 #include <set>
 
 #include "../setups/examples.h"
+#include "../wood/frame_draw.h"
 #include "../wood/property_runs.h"
 #include "../wood/random_cabinet.h"
 #include "../wood/random_spec.h"
 #include "../wood/sloping_wood.h"
 #include "../wood/wood_oracle.h"
+#include "joint_views.h"
 #include "views.h"
 
 namespace haunch::test {
@@ -407,9 +409,32 @@ std::string outline_faults(const Assembly& all, Dice& dice) {
   return faults;
 }
 
+/// Joints whose sections cut neither of their pieces, or which do not come apart.
+std::string joint_faults(const Assembly& all) {
+  const auto drawn = drawn_of(all);
+  std::string faults;
+  for (const JointView& view : joint_views(all)) {
+    const Joint& joint = all.joints[view.joints.front()];
+    std::set<std::size_t> cut;
+    for (const CutAway& section : view.sections)
+      for (const CutArea& area : section_of(drawn, section).areas)
+        cut.insert(area.piece);
+    std::vector<haunch::Wood> parts;
+    for (const MovedPiece& moved : view.apart.pieces)
+      if (auto part = within(drawn[moved.piece], view.apart.region)) {
+        move_by(*part, moved.by);
+        parts.push_back(std::move(part->wood));
+      }
+    if (cut.count(joint.receives) == 0 || cut.count(joint.enters) == 0 || parts.size() < 2 ||
+        depth_of_common(parts[0], parts[1]) > Length())
+      faults += joint_id(view.joints.front()) + " is not shown\n";
+  }
+  return faults;
+}
+
 std::string faults_of(const Assembly& all, std::uint64_t seed) {
   Dice dice(seed);
-  std::string faults = outline_faults(all, dice);
+  std::string faults = outline_faults(all, dice) + joint_faults(all);
   faults += line_faults(drawn_of(all), sight_from(ViewedFrom::front));
   faults += line_faults(drawn_of(all), slanted_sight({}));
   const Assembly square = square_pieces(all);
@@ -442,6 +467,14 @@ TEST_CASE("Views and sections of random doors show their wood") {
                                 [](std::uint64_t seed, std::string& wrong) {
                                   const DoorSpec spec = random_door(seed, Keys::some);
                                   return try_views(to_json(spec, {spec.unit, seed}), seed, wrong);
+                                }),
+                       40);
+}
+
+TEST_CASE("Views and sections of random sets show their wood") {
+  require_worked_share(run_over(seeds_for(12),
+                                [](std::uint64_t seed, std::string& wrong) {
+                                  return try_views(FrameDraw(seed).set(), seed, wrong);
                                 }),
                        40);
 }
