@@ -5,6 +5,7 @@
 
 #include "commands.h"
 #include "complaints.h"
+#include "drawing_svg.h"
 #include "json_reader.h"
 #include "order.h"
 #include "quote_customer.h"
@@ -56,6 +57,9 @@ class QuoteRun {
     rates_record_ = std::move(single.record);
     RatesReading reading = read_rates(*rates_record_->item);
     rates_ = std::move(reading.rates);
+    if (rates_ && rates_->billable == 0)
+      reading.problems.push_back(
+          {"/billable", "0 leaves no hour that a price could be asked for", {}});
     return complaints_.note(rates_record_->place(reading.problems)) && rates_;
   }
 
@@ -179,10 +183,20 @@ class QuoteRun {
     const LengthPrinter lengths(unit, view.lengths, view.page_width, &rounded);
     const PageParts parts = options_.paper.for_customer ? customer_parts(report_, lengths)
                                                         : quote_parts(report_, lengths);
-    if (view.format == Format::html) return quote_html(parts, title());
+    if (view.format == Format::html) return quote_html(parts, title(), drawings(lengths));
     std::string page = text_of(parts).substr(1);  // no empty line before the first
     if (!options_.paper.for_customer) page += last_line({}, rounded, unit, view);
     return fitted(page, view.page_width);
+  }
+
+  /// Of each item its elevation, as a customer sees it.
+  std::vector<std::string> drawings(const LengthPrinter& lengths) const {
+    std::vector<std::string> all;
+    if (!options_.paper.for_customer) return all;
+    const Paper paper = *paper_called(lengths.unit() == Unit::mm ? "a4" : "letter");
+    for (const ItemReport& item : report_.variants.front().items())
+      all.push_back(drawing_of(item, lengths, paper).front().svg);
+    return all;
   }
 
   std::string title() const {

@@ -2,12 +2,15 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "page_part.h"
 
 namespace haunch {
 
-/// `title`: of the window. The first part's heading is that of the paper.
-std::string quote_html(const PageParts& parts, const std::string& title);
+/// `title`: of the window. The first part's heading is that of the paper; the drawings, as SVG,
+/// stand below the parts that follow it, one each.
+std::string quote_html(const PageParts& parts, const std::string& title,
+                       const std::vector<std::string>& drawings);
 
 }  // namespace haunch

@@ -1,6 +1,7 @@
 #include "day.h"
 #include "formats.h"
 #include "quote_customer.h"
+#include "quote_due.h"
 #include "quote_report.h"
 #include "quote_words.h"
 #include "schema.h"
@@ -13,9 +14,12 @@ using HoursFigure = Rounded<9>;
 /// Of one price margin and markup agree as far as this.
 using ShareFigure = Rounded<9>;
 
+struct DueTold;
+
 struct QuoteDocument {
   const QuoteReport& report;
 
+  std::optional<std::vector<DueTold>> due() const;
   std::optional<std::string> date() const {
     const auto& day = report.paper.date;
     return day ? std::optional(day_text(*day)) : std::nullopt;
@@ -23,6 +27,21 @@ struct QuoteDocument {
 };
 
 struct ShareTold;
+
+/// An order beside the day that it is wanted by.
+struct DueTold {
+  const QuoteDocument& in;
+  OrderDue order;
+
+  static std::optional<std::string> text_of(const std::optional<std::chrono::sys_days>& day) {
+    return day ? std::optional(day_text(*day)) : std::nullopt;
+  }
+};
+
+std::optional<std::vector<DueTold>> QuoteDocument::due() const {
+  if (report.paper.for_customer) return {};
+  return if_any(each_in<DueTold>(*this, orders_due(report)));
+}
 
 struct VariantTold {
   const QuoteDocument& in;
@@ -245,6 +264,21 @@ struct JsonObject<VariantTold> : JsonObjectDefaults {
 };
 
 template <>
+struct JsonObject<DueTold> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "due";
+  static constexpr JsonKey<DueTold> keys[] = {
+      {"item",
+       [](auto& it) -> const std::string& {
+         return it.in.report.variants.front().items()[it.order.item].job->id;
+       }},
+      {"hours", [](auto& it) { return HoursFigure{it.order.hours}; }},
+      {"hours_until", [](auto& it) { return HoursFigure{it.order.until}; }},
+      {"ready", [](auto& it) { return it.text_of(it.order.ready); }},
+      {"due", [](auto& it) { return it.text_of(it.order.wanted); }},
+      {"days_late", [](auto& it) { return it.order.days_late(); }, R"("minimum": 0)"}};
+};
+
+template <>
 struct JsonObject<QuoteDocument> : JsonObjectDefaults {
   static constexpr JsonKey<QuoteDocument> keys[] = {
       {among, [](auto&) { return DocumentHead<kQuoteFormat>(); }},
@@ -263,6 +297,8 @@ struct JsonObject<QuoteDocument> : JsonObjectDefaults {
        },
        R"("description": "no work is counted beside cutting and putting together")"},
       {on_row, "stages", [](auto& it) { return if_any(stages_in(it.report)); }},
+      {on_row, "due", [](auto& it) { return it.due(); },
+       R"("description": "orders one after the other, as they are wanted")"},
       {on_row, "variants", [](auto& it) { return each_in<VariantTold>(it, it.report.variants); }}};
 };
 
@@ -290,6 +326,7 @@ std::string quote_schema() {
                           definition_of<EachTold>(),
                           definition_of<MissingFigure>(),
                           definition_of<StageAmount>(),
+                          definition_of<DueTold>(),
                           definition_of<ShareTold>()});
 }
 

@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "day.h"
+#include "quote_due.h"
 #include "quote_goods.h"
 #include "quote_words.h"
 
@@ -23,6 +25,8 @@ class ShopPaper {
       if (!variant.cost.missing.empty()) all.push_back(missing(variant));
     append(all, {work(stated), hours(stated), cost(stated), price(stated)});
     if (stated.items().size() > 1) all.push_back(shares(stated));
+    if (const std::vector<OrderDue> orders = orders_due(report_); !orders.empty())
+      all.push_back(due(orders));
     if (report_.variants.size() > 1) all.push_back(side_by_side());
     return all;
   }
@@ -164,6 +168,30 @@ class ShopPaper {
                     "from it, work for the whole order by how many there are of each, overhead "
                     "as all else; the price as the cost. All add up to the hundredth: what "
                     "rounding leaves goes to those that lost most by it.");
+    return part;
+  }
+
+  /// Which order is late, one after the other.
+  PagePart due(const std::vector<OrderDue>& orders) const {
+    TextTable table({"order", "hours", "until then", "ready", "wanted", "late"});
+    for (const OrderDue& order : orders)
+      table.add(
+          {report_.variants.front().items()[order.item].job->id,
+           Cell::of_figure(hours_text(order.hours)), Cell::of_figure(hours_text(order.until)),
+           order.ready ? day_text(*order.ready) : "", order.wanted ? day_text(*order.wanted) : "",
+           order.is_late()
+               ? std::to_string(order.days_late()) + (order.days_late() == 1 ? " day" : " days")
+               : ""});
+    PagePart part{"WANTED BY, one after the other"};
+    part.body = PageText::table(table, lengths_, 2);
+    if (!rates_.hours_a_week)
+      part.body += words("how much of it a week does is not told: \"hours_a_week\" of the rates");
+    else if (!report_.paper.date)
+      part.body += words("with --date, on which work begins, it is told what is late");
+    else
+      part.body += words("begun on " + day_text(*report_.paper.date) + ", " +
+                         figure_text(*rates_.hours_a_week, 1) +
+                         " h a week, spread over all its days; no day off is known of");
     return part;
   }
 
