@@ -11,9 +11,9 @@
 #include "messages.h"
 #include "order.h"
 #include "output_file.h"
-#include "output_pair.h"
 #include "parts_list.h"
 #include "report_page.h"
+#include "second_result.h"
 #include "single_file.h"
 #include "stock_source.h"
 
@@ -89,10 +89,10 @@ class LumberRun {
 
   // ---- out
 
-  std::vector<FileIdentity> inputs() const {
+  std::vector<std::string> inputs() const {
     std::vector<std::string> files = order_.files();
     files.insert(files.end(), {invocation_.stock, invocation_.parts});
-    return identities_of(files, streams_);
+    return files;
   }
 
   std::string plan_text(const LumberReport& report, Unit unit) const {
@@ -107,40 +107,16 @@ class LumberRun {
     return fitted(page + last_line({}, rounded, unit, view), view.page_width);
   }
 
-  void write_out(OutputFile& plan, const std::string& text, Content content) const {
-    const auto lock = still(streams_);
-    plan.append(text, content);
-    plan.finish();
-  }
-
-  void write(const LumberReport& report, Unit unit) {
-    OutputFile plan(invocation_.output, streams_.out, inputs());
-    const std::string text = plan_text(report, unit);
-    const Content content = content_of(invocation_.view);
-    if (!invocation_.leftover.empty()) return write_both_of({plan, text, content}, report);
-    write_out(plan, text, content);
-    complaints_.note(plan);
-  }
-
   /// The stock that is left is not in place without the plan that takes from it.
-  void write_both_of(const Part& plan, const LumberReport& report) {
-    OutputFile left(invocation_.leftover, streams_.out, inputs());
-    const std::string text = stock_text(stock_left(report));
-    bool whole = false;
-    {
-      const auto lock = still(streams_);
-      whole = write_both(plan, {left, text});
-    }
-    complaints_.note(plan.file);
-    complaints_.note(left);
-    if (plan.file.state() == OutputFile::State::reader_gone)
-      complain(
-          invocation_.leftover + ": error: is not written, as the plan was not read to its end",
-          streams_);
-    if (!whole)
-      complain(
-          invocation_.output + ": error: is in place all the same; nothing was taken off the stock",
-          streams_);
+  void write(const LumberReport& report, Unit unit) {
+    const std::string plan = plan_text(report, unit);
+    if (invocation_.leftover.empty())
+      write_result(plan, invocation_, streams_, inputs(), complaints_);
+    else
+      write_both_results(plan,
+                         {invocation_.leftover, stock_text(stock_left(report)), "the plan",
+                          "nothing was taken off the stock"},
+                         invocation_, streams_, inputs(), complaints_);
   }
 
   const Invocation& invocation_;
@@ -167,11 +143,7 @@ std::string usage_fault(const Invocation& invocation) {
     return "lumber: --format svg draws the boards of a plan; give --stock FILE to plan from";
   if (!invocation.leftover.empty() && invocation.stock.empty())
     return "--leftover: goes with --stock; without stock nothing is left";
-  if (invocation.leftover == "-" && is_standard_output(invocation.output))
-    return "--leftover: the plan goes to standard output already; give one of them a file";
-  if (is_one_file(invocation.leftover, invocation.output))
-    return "--leftover: is the file of -o too; give each its own";
-  return {};
+  return second_fault("--leftover", invocation.leftover, invocation, "the plan");
 }
 
 }  // namespace

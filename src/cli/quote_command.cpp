@@ -5,6 +5,7 @@
 
 #include "commands.h"
 #include "complaints.h"
+#include "corrections.h"
 #include "drawing_svg.h"
 #include "json_reader.h"
 #include "order.h"
@@ -15,6 +16,7 @@
 #include "quote_report.h"
 #include "rates_file.h"
 #include "report_page.h"
+#include "second_result.h"
 #include "shop_machines.h"
 #include "single_file.h"
 #include "stock_source.h"
@@ -35,14 +37,14 @@ class QuoteRun {
   ExitStatus run() {
     if (!take_rates() || !take_stock() || !take_variants()) return complaints_.status();
     const auto order = worked(invocation_);
-    if (!order) return complaints_.status();
+    if (!order || !take_actuals(*order)) return complaints_.status();
     report_.rates = *rates_;
     report_.paper = options_.paper;
     report_.unit = unit_;
     if (!add(as_stated(order)) || !add_quantities(order) || !add_variants(order))
       return complaints_.status();
     if (!may_be_shown()) return complaints_.status();
-    write_result(text(), invocation_, streams_, inputs(), complaints_);
+    write();
     return complaints_.status();
   }
 
@@ -114,6 +116,17 @@ class QuoteRun {
     return std::make_shared<const QuoteOrder>(std::move(quoted));
   }
 
+  /// From here on with the rates that jobs have put right.
+  bool take_actuals(const QuoteOrder& order) {
+    if (invocation_.quote.actual.empty()) return true;
+    auto corrected = corrections_of(invocation_.quote.actual, *rates_, planned_jobs(order, *rates_),
+                                    complaints_);
+    if (!corrected) return false;
+    rates_ = std::move(corrected->rates);
+    report_.jobs = std::move(corrected->jobs);
+    return true;
+  }
+
   /// Reckons one; false where a figure lacks that no cost can be told without.
   bool add(const VariantAsked& asked) {
     const std::vector<Problem> lacking = problems_of(hours_of(asked, *rates_));
@@ -169,9 +182,20 @@ class QuoteRun {
 
   std::vector<std::string> inputs() const {
     std::vector<std::string> files = files_;
-    files.insert(files.end(),
-                 {invocation_.quote.rates, invocation_.stock, invocation_.quote.variants});
+    files.insert(files.end(), {invocation_.quote.rates, invocation_.stock,
+                               invocation_.quote.variants, invocation_.quote.actual});
     return files;
+  }
+
+  /// The corrected rates are not in place without the quote that is made by them.
+  void write() {
+    if (invocation_.quote.corrected.empty())
+      write_result(text(), invocation_, streams_, inputs(), complaints_);
+    else
+      write_both_results(text(),
+                         {invocation_.quote.corrected, rates_text(*rates_), "the quote",
+                          "the rates are as they were"},
+                         invocation_, streams_, inputs(), complaints_);
   }
 
   std::string text() const {
@@ -229,7 +253,10 @@ std::string usage_fault(const Invocation& invocation) {
     return "--variants: reads the specs again, which standard input cannot; give them as files";
   if (std::count(inputs.begin(), inputs.end(), "-") > 1)
     return "quote: only one of the specs, --rates, --stock and --shop can come from standard input";
-  return {};
+  if (invocation.quote.corrected.empty()) return {};
+  if (invocation.quote.actual.empty())
+    return "--corrected: goes with --actual; without jobs there is nothing to correct";
+  return second_fault("--corrected", invocation.quote.corrected, invocation, "the quote");
 }
 
 }  // namespace

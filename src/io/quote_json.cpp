@@ -43,6 +43,11 @@ std::optional<std::vector<DueTold>> QuoteDocument::due() const {
   return if_any(each_in<DueTold>(*this, orders_due(report)));
 }
 
+/// Where there are any.
+std::optional<HoursFigure> hours_of(const std::optional<double>& hours) {
+  return hours ? std::optional(HoursFigure{*hours}) : std::nullopt;
+}
+
 struct VariantTold {
   const QuoteDocument& in;
   const QuoteVariant& variant;
@@ -63,6 +68,13 @@ struct VariantTold {
 
 struct HoursTold {
   const HoursPlan& hours;
+  std::optional<HoursRange> range;
+};
+
+/// What jobs say of a rate.
+struct BackedTold {
+  const Backing& backing;
+  std::optional<RateRange> range;
 };
 
 struct CostTold {
@@ -114,6 +126,24 @@ struct JsonValue<Money> {
 };
 
 template <>
+struct JsonObject<BackedTold> : JsonObjectDefaults {
+  static constexpr std::string_view also =
+      R"("description": "by how many jobs; the true minutes are between least and most times these, nine times of ten")";
+  static constexpr JsonKey<BackedTold> keys[] = {
+      {"jobs", [](auto& it) { return it.backing.jobs; }},
+      {"worth", [](auto& it) { return Rounded<6>{it.backing.worth}; }},
+      {"timed", [](auto& it) { return it.backing.timed; }},
+      {"spread", [](auto& it) { return Rounded<6>{it.backing.spread}; }},
+      {"least",
+       [](auto& it) {
+         return it.range ? std::optional(Rounded<6>{it.range->least}) : std::nullopt;
+       }},
+      {"most", [](auto& it) {
+         return it.range ? std::optional(Rounded<6>{it.range->most}) : std::nullopt;
+       }}};
+};
+
+template <>
 struct JsonObject<HourLine> : JsonObjectDefaults {
   static constexpr std::string_view definition = "hours_line";
   static constexpr bool on_rows = true;
@@ -128,7 +158,23 @@ struct JsonObject<HourLine> : JsonObjectDefaults {
       {"setup_min", [](auto& it) { return Written{minutes_text(it.setup_each)}; }},
       {"group", the<&HourLine::group>},
       {"trade", [](auto& it) { return if_any(it.trade); }},
-      {"source", [](auto& it) { return it.standing.source; }}};
+      {"source", [](auto& it) { return it.standing.source; }},
+      {"backed", [](auto& it) {
+         const Backing& backing = it.standing.backing;
+         return only_if(backing.jobs > 0, BackedTold{backing, range_of(backing)});
+       }}};
+};
+
+template <>
+struct JsonObject<HoursRange> : JsonObjectDefaults {
+  static constexpr std::string_view also =
+      R"("description": "by the jobs that corrected the rates: likely, as far off as the worst of them, and from ten jobs on between which hours it ends nine times of ten")";
+  static constexpr JsonKey<HoursRange> keys[] = {
+      {"jobs", the<&HoursRange::jobs>},
+      {"likely", [](auto& it) { return HoursFigure{it.likely}; }},
+      {"worst", [](auto& it) { return HoursFigure{it.worst}; }},
+      {"nine_least", [](auto& it) { return hours_of(it.nine_least); }},
+      {"nine_most", [](auto& it) { return hours_of(it.nine_most); }}};
 };
 
 template <>
@@ -143,6 +189,7 @@ struct JsonObject<HoursTold> : JsonObjectDefaults {
   static constexpr JsonKey<HoursTold> keys[] = {
       {"total", [](auto& it) { return HoursFigure{it.hours.total.hours()}; }},
       {"lines", [](auto& it) { return it.hours.lines; }},
+      {on_row, "range", [](auto& it) { return it.range; }},
       {on_row, "waiting", [](auto& it) { return it.hours.waiting; },
        R"("description": "of the clock, while hands do other work")"}};
 };
@@ -244,7 +291,10 @@ struct JsonObject<VariantTold> : JsonObjectDefaults {
   static constexpr JsonKey<VariantTold> keys[] = {
       {"name", [](auto& it) -> const std::string& { return it.variant.asked.name; }},
       {"quantity", [](auto& it) { return it.variant.asked.quantity; }, R"("minimum": 1)"},
-      {on_row, "hours", [](auto& it) { return it.shops(HoursTold{it.variant.hours}); }},
+      {on_row, "hours",
+       [](auto& it) {
+         return it.shops(HoursTold{it.variant.hours, it.in.report.hours_range(it.variant)});
+       }},
       {on_row, "cost", [](auto& it) { return it.shops(CostTold{it.variant.cost}); }},
       {on_row, "price", [](auto& it) { return it.variant.price.asked; }},
       {"margin", [](auto& it) { return it.shops(ShareFigure{it.variant.price.margin()}); }},

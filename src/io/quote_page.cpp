@@ -5,6 +5,7 @@
 #include "day.h"
 #include "quote_due.h"
 #include "quote_goods.h"
+#include "quote_jobs.h"
 #include "quote_words.h"
 
 namespace haunch {
@@ -23,7 +24,9 @@ class ShopPaper {
     const QuoteVariant& stated = report_.variants.front();
     for (const QuoteVariant& variant : report_.variants)
       if (!variant.cost.missing.empty()) all.push_back(missing(variant));
-    append(all, {work(stated), hours(stated), cost(stated), price(stated)});
+    append(all, {work(stated), hours(stated)});
+    append(all, jobs_parts(report_, lengths_));
+    append(all, {cost(stated), price(stated)});
     if (stated.items().size() > 1) all.push_back(shares(stated));
     if (const std::vector<OrderDue> orders = orders_due(report_); !orders.empty())
       all.push_back(due(orders));

@@ -139,6 +139,22 @@ HoursPlan hours_of(const VariantAsked& asked, const Rates& rates) {
   return hours_of(asked.order->setups.plan, hands.items, rates, asked.quantity);
 }
 
+std::optional<HoursRange> QuoteReport::hours_range(const QuoteVariant& variant) const {
+  if (jobs.empty()) return {};
+  return range_of_hours(variant.hours.total.hours(), jobs);
+}
+
+std::vector<PlannedJob> planned_jobs(const QuoteOrder& order, const Rates& rates) {
+  HandItems hands = hand_items(order, rates);
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i < hands.items.size(); ++i) {
+    const Job& job = *order.setups.items[i].job;
+    hands.setup_items[i].quantity = job.quantity;
+    names.push_back(job.id);
+  }
+  return planned_alone(hands.items, names, order.setups.machines, rates);
+}
+
 bool has_other_work(const QuoteOrder& order, const Rates& rates) {
   return !rates.work.empty() || std::any_of(order.work.begin(), order.work.end(),
                                             [](const auto& work) { return !work.empty(); });

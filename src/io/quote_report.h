@@ -13,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "actuals.h"
 #include "cost.h"
 #include "pricing.h"
 #include "quote_wood.h"
@@ -74,6 +75,10 @@ struct QuoteReport {
   Unit unit = Unit::mm;
   std::vector<QuoteVariant> variants;
   Tally tally;
+  std::vector<JobOutcome> jobs;  // that rates were corrected by in this run
+
+  /// How long a variant may take by these jobs; nothing where there are none.
+  std::optional<HoursRange> hours_range(const QuoteVariant& variant) const;
 };
 
 /// One payment: all of them add up to the price, and to each tax on it.
@@ -98,6 +103,9 @@ VariantAsked so_many(const VariantAsked& stated, std::int64_t quantity);
 HoursPlan hours_of(const VariantAsked& asked, const Rates& rates);
 
 QuoteVariant quote_of(const VariantAsked& asked, const WoodMeans& means);
+
+/// Each item by itself, as a notebook of jobs tells of it.
+std::vector<PlannedJob> planned_jobs(const QuoteOrder& order, const Rates& rates);
 
 /// Whether anything beside cutting and making is counted: a survey, delivery, fixing.
 bool has_other_work(const QuoteOrder& order, const Rates& rates);

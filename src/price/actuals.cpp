@@ -231,7 +231,7 @@ CorrectedRates corrected_by(const Rates& rates, const std::vector<ActualRow>& ro
 }
 
 HoursRange range_of_hours(double likely, const std::vector<JobOutcome>& jobs) {
-  HoursRange range{likely};
+  HoursRange range{jobs.size(), likely, likely};
   if (jobs.empty()) return range;
   std::vector<double> logarithms;
   double worst = 1;

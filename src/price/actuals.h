@@ -79,12 +79,15 @@ CorrectedRates corrected_by(const Rates& rates, const std::vector<ActualRow>& ro
 
 /// Hours of an order between bounds.
 struct HoursRange {
+  std::size_t jobs = 0;
   double likely = 0;
-  std::optional<double> worst = {};  // as badly off as the worst job so far; at least likely
+  double worst = 0;  // as badly off as the worst job so far; at least likely
   // Nine times of ten it is between these: a prediction of the next job by Student's t of the
   // logarithms of kJobsOfRange jobs or more.
   std::optional<double> nine_least = {}, nine_most = {};
 };
+
+/// Of no job all is as likely.
 HoursRange range_of_hours(double likely, const std::vector<JobOutcome>& jobs);
 
 }  // namespace haunch

@@ -1,0 +1,74 @@
+#include "quote_jobs.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "quote_goods.h"
+#include "quote_words.h"
+
+namespace haunch {
+namespace {
+
+/// "from 0.92 to 1.31 of it": where the true minutes lie, as multiples of those of the rate.
+std::string range_words(const Backing& backing) {
+  const auto range = range_of(backing);
+  if (!range) return "too few to tell";
+  return figure_text(range->least, 2) + " to " + figure_text(range->most, 2) + " of it";
+}
+
+/// The lines of rates that jobs stand behind, a rate once.
+std::vector<const HourLine*> backed_lines(const HoursPlan& hours) {
+  std::vector<const HourLine*> lines;
+  for (const HourLine& line : hours.lines) {
+    const bool told = std::any_of(lines.begin(), lines.end(), [&](const HourLine* other) {
+      return other->list == line.list && other->rate == line.rate;
+    });
+    if (line.standing.backing.jobs > 0 && !told) lines.push_back(&line);
+  }
+  return lines;
+}
+
+PageText hours_words(const HoursRange& range, std::size_t width) {
+  std::string words = "likely " + hours_text(range.likely) + " h; as far off as the worst job, " +
+                      hours_text(range.worst) + " h";
+  if (range.nine_most)
+    words += "; nine times of ten between " + hours_text(*range.nine_least) + " and " +
+             hours_text(*range.nine_most) + " h";
+  return PageText::hanging(words, 2, width);
+}
+
+PageText rates_table(const std::vector<const HourLine*>& lines, const LengthPrinter& lengths) {
+  TextTable table(
+      {"rate", "jobs", "worth", "by itself", "a job is off by", "true minutes, 9 of 10"});
+  for (const HourLine* line : lines) {
+    const Backing& backing = line->standing.backing;
+    table.add(
+        {line->rate, Cell::of_figure(std::to_string(backing.jobs)),
+         Cell::of_figure(figure_text(backing.worth, 2)),
+         Cell::of_figure(std::to_string(backing.timed)),
+         backing.timed > 1 ? Cell::of_figure(percent_text(std::exp(backing.spread) - 1)) : Cell(""),
+         range_words(backing)});
+  }
+  return PageText::table(table, lengths, 2);
+}
+
+}  // namespace
+
+PageParts jobs_parts(const QuoteReport& report, const LengthPrinter& lengths) {
+  const QuoteVariant& stated = report.variants.front();
+  const std::vector<const HourLine*> lines = backed_lines(stated.hours);
+  if (lines.empty()) return {};
+  PagePart part{"WHAT JOBS SAY OF THE HOURS"};
+  if (const auto range = report.hours_range(stated)) {
+    part.heading += ", " + std::to_string(range->jobs) + (range->jobs == 1 ? " job" : " jobs");
+    part.body += hours_words(*range, lengths.page_width());
+  }
+  part.body += rates_table(lines, lengths);
+  part.body += PageText::hanging(
+      "a job that tells of more work at once is worth less; a rate moves worth / (worth + 5) of "
+      "the way to what jobs took",
+      2, lengths.page_width());
+  return {part};
+}
+
+}  // namespace haunch
