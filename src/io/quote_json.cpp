@@ -133,7 +133,8 @@ struct JsonObject<BackedTold> : JsonObjectDefaults {
       {"jobs", [](auto& it) { return it.backing.jobs; }},
       {"worth", [](auto& it) { return Rounded<6>{it.backing.worth}; }},
       {"timed", [](auto& it) { return it.backing.timed; }},
-      {"spread", [](auto& it) { return Rounded<6>{it.backing.spread}; }},
+      {"spread",
+       [](auto& it) { return only_if(it.backing.timed > 1, Rounded<6>{it.backing.spread}); }},
       {"least",
        [](auto& it) {
          return it.range ? std::optional(Rounded<6>{it.range->least}) : std::nullopt;

@@ -1,5 +1,7 @@
 #include "quote_page.h"
 
+#include <algorithm>
+#include <array>
 #include <utility>
 
 #include "day.h"
@@ -82,27 +84,47 @@ class ShopPaper {
 
   PagePart hours(const QuoteVariant& variant) const {
     TextTable table({"operation", "set-ups", "min", "quantity", "per", "min", "minutes", "by"});
+    const RateSource usual = usual_source(variant.hours);
     for (const HourLine& line : variant.hours.lines)
       table.add({line.operation,
                  line.setups > 0 ? Cell::of_figure(std::to_string(line.setups)) : Cell(""),
                  line.setups > 0 ? Cell::of_figure(minutes_text(line.setup_each)) : Cell(""),
                  Cell::of_figure(quantity_text(line.quantity)), unit_of(line),
                  Cell::of_figure(minutes_text(line.each)),
-                 Cell::of_figure(minutes_text(line.total())), by_words(line)});
+                 Cell::of_figure(minutes_text(line.total())), by_words(line, usual)});
     PagePart part{"HOURS, " + hours_text(variant.hours.total.hours()) +
                   " of hands: " + minutes_text(variant.hours.total) + " min"};
     part.body = PageText::table(table, lengths_, 2);
+    if (usual != RateSource::own) part.body += words(source_words(usual));
     for (const WaitingTime& wait : variant.hours.waiting)
       part.body += words("and of the clock " + figure_text(wait.hours, 1) + " h: " + wait.what);
     return part;
   }
 
-  /// Its trade, and where the rate comes from unless it is the shop's own, or all are examples.
-  std::string by_words(const HourLine& line) const {
+  /// Its trade, and where the rate comes from unless it is whence most come.
+  static std::string by_words(const HourLine& line, RateSource usual) {
     const RateSource source = line.standing.source;
-    std::string words = line.trade;
-    if (source == RateSource::own || (source == rates_.source && is_example())) return words;
-    return words + (words.empty() ? "" : ", ") + std::string(word_of(source));
+    if (source == usual) return line.trade;
+    return line.trade + (line.trade.empty() ? "" : ", ") + std::string(word_of(source));
+  }
+
+  /// Where most rates of these lines come from.
+  static RateSource usual_source(const HoursPlan& hours) {
+    std::array<std::ptrdiff_t, std::size(kWords<RateSource>)> counts{};
+    for (const HourLine& line : hours.lines)
+      ++counts[static_cast<std::size_t>(line.standing.source)];
+    return static_cast<RateSource>(std::max_element(counts.begin(), counts.end()) - counts.begin());
+  }
+
+  static std::string source_words(RateSource source) {
+    switch (source) {
+      case RateSource::corrected:
+        return "by rates that jobs have corrected, where nothing else is said";
+      case RateSource::example:
+        return "by rates that are an example, where nothing else is said";
+      default:
+        return {};
+    }
   }
 
   static std::string unit_of(const HourLine& line) {
