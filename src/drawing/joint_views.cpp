@@ -64,7 +64,7 @@ class JointShower {
       all.sizes.push_back(box.extent(axis));
     };
     for (const std::size_t axis : {kIn, kThrough, kAcross}) {
-      if (axis == kAcross && goes_on_) break;
+      if (axis == kAcross && !has_edges()) break;
       add(*core_, axis);
       add(room_, axis);
     }
@@ -177,11 +177,12 @@ class JointShower {
 
   bool fits_between_edges() const { return joint_.tenon || joint_.tails || !fasteners_.empty(); }
 
-  /// Whether it has an end in the receiver, and that shows something through its width.
+  /// Whether its width shows something: that is fitted, or it stops before where both end.
   bool has_edges() const {
-    return !goes_on_ &&
-           (joint_.tenon || joint_.tails || !fasteners_.empty() ||
-            joint_.kind == JointKind::mitre || core_->extent(kAcross) < enters_.extent(kAcross));
+    if (goes_on_) return false;
+    const auto both = common(receives_, enters_);
+    return fits_between_edges() || joint_.kind == JointKind::mitre ||
+           (both && room_.extent(kAcross) < both->extent(kAcross));
   }
 
   /// From a little before the shoulder on to the receiver's far edge, where that is near.
