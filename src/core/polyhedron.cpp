@@ -406,7 +406,7 @@ class Saw {
   std::optional<Polyhedron> cut_off(const Polyhedron& block, const HalfSpace& side) {
     if (block.along != kNoAxis && side.normal[block.along] == 0) return cut_lengthwise(block, side);
     if (block.along != kNoAxis && level_axis(side) == block.along) return cut_short(block, side);
-    spend_effort(kOfFacetMade * block.facets.size());
+    count_cut(block);
     far_.clear();
     for (const Spot& corner : block.corners)
       far_.push_back(beyond(corner, side));
@@ -431,7 +431,24 @@ class Saw {
     return part;
   }
 
+  /// The same where the part on the other side is wanted no more. The cut has the same corners seen
+  /// from there, so that both parts are slivers or none is; both count as made.
+  std::optional<Polyhedron> cut_off_alone(const Polyhedron& block, const HalfSpace& side) {
+    auto part = cut_off(block, side);
+    if (part) count_cut(block);
+    return part;
+  }
+  /// Whether a cut has the same corners seen from both sides: any but along a run.
+  static bool is_seen_alike(const Polyhedron& block, const HalfSpace& side) {
+    return block.along == kNoAxis ||
+           (side.normal[block.along] != 0 && level_axis(side) != block.along);
+  }
+
  private:
+  static void count_cut(const Polyhedron& block) {
+    spend_effort(kOfFacetMade * block.facets.size());
+  }
+
   std::vector<double> far_;    // of each corner, beyond the plane
   std::vector<Spot> rim_;      // of the cut
   std::vector<double> turns_;  // of its corners
@@ -494,6 +511,17 @@ bool touch_at_most(const Polyhedron& a, const Polyhedron& b) {
   return lies_beyond(a, b) || lies_beyond(b, a);
 }
 
+namespace {
+
+/// The last of the planes that add_rest cuts along, where that is no level one.
+const Facet* last_sloping(const Polyhedron& cut) {
+  const auto last = std::find_if(cut.facets.rbegin(), cut.facets.rend(),
+                                 [](const Facet& facet) { return level_axis(facet.side) == 3; });
+  return last == cut.facets.rend() ? nullptr : &*last;
+}
+
+}  // namespace
+
 void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron& cut) {
   if (apart(block, cut)) {
     rest.push_back(std::move(block));
@@ -505,6 +533,7 @@ void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron&
       rest.push_back(std::move(block));
       return;
     }
+  const Facet* last = last_sloping(cut);
   const std::size_t before = rest.size();
   std::optional<Polyhedron> left;
   const Polyhedron* inside = &block;
@@ -514,8 +543,16 @@ void add_rest(std::vector<Polyhedron>& rest, Polyhedron block, const Polyhedron&
       if ((level_axis(facet.side) < 3) != level) continue;
       const Range range = range_to(*inside, facet.side);
       if (range.is_within()) continue;
+      // What lies within the last plane goes, and nobody looks at it.
+      const bool is_last =
+          &facet == last && !range.is_beyond() && Saw::is_seen_alike(*inside, facet.side);
+      if (is_last)
+        if (auto outside = saw.cut_off_alone(*inside, opposite(facet.side))) {
+          rest.push_back(std::move(*outside));
+          return;
+        }
       std::optional<Polyhedron> within;
-      if (!range.is_beyond()) within = saw.cut_off(*inside, facet.side);
+      if (!range.is_beyond() && !is_last) within = saw.cut_off(*inside, facet.side);
       if (!within) {  // the two have nothing in common
         rest.resize(before);
         rest.push_back(std::move(block));

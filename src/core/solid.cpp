@@ -89,26 +89,36 @@ Block block_of(const Polyhedron& part) {
   return {part.low, part.high, nullptr, &part};
 }
 
-/// Of blocks, polyhedra and whatever else has a low and a high corner.
+/// In steps, of a box only what is looked at: most are seen to be elsewhere along one axis.
+double in_steps(double place) {
+  return place;
+}
+double in_steps(Length place) {
+  return static_cast<double>(place.steps());
+}
+template <typename One, typename Other>
+bool is_below(const One& a, const Other& b, std::size_t axis) {
+  return in_steps(a.high[axis]) <= in_steps(b.low[axis]);
+}
+
+/// Of blocks, boxes, polyhedra and whatever else has a low and a high corner.
 template <typename One, typename Other>
 bool in_shadow(const One& a, const Other& b, std::size_t axis) {
   for (std::size_t other = 0; other < 3; ++other)
-    if (other != axis && (a.high[other] <= b.low[other] || b.high[other] <= a.low[other]))
-      return false;
+    if (other != axis && (is_below(a, b, other) || is_below(b, a, other))) return false;
   return true;
 }
 
 template <typename One, typename Other>
 bool meet(const One& a, const Other& b) {
-  return in_shadow(a, b, 2) && a.low[2] < b.high[2] && b.low[2] < a.high[2];
+  return in_shadow(a, b, 2) && !is_below(b, a, 2) && !is_below(a, b, 2);
 }
 
 /// Whether `to` may go on beyond something of `from`, in its shadow.
 template <typename One, typename Other>
 bool may_go_on(const One& from, const Other& to, Way way) {
-  const bool beyond =
-      way.upwards ? to.high[way.axis] > from.low[way.axis] : to.low[way.axis] < from.high[way.axis];
-  return beyond && in_shadow(from, to, way.axis);
+  const bool short_of = way.upwards ? is_below(to, from, way.axis) : is_below(from, to, way.axis);
+  return !short_of && in_shadow(from, to, way.axis);
 }
 
 /// No distance from one block to another is less.
@@ -123,7 +133,7 @@ std::vector<Block> blocks_of(const Wood& wood, const Wanted& wanted) {
   spend_effort(wood.boxes.size() + wood.sloping.size());
   std::vector<Block> blocks;
   for (const Box& box : wood.boxes)
-    if (const Block block = block_of(box); wanted(block)) blocks.push_back(block);
+    if (wanted(box)) blocks.push_back(block_of(box));
   for (const Polyhedron& part : wood.sloping)
     if (wanted(part)) blocks.push_back(block_of(part));
   return blocks;

@@ -123,12 +123,23 @@ const SpeciesRow* row_called(std::string_view wanted) {
   return nullptr;
 }
 
-const SpeciesRow* find_row(std::string_view name) {
-  if (name.empty()) return nullptr;
+const SpeciesRow* look_up(std::string_view name) {
   const std::string wanted = folded(name);
   const SpeciesRow* row = row_called(wanted);
   const std::string as_spoken = spoken(wanted);
   return row == nullptr && as_spoken != wanted ? row_called(as_spoken) : row;
+}
+
+/// What was found last is kept: a job asks for its wood several times over.
+const SpeciesRow* find_row(std::string_view name) {
+  if (name.empty()) return nullptr;
+  thread_local std::string last;
+  thread_local const SpeciesRow* found = nullptr;
+  if (name == last) return found;
+  last.clear();  // should there be no memory for the name
+  found = look_up(name);
+  last = name;
+  return found;
 }
 
 std::vector<std::string> words_of(std::string_view text) {
