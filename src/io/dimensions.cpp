@@ -24,9 +24,11 @@ double mm_of(Length length) {
   return static_cast<double>(length.steps()) / static_cast<double>(Length::kStepsPerMm);
 }
 
+/// Whether the figures, none of them rounded in a way that shows, come to the figure of their sum.
 bool adds_up(const std::vector<Length>& links, const LengthPrinter& lengths) {
   Length sum, printed;
   for (const Length link : links) {
+    if (lengths.one(link).starts_with('~')) return false;
     sum += link;
     printed += lengths.as_printed(link);
   }

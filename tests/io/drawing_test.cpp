@@ -1,0 +1,156 @@
+// Drawings of items: their figures are those of the report, their texts and ids are safe.
+#include <algorithm>
+#include <set>
+
+#include "drawing_svg.h"
+#include "joint_chains.h"
+#include "member_chains.h"
+#include "seasons.h"
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+using Places = std::vector<Length>;
+
+const LengthPrinter kShopMm(Unit::mm, kBenchLengths);
+
+ItemReport report_of(const std::string& spec) {
+  JobReading reading = read_job(value_of(spec), nullptr, "door");
+  REQUIRE(reading.job);
+  return *report_item(std::move(reading.job), {.checks = true, .making = true}).report;
+}
+
+std::vector<Places> chains_along(const ItemReport& item, ChainsOf of, Axis axis) {
+  std::vector<Places> chains;
+  for (const PlacedChain& chain : chains_told(item, of))
+    if (chain.axis == axis) chains.push_back(chain.places);
+  return chains;
+}
+
+/// What is dimensioned along an axis on a section through a joint, of what receives and what
+/// enters.
+std::vector<Places> joint_figures(const ItemReport& item, std::size_t joint, Axis across,
+                                  Axis axis) {
+  const auto views = joint_views(item.wood);
+  const auto shown = std::find_if(views.begin(), views.end(), [&](const JointView& view) {
+    return std::find(view.joints.begin(), view.joints.end(), joint) != view.joints.end();
+  });
+  REQUIRE(shown != views.end());
+  for (const CutAway& cut : shown->sections) {
+    if (cut.plane.across != across) continue;
+    const NotedView view(section_of(drawn_of(item.wood), cut), item.wood, sight_of(cut.plane), {2},
+                         kShopMm);
+    std::vector<Places> figures;
+    for (const PlacedChain& chain : joint_chains(view, *shown, cut)) {
+      if (chain.axis != axis) continue;
+      Places places = chain.places, links;
+      std::sort(places.begin(), places.end());
+      places.erase(std::unique(places.begin(), places.end()), places.end());
+      for (std::size_t i = 1; i < places.size(); ++i)
+        links.push_back(places[i] - places[i - 1]);
+      figures.push_back(links);
+    }
+    return figures;
+  }
+  return {};
+}
+
+/// 924 x 2054, stiles 118, rails 118, 195 and 230.
+std::string side_door(std::string_view more = {}) {
+  return house_mm(R"("clearance": 3, "thickness": 44, "stile_width": 118, "tenon_depth": 76,
+                     "groove_depth": 13, "fit_allowance": 0.15,
+                     "rail_widths": [118, {"width": 195, "top": 965}, 230])" +
+                  (more.empty() ? std::string() : ", " + std::string(more)));
+}
+
+}  // namespace
+
+TEST_CASE("A leaf's widths and heights are told from edge to edge, the whole outermost") {
+  const ItemReport item = report_of(side_door());
+  CHECK(
+      chains_along(item, ChainsOf::elevation, Axis::x) ==
+      std::vector<Places>{{mm(0), mm(118), mm(806), mm(924)}, {mm(0), mm(924)}, {mm(0), mm(924)}});
+  CHECK(chains_along(item, ChainsOf::elevation, Axis::y).front() ==
+        Places{mm(0), mm(230), mm(770), mm(965), mm(1936), mm(2054)});
+}
+
+TEST_CASE("A cabinet's chains are those of its sheet") {
+  const ItemReport item = report_of(
+      R"({"kind": "cabinet", "units": "mm", "size": {"width": 600, "height": 720, "depth": 400},
+          "case": {"thickness": 18}, "layout": {"columns": [{"width": 250}, {}]}})");
+  const auto chains = chains_along(item, ChainsOf::elevation, Axis::x);
+  CHECK(chains.front() == Places{mm(0), mm(18), mm(268), mm(286), mm(582), mm(600)});
+}
+
+TEST_CASE("A tenon is told by the sizes that it has in the report") {
+  const ItemReport item = report_of(side_door());
+  // The first joint, of the top rail: 76 deep, in a mortise of 78.
+  CHECK(joint_figures(item, 0, Axis::y, Axis::z) ==
+        std::vector<Places>{{mm(14.5), mm(15), mm(14.5)}, {mm(14.575), mm(14.85), mm(14.575)}});
+  const auto across = joint_figures(item, 0, Axis::y, Axis::x);
+  REQUIRE(across.size() == 2);
+  CHECK(across[0].back() == mm(78));
+  CHECK(across[1] == Places{mm(2), mm(76)});
+}
+
+TEST_CASE("A panel's edge is told by what it stands in its groove, and what is free before it") {
+  const ItemReport item = report_of(side_door());
+  const auto panel =
+      std::find_if(item.wood.joints.begin(), item.wood.joints.end(), [&](const Joint& joint) {
+        return joint.kind == JointKind::panel_in_groove && is_at_long_edge(item.wood, joint);
+      });
+  REQUIRE(panel != item.wood.joints.end());
+  const auto number = static_cast<std::size_t>(panel - item.wood.joints.begin());
+  CHECK(joint_figures(item, number, Axis::y, Axis::x)[1] ==
+        Places{*panel->design.bottom, *panel->design.bite});
+}
+
+TEST_CASE("The driest and the wettest panel are drawn with the season's figures") {
+  ItemReport item = report_of(
+      side_door(R"("species": "European oak", "moisture": {"low": 7, "build": 9, "high": 13})"));
+  REQUIRE(item.seasons);
+  REQUIRE(item.job->season);
+  const std::size_t piece = item.seasons->panels.front().piece;
+  const auto panel =
+      std::find_if(item.wood.joints.begin(), item.wood.joints.end(), [&](const Joint& joint) {
+        return joint.enters == piece && is_at_long_edge(item.wood, joint);
+      });
+  const auto number = static_cast<std::size_t>(panel - item.wood.joints.begin());
+  for (const std::size_t state : {kLow, kHigh}) {
+    const Moisture& moisture = item.seasons->moisture;
+    const PanelState& told = item.seasons->panels.front().at[state];
+    ItemReport moved = report_of(side_door());
+    moved.wood =
+        at_moisture(item.wood, *item.job->season, state == kLow ? moisture.low : moisture.high);
+    const Places figures = joint_figures(moved, number, Axis::y, Axis::x)[1];
+    REQUIRE(figures.size() == 2);
+    CHECK(figures[0] == told.gap);
+    CHECK(figures[1] == told.bite);
+  }
+}
+
+TEST_CASE("Ids are there once in all sheets of an order") {
+  std::set<std::string> ids;
+  std::size_t sheets = 0;
+  for (const std::string id : {"K1", "K1/2", "K1 2"}) {
+    const ItemReport item = report_of(cabinet_mm(R"("id": ")" + id + "\""));
+    for (const DrawingSheet& sheet : drawing_of(item, kShopMm, *paper_called("a4"))) {
+      ids.insert(sheet.id);
+      ++sheets;
+      CHECK(sheet.svg.find("id=\"" + sheet.id + "\"") != std::string::npos);
+    }
+  }
+  CHECK(ids.size() == sheets);
+}
+
+TEST_CASE("A user's text is text in a drawing") {
+  const ItemReport item = report_of(cabinet_mm(R"("name": "</svg><script>\"&' \u202Ealert")"));
+  for (const DrawingSheet& sheet : drawing_of(item, kShopMm, *paper_called("letter"))) {
+    CHECK(sheet.svg.find("<script") == std::string::npos);
+    CHECK(sheet.svg.find("\u202E") == std::string::npos);
+    CHECK(sheet.svg.find("&lt;/svg&gt;&lt;script&gt;&quot;&amp;&#39;") != std::string::npos);
+  }
+}
+
+}  // namespace haunch::test
