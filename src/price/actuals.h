@@ -34,7 +34,7 @@ inline constexpr std::size_t kJobsOfRange = 10;
 /// A row of the notebook, as it was read.
 struct ActualRow {
   std::string order;      // an item's id
-  std::string operation;  // "mortise"; "tenon" of all tenon work; "machining"; "all" or nothing
+  std::string operation;  // "mortise"; "cope" of all coping; "machining"; "all" or nothing
   WorkTime minutes;
   std::optional<std::int64_t> pieces;  // that they were for; nothing: all that are planned
   std::string date;                    // as written

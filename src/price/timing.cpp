@@ -21,10 +21,18 @@ bool is_all(const std::string& name) {
   return name.empty() || name == kAll;
 }
 
-bool is_named_by(const HourLine& line, const std::string& name) {
-  if (is_all(name)) return true;
-  if (is_group(name)) return word_of(line.group) == name;
-  return is_family_of(hyphened(name), hyphened(line.operation));
+/// The work of an order that a row names. What is an operation of it by its whole name is that
+/// alone: "tenon" is no haunch where there are both.
+std::vector<const HourLine*> named_by(const HoursPlan& hours, const std::string& name) {
+  std::vector<const HourLine*> whole;
+  std::vector<const HourLine*> family;
+  for (const HourLine& line : hours.lines) {
+    const bool by_group = is_all(name) || word_of(line.group) == name;
+    const std::string operation = hyphened(line.operation);
+    if (by_group || operation == hyphened(name)) whole.push_back(&line);
+    if (is_family_of(hyphened(name), operation)) family.push_back(&line);
+  }
+  return whole.empty() ? family : whole;
 }
 
 /// Rows matched with the work that is planned.
@@ -73,8 +81,7 @@ class Notebook {
     Timing timing;
     timing.job = {row.order, row.date};
     timing.taken = row.minutes.minutes();
-    for (const HourLine& line : job->hours.lines)
-      if (is_named_by(line, row.operation)) timing.lines.push_back(&line);
+    timing.lines = named_by(job->hours, row.operation);
     if (timing.lines.empty()) {
       not_of_it(row, *job);
       return;

@@ -81,6 +81,16 @@ TEST_CASE(
   CHECK(minutes_text(rate_called(result.rates, "mortise").setup) == "12");
 }
 
+TEST_CASE("A row means the operation of its name, and all that begin so only where there is none") {
+  const Rates rates = example_rates();
+  const Rates tenon = corrected(rates, "order,operation,minutes\na,tenon,54\n").rates;
+  CHECK(rate_called(tenon, "tenon").standing.backing.timed == 1);
+  CHECK(rate_called(tenon, "tenon-haunch") == rate_called(rates, "tenon-haunch"));
+  const Rates first = corrected(rates, "order,operation,minutes\na,first,20\n").rates;
+  CHECK(rate_called(first, "first-thickness").standing.backing.jobs == 1);
+  CHECK(rate_called(first, "first-face-and-edge").standing.backing.jobs == 1);
+}
+
 TEST_CASE("Two rows of one day are one job") {
   const CorrectedRates result = corrected(
       example_rates(),
