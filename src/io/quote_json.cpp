@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include "day.h"
 #include "formats.h"
 #include "quote_customer.h"
@@ -41,6 +43,15 @@ struct DueTold {
 std::optional<std::vector<DueTold>> QuoteDocument::due() const {
   if (report.paper.for_customer) return {};
   return if_any(each_in<DueTold>(*this, orders_due(report)));
+}
+
+/// Of the lines as they are printed, so that these add up to it.
+HoursFigure printed_total(const HoursPlan& hours) {
+  constexpr double kPlaces = 1e9;
+  double total = 0;
+  for (const HourLine& line : hours.lines)
+    total += std::round(line.setup.hours() * kPlaces) + std::round(line.run.hours() * kPlaces);
+  return {total / kPlaces};
 }
 
 /// Where there are any.
@@ -188,7 +199,7 @@ template <>
 struct JsonObject<HoursTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "hours";
   static constexpr JsonKey<HoursTold> keys[] = {
-      {"total", [](auto& it) { return HoursFigure{it.hours.total.hours()}; }},
+      {"total", [](auto& it) { return printed_total(it.hours); }},
       {"lines", [](auto& it) { return it.hours.lines; }},
       {on_row, "range", [](auto& it) { return it.range; }},
       {on_row, "waiting", [](auto& it) { return it.hours.waiting; },
