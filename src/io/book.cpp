@@ -11,6 +11,7 @@
 #include "lumber_text.h"
 #include "report_page.h"
 #include "rods_page.h"
+#include "svg_text.h"
 
 namespace haunch {
 namespace {
@@ -49,6 +50,37 @@ std::string worst_of(const ItemReport& item) {
       break;
   }
   return {};
+}
+
+/// What is there for those who script is for them in files of its own, and indents are for nobody.
+/// Quotes in a user's words are escaped, so that none of these is taken for an attribute.
+std::string lean(const std::string& svg) {
+  constexpr std::string_view kData = " data-";
+  std::string text;
+  for (std::size_t at = 0; at < svg.size(); ++at) {
+    const bool may_be_data = svg.compare(at, kData.size(), kData) == 0;
+    const std::size_t value = may_be_data ? svg.find_first_of(" >=", at + 1) : std::string::npos;
+    if (value != std::string::npos && svg.compare(value, 2, "=\"") == 0)
+      at = svg.find('"', value + 2);
+    else if (svg[at] != ' ' || at == 0 || svg[at - 1] != '\n')
+      text += svg[at];
+    else
+      at = svg.find_first_not_of(' ', at) - 1;
+  }
+  return text;
+}
+
+/// A sheet without what its item is called, for comparison with others.
+std::string without_names(const DrawingSheet& sheet, const Job& job) {
+  std::string svg = sheet.svg;
+  const auto take_out = [&](const std::string& words) {
+    for (std::size_t at = svg.find(words); at != std::string::npos; at = svg.find(words, at))
+      svg.erase(at, words.size());
+  };
+  for (const std::string& words : {sheet.title, job.id, job.name})
+    take_out(">" + xml_text(words) + "<");
+  take_out("id=\"" + xml_text(sheet.id));
+  return svg;
 }
 
 std::vector<std::string> all_marks(const Assembly& wood) {
@@ -156,7 +188,7 @@ std::string Book::lumber() const {
 std::string Book::boards() const {
   std::string html;
   for (const BoardDrawing& board : board_drawings(order_.lumber, lengths_))
-    html += "<figure class=board>\n" + board.svg + "</figure>\n";
+    html += "<figure class=board>\n" + lean(board.svg) + "</figure>\n";
   if (html.empty()) return html;
   return "<section id=boards>\n<h3>BOARDS, drawn</h3>\n" + html + "</section>\n";
 }
@@ -196,10 +228,25 @@ void Book::add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& shee
   page.add(head_text(sheet));
 }
 
-void Book::add_drawing(HtmlPage& page, std::size_t item) const {
+/// Sheets that differ from another item's in what these are called are drawn once.
+void Book::add_drawing(HtmlPage& page, std::size_t item) {
+  const ItemReport& report = order_.setups.items[item];
   page.add_html("<div id=" + BookPlaces::of_part(item, "drawing") + ">\n");
-  for (const DrawingSheet& sheet : drawing_of(order_.setups.items[item], lengths_, paper_))
-    page.add_html("<figure class=sheet>\n" + sheet.svg + "</figure>\n");
+  std::string elsewhere;
+  std::size_t number = 0;
+  for (const DrawingSheet& sheet : drawing_of(report, lengths_, paper_)) {
+    const Drawn here{item, ++number};
+    const auto [its, is_new] = drawn_.try_emplace(without_names(sheet, *report.job), here);
+    const Drawn& at = its->second;
+    const std::string place = BookPlaces::of_part(at.item, "d" + std::to_string(at.sheet));
+    if (is_new)
+      page.add_html("<figure class=sheet id=" + place + ">\n" + lean(sheet.svg) + "</figure>\n");
+    else
+      elsewhere += (elsewhere.empty() ? "" : ", ") +
+                   link(place, "sheet " + std::to_string(at.sheet) + " of item " +
+                                   std::to_string(at.item + 1));
+  }
+  if (!elsewhere.empty()) page.add_html("<p>Drawn alike: " + elsewhere + ".</p>\n");
   page.add_html("</div>\n");
 }
 

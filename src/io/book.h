@@ -40,6 +40,11 @@ class Book {
   static std::string_view end();
 
  private:
+  /// A sheet of an item, from 1 on.
+  struct Drawn {
+    std::size_t item, sheet;
+  };
+
   void find_setups();
   std::string title() const;
   std::string contents() const;
@@ -48,7 +53,7 @@ class Book {
   std::string lumber() const;
   std::string boards() const;
   void add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& sheet) const;
-  void add_drawing(HtmlPage& page, std::size_t item) const;
+  void add_drawing(HtmlPage& page, std::size_t item);
   void add_pieces(HtmlPage& page, std::size_t item) const;
   TextTable setups_table(std::size_t item) const;
   void add_assumed(HtmlPage& page, std::size_t item);
@@ -60,6 +65,7 @@ class Book {
   Paper paper_;
   BookPlaces places_;
   std::vector<std::vector<std::vector<std::size_t>>> setups_of_;  // of each item's pieces
+  std::map<std::string, Drawn> drawn_;          // sheets without names, and where they stand
   std::map<std::string, std::size_t> assumed_;  // what was, as text, and the item that tells it
 };
 

@@ -11,7 +11,7 @@ namespace {
 /// Ink on paper with one colour, that of links; what fails and what is doubtful is told in words
 /// too. All of them contrast at 4.5 to 1 at least.
 constexpr std::string_view kStyle = R"(
-:root { --ink: #1d1b18; --soft: #57524a; --link: #7a3b0c; --rule: #cfc8bb; --shade: #f4f0e8 }
+:root { --ink: #1d1b18; --soft: #57524a; --link: #7a3b0c; --rule: #cfc8bb; --words: 12rem }
 * { box-sizing: border-box }
 html { -webkit-text-size-adjust: 100%; text-size-adjust: 100% }
 body { margin: 0 auto; padding: 0 1rem 3rem; max-width: 74rem; color: var(--ink);
@@ -43,8 +43,6 @@ thead th, thead td { border-bottom: 1.5px solid var(--ink); font-weight: 600;
 tbody tr { border-bottom: 1px solid var(--rule) }
 tbody th { font-weight: 700 }
 th, td { white-space: nowrap }
-.n { text-align: right }
-td.w { white-space: normal; min-width: 12rem }
 ol { margin: 0.3em 0; padding-left: 2.2em; max-width: 46rem }
 li { padding-left: 0.3em }
 figure { margin: 1em 0; overflow: hidden }
@@ -58,6 +56,7 @@ figure svg { display: block }
   h2 { font-size: 1.25rem }
 }
 @media print {
+  :root { --words: 0 }
   body { max-width: none; padding: 0; font-size: 9.5pt }
   a { color: inherit; text-decoration: none }
   nav.within { display: none }
@@ -69,7 +68,6 @@ figure svg { display: block }
   thead { display: table-header-group }
   tr, li, figure, p { break-inside: avoid }
   th, td { padding-right: 0.8em }
-  td.w { min-width: 0 }
   figure { margin: 0 }
   figure.sheet { page: sheet }
   #boards { page: board }
@@ -97,6 +95,18 @@ std::string page_rules(const Paper& paper) {
   return rules;
 }
 
+/// Of a table's columns: figures stand to the right, many words in lines below each other.
+std::string column_rules() {
+  constexpr int kMostColumns = 16;
+  std::string rules;
+  for (int i = 1; i <= kMostColumns; ++i)
+    rules += fmt::format(
+        ".n{0} :nth-child({0}):is(td, th) {{ text-align: right }}\n.w{0} td:nth-child({0}) {{ "
+        "white-space: normal; min-width: var(--words) }}\n",
+        i);
+  return rules;
+}
+
 /// On a screen as wide as there is room for.
 std::string sheet_rules(const Paper& paper) {
   const double inner = static_cast<double>((paper.width - kFree * 2).steps());
@@ -113,7 +123,7 @@ std::string book_head(const std::string& title, const Paper& paper) {
   return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
          "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" +
          html_text(title) + "</title>\n<style>\n" + page_rules(paper) + std::string(kStyle) +
-         sheet_rules(paper) + "</style>\n</head>\n<body>\n";
+         column_rules() + sheet_rules(paper) + "</style>\n</head>\n<body>\n";
 }
 
 }  // namespace haunch

@@ -7,6 +7,7 @@
 
 namespace haunch {
 
+/// Of a table with the class "n3" the third column is of figures, with "w3" of many words.
 /// From the document's first line up to the beginning of its body.
 std::string book_head(const std::string& title, const Paper& paper);
 

@@ -20,12 +20,19 @@ bool holds_figures(const PrintedColumn& column) {
                             std::all_of(column.texts.begin() + 1, column.texts.end(), is_figure));
 }
 
-/// How the cells of a column stand, as an attribute: figures to the right; words on one line unless
-/// they are many.
-std::string_view class_of(const PrintedColumn& column) {
+/// How its columns stand, as classes of a table that book_style.h has the rules of: "n3 w5", the
+/// third of figures, the fifth of many words.
+std::string classes_of(const PrintedTable& table) {
   constexpr std::size_t kFewWords = 26;
-  if (holds_figures(column)) return " class=n";
-  return column.widest > kFewWords ? " class=w" : "";
+  std::string classes;
+  for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    const PrintedColumn& column = table.columns[i];
+    const bool figures = holds_figures(column);
+    if (!figures && column.widest <= kFewWords) continue;
+    classes +=
+        (classes.empty() ? "" : " ") + std::string(figures ? "n" : "w") + std::to_string(i + 1);
+  }
+  return classes;
 }
 
 /// Words that tell of what is not well stand out; they say the same without.
@@ -160,52 +167,30 @@ std::string HtmlPage::marks_linked(std::string_view marks) const {
 
 // ---- tables: cells and rows end where the next begin, which HTML allows; there are many
 
-void HtmlPage::add_cell(const PrintedColumn& column, const std::string& text,
-                        std::string_view its_class) {
-  if (text.empty()) {
-    html_ += "<td>";
-    return;
-  }
-  if (column.holds == PrintedColumn::Holds::names) {
+void HtmlPage::add_cell(const PrintedColumn& column, const std::string& text) {
+  if (column.holds == PrintedColumn::Holds::names && !text.empty()) {
     const auto place = places_.told_at(text, item_);
     html_ += "<th scope=row" + (place ? " id=" + *place : std::string()) + ">" + html_text(text);
     return;
   }
-  html_.append("<td").append(its_class).append(">");
+  html_ += "<td>";
   html_ += column.holds == PrintedColumn::Holds::marks ? marks_linked(text)
                                                        : linked(collapsed(text), {});
 }
 
-void HtmlPage::add_row(const PrintedTable& table, std::size_t row,
-                       const std::vector<std::string_view>& classes) {
-  html_ += "<tr>";
-  for (std::size_t i = 0; i < table.columns.size(); ++i)
-    add_cell(table.columns[i], table.columns[i].texts[row + 1], classes[i]);
-  html_ += "\n";
-}
-
-void HtmlPage::add_titles(const PrintedTable& table, const std::vector<std::string_view>& classes) {
-  html_ += "<thead><tr>";
-  for (std::size_t i = 0; i < table.columns.size(); ++i) {
-    const std::string& title = table.columns[i].texts.front();
-    if (title.empty())
-      html_ += "<td>";
-    else
-      html_.append("<th scope=col").append(classes[i]).append(">" + html_text(title));
-  }
-  html_ += "</thead>\n";
-}
-
 /// In a box of its own, in which a screen too narrow for it moves it sideways.
 void HtmlPage::add_table(const PrintedTable& table) {
-  std::vector<std::string_view> classes;
+  html_ += "<div class=table tabindex=0><table class=\"" + classes_of(table) + "\">\n<thead><tr>";
   for (const PrintedColumn& column : table.columns)
-    classes.push_back(class_of(column));
-  html_ += "<div class=table tabindex=0><table>\n";
-  add_titles(table, classes);
-  html_ += "<tbody>\n";
-  for (std::size_t row = 0; row < table.rows; ++row)
-    add_row(table, row, classes);
+    html_ +=
+        column.texts.front().empty() ? "<td>" : "<th scope=col>" + html_text(column.texts.front());
+  html_ += "</thead>\n<tbody>\n";
+  for (std::size_t row = 1; row <= table.rows; ++row) {
+    html_ += "<tr>";
+    for (const PrintedColumn& column : table.columns)
+      add_cell(column, column.texts[row]);
+    html_ += "\n";
+  }
   html_ += "</tbody></table></div>\n";
 }
 

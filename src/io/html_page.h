@@ -36,10 +36,7 @@ class HtmlPage {
  private:
   void add_block(const PageBlock& block);
   void add_table(const PrintedTable& table);
-  void add_titles(const PrintedTable& table, const std::vector<std::string_view>& classes);
-  void add_row(const PrintedTable& table, std::size_t row,
-               const std::vector<std::string_view>& classes);
-  void add_cell(const PrintedColumn& column, const std::string& text, std::string_view its_class);
+  void add_cell(const PrintedColumn& column, const std::string& text);
   void add_words(const PageBlock& block);
   using PlaceOf = std::function<std::optional<std::string>(std::string_view word)>;
   /// Marks with their item's name lead to their pieces, other words where `place_of` says.
