@@ -25,6 +25,12 @@ constexpr std::string_view kEachKeys[] = {"piece_min", "metre_min", "joint_min",
                                           "square_metre_min"};
 static_assert(std::size(kEachKeys) == kRunUnits);
 
+/// "piece" of "piece_min".
+constexpr std::string_view kMinutes = "_min";
+constexpr std::string_view without_unit(std::string_view key) {
+  return key.substr(0, key.size() - kMinutes.size());
+}
+
 using Read = const std::optional<double>;
 
 /// Reads a rates file; every fault is a problem with its place.
@@ -65,9 +71,17 @@ class RatesReader {
 
   void check_keys(const Value& object, const std::string& path, RatesObject kind) {
     const auto& known = rates_keys(kind);
-    for (const Entry& entry : object.entries)
-      if (std::find(known.begin(), known.end(), entry.key) == known.end())
-        values_.unknown_key(entry, child_path(path, entry.key), known);
+    const auto is_known = [&](const std::string& key) {
+      return std::find(known.begin(), known.end(), key) != known.end();
+    };
+    for (const Entry& entry : object.entries) {
+      const std::string at = child_path(path, entry.key);
+      if (is_known(entry.key + std::string(kMinutes)))
+        values_.problem(
+            at, "lacks its unit; write \"" + entry.key + std::string(kMinutes) + "\", in minutes");
+      else if (!is_known(entry.key))
+        values_.unknown_key(entry, at, known);
+    }
   }
 
   std::optional<double> number(const Value& object, const std::string& path, std::string_view key,
@@ -376,6 +390,7 @@ class RatesReader {
     for (std::size_t unit = 0; unit < kRunUnits; ++unit) {
       rate.each[unit] = minutes(entry.value, path, kEachKeys[unit]);
       told = told || entry.value.find(kEachKeys[unit]) != nullptr ||
+             entry.value.find(without_unit(kEachKeys[unit])) != nullptr ||
              values_.was_meant(child_path(path, kEachKeys[unit]));
     }
     if (!told)

@@ -101,6 +101,8 @@ TEST_CASE("A rate without its unit is told what it lacks") {
   CHECK(fault_with(R"("operations": {"mortise": 4})") ==
         "/operations/mortise: 4 lacks its unit; write {\"piece_min\": 4}, or in place of it "
         "\"metre_min\", \"joint_min\" or \"square_metre_min\"");
+  CHECK(fault_with(R"("operations": {"mortise": {"setup_min": 5, "joint": 3}})") ==
+        "/operations/mortise/joint: lacks its unit; write \"joint_min\", in minutes");
   CHECK(fault_with(R"("operations": {"mortise": {"setup_min": 5}})") ==
         "/operations/mortise: does not say how long the work itself takes; add \"piece_min\", "
         "\"metre_min\", \"joint_min\" or \"square_metre_min\"; 0 may be said");
