@@ -34,7 +34,10 @@ void mark_plane(NotedView& view, const LetteredCut& its, const Box& room) {
   const auto across_plane = static_cast<std::size_t>(plane.across);
   Box box = marked_box(its, room);
   box.low[across_plane] = box.high[across_plane] = plane.at;
-  const Extent line = view.paper(box);
+  const Extent& drawn = view.extent();
+  Extent line = view.paper(box);
+  line.low = {std::max(line.low.u, drawn.low.u), std::max(line.low.v, drawn.low.v)};
+  line.high = {std::min(line.high.u, drawn.high.u), std::min(line.high.v, drawn.high.v)};
   Triple far = box.low;
   far[across_plane] += Length::from_mm(plane.looks_upwards ? 100 : -100);
   const ViewSpot from = view.paper(box.low), to = view.paper(far);

@@ -48,34 +48,51 @@ PaperScale scale_within(const std::vector<LineView>& views, double width, double
 }
 
 /// Pictures side by side, their upper edges level, each in the first row that has room for it.
-Picture side_by_side(const std::vector<Picture>& pictures, double width) {
+Picture in_rows(const std::vector<const Picture*>& pictures, double width) {
   struct Row {
-    std::vector<std::size_t> pictures;
     double width = 0, height = 0;
+    std::vector<const Picture*> pictures;
   };
-  std::vector<Extent> extents;
   std::vector<Row> rows;
-  for (const Picture& picture : pictures) {
-    extents.push_back(extent_of(picture).value_or(Extent()));
-    const double wide = extents.back().width();
-    auto row = std::find_if(rows.begin(), rows.end(),
-                            [&](const Row& its) { return its.width + kApart + wide <= width; });
+  for (const Picture* picture : pictures) {
+    const Extent extent = extent_of(*picture).value_or(Extent());
+    auto row = std::find_if(rows.begin(), rows.end(), [&](const Row& its) {
+      return its.width + kApart + extent.width() <= width;
+    });
     if (row == rows.end()) row = rows.emplace(rows.end());
-    row->width += (row->pictures.empty() ? 0 : kApart) + wide;
-    row->height = std::max(row->height, extents.back().height());
-    row->pictures.push_back(extents.size() - 1);
+    row->width += (row->pictures.empty() ? 0 : kApart) + extent.width();
+    row->height = std::max(row->height, extent.height());
+    row->pictures.push_back(picture);
   }
   Picture all;
   double v = 0;
   for (const Row& row : rows) {
     double u = 0;
-    for (const std::size_t picture : row.pictures) {
-      all.add(pictures[picture], {u - extents[picture].low.u, v - extents[picture].high.v});
-      u += extents[picture].width() + kApart;
+    for (const Picture* picture : row.pictures) {
+      const Extent extent = extent_of(*picture).value_or(Extent());
+      all.add(*picture, {u - extent.low.u, v - extent.high.v});
+      u += extent.width() + kApart;
     }
     v -= row.height + kApart;
   }
   return all;
+}
+
+double height_of(const Picture& picture) {
+  return extent_of(picture).value_or(Extent()).height();
+}
+
+/// In their order, or where that takes less room the tall ones first.
+Picture side_by_side(const std::vector<Picture>& pictures, double width) {
+  std::vector<const Picture*> order;
+  for (const Picture& picture : pictures)
+    order.push_back(&picture);
+  Picture in_order = in_rows(order, width);
+  std::stable_sort(order.begin(), order.end(), [](const Picture* a, const Picture* b) {
+    return height_of(*a) > height_of(*b);
+  });
+  Picture tall_first = in_rows(order, width);
+  return height_of(tall_first) < height_of(in_order) - kApart ? tall_first : in_order;
 }
 
 class JointDetail {

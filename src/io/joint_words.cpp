@@ -107,7 +107,7 @@ void add_sizes(std::vector<std::string>& words, const std::string& tenon, const 
                const LengthPrinter& fine) {
   if (joint.tenon) words.push_back(tenon_words(tenon, *joint.tenon, fine));
   if (joint.tenon && !joint.tenon->haunches.empty())
-    words.push_back(haunch_words(*joint.tenon, fine));
+    words.back() += "; " + haunch_words(*joint.tenon, fine);
   if (joint.mortise) words.push_back(mortise_words(*joint.mortise, fine));
   const std::string free = free_words(joint.design, fine);
   if (!free.empty()) words.push_back(free);
@@ -147,10 +147,13 @@ std::string joint_title(const Assembly& wood, const JointView& view) {
 std::vector<std::string> joint_words(const Assembly& wood, const JointView& view,
                                      const LengthPrinter& lengths) {
   const LengthPrinter fine = lengths.fine();
-  std::vector<std::string> words{alike_words(view.joints)};
+  std::vector<std::string> words;
   add_sizes(words, "tenon", wood.joints[view.joints.front()], fine);
   if (const Joint* held = fastening_of(wood, view, fasteners_of(wood, view)))
     add_sizes(words, kind_words(held->kind), *held, fine);
+  const std::string alike = alike_words(view.joints);
+  if (words.empty()) return {alike};
+  words.back() += "; " + alike;
   return words;
 }
 

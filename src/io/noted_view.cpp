@@ -52,6 +52,14 @@ double NotedView::along(Axis axis, Length at) const {
   return runs_level(axis) ? spot.u : spot.v;
 }
 
+bool NotedView::reaches(Axis axis, Length at) const {
+  constexpr double kNear = 0.01;
+  const double place = along(axis, at);
+  const Extent drawn = grown(view_, kNear);
+  return runs_level(axis) ? drawn.low.u < place && place < drawn.high.u
+                          : drawn.low.v < place && place < drawn.high.v;
+}
+
 void NotedView::chain(PaperSide side, Axis axis, std::vector<Length> places) {
   std::sort(places.begin(), places.end());
   places.erase(std::unique(places.begin(), places.end()), places.end());

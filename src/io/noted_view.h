@@ -28,6 +28,9 @@ class NotedView {
   /// Whether it runs along the paper, level or upright.
   bool shows(Axis axis) const;
 
+  /// Whether a place along an axis lies within what is drawn.
+  bool reaches(Axis axis, Length at) const;
+
   /// A chain of dimensions between places along an axis of the assembly, outside of what stands on
   /// that side already. One that is there already, or has no length, is left out.
   void chain(PaperSide side, Axis axis, std::vector<Length> places);

@@ -66,10 +66,16 @@ class PieceMarks {
            });
   }
 
+  /// Asked of places all over it: what is cut may have hollows that are narrower than a letter.
   bool lies_within(const SeenPiece& its, const Extent& text) const {
+    constexpr int kParts = 4;
     const Extent room = grown(text, 0.4);
-    return is_met(its, room.low) && is_met(its, room.high) &&
-           is_met(its, {room.low.u, room.high.v}) && is_met(its, {room.high.u, room.low.v});
+    for (int u = 0; u <= kParts; ++u)
+      for (int v = 0; v <= kParts; ++v)
+        if (!is_met(its, part_of(room, static_cast<double>(u) / kParts,
+                                 static_cast<double>(v) / kParts)))
+          return false;
+    return true;
   }
 
   bool lies_round(const SeenPiece& its, const ViewSpot& spot) const {
