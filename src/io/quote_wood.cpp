@@ -208,7 +208,65 @@ Money total_of(const WoodCost& cost) {
   return sum;
 }
 
+/// Trial pieces of one wood, and what each item bears of them.
+struct TrialWood {
+  std::int64_t pieces = 0;
+  double cubic_metres = 0;
+  Bearing borne;
+};
+
+double section_of(const Piece& piece) {
+  return lumber::square_metres(lumber::area_of(piece.blank[1], piece.blank[2]));
+}
+
+/// The largest piece of wood that is run on it; null where it is no joint, edge or hole.
+const Piece* tried_on(const SetupsReport& setups, const Setup& setup) {
+  const Piece* largest = nullptr;
+  if (setup.step != Step::cut) return largest;
+  for (const SetupPiece& each : setup.pieces) {
+    const Piece& piece = setups.piece_of(each);
+    const bool larger = largest == nullptr || section_of(piece) > section_of(*largest);
+    if (piece.matter == Matter::wood && larger) largest = &piece;
+  }
+  return largest;
+}
+
+std::map<std::string, TrialWood> trial_woods(const SetupsReport& setups, double length_mm) {
+  constexpr double kMetre = 1000;
+  std::map<std::string, TrialWood> woods;
+  for (const Setup& setup : setups.plan.setups) {
+    const Piece* piece = tried_on(setups, setup);
+    if (piece == nullptr) continue;
+    const Job& job = *setups.item_of(setup.pieces.front()).job;
+    TrialWood& wood = woods[cut_row_of(*piece, job).material];
+    wood.borne.resize(setups.items.size());
+    ++wood.pieces;
+    wood.cubic_metres += section_of(*piece) * length_mm / kMetre;
+    for (const SetupPiece& each : setup.pieces)
+      wood.borne[each.of.item] +=
+          static_cast<double>(setups.count_of(each)) / static_cast<double>(setup.pieces.size());
+  }
+  return woods;
+}
+
 }  // namespace
+
+WoodCost trial_cost(const SetupsReport& setups, const Rates& rates) {
+  WoodCost cost;
+  if (rates.trial_piece_mm.value_or(0) == 0) return cost;
+  for (auto& [material, wood] : trial_woods(setups, *rates.trial_piece_mm)) {
+    const std::string what =
+        std::to_string(wood.pieces) + " of " + (material.empty() ? "wood" : material);
+    const Goods* goods = priced(rates, rates.wood, material);
+    if (goods == nullptr || goods->per != PricedBy::cubic_metre)
+      cost.missing.push_back({"trial pieces, " + what,
+                              R"(give its price by the cubic metre in "wood" of the rates file)"});
+    else
+      cost.lines.push_back(line_of(CostKind::trial, what, wood.cubic_metres, "m3", goods->price,
+                                   std::move(wood.borne)));
+  }
+  return cost;
+}
 
 WoodCost wood_cost(const std::vector<ItemReport>& items, const std::vector<std::int64_t>& counts,
                    std::int64_t times, const WoodMeans& means) {

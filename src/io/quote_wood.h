@@ -8,6 +8,7 @@
 
 #include "cost.h"
 #include "lumber_report.h"
+#include "setups_report.h"
 
 namespace haunch {
 
@@ -31,5 +32,9 @@ struct WoodCost {
 /// and the plan for one, so often, is taken.
 WoodCost wood_cost(const std::vector<ItemReport>& items, const std::vector<std::int64_t>& counts,
                    std::int64_t times, const WoodMeans& means);
+
+/// What is spoilt to try set-ups on: a piece for each in which joints, edges or holes are cut, as
+/// long as the rates file says and as wide and thick as the largest that is run on it.
+WoodCost trial_cost(const SetupsReport& setups, const Rates& rates);
 
 }  // namespace haunch

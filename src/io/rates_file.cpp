@@ -17,6 +17,7 @@ constexpr double kMostHours = 10'000;
 constexpr int kMostTimes = 1000;
 constexpr int kMostCoats = 50;
 constexpr int kMostDays = 1000;
+constexpr double kLongestTrial = 10'000;
 constexpr int kMostJobs = 1'000'000;
 
 constexpr std::string_view kMinutesWords = "minutes";
@@ -164,6 +165,8 @@ class RatesReader {
     }
     rates_.note = text(document_, "", "note");
     rates_.source = word<RateSource>(document_, "", "source").value_or(RateSource::own);
+    rates_.trial_piece_mm =
+        number(document_, "", "trial_piece_mm", 0, kLongestTrial, "a length in millimetres");
     rates_.letterhead = texts("letterhead");
     rates_.not_included = texts("not_included");
     rates_.valid_days = whole(document_, "", "valid_days", 1, kMostDays);

@@ -209,6 +209,7 @@ struct Rates {
   std::vector<Finish> finish;
   std::vector<Goods> fittings, glass, sheet, bought_in, wood;
   std::optional<Yield> yield;
+  std::optional<double> trial_piece_mm;  // how long a piece is that a set-up is tried on
   std::optional<double> hours_a_week;
 
   // What a customer's paper says beside the price.

@@ -196,6 +196,20 @@ TEST_CASE("What has no price is named and is no line of the cost") {
   CHECK(of_oak.cost.missing.front().what == "European beech 27 mm, 0.0092 m3 as sawn");
 }
 
+TEST_CASE("Each set-up of a joint or groove is tried on a piece, once, however many are made") {
+  const Rates rates = rates_of(hand_rates(R"("margin": 0.2, "trial_piece_mm": 300)"));
+  const auto order = quote_order({cabinet_door()});
+  for (const std::int64_t quantity : {1, 10}) {
+    const QuoteVariant variant = quoted(order, rates, quantity);
+    const auto trial =
+        std::find_if(variant.cost.lines.begin(), variant.cost.lines.end(),
+                     [](const CostLine& line) { return line.kind == CostKind::trial; });
+    REQUIRE(trial != variant.cost.lines.end());
+    // Mortises, tenons, haunches and grooves: 4 of 300 x 60 x 22 are 0.001584 m3, at 1150.
+    CHECK(trial->money == Money{182});
+  }
+}
+
 TEST_CASE("Variants differ by what changed alone") {
   const Rates rates = rates_of(hand_rates(R"("margin": 0.2)"));
   const QuoteVariant oiled = quoted(quote_order({cabinet_door()}), rates);
