@@ -95,18 +95,6 @@ std::string page_rules(const Paper& paper) {
   return rules;
 }
 
-/// Of a table's columns: figures stand to the right, many words in lines below each other.
-std::string column_rules() {
-  constexpr int kMostColumns = 16;
-  std::string rules;
-  for (int i = 1; i <= kMostColumns; ++i)
-    rules += fmt::format(
-        ".n{0} :nth-child({0}):is(td, th) {{ text-align: right }}\n.w{0} td:nth-child({0}) {{ "
-        "white-space: normal; min-width: var(--words) }}\n",
-        i);
-  return rules;
-}
-
 /// On a screen as wide as there is room for.
 std::string sheet_rules(const Paper& paper) {
   const double inner = static_cast<double>((paper.width - kFree * 2).steps());
@@ -118,6 +106,17 @@ std::string sheet_rules(const Paper& paper) {
 }
 
 }  // namespace
+
+std::string column_rules() {
+  constexpr int kMostColumns = 16;
+  std::string rules;
+  for (int i = 1; i <= kMostColumns; ++i)
+    rules += fmt::format(
+        ".n{0} :nth-child({0}):is(td, th) {{ text-align: right }}\n.w{0} td:nth-child({0}) {{ "
+        "white-space: normal; min-width: var(--words) }}\n",
+        i);
+  return rules;
+}
 
 std::string book_head(const std::string& title, const Paper& paper) {
   return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"

@@ -7,7 +7,10 @@
 
 namespace haunch {
 
-/// Of a table with the class "n3" the third column is of figures, with "w3" of many words.
+/// Of a table with the class "n3" the third column is of figures, which stand to the right; with
+/// "w3" of many words, in lines below each other.
+std::string column_rules();
+
 /// From the document's first line up to the beginning of its body.
 std::string book_head(const std::string& title, const Paper& paper);
 

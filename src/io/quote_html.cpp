@@ -2,6 +2,7 @@
 
 #include <string_view>
 
+#include "book_style.h"
 #include "html_page.h"
 #include "html_text.h"
 
@@ -10,25 +11,25 @@ namespace {
 
 // No word of it is one that could be taken for a part of the price: "margin" is none here.
 constexpr std::string_view kStyle = R"(<style>
-body { display: grid; gap: 0.3em; justify-content: center; padding: 2em 1em; color: #111;
-  grid-template-columns: minmax(0, 48em); background: #fff;
+body { --words: 12em; display: grid; gap: 0.3em; justify-content: center; padding: 2em 1em;
+  grid-template-columns: minmax(0, 48em); color: #111; background: #fff;
   font: 11pt/1.45 Georgia, "Liberation Serif", serif }
 h1, h2, p, section { all: unset; display: block }
 h1 { font-size: 1.5em }
 h2 { font-size: 1.05em; padding-top: 1.2em; border-bottom: 0.05em solid #777 }
 table { border-collapse: collapse }
-th, td { text-align: left; vertical-align: top; padding: 0.1em 1.2em 0.1em 0; font-weight: normal }
+th, td { text-align: left; vertical-align: top; padding: 0.1em 1.2em 0.1em 0; font-weight: normal;
+  font-variant-numeric: tabular-nums }
 th { color: #555; font-size: 0.85em }
-.n { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums }
 svg { width: 100%; height: auto }
 @media print { h2, tr, svg { break-inside: avoid } h2 { break-after: avoid } }
-</style>
 )";
 
 std::string beginning(const std::string& title) {
   return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
          "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>" +
-         html_text(title) + "</title>\n" + std::string(kStyle) + "</head>\n<body>\n";
+         html_text(title) + "</title>\n" + std::string(kStyle) + column_rules() +
+         "</style>\n</head>\n<body>\n";
 }
 
 /// Of a heading of several lines the last is that of the paper.
