@@ -71,7 +71,8 @@ class Hatching {
  public:
   Hatching(const std::vector<SpotRun>& loops, ViewSpot along) : loops_(loops), along_(along) {}
 
-  /// One every `apart`, the first a part of that from zero.
+  /// One every `apart`, the first a part of that from where they are to begin: pieces alike are
+  /// hatched alike, wherever they stand.
   std::vector<SpotRun> lines(double apart, double phase) const {
     double low = 0, high = 0;
     bool any = false;
@@ -82,8 +83,8 @@ class Hatching {
         any = true;
       }
     std::vector<SpotRun> lines;
-    for (double k = std::ceil(low / apart - phase); (k + phase) * apart < high; ++k)
-      add_line(lines, (k + phase) * apart);
+    for (double k = phase; low + k * apart < high; ++k)
+      add_line(lines, low + k * apart);
     return lines;
   }
 
