@@ -187,7 +187,7 @@ std::string Book::lumber() const {
 /// Each as large as on paper that lies on its side.
 std::string Book::boards() const {
   std::string html;
-  for (const BoardDrawing& board : board_drawings(order_.lumber, lengths_))
+  for (const BoardDrawing& board : board_drawings(order_.lumber, lengths_, paper_))
     html += "<figure class=board>\n" + lean(board.svg) + "</figure>\n";
   if (html.empty()) return html;
   return "<section id=boards>\n<h3>BOARDS, drawn</h3>\n" + html + "</section>\n";

@@ -49,6 +49,7 @@ figure { margin: 1em 0; overflow: hidden }
 figure svg { display: block }
 @media screen {
   figure svg { width: 100%; height: auto }
+  figure.sheet { max-width: 46rem }
 }
 @media screen and (max-width: 37.5em) {
   body { padding: 0 0.75rem 3rem }

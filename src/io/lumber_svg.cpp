@@ -428,8 +428,7 @@ struct LyingPaper {
   Length inner_height() const { return height - kFree * 2 - kFootLine; }
 };
 
-LyingPaper lying(std::string_view name) {
-  const Paper paper = *paper_called(name.empty() ? "a4" : name);
+LyingPaper lying(const Paper& paper) {
   return {paper.height, paper.width};
 }
 
@@ -491,8 +490,9 @@ void sheet(SvgText& svg, const std::vector<const BoardBlock*>& blocks, const Lyi
 
 }  // namespace
 
-std::vector<BoardDrawing> board_drawings(const LumberReport& report, const LengthPrinter& lengths) {
-  const LyingPaper paper = lying("a4");
+std::vector<BoardDrawing> board_drawings(const LumberReport& report, const LengthPrinter& lengths,
+                                         const Paper& standing) {
+  const LyingPaper paper = lying(standing);
   const BoardSheets boards(report, lengths, paper.inner_width(), paper.inner_height());
   std::vector<BoardDrawing> drawings;
   for (const BoardBlock& block : boards.blocks()) {
@@ -508,7 +508,7 @@ std::vector<BoardDrawing> board_drawings(const LumberReport& report, const Lengt
 
 std::string lumber_svg(const LumberReport& report, const LengthPrinter& lengths,
                        std::string_view paper_name) {
-  const LyingPaper paper = lying(paper_name);
+  const LyingPaper paper = lying(*paper_called(paper_name.empty() ? "a4" : paper_name));
   const BoardSheets boards(report, lengths, paper.inner_width(), paper.inner_height());
   std::vector<BoardBlock> blocks = words_first(report, lengths, paper);
   for (BoardBlock& block : boards.blocks())

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "lumber_report.h"
+#include "paper.h"
 #include "text_table.h"
 
 namespace haunch {
@@ -15,9 +16,10 @@ struct BoardDrawing {
   std::string svg;    // an element whose user unit is a millimetre
 };
 
-/// Each at most as large as what A4 lying on its side holds, 277 x 180; one that has more to tell
-/// goes on in another. Ids in them begin with "board-".
-std::vector<BoardDrawing> board_drawings(const LumberReport& report, const LengthPrinter& lengths);
+/// Each at most as large as what the paper holds when it lies on its side, A4 277 x 180; one that
+/// has more to tell goes on in another. Ids in them begin with "board-".
+std::vector<BoardDrawing> board_drawings(const LumberReport& report, const LengthPrinter& lengths,
+                                         const Paper& paper);
 
 /// The same on sheets of paper ("a4", "letter"), which lie one below the other, and what found no
 /// place.

@@ -184,7 +184,7 @@ def main():
         stock = str(examples / "lumber" / "stock.csv")
         faults += check(options.haunch, chromium, [*named("side-door", "flour-bin", "oven-room"), "--stock", stock, "--order", "week 12"])
         faults += check(options.haunch, chromium, named("proving-base"))
-        faults += check(options.haunch, chromium, [*named("larder-door", "too-tight"), "--paper", "letter", "--units", "in"])
+        faults += check(options.haunch, chromium, [*named("larder-door", "too-tight"), "--stock", stock, "--paper", "letter", "--units", "in"])
         faults += check(options.haunch, chromium, [str(hard), "--order", HOSTILE], hostile=True)
     print("\n".join(faults[:40]))
     sys.exit(1 if faults else 0)

@@ -140,7 +140,7 @@ TEST_CASE("boards that are cut alike are drawn once, with the parts of each", "[
   for (const char* name : {"A", "B", "C", "D"})
     parts.push_back(sawn_part(name, 1000, 160));
   const LumberReport report = report_lumber(parts, rack(2, 2100, 170), Unit::mm, {});
-  const std::vector<BoardDrawing> drawings = board_drawings(report, plain());
+  const std::vector<BoardDrawing> drawings = board_drawings(report, plain(), *paper_called("a4"));
   REQUIRE(drawings.size() == 1);
   CHECK(tells(drawings[0].title, "2 cut alike"));
   CHECK(count_of(drawings[0].svg, "class=\"part\"") == 2);
@@ -166,7 +166,7 @@ TEST_CASE("of many tiny pieces none is lost", "[lumber_svg]") {
   const BoardLayout layout = layouts_of(report).front();
   CHECK(layout.told_beside().size() == 300);
   check_nothing_overlaps(layout);
-  const std::string svg = all_of(board_drawings(report, plain()));
+  const std::string svg = all_of(board_drawings(report, plain(), *paper_called("a4")));
   for (int i = 0; i < 300; ++i)
     CHECK(count_of(svg, " T" + std::to_string(i) + ", 20 x 20</text>") == 1);
 }
