@@ -71,8 +71,12 @@ class KeyReader {
   }
 
   std::optional<Key> key_of(std::string_view written) const {
+    if (written.empty()) return {};
+    // Most keys end otherwise; what they are called here need not be made out for that.
     for (const Key key : AllKeys())
-      if (in_scope(key.row()) && !key.row().is_item() && shown(key) == written) return key;
+      if (key.path().back() == written.back() && in_scope(key.row()) && !key.row().is_item() &&
+          shown(key) == written)
+        return key;
     return {};
   }
 
