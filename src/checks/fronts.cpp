@@ -51,11 +51,53 @@ Wood wood_where(const Bench& bench, const Wanted& wanted) {
   return all;
 }
 
+/// Pieces where they stand, each in its own room.
+using Standing = std::vector<const Solid*>;
+
+template <typename Wanted>
+Standing solids_where(const Bench& bench, const Wanted& wanted) {
+  Standing all;
+  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece)
+    if (wanted(piece)) all.push_back(&bench.solids[piece]);
+  return all;
+}
+
+/// Of a piece's wood no distance this way is less.
+Length nearest_of(const Box& from, const Box& blank, Way way) {
+  return way.upwards ? blank.low[way.axis] - from.high[way.axis]
+                     : from.low[way.axis] - blank.high[way.axis];
+}
+
+/// The least distance from some wood to any of others this way. Into those whose blanks stand
+/// elsewhere, or further off than what was found, nobody looks.
+std::optional<Length> gap_to(const Standing& others, const Wood& from, Way way) {
+  if (from.empty()) return {};
+  const Box room = room_of(from);
+  std::optional<Length> least;
+  for (const Solid* other : others) {
+    if (!in_shadow(room, other->blank, way.axis)) continue;
+    if (least && nearest_of(room, other->blank, way) >= *least) continue;
+    const auto found = gap(from, other->wood, way);
+    if (found && (!least || *found < *least)) least = found;
+  }
+  return least;
+}
+
+/// How far some wood stands inside any of others.
+Length depth_in(const Standing& others, const Wood& wood) {
+  Length deepest;
+  const Box room = room_of(wood);
+  for (const Solid* other : others)
+    if (interiors_meet(room, other->blank))
+      deepest = std::max(deepest, depth_of_common(wood, other->wood));
+  return deepest;
+}
+
 struct Front {
   const Fit& fit;
   Wood own;               // of all its group
-  Wood rest;              // of everything else
-  Wood standing;          // of that what is not opened: case and frame
+  Standing rest;          // everything else
+  Standing standing;      // of that what is not opened: case and frame
   Box face;               // of its foremost piece
   std::size_t named = 0;  // that piece
 };
@@ -66,8 +108,8 @@ Front front_of(const Bench& bench, const Fit& fit) {
   };
   Front front{fit,
               wood_where(bench, is_own),
-              wood_where(bench, [&](std::size_t piece) { return !is_own(piece); }),
-              wood_where(bench, [&](std::size_t piece) { return !is_of_front(bench, piece); }),
+              solids_where(bench, [&](std::size_t piece) { return !is_own(piece); }),
+              solids_where(bench, [&](std::size_t piece) { return !is_of_front(bench, piece); }),
               {},
               0};
   std::optional<std::size_t> first;
@@ -93,7 +135,7 @@ void check_gaps(Bench& bench, const Front& front) {
   const Wood face = clipped(front.own, front.face);
   const auto tell = [&](const Rule& rule, bool beside, Way way, Length design) {
     if (!beside) return;
-    report(bench, rule, {front.named}, {}, gap(face, front.rest, way),
+    report(bench, rule, {front.named}, {}, gap_to(front.rest, face, way),
            Bounds{design, design, {}, {}});
   };
   const SidesBeside& beside = front.fit.beside;
@@ -114,7 +156,7 @@ void check_laps_over(Bench& bench, const Front& front) {
   probe.high[2] = probe.low[2] + Length::from_mm(1);
   // Where another front goes on over the same opening, that one laps its edge.
   const auto tell = [&](const Rule& rule, bool beside, Way way, Length edge, Length design) {
-    const auto to_wall = gap(Wood{{probe}, {}}, front.standing, way);
+    const auto to_wall = gap_to(front.standing, Wood{{probe}, {}}, way);
     if (!to_wall) return;
     const Length wall =
         way.upwards ? probe.high[way.axis] + *to_wall : probe.low[way.axis] - *to_wall;
@@ -187,19 +229,18 @@ void check_slide(Bench& bench, const Front& front, const std::vector<Front>& fro
       return is_within(bench.assembly, group, other->fit.group);
     });
   };
-  const Wood rest = before.empty() ? front.rest : wood_where(bench, [&](std::size_t piece) {
+  const Standing rest = before.empty() ? front.rest : solids_where(bench, [&](std::size_t piece) {
     const std::size_t group = bench.assembly.pieces[piece].group;
     return !is_before(piece) && !is_within(bench.assembly, group, front.fit.group);
   });
-  const auto free = [&](const Wood& wood) {
-    const auto room = gap(front.own, wood, out);
-    return room ? std::min(*room, by) : by;
-  };
-  report(bench, kOut, {front.named}, {}, free(rest), Bounds{by, {}, {}, {}});
+  const auto free = [&](std::optional<Length> room) { return room ? std::min(*room, by) : by; };
+  report(bench, kOut, {front.named}, {}, free(gap_to(rest, front.own, out)),
+         Bounds{by, {}, {}, {}});
   for (const Front* other : before)
     report(bench, kPast, {front.named, other->named}, {},
-           free(opened(bench, *other, std::numbers::pi / 2)), Bounds{{}, {}, by, {}});
-  if (const auto left = gap(front.own, rest, {axis, !out.upwards}))
+           free(gap(front.own, opened(bench, *other, std::numbers::pi / 2), out)),
+           Bounds{{}, {}, by, {}});
+  if (const auto left = gap_to(rest, front.own, {axis, !out.upwards}))
     report(bench, kIn, {front.named}, {}, left, Bounds{front.fit.behind, front.fit.behind, {}, {}});
 }
 
@@ -211,8 +252,8 @@ void check_middle(Bench& bench, const Front& front) {
     return piece.role == Role::drawer_side &&
            is_within(bench.assembly, piece.group, front.fit.group);
   });
-  const auto left = gap(sides, front.rest, {0, false});
-  const auto right = gap(sides, front.rest, {0, true});
+  const auto left = gap_to(front.rest, sides, {0, false});
+  const auto right = gap_to(front.rest, sides, {0, true});
   if (!left || !right) return;
   const Length off = std::max(*left - *right, *right - *left);
   // Where its width is odd, it is off by a step.
@@ -246,7 +287,7 @@ void check_swept(Bench& bench, const Front& front) {
   Length most;
   for (int step = 1; step <= kSwingSteps; ++step) {
     const double angle = std::numbers::pi / 2 * step / kSwingSteps;
-    most = std::max(most, depth_of_common(opened(bench, front, angle), front.rest));
+    most = std::max(most, depth_in(front.rest, opened(bench, front, angle)));
   }
   report(bench, kSwept, {front.named}, {}, most > kTouches ? most : Length(),
          Bounds{{}, Length(), {}, {}});
@@ -287,7 +328,7 @@ FrontState front_state(const Bench& bench, const Fit& fit) {
   const Front front = front_of(bench, fit);
   const Wood face = clipped(front.own, front.face);
   const auto room = [&](bool beside, Way way) {
-    return beside ? gap(face, front.rest, way) : std::nullopt;
+    return beside ? gap_to(front.rest, face, way) : std::nullopt;
   };
   const SidesBeside& beside = fit.beside;
   return {front.face.extent(0),          front.face.extent(1),
