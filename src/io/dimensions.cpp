@@ -35,6 +35,15 @@ bool adds_up(const std::vector<Length>& links, const LengthPrinter& lengths) {
   return printed == lengths.as_printed(sum);
 }
 
+/// Those that are rounded say so.
+std::vector<std::string> about_figures(const std::vector<Length>& links,
+                                       const LengthPrinter& lengths) {
+  std::vector<std::string> figures;
+  for (const Length link : links)
+    figures.push_back((lengths.as_printed(link) == link ? "" : "about ") + lengths.one(link));
+  return figures;
+}
+
 class ChainDrawing {
  public:
   ChainDrawing(const DimensionChain& chain, const LengthPrinter& lengths, TightFigures tight)
@@ -182,10 +191,10 @@ std::vector<std::string> chain_figures(const std::vector<Length>& links,
                                  in_mm ? lengths.exact() : lengths.in_decimals()};
   const auto good = std::find_if(std::begin(finer), std::end(finer),
                                  [&](const auto& its) { return adds_up(links, its); });
-  const bool about = good == std::end(finer);
+  if (good == std::end(finer)) return about_figures(links, lengths);
   std::vector<std::string> figures;
   for (const Length link : links)
-    figures.push_back((about ? "about " : "") + (about ? lengths : *good).one(link));
+    figures.push_back(good->one(link));
   return figures;
 }
 

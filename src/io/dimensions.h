@@ -18,7 +18,7 @@ struct DimensionChain {
 };
 
 /// Figures of which the sum is the whole as it is printed: as fine as that takes; where nothing
-/// does, "about" stands before each.
+/// does, "about" stands before those that are rounded.
 std::vector<std::string> chain_figures(const std::vector<Length>& links,
                                        const LengthPrinter& lengths);
 

@@ -72,6 +72,17 @@ std::string mortise_words(const MortiseSizes& mortise, const LengthPrinter& fine
   return words.text();
 }
 
+std::string tail_words(const Joint& joint, const LengthPrinter& fine) {
+  const TailSizes& tails = *joint.tails;
+  const std::string what = joint.kind == JointKind::finger ? "fingers" : "tails";
+  Listed words(std::to_string(tails.each.size()) + " " + what + ", the first");
+  words.add(fine.one(tails.each.front().from_edge) + " from the edge");
+  words.add(fine.one(tails.each.front().width) + " wide").add(fine.one(tails.length) + " long");
+  if (tails.spread != Length())
+    words.add(fine.one(tails.spread) + " narrower at each side of its root");
+  return words.text();
+}
+
 std::string free_words(const Clearances& design, const LengthPrinter& fine) {
   Listed words("room:");
   const std::pair<std::optional<Length>, std::string_view> told[] = {
@@ -109,6 +120,7 @@ void add_sizes(std::vector<std::string>& words, const std::string& tenon, const 
   if (joint.tenon && !joint.tenon->haunches.empty())
     words.back() += "; " + haunch_words(*joint.tenon, fine);
   if (joint.mortise) words.push_back(mortise_words(*joint.mortise, fine));
+  if (joint.tails && !joint.tails->each.empty()) words.push_back(tail_words(joint, fine));
   const std::string free = free_words(joint.design, fine);
   if (!free.empty()) words.push_back(free);
 }

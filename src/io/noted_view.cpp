@@ -9,6 +9,7 @@ namespace {
 constexpr double kFromView = 3.5;  // the first chain, from the view
 constexpr double kBetween = 1.6;   // chains
 constexpr double kFromObject = 1;  // where its lines begin
+constexpr std::size_t kMostPlaces = 40;
 constexpr double kTitle = 3.5, kWordSize = 2.8, kWordLine = 3.9;
 
 std::size_t number_of(Axis axis) {
@@ -63,6 +64,8 @@ bool NotedView::reaches(Axis axis, Length at) const {
 void NotedView::chain(PaperSide side, Axis axis, std::vector<Length> places) {
   std::sort(places.begin(), places.end());
   places.erase(std::unique(places.begin(), places.end()), places.end());
+  // More than a sheet has room for, as of a deep drawer's tails: words tell them.
+  if (places.size() > kMostPlaces) places = {places.front(), places.back()};
   if (places.size() < 2 || !told_.insert({axis, places}).second) return;
   DimensionChain chain;
   chain.upright = !runs_level(axis);

@@ -24,6 +24,9 @@ HARD = [
     {"kind": "door", "id": "island-drawer-bank-number-twelve-of-the-old-mill", "units": "mm", "opening": {"width": 500, "height": 400},
      "name": "Küchentür «Mühle» <b>&\"'</b> дверь мельницы 戸棚の扉 דלת הטחנה with a name that goes on for some while"},
     {"kind": "door", "id": "WWWWMMMM" * 12, "name": "WWWWMMMM" * 20, "units": "in", "opening": {"width": "19 5/32", "height": "31 7/64"}},
+    {"kind": "door", "id": "six-panels-across", "units": "mm", "opening": {"width": 1800, "height": 2600}, "leaves": 2, "panels": {"across": 3}},
+    {"kind": "cabinet", "id": "deep-drawers", "units": "mm", "size": {"width": 2400, "height": 2300, "depth": 600}, "case": {"thickness": 18},
+     "layout": {"columns": [{"rows": [{"front": "drawer"}, {"front": "door"}]}, {"rows": [{"front": "drawer"}] * 3}, {}]}},
 ]
 
 MEASURE = """
