@@ -60,10 +60,17 @@ class PlannedWood {
     WoodCost cost;
     for (const auto& [stock, count] : boards_used())
       add_boards(cost, stock, count * times);
-    for (const UnplacedPart& each : report_.unplaced)
-      cost.missing.push_back({report_.parts[each.part].name + " has no board: " + each.why,
-                              "put one in the stock file"});
     return cost;
+  }
+
+  std::size_t unplaced() const { return report_.unplaced.size(); }
+
+  /// What the stock file has no board for has to be bought elsewhere.
+  PartsOfOrder rest() const {
+    PartsOfOrder rest{{}, item_of_, items_};
+    for (const UnplacedPart& each : report_.unplaced)
+      rest.parts.push_back(report_.parts[each.part]);
+    return rest;
   }
 
   WoodCost by_takings() const {
@@ -201,6 +208,19 @@ std::string yield_words(const std::optional<Yield>& yield) {
          (yield->of_bought ? " of what is bought lost" : " added to what is needed");
 }
 
+/// By takings-off what the plan has no boards for.
+void add_rest(WoodCost& cost, const PlannedWood& plan, const WoodMeans& means) {
+  const std::optional<StockFile> no_stock;
+  const WoodMeans elsewhere{means.rates, no_stock, means.unit, means.lumber};
+  WoodCost rest = PlannedWood(plan.rest(), elsewhere).by_takings();
+  std::move(rest.lines.begin(), rest.lines.end(), std::back_inserter(cost.lines));
+  std::move(rest.missing.begin(), rest.missing.end(), std::back_inserter(cost.missing));
+  cost.from += "; " + std::to_string(plan.unplaced()) +
+               (plan.unplaced() == 1 ? " part, for which the stock file has no board, by "
+                                     : " parts, for which the stock file has no board, by ") +
+               yield_words(means.rates.yield);
+}
+
 Money total_of(const WoodCost& cost) {
   Money sum;
   for (const CostLine& line : cost.lines)
@@ -280,6 +300,7 @@ WoodCost wood_cost(const std::vector<ItemReport>& items, const std::vector<std::
   cost.problems = all.problems();
   if (!cost.problems.empty()) return cost;
   cost.from = times > 1 ? "a cutting plan for all of them" : "a cutting plan";
+  if (!all.is_whole()) add_rest(cost, all, means);
   if (times == 1) return cost;
   const PlannedWood one(parts_of(items, counts, 1), means);
   if (!one.is_whole() || !one.can_repeat(times)) return cost;
