@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 #include <string_view>
+#include <utility>
 
 namespace haunch {
 namespace {
@@ -111,6 +112,22 @@ class MemberChains {
   Places stretches_;
 };
 
+/// Edges of the recesses that hinges of a piece lie in.
+Places hinge_places(const Piece& piece) {
+  Places places;
+  for (const Feature& feature : piece.features) {
+    if (feature.kind != FeatureKind::gain || !feature.fitting ||
+        feature.fitting->name.find("hinge") == std::string::npos)
+      continue;
+    for (const Box& cut : feature.cuts) {
+      const Box box = placed(cut, piece.place);
+      places.insert(places.end(), {box.low[1], box.high[1]});
+    }
+  }
+  settle(places);
+  return places;
+}
+
 /// A chain that the report tells, from one end of the whole to the other; nothing of another.
 std::optional<Places> places_of(const Chain& chain, Length whole, bool from_high) {
   if (chain.total() != whole) return {};
@@ -167,8 +184,20 @@ class ToldChains {
     if (all.empty() && other) all = MemberChains(wood_, axis, *other).all();
     for (std::size_t i = 0; i < all.size(); ++i)
       chains_.push_back({i % 2 == 0 ? first : second, axis, all[i]});
+    if (axis == Axis::y && other) hinges();
     drawer(axis, first);
     whole(axis, first);
+  }
+
+  /// Where hinges are let in, from the foot of their leaf to its top.
+  void hinges() {
+    for (const HungLeaf& leaf : hung_leaves(wood_)) {
+      if (leaf.hinges.empty()) continue;
+      const Box box = placed_blanks(wood_, leaf.group);
+      Places places = leaf.hinges;
+      places.insert(places.end(), {box.low[1], box.high[1]});
+      chains_.push_back({leaf.at_right ? PaperSide::right : PaperSide::left, Axis::y, places});
+    }
   }
 
   /// Of a drawer that is all there is: of what it is made.
@@ -204,6 +233,30 @@ class ToldChains {
 };
 
 }  // namespace
+
+std::vector<HungLeaf> hung_leaves(const Assembly& wood) {
+  std::vector<HungLeaf> leaves;
+  const auto leaf_of = [&](std::size_t group) {
+    return std::find_if(leaves.begin(), leaves.end(),
+                        [&](const HungLeaf& leaf) { return leaf.group == group; });
+  };
+  for (const Fit& fit : wood.fits)
+    if (fit.swing() != nullptr && fit.swing()->axis == Axis::y)
+      leaves.push_back({fit.group, fit.swing()->at_high, {}});
+  for (const Piece& piece : wood.pieces) {
+    if (piece.role != Role::stile) continue;
+    Places places = hinge_places(piece);
+    if (places.empty()) continue;
+    auto leaf = leaf_of(piece.group);
+    if (leaf == leaves.end()) {
+      const Box box = placed_blank(piece), all = placed_blanks(wood, piece.group);
+      const bool at_right = box.low[0] - all.low[0] > all.high[0] - box.high[0];
+      leaf = leaves.insert(leaves.end(), {piece.group, at_right, {}});
+    }
+    leaf->hinges = std::move(places);
+  }
+  return leaves;
+}
 
 std::vector<PlacedChain> chains_told(const ItemReport& item, ChainsOf of) {
   return ToldChains(item).all(of);

@@ -17,6 +17,14 @@ struct PlacedChain {
   std::vector<Length> places;
 };
 
+/// A leaf that is known to be hung, and at which side.
+struct HungLeaf {
+  std::size_t group = 0;
+  bool at_right = false;
+  std::vector<Length> hinges;  // edges of their recesses, upwards; none where they are not told
+};
+std::vector<HungLeaf> hung_leaves(const Assembly& wood);
+
 std::vector<PlacedChain> chains_told(const ItemReport& item, ChainsOf of);
 
 }  // namespace haunch

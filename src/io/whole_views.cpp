@@ -124,15 +124,13 @@ void draw_movements(NotedView& view, const CutPlane& plane) {
 
 /// "hinges" along the side of each leaf where they are.
 void tell_hinges(NotedView& view) {
-  for (const Fit& fit : view.wood().fits) {
-    const Swing* swing = fit.swing();
-    if (swing == nullptr || swing->axis != Axis::y) continue;
-    const Extent leaf = view.paper(placed_blanks(view.wood(), fit.group));
+  for (const HungLeaf& leaf : hung_leaves(view.wood())) {
+    const Extent extent = view.paper(placed_blanks(view.wood(), leaf.group));
     Lettering text{{}, "hinges", kNote, Anchor::middle, true};
-    const double u = swing->at_high ? leaf.high.u - 1.2 : leaf.low.u + 3.2;
+    const double u = leaf.at_right ? extent.high.u - 1.2 : extent.low.u + 3.2;
     std::vector<ViewSpot> places;
     for (const double part : {0.75, 0.25, 0.6, 0.4, 0.85, 0.15})
-      places.push_back({u, leaf.low.v + leaf.height() * part});
+      places.push_back({u, extent.low.v + extent.height() * part});
     view.letter(text, places);
   }
 }

@@ -83,6 +83,19 @@ TEST_CASE("A cabinet's chains are those of its sheet") {
   CHECK(chains.front() == Places{mm(0), mm(18), mm(268), mm(286), mm(582), mm(600)});
 }
 
+TEST_CASE("Hinges are told at the side where they hang, from the foot of their leaf") {
+  const ItemReport item = report_of(
+      side_door(R"("hangs": "right", "hinges": {"at": [230, {"from_top": 150}], "length": 100})"));
+  const auto leaves = hung_leaves(item.wood);
+  REQUIRE(leaves.size() == 1);
+  CHECK(leaves.front().at_right);
+  CHECK(leaves.front().hinges == Places{mm(230), mm(330), mm(1804), mm(1904)});
+  const auto told = chains_told(item, ChainsOf::elevation);
+  CHECK(std::any_of(told.begin(), told.end(), [](const PlacedChain& chain) {
+    return chain.side == PaperSide::right && chain.axis == Axis::y;
+  }));
+}
+
 TEST_CASE("A tenon is told by the sizes that it has in the report") {
   const ItemReport item = report_of(side_door());
   // The first joint, of the top rail: 76 deep, in a mortise of 78.
