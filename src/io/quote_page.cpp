@@ -83,15 +83,13 @@ class ShopPaper {
   }
 
   PagePart hours(const QuoteVariant& variant) const {
-    TextTable table({"operation", "set-ups", "min", "quantity", "per", "min", "minutes", "by"});
+    TextTable table({"operation", "set up", "and done", "minutes", "by"});
     const RateSource usual = usual_source(variant.hours);
     for (const HourLine& line : variant.hours.lines)
-      table.add({line.operation,
-                 line.setups > 0 ? Cell::of_figure(std::to_string(line.setups)) : Cell(""),
-                 line.setups > 0 ? Cell::of_figure(minutes_text(line.setup_each)) : Cell(""),
-                 Cell::of_figure(quantity_text(line.quantity)), unit_of(line),
-                 Cell::of_figure(minutes_text(line.each)),
-                 Cell::of_figure(minutes_text(line.total())), by_words(line, usual)});
+      table.add(
+          {line.operation, set_up_words(line),
+           quantity_text(line.quantity) + " " + unit_of(line) + " x " + minutes_text(line.each),
+           Cell::of_figure(minutes_text(line.total())), by_words(line, usual)});
     PagePart part{"HOURS, " + hours_text(variant.hours.total.hours()) +
                   " of hands: " + minutes_text(variant.hours.total) + " min"};
     part.body = PageText::table(table, lengths_, 2);
@@ -99,6 +97,12 @@ class ShopPaper {
     for (const WaitingTime& wait : variant.hours.waiting)
       part.body += words("and of the clock " + figure_text(wait.hours, 1) + " h: " + wait.what);
     return part;
+  }
+
+  /// "3 x 12": so often, so many minutes.
+  static std::string set_up_words(const HourLine& line) {
+    if (line.setup_each == WorkTime()) return {};
+    return std::to_string(line.setups) + " x " + minutes_text(line.setup_each);
   }
 
   /// Its trade, and where the rate comes from unless it is whence most come.

@@ -13,8 +13,8 @@ namespace {
 
 /// Of all that a workshop is to be told, what concerns those who have the work in their house.
 bool concerns_customer(const Caution& caution) {
-  constexpr std::string_view kTheirs[] = {"old paint",        "glass",        "escape route",
-                                          "accessible route", "tipping",      "shelf loads",
+  constexpr std::string_view kTheirs[] = {"old paint",        "safety glazing", "escape route",
+                                          "accessible route", "tipping",        "shelf loads",
                                           "hanging",          "glass shelves"};
   return std::any_of(std::begin(kTheirs), std::end(kTheirs),
                      [&](std::string_view about) { return caution.about.starts_with(about); });
@@ -34,8 +34,9 @@ std::vector<std::string> woods_of(const ItemReport& item) {
   }
   std::vector<std::string> told;
   for (const auto& [material, roles] : woods)
-    told.push_back(woods.size() == 1 ? material
-                                     : material + " (" + joined_words(roles, ", ") + ")");
+    told.push_back(woods.size() == 1 || joined_words(roles, ", ") == material
+                       ? material
+                       : material + " (" + joined_words(roles, ", ") + ")");
   return told;
 }
 
