@@ -83,7 +83,7 @@ class ShopPaper {
   }
 
   PagePart hours(const QuoteVariant& variant) const {
-    TextTable table({"operation", "set up", "and done", "minutes", "by"});
+    TextTable table({"operation", "set up, min", "done, min", "minutes", "by"});
     const RateSource usual = usual_source(variant.hours);
     for (const HourLine& line : variant.hours.lines)
       table.add(
