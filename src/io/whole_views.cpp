@@ -217,7 +217,13 @@ WholeView WholeViews::elevation(PaperScale scale) const {
   for (const LetteredCut& its : cuts_)
     mark_cut(view, its, room());
   chains(view, ChainsOf::elevation);
-  return {"", "seen from its face side", std::move(view.picture())};
+  std::string title = "seen from its face side";
+  if (!item_.rooms.empty()) {
+    const NamedRoom& outermost = item_.rooms.front();
+    title += "; " + outermost.what + " " + lengths_.one(outermost.width) + " x " +
+             lengths_.one(outermost.height);
+  }
+  return {"", title, std::move(view.picture())};
 }
 
 WholeView WholeViews::section(const LetteredCut& cut, const LineView& lines,
