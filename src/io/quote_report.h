@@ -74,7 +74,6 @@ struct QuoteReport {
   QuotePaper paper;
   Unit unit = Unit::mm;
   std::vector<QuoteVariant> variants;
-  Tally tally;
   std::vector<JobOutcome> jobs;  // that rates were corrected by in this run
 
   /// How long a variant may take by these jobs; nothing where there are none.
