@@ -24,6 +24,13 @@ double mm_of(Length length) {
   return static_cast<double>(length.steps()) / static_cast<double>(Length::kStepsPerMm);
 }
 
+/// Whether all is printed as it is: the same figures in another chain come to the same sum then.
+bool is_exact(const std::vector<Length>& links, const LengthPrinter& lengths) {
+  return std::all_of(links.begin(), links.end(), [&](Length link) {
+    return lengths.as_printed(link) == link && !lengths.one(link).starts_with('~');
+  });
+}
+
 /// Whether the figures, none of them rounded in a way that shows, come to the figure of their sum.
 bool adds_up(const std::vector<Length>& links, const LengthPrinter& lengths) {
   Length sum, printed;
@@ -189,8 +196,12 @@ std::vector<std::string> chain_figures(const std::vector<Length>& links,
   const bool in_mm = lengths.unit() == Unit::mm;
   const LengthPrinter finer[] = {lengths, in_mm ? lengths.fine() : lengths.in_decimals(),
                                  in_mm ? lengths.exact() : lengths.in_decimals()};
-  const auto good = std::find_if(std::begin(finer), std::end(finer),
-                                 [&](const auto& its) { return adds_up(links, its); });
+  const auto* good = std::find_if(std::begin(finer), std::end(finer), [&](const auto& its) {
+    return in_mm ? is_exact(links, its) : adds_up(links, its);
+  });
+  if (good == std::end(finer))
+    good = std::find_if(std::begin(finer), std::end(finer),
+                        [&](const auto& its) { return adds_up(links, its); });
   if (good == std::end(finer)) return about_figures(links, lengths);
   std::vector<std::string> figures;
   for (const Length link : links)

@@ -32,6 +32,10 @@ TEST_CASE("A chain is printed as finely as it takes to add up") {
   // 14.6 + 14.9 + 14.6 would be 44.1, and 14.58 twice 44.01
   CHECK(chain_figures({mm(14.575), mm(14.85), mm(14.575)}, kShopMm) ==
         Figures{"14.575", "14.85", "14.575"});
+  // A whole that is told beside its parts is as fine as they are.
+  CHECK(chain_figures({mm(57.15), mm(320.675), mm(57.15)}, kShopMm) ==
+        Figures{"57.15", "320.675", "57.15"});
+  CHECK(chain_figures({mm(434.975)}, kShopMm) == Figures{"434.975"});
   CHECK(chain_figures({inch(2, 1, 4), inch(12, 5, 8)}, kShopInches) == Figures{"2 1/4", "12 5/8"});
 }
 
