@@ -1,24 +1,22 @@
 #!/usr/bin/env python3
 """Measures sheets of drawings as a browser shows them, for every example and for words that are hard to fit.
 
-No two texts of a sheet lie on each other, none comes out of its sheet's frame, and nothing that is drawn does. Chains add up:
-dimensions that follow on each other in one line say as much as the whole of it. Letters are measured in each of the usual
-plain faces that are installed, all sheets in one run of the browser. Needs Debian's chromium, else the script ends with 77.
+No two texts of a sheet lie on each other, none comes out of its sheet's frame, and nothing that is drawn does. Letters are
+measured in each of the usual plain faces that are installed, all sheets in one run of the browser. Needs Debian's chromium, else the script ends with 77.
 
     measure_drawings.py --haunch PROGRAM --examples FOLDER
 """
 
 import argparse
-import html
 import json
-import re
-import shutil
 import subprocess
 import sys
 import tempfile
 from pathlib import Path
 
-SKIPPED = 77
+import browser
+
+NEAR = 0.1  # mm
 FACES = ["sans-serif", "DejaVu Sans", "Liberation Sans"]
 HARD = [
     {"kind": "door", "id": "island-drawer-bank-number-twelve-of-the-old-mill", "units": "mm", "opening": {"width": 500, "height": 400},
@@ -42,8 +40,7 @@ for (const sheet of document.querySelectorAll('svg.sheet')) {
     return b[0] < frame[0] - 0.1 || b[1] < frame[1] - 0.1 || b[2] > frame[2] + 0.1 || b[3] > frame[3] + 0.1; });
   all.push({id: sheet.id, face: sheet.closest("[data-face]").dataset.face, texts, frame, out: out.map(e => e.parentNode.getAttribute('class'))});
 }
-document.body.innerHTML = '<pre>' + JSON.stringify(all).replace(/&/g, '&amp;').replace(/</g, '&lt;') + '</pre>';
-"""
+""" + browser.LEAVE
 
 
 def haunch(program, *arguments):
@@ -51,16 +48,6 @@ def haunch(program, *arguments):
     if run.returncode > 1:  # 1: a check fails; it is drawn all the same
         raise SystemExit(f"haunch {' '.join(arguments)} ends with {run.returncode}: {run.stderr.decode()}")
     return run.stdout.decode()
-
-
-def measured(chromium, drawings):
-    with tempfile.TemporaryDirectory() as folder:
-        page = Path(folder, "drawings.html")
-        inline = "".join(re.sub(r"<\?xml.*?\?>", "", drawing) for drawing in drawings)
-        page.write_text(f'<!doctype html><meta charset="utf-8"><body>{inline}<script>{MEASURE}</script></body>', "utf-8")
-        run = subprocess.run([chromium, "--headless", "--no-sandbox", "--disable-gpu", f"--user-data-dir={folder}/user", "--dump-dom",
-                              page.as_uri()], stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, check=True, timeout=240)
-    return json.loads(html.unescape(re.search(r"<pre>(.*)</pre>", run.stdout.decode(), re.DOTALL)[1]))
 
 
 def ink(text):
@@ -71,10 +58,6 @@ def ink(text):
     return (left + above, top, right - below, bottom) if text["upright"] else (left, top + above, right, bottom - below)
 
 
-def lie_on_each_other(a, b):
-    return min(a[2], b[2]) - max(a[0], b[0]) > 0.1 and min(a[3], b[3]) - max(a[1], b[1]) > 0.1
-
-
 def faults_of(sheet):
     left, top, right, bottom = sheet["frame"]
     boxes = [(text["words"], ink(text)) for text in sheet["texts"]]
@@ -82,7 +65,7 @@ def faults_of(sheet):
         if box[0] < left or box[1] < top or box[2] > right or box[3] > bottom:
             yield f'{sheet["id"]}: "{words}" comes out of the frame'
         for other, its in boxes[number + 1:]:
-            if lie_on_each_other(box, its):
+            if browser.lie_on_each_other(box, its, NEAR):
                 yield f'{sheet["id"]}: "{words}" and "{other}" lie on each other'
     for kind in sheet["out"]:
         yield f'{sheet["id"]}: a line of "{kind}" comes out of the frame'
@@ -93,10 +76,7 @@ def main():
     parser.add_argument("--haunch", required=True)
     parser.add_argument("--examples", required=True)
     options = parser.parse_args()
-    chromium = shutil.which("chromium")
-    if chromium is None:
-        print("not measured: chromium is not installed (Debian's package of that name)")
-        sys.exit(SKIPPED)
+    chromium = browser.found()
     examples = sorted(str(path) for path in Path(options.examples).glob("*.json"))
     with tempfile.TemporaryDirectory() as folder:
         hard = Path(folder, "hard.json")
@@ -104,7 +84,7 @@ def main():
         drawings = [haunch(options.haunch, "draw", *examples), haunch(options.haunch, "draw", str(hard)),
                     haunch(options.haunch, "draw", *examples[:6], "--units", "in", "--paper", "letter")]
     in_faces = [drawing.replace('font-family="sans-serif"', f'font-family="{face}" data-face="{face}"') for face in FACES for drawing in drawings]
-    sheets = measured(chromium, in_faces)
+    sheets = browser.measured(chromium, browser.page_of(in_faces, MEASURE))
     faults = set(f"{sheet['face']}: {fault}" for sheet in sheets for fault in faults_of(sheet))
     if len(sheets) < len(FACES) * len(examples):
         faults.add("there are fewer sheets than examples")
