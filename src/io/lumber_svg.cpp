@@ -148,6 +148,9 @@ class BlockWriter {
       svg_.open("pattern").with("id", block_.id + "-" + std::string(hatch.name));
       svg_.with("patternUnits", "userSpaceOnUse").with("width", hatch.tile);
       svg_.with("height", hatch.tile).inside();
+      // What lies below is not to be seen through it.
+      svg_.open("rect").with("width", hatch.tile).with("height", hatch.tile);
+      svg_.with("fill", "#fff").empty();
       svg_.open("path").with("d", hatch.path).with("fill", "none").with("stroke", "#000");
       svg_.with("stroke-width", "0.13").empty();
       svg_.close();
@@ -175,7 +178,8 @@ class BlockWriter {
     const std::string at =
         decimal(kBoardLeft, Unit::mm) + " " + decimal(y + layout.above, Unit::mm);
     svg_.open("g").with("class", "board").with("transform", "translate(" + at + ")");
-    svg_.with("data-scale", std::to_string(layout.scale)).with("font-size", kSmallLetter).inside();
+    svg_.with("data-scale", std::to_string(layout.scale)).with("font-size", kSmallLetter);
+    svg_.with("text-anchor", "middle").inside();
     for (const LetteredPiece& piece : layout.pieces)
       wood(piece);
     for (const PaperBox& defect : layout.defects)
@@ -183,15 +187,11 @@ class BlockWriter {
     cuts();
     for (const LetteredPiece& piece : layout.pieces)
       lettering(piece);
-    for (const CutRing& each : layout.rings)
-      ring(each);
+    rings();
     svg_.close();
   }
 
-  /// Over what lies below, which is not to be seen through it.
   void hatched(const PaperBox& box, std::string_view hatch) {
-    rect(box);
-    svg_.with("fill", "#fff").empty();
     rect(box);
     svg_.with("class", hatch).with("fill", fill(hatch)).empty();
   }
@@ -206,10 +206,18 @@ class BlockWriter {
     svg_.with("data-width-mm", piece.piece.spot.width).empty();
   }
 
+  static std::string stretch(Length x1, Length y1, Length x2, Length y2) {
+    const auto mm = [](Length length) { return decimal(length, Unit::mm); };
+    return "M" + mm(x1) + " " + mm(y1) +
+           (x1 == x2   ? "V" + mm(y2)
+            : y1 == y2 ? "H" + mm(x2)
+                       : "L" + mm(x2) + " " + mm(y2));
+  }
+
   void cuts() {
     svg_.open("g").with("class", "cuts").with("stroke", "#000").inside();
     for (const DrawnCut& cut : block_.layout->cuts) {
-      svg_.open("line").with("x1", cut.x1).with("y1", cut.y1).with("x2", cut.x2).with("y2", cut.y2);
+      svg_.open("path").with("d", stretch(cut.x1, cut.y1, cut.x2, cut.y2));
       svg_.with("stroke-width", weight_of(cut.step->reason)).empty();
     }
     svg_.close();
@@ -237,8 +245,7 @@ class BlockWriter {
 
   /// In a line whose upper edge is at `y`.
   void text(Length middle, Length y, const std::string& words) {
-    svg_.open("text").with("x", middle).with("y", y + tenths_of_mm(25));
-    svg_.with("text-anchor", "middle").holds(words);
+    svg_.open("text").with("x", middle).with("y", y + tenths_of_mm(25)).holds(words);
   }
 
   void leader(const KeyLeader& its, const std::string& key) {
@@ -254,13 +261,22 @@ class BlockWriter {
     text(its.key, edge + whole_mm(4), key);
   }
 
-  void ring(const CutRing& its) {
-    svg_.open("line").with("x1", its.from_x).with("y1", its.from_y).with("x2", its.x);
-    svg_.with("y2", its.y).with("stroke", "#000").with("stroke-width", "0.18").empty();
-    svg_.open("circle").with("cx", its.x).with("cy", its.y);
-    svg_.with("r", floor_half(ring_width(its.number))).with("fill", "#fff").with("stroke", "#000");
-    svg_.with("stroke-width", "0.18").empty();
-    text(its.x, its.y - floor_half(kSmallLine), its.number);
+  void rings() {
+    const std::vector<CutRing>& rings = block_.layout->rings;
+    if (rings.empty()) return;
+    svg_.open("g").with("class", "rings").with("fill", "#fff").with("stroke", "#000");
+    svg_.with("stroke-width", "0.18").inside();
+    std::string leaders;
+    for (const CutRing& its : rings)
+      leaders += stretch(its.from_x, its.from_y, its.x, its.y);
+    svg_.open("path").with("d", leaders).empty();
+    for (const CutRing& its : rings) {
+      svg_.open("circle").with("cx", its.x).with("cy", its.y);
+      svg_.with("r", floor_half(ring_width(its.number))).empty();
+    }
+    svg_.close();
+    for (const CutRing& its : rings)
+      text(its.x, its.y - floor_half(kSmallLine), its.number);
   }
 
   SvgText& svg_;

@@ -61,8 +61,8 @@ struct SetKeys {
 
 /// How what is read is to be taken.
 struct SourceWays {
-  bool specs = false;   // "like" is followed, and keys are set
-  bool sheets = false;  // all is read as sheets, whatever its name
+  bool specs = false;              // "like" is followed, and keys are set
+  bool sheets = false;             // all is read as sheets, whatever its name
   std::vector<SetKeys> with = {};  // in this order, later ones over earlier ones
 };
 
