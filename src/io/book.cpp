@@ -34,9 +34,17 @@ std::string counted(std::size_t number, const std::string& one) {
   return std::to_string(number) + " " + one + (number == 1 ? "" : "s");
 }
 
+std::string sheet_words(std::size_t number) {
+  return "sheet " + std::to_string(number);
+}
+
+/// A user's words, which may run from right to left.
+std::string bdi(const std::string& words) {
+  return "<bdi>" + html_text(words) + "</bdi>";
+}
+
 std::string name_of(const Job& job) {
-  return "<bdi>" + html_text(job.id) + "</bdi>" +
-         (job.name.empty() ? "" : ": <bdi>" + html_text(job.name) + "</bdi>");
+  return bdi(job.id) + (job.name.empty() ? "" : ": " + bdi(job.name));
 }
 
 /// The worst that its checks came to, as it stands out.
@@ -101,8 +109,10 @@ Book::Book(BookOrder order, const View& view, Unit unit, const Paper& paper)
       view_(view),
       lengths_(unit, view.lengths, view.page_width),
       paper_(paper) {
-  for (const ItemReport& item : order_.setups.items)
-    places_.add_item(item.job->id, all_marks(item.wood));
+  for (const ItemReport& item : order_.setups.items) {
+    ids_.push_back(item.job->id);
+    places_.add_item(ids_.back(), all_marks(item.wood));
+  }
   places_.set_setups(order_.setups.plan.setups.size());
   find_setups();
 }
@@ -128,7 +138,7 @@ std::string Book::title() const {
 
 std::string Book::front() const {
   const std::string name = title();
-  return book_head(name, paper_) + "<header>\n<h1><bdi>" + html_text(name) + "</bdi></h1>\n<p>" +
+  return book_head(name, paper_) + "<header>\n<h1>" + bdi(name) + "</h1>\n<p>" +
          counted(items(), "item") + ", " + counted(order_.setups.plan.setups.size(), "set-up") +
          ", " + counted(order_.lumber.parts.size(), "part") + " of wood and board; sizes in " +
          unit_words(lengths_.unit()) + ".</p>\n</header>\n<main>\n" + contents() + cautions() +
@@ -195,6 +205,11 @@ std::string Book::boards() const {
 
 // ---- an item
 
+/// As its sheets call it too, so that paper leads there.
+std::string Book::id_of(std::size_t item) const {
+  return bdi(ids_[item]);
+}
+
 std::string Book::take_item(std::size_t item) {
   const ItemReport& report = order_.setups.items[item];
   HtmlPage page(places_, item);
@@ -242,11 +257,11 @@ void Book::add_drawing(HtmlPage& page, std::size_t item) {
     if (is_new)
       page.add_html("<figure class=sheet id=" + place + ">\n" + lean(sheet.svg) + "</figure>\n");
     else
-      elsewhere += (elsewhere.empty() ? "" : ", ") +
-                   link(place, "sheet " + std::to_string(at.sheet) + " of item " +
-                                   std::to_string(at.item + 1));
+      elsewhere += "<li>" + sheet_words(number) + ": " +
+                   link(place, "as " + id_of(at.item) + ", " + sheet_words(at.sheet)) + "</li>\n";
   }
-  if (!elsewhere.empty()) page.add_html("<p>Drawn alike: " + elsewhere + ".</p>\n");
+  if (!elsewhere.empty())
+    page.add_html("<p>Drawn already:</p>\n<ul class=alike>\n" + elsewhere + "</ul>\n");
   page.add_html("</div>\n");
 }
 
@@ -290,7 +305,7 @@ void Book::add_assumed(HtmlPage& page, std::size_t item) {
     page.add_html("</div>\n");
   } else {
     page.add_html("<p>What was assumed for want of a word in the spec is " +
-                  link(id, "as of item " + std::to_string(place->second + 1)) + ".</p>\n");
+                  link(id, "as of " + id_of(place->second)) + ".</p>\n");
   }
 }
 

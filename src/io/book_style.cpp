@@ -45,6 +45,7 @@ tbody th { font-weight: 700 }
 th, td { white-space: nowrap }
 ol { margin: 0.3em 0; padding-left: 2.2em; max-width: 46rem }
 li { padding-left: 0.3em }
+ul.alike { list-style: none; margin: 0; padding: 0; columns: 18rem; max-width: 46rem }
 figure { margin: 1em 0; overflow: hidden }
 figure svg { display: block }
 @media screen {
