@@ -43,8 +43,16 @@ void settle(Places& places) {
   places.erase(std::unique(places.begin(), places.end()), places.end());
 }
 
-/// Chains along an axis through what stands across it: one through each stretch of the other axis
-/// in which the same pieces are met.
+/// Round all pieces, as they stand before anything is cut out of them.
+Box room_of(const Assembly& wood) {
+  Box room = placed_blank(wood.pieces.front());
+  for (const Piece& piece : wood.pieces)
+    room = around(room, placed_blank(piece));
+  return room;
+}
+
+/// Chains along an axis through what stands across it, from end to end of the whole: one through
+/// each stretch of the other axis in which the same pieces are met.
 class MemberChains {
  public:
   MemberChains(const Assembly& wood, Axis axis, Axis other) : wood_(wood), axis_(axis) {
@@ -88,6 +96,7 @@ class MemberChains {
     for (const Box& box : standing_)
       if (box.low[other_] < at && at < box.high[other_])
         places.insert(places.end(), {box.low[along], box.high[along]});
+    if (!places.empty()) places.insert(places.end(), {Length(), wood_.size[along]});
     settle(places);
     return places;
   }
@@ -196,14 +205,18 @@ class ToldChains {
       const Box box = placed_blanks(wood_, leaf.group);
       Places places = leaf.hinges;
       places.insert(places.end(), {box.low[1], box.high[1]});
-      chains_.push_back({leaf.at_right ? PaperSide::right : PaperSide::left, Axis::y, places});
+      const PaperSide side = leaf.at_right ? PaperSide::right : PaperSide::left;
+      chains_.push_back({side, Axis::y, places});
+      if (box.extent(1) != wood_.size[1])
+        chains_.push_back({side, Axis::y, {box.low[1], box.high[1]}});
     }
   }
 
   /// Of a drawer that is all there is: of what it is made.
   void drawer(Axis axis, PaperSide side) {
     if (wood_.whole().kind != GroupKind::drawer) return;
-    Places places;
+    const Box room = room_of(wood_);
+    Places places{room.low[number_of(axis)], room.high[number_of(axis)]};
     for (const Piece& piece : wood_.pieces) {
       if (!bounds_a_drawer(piece.role) || piece.blank[2] != thickness_along(piece, axis)) continue;
       const Box box = placed_blank(piece);
@@ -219,9 +232,7 @@ class ToldChains {
   }
 
   void whole(Axis axis, PaperSide side) {
-    Box room = placed_blank(wood_.pieces.front());
-    for (const Piece& piece : wood_.pieces)
-      room = around(room, placed_blank(piece));
+    const Box room = room_of(wood_);
     const std::size_t number = number_of(axis);
     chains_.push_back({side, axis, {Length(), wood_.size[number]}});
     chains_.push_back({side, axis, {room.low[number], room.high[number]}});

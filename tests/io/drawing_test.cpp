@@ -96,6 +96,20 @@ TEST_CASE("Hinges are told at the side where they hang, from the foot of their l
   }));
 }
 
+TEST_CASE("Chains reach from end to end of a doorset: above its head, and below its leaf") {
+  const ItemReport item = report_of(R"({"kind": "doorset", "units": "mm",
+      "frame": {"wall_opening": {"width": 900, "height": 2100}},
+      "leaf": {"thickness": 44, "hangs": "left", "hinges": {"number": 3, "length": 100}}})");
+  const auto chains = chains_along(item, ChainsOf::elevation, Axis::y);
+  CHECK(chains.front().front() == Length());
+  CHECK(chains.front().back() == item.wood.size[1]);
+  const auto leaf = std::find_if(item.wood.fits.begin(), item.wood.fits.end(),
+                                 [](const Fit& fit) { return fit.swing() != nullptr; });
+  REQUIRE(leaf != item.wood.fits.end());
+  const Box box = placed_blanks(item.wood, leaf->group);
+  CHECK(std::count(chains.begin(), chains.end(), Places{box.low[1], box.high[1]}) == 1);
+}
+
 TEST_CASE("A tenon is told by the sizes that it has in the report") {
   const ItemReport item = report_of(side_door());
   // The first joint, of the top rail: 76 deep, in a mortise of 78.
