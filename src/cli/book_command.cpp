@@ -39,7 +39,8 @@ class BookRun {
     if (!lumber) return complaints_.status();
     SetupsReport setups =
         report_setups(std::move(items_), std::move(shop.machines), std::move(shop.file), unit);
-    if (setups.has_findings() || !lumber->unplaced.empty()) complaints_.raise(kCheckFailed);
+    if (setups.has_findings()) complaints_.raise(kCheckFailed);
+    tell_unplaced(*lumber);
     setups.tally = order_.tally();
     const Unit told = invocation_.view.unit.value_or(unit);
     write({{invocation_.order, std::move(setups), std::move(*lumber)},
@@ -71,6 +72,16 @@ class BookRun {
         report_lumber(std::move(parts_), std::move(stock), unit, invocation_.lumber);
     if (stock_ && !complaints_.note(stock_->record.place(report.problems))) return {};
     return report;
+  }
+
+  void tell_unplaced(const LumberReport& lumber) {
+    if (lumber.unplaced.empty()) return;
+    complaints_.raise(kCheckFailed);
+    if (!invocation_.quiet)
+      complain("haunch: " + std::to_string(lumber.unplaced.size()) + " of " +
+                   std::to_string(lumber.parts.size()) +
+                   " parts find no board; the book tells which under NOT PLACED",
+               streams_);
   }
 
   Paper paper_for(Unit unit) const {

@@ -47,6 +47,8 @@ std::string name_of(const Job& job) {
   return bdi(job.id) + (job.name.empty() ? "" : ": " + bdi(job.name));
 }
 
+constexpr std::string_view kNoBoard = "<strong class=\"fail\">NO BOARD</strong>";
+
 /// The worst that its checks came to, as it stands out.
 std::string worst_of(const ItemReport& item) {
   switch (item.worst()) {
@@ -115,6 +117,7 @@ Book::Book(BookOrder order, const View& view, Unit unit, const Paper& paper)
   }
   places_.set_setups(order_.setups.plan.setups.size());
   find_setups();
+  find_boardless();
 }
 
 void Book::find_setups() {
@@ -126,6 +129,13 @@ void Book::find_setups() {
       std::vector<std::size_t>& its = setups_of_[piece.of.item][piece.of.piece];
       if (its.empty() || its.back() != number) its.push_back(number);
     }
+}
+
+void Book::find_boardless() {
+  boardless_.resize(items());
+  for (const UnplacedPart& each : order_.lumber.unplaced)
+    if (const auto item = places_.item_called(order_.lumber.parts[each.part].item))
+      boardless_[*item].push_back(each.part);
 }
 
 // ---- the order
@@ -156,7 +166,10 @@ std::string Book::contents() const {
     const ItemReport& item = order_.setups.items[number];
     html += "<li>" + link(BookPlaces::of_item(number), name_of(*item.job)) + " <span>" +
             std::to_string(item.job->quantity) + " off; " + worst_of(item) +
-            html_text(verdict(item)) + "</span></li>\n";
+            html_text(verdict(item)) + "</span>";
+    if (const std::size_t parts = boardless_[number].size(); parts > 0)
+      html += "; " + std::string(kNoBoard) + " for " + counted(parts, "part");
+    html += "</li>\n";
   }
   return html + "</ul>\n</nav>\n";
 }
@@ -241,6 +254,23 @@ void Book::add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& shee
                 "</nav>\n<p class=\"off\">" + std::to_string(sheet.quantity) + " off" +
                 html_text(sheet.set_out) + "</p>\n");
   page.add(head_text(sheet));
+  if (const std::size_t parts = boardless_[item].size(); parts > 0)
+    page.add_html("<p>" + std::string(kNoBoard) + " is found for " + counted(parts, "part") + ":" +
+                  boardless_marks(item) + "; " + link("lumber", "lumber") +
+                  " tells why, and what would do.</p>\n");
+}
+
+/// Of several alike with the item's name, as not all of them need lack a board.
+std::string Book::boardless_marks(std::size_t item) const {
+  std::string marks;
+  for (const std::size_t number : boardless_[item]) {
+    const LumberPart& part = order_.lumber.parts[number];
+    const bool is_one = part.item == ids_[item];
+    const std::string mark = is_one ? part.name.substr(part.item.size() + 1) : part.name;
+    const auto place = places_.told_at(part.name, {});
+    marks += " " + (place ? link(*place, html_text(mark)) : html_text(mark));
+  }
+  return marks;
 }
 
 /// Sheets that differ from another item's in what these are called are drawn once.

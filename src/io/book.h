@@ -46,6 +46,7 @@ class Book {
   };
 
   void find_setups();
+  void find_boardless();
   std::string title() const;
   std::string contents() const;
   std::string cautions() const;
@@ -53,6 +54,7 @@ class Book {
   std::string lumber() const;
   std::string boards() const;
   std::string id_of(std::size_t item) const;
+  std::string boardless_marks(std::size_t item) const;
   void add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& sheet) const;
   void add_drawing(HtmlPage& page, std::size_t item);
   void add_pieces(HtmlPage& page, std::size_t item) const;
@@ -67,7 +69,8 @@ class Book {
   BookPlaces places_;
   std::vector<std::string> ids_;  // of all items, those too whose reports are given up
   std::vector<std::vector<std::vector<std::size_t>>> setups_of_;  // of each item's pieces
-  std::map<std::string, Drawn> drawn_;          // sheets without names, and where they stand
+  std::vector<std::vector<std::size_t>> boardless_;  // of each item's parts those in no board
+  std::map<std::string, Drawn> drawn_;               // sheets without names, and where they stand
   std::map<std::string, std::size_t> assumed_;  // what was, as text, and the item that tells it
 };
 

@@ -25,6 +25,9 @@ class BookPlaces {
     return of_item(item) + "-" + std::string(part);
   }
 
+  /// "K1", and of several alike "K1#2".
+  std::optional<std::size_t> item_called(std::string_view name) const;
+
   /// Where a name leads: "S3" to a set-up; "K1/A", and of several alike "K1#2/A", to a piece, and
   /// where `item` is told of so does "A". Nothing where there is no such place.
   std::optional<std::string> told_at(std::string_view name, std::optional<std::size_t> item) const;
@@ -35,7 +38,6 @@ class BookPlaces {
 
  private:
   std::optional<std::string> of_piece(std::size_t item, std::string_view mark) const;
-  std::optional<std::size_t> item_called(std::string_view name) const;
 
   std::map<std::string, std::size_t, std::less<>> items_;
   std::vector<std::set<std::string, std::less<>>> marks_;  // of each item
