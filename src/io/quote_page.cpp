@@ -94,9 +94,21 @@ class ShopPaper {
                   " of hands: " + minutes_text(variant.hours.total) + " min"};
     part.body = PageText::table(table, lengths_, 2);
     if (usual != RateSource::own) part.body += words(source_words(usual));
+    if (const Words untimed = set_up_only(variant.hours); !untimed.empty())
+      part.body +=
+          words("set up, and then done in no time by the rates: " + joined_words(untimed, ", "));
     for (const WaitingTime& wait : variant.hours.waiting)
       part.body += words("and of the clock " + figure_text(wait.hours, 1) + " h: " + wait.what);
     return part;
+  }
+
+  /// What the rates have minutes for to set up and none to do.
+  static Words set_up_only(const HoursPlan& hours) {
+    Words operations;
+    for (const HourLine& line : hours.lines)
+      if (line.setup_each > WorkTime() && line.each == WorkTime())
+        operations.push_back(line.operation);
+    return operations;
   }
 
   /// "3 x 12": so often, so many minutes.

@@ -96,20 +96,11 @@ class RatesReader {
     return number(object, path, key, 0, kDearest, kAmountWords);
   }
 
+  /// To the nearest thousandth, however fine they are written.
   std::optional<WorkTime> minutes(const Value& object, const std::string& path,
                                   std::string_view key) {
-    constexpr std::size_t kPlaces = 3;
     const auto read = number(object, path, key, 0, kMostMinutes, kMinutesWords);
     if (!read) return {};
-    const std::string& text = object.find(key)->text;
-    const std::size_t point = text.find('.');
-    if (text.find_first_of("eE") != std::string::npos ||
-        (point != std::string::npos && text.size() - point - 1 > kPlaces)) {
-      values_.problem(child_path(path, key), text +
-                                                 " is finer than a thousandth of a minute; "
-                                                 "write up to three decimals");
-      return {};
-    }
     return WorkTime::from_minutes(*read);
   }
 
@@ -396,7 +387,10 @@ class RatesReader {
              entry.value.find(without_unit(kEachKeys[unit])) != nullptr ||
              values_.was_meant(child_path(path, kEachKeys[unit]));
     }
-    if (!told)
+    // Where its set-up alone is told, the work itself takes nothing.
+    if (!told && entry.value.find("setup_min") != nullptr)
+      rate.each[static_cast<std::size_t>(WorkUnit::piece)] = WorkTime();
+    else if (!told)
       values_.problem(path, "does not say how long the work itself takes; add " +
                                 quoted_list(kEachKeys) + "; 0 may be said");
     rate.trade = text(entry.value, path, "trade");
@@ -473,8 +467,7 @@ class RatesReader {
     check_keys(value, path, RatesObject::finish);
     Finish finish;
     finish.name = entry.key;
-    if (has(value, path, "coats", "how many"))
-      finish.coats = whole(value, path, "coats", 1, kMostCoats).value_or(1);
+    finish.coats = whole(value, path, "coats", 1, kMostCoats).value_or(1);
     if (has(value, path, "square_metre_min", "the minutes for a square metre and coat"))
       finish.square_metre = minutes(value, path, "square_metre_min").value_or(WorkTime());
     finish.setup = minutes(value, path, "setup_min").value_or(WorkTime());
@@ -524,7 +517,9 @@ class RatesReader {
     goods.name = entry.key;
     if (has(entry.value, path, "price", "what one costs; 0 may be said"))
       goods.price = amount(entry.value, path, "price").value_or(0);
-    if (has(entry.value, path, "per", "the unit of the price: " + quoted_list(words)))
+    const bool by_piece = *per.begin() == PricedBy::piece;  // if nothing else is said
+    if (by_piece ? entry.value.find("per") != nullptr
+                 : has(entry.value, path, "per", "the unit of the price: " + quoted_list(words)))
       if (const auto choice =
               values_.choice(*entry.value.find("per"), child_path(path, "per"), words))
         goods.per = *(per.begin() + *choice);
@@ -536,15 +531,17 @@ class RatesReader {
   // ---- what hangs together
 
   void check_trades(bool has_wage) {
-    for (const OperationRate& rate : rates_.operations)
+    for (OperationRate& rate : rates_.operations)
       check_trade(rate.trade, child_path("/operations", rate.name), has_wage);
-    for (const Finish& finish : rates_.finish)
+    for (Finish& finish : rates_.finish)
       check_trade(finish.trade, child_path("/finish", finish.name), has_wage);
     for (std::size_t i = 0; i < rates_.work.size(); ++i)
       check_trade(rates_.work[i].trade, child_path("/work", i), has_wage);
   }
 
-  void check_trade(const std::string& trade, const std::string& path, bool has_wage) {
+  /// What names none is of the only trade that there is, where no wage is told.
+  void check_trade(std::string& trade, const std::string& path, bool has_wage) {
+    if (trade.empty() && !has_wage && rates_.trades.size() == 1) trade = rates_.trades.front().name;
     if (trade.empty()) {
       if (!has_wage && !rates_.trades.empty())
         values_.problem(path, R"(names no trade, and no "wage" is given for it; add "trade": )" +

@@ -125,7 +125,7 @@ template <>
 struct JsonObject<Finish> : JsonObjectDefaults {
   static constexpr std::string_view definition = "finish";
   static constexpr JsonKey<Finish> keys[] = {
-      {"coats", the<&Finish::coats>, R"("minimum": 1, "maximum": 50)"},
+      {"coats", [](auto& it) { return std::optional(it.coats); }, R"("minimum": 1, "maximum": 50)"},
       {"setup_min", [](auto& it) { return minutes_if_more(it.setup); }, kMinutes},
       {"square_metre_min", [](auto& it) { return Written{minutes_text(it.square_metre)}; },
        kMinutes},
@@ -141,7 +141,7 @@ struct JsonObject<Goods> : JsonObjectDefaults {
   static constexpr std::string_view definition = "goods";
   static constexpr JsonKey<Goods> keys[] = {
       {"price", [](auto& it) { return figure(it.price); }, kAmount},
-      {"per", the<&Goods::per>},
+      {"per", [](auto& it) { return std::optional(it.per); }},
       {"least", [](auto& it) { return if_more(it.least); }, kAmount},
       {"source", [](auto& it) { return std::optional(it.source); }}};
 };
@@ -271,7 +271,7 @@ std::string rates_schema() {
     "$schema": "https://json-schema.org/draft/2020-12/schema",
     "$id": "urn:haunch:rates-1",
     "title": "A rates file for 'haunch quote'",
-    "description": "What a shop's hours and goods cost it, and how long it takes over its work. Minutes have up to three decimals, shares are parts of one.")";
+    "description": "What a shop's hours and goods cost it, and how long it takes over its work. Minutes are taken to the nearest 0.001, shares are parts of one.")";
   return schema_document(kHead, object_schema<Rates>(),
                          {definition_of<OperationRate>(), definition_of<OtherWork>(),
                           definition_of<Finish>(), definition_of<Goods>()});
