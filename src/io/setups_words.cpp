@@ -59,8 +59,6 @@ std::string setting_words(SizeName name, const std::string& figure) {
       return figure + " thick";
     case SizeName::depth:
       return figure + " deep";
-    case SizeName::diameter:
-      return figure + " in diameter";
     case SizeName::from_face:
       return figure + " from the face side";
     case SizeName::from_edge:
