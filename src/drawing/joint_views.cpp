@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <set>
 #include <utility>
 
 #include "assembly_order.h"
@@ -31,10 +32,10 @@ bool holds_sheet(JointKind kind) {
   return std::find(std::begin(kAll), std::end(kAll), kind) != std::end(kAll);
 }
 
-/// Joints that come to the same sizes are alike.
+/// Joints that come to the same sizes are alike, and show the same where they are cut.
 struct JointSizes {
   JointKind kind;
-  std::vector<Length> sizes;
+  std::vector<Length> sizes, shown;
 
   friend bool operator==(const JointSizes&, const JointSizes&) = default;
 };
@@ -59,7 +60,7 @@ class JointShower {
   bool has_core() const { return core_.has_value(); }
 
   JointSizes sizes() const {
-    JointSizes all{joint_.kind, {}};
+    JointSizes all{joint_.kind, {}, shown()};
     const auto add = [&](const Box& box, std::size_t axis) {
       all.sizes.push_back(box.extent(axis));
     };
@@ -79,13 +80,93 @@ class JointShower {
   JointView view() const {
     JointView view{{number_}, {joint_.receives, joint_.enters}, in_sections(), {}, apart()};
     view.pieces.insert(view.pieces.end(), fasteners_.begin(), fasteners_.end());
-    if (has_edges()) view.sections.push_back(cut(kThrough));
-    view.sections.push_back(cut(kAcross));
-    if (joint_.tenon) view.sections.push_back(cut(kIn));
+    for (const std::size_t axis : cut_across())
+      view.sections.push_back(cut(axis));
     return view;
   }
 
  private:
+  /// The junction's axes that its sections are square to.
+  std::vector<std::size_t> cut_across() const {
+    std::vector<std::size_t> axes;
+    if (has_edges()) axes.push_back(kThrough);
+    axes.push_back(kAcross);
+    if (joint_.tenon) axes.push_back(kIn);
+    return axes;
+  }
+
+  /// The ends of its pieces, and of what is worked on them, wherever a section meets these. One
+  /// that is another's mirror image shows the same, but not where the face side becomes the back.
+  std::vector<Length> shown() const {
+    std::vector<Length> least = shown_mirrored({});
+    for (const std::set<std::size_t>& mirrored :
+         {std::set<std::size_t>{kAcross}, {kThrough}, {kAcross, kThrough}})
+      if (std::none_of(mirrored.begin(), mirrored.end(),
+                       [&](std::size_t axis) { return junction_.axes[axis] == Axis::z; }))
+        least = std::min(least, shown_mirrored(mirrored));
+    return least;
+  }
+
+  std::vector<Length> shown_mirrored(const std::set<std::size_t>& mirrored) const {
+    std::vector<Length> all;
+    for (const std::size_t axis : cut_across()) {
+      const CutAway here = cut(axis);
+      for (const std::size_t number : {joint_.receives, joint_.enters})
+        add_shown(all, here, wood_.pieces[number], {axis, mirrored});
+    }
+    return all;
+  }
+
+  struct ShownAs {
+    std::size_t cut_across;
+    const std::set<std::size_t>& mirrored;
+  };
+
+  void add_shown(std::vector<Length>& all, const CutAway& cut, const Piece& piece,
+                 const ShownAs& as) const {
+    std::vector<Box> boxes = {placed_blank(piece)};
+    for (const Feature& feature : piece.features) {
+      if (!is_worked_for_it(feature)) continue;
+      for (const Box& box : feature.cuts)
+        boxes.push_back(placed(box, piece.place));
+      for (const Prism& prism : feature.prisms)
+        boxes.push_back(bounds_of(placed(prism, piece.place)));
+    }
+    std::set<std::vector<Length>> ends;
+    for (const Box& box : boxes)
+      if (is_met(cut, box)) ends.insert(ends_of(common(box, *cut.region).value_or(box), as));
+    for (const std::vector<Length>& its : ends)
+      all.insert(all.end(), its.begin(), its.end());
+    all.push_back(Length::from_steps(static_cast<std::int64_t>(ends.size())));
+  }
+
+  /// Where it begins and ends along the axes that a section shows.
+  std::vector<Length> ends_of(const Box& placed, const ShownAs& as) const {
+    const Box box = junction_.from_assembly(placed);
+    std::vector<Length> ends;
+    for (std::size_t axis = 0; axis < 3; ++axis) {
+      if (axis == as.cut_across) continue;
+      const Length over = enters_.low[axis] + enters_.high[axis];
+      const bool turned = as.mirrored.count(axis) > 0;
+      ends.push_back(turned ? over - box.high[axis] : box.low[axis]);
+      ends.push_back(turned ? over - box.low[axis] : box.high[axis]);
+    }
+    return ends;
+  }
+
+  static bool is_met(const CutAway& cut, const Box& box) {
+    const auto across = static_cast<std::size_t>(cut.plane.across);
+    return box.low[across] <= cut.plane.at && cut.plane.at < box.high[across] &&
+           interiors_meet(box, *cut.region);
+  }
+
+  /// For this joint, or all along the piece: not its other joints, nor its fittings.
+  bool is_worked_for_it(const Feature& feature) const {
+    const bool is_for_it =
+        std::find(feature.joints.begin(), feature.joints.end(), number_) != feature.joints.end();
+    return is_for_it || (feature.joints.empty() && !feature.fitting);
+  }
+
   static void add_tenon(std::vector<Length>& sizes, const TenonSizes& tenon) {
     std::vector<Length> widths;
     for (const TenonSpan& span : tenon.each)

@@ -48,8 +48,30 @@ TEST_CASE("A panelled door has a joint for each width of rail, and its left and 
                     ", " + std::to_string(view.joints.size()));
   }
   CHECK(shown == Words{"left stile <- top rail, 2", "left stile <- lock rail, 2",
-                       "left stile <- bottom rail, 2", "top rail <- muntin, tier 1, 4",
-                       "left stile <- panel 1, tier 1, 8", "top rail <- panel 1, tier 1, 8"});
+                       "left stile <- bottom rail, 2", "top rail <- muntin, tier 1, 1",
+                       "lock rail <- muntin, tier 1, 3", "left stile <- panel 1, tier 1, 8",
+                       "top rail <- panel 1, tier 1, 8"});
+}
+
+TEST_CASE("A rail that laps the end of a stile is not drawn as one that laps its middle") {
+  const Assembly cupboard = example("sieve-cupboard.json");
+  const auto views = joint_views(cupboard);
+  const JointView& top = view_with(views, joint_number(cupboard, "left stile", "top rail"));
+  const JointView& middle = view_with(views, joint_number(cupboard, "left stile", "middle rail"));
+  CHECK(top.joints != middle.joints);
+  CHECK(middle.joints.size() == 2);
+}
+
+TEST_CASE("A rail in a narrower stile is drawn by itself: less wood is left behind its mortise") {
+  const Assembly pair = example("cooling-room.json");
+  for (const JointView& view : joint_views(pair)) {
+    std::set<Length> its;
+    for (const std::size_t joint : view.joints) {
+      const Joint& it = pair.joints[joint];
+      if (it.kind == JointKind::mortise_and_tenon) its.insert(pair.pieces[it.receives].blank[1]);
+    }
+    CHECK(its.size() <= 1);
+  }
 }
 
 TEST_CASE("A tenon is cut through the middle of its thickness, of its width and of its depth") {
