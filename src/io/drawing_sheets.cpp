@@ -14,31 +14,79 @@
 namespace haunch {
 namespace {
 
-constexpr double kFreeMm = 10, kHeadHeight = 14, kFootHeight = 10, kInside = 3;
+constexpr double kFreeMm = 10, kHeadLine = 14, kFootHeight = 10, kInside = 3;
 constexpr double kTitleSize = 5, kLine = 3.5, kSmall = 2.8;
 
 double mm_of(Length length) {
   return static_cast<double>(length.steps()) / static_cast<double>(Length::kStepsPerMm);
 }
 
-/// Cut short with an ellipsis where it is too long.
-std::string shortened(const std::string& text, double size, double width, Letters letters) {
-  const double bolder = letters == Letters::bold ? 1.25 : 1;
-  if (text_width(text, letters) * size <= width) return text;
+/// As many lines as there may be; what is left is cut short with an ellipsis.
+std::vector<std::string> at_most(std::size_t lines, const std::string& text, double size,
+                                 double width, Letters letters) {
+  std::vector<std::string> all = lettered_lines(text, size, width, letters);
+  if (all.size() <= lines) return all;
   const double room = width - text_width("\u2026", letters) * size;
-  return lettered_lines(text, size * bolder, room).front() + "\u2026";
+  all = lettered_lines(text, size, room, letters);
+  all.resize(lines);
+  all.back() += "\u2026";
+  return all;
+}
+
+/// What it is made of; of several, which pieces of each.
+std::string materials_of(const ItemReport& item) {
+  std::vector<std::pair<std::string, std::string>> marks;  // of each material, in order
+  for (const CutRow& row : item.cutlist) {
+    if (row.material.empty()) continue;
+    auto its = std::find_if(marks.begin(), marks.end(),
+                            [&](const auto& other) { return other.first == row.material; });
+    if (its == marks.end()) its = marks.insert(marks.end(), {row.material, ""});
+    for (const std::string& mark : row.marks)
+      its->second += " " + mark;
+  }
+  if (marks.size() == 1) return marks.front().first;
+  std::string words;
+  for (const auto& [material, its] : marks)
+    words += (words.empty() ? "" : "; ") + material + ":" + its;
+  return words;
+}
+
+/// How many of it there are, what of, and what the spec notes.
+std::vector<std::string> order_lines(const ItemReport& item, double width) {
+  constexpr std::size_t kMostLines = 3;
+  std::string words = item.job->quantity > 1 ? std::to_string(item.job->quantity) + " off" : "";
+  const std::string materials = materials_of(item);
+  if (!words.empty() && !materials.empty()) words += "; ";
+  words += materials;
+  std::vector<std::string> lines;
+  for (const std::string& text : {words, item.job->note})
+    if (!text.empty())
+      for (std::string& line : at_most(kMostLines, text, kSmall, width, Letters::plain))
+        lines.push_back(std::move(line));
+  return lines;
 }
 
 /// The frame, the head and the foot of a sheet.
 class SheetFrame {
  public:
   SheetFrame(const ItemReport& item, const LengthPrinter& lengths, const Paper& paper)
-      : item_(item), lengths_(lengths), width_(mm_of(paper.width)), height_(mm_of(paper.height)) {}
+      : item_(item), lengths_(lengths), width_(mm_of(paper.width)), height_(mm_of(paper.height)) {
+    const std::string& its = item.job->name;
+    const std::string name = its.empty() || its == item.job->id ? std::string(item.job->kind) : its;
+    const double room = line() - kRightWords;
+    const Lettering id{{}, item.job->id, kTitleSize, Anchor::start, false, true};
+    if (width_of(id) + 3 <= kNameAt && kNameAt + width_of({{}, name, kLine}) <= room) {
+      beside_id_ = name;
+    } else {
+      names_ = at_most(2, name, kLine, room, Letters::plain);
+    }
+    orders_ = order_lines(item, line() - kRightWords);
+  }
 
   /// Where views stand.
   Extent room() const {
     return {{kFreeMm + kInside, kFreeMm + kFootHeight + kInside},
-            {width_ - kFreeMm - kInside, height_ - kFreeMm - kHeadHeight - kInside}};
+            {width_ - kFreeMm - kInside, height_ - kFreeMm - head_height() - kInside}};
   }
 
   void draw(SheetPicture& sheet, std::size_t number, std::size_t of) const {
@@ -46,7 +94,7 @@ class SheetFrame {
     Picture& picture = sheet.picture;
     picture.strokes.push_back(
         {Pen::frame, {{{left, low}, {right, low}, {right, high}, {left, high}, {left, low}}}});
-    for (const double v : {high - kHeadHeight, low + kFootHeight})
+    for (const double v : {high - head_height(), low + kFootHeight})
       picture.line(Pen::thin, {left, v}, {right, v});
     head(sheet, number, of);
     legend(picture);
@@ -63,21 +111,33 @@ class SheetFrame {
     picture.letterings.push_back({{right, high - 6}, scale, kLine + 0.5, Anchor::end, false, true});
     const double taken = width_of(picture.letterings.back());
     picture.letterings.push_back({{right, high - 11}, unit + ", " + count, kSmall, Anchor::end});
-    const double below = width_of(picture.letterings.back());
-    const std::string& id = item_.job->id;
-    picture.letterings.push_back(
-        {{left, high - 6.2},
-         shortened(id, kTitleSize, right - left - taken - 6, Letters::bold),
-         kTitleSize,
-         Anchor::start,
-         false,
-         true});
-    const std::string name = item_.job->name == id ? "" : item_.job->name;
-    picture.letterings.push_back({{left, high - 11},
-                                  shortened(name.empty() ? std::string(item_.job->kind) : name,
-                                            kLine, right - left - below - 6, Letters::plain),
-                                  kLine,
-                                  Anchor::start});
+    const std::string id =
+        at_most(1, item_.job->id, kTitleSize, right - left - taken - 6, Letters::bold).front();
+    picture.letterings.push_back({{left, high - 6.2}, id, kTitleSize, Anchor::start, false, true});
+    if (!beside_id_.empty())
+      picture.letterings.push_back(
+          {{left + kNameAt, high - 6.2}, beside_id_, kLine, Anchor::start});
+    double down = 11;
+    for (const std::string& line : names_) {
+      picture.letterings.push_back({{left, high - down}, line, kLine, Anchor::start});
+      down += kNameLine;
+    }
+    for (const std::string& line : orders_) {
+      picture.letterings.push_back({{left, high - down}, line, kSmall, Anchor::start});
+      down += kOrderLine;
+    }
+  }
+
+  static constexpr double kNameLine = 4.6, kOrderLine = 3.9;
+  static constexpr double kNameAt = 42;  // beside whatever id: so that sheets drawn alike are alike
+  static constexpr double kRightWords = 62;  // that the unit and the sheet's number may take
+
+  /// As long as a line within the frame may be.
+  double line() const { return width_ - 2 * (kFreeMm + 3); }
+  double head_height() const {
+    const double names = static_cast<double>(names_.size()) * kNameLine,
+                 orders = static_cast<double>(orders_.size()) * kOrderLine;
+    return std::max(kHeadLine, 9.6 + names + orders);
   }
 
   /// What hatching means, beside the proof of the sheet's size.
@@ -107,6 +167,9 @@ class SheetFrame {
   const ItemReport& item_;
   const LengthPrinter& lengths_;
   double width_, height_;
+  // Of the head: its name, beside the id where there is room, else on lines below; what is ordered.
+  std::string beside_id_;
+  std::vector<std::string> names_, orders_;
 };
 
 /// "a", "b" …, "z", "aa": without those that look like figures.
