@@ -14,6 +14,7 @@
 #include "quote_options.h"
 #include "quote_page.h"
 #include "quote_report.h"
+#include "quote_words.h"
 #include "rates_file.h"
 #include "report_page.h"
 #include "second_result.h"
@@ -165,17 +166,23 @@ class QuoteRun {
     return worked(again);
   }
 
-  /// A price that is too low is told of, and shown to no customer.
+  /// No customer is promised what will not go together, or at a price that is too low.
   bool may_be_shown() {
-    bool lacks = false;
+    bool lacks = false, fails = false;
     for (const QuoteVariant& variant : report_.variants)
       for (const MissingFigure& each : variant.cost.missing) {
         lacks = true;
         complaints_.tell("not counted: " + each.what + "; " + each.remedy);
       }
-    if (!lacks || !options_.paper.for_customer) return true;
-    complaints_.refuse("the price is too low by what is not counted; no customer's paper is made");
-    return false;
+    for (const QuoteVariant& variant : report_.variants)
+      fails = fails || !failed_checks(variant).empty();
+    if (lacks) complaints_.raise(kCheckFailed);
+    if (!options_.paper.for_customer) return true;
+    if (lacks)
+      complaints_.refuse(
+          "the price is too low by what is not counted; no customer's paper is made");
+    if (fails) complaints_.refuse("a check fails; no customer's paper is made");
+    return !lacks && !fails;
   }
 
   // ---- out

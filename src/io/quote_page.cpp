@@ -45,6 +45,9 @@ class ShopPaper {
   PagePart head() const {
     const QuoteVariant& stated = report_.variants.front();
     std::string heading;
+    for (const QuoteVariant& variant : report_.variants)
+      for (const std::string& fails : failed_checks(variant))
+        heading += (&variant == &stated ? "" : variant.asked.name + ": ") + fails + "\n";
     if (!has_other_work(*stated.asked.order, rates_))
       heading =
           "only what is cut and put together is priced: no survey, delivery or fixing is told of\n";
@@ -166,7 +169,8 @@ class ShopPaper {
     part.body += words(made_from(price));
     part.body += words("margin " + percent_text(price.margin()) + " of the price, markup " +
                        percent_text(price.markup()) + " on the cost");
-    part.body += words("below " + money(price.cost) + " the job loses money");
+    part.body += words("below " + money(price.cost) + " the job loses money" +
+                       (variant.cost.missing.empty() ? "" : "; what is not counted comes on top"));
     part.body += words("an hour earns " + money(price.earns_per_hour()) +
                        ", once all that is bought is paid");
     for (const TaxAmount& tax : price.tax)

@@ -81,6 +81,24 @@ std::vector<QuotedItem> items_told(const QuoteVariant& variant, const Rates& rat
   return all;
 }
 
+std::vector<std::string> failed_checks(const QuoteVariant& variant) {
+  std::vector<std::string> all;
+  for (const ItemReport& item : variant.items()) {
+    const std::int64_t failed = item.count_of(Status::fail);
+    if (failed == 0) continue;
+    std::vector<std::string> rules;
+    for (const Finding& finding : item.findings) {
+      const std::string rule(finding.rule->check);
+      const bool told = std::find(rules.begin(), rules.end(), rule) != rules.end();
+      if (finding.status == Status::fail && !told) rules.push_back(rule);
+    }
+    all.push_back(item.job->id + ": " + std::to_string(failed) + " of " +
+                  std::to_string(item.findings.size()) +
+                  (failed == 1 ? " checks fails: " : " checks fail: ") + joined_words(rules, ", "));
+  }
+  return all;
+}
+
 std::string size_words(const QuotedItem& item, const LengthPrinter& lengths) {
   return lengths.one(item.size[0]) + " x " + lengths.one(item.size[1]) + " x " +
          lengths.one(item.size[2]) + " " + std::string(word_of(lengths.unit())) +

@@ -26,6 +26,9 @@ struct QuotedItem {
 QuotedItem told_of(const ItemReport& item, std::int64_t count, const Rates& rates);
 std::vector<QuotedItem> items_told(const QuoteVariant& variant, const Rates& rates);
 
+/// Of each item of which a check fails: "side-door: 1 of 196 checks fails: mortise-wall".
+std::vector<std::string> failed_checks(const QuoteVariant& variant);
+
 /// "924 x 2054 x 44 mm"
 std::string size_words(const QuotedItem& item, const LengthPrinter& lengths);
 
