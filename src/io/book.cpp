@@ -80,6 +80,12 @@ std::string lean(const std::string& svg) {
   return text;
 }
 
+/// In a box of its own, in which a screen too narrow for it moves it sideways; in that another that
+/// cuts off a sheet's free border.
+std::string figure(const std::string& kind, const std::string& id, const std::string& svg) {
+  return "<figure class=" + kind + id + " tabindex=0><div>\n" + lean(svg) + "</div></figure>\n";
+}
+
 /// A sheet without what its item is called, for comparison with others.
 std::string without_names(const DrawingSheet& sheet, const Job& job) {
   std::string svg = sheet.svg;
@@ -211,7 +217,7 @@ std::string Book::lumber() const {
 std::string Book::boards() const {
   std::string html;
   for (const BoardDrawing& board : board_drawings(order_.lumber, lengths_, paper_))
-    html += "<figure class=board>\n" + lean(board.svg) + "</figure>\n";
+    html += figure("board", {}, board.svg);
   if (html.empty()) return html;
   return "<section id=boards>\n<h3>BOARDS, drawn</h3>\n" + html + "</section>\n";
 }
@@ -285,7 +291,7 @@ void Book::add_drawing(HtmlPage& page, std::size_t item) {
     const Drawn& at = its->second;
     const std::string place = BookPlaces::of_part(at.item, "d" + std::to_string(at.sheet));
     if (is_new)
-      page.add_html("<figure class=sheet id=" + place + ">\n" + lean(sheet.svg) + "</figure>\n");
+      page.add_html(figure("sheet", " id=" + place, sheet.svg));
     else
       elsewhere += "<li>" + sheet_words(number) + ": " +
                    link(place, "as " + id_of(at.item) + ", " + sheet_words(at.sheet)) + "</li>\n";

@@ -35,7 +35,7 @@ nav.contents li { padding: 0.3rem 0; border-bottom: 1px solid var(--rule) }
 nav.contents span { color: var(--soft) }
 strong.fail { padding: 0 0.3em; color: #fff; background: #9c1c12 }
 strong.caution { padding: 0 0.25em; border: 1px solid currentColor }
-.table { overflow-x: auto; margin: 0.4em 0 0.7em }
+.table { margin: 0.4em 0 0.7em }
 table { border-collapse: collapse; font-size: 0.9rem; font-variant-numeric: tabular-nums }
 th, td { padding: 0.22em 1.1em 0.22em 0; text-align: left; vertical-align: top }
 thead th, thead td { border-bottom: 1.5px solid var(--ink); font-weight: 600;
@@ -46,16 +46,27 @@ th, td { white-space: nowrap }
 ol { margin: 0.3em 0; padding-left: 2.2em; max-width: 46rem }
 li { padding-left: 0.3em }
 ul.alike { list-style: none; margin: 0; padding: 0; columns: 18rem; max-width: 46rem }
-figure { margin: 1em 0; overflow: hidden }
+figure { margin: 1em 0 }
+figure > div { overflow: hidden }
 figure svg { display: block }
 @media screen {
+  figure, .table { overflow-x: auto; background: linear-gradient(90deg, #fff 40%, transparent) local,
+    linear-gradient(-90deg, #fff 40%, transparent) right local,
+    linear-gradient(90deg, #0006, transparent), linear-gradient(-90deg, #0006, transparent) right;
+    background-color: #fff; background-repeat: no-repeat;
+    background-size: 2.5rem 100%, 2.5rem 100%, 0.9rem 100%, 0.9rem 100% }
   figure svg { width: 100%; height: auto }
-  figure.sheet { max-width: 46rem }
+  figure.sheet > div { width: 46rem }
+  svg.sheet > rect:first-of-type { fill: none }
+  figure.board > div { min-width: 72rem }
+  tbody th { position: sticky; left: 0; background: #fff }
 }
 @media screen and (max-width: 37.5em) {
   body { padding: 0 0.75rem 3rem }
   h1 { font-size: 1.6rem }
   h2 { font-size: 1.25rem }
+  table { width: max-content }
+  td { max-width: 34rem }
 }
 @media print {
   :root { --words: 0 }
@@ -65,7 +76,6 @@ figure svg { display: block }
   .chapter, .item { break-before: page }
   #cautions { break-before: auto }
   h2 { margin-top: 0 }
-  .table { overflow: visible }
   table { font-size: 8.5pt }
   thead { display: table-header-group }
   tr, li, figure, p { break-inside: avoid }
@@ -77,34 +87,38 @@ figure svg { display: block }
 }
 )";
 
+/// What is cut off of a sheet's free border: all but what the lines of its frame take.
+constexpr Length kCut = kFree - tenths_of_mm(5);
+
 std::string size_of(const Length& width, const Length& height) {
   return "size: " + decimal(width, Unit::mm) + "mm " + decimal(height, Unit::mm) + "mm";
 }
 
 /// Page numbers stand in the margin; browsers that have no boxes there leave them out. Drawings
-/// have pages of their own, on which they stand at their size: of a sheet what lies within its free
-/// border, which the page has as its margin.
+/// have pages of their own, on which they stand at their size: of a sheet what lies within kCut,
+/// which the page has as its margin.
 std::string page_rules(const Paper& paper) {
   constexpr std::string_view kNumber =
       "  @bottom-right { content: counter(page) \" / \" counter(pages); font: 8pt sans-serif } }\n";
-  const std::string free = decimal(kFree, Unit::mm) + "mm";
+  const std::string cut = decimal(kCut, Unit::mm) + "mm";
   std::string rules =
       "@page { " + size_of(paper.width, paper.height) + "; margin: 15mm 12mm 16mm;\n";
   rules += kNumber;
-  rules += "@page sheet { margin: 9.7mm " + free + " }\n";
-  rules += "@page board { " + size_of(paper.height, paper.width) + "; margin: " + free + " }\n";
-  rules += "@media print { figure.sheet svg { margin: -" + free + " } }\n";
+  rules += "@page sheet { margin: 9.2mm " + cut + " }\n";
+  rules += "@page board { " + size_of(paper.height, paper.width) +
+           "; margin: " + decimal(kFree, Unit::mm) + "mm }\n";
+  rules += "@media print { figure.sheet svg { margin: -" + cut + " } }\n";
   return rules;
 }
 
-/// On a screen as wide as there is room for.
+/// On a screen as wide as its box.
 std::string sheet_rules(const Paper& paper) {
-  const double inner = static_cast<double>((paper.width - kFree * 2).steps());
+  const double inner = static_cast<double>((paper.width - kCut * 2).steps());
   const auto percent = [&](Length of) {
     return fmt::format("{:.3f}%", 100 * static_cast<double>(of.steps()) / inner);
   };
   return "@media screen { figure.sheet svg { width: " + percent(paper.width) + "; margin: -" +
-         percent(kFree) + " } }\n";
+         percent(kCut) + " } }\n";
 }
 
 }  // namespace

@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
 """Measures books as a browser shows them on a phone, a tablet and a desk, and as it prints them.
 
-No page is wider than its screen but for tables, which move in a box of their own; no words lie on others or are cut off; letters
-contrast with what is behind them; headings go down a level at a time; every link leads somewhere; a user's words stay words. On
-paper every page has its number, and nothing reaches over an edge. Needs Debian's chromium, else the script ends with 77; without
-pdftotext the printed pages are not read.
+No page is wider than its screen but for tables and drawings, which move in boxes of their own; lettering in drawings is large enough
+to read, and their frames are whole; no words lie on others or are cut off; letters contrast with what is behind them; headings go
+down a level at a time; every link leads somewhere; a user's words stay words. On paper every page has its number, and nothing
+reaches over an edge. Needs Debian's chromium, else the script ends with 77; without pdftotext the printed pages are not read.
 
     measure_book.py --haunch PROGRAM --examples FOLDER
 """
@@ -24,6 +24,8 @@ import browser
 
 WIDTHS = [360, 800, 1200]
 LEAST_CONTRAST = 4.5  # to 1
+READABLE = 10  # pixels, lettering in drawings
+MOST_LINES = 7  # of a row of a table on a phone
 HOSTILE = '<script>alert(1)</script> "x" & \'y\' שלום 12'
 HARD = {"kind": "door", "id": "a b<i>'\"", "name": HOSTILE, "note": HOSTILE, "units": "mm", "quantity": 2,
         "species": "<b>oak</b> & ash", "opening": {"width": 500, "height": 400}}
@@ -45,8 +47,9 @@ function faults_of(d, w, width) {
     const e = node.parentElement, style = w.getComputedStyle(e), drawn = e.closest('svg');
     if (e.closest('title, desc, style') || style.display == 'none') continue;
     const range = d.createRange(); range.selectNodeContents(node);
-    const clip = e.closest('figure'), bound = clip && clip.getBoundingClientRect(), scrolls = e.closest('.table');
+    const clip = e.closest('figure > div'), bound = clip && clip.getBoundingClientRect(), scrolls = e.closest('.table');
     if (clip && scrolls) faults.push('a table in a figure');
+    if (drawn && parseFloat(style.fontSize) * drawn.getScreenCTM().a < READABLE) faults.push(`"${node.data}" is too small to read`);
     const right = bound ? bound.right : scrolls ? scrolls.getBoundingClientRect().left + scrolls.scrollWidth : width;
     for (const r of range.getClientRects()) {
       if (r.left < -near || r.right > right + near || (bound && (r.top < bound.top - near || r.bottom > bound.bottom + near)))
@@ -62,6 +65,14 @@ function faults_of(d, w, width) {
   boxes.forEach((a, i) => { for (let j = i + 1; j < boxes.length && boxes[j][1] < a[3] - near; ++j) { const b = boxes[j];
     if (Math.min(a[2], b[2]) - Math.max(a[0], b[0]) > near && Math.min(a[3], b[3]) - b[1] > near)
       faults.push(`"${a[4]}" and "${b[4]}" lie on each other`); } });
+  for (const line of d.querySelectorAll('figure.sheet path')) {
+    const r = line.getBoundingClientRect(), b = line.closest('div').getBoundingClientRect();
+    const half = parseFloat(w.getComputedStyle(line).strokeWidth) / 2 * line.ownerSVGElement.getScreenCTM().a - 0.1;
+    if (r.left - half < b.left || r.top - half < b.top || r.right + half > b.right || r.bottom + half > b.bottom)
+      faults.push('lines of a sheet are cut off');
+  }
+  if (width < 600) for (const row of d.querySelectorAll('.table tr')) if (row.getBoundingClientRect().height > MOST_LINES * 22)
+    faults.push(`the row of "${row.cells[0].textContent}" is ${row.getBoundingClientRect().height} tall`);
   for (const svg of d.querySelectorAll('svg')) if (!svg.querySelector(':scope > title')) faults.push('a drawing has no title');
   return faults;
 }
@@ -75,7 +86,7 @@ onload = () => {
   }
   LEAVE
 };
-""".replace("LEAST", str(LEAST_CONTRAST)).replace("LEAVE", browser.LEAVE)
+""".replace("LEAST", str(LEAST_CONTRAST)).replace("READABLE", str(READABLE)).replace("MOST_LINES", str(MOST_LINES)).replace("LEAVE", browser.LEAVE)
 
 
 def in_frames(book):
