@@ -91,7 +91,26 @@ class Differences {
 
 std::vector<std::string> differences(const QuoteVariant& from, const QuoteVariant& to,
                                      const std::string& currency) {
+  if (!from.cost.missing.empty() || !to.cost.missing.empty())
+    return {"not compared, as not all of it is counted"};
   return Differences(from, to, currency).all();
+}
+
+Rises rises_to(const QuoteReport& report, const QuoteVariant& variant) {
+  Rises rises;
+  for (const QuoteVariant& other : report.variants) {
+    const bool fewer =
+        other.asked.order == variant.asked.order && other.asked.quantity < variant.asked.quantity;
+    if (fewer && (rises.from == nullptr || other.asked.quantity > rises.from->asked.quantity))
+      rises.from = &other;
+  }
+  if (rises.from == nullptr || rises.from == &report.variants.front()) return {};
+  for (std::string& each : differences(*rises.from, variant, report.rates.currency))
+    if (each.find(" more") != std::string::npos) rises.what.push_back(std::move(each));
+  const double price = variant.price_each() - rises.from->price_each();
+  if (price >= kNothing && variant.cost_each() <= rises.from->cost_each())
+    rises.what.push_back(changed("price as rounded:", 0, price, report.rates.currency));
+  return rises;
 }
 
 }  // namespace haunch

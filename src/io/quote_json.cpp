@@ -74,6 +74,10 @@ struct VariantTold {
     if (&variant == &stated || !for_shop()) return {};
     return differences(stated, variant, in.report.rates.currency);
   }
+  std::optional<std::vector<std::string>> rises() const {
+    if (!for_shop()) return {};
+    return if_any(rises_to(in.report, variant).what);
+  }
   std::vector<ShareTold> items() const;
 };
 
@@ -318,6 +322,8 @@ struct JsonObject<VariantTold> : JsonObjectDefaults {
       {on_row, "each", [](auto& it) { return it.shops(each_of(it.variant)); }},
       {on_row, "differs", [](auto& it) { return it.why(); },
        R"("description": "why one of it costs less or more than one as stated")"},
+      {on_row, "rises", [](auto& it) { return it.rises(); },
+       R"("description": "in which one of it costs more than one of the next fewer made")"},
       {on_row, "cost_lines", [](auto& it) { return it.shops(it.variant.cost.lines); }},
       {on_row, "wood_from", [](auto& it) { return it.shops(it.variant.wood_from); }},
       {on_row, "missing", [](auto& it) { return it.shops(it.variant.cost.missing); },

@@ -244,7 +244,8 @@ class ShopPaper {
     TextTable table(
         {"variant", "made", "hours", "cost", "price", "h each", "cost each", "price each"});
     for (const QuoteVariant& variant : report_.variants)
-      table.add({variant.asked.name, Cell::of_figure(std::to_string(variant.asked.quantity)),
+      table.add({variant.asked.name + (variant.cost.missing.empty() ? "" : " *"),
+                 Cell::of_figure(std::to_string(variant.asked.quantity)),
                  Cell::of_figure(hours_text(variant.hours.total.hours())),
                  Cell::of_figure(money_text(variant.price.cost)),
                  Cell::of_figure(money_text(variant.price.asked)),
@@ -252,9 +253,16 @@ class ShopPaper {
                  Cell::of_figure(money_text(to_hundredths(variant.cost_each()))),
                  Cell::of_figure(money_text(to_hundredths(variant.price_each())))});
     PagePart part{"SIDE BY SIDE, " + rates_.currency, PageText::table(table, lengths_, 2)};
+    if (std::any_of(report_.variants.begin(), report_.variants.end(),
+                    [](const QuoteVariant& it) { return !it.cost.missing.empty(); }))
+      part.body += words("* not all of it is counted: its cost and price are too low");
     const QuoteVariant& stated = report_.variants.front();
     for (std::size_t i = 1; i < report_.variants.size(); ++i)
       part.body += why(stated, report_.variants[i]);
+    for (const QuoteVariant& variant : report_.variants)
+      if (const Rises rises = rises_to(report_, variant); !rises.what.empty())
+        part.body += words(variant.asked.name + ", each, after " + rises.from->asked.name + ": " +
+                           joined_words(rises.what, "; "));
     return part;
   }
 

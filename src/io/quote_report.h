@@ -89,9 +89,18 @@ struct StageAmount {
 };
 std::vector<StageAmount> stages_in(const QuoteReport& report);
 
-/// Why one of a variant costs less or more than one of another, line by line.
+/// Why one of a variant costs less or more than one of another, line by line; where not all of both
+/// is counted, that.
 std::vector<std::string> differences(const QuoteVariant& from, const QuoteVariant& to,
                                      const std::string& currency);
+
+/// In which one of a variant costs more than one of the next fewer of the same order, unless that
+/// is the order as stated, which all are compared with.
+struct Rises {
+  const QuoteVariant* from = nullptr;
+  std::vector<std::string> what;
+};
+Rises rises_to(const QuoteReport& report, const QuoteVariant& variant);
 
 /// Of an order as stated.
 VariantAsked as_stated(std::shared_ptr<const QuoteOrder> order);

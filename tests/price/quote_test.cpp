@@ -222,6 +222,40 @@ TEST_CASE("Variants differ by what changed alone") {
   CHECK(differences(oiled, bare, "EUR").size() == 6);
 }
 
+TEST_CASE("What is not all counted is told to cost no less") {
+  Rates rates = rates_of(hand_rates(R"("margin": 0.2)"));
+  const QuoteVariant beech = quoted(quote_order({cabinet_door()}), rates);
+  rates.wood.clear();
+  const QuoteVariant unpriced = quoted(quote_order({cabinet_door()}), rates);
+  REQUIRE(!unpriced.cost.missing.empty());
+  CHECK(differences(beech, unpriced, "EUR") ==
+        std::vector<std::string>{"not compared, as not all of it is counted"});
+}
+
+// One board makes four of them: the fifth begins another.
+TEST_CASE("A rise from one quantity to the next is told, though both are cheaper than one") {
+  QuoteReport report;
+  report.rates = example_rates();
+  const auto order = quote_order({example("side-door")});
+  for (const std::int64_t quantity : {1, 2, 3, 4, 5, 6})
+    report.variants.push_back(quoted(order, report.rates, quantity, yard("161.7")));
+  std::size_t rises = 0;
+  for (std::size_t i = 2; i < report.variants.size(); ++i) {
+    const bool dearer = report.variants[i].cost.of(CostGroup::material).hundredths *
+                            report.variants[i - 1].asked.quantity >
+                        report.variants[i - 1].cost.of(CostGroup::material).hundredths *
+                                report.variants[i].asked.quantity +
+                            100;
+    const Rises told = rises_to(report, report.variants[i]);
+    if (dearer) {
+      ++rises;
+      CHECK(told.from == &report.variants[i - 1]);
+      CHECK(!told.what.empty());
+    }
+  }
+  CHECK(rises > 0);
+}
+
 TEST_CASE("Payments add up to the price, and to its tax") {
   QuoteReport report;
   report.rates = example_rates();
