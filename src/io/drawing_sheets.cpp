@@ -5,6 +5,7 @@
 #include <iterator>
 #include <utility>
 
+#include "joinery_parts.h"
 #include "joint_details.h"
 #include "output_folder.h"
 #include "sheet_layout.h"
@@ -196,6 +197,11 @@ class Drawing {
 
   std::vector<LaidSheet> sheets() const {
     std::vector<SheetBlock> blocks = whole();
+    if (const auto words = arch_lines(item_.wood, lengths_); !words.empty()) {
+      constexpr double kNarrow = 44;  // beside the elevation of a door
+      const PaperScale scale = blocks.front().scale;
+      blocks.insert(blocks.begin() + 1, {titled({}, {"", "arches", words, true}, kNarrow), scale});
+    }
     for (SheetBlock& block : joint_details(item_, woods_, joints_, lengths_, room_))
       blocks.push_back(std::move(block));
     return lay_out(blocks, room_);

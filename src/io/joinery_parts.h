@@ -47,6 +47,8 @@ JoineryPart pin_page;         // the holes in cheeks and tenons, piece by piece,
 JoineryPart glass_page;       // its rebates, its sizes, its beads
 JoineryPart fittings_page;    // what is let in for locks, hinges and others
 JoineryPart leaf_page;        // arches, lips and meeting stiles
+/// What is told of a leaf's arches there; nothing where it has none.
+std::vector<std::string> arch_lines(const Assembly& wood, const LengthPrinter& lengths);
 JoineryPart rod_page;         // all that is marked along the pieces of a case
 JoineryPart cup_page;         // hinges with a cup
 JoineryPart face_frame_page;  // holes for screws, and where openings are

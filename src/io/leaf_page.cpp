@@ -189,9 +189,20 @@ std::string opening_text(const Assembly& wood, const Feature& head, const Length
 }
 
 PageParts arch_page(const Assembly& wood, const LengthPrinter& lengths) {
+  const std::vector<std::string> lines = arch_lines(wood, lengths);
+  if (lines.empty()) return {};
   PageText page;
+  for (const std::string& line : lines)
+    page += PageText::hanging(line);
+  return {{"ARCHES", page}};
+}
+
+}  // namespace
+
+std::vector<std::string> arch_lines(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<std::string> lines;
   bool arched = false;
-  const auto add = [&](const std::string& text) { page += PageText::hanging(text); };
+  const auto add = [&](std::string text) { lines.push_back(std::move(text)); };
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
       if (feature.kind == FeatureKind::arched_head && size_of(feature, SizeName::span)) {
@@ -211,11 +222,9 @@ PageParts arch_page(const Assembly& wood, const LengthPrinter& lengths) {
       add(wood.pieces[joint.enters].mark + " has a gap of " + lengths.one(*joint.design.bottom) +
           " below the groove's bottom there, and stands " + lengths.one(*joint.design.bite) +
           " in it");
-  if (!arched) return {};
-  return {{"ARCHES", page}};
+  if (!arched) lines.clear();
+  return lines;
 }
-
-}  // namespace
 
 PageParts leaf_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   PageParts page = found_page(wood, lengths);

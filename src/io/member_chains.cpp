@@ -43,6 +43,22 @@ void settle(Places& places) {
   places.erase(std::unique(places.begin(), places.end()), places.end());
 }
 
+/// Of its features the first of a kind that has this size; none where it has no such.
+std::optional<Length> size_of(const Piece& piece, FeatureKind kind, SizeName size) {
+  for (const Feature& feature : piece.features)
+    if (feature.kind == kind)
+      if (const auto its = size_of(feature, size)) return its;
+  return {};
+}
+
+/// As much of a piece as is met halfway along it: at the crown of its arch.
+Box met_in_middle(const Piece& piece) {
+  Box box = placed_blank(piece);
+  if (const auto left = size_of(piece, FeatureKind::arch, SizeName::at_crown))
+    box.low[1] = box.high[1] - *left;
+  return box;
+}
+
 /// Round all pieces, as they stand before anything is cut out of them.
 Box room_of(const Assembly& wood) {
   Box room = placed_blank(wood.pieces.front());
@@ -58,7 +74,7 @@ class MemberChains {
   MemberChains(const Assembly& wood, Axis axis, Axis other) : wood_(wood), axis_(axis) {
     for (const Piece& piece : wood.pieces) {
       if (!divides(piece.role)) continue;
-      const Box box = placed_blank(piece);
+      const Box box = met_in_middle(piece);
       const bool along = own_axis_runs(piece, axis);
       (along ? level_ : standing_).push_back(box);
     }
@@ -193,9 +209,27 @@ class ToldChains {
     if (all.empty() && other) all = MemberChains(wood_, axis, *other).all();
     for (std::size_t i = 0; i < all.size(); ++i)
       chains_.push_back({i % 2 == 0 ? first : second, axis, all[i]});
-    if (axis == Axis::y && other) hinges();
+    if (axis == Axis::y && other) {
+      arches();
+      hinges();
+    }
     drawer(axis, first);
     whole(axis, first);
+  }
+
+  /// How high curves begin, and their crowns.
+  void arches() {
+    const auto add = [&](Places places) {
+      places.insert(places.end(), {Length(), wood_.size[1]});
+      chains_.push_back({PaperSide::right, Axis::y, std::move(places)});
+    };
+    for (const Piece& piece : wood_.pieces) {
+      const Length crown = met_in_middle(piece).low[1];
+      if (const auto rise = size_of(piece, FeatureKind::arch, SizeName::rise))
+        add({crown - *rise, crown});
+      if (const auto side = size_of(piece, FeatureKind::arched_head, SizeName::side))
+        add({placed_blank(piece).low[1] + *side});
+    }
   }
 
   /// Where hinges are let in, from the foot of their leaf to its top.

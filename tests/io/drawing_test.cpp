@@ -96,6 +96,20 @@ TEST_CASE("Hinges are told at the side where they hang, from the foot of their l
   }));
 }
 
+TEST_CASE("An arch is told by its springing and its crown, not by its rail's blank") {
+  const ItemReport item = report_of(R"({"kind": "door", "units": "mm", "stile_width": 100,
+      "opening": {"width": 930, "height": 2060}, "clearance": 3,
+      "rail_widths": [110, 195, 230], "arch": {"rise": 90}})");
+  const auto chains = chains_along(item, ChainsOf::elevation, Axis::y);
+  const Length top = item.wood.size[1], crown = top - mm(110);
+  CHECK(std::vector(chains.front().end() - 2, chains.front().end()) == Places{crown, top});
+  const auto springs = std::find_if(chains.begin(), chains.end(), [&](const Places& places) {
+    return std::count(places.begin(), places.end(), crown - mm(90)) == 1;
+  });
+  REQUIRE(springs != chains.end());
+  CHECK(std::count(springs->begin(), springs->end(), crown) == 1);
+}
+
 TEST_CASE("Chains reach from end to end of a doorset: above its head, and below its leaf") {
   const ItemReport item = report_of(R"({"kind": "doorset", "units": "mm",
       "frame": {"wall_opening": {"width": 900, "height": 2100}},
