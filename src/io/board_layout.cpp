@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <set>
 #include <string_view>
 #include <utility>
 
@@ -20,10 +21,11 @@ using lumber::StepKind;
 constexpr std::array<std::int64_t, 12> kScales = {5,   10,   20,   50,   100,   200,
                                                   500, 1000, 2000, 5000, 10000, 20000};
 
-constexpr Length kBeside = Length::from_mm(6);                // of rings beside the board
-constexpr Length kInside = Length::from_mm_thousandths(800);  // from a line to lettering
-constexpr Length kApart = Length::from_mm_thousandths(1200);  // of leaders
-constexpr Length kLeaderFall = Length::from_mm(4);            // below the board
+constexpr Length kBeside = Length::from_mm(6);                  // of rings beside the board
+constexpr Length kRingOff = Length::from_mm_thousandths(3200);  // of their middles
+constexpr Length kInside = Length::from_mm_thousandths(800);    // from a line to lettering
+constexpr Length kApart = Length::from_mm_thousandths(1200);    // of leaders
+constexpr Length kLeaderFall = Length::from_mm(4);              // below the board
 constexpr std::size_t kMostRings = 200;  // of more cuts none is looked for a place within the board
 constexpr std::size_t kFewBoards = 4;    // cut alike, whose parts are all named on a piece
 constexpr int kPasses = 4;  // in which pieces are given leaders, as leaders take room of others
@@ -101,6 +103,7 @@ class Layouter {
     for (const lumber::Step& step : alike_.first().steps)
       out_.cuts.push_back(drawn(step));
     lay_rings(lines);
+    tell_glued();
     return std::move(out_);
   }
 
@@ -132,13 +135,16 @@ class Layouter {
     PieceWords words{
         CutRows(report_, *alike_.plan, lengths_).names_at(alike_.boards, spot),
         cut.turned ? size(spot.width, spot.length) + " turned" : size(spot.length, spot.width), ""};
-    // Of a glued-up part the finished sizes are not those of its pieces.
+    // Of a glued-up part the finished sizes are not those of its pieces; tell_glued() tells them.
     const LumberPiece& made = alike_.plan->pieces[cut.want];
     const LumberPart& part = report_.parts[made.part];
-    if (made.of == 1 && !part.is_rough)
-      words.finished = "finished " + size(part.finished.length, part.finished.width) + " x " +
-                       lengths_.one(part.finished.thickness);
+    if (made.of == 1 && !part.is_rough) words.finished = finished_words(part);
     return words;
+  }
+
+  std::string finished_words(const LumberPart& part) const {
+    return "finished " + size(part.finished.length, part.finished.width) + " x " +
+           lengths_.one(part.finished.thickness);
   }
 
   void lay_pieces() {
@@ -303,9 +309,80 @@ class Layouter {
           if (ring_beside(ring, cut) || (i == 0 && ring_within(ring, cut)))
             out_.rings.push_back(ring);
         }
+    lead_rings(lines);
     if (std::any_of(out_.rings.begin(), out_.rings.end(),
                     [](const CutRing& ring) { return ring.y < Length(); }))
       out_.above = kBeside;
+  }
+
+  /// To lines that have none yet, over other pieces.
+  void lead_rings(const std::vector<CutLine>& lines) {
+    if (out_.cuts.size() > kMostRings) return;
+    for (std::size_t line = 0; line < lines.size(); ++line) {
+      const std::string number = std::to_string(line + 1);
+      bool has_ring = std::any_of(out_.rings.begin(), out_.rings.end(),
+                                  [&](const CutRing& ring) { return ring.number == number; });
+      for (const std::vector<const lumber::Step*>& row : lines[line].cuts)
+        for (const lumber::Step* step : row)
+          if (!has_ring) has_ring = lead_ring(number, drawn(*step));
+    }
+  }
+
+  bool lead_ring(const std::string& number, const DrawnCut& cut) {
+    if (lead_ring(number, cut, true)) return true;
+    // Keys stand below the board, where there are any.
+    const bool may_go_down = out_.below == Length() || leads_down_;
+    if (!may_go_down || !lead_ring(number, cut, false)) return false;
+    leads_down_ = true;
+    out_.below = kBeside;
+    return true;
+  }
+
+  /// Straight up past the board, or down, where it runs over no lettering and along no other cut.
+  bool lead_ring(const std::string& number, const DrawnCut& cut, bool up) {
+    const Length from = up ? cut.y1 : cut.y2;
+    const Length to = up ? -kRingOff : out_.board.bottom() + kRingOff;
+    const bool upright = cut.step->kind == StepKind::crosscut;
+    const Length last = upright ? cut.x1 : cut.x2 - kApart;
+    for (Length x = upright ? cut.x1 : cut.x1 + kApart; x <= last; x += kApart) {
+      const CutRing ring{number, x, to, x, from, true};
+      if (!is_clear_of_rings(ring) || !may_lead(x, std::min(from, to), std::max(from, to), cut))
+        continue;
+      out_.rings.push_back(ring);
+      return true;
+    }
+    return false;
+  }
+
+  bool may_lead(Length x, Length top, Length bottom, const DrawnCut& cut) const {
+    const PaperBox line{x - kInside, top, kInside * 2, bottom - top};
+    const auto is_met = [&](const LetteredPiece& piece) {
+      const bool led = piece.leader && piece.leader->x >= line.x &&
+                       piece.leader->x <= line.right() && piece.leader->y <= bottom;
+      return led || (!piece.lines.empty() && meet(piece.lettering, line));
+    };
+    const auto runs_along = [&](const DrawnCut& other) {
+      return other.step != cut.step && other.x1 == other.x2 && other.x1 >= line.x &&
+             other.x1 <= line.right() && other.y1 < bottom && other.y2 > top;
+    };
+    return std::none_of(out_.pieces.begin(), out_.pieces.end(), is_met) &&
+           std::none_of(out_.cuts.begin(), out_.cuts.end(), runs_along) &&
+           std::none_of(out_.rings.begin(), out_.rings.end(),
+                        [&](const CutRing& other) { return meet(box_of(other), line); });
+  }
+
+  // ---- parts that are glued up
+
+  void tell_glued() {
+    std::set<std::size_t> told;
+    for (const NumberedBoard& board : alike_.boards)
+      for (const lumber::Cut& cut : board.board->cuts) {
+        const LumberPiece& made = alike_.plan->pieces[cut.want];
+        const LumberPart& part = report_.parts[made.part];
+        if (made.of == 1 || part.is_rough || !told.insert(made.part).second) continue;
+        out_.glued.push_back(part.name + ", glued up of " + std::to_string(made.of) + ": " +
+                             finished_words(part));
+      }
   }
 
   static PaperBox box_of(const CutRing& ring) {
@@ -321,15 +398,14 @@ class Layouter {
   /// Above the board or at one of its ends, where the cut reaches it but for what was trimmed off.
   bool ring_beside(CutRing& ring, const DrawnCut& cut) const {
     const Length reach = Length::from_mm_thousandths(1500);
-    const Length off = Length::from_mm_thousandths(3200);
     if (cut.step->kind == StepKind::crosscut) {
       if (cut.y1 > reach) return false;
-      ring.y = -off;
+      ring.y = -kRingOff;
     } else if (cut.x1 <= reach) {
-      ring.x = -off;
+      ring.x = -kRingOff;
     } else if (cut.x2 >= out_.board.width - reach) {
       ring.from_x = cut.x2;
-      ring.x = out_.board.width + off;
+      ring.x = out_.board.width + kRingOff;
     } else {
       return false;
     }
@@ -377,6 +453,7 @@ class Layouter {
   BoardLayout out_;
   std::vector<PieceWords> words_;  // of each piece
   std::size_t leaders_ = 0;
+  bool leads_down_ = false;  // rings stand below the board
 };
 
 }  // namespace
@@ -385,6 +462,7 @@ std::vector<std::string> BoardLayout::told_beside() const {
   std::vector<std::string> told;
   for (const LetteredPiece& piece : pieces)
     if (piece.beside) told.push_back((piece.key.empty() ? "" : piece.key + " ") + piece.words);
+  told.insert(told.end(), glued.begin(), glued.end());
   return told;
 }
 

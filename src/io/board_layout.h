@@ -57,6 +57,7 @@ struct CutRing {
   std::string number;
   Length x, y;            // its middle
   Length from_x, from_y;  // where the cut ends that it stands beside
+  bool led = false;       // over other pieces, to a point of the cut there
 };
 
 struct BoardLayout {
@@ -68,9 +69,10 @@ struct BoardLayout {
   std::vector<LetteredPiece> pieces;
   std::vector<DrawnCut> cuts;
   std::vector<CutRing> rings;
-  Length above, below;  // what stands beside the board takes
+  std::vector<std::string> glued;  // finished sizes of parts that are glued up of its pieces
+  Length above, below;             // what stands beside the board takes
 
-  /// What has no room on its piece: "p1 side-door/H 1, 1020 x 88".
+  /// What has no room on its piece: "p1 side-door/H 1, 1020 x 88", and no piece of its own.
   std::vector<std::string> told_beside() const;
 };
 

@@ -271,6 +271,11 @@ class BlockWriter {
       leaders += stretch(its.from_x, its.from_y, its.x, its.y);
     svg_.open("path").with("d", leaders).empty();
     for (const CutRing& its : rings) {
+      if (!its.led) continue;
+      svg_.open("circle").with("cx", its.from_x).with("cy", its.from_y).with("r", "0.35");
+      svg_.with("fill", "#000").empty();
+    }
+    for (const CutRing& its : rings) {
       svg_.open("circle").with("cx", its.x).with("cy", its.y);
       svg_.with("r", floor_half(ring_width(its.number))).empty();
     }

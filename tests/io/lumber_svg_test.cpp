@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <map>
 #include <random>
+#include <set>
 
 #include "board_layout.h"
 #include "pages.h"
@@ -133,6 +134,24 @@ TEST_CASE("a strip too narrow for lettering is led to its key below the board", 
   CHECK(layout.below > Length());
   CHECK(piece_called(layout, "B,").lines == std::vector<std::string>{"B, 1900 x 120"});
   check_nothing_overlaps(layout);
+}
+
+TEST_CASE("each numbered cut has its ring, led to it where lettering fills its pieces",
+          "[lumber_svg]") {
+  const LumberReport report =
+      report_lumber({sawn_part("side-door/A", 1148, 96), sawn_part("side-door/B", 865, 124),
+                     sawn_part("side-door/C", 865, 201), sawn_part("side-door/D", 865, 236),
+                     sawn_part("side-door/E", 717, 96)},
+                    rack(1, 4200, 280, R"(, "defects": [[3630, 3640]])"), Unit::mm, {});
+  const BoardLayout layout = layouts_of(report).front();
+  std::set<std::string> numbers;
+  for (const CutRing& ring : layout.rings)
+    numbers.insert(ring.number);
+  const AlikeBoards alike = alike_boards(report, plain()).front();
+  const CutRows rows(report, *alike.plan, plain());
+  CHECK(numbers.size() == rows.lines(alike.boards).size());
+  CHECK(std::any_of(layout.rings.begin(), layout.rings.end(),
+                    [](const CutRing& ring) { return ring.led; }));
 }
 
 TEST_CASE("boards that are cut alike are drawn once, with the parts of each", "[lumber_svg]") {
