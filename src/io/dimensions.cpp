@@ -141,10 +141,17 @@ class ChainDrawing {
     (way > 0 ? above_ : below_) = kPastChain + 1.9 + widest;
   }
 
+  /// As fine as in a chain of links, where that can be printed.
+  std::string running_figure(Length at) const {
+    if (lengths_.unit() != Unit::mm) return lengths_.one(at);
+    const std::string exact = lengths_.exact().one(at);
+    return exact.starts_with('~') ? lengths_.one(at) : exact;
+  }
+
   /// A figure across the line, and how long it is.
   double across(Length at, double middle, double up) {
     const double down = kFigure * 0.36;
-    Lettering its{spot({chain_.upright ? middle - down : middle + down, up}), lengths_.one(at),
+    Lettering its{spot({chain_.upright ? middle - down : middle + down, up}), running_figure(at),
                   kFigure};
     its.upright = !chain_.upright;
     its.anchor = (up > 0) == chain_.upright ? Anchor::end : Anchor::start;

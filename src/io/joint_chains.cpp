@@ -91,7 +91,7 @@ class JointChains {
   void add(std::vector<Length>& places, const Box& box, Axis axis, const Box& blank) const {
     const std::size_t number = number_of(axis);
     for (const Length at : {box.low[number], box.high[number]})
-      if (at >= blank.low[number] && at <= blank.high[number] && view_.reaches(axis, at) &&
+      if (at >= blank.low[number] && at <= blank.high[number] && view_.has_end_at(axis, at) &&
           (!cut_.region || (at >= cut_.region->low[number] && at <= cut_.region->high[number])))
         places.push_back(at);
   }

@@ -9,7 +9,7 @@
 
 namespace haunch {
 
-/// The sides are those where its pieces stand on the view.
+/// Only what is drawn there is told. The sides are those where its pieces stand on the view.
 std::vector<PlacedChain> joint_chains(const NotedView& view, const JointView& joint,
                                       const CutAway& cut);
 

@@ -12,6 +12,7 @@
 namespace haunch {
 namespace {
 
+constexpr double kFaceWord = 2.8;
 constexpr double kApart = 5;  // of two pictures in a block
 constexpr int kScales[] = {1, 2, 5, 10, 20, 50};
 
@@ -95,11 +96,28 @@ Picture side_by_side(const std::vector<Picture>& pictures, double width) {
   return height_of(tall_first) < height_of(in_order) - kApart ? tall_first : in_order;
 }
 
+/// Whether a dimension, or a line to it, runs through lettering there.
+bool is_crossed(const Picture& picture, const Extent& lettering) {
+  for (const Stroke& stroke : picture.strokes) {
+    if (stroke.pen != Pen::thin && stroke.pen != Pen::tick) continue;
+    for (const SpotRun& run : stroke.runs)
+      for (std::size_t i = 1; i < run.size(); ++i)
+        if (overlap(around(Extent{run[i - 1], run[i - 1]}, Extent{run[i], run[i]}), lettering))
+          return true;
+  }
+  return false;
+}
+
 class JointDetail {
  public:
   JointDetail(const ItemReport& item, const std::vector<DrawnWood>& woods, const LetteredJoint& its,
               const LengthPrinter& lengths, const Extent& room)
-      : item_(item), woods_(woods), its_(its), lengths_(lengths), room_(room) {}
+      : item_(item),
+        woods_(woods),
+        its_(its),
+        lengths_(lengths),
+        fine_(lengths.fine()),
+        room_(room) {}
 
   /// At the largest scale at which it has room.
   SheetBlock block() const {
@@ -149,13 +167,44 @@ class JointDetail {
 
   const Joint& joint() const { return item_.wood.joints[its_.view.joints.front()]; }
 
+  /// Which side of a section is the face, or of what is no leaf the front.
+  void tell_face(NotedView& view) const {
+    if (!view.shows(Axis::z)) return;
+    const Assembly& wood = item_.wood;
+    const bool is_face = wood.pieces[joint().receives].place.axes[2] == Axis::z ||
+                         wood.pieces[joint().enters].place.axes[2] == Axis::z;
+    const bool level = view.runs_level(Axis::z);
+    Lettering word{{}, is_face ? "face" : "front", kFaceWord};
+    word.upright = level;
+    const Extent& its = view.extent();
+    const ViewSpot near = view.paper(Triple{}),
+                   far = view.paper(Triple{Length(), Length(), Length::from_mm(1)});
+    const bool at_high = level ? near.u > far.u : near.v > far.v;
+    std::vector<ViewSpot> places;
+    for (const double off : {1.0, 5.0})
+      for (const double part : {0.5, 0.3, 0.7, 0.15, 0.85}) {
+        const double u = its.low.u + its.width() * part, v = its.low.v + its.height() * part;
+        const double letters = kFaceWord * 0.75;
+        if (level)
+          places.push_back({at_high ? its.high.u + off + letters : its.low.u - off, v});
+        else
+          places.push_back({u, at_high ? its.high.v + off : its.low.v - off - letters});
+      }
+    std::stable_partition(places.begin(), places.end(), [&](const ViewSpot& place) {
+      word.at = place;
+      return !is_crossed(view.picture(), extent_of(word));
+    });
+    view.letter(word, places);
+  }
+
   Picture section(const LetteredCut& cut, const LineView& lines, PaperScale scale) const {
-    NotedView view(lines, item_.wood, sight_of(cut.cut.plane), scale, lengths_);
+    NotedView view(lines, item_.wood, sight_of(cut.cut.plane), scale, fine_);
     mark_pieces(view, cut.cut, lines);
     if (&cut == &its_.cuts.front()) mark_others(view);
     view.keep_clear();
     for (const PlacedChain& chain : joint_chains(view, its_.view, cut.cut))
       view.chain(chain.side, chain.axis, chain.places);
+    tell_face(view);
     return titled(view.picture(), {cut.letter, scale_text(scale), {}}, room_.width());
   }
 
@@ -182,9 +231,10 @@ class JointDetail {
       for (const std::size_t piece : its_.view.pieces)
         woods.push_back(drawn_of(moved_wood, piece));
       const CutAway& cut = its_.cuts.front().cut;
-      NotedView view(section_of(woods, cut), moved_wood, sight_of(cut.plane), scale, lengths_);
+      NotedView view(section_of(woods, cut), moved_wood, sight_of(cut.plane), scale, fine_);
       for (const PlacedChain& chain : joint_chains(view, its_.view, cut))
         if (chain.axis == joint().heading.axis) view.chain(chain.side, chain.axis, chain.places);
+      tell_face(view);
       const std::string_view how = percent < moisture.build ? "driest, " : "wettest, ";
       pictures.push_back(titled(
           view.picture(), {its_.cuts.front().letter, std::string(how) + percent_words(percent), {}},
@@ -207,6 +257,7 @@ class JointDetail {
   const std::vector<DrawnWood>& woods_;
   const LetteredJoint& its_;
   const LengthPrinter& lengths_;
+  LengthPrinter fine_;  // of what fits go by
   Extent room_;
 };
 

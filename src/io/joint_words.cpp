@@ -158,7 +158,8 @@ std::string joint_title(const Assembly& wood, const JointView& view) {
 
 std::vector<std::string> joint_words(const Assembly& wood, const JointView& view,
                                      const LengthPrinter& lengths) {
-  const LengthPrinter fine = lengths.fine();
+  // The figures are those of the sections.
+  const LengthPrinter fine = lengths.unit() == Unit::mm ? lengths.exact() : lengths.fine();
   std::vector<std::string> words;
   add_sizes(words, "tenon", wood.joints[view.joints.front()], fine);
   if (const Joint* held = fastening_of(wood, view, fasteners_of(wood, view)))

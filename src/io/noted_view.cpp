@@ -1,6 +1,7 @@
 #include "noted_view.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace haunch {
@@ -27,6 +28,10 @@ NotedView::NotedView(const LineView& view, const Assembly& wood, const Sight& si
       picture_(picture_of(view, wood, scale)) {
   view_ = extent_of(picture_).value_or(Extent());
   taken_ = view_;
+  for (const ViewLine& line : view.lines)
+    if (line.of != LineOf::broken)
+      for (const ViewSpot& end : {line.from, line.to})
+        ends_.push_back(scale.on_paper(end));
 }
 
 ViewSpot NotedView::paper(const Triple& place) const {
@@ -59,6 +64,14 @@ bool NotedView::reaches(Axis axis, Length at) const {
   const Extent drawn = grown(view_, kNear);
   return runs_level(axis) ? drawn.low.u < place && place < drawn.high.u
                           : drawn.low.v < place && place < drawn.high.v;
+}
+
+bool NotedView::has_end_at(Axis axis, Length at) const {
+  constexpr double kNear = 0.003;
+  const double place = along(axis, at);
+  return std::any_of(ends_.begin(), ends_.end(), [&](const ViewSpot& end) {
+    return std::abs((runs_level(axis) ? end.u : end.v) - place) < kNear;
+  });
 }
 
 void NotedView::chain(PaperSide side, Axis axis, std::vector<Length> places) {

@@ -31,6 +31,9 @@ class NotedView {
   /// Whether a place along an axis lies within what is drawn.
   bool reaches(Axis axis, Length at) const;
 
+  /// Whether a line that is drawn, not a break, ends there.
+  bool has_end_at(Axis axis, Length at) const;
+
   /// A chain of dimensions between places along an axis of the assembly, outside of what stands on
   /// that side already. One that is there already, or has no length, is left out.
   void chain(PaperSide side, Axis axis, std::vector<Length> places);
@@ -64,8 +67,9 @@ class NotedView {
   PaperScale scale_;
   const LengthPrinter& lengths_;
   Picture picture_;
-  Extent view_;   // of the view alone
-  Extent taken_;  // with the chains beside it
+  std::vector<ViewSpot> ends_;  // of the lines of the view, on the paper
+  Extent view_;                 // of the view alone
+  Extent taken_;                // with the chains beside it
   std::vector<Extent> reserved_;
   std::set<PaperSide> chained_;
   std::set<std::pair<Axis, std::vector<Length>>> told_;

@@ -194,4 +194,11 @@ TEST_CASE("A user's text is text in a drawing") {
   }
 }
 
+TEST_CASE("No figure runs to an edge that its section does not show") {
+  // The lock rail's own edges lie 12.6 beyond its mortises, where the groove has taken the wood.
+  const ItemReport door = report_of(side_door());
+  CHECK(joint_figures(door, 2, Axis::z, Axis::y) ==
+        std::vector<Places>{{mm(64.3), mm(41.2), mm(64.3)}, {mm(63.5), mm(42), mm(63.5)}});
+}
+
 }  // namespace haunch::test
