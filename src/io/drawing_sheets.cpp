@@ -197,11 +197,8 @@ class Drawing {
 
   std::vector<LaidSheet> sheets() const {
     std::vector<SheetBlock> blocks = whole();
-    if (const auto words = arch_lines(item_.wood, lengths_); !words.empty()) {
-      constexpr double kNarrow = 44;  // beside the elevation of a door
-      const PaperScale scale = blocks.front().scale;
-      blocks.insert(blocks.begin() + 1, {titled({}, {"", "arches", words, true}, kNarrow), scale});
-    }
+    add_words(blocks, "let in", fitting_lines(item_.wood, *item_.making, lengths_));
+    add_words(blocks, "arches", arch_lines(item_.wood, lengths_));
     for (SheetBlock& block : joint_details(item_, woods_, joints_, lengths_, room_))
       blocks.push_back(std::move(block));
     return lay_out(blocks, room_);
@@ -216,6 +213,15 @@ class Drawing {
   Picture titled_view(const WholeView& view, PaperScale scale) const {
     return titled(view.picture, {view.letter, view.title + ", " + scale_text(scale), {}},
                   room_.width());
+  }
+
+  /// After the elevation.
+  static void add_words(std::vector<SheetBlock>& blocks, const std::string& title,
+                        const std::vector<std::string>& words) {
+    constexpr double kNarrow = 44;  // beside the elevation of a door
+    if (words.empty()) return;
+    const PaperScale scale = blocks.front().scale;
+    blocks.insert(blocks.begin() + 1, {titled({}, {"", title, words, true}, kNarrow), scale});
   }
 
   /// At the largest scale at which each of them has room.

@@ -175,4 +175,34 @@ PageParts fittings_page(const Assembly& wood, const Making& making, const Length
   return {{leaf ? "FITTINGS, let in after glue-up, horns sawn off" : "FITTINGS", page, {lines}}};
 }
 
+std::vector<std::string> fitting_lines(const Assembly& wood, const Making& making,
+                                       const LengthPrinter& lengths) {
+  std::vector<std::string> lines;
+  const Run* last = nullptr;
+  for (const LetIn& it : all_let_in(wood, making)) {
+    const Run& run = *it.run;
+    const Piece& piece = wood.pieces[run.piece];
+    if (last == nullptr || last->piece != run.piece || !(last->side == run.side))
+      lines.push_back(piece.mark + ", " + side_text(wood, piece, run) + ":");
+    last = &run;
+    std::string words = piece.features[run.feature].fitting->name;
+    words += " " + std::string(word_of(it.operation->makes)) + " " + lengths.one(run.near);
+    if (run.far) words += " to " + lengths.one(*run.far);
+    words += " from " + std::string(word_of(run.from));
+    const auto add = [&](SizeName size, std::string_view says) {
+      if (it.operation->has(size))
+        words += ", " + lengths.one(it.operation->setting(size)) + " " + std::string(says);
+    };
+    add(SizeName::diameter, "round");
+    add(SizeName::width, "wide");
+    if (it.operation->through)
+      words += ", through";
+    else
+      add(SizeName::depth, "deep");
+    add(across_of(*it.operation), across_title(across_of(*it.operation)));
+    lines.push_back(std::move(words));
+  }
+  return lines;
+}
+
 }  // namespace haunch

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
+#include <map>
 #include <numbers>
 #include <utility>
 
@@ -135,6 +136,35 @@ void tell_hinges(NotedView& view) {
   }
 }
 
+/// Each fitting by its name, beside what is let in for it; hinges are told along their side.
+void tell_fittings(NotedView& view) {
+  std::map<std::string, Extent> fittings;
+  for (const Piece& piece : view.wood().pieces)
+    for (const Feature& feature : piece.features) {
+      if (!feature.fitting || feature.kind == FeatureKind::shelf_pin_holes ||
+          feature.fitting->name.find("hinge") != std::string::npos)
+        continue;
+      for (const Box& cut : feature.cuts) {
+        const Extent extent = view.paper(placed(cut, piece.place));
+        const auto [its, is_new] = fittings.try_emplace(feature.fitting->name, extent);
+        if (!is_new) its->second = around(its->second, extent);
+      }
+    }
+  for (const auto& [name, extent] : fittings) {
+    const Lettering text{{}, name, kNote};
+    const double half = width_of(text) / 2 + 1;
+    const double u = (extent.low.u + extent.high.u) / 2, v = (extent.low.v + extent.high.v) / 2;
+    std::vector<ViewSpot> places;
+    for (const double up : {v - 1, extent.high.v + 1, extent.low.v - 3.2, extent.high.v + 4.5})
+      for (const double along : {u, extent.high.u + half, extent.low.u - half})
+        if (const ViewSpot at{along, up}; along - half > view.extent().low.u &&
+                                          along + half < view.extent().high.u &&
+                                          !(along == u && up == v - 1))
+          places.push_back(at);
+    view.letter(text, places);
+  }
+}
+
 /// The stretch of a line that lies within a rectangle; nothing where that is a mere point.
 std::optional<ViewLine> stretch_in(const Extent& room, ViewLine line) {
   double from = 0, to = 1;
@@ -214,6 +244,7 @@ WholeView WholeViews::elevation(PaperScale scale) const {
   NotedView view(lines_.front(), item_.wood, sight_from(ViewedFrom::front), scale, lengths_);
   mark_pieces(view, {{Axis::z, room().low[2], true}, {}}, {});
   tell_hinges(view);
+  tell_fittings(view);
   for (const LetteredCut& its : cuts_)
     mark_cut(view, its, room());
   chains(view, ChainsOf::elevation);
