@@ -83,7 +83,7 @@ std::string lean(const std::string& svg) {
 /// In a box of its own, in which a screen too narrow for it moves it sideways; in that another that
 /// cuts off a sheet's free border.
 std::string figure(const std::string& kind, const std::string& id, const std::string& svg) {
-  return "<figure class=" + kind + id + " tabindex=0><div>\n" + lean(svg) + "</div></figure>\n";
+  return "<figure class=" + kind + id + " tabindex=0><div>\n" + svg + "</div></figure>\n";
 }
 
 /// A sheet without what its item is called, for comparison with others.
@@ -217,7 +217,7 @@ std::string Book::lumber() const {
 std::string Book::boards() const {
   std::string html;
   for (const BoardDrawing& board : board_drawings(order_.lumber, lengths_, paper_))
-    html += figure("board", {}, board.svg);
+    html += figure("board", {}, lean(board.svg));
   if (html.empty()) return html;
   return "<section id=boards>\n<h3>BOARDS, drawn</h3>\n" + html + "</section>\n";
 }
@@ -291,7 +291,7 @@ void Book::add_drawing(HtmlPage& page, std::size_t item) {
     const Drawn& at = its->second;
     const std::string place = BookPlaces::of_part(at.item, "d" + std::to_string(at.sheet));
     if (is_new)
-      page.add_html(figure("sheet", " id=" + place, sheet.svg));
+      page.add_html(figure("sheet", " id=" + place, marks_linked(lean(sheet.svg), item)));
     else
       elsewhere += "<li>" + sheet_words(number) + ": " +
                    link(place, "as " + id_of(at.item) + ", " + sheet_words(at.sheet)) + "</li>\n";
@@ -299,6 +299,22 @@ void Book::add_drawing(HtmlPage& page, std::size_t item) {
   if (!elsewhere.empty())
     page.add_html("<p>Drawn already:</p>\n<ul class=alike>\n" + elsewhere + "</ul>\n");
   page.add_html("</div>\n");
+}
+
+/// Of bold lettering, the names of sections among it, what is the mark of a piece leads there.
+std::string Book::marks_linked(const std::string& svg, std::size_t item) const {
+  constexpr std::string_view kBefore = " font-weight=\"bold\">";
+  std::string html;
+  std::size_t told = 0;
+  for (std::size_t at = svg.find(kBefore); at != std::string::npos; at = svg.find(kBefore, at)) {
+    at += kBefore.size();
+    const std::string mark = svg.substr(at, svg.find('<', at) - at);
+    const auto place = places_.told_at(mark, item);
+    if (!place) continue;
+    html += svg.substr(told, at - told) + link(*place, mark);
+    told = at + mark.size();
+  }
+  return html + svg.substr(told);
 }
 
 void Book::add_pieces(HtmlPage& page, std::size_t item) const {

@@ -57,6 +57,7 @@ class Book {
   std::string boardless_marks(std::size_t item) const;
   void add_item_head(HtmlPage& page, std::size_t item, const ItemSheet& sheet) const;
   void add_drawing(HtmlPage& page, std::size_t item);
+  std::string marks_linked(const std::string& svg, std::size_t item) const;
   void add_pieces(HtmlPage& page, std::size_t item) const;
   TextTable setups_table(std::size_t item) const;
   void add_assumed(HtmlPage& page, std::size_t item);

@@ -58,6 +58,7 @@ figure svg { display: block }
   figure svg { width: 100%; height: auto }
   figure.sheet > div { width: 46rem }
   svg.sheet > rect:first-of-type { fill: none }
+  svg a { fill: var(--link) }
   figure.board > div { min-width: 72rem }
   tbody th { position: sticky; left: 0; background: #fff }
 }
