@@ -125,6 +125,7 @@ class QuoteRun {
     if (!corrected) return false;
     rates_ = std::move(corrected->rates);
     report_.jobs = std::move(corrected->jobs);
+    report_.doubts = std::move(corrected->doubts);
     return true;
   }
 

@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "csv_table.h"
+#include "day.h"
 #include "encoding.h"
 #include "value_reader.h"
 
@@ -63,9 +64,15 @@ class ActualsReader {
       actual.operation_offset = operation->offset;
     }
     if (const Value* minutes = needed(row, "minutes")) read_minutes(*minutes, actual);
+    if (const Value* pieces = row.find("pieces")) actual.pieces_offset = pieces->offset;
     if (const Value* pieces = row.find("pieces"))
       actual.pieces = values_.whole_number(*pieces, "column pieces", 1, kMostPieces);
-    if (const Value* date = row.find("date")) actual.date = date->text;
+    if (const Value* date = row.find("date")) {
+      actual.date = date->text;
+      if (!actual.date.empty() && !day_of(actual.date))
+        values_.problem("column date",
+                        "\"" + actual.date + "\" is no day; write year, month and day: 2031-05-17");
+    }
     for (Problem& problem : values_.take_problems()) {
       const Value* value = row.find(problem.path.substr(problem.path.find(' ') + 1));
       problem.offset = value == nullptr ? row.offset : value->offset;

@@ -78,6 +78,9 @@ PageParts jobs_parts(const QuoteReport& report, const LengthPrinter& lengths) {
     part.heading += ", " + std::to_string(range->jobs) + (range->jobs == 1 ? " job" : " jobs");
     part.body += hours_words(*range, lengths.page_width());
   }
+  for (const std::string& doubt : report.doubts)
+    part.body +=
+        PageText::hanging("CAUTION: " + doubt + "; is the row right?", 2, lengths.page_width());
   if (std::any_of(lines.begin(), lines.end(),
                   [](const HourLine* line) { return line->standing.backing.timed > 0; }))
     part.body += rates_table(lines, lengths);

@@ -74,7 +74,8 @@ struct QuoteReport {
   QuotePaper paper;
   Unit unit = Unit::mm;
   std::vector<QuoteVariant> variants;
-  std::vector<JobOutcome> jobs;  // that rates were corrected by in this run
+  std::vector<JobOutcome> jobs;          // that rates were corrected by in this run
+  std::vector<std::string> doubts = {};  // about what the notebook says of them
 
   /// How long a variant may take by these jobs; nothing where there are none.
   std::optional<HoursRange> hours_range(const QuoteVariant& variant) const;

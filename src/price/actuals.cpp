@@ -202,6 +202,21 @@ class Outcomes {
   std::map<JobName, JobOutcome> outcomes_;
 };
 
+/// Of what took over ten times what is planned for it, or under a tenth.
+std::vector<std::string> doubts_of(const std::vector<Timing>& timings) {
+  constexpr double kFar = 10;
+  std::vector<std::string> doubts;
+  for (const Timing& timing : timings) {
+    if (timing.ratio() <= kFar && timing.ratio() >= 1 / kFar) continue;
+    const auto& [order, date] = timing.job;
+    doubts.push_back(order + (date.empty() ? "" : ", " + date) + ", " +
+                     (timing.name.empty() ? "all" : timing.name) + ": " +
+                     minutes_text(WorkTime::from_minutes(timing.taken)) + " min, where " +
+                     minutes_text(WorkTime::from_minutes(timing.planned())) + " are planned");
+  }
+  return doubts;
+}
+
 }  // namespace
 
 std::vector<PlannedJob> planned_alone(const std::vector<HourItem>& items,
@@ -217,10 +232,11 @@ std::vector<PlannedJob> planned_alone(const std::vector<HourItem>& items,
 
 CorrectedRates corrected_by(const Rates& rates, const std::vector<ActualRow>& rows,
                             const std::vector<PlannedJob>& jobs) {
-  CorrectedRates result{rates, {}, {}};
+  CorrectedRates result{rates, {}, {}, {}};
   Timings timings = timings_of(rows, jobs);
   result.problems = std::move(timings.problems);
   if (!result.problems.empty()) return result;
+  result.doubts = doubts_of(timings.all);
   const Sayings sayings(timings.all);
   Factors factors;
   correct_all(result.rates.operations, RateList::operations, sayings.all(), factors);

@@ -39,7 +39,7 @@ struct ActualRow {
   std::optional<std::int64_t> pieces;  // that they were for; nothing: all that are planned
   std::string date;                    // as written
   // Where they stand in the text, for problems; of an operation that is not written the row.
-  std::uint32_t order_offset = 0, operation_offset = 0, minutes_offset = 0;
+  std::uint32_t order_offset = 0, operation_offset = 0, minutes_offset = 0, pieces_offset = 0;
 };
 
 /// What is planned for an order by itself, its set-ups its own, with the rates as given.
@@ -70,6 +70,7 @@ struct JobOutcome {
 struct CorrectedRates {
   Rates rates;
   std::vector<JobOutcome> jobs;
+  std::vector<std::string> doubts;  // rows that are over ten times off, in words
   // Rows of unknown jobs or operations, with their offsets; with any nothing is corrected.
   std::vector<Problem> problems;
 };

@@ -80,6 +80,7 @@ class Notebook {
     if (job == nullptr) return;
     Timing timing;
     timing.job = {row.order, row.date};
+    timing.name = row.operation;
     timing.taken = row.minutes.minutes();
     timing.lines = named_by(job->hours, row.operation);
     if (timing.lines.empty()) {
@@ -88,6 +89,12 @@ class Notebook {
     }
     timing.of_some = row.pieces.has_value();
     if (row.pieces) timing.pieces_share = pieces_share(row, *job, timing.lines);
+    if (timing.pieces_share > 1) {
+      problem(std::to_string(*row.pieces) + " is more than the order has of it; look at the " +
+                  "number, or give as many in the spec",
+              "pieces", row.pieces_offset);
+      return;
+    }
     if (timing.planned() > 0)
       add(row, timing);
     else

@@ -15,6 +15,7 @@ using JobName = std::pair<std::string, std::string>;
 /// Rows of one job that name the same work, put together.
 struct Timing {
   JobName job;
+  std::string name;  // of the work, as the row has it
   std::vector<const HourLine*> lines;
   double taken = 0;
   bool of_some = false;     // pieces, else of all

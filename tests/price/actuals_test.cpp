@@ -123,8 +123,9 @@ TEST_CASE("The wider a row, the less it corrects; all of it by the same factor a
 
 TEST_CASE("Jobs one notebook after the other correct as much as in one") {
   const Rates rates = example_rates();
-  const std::string first = "a,mortise,41,,1\na,mortise,36,,2\na,mortise,52,,3\n";
-  const std::string second = "a,mortise,33,,4\na,mortise,47,,5\n";
+  const std::string first =
+      "a,mortise,41,,2031-05-01\na,mortise,36,,2031-05-02\na,mortise,52,,2031-05-03\n";
+  const std::string second = "a,mortise,33,,2031-05-04\na,mortise,47,,2031-05-05\n";
   const std::string header = "order,operation,minutes,pieces,date\n";
   const Rates at_once = corrected(rates, header + first + second).rates;
   const Rates in_turn = corrected(corrected(rates, header + first).rates, header + second).rates;
@@ -275,6 +276,15 @@ TEST_CASE("Fewer than ten jobs give no range of nine of ten, none no worst") {
 TEST_CASE("A job that tells of part of its hours moves the range by that part") {
   const JobOutcome half{"a", "", 400, 200, 0.5};
   CHECK(range_of_hours(10, {half}).worst == Approx(15));
+}
+
+TEST_CASE("A row that is over ten times off what is planned is doubted, and counted") {
+  const std::string head = "order,operation,minutes,pieces,date\n";
+  const CorrectedRates slow = corrected(example_rates(), head + "a,mortise,3000,,2031-05-17\n");
+  REQUIRE(slow.doubts.size() == 1);
+  CHECK(slow.doubts.front().starts_with("a, 2031-05-17, mortise: 3000 min, where "));
+  CHECK(corrected(example_rates(), head + "a,mortise,0.5,,2031-05-17\n").doubts.size() == 1);
+  CHECK(corrected(example_rates(), head + "a,mortise,50,,2031-05-17\n").doubts.empty());
 }
 
 }  // namespace
