@@ -68,7 +68,8 @@ class CustomerPaper {
     TextTable table({"", report_.rates.currency});
     if (stated().shares.size() > 1)
       for (const ItemShare& share : stated().shares)
-        table.add({items_[share.item].name, Cell::of_figure(money_text(share.price))});
+        table.add({items_[share.item].name + " (" + items_[share.item].id + ")",
+                   Cell::of_figure(money_text(share.price))});
     table.add(
         {price.tax.empty() ? "to pay" : "before tax", Cell::of_figure(money_text(price.asked))});
     for (const TaxAmount& tax : price.tax)
@@ -132,6 +133,11 @@ bool any_on_site(const QuoteVariant& variant) {
                      [](const HourLine& line) { return line.unit == WorkUnit::trip; });
 }
 
+bool hung_on_site(const QuoteVariant& variant) {
+  return std::any_of(variant.hours.lines.begin(), variant.hours.lines.end(),
+                     [](const HourLine& line) { return line.operation == "hang-leaf-on-site"; });
+}
+
 }  // namespace
 
 std::vector<std::string> not_included(const QuoteReport& report) {
@@ -140,7 +146,11 @@ std::vector<std::string> not_included(const QuoteReport& report) {
   if (!any_on_site(stated)) all.emplace_back("delivery");
   for (const ItemReport& item : stated.items())
     if (item.job->supply_only) all.push_back("hanging and fitting of the " + item.job->name);
-  all.insert(all.end(), report.rates.not_included.begin(), report.rates.not_included.end());
+  const bool hung = hung_on_site(stated);
+  std::copy_if(report.rates.not_included.begin(), report.rates.not_included.end(),
+               std::back_inserter(all), [&](const std::string& what) {
+                 return !hung || (what != "fixing on site" && what != "hanging on site");
+               });
   return all;
 }
 

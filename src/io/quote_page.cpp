@@ -80,6 +80,7 @@ class ShopPaper {
           words(std::to_string(item.count) + " x " + item.id + ": " + item.name + ", " +
                 size_words(item, lengths_) + "; " + joined_words(item.woods, ", ") +
                 "; finish: " + item.finish +
+                (item.finish_is_first ? ", the first of the rates file, as none is named" : "") +
                 (item.fittings.empty() ? "" : "; " + joined_words(item.fittings, ", ")) +
                 (item.hung ? "" : "; not hung") + (item.due.empty() ? "" : "; due " + item.due));
     return part;
@@ -167,6 +168,7 @@ class ShopPaper {
     const AskedPrice& price = variant.price;
     PagePart part{"PRICE " + money(price.asked) + " before tax"};
     part.body += words(made_from(price));
+    if (price.asked < price.cost) part.body += words("CAUTION: as rounded it is below the cost");
     part.body += words("margin " + percent_text(price.margin()) + " of the price, markup " +
                        percent_text(price.markup()) + " on the cost");
     part.body += words("below " + money(price.cost) + " the job loses money" +
@@ -237,6 +239,8 @@ class ShopPaper {
       part.body += words("begun on " + day_text(*report_.paper.date) + ", " +
                          figure_text(*rates_.hours_a_week, 1) +
                          " h a week, spread over all its days; no day off is known of");
+    if (!report_.variants.front().hours.waiting.empty())
+      part.body += words("only hours of hands are in it: what wood rests and coats dry is not");
     return part;
   }
 

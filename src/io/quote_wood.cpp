@@ -121,7 +121,7 @@ class PlannedWood {
     const StockItem& item = report_.stock.items[stock];
     const bool sheet = item.thickness.sheet;
     const std::string what = item.id + ", " + item.species + " " + size_words(item);
-    const std::string unit = sheet ? "sheets" : "boards";
+    const std::string unit = std::string(sheet ? "sheet" : "board") + (count == 1 ? "" : "s");
     if (!item.price) return add_in_hand(cost, stock, count, what, unit);
     CostLine line;
     line.kind = sheet ? CostKind::sheet : CostKind::wood;

@@ -40,11 +40,33 @@ std::vector<std::string> woods_of(const ItemReport& item) {
   return told;
 }
 
+/// "2 runners", "1 runner"
+std::string so_many(std::int64_t number, std::string name) {
+  constexpr std::string_view kSeveral[] = {"hinges", "runners", "screws"};
+  if (number == 1)
+    for (const std::string_view several : kSeveral)
+      if (name.starts_with(several)) name.erase(several.size() - 1, 1);
+  return std::to_string(number) + " " + name;
+}
+
 std::vector<std::string> fittings_of(const ItemReport& item) {
   std::vector<std::string> told;
   for (const FittedGoods& goods : fitted_to(item.wood))
-    if (goods.by_hand) told.push_back(std::to_string(goods.number) + " " + goods.name);
+    if (goods.by_hand) told.push_back(so_many(goods.number, goods.name));
   return told;
+}
+
+/// What comes of an opening that is not true, each once.
+std::vector<Caution> found_cautions(const ItemReport& item) {
+  std::vector<Caution> cautions;
+  for (const Finding& finding : item.findings) {
+    const std::string_view about = finding.rule->check;
+    if (finding.status != Status::caution || !about.starts_with("found-")) continue;
+    const bool told = std::any_of(cautions.begin(), cautions.end(),
+                                  [&](const Caution& it) { return it.about == about; });
+    if (!told) cautions.push_back({about, finding_message(finding, item.job->unit)});
+  }
+  return cautions;
 }
 
 std::string finish_words(const Job& job, const Rates& rates) {
@@ -67,10 +89,13 @@ QuotedItem told_of(const ItemReport& item, std::int64_t count, const Rates& rate
   told.woods = woods_of(item);
   told.fittings = fittings_of(item);
   told.finish = finish_words(job, rates);
+  told.finish_is_first = job.finish.empty() && finish_of(job, rates) != nullptr;
   told.hung = !job.supply_only;
   told.due = job.due;
   std::copy_if(item.cautions.begin(), item.cautions.end(), std::back_inserter(told.cautions),
                concerns_customer);
+  for (Caution& caution : found_cautions(item))
+    told.cautions.push_back(std::move(caution));
   return told;
 }
 

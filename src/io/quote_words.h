@@ -18,6 +18,7 @@ struct QuotedItem {
   std::vector<std::string> woods;     // "European oak", "birch plywood (panels)"
   std::vector<std::string> fittings;  // "2 hinges with flaps 100 mm", for one
   std::string finish;                 // "oil, 3 coats"; "none"
+  bool finish_is_first = false;       // of the rates file, as the item names none
   bool hung = true;                   // and its fittings fitted
   std::string due;                    // a day, or empty
   std::vector<Caution> cautions;      // that concern who has it
