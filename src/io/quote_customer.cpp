@@ -21,7 +21,8 @@ class CustomerPaper {
       all.push_back(item_part(item));
     all.push_back(price());
     if (report_.variants.size() > 1) all.push_back(others());
-    if (!report_.paper.stages.empty()) all.push_back(stages());
+    if (!report_.paper.stages.empty())
+      all.push_back({"Paid in stages", stages_table(report_, lengths_)});
     append(all, {terms()});
     const PagePart told = cautions();
     if (!told.body.empty()) all.push_back(told);
@@ -91,15 +92,6 @@ class CustomerPaper {
     return {"Priced apart, " + report_.rates.currency, PageText::table(table, lengths_, 2)};
   }
 
-  PagePart stages() const {
-    TextTable table({"payment", "share", report_.rates.currency});
-    const std::vector<StageAmount> all = stages_in(report_);
-    for (std::size_t i = 0; i < all.size(); ++i)
-      table.add({std::to_string(i + 1), figure_text(all[i].percent, 2) + " %",
-                 Cell::of_figure(money_text(all[i].to_pay()))});
-    return {"Paid in stages", PageText::table(table, lengths_, 2)};
-  }
-
   PagePart terms() const {
     PagePart part{"Terms"};
     const std::string until = valid_until(report_);
@@ -157,6 +149,15 @@ std::vector<std::string> not_included(const QuoteReport& report) {
 std::string valid_until(const QuoteReport& report) {
   if (!report.paper.date || !report.rates.valid_days) return {};
   return day_text(*report.paper.date + std::chrono::days(*report.rates.valid_days));
+}
+
+PageText stages_table(const QuoteReport& report, const LengthPrinter& lengths) {
+  TextTable table({"payment", "share", report.rates.currency});
+  const std::vector<StageAmount> all = stages_in(report);
+  for (std::size_t i = 0; i < all.size(); ++i)
+    table.add({std::to_string(i + 1), figure_text(all[i].percent, 2) + " %",
+               Cell::of_figure(money_text(all[i].to_pay()))});
+  return PageText::table(table, lengths, 2);
 }
 
 PageParts customer_parts(const QuoteReport& report, const LengthPrinter& lengths) {

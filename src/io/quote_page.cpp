@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "day.h"
+#include "quote_customer.h"
 #include "quote_due.h"
 #include "quote_goods.h"
 #include "quote_jobs.h"
@@ -29,6 +30,8 @@ class ShopPaper {
     append(all, {work(stated), hours(stated)});
     append(all, jobs_parts(report_, lengths_));
     append(all, {cost(stated), price(stated)});
+    if (!report_.paper.stages.empty())
+      all.push_back({"PAID IN STAGES", stages_table(report_, lengths_)});
     if (stated.items().size() > 1) all.push_back(shares(stated));
     if (const std::vector<OrderDue> orders = orders_due(report_); !orders.empty())
       all.push_back(due(orders));
