@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <functional>
 #include <iterator>
+#include <optional>
 #include <utility>
 
 #include "joinery_parts.h"
@@ -187,6 +188,10 @@ class Drawing {
       : item_(item), lengths_(lengths), room_(room), woods_(drawn_of(item.wood)) {
     for (LetteredCut& cut : whole_cuts(item))
       cuts_.push_back(lettered(std::move(cut)));
+    if (auto cut = meeting_cut(item.wood)) {
+      meeting_ = lettered(std::move(*cut));
+      cuts_.push_back(*meeting_);
+    }
     for (JointView& view : joint_views(item.wood)) {
       joints_.push_back({std::move(view), {}});
       for (const CutAway& cut : joints_.back().view.sections)
@@ -197,6 +202,7 @@ class Drawing {
 
   std::vector<LaidSheet> sheets() const {
     std::vector<SheetBlock> blocks = whole();
+    if (meeting_) blocks.push_back(meeting());
     add_words(blocks, "let in", fitting_lines(item_.wood, *item_.making, lengths_));
     add_words(blocks, "arches", arch_lines(item_.wood, lengths_));
     for (SheetBlock& block : joint_details(item_, woods_, joints_, lengths_, room_))
@@ -241,6 +247,18 @@ class Drawing {
     return blocks;
   }
 
+  /// At the largest scale that has room.
+  SheetBlock meeting() const {
+    SheetBlock block;
+    for (const int one_to : {1, 2, 5}) {
+      const PaperScale scale{one_to};
+      const WholeView view = meeting_view(item_, woods_, *meeting_, lengths_, scale);
+      block = {titled_view(view, scale), scale};
+      if (has_room(block.picture)) break;
+    }
+    return block;
+  }
+
   bool has_room(const Picture& picture) const {
     const Extent extent = extent_of(picture).value_or(Extent());
     return extent.width() <= room_.width() && extent.height() <= room_.height();
@@ -251,6 +269,7 @@ class Drawing {
   Extent room_;
   std::vector<DrawnWood> woods_;
   std::vector<LetteredCut> cuts_;  // that the elevation tells of
+  std::optional<LetteredCut> meeting_;
   std::vector<LetteredJoint> joints_;
   std::size_t lettered_ = 0;
 };

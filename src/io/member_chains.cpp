@@ -51,9 +51,19 @@ std::optional<Length> size_of(const Piece& piece, FeatureKind kind, SizeName siz
   return {};
 }
 
-/// As much of a piece as is met halfway along it: at the crown of its arch.
+/// As much of a piece as is seen in its face halfway along it: at the crown of its arch, and less
+/// what another leaf laps there.
 Box met_in_middle(const Piece& piece) {
   Box box = placed_blank(piece);
+  for (const Feature& feature : piece.features) {
+    if (feature.kind != FeatureKind::meeting_rebate) continue;
+    const Box cut = placed(feature.cuts.front(), piece.place);
+    if (cut.low[2] > box.low[2]) continue;
+    if (cut.high[0] == box.high[0])
+      box.high[0] = cut.low[0];
+    else
+      box.low[0] = cut.high[0];
+  }
   if (const auto left = size_of(piece, FeatureKind::arch, SizeName::at_crown))
     box.low[1] = box.high[1] - *left;
   return box;

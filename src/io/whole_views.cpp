@@ -214,12 +214,68 @@ LineView with_tenons(LineView view, const Assembly& wood, const Sight& sight) {
   return view;
 }
 
+/// One that is rebated where two leaves meet.
+struct MeetingStile {
+  Box box, rebate;
+};
+
+std::vector<MeetingStile> meeting_stiles(const Assembly& wood) {
+  std::vector<MeetingStile> stiles;
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == FeatureKind::meeting_rebate)
+        stiles.push_back({placed_blank(piece), placed(feature.cuts.front(), piece.place)});
+  return stiles;
+}
+
 }  // namespace
 
 std::vector<LetteredCut> whole_cuts(const ItemReport& item) {
   if (!has_depth(item.wood)) return {};
   return {{"", {{Axis::y, cut_place(item.wood, Axis::y), false}, {}}},
           {"", {{Axis::x, cut_place(item.wood, Axis::x), true}, {}}}};
+}
+
+std::optional<LetteredCut> meeting_cut(const Assembly& wood) {
+  const std::vector<MeetingStile> stiles = meeting_stiles(wood);
+  if (stiles.size() != 2) return {};
+  Box region = around(stiles[0].box, stiles[1].box);
+  const Length middle = floor_half(region.low[1] + region.high[1]);
+  Length at = middle;
+  for (const Piece& piece : wood.pieces)  // not where what enters them is cut
+    if (piece.role == Role::rail)
+      if (const Box box = placed_blank(piece); box.low[1] <= at && at <= box.high[1])
+        at = box.high[1] + whole_mm(60);
+  return LetteredCut{"", {{Axis::y, at, false}, region}};
+}
+
+WholeView meeting_view(const ItemReport& item, const std::vector<DrawnWood>& woods,
+                       const LetteredCut& cut, const LengthPrinter& lengths, PaperScale scale) {
+  const LineView lines = section_of(woods, cut.cut);
+  NotedView view(lines, item.wood, sight_of(cut.cut.plane), scale, lengths);
+  mark_pieces(view, cut.cut, lines);
+  view.keep_clear();
+  std::vector<Length> at_face, at_back, through;
+  for (const MeetingStile& stile : meeting_stiles(item.wood)) {
+    const Box &box = stile.box, &rebate = stile.rebate;
+    const bool in_face = rebate.low[2] == box.low[2], at_right = rebate.high[0] == box.high[0];
+    const Length low = at_right ? box.low[0] : rebate.high[0],
+                 high = at_right ? rebate.low[0] : box.high[0];
+    auto& cut_side = in_face ? at_face : at_back;
+    auto& whole_side = in_face ? at_back : at_face;
+    cut_side.insert(cut_side.end(), {low, high});
+    whole_side.insert(whole_side.end(), {box.low[0], box.high[0]});
+    through.insert(through.end(), {box.low[2], box.high[2], rebate.low[2], rebate.high[2]});
+  }
+  view.chain(PaperSide::below, Axis::x, at_face);
+  view.chain(PaperSide::above, Axis::x, at_back);
+  view.chain(PaperSide::right, Axis::z, through);
+  std::string title = "meeting stiles from above, face side below";
+  for (std::size_t group = 0; group < item.wood.groups.size(); ++group)
+    if (item.wood.groups[group].kind == GroupKind::leaf)
+      title += "; " + item.wood.groups[group].path + " " +
+               lengths.one(placed_blanks(item.wood, group).extent(0)) + " wide";
+  return {cut.letter, title, std::move(view.picture())};
 }
 
 WholeViews::WholeViews(const ItemReport& item, const std::vector<DrawnWood>& woods,

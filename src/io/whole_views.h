@@ -2,6 +2,7 @@
 // level and upright through it.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -37,6 +38,12 @@ class WholeViews {
   const LengthPrinter& lengths_;
   std::vector<LineView> lines_;  // of the elevation, then of the sections
 };
+
+/// Level through the meeting stiles of a pair, where these lap each other; nothing else beside
+/// them.
+std::optional<LetteredCut> meeting_cut(const Assembly& wood);
+WholeView meeting_view(const ItemReport& item, const std::vector<DrawnWood>& woods,
+                       const LetteredCut& cut, const LengthPrinter& lengths, PaperScale scale);
 
 /// Level and upright through the middle of what goes back from its front; of a leaf none.
 std::vector<LetteredCut> whole_cuts(const ItemReport& item);

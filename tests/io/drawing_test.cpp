@@ -7,6 +7,7 @@
 #include "member_chains.h"
 #include "seasons.h"
 #include "vocabulary.h"
+#include "whole_views.h"
 
 namespace haunch::test {
 namespace {
@@ -94,6 +95,18 @@ TEST_CASE("Hinges are told at the side where they hang, from the foot of their l
   CHECK(std::any_of(told.begin(), told.end(), [](const PlacedChain& chain) {
     return chain.side == PaperSide::right && chain.axis == Axis::y;
   }));
+}
+
+TEST_CASE("Of a pair with rebated meeting stiles the face is told, with the gap there") {
+  const ItemReport item = report_of(R"({"kind": "door", "units": "mm", "leaves": 2,
+      "opening": {"width": 1330, "height": 2060}, "clearance": 3, "stile_width": 108,
+      "meeting_clearance": 3, "rail_widths": [110, 230], "meeting_lap": 9})");
+  const auto chains = chains_along(item, ChainsOf::elevation, Axis::x);
+  const Places& face = chains.front();
+  REQUIRE(face.size() == 8);
+  CHECK(face[4] - face[3] == mm(3));
+  CHECK(face.back() == item.wood.size[0]);
+  CHECK(meeting_cut(item.wood));
 }
 
 TEST_CASE("An arch is told by its springing and its crown, not by its rail's blank") {
