@@ -78,9 +78,9 @@ class BookRun {
     if (lumber.unplaced.empty()) return;
     complaints_.raise(kCheckFailed);
     if (!invocation_.quiet)
-      complain("haunch: " + std::to_string(lumber.unplaced.size()) + " of " +
+      complain("haunch: no board for " + std::to_string(lumber.unplaced.size()) + " of " +
                    std::to_string(lumber.parts.size()) +
-                   " parts find no board; the book tells which under NOT PLACED",
+                   " parts; the book tells which under NOT PLACED",
                streams_);
   }
 
