@@ -7,6 +7,7 @@
 #include <numbers>
 #include <utility>
 
+#include "line_sum.h"
 #include "member_chains.h"
 #include "own_axes.h"
 #include "paper.h"
@@ -189,28 +190,30 @@ std::optional<ViewLine> stretch_in(const Extent& room, ViewLine line) {
 }
 
 bool is_member(Role role) {
-  return role == Role::rail || role == Role::muntin || role == Role::mullion;
+  return role == Role::rail || role == Role::muntin || role == Role::mullion ||
+         role == Role::spline || role == Role::loose_tenon;
 }
 
-/// Of hidden lines the stretches within a piece that theirs is jointed into, as those of tenons;
-/// panels aside. All of them would be too many.
-LineView with_tenons(LineView view, const Assembly& wood, const Sight& sight) {
-  std::vector<ViewLine> lines;
+/// Adds hidden lines of what is jointed into another piece, as tenons are; panels aside. They are
+/// those of the members by themselves: a wedge's or a panel's would lie over theirs.
+LineView with_tenons(LineView view, const std::vector<DrawnWood>& woods, const Assembly& wood,
+                     const Sight& sight) {
+  std::vector<DrawnWood> members;
+  for (const DrawnWood& its : woods)
+    if (const Role role = wood.pieces[its.piece].role; is_member(role) || role == Role::stile)
+      members.push_back(its);
   const auto take_tenons = [&](const ViewLine& line) {
     if (!is_member(wood.pieces[line.piece].role)) return;
     for (const Joint& joint : wood.joints) {
-      if (joint.enters != line.piece) continue;
+      if (joint.enters != line.piece || joint.kind == JointKind::mitre) continue;
       const Box box = placed_blank(wood.pieces[joint.receives]);
       const Extent room{seen_at(sight, box.low), seen_at(sight, box.high)};
-      if (const auto part = stretch_in(room, line)) lines.push_back(*part);
+      if (const auto part = stretch_in(room, line)) view.lines.push_back(*part);
     }
   };
-  for (const ViewLine& line : view.lines)
-    if (line.of == LineOf::hidden)
-      take_tenons(line);
-    else
-      lines.push_back(line);
-  view.lines = std::move(lines);
+  for (const ViewLine& line : view_of(members, sight, HiddenLines::drawn).lines)
+    if (line.of == LineOf::hidden) take_tenons(line);
+  view.lines = summed(view.lines);  // what lies within both pieces of a corner is there twice
   return view;
 }
 
@@ -273,8 +276,9 @@ WholeView meeting_view(const ItemReport& item, const std::vector<DrawnWood>& woo
   std::string title = "meeting stiles from above, face side below";
   for (std::size_t group = 0; group < item.wood.groups.size(); ++group)
     if (item.wood.groups[group].kind == GroupKind::leaf)
-      title += "; " + item.wood.groups[group].path + " " +
-               lengths.one(placed_blanks(item.wood, group).extent(0)) + " wide";
+      title +=
+          (item.wood.groups[group].at.origin[0] == Length() ? "; left leaf " : "; right leaf ") +
+          lengths.one(placed_blanks(item.wood, group).extent(0)) + " wide";
   return {cut.letter, title, std::move(view.picture())};
 }
 
@@ -282,9 +286,9 @@ WholeViews::WholeViews(const ItemReport& item, const std::vector<DrawnWood>& woo
                        const std::vector<LetteredCut>& cuts, const LengthPrinter& lengths)
     : item_(item), cuts_(cuts), lengths_(lengths) {
   const Sight sight = sight_from(ViewedFrom::front);
-  lines_.push_back(has_depth(item.wood)
-                       ? view_of(woods, sight, HiddenLines::left_out)
-                       : with_tenons(view_of(woods, sight, HiddenLines::drawn), item.wood, sight));
+  LineView seen = view_of(woods, sight, HiddenLines::left_out);
+  lines_.push_back(has_depth(item.wood) ? std::move(seen)
+                                        : with_tenons(std::move(seen), woods, item.wood, sight));
   for (const LetteredCut& its : cuts)
     if (!its.cut.region) lines_.push_back(section_of(woods, its.cut));
 }
