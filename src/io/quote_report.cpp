@@ -170,7 +170,7 @@ QuoteVariant quote_of(const VariantAsked& asked, const WoodMeans& means) {
   variant.wood_from = wood.from;
   variant.stock_problems = wood.problems;
   put_to(cost, std::move(wood));
-  put_to(cost, trial_cost(asked.order->setups, means.rates));
+  put_to(cost, trial_cost(asked.order->setups, means));
   put_to(cost, goods_cost(items, times(counts, asked.quantity), means.rates));
   add_expenses(cost, variant.hours, items.size());
   add_overhead(cost, variant.hours, means.rates, items.size());

@@ -15,10 +15,10 @@ namespace {
 
 constexpr int kMoneyPlaces = 2;
 
-/// Parts of an order, and which of its items each is of.
+/// Parts of an order, and which of its items bear each.
 struct PartsOfOrder {
   std::vector<LumberPart> parts;
-  std::map<std::string, std::size_t> item_of;  // by LumberPart::item
+  std::map<std::string, Bearing> borne_by;  // by LumberPart::item
   std::size_t items = 0;
 };
 
@@ -28,7 +28,9 @@ PartsOfOrder parts_of(const std::vector<ItemReport>& items, const std::vector<st
   all.items = items.size();
   for (std::size_t i = 0; i < items.size(); ++i)
     for (LumberPart& part : lumber_parts(items[i], counts[i] * times)) {
-      all.item_of[part.item] = i;
+      Bearing& borne = all.borne_by[part.item];
+      borne.resize(items.size());
+      borne[i] = 1;
       all.parts.push_back(std::move(part));
     }
   return all;
@@ -39,7 +41,7 @@ class PlannedWood {
  public:
   PlannedWood(PartsOfOrder order, const WoodMeans& means)
       : means_(means),
-        item_of_(std::move(order.item_of)),
+        borne_by_(std::move(order.borne_by)),
         items_(order.items),
         report_(report_lumber(std::move(order.parts), means.stock, means.unit, means.lumber)) {}
 
@@ -67,7 +69,7 @@ class PlannedWood {
 
   /// What the stock file has no board for has to be bought elsewhere.
   PartsOfOrder rest() const {
-    PartsOfOrder rest{{}, item_of_, items_};
+    PartsOfOrder rest{{}, borne_by_, items_};
     for (const UnplacedPart& each : report_.unplaced)
       rest.parts.push_back(report_.parts[each.part]);
     return rest;
@@ -93,7 +95,11 @@ class PlannedWood {
     return used;
   }
 
-  std::size_t item_of(const LumberPart& part) const { return item_of_.at(part.item); }
+  void add_to(Bearing& borne, const LumberPart& part, double area) const {
+    const Bearing& its = borne_by_.at(part.item);
+    for (std::size_t i = 0; i < borne.size(); ++i)
+      borne[i] += area * its[i];
+  }
 
   /// Boards of one kind are borne by what is cut from them, by its area: kerf, trim and offcuts go
   /// with it.
@@ -103,8 +109,8 @@ class PlannedWood {
       for (const lumber::BoardPlan& board : plan.plan.boards) {
         if (plan.items[board.stock] != stock) continue;
         for (const lumber::Cut& cut : board.cuts)
-          borne[item_of(report_.parts[plan.pieces[cut.want].part])] +=
-              lumber::square_mm(lumber::area_of(cut.spot.length, cut.spot.width));
+          add_to(borne, report_.parts[plan.pieces[cut.want].part],
+                 lumber::square_mm(lumber::area_of(cut.spot.length, cut.spot.width)));
       }
     return borne;
   }
@@ -163,9 +169,9 @@ class PlannedWood {
       if (!rough || rough->stock_thickness != row.thickness || rough->sheet != row.sheet ||
           !same_material(row.material, report_.parts[i].material))
         continue;
-      borne[item_of(report_.parts[i])] +=
-          static_cast<double>(rough->pieces()) *
-          lumber::square_mm(lumber::area_of(rough->length, rough->width));
+      add_to(borne, report_.parts[i],
+             static_cast<double>(rough->pieces()) *
+                 lumber::square_mm(lumber::area_of(rough->length, rough->width)));
     }
     return borne;
   }
@@ -195,7 +201,7 @@ class PlannedWood {
   }
 
   const WoodMeans& means_;
-  std::map<std::string, std::size_t> item_of_;
+  std::map<std::string, Bearing> borne_by_;
   std::size_t items_;
   LumberReport report_;
 };
@@ -228,13 +234,6 @@ Money total_of(const WoodCost& cost) {
   return sum;
 }
 
-/// Trial pieces of one wood, and what each item bears of them.
-struct TrialWood {
-  std::int64_t pieces = 0;
-  double cubic_metres = 0;
-  Bearing borne;
-};
-
 double section_of(const Piece& piece) {
   return lumber::square_metres(lumber::area_of(piece.blank[1], piece.blank[2]));
 }
@@ -251,40 +250,47 @@ const Piece* tried_on(const SetupsReport& setups, const Setup& setup) {
   return largest;
 }
 
-std::map<std::string, TrialWood> trial_woods(const SetupsReport& setups, double length_mm) {
-  constexpr double kMetre = 1000;
-  std::map<std::string, TrialWood> woods;
+/// Each borne by the pieces that are run on its set-up.
+PartsOfOrder trial_parts(const SetupsReport& setups, Length length) {
+  PartsOfOrder trials;
+  trials.items = setups.items.size();
   for (const Setup& setup : setups.plan.setups) {
     const Piece* piece = tried_on(setups, setup);
     if (piece == nullptr) continue;
-    const Job& job = *setups.item_of(setup.pieces.front()).job;
-    TrialWood& wood = woods[cut_row_of(*piece, job).material];
-    wood.borne.resize(setups.items.size());
-    ++wood.pieces;
-    wood.cubic_metres += section_of(*piece) * length_mm / kMetre;
+    LumberPart part;
+    part.item = "trial " + std::to_string(trials.parts.size());
+    part.name = part.item;
+    part.material = cut_row_of(*piece, *setups.item_of(setup.pieces.front()).job).material;
+    part.finished.length = length;
+    part.finished.width = piece->blank[1];
+    part.finished.thickness = piece->blank[2];
+    Bearing& borne = trials.borne_by[part.item];
+    borne.resize(trials.items);
+    double run = 0;
     for (const SetupPiece& each : setup.pieces)
-      wood.borne[each.of.item] +=
-          static_cast<double>(setups.count_of(each)) / static_cast<double>(setup.pieces.size());
+      run += static_cast<double>(setups.count_of(each));
+    for (const SetupPiece& each : setup.pieces)
+      borne[each.of.item] += static_cast<double>(setups.count_of(each)) / run;
+    trials.parts.push_back(std::move(part));
   }
-  return woods;
+  return trials;
 }
 
 }  // namespace
 
-WoodCost trial_cost(const SetupsReport& setups, const Rates& rates) {
-  WoodCost cost;
-  if (rates.trial_piece_mm.value_or(0) == 0) return cost;
-  for (auto& [material, wood] : trial_woods(setups, *rates.trial_piece_mm)) {
-    const std::string what =
-        std::to_string(wood.pieces) + " of " + (material.empty() ? "wood" : material);
-    const Goods* goods = priced(rates, rates.wood, material);
-    if (goods == nullptr || goods->per != PricedBy::cubic_metre)
-      cost.missing.push_back({"trial pieces, " + what,
-                              R"(give its price by the cubic metre in "wood" of the rates file)"});
-    else
-      cost.lines.push_back(line_of(CostKind::trial, what, wood.cubic_metres, "m3", goods->price,
-                                   std::move(wood.borne)));
-  }
+WoodCost trial_cost(const SetupsReport& setups, const WoodMeans& means) {
+  if (means.rates.trial_piece_mm.value_or(0) == 0) return {};
+  const std::optional<StockFile> no_stock;
+  constexpr double kThousandths = 1000;
+  const std::int64_t length = std::llround(*means.rates.trial_piece_mm * kThousandths);
+  PartsOfOrder trials = trial_parts(setups, Length::from_mm_thousandths(length));
+  const std::size_t pieces = trials.parts.size();
+  WoodCost cost = PlannedWood(std::move(trials), {means.rates, no_stock, means.unit, means.lumber})
+                      .by_takings();
+  for (CostLine& line : cost.lines)
+    line.kind = CostKind::trial;
+  for (MissingFigure& each : cost.missing)
+    each.what = "trial pieces, " + std::to_string(pieces) + " in all: " + each.what;
   return cost;
 }
 

@@ -35,6 +35,7 @@ WoodCost wood_cost(const std::vector<ItemReport>& items, const std::vector<std::
 
 /// What is spoilt to try set-ups on: a piece for each in which joints, edges or holes are cut, as
 /// long as the rates file says and as wide and thick as the largest that is run on it.
-WoodCost trial_cost(const SetupsReport& setups, const Rates& rates);
+/// By takings-off, rough and with the yield, as wood without a stock file is.
+WoodCost trial_cost(const SetupsReport& setups, const WoodMeans& means);
 
 }  // namespace haunch

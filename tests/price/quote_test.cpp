@@ -205,8 +205,9 @@ TEST_CASE("Each set-up of a joint or groove is tried on a piece, once, however m
         std::find_if(variant.cost.lines.begin(), variant.cost.lines.end(),
                      [](const CostLine& line) { return line.kind == CostKind::trial; });
     REQUIRE(trial != variant.cost.lines.end());
-    // Mortises, tenons, haunches and grooves: 4 of 300 x 60 x 22 are 0.001584 m3, at 1150.
-    CHECK(trial->money == Money{182});
+    // Mortises, tenons, haunches and grooves: 4 of 300 x 60 x 22, rough of 325 x 66 x 27, are
+    // 0.0023166 m3; / 0.7 is 0.00330943 m3, at 1150.
+    CHECK(trial->money == Money{381});
   }
 }
 
