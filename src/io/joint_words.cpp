@@ -43,7 +43,19 @@ std::string tenon_words(const std::string& what, const TenonSizes& tenon,
   else
     words.add(fine.one(tenon.thickness) + " thick").add(fine.one(tenon.width) + " wide");
   words.add(fine.one(tenon.depth) + " deep");
-  if (tenon.from_face != Length()) words.add(fine.one(tenon.from_face) + " from the face side");
+  std::string from_face;  // of a pair side by side: of each
+  for (const TenonSpan& span : tenon.each)
+    if (span.from_face && *span.from_face != tenon.from_face)
+      from_face = " and " + fine.one(*span.from_face);
+  if (tenon.from_face != Length() || !from_face.empty())
+    words.add(fine.one(tenon.from_face) + from_face + " from the face side");
+  if (tenon.longer_at_face != Length())
+    words.add("its shoulder " + fine.one(tenon.longer_at_face) + " farther on at the face");
+  if (tenon.longer_at_back != Length())
+    words.add("its shoulder " + fine.one(tenon.longer_at_back) + " farther on at the back");
+  if (tenon.set_back != Length())
+    words.add("from " + fine.one(tenon.set_back) +
+              " past the sight edge, where the moulding is cut away");
   return words.text();
 }
 
@@ -51,6 +63,8 @@ std::string haunch_words(const TenonSizes& tenon, const LengthPrinter& fine) {
   Listed words(tenon.haunches.size() > 1 ? "haunches" : "haunch");
   words.add(fine.one(tenon.haunch_thickness) + " thick");
   words.add(fine.one(tenon.haunch_depth) + " deep");
+  if (tenon.haunch_from_face != tenon.from_face)
+    words.add(fine.one(tenon.haunch_from_face) + " from the face side");
   return words.text();
 }
 
@@ -68,7 +82,11 @@ std::string mortise_words(const MortiseSizes& mortise, const LengthPrinter& fine
     words.add("right through");
   else
     words.add(fine.one(mortise.depth) + " deep");
-  words.add(fine.one(mortise.from_face) + " from the face side");
+  if (is_hole)
+    words.add("middle " + fine.one(mortise.from_face + floor_half(mortise.width)) +
+              " from the face side");
+  else
+    words.add(fine.one(mortise.from_face) + " from the face side");
   return words.text();
 }
 
@@ -114,12 +132,15 @@ std::string named(const Piece& piece) {
   return piece.name + " " + piece.mark;
 }
 
+/// `places`: where what is cut for it lies in what receives.
 void add_sizes(std::vector<std::string>& words, const std::string& tenon, const Joint& joint,
-               const LengthPrinter& fine) {
+               const std::string& places, const LengthPrinter& fine) {
   if (joint.tenon) words.push_back(tenon_words(tenon, *joint.tenon, fine));
   if (joint.tenon && !joint.tenon->haunches.empty())
     words.back() += "; " + haunch_words(*joint.tenon, fine);
   if (joint.mortise) words.push_back(mortise_words(*joint.mortise, fine));
+  if (!places.empty() && joint.mortise) words.back() += "; " + places;
+  if (!places.empty() && !joint.mortise) words.push_back("stopped groove " + places);
   if (joint.tails && !joint.tails->each.empty()) words.push_back(tail_words(joint, fine));
   const std::string free = free_words(joint.design, fine);
   if (!free.empty()) words.push_back(free);
@@ -143,6 +164,119 @@ const Joint* fastening_of(const Assembly& wood, const JointView& view,
   return found == wood.joints.end() ? nullptr : &*found;
 }
 
+/// All by which they stand in it.
+std::vector<std::size_t> fastenings_of(const Assembly& wood, const JointView& view) {
+  const std::vector<std::size_t> fasteners = fasteners_of(wood, view);
+  std::vector<std::size_t> joints;
+  for (std::size_t number = 0; number < wood.joints.size(); ++number) {
+    const Joint& joint = wood.joints[number];
+    if (joint.receives == view.pieces.front() &&
+        std::find(fasteners.begin(), fasteners.end(), joint.enters) != fasteners.end())
+      joints.push_back(number);
+  }
+  return joints;
+}
+
+std::string_view from_low_end(const Piece& piece) {
+  switch (piece.place.axes[0]) {
+    case Axis::x:
+      return "from the left end ";
+    case Axis::y:
+      return "from the foot ";
+    case Axis::z:
+      break;
+  }
+  return "from the front end ";
+}
+
+/// Puts it to the others where none of them says the same.
+void add_new(std::vector<std::string>& all, const std::string& it) {
+  if (std::find(all.begin(), all.end(), it) == all.end()) all.push_back(it);
+}
+
+bool is_round(const MortiseSizes& mortise, const MortiseSpan& span) {
+  return mortise.end_radius * 2 == span.length && mortise.width == span.length;
+}
+
+/// Where along the piece that receives them mortises lie, or the middles of holes; each once.
+std::vector<std::string> mortise_places(const Assembly& wood,
+                                        const std::vector<std::size_t>& joints,
+                                        const LengthPrinter& fine) {
+  std::vector<std::string> places;
+  for (const std::size_t number : joints) {
+    const std::optional<MortiseSizes>& mortise = wood.joints[number].mortise;
+    if (!mortise) continue;
+    for (const MortiseSpan& span : mortise->each) {
+      if (span.from_edge) continue;
+      add_new(places,
+              is_round(*mortise, span)
+                  ? "middle " + fine.one(span.from_foot + floor_half(span.length))
+                  : fine.one(span.from_foot) + " to " + fine.one(span.from_foot + span.length));
+    }
+  }
+  return places;
+}
+
+/// Where a groove begins and ends that stops short of an end of its piece.
+std::vector<std::string> groove_places(const Piece& piece, std::size_t joint,
+                                       const LengthPrinter& fine) {
+  std::vector<std::string> places;
+  for (const Feature& feature : piece.features) {
+    const bool is_for_it =
+        std::find(feature.joints.begin(), feature.joints.end(), joint) != feature.joints.end();
+    if (!is_for_it || feature.kind != FeatureKind::groove) continue;
+    for (const Box& cut : feature.cuts) {
+      const bool runs_along = cut.extent(0) > cut.extent(1) && cut.extent(0) > cut.extent(2);
+      if (!runs_along || (cut.low[0] <= Length() && cut.high[0] >= piece.blank[0])) continue;
+      add_new(places, fine.one(cut.low[0]) + " to " + fine.one(cut.high[0]));
+    }
+  }
+  return places;
+}
+
+std::string along(const Piece& piece, const std::vector<std::string>& places) {
+  std::string words(from_low_end(piece));
+  for (std::size_t i = 0; i < places.size(); ++i)
+    words += (i > 0 ? ", " : "") + places[i];
+  return words;
+}
+
+/// Where in the pieces that receive them mortises and stopped grooves lie, of the joints that are
+/// alike: "in A B from the foot 782.6 to 846.9". Nothing where there are none.
+std::string place_words(const Assembly& wood, const std::vector<std::size_t>& joints,
+                        const LengthPrinter& fine) {
+  constexpr std::size_t kTold = 4;
+  struct Told {
+    std::string places;
+    std::vector<std::string> marks;
+  };
+  std::vector<Told> all;
+  for (const std::size_t number : joints) {
+    const Piece& piece = wood.pieces[wood.joints[number].receives];
+    std::vector<std::string> its = mortise_places(wood, {number}, fine);
+    if (its.empty()) its = groove_places(piece, number, fine);
+    if (its.empty()) continue;
+    const std::string places = along(piece, its);
+    auto told = std::find_if(all.begin(), all.end(),
+                             [&](const Told& other) { return other.places == places; });
+    if (told == all.end()) told = all.insert(all.end(), {places, {}});
+    add_new(told->marks, piece.mark);
+  }
+  std::string words;
+  for (std::size_t i = 0; i < std::min(all.size(), kTold); ++i)
+    words += (i > 0 ? "; in " : "in ") + joined(all[i].marks) + " " + all[i].places;
+  if (all.size() > kTold) words += "; places of the others: see the sheet";
+  return words;
+}
+
+/// The same of what holds a joint together, in the piece that receives.
+std::string fastening_places(const Assembly& wood, const JointView& view,
+                             const LengthPrinter& fine) {
+  const Piece& piece = wood.pieces[view.pieces.front()];
+  const std::vector<std::string> places = mortise_places(wood, fastenings_of(wood, view), fine);
+  return places.empty() ? "" : "in " + piece.mark + " " + along(piece, places);
+}
+
 }  // namespace
 
 std::string joint_title(const Assembly& wood, const JointView& view) {
@@ -161,9 +295,10 @@ std::vector<std::string> joint_words(const Assembly& wood, const JointView& view
   // The figures are those of the sections.
   const LengthPrinter fine = lengths.unit() == Unit::mm ? lengths.exact() : lengths.fine();
   std::vector<std::string> words;
-  add_sizes(words, "tenon", wood.joints[view.joints.front()], fine);
+  add_sizes(words, "tenon", wood.joints[view.joints.front()], place_words(wood, view.joints, fine),
+            fine);
   if (const Joint* held = fastening_of(wood, view, fasteners_of(wood, view)))
-    add_sizes(words, kind_words(held->kind), *held, fine);
+    add_sizes(words, kind_words(held->kind), *held, fastening_places(wood, view, fine), fine);
   const std::string alike = alike_words(view.joints);
   if (words.empty()) return {alike};
   words.back() += "; " + alike;

@@ -128,6 +128,37 @@ void add_grain(std::vector<SpotRun>& all, const SpotRun& line, std::size_t numbe
   if (first + kGap < length) all.push_back({at(first + kGap), to});
 }
 
+bool touch(const CutArea& a, const CutArea& b) {
+  constexpr double kReach = 3;  // mm: also over the room that is left between them
+  const auto room = [](const std::vector<ViewSpot>& loop) {
+    Extent all{loop.front(), loop.front()};
+    for (const ViewSpot& spot : loop)
+      all = around(all, Extent{spot, spot});
+    return grown(all, kReach / 2);
+  };
+  for (const auto& one : a.loops)
+    for (const auto& other : b.loops)
+      if (!one.empty() && !other.empty() && overlap(room(one), room(other))) return true;
+  return false;
+}
+
+/// Which areas are hatched leaning to the left: each other than the first one beside it that is
+/// told already, else as its piece's number has it.
+std::vector<bool> leaning(const std::vector<CutArea>& areas) {
+  std::vector<bool> lean;
+  for (std::size_t i = 0; i < areas.size(); ++i) {
+    bool left = areas[i].piece % 2 == 1;
+    for (std::size_t other = 0; other < i; ++other) {
+      const bool alike = areas[other].grain.has_value() == areas[i].grain.has_value();
+      if (!alike || !touch(areas[i], areas[other])) continue;
+      left = !lean[other];
+      break;
+    }
+    lean.push_back(left);
+  }
+  return lean;
+}
+
 Shown shown_of(const CutArea& area, const Piece& piece) {
   if (piece.matter == Matter::glass) return Shown::glass;
   if (piece.matter == Matter::board) return Shown::board;
@@ -171,14 +202,16 @@ Picture hatching_of(const std::vector<SpotRun>& loops, Shown shown, ViewSpot gra
 
 Picture picture_of(const LineView& view, const Assembly& wood, PaperScale scale) {
   Picture picture;
-  for (const CutArea& area : view.areas) {
+  const std::vector<bool> leans_left = leaning(view.areas);
+  for (std::size_t i = 0; i < view.areas.size(); ++i) {
+    const CutArea& area = view.areas[i];
     std::vector<SpotRun> loops = area.loops;
     for (SpotRun& loop : loops)
       for (ViewSpot& spot : loop)
         spot = scale.on_paper(spot);
     const Piece& piece = wood.pieces[area.piece];
-    Picture hatching = hatching_of(loops, shown_of(area, piece), area.grain.value_or(ViewSpot()),
-                                   area.piece % 2 == 1);
+    Picture hatching =
+        hatching_of(loops, shown_of(area, piece), area.grain.value_or(ViewSpot()), leans_left[i]);
     for (Stroke& stroke : hatching.strokes)
       stroke.mark = piece.mark;
     picture.add(hatching);
