@@ -165,12 +165,27 @@ void NotedView::reach_out(PaperSide side, const DimensionChain& chain, double li
                       : side == PaperSide::above ? view_.high.v
                                                  : view_.high.u;
   for (const double place : chain.places) {
-    const ViewSpot from{place, edge + way * kFromObject}, to{place, line + way * kPastChain};
-    if (chain.upright)
-      picture_.line(Pen::thin, {from.v, from.u}, {to.v, to.u});
-    else
-      picture_.line(Pen::thin, from, to);
+    const double from = edge + way * kFromObject, to = line + way * kPastChain;
+    for (const LinePart& part :
+         beside_figures(chain.upright, place, {std::min(from, to), std::max(from, to)}))
+      if (chain.upright)
+        picture_.line(Pen::thin, {part.from, place}, {part.to, place});
+      else
+        picture_.line(Pen::thin, {place, part.from}, {place, part.to});
   }
+}
+
+/// What is left of a line where it would strike through what is written.
+std::vector<LinePart> NotedView::beside_figures(bool level, double place, LinePart line) const {
+  std::vector<LinePart> written;
+  for (const Lettering& lettering : picture_.letterings) {
+    const auto& [low, high] = extent_of(lettering);
+    if (level ? low.v < place && place < high.v : low.u < place && place < high.u)
+      written.push_back(level ? LinePart{low.u, high.u} : LinePart{low.v, high.v});
+  }
+  std::sort(written.begin(), written.end(),
+            [](const LinePart& a, const LinePart& b) { return a.from < b.from; });
+  return rest_of(line, joined(std::move(written), 0.5));
 }
 
 bool NotedView::is_free(const Extent& extent) const {

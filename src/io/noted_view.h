@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "covers.h"
 #include "dimensions.h"
 #include "sight.h"
 #include "view_picture.h"
@@ -60,6 +61,7 @@ class NotedView {
   double line_of(PaperSide side, const DrawnChain& drawn, double apart) const;
   Extent extent_on(PaperSide side, const DrawnChain& drawn, double line) const;
   bool has_room_for(const Picture& chain, const ViewSpot& at) const;
+  std::vector<LinePart> beside_figures(bool level, double place, LinePart line) const;
   void reach_out(PaperSide side, const DimensionChain& chain, double line);
 
   const Assembly& wood_;

@@ -109,6 +109,24 @@ TEST_CASE("Of a pair with rebated meeting stiles the face is told, with the gap 
   CHECK(meeting_cut(item.wood));
 }
 
+TEST_CASE("Lines to an outer chain leave out the figures of the inner one") {
+  const ItemReport item = report_of(side_door());
+  NotedView view({}, item.wood, sight_from(ViewedFrom::front), {10}, kShopMm);
+  view.chain(PaperSide::below, Axis::x, {mm(0), mm(300), mm(320), mm(340)});
+  view.chain(PaperSide::below, Axis::x, {mm(0), mm(310), mm(330), mm(924)});
+  view.chain(PaperSide::below, Axis::x, {mm(0), mm(924)});
+  for (const Stroke& stroke : view.picture().strokes) {
+    const SpotRun& run = stroke.runs.front();
+    if (stroke.pen != Pen::thin || run.size() != 2 || run[0].u != run[1].u) continue;
+    for (const Lettering& figure : view.picture().letterings) {
+      const Extent text = extent_of(figure);
+      const double middle = (text.low.v + text.high.v) / 2;
+      CHECK_FALSE((text.low.u < run[0].u && run[0].u < text.high.u &&
+                   std::min(run[0].v, run[1].v) < middle && middle < std::max(run[0].v, run[1].v)));
+    }
+  }
+}
+
 TEST_CASE("An arch is told by its springing and its crown, not by its rail's blank") {
   const ItemReport item = report_of(R"({"kind": "door", "units": "mm", "stile_width": 100,
       "opening": {"width": 930, "height": 2060}, "clearance": 3,
