@@ -43,13 +43,13 @@ JoineryPart wedge_page;
 
 JoineryPart tail_page;  // dovetails and fingers
 
-JoineryPart pin_page;         // the holes in cheeks and tenons, piece by piece, and the pins
-JoineryPart glass_page;       // its rebates, its sizes, its beads
-JoineryPart fittings_page;    // what is let in for locks, hinges and others
+JoineryPart pin_page;       // the holes in cheeks and tenons, piece by piece, and the pins
+JoineryPart glass_page;     // its rebates, its sizes, its beads
+JoineryPart fittings_page;  // what is let in for locks, hinges and others
 /// The same in words, a line for each recess, under one for its side.
 std::vector<std::string> fitting_lines(const Assembly& wood, const Making& making,
                                        const LengthPrinter& lengths);
-JoineryPart leaf_page;        // arches, lips and meeting stiles
+JoineryPart leaf_page;  // arches, lips and meeting stiles
 /// What is told of a leaf's arches there; nothing where it has none.
 std::vector<std::string> arch_lines(const Assembly& wood, const LengthPrinter& lengths);
 JoineryPart rod_page;         // all that is marked along the pieces of a case

@@ -156,7 +156,8 @@ bool TextTable::is_empty(std::size_t column) const {
 bool TextTable::is_numeric(std::size_t column) const {
   return std::all_of(rows_.begin(), rows_.end(), [column](const std::vector<Cell>& row) {
     const Cell& cell = row[column];
-    return cell.length || cell.is_figure || cell.words.empty() || cell.words == "-" || is_count(cell.words);
+    return cell.length || cell.is_figure || cell.words.empty() || cell.words == "-" ||
+           is_count(cell.words);
   });
 }
 

@@ -14,9 +14,9 @@ TEST_CASE("A day is read as it is written, and written as it was read") {
 }
 
 TEST_CASE("What is no day of the calendar, or is written in another way, is none") {
-  for (const char* text : {"2031-02-29", "2100-02-29", "2031-04-31", "2031-13-01", "2031-00-10",
-                           "2031-05-00", "17.5.2031", "5/17/2031", "2031-5-17", "2031-05-17 ",
-                           "2031-05-1x", "", "tomorrow"}) {
+  for (const char* text :
+       {"2031-02-29", "2100-02-29", "2031-04-31", "2031-13-01", "2031-00-10", "2031-05-00",
+        "17.5.2031", "5/17/2031", "2031-5-17", "2031-05-17 ", "2031-05-1x", "", "tomorrow"}) {
     INFO(text);
     CHECK_FALSE(day_of(text));
   }
