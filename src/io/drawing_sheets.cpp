@@ -48,8 +48,11 @@ std::string materials_of(const ItemReport& item) {
   }
   if (marks.size() == 1) return marks.front().first;
   std::string words;
-  for (const auto& [material, its] : marks)
-    words += (words.empty() ? "" : "; ") + material + ":" + its;
+  for (const auto& [material, its] : marks) {
+    if (!words.empty()) words += "; ";
+    words += material;
+    words += ":" + its;
+  }
   return words;
 }
 

@@ -238,8 +238,8 @@ class PartSchema {
 
   /// The way of working is told of doors; a shop file has no other work.
   Json work() const {
-    const Json way = one_of<Work>();
-    const Json other{{"type", "array"}, {"items", {{"type", "object"}}}};
+    Json way = one_of<Work>();
+    Json other{{"type", "array"}, {"items", {{"type", "object"}}}};
     if (part_.of == kOfShop) return way;
     if (part_.of == kOfDoor) return {{"anyOf", {way, other}}};
     return other;

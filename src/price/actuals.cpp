@@ -209,10 +209,12 @@ std::vector<std::string> doubts_of(const std::vector<Timing>& timings) {
   for (const Timing& timing : timings) {
     if (timing.ratio() <= kFar && timing.ratio() >= 1 / kFar) continue;
     const auto& [order, date] = timing.job;
-    doubts.push_back(order + (date.empty() ? "" : ", " + date) + ", " +
-                     (timing.name.empty() ? "all" : timing.name) + ": " +
-                     minutes_text(WorkTime::from_minutes(timing.taken)) + " min, where " +
-                     minutes_text(WorkTime::from_minutes(timing.planned())) + " are planned");
+    std::string doubt = order;
+    if (!date.empty()) doubt += ", " + date;
+    doubt += ", " + (timing.name.empty() ? "all" : timing.name) + ": ";
+    doubt += minutes_text(WorkTime::from_minutes(timing.taken)) + " min, where ";
+    doubt += minutes_text(WorkTime::from_minutes(timing.planned())) + " are planned";
+    doubts.push_back(std::move(doubt));
   }
   return doubts;
 }
