@@ -232,8 +232,9 @@ class SlantedLook {
     for (std::size_t axis = 0; axis < 3; ++axis) {
       const auto low = static_cast<double>(block.low[axis]);
       const auto high = static_cast<double>(block.high[axis]);
-      const auto [a, b] = std::minmax((low - from[axis]) / sight_.towards[axis],
-                                      (high - from[axis]) / sight_.towards[axis]);
+      const double at_low = (low - from[axis]) / sight_.towards[axis];
+      const double at_high = (high - from[axis]) / sight_.towards[axis];
+      const auto [a, b] = std::minmax(at_low, at_high);
       if (b < near) through = axis;
       near = std::min(near, b);
       far = std::max(far, a);

@@ -137,7 +137,7 @@ TEST_CASE("Lines multiply out and add up, and so does what each item bears of th
 TEST_CASE("A set-up is borne by those that run on it, in proportion to their pieces") {
   const PricedOrder order =
       order_of({cabinet_door(R"(, "id": "a", "quantity": 3)"), cabinet_door(R"(, "id": "b")")});
-  const HourLine& mortise = line_of(order.hours(hand_rates()), "mortise");
+  const HourLine mortise = line_of(order.hours(hand_rates()), "mortise");
   CHECK(mortise.setups == 1);
   REQUIRE(mortise.items.size() == 2);
   CHECK(minutes_text(mortise.items[0].setup) == "9");  // 6 stiles of 8

@@ -62,7 +62,7 @@ inline Rates example_rates() {
   return rates_of(text.str());
 }
 
-inline const HourLine& line_of(const HoursPlan& hours, const std::string& operation) {
+inline HourLine line_of(const HoursPlan& hours, const std::string& operation) {
   const auto its = std::find_if(hours.lines.begin(), hours.lines.end(),
                                 [&](const HourLine& it) { return it.operation == operation; });
   REQUIRE(its != hours.lines.end());
