@@ -1,5 +1,6 @@
 """Pages as Debian's browser shows and prints them, for the scripts that measure what haunch draws."""
 
+import argparse
 import html
 import json
 import re
@@ -19,6 +20,14 @@ def found():
         print("not measured: chromium is not installed (Debian's package of that name)")
         sys.exit(SKIPPED)
     return chromium
+
+
+def asked():
+    """What a measuring script is called with."""
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--haunch", required=True)
+    parser.add_argument("--examples", required=True)
+    return parser.parse_args()
 
 
 def page_of(drawings, script):

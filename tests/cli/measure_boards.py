@@ -9,7 +9,6 @@ script ends with 77.
     measure_boards.py --haunch PROGRAM --examples FOLDER
 """
 
-import argparse
 import json
 import re
 import subprocess
@@ -87,10 +86,7 @@ def check(program, chromium, words, paper):
 
 
 def main():
-    parser = argparse.ArgumentParser()
-    parser.add_argument("--haunch", required=True)
-    parser.add_argument("--examples", required=True)
-    options = parser.parse_args()
+    options = browser.asked()
     chromium = browser.found()
     faults = []
     with tempfile.TemporaryDirectory() as folder:

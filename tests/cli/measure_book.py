@@ -9,7 +9,6 @@ reaches over an edge. Needs Debian's chromium, else the script ends with 77; wit
     measure_book.py --haunch PROGRAM --examples FOLDER
 """
 
-import argparse
 import html
 import json
 import re
@@ -178,10 +177,7 @@ def check(program, chromium, arguments, hostile=False):
 
 
 def main():
-    parser = argparse.ArgumentParser()
-    parser.add_argument("--haunch", required=True)
-    parser.add_argument("--examples", required=True)
-    options = parser.parse_args()
+    options = browser.asked()
     chromium = browser.found()
     examples = Path(options.examples)
 

@@ -7,7 +7,6 @@ measured in each of the usual plain faces that are installed, all sheets in one 
     measure_drawings.py --haunch PROGRAM --examples FOLDER
 """
 
-import argparse
 import json
 import subprocess
 import sys
@@ -72,10 +71,7 @@ def faults_of(sheet):
 
 
 def main():
-    parser = argparse.ArgumentParser()
-    parser.add_argument("--haunch", required=True)
-    parser.add_argument("--examples", required=True)
-    options = parser.parse_args()
+    options = browser.asked()
     chromium = browser.found()
     examples = sorted(str(path) for path in Path(options.examples).glob("*.json"))
     with tempfile.TemporaryDirectory() as folder:

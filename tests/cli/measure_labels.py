@@ -8,7 +8,6 @@ measured in each of the usual plain faces that are installed. Needs Debian's chr
     measure_labels.py --haunch PROGRAM --examples FOLDER
 """
 
-import argparse
 import json
 import subprocess
 import sys
@@ -96,10 +95,7 @@ def check(program, chromium, specs, sheet):
 
 
 def main():
-    parser = argparse.ArgumentParser()
-    parser.add_argument("--haunch", required=True)
-    parser.add_argument("--examples", required=True)
-    options = parser.parse_args()
+    options = browser.asked()
     chromium = browser.found()
     faults = []
     with tempfile.TemporaryDirectory() as folder:
