@@ -283,6 +283,7 @@ std::optional<UsageError> understand_lumber(const RawOptions& raw, Invocation& i
 }
 
 std::optional<UsageError> understand_quote(const RawOptions& raw, Invocation& invocation) {
+  if (invocation.command != Command::quote) return {};  // misplaced_option() tells of them there
   QuoteWishes& quote = invocation.quote;
   const auto audience = pick("--for", raw.audience.value_or("shop"), {"customer", "shop"});
   if (const auto* error = std::get_if<UsageError>(&audience)) return *error;
@@ -297,7 +298,7 @@ std::optional<UsageError> understand_quote(const RawOptions& raw, Invocation& in
   quote.corrected = raw.corrected.value_or("");
   quote.number = raw.number.value_or("");
   quote.date = raw.date.value_or("");
-  if (invocation.command == Command::quote) quote.stages = raw.stages.value_or("");
+  quote.stages = raw.stages.value_or("");
   return {};
 }
 
