@@ -1,7 +1,6 @@
 #include "lumber_bill.h"
 
 #include <algorithm>
-#include <map>
 #include <optional>
 
 namespace haunch {
@@ -35,11 +34,15 @@ bool all_fit(const StockFile& stock, const Exact& unit) {
 
 }  // namespace
 
-std::vector<BillLine> bill_of(const LumberReport& report) {
+std::map<std::size_t, int> boards_cut(const LumberReport& report) {
   std::map<std::size_t, int> counts;
   for (const MaterialPlan& plan : report.plans)
     count_boards(counts, plan);
-  return bill_for(counts, report.stock);
+  return counts;
+}
+
+std::vector<BillLine> bill_of(const LumberReport& report) {
+  return bill_for(boards_cut(report), report.stock);
 }
 
 std::vector<BillLine> bill_of(const MaterialPlan& plan, const StockFile& stock) {

@@ -1,12 +1,14 @@
 // What the wood of a plan costs: line by line as the yard bills it, and how far that can be from
 // the best possible.
 //
-//   bill     bill_of, total_of
+//   bill     boards_cut, bill_of, total_of
 //   bounds   as_billed, bound_of
 //   search   money_unit_of, cost_in: the money that plans reckon in
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
+#include <map>
 #include <vector>
 
 #include "lumber_report.h"
@@ -19,6 +21,9 @@ struct BillLine {
   int count = 0;
   std::int64_t cost = 0;  // of all, in hundredths: exact until it is rounded, once
 };
+
+/// How many boards of each kind are cut, bought or not: by index into the stock file.
+std::map<std::size_t, int> boards_cut(const LumberReport& report);
 
 /// In the order of the stock file.
 std::vector<BillLine> bill_of(const LumberReport& report);

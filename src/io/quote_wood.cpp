@@ -50,7 +50,7 @@ class PlannedWood {
 
   /// Whether there are boards enough to do the same so many times.
   bool can_repeat(std::int64_t times) const {
-    const std::map<std::size_t, std::int64_t> used = boards_used();
+    const std::map<std::size_t, int> used = boards_cut(report_);
     return std::all_of(used.begin(), used.end(), [&](const auto& each) {
       const auto& count = report_.stock.items[each.first].count;
       return !count || each.second * times <= *count;
@@ -60,7 +60,7 @@ class PlannedWood {
   /// What its boards come to, so many times over.
   WoodCost by_plan(std::int64_t times) const {
     WoodCost cost;
-    for (const auto& [stock, count] : boards_used())
+    for (const auto& [stock, count] : boards_cut(report_))
       add_boards(cost, stock, count * times);
     return cost;
   }
@@ -87,14 +87,6 @@ class PlannedWood {
   }
 
  private:
-  std::map<std::size_t, std::int64_t> boards_used() const {
-    std::map<std::size_t, std::int64_t> used;
-    for (const MaterialPlan& plan : report_.plans)
-      for (const lumber::BoardPlan& board : plan.plan.boards)
-        ++used[plan.items[board.stock]];
-    return used;
-  }
-
   void add_to(Bearing& borne, const LumberPart& part, double area) const {
     const Bearing& its = borne_by_.at(part.item);
     for (std::size_t i = 0; i < borne.size(); ++i)
