@@ -58,6 +58,12 @@ enum class Role : unsigned char {
   dust_panel,
   slip,
   button,
+  // of a pane's frame
+  glazing_bar,
+  // of a run of cabinets, and of whatever comes with an item
+  end_panel,
+  worktop,
+  extra,
 };
 
 /// How one piece meets another.
@@ -139,6 +145,7 @@ enum class FeatureKind : unsigned char {
   hinge_cup,
   screw_hole,
   slot,
+  cutout,  // right through a worktop
 };
 
 /// A size of a feature that a joiner reads off.
@@ -192,6 +199,7 @@ enum class GroupKind : unsigned char {
   face_frame,
   drawer,
   front,  // a plain one, that does not open
+  run,
 };
 
 /// The words of a kind or a choice as specs and reports write them, one for each enumerator.
@@ -239,7 +247,11 @@ inline constexpr std::string_view kWords<Role>[] = {"stile",
                                                     "packing",
                                                     "dust-panel",
                                                     "slip",
-                                                    "button"};
+                                                    "button",
+                                                    "glazing-bar",
+                                                    "end-panel",
+                                                    "worktop",
+                                                    "extra"};
 template <>
 inline constexpr std::string_view kWords<JointKind>[] = {"mortise-and-tenon",
                                                          "stub-tenon",
@@ -269,47 +281,16 @@ inline constexpr std::string_view kWords<JointKind>[] = {"mortise-and-tenon",
                                                          "screws",
                                                          "planted"};
 template <>
-inline constexpr std::string_view kWords<FeatureKind>[] = {"groove",
-                                                           "rebate",
-                                                           "mortise",
-                                                           "tenon",
-                                                           "haunching",
-                                                           "housing",
-                                                           "lap",
-                                                           "mitre",
-                                                           "spline-slot",
-                                                           "pin-hole",
-                                                           "dowel-hole",
-                                                           "glass-rebate",
-                                                           "moulding-mitre",
-                                                           "moulding",
-                                                           "raise",
-                                                           "arch",
-                                                           "arched-head",
-                                                           "arched-top",
-                                                           "planed-taper",
-                                                           "lip-rebate",
-                                                           "meeting-rebate",
-                                                           "bevel",
-                                                           "rounding",
-                                                           "taper",
-                                                           "skew",
-                                                           "gain",
-                                                           "bore",
-                                                           "lock-mortise",
-                                                           "faceplate",
-                                                           "strike-mortise",
-                                                           "strike-plate",
-                                                           "recess",
-                                                           "tongue",
-                                                           "notch",
-                                                           "tails",
-                                                           "sockets",
-                                                           "fingers",
-                                                           "shelf-pin-holes",
-                                                           "hinge-cup",
-                                                           "screw-hole",
-                                                           "slot"};
+inline constexpr std::string_view kWords<FeatureKind>[] = {
+    "groove",         "rebate",       "mortise",         "tenon",        "haunching",
+    "housing",        "lap",          "mitre",           "spline-slot",  "pin-hole",
+    "dowel-hole",     "glass-rebate", "moulding-mitre",  "moulding",     "raise",
+    "arch",           "arched-head",  "arched-top",      "planed-taper", "lip-rebate",
+    "meeting-rebate", "bevel",        "rounding",        "taper",        "skew",
+    "gain",           "bore",         "lock-mortise",    "faceplate",    "strike-mortise",
+    "strike-plate",   "recess",       "tongue",          "notch",        "tails",
+    "sockets",        "fingers",      "shelf-pin-holes", "hinge-cup",    "screw-hole",
+    "slot",           "cutout"};
 template <>
 inline constexpr std::string_view kWords<SizeName>[] = {"length",       "width",
                                                         "thickness",    "depth",
@@ -330,7 +311,7 @@ inline constexpr std::string_view kWords<SizeName>[] = {"length",       "width",
                                                         "quirk"};
 template <>
 inline constexpr std::string_view kWords<GroupKind>[] = {
-    "leaf", "pair", "frame", "set", "cabinet", "case", "face-frame", "drawer", "front"};
+    "leaf", "pair", "frame", "set", "cabinet", "case", "face-frame", "drawer", "front", "run"};
 
 /// The word of one of them, as in reports: "loose-tenon", "mortise-and-tenon", "from_foot".
 template <typename Kind>
@@ -339,10 +320,10 @@ constexpr std::string_view word_of(Kind kind) {
 }
 
 // The last of each has a word, so that none can be forgotten.
-static_assert(std::size(kWords<Role>) == static_cast<std::size_t>(Role::button) + 1);
+static_assert(std::size(kWords<Role>) == static_cast<std::size_t>(Role::extra) + 1);
 static_assert(std::size(kWords<JointKind>) == static_cast<std::size_t>(JointKind::planted) + 1);
-static_assert(std::size(kWords<FeatureKind>) == static_cast<std::size_t>(FeatureKind::slot) + 1);
+static_assert(std::size(kWords<FeatureKind>) == static_cast<std::size_t>(FeatureKind::cutout) + 1);
 static_assert(std::size(kWords<SizeName>) == static_cast<std::size_t>(SizeName::quirk) + 1);
-static_assert(std::size(kWords<GroupKind>) == static_cast<std::size_t>(GroupKind::front) + 1);
+static_assert(std::size(kWords<GroupKind>) == static_cast<std::size_t>(GroupKind::run) + 1);
 
 }  // namespace haunch

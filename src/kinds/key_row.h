@@ -38,7 +38,7 @@ enum class Change : std::uint8_t {
 };
 
 /// Whose a key is, as a set of bits.
-enum : std::uint8_t {
+enum : std::uint16_t {
   kOfDoor = 1,
   kOfFrame = 2,
   kOfSet = 4,
@@ -47,9 +47,10 @@ enum : std::uint8_t {
   kOfFaceFrame = 32,
   kOfDrawer = 64,
   kOfNode = 128,  // of a part of a layout
+  kOfRun = 256,
   kOfItems = kOfDoor | kOfFrame | kOfSet | kOfCabinet | kOfFaceFrame | kOfDrawer
 };
-using Owners = std::uint8_t;
+using Owners = std::uint16_t;
 
 /// A kind of work, whose keys it takes, and what the table has before those that are its own: a
 /// frame's begin with "frame.", as a set and a shop file write them.
