@@ -165,6 +165,7 @@ Process process_of(FeatureKind kind) {
       Process::bore,      // hinge-cup
       Process::bore,      // screw-hole
       Process::mortise,   // slot
+      Process::notch,     // cutout
   };
   static_assert(std::size(kMadeBy) == std::size(kWords<FeatureKind>));
   return kMadeBy[static_cast<std::size_t>(kind)];
