@@ -184,6 +184,12 @@ struct TenonSizes {
   bool straight() const { return longer_at_face == Length() && longer_at_back == Length(); }
 };
 
+/// How far the end of a piece that has no tenon stands on past the line that its shoulders are told
+/// from, at its face and at its back: over a moulding, into a rebate.
+struct ScribedEnd {
+  Length longer_at_face, longer_at_back;
+};
+
 /// How a mortise is opened for wedges at each of its ends, towards the edge where it comes out.
 struct Flare {
   Length depth;  // from that edge in
@@ -235,6 +241,7 @@ struct Joint {
   Heading heading;
   Clearances design;
   std::optional<TenonSizes> tenon;
+  std::optional<ScribedEnd> scribed = {};  // of a flat end, where its shoulders are not in one line
   std::optional<MortiseSizes> mortise;
   bool arched = false;       // the receiving edge is an arch, cut as a polygon
   Axis through = Axis::z;    // along which what enters is fitted between cheeks
