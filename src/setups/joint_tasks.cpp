@@ -137,6 +137,7 @@ Process process_of(FeatureKind kind) {
       Process::bore,      // dowel-hole
       Process::rebate,    // glass-rebate
       Process::mitre,     // moulding-mitre
+      Process::cope,      // scribed-end
       Process::mould,     // moulding
       Process::raise,     // raise
       Process::curve,     // arch
