@@ -162,7 +162,7 @@ Assembly only_of(const BenchWork& section, Assembly wood) {
   }
   for (Joint& joint : wood.joints)
     if (!in[joint.enters] && !in[joint.receives])
-      joint = Joint{JointKind::butt, joint.receives, joint.enters, joint.heading, {}, {}, {}};
+      joint = Joint{JointKind::butt, joint.receives, joint.enters, joint.heading, {}, {}, {}, {}};
   std::erase_if(wood.fits, [&](const Fit& fit) { return !is_of(section, wood, fit.group); });
   return wood;
 }
