@@ -47,10 +47,20 @@ void append_trimmed(std::string& out, std::uint64_t billionths) {
 }
 
 /// Rounded to nine decimals, half up; exact in millimetres. A step is more than a billionth of
-/// either unit, so that the rounding never carries into the whole.
+/// either unit, so that the rounding never carries into the whole. Most lengths end sooner: those
+/// are divided out digit by digit.
 void append_magnitude(std::string& out, std::uint64_t steps, std::uint64_t per) {
-  append_whole(out, steps / per);
-  append_trimmed(out, (steps % per * kBillion + per / 2) / per);
+  char text[20 + 1 + kBillionDigits];
+  char* end = std::to_chars(std::begin(text), std::end(text), steps / per).ptr;
+  const char* const whole = end;
+  std::uint64_t rest = steps % per;
+  if (rest != 0) *end++ = '.';
+  for (int place = 0; rest != 0 && place < kBillionDigits; ++place, rest %= per) {
+    rest *= 10;
+    *end++ = static_cast<char>('0' + rest / per);
+  }
+  out.append(text, static_cast<std::size_t>((rest == 0 ? end : whole) - std::begin(text)));
+  if (rest != 0) append_trimmed(out, (steps % per * kBillion + per / 2) / per);
 }
 
 void append_fraction(std::string& out, std::uint64_t whole, std::uint64_t parts, std::uint64_t of) {

@@ -65,11 +65,12 @@ void JsonText::close(char bracket) {
 }
 
 void JsonText::key(std::string_view name) {
-  before_value();
-  out_ += '"';
+  // What separates, and the quotation mark, at once: half of all text is keys.
+  constexpr std::string_view kBefore[2][2] = {{"\"", "\n  \""}, {", \"", ",\n  \""}};
+  out_ += kBefore[comma_ ? 1 : 0][row_ ? 1 : 0];
   out_ += name;
   out_ += "\": ";
-  comma_ = false;
+  comma_ = row_ = false;
 }
 
 void JsonText::text(std::string_view value) {
