@@ -88,6 +88,8 @@ void check_shelves(Bench& bench, const Job& job);
 /// Of the whole on its feet, and on the way there. Without a job nothing of weights.
 void check_standing(Bench& bench, const Job* job);
 void check_tails(Bench& bench);
+/// Where members meet in sight.
+void check_seen_joints(Bench& bench);
 /// Whether anything in it may be fixed across the grain.
 bool holds_across(const Assembly& assembly);
 /// What is fixed across wood that moves, told of that at the bench's moisture.
@@ -136,6 +138,7 @@ std::vector<const Rule*> rules_of_screws();
 std::vector<const Rule*> rules_of_shelves();
 std::vector<const Rule*> rules_of_standing();
 std::vector<const Rule*> rules_of_tails();
+std::vector<const Rule*> rules_of_seen_joints();
 std::vector<const Rule*> rules_of_fixings();
 
 }  // namespace haunch

@@ -60,8 +60,9 @@ std::vector<Breakage> breakages_of_proportions() {
              "stub-depth caution"),
       around("in an inch shop 11/32 in", {}, &S::stub_depth, inch(0, 11, 32), -kStep,
              "stub-depth caution", Unit::inch),
-      doubted("stub-depth caution", around("under 3 mm there is no stub", {}, &S::stub_depth, mm(3),
-                                           -kStep, "stub-depth fail")),
+      doubted("joint-shut-edge caution, stub-depth caution",
+              around("under 3 mm there is no stub", {}, &S::stub_depth, mm(3), -kStep,
+                     "joint-shut-edge caution, stub-depth fail")),
       around("0.4 mm are left below it", {}, &S::stub_depth, mm(9.6), kStep, "stub-bottom caution"),
       // (shop rule on the width limit of a glued tenon)
       around("no more than 100 mm of a tenon are glued", {}, &S::tenon_width, mm(100), kStep,

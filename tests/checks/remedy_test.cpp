@@ -326,7 +326,7 @@ TEST_CASE("A finding that nothing helps leaves tries for the next") {
     return std::count(found.all_tried.begin(), found.all_tried.end(), false);
   };
   CHECK(count_of(all) == 0);
-  const Remedies some = with_tries(*door, 100);
+  const Remedies some = with_tries(*door, 60);
   CHECK(count_of(some) > 0);
   REQUIRE(some.of[number]);
   CHECK(some.of[number]->key == "rail_widths.1.top");
