@@ -62,6 +62,14 @@ class PointJudge {
     return std::move(faults_);
   }
 
+  std::vector<PointFault> faults_to_be_seen() {
+    slopes_lie_in_blanks();
+    nothing_is_shared();
+    for (std::size_t i = 0; i < wood_.joints.size(); ++i)
+      if (is_member(receiver(wood_.joints[i])) && is_member(enterer(wood_.joints[i]))) seam(i);
+    return std::move(faults_);
+  }
+
  private:
   const Piece& receiver(const Joint& joint) const { return wood_.pieces[joint.receives]; }
   const Piece& enterer(const Joint& joint) const { return wood_.pieces[joint.enters]; }
@@ -97,6 +105,39 @@ class PointJudge {
         for (const Prism& prism : feature.prisms)
           if (!lies_within(prism, piece))
             faults_.push_back({{}, "", piece.mark + ": a slope lies outside"});
+  }
+
+  static bool is_member(const Piece& piece) {
+    return piece.role == Role::stile || piece.role == Role::rail || piece.role == Role::muntin;
+  }
+
+  /// Close below face and back, from an end's wood straight on to its receiver's: wood all the way.
+  void seam(std::size_t number) {
+    constexpr int kRays = 8;
+    constexpr int kLooks = 6;
+    const double deep = 25 * steps(Length::from_mm(1));
+    const Joint& joint = wood_.joints[number];
+    const auto in = static_cast<std::size_t>(joint.heading.axis);
+    const double way = joint.heading.upwards ? 1 : -1;
+    const Room into = room_of(receiver(joint));
+    const Room end = room_of(enterer(joint));
+    const double start = way > 0 ? into.low[in] : into.high[in];
+    const auto is_wood = [&](const Point& at) {
+      return holds(enterer(joint), at) || holds(receiver(joint), at);
+    };
+    for (int ray = 0; ray < kRays; ++ray)
+      for (const double share : {0.01, 0.99}) {
+        Point at = within(end);
+        at[2] = end.low[2] + share * (end.high[2] - end.low[2]);
+        at[in] = start - way * kBeside;
+        Point past = at;
+        past[in] = start + way * deep;
+        if (!holds(enterer(joint), at) || !is_wood(past)) continue;
+        for (int look = 0; look < kLooks; ++look) {
+          at[in] = start + way * between(kBeside, deep);
+          expect(is_wood(at), number, "is open where it is seen");
+        }
+      }
   }
 
   void dowel(std::size_t number) {
@@ -427,6 +468,10 @@ bool dowels_meet_others(const Assembly& assembly) {
 
 std::vector<PointFault> joint_faults(const Assembly& assembly, std::uint64_t seed) {
   return PointJudge(assembly, seed).faults();
+}
+
+std::vector<PointFault> faults_to_be_seen(const Assembly& assembly, std::uint64_t seed) {
+  return PointJudge(assembly, seed).faults_to_be_seen();
 }
 
 }  // namespace haunch::test

@@ -27,4 +27,8 @@ struct PointFault {
 /// asks of the same points.
 std::vector<PointFault> joint_faults(const Assembly& assembly, std::uint64_t seed);
 
+/// What goes for every leaf, however its edges are worked: no wood is shared, and nothing is open
+/// between its members close below the face and the back.
+std::vector<PointFault> faults_to_be_seen(const Assembly& assembly, std::uint64_t seed);
+
 }  // namespace haunch::test
