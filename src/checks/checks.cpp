@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "alike.h"
+#include "boundaries.h"
 #include "family.h"
 #include "seasons.h"
 
@@ -142,6 +143,12 @@ constexpr CheckFamily kFamilies[] = {
     {LooksAt::measures, of_bench<check_glazing>, rules_of_glazing},
     // A front that swings passes what is beside it as a leaf that hangs does.
     {LooksAt::wood, of_bench<check_fronts>, rules_of_both<rules_of_fronts, rules_of_hanging>},
+    {LooksAt::wood,
+     [](Bench& bench, Unit, const Job* job) {
+       const RunWork* run = job != nullptr ? as_run(*job) : nullptr;
+       if (run != nullptr) check_boundaries(bench, run->surroundings());
+     },
+     rules_of_boundaries},
     {LooksAt::wood, of_bench<check_loose_pieces>, rules_of_loose_pieces},
     {LooksAt::wood, of_bench<check_pin_rows>, rules_of_pin_rows},
     {LooksAt::wood, of_bench<check_screws>, rules_of_screws},
@@ -239,12 +246,12 @@ std::vector<Finding> GradualChecks::all() {
 std::vector<const Rule*> all_rules() {
   std::vector<const Rule*> rules;
   for (const auto& family :
-       {rules_of_whole(),   rules_of_fits(),       rules_of_walls(),        rules_of_proportions(),
-        rules_of_leaves(),  rules_of_usual_year(), rules_of_pins(),         rules_of_clashes(),
-        rules_of_hanging(), rules_of_meetings(),   rules_of_laps(),         rules_of_as_found(),
-        rules_of_glazing(), rules_of_fronts(),     rules_of_loose_pieces(), rules_of_pin_rows(),
-        rules_of_screws(),  rules_of_shelves(),    rules_of_standing(),     rules_of_tails(),
-        rules_of_fixings(), rules_of_seen_joints()})
+       {rules_of_whole(),   rules_of_fits(),        rules_of_walls(),        rules_of_proportions(),
+        rules_of_leaves(),  rules_of_usual_year(),  rules_of_pins(),         rules_of_clashes(),
+        rules_of_hanging(), rules_of_meetings(),    rules_of_laps(),         rules_of_as_found(),
+        rules_of_glazing(), rules_of_fronts(),      rules_of_loose_pieces(), rules_of_pin_rows(),
+        rules_of_screws(),  rules_of_shelves(),     rules_of_standing(),     rules_of_tails(),
+        rules_of_fixings(), rules_of_seen_joints(), rules_of_boundaries()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

@@ -5,7 +5,7 @@
 #include <numbers>
 
 #include "family.h"
-#include "rounding.h"
+#include "swung.h"
 
 namespace haunch {
 namespace {
@@ -179,26 +179,6 @@ bool stands_before(const Front& sliding, const Front& swinging, Way out) {
   const auto room = gap(sliding.own, swinging.own, out);
   const Length by = std::get<Slide>(sliding.fit.moves).by;
   return room && *room < std::max(by, -by);
-}
-
-/// A box turned about a pin so that its face side comes forward.
-Prism turned(const Box& box, const Swing& swing, double angle) {
-  const auto pin_x = static_cast<double>(swing.pin[0].steps());
-  const auto pin_z = static_cast<double>(swing.pin[2].steps());
-  const double sine = swing.at_high ? -std::sin(angle) : std::sin(angle);
-  const double cosine = std::cos(angle);
-  Prism prism{1, box.low[1], box.high[1], {}};
-  const auto add = [&](Length x, Length z) {
-    const double across = static_cast<double>(x.steps()) - pin_x;
-    const double deep = static_cast<double>(z.steps()) - pin_z;
-    prism.outline.push_back({nearest_step(pin_x + across * cosine + deep * sine),
-                             nearest_step(pin_z - across * sine + deep * cosine)});
-  };
-  add(box.low[0], box.low[2]);
-  add(box.high[0], box.low[2]);
-  add(box.high[0], box.high[2]);
-  add(box.low[0], box.high[2]);
-  return prism;
 }
 
 /// The blanks of a front's pieces, opened so far.

@@ -326,7 +326,7 @@ std::variant<SetKeys, UsageError> understand_with(const std::vector<std::string>
 }
 
 std::optional<UsageError> understand_ways(const RawOptions& raw, SourceWays& ways) {
-  ways.specs = true;
+  ways.specs = ways.runs = true;
   const auto input = pick("--input", raw.input.value_or("json"), {"json", "csv"});
   if (const auto* error = std::get_if<UsageError>(&input)) return *error;
   ways.sheets = std::get<std::size_t>(input) == 1;

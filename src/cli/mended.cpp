@@ -39,8 +39,8 @@ Value length_value(Length length, Unit unit, bool bare) {
 
 /// How many checks of it fail; nothing if it cannot be worked.
 std::optional<std::int64_t> fails_of(const Value& item, const ShopDefaults* shop,
-                                     const std::string& id) {
-  JobReading reading = read_job(item, shop, id);
+                                     const std::string& id, const OtherItems* others) {
+  JobReading reading = read_job_among(item, shop, id, others);
   if (!reading.job || !reading.problems.empty()) return {};
   ItemOutcome outcome = report_item(std::move(reading.job), {.checks = true});
   if (!outcome.report) return {};
@@ -53,7 +53,8 @@ std::string counted(std::int64_t number, const std::string& what) {
 
 }  // namespace
 
-std::string Mended::take(const Value& item, const ItemReport& report, const ShopDefaults* shop) {
+std::string Mended::take(const Value& item, const ItemReport& report, const ShopDefaults* shop,
+                         const OtherItems* others) {
   const Job& job = *report.job;
   Value mended = item;
   std::string keys;
@@ -65,7 +66,7 @@ std::string Mended::take(const Value& item, const ItemReport& report, const Shop
     keys += (keys.empty() ? "" : ", ") + key;
   }
   const std::optional<std::int64_t> fails =
-      changes.empty() ? report.count_of(Status::fail) : fails_of(mended, shop, job.id);
+      changes.empty() ? report.count_of(Status::fail) : fails_of(mended, shop, job.id, others);
   const bool worse = !fails || *fails > report.count_of(Status::fail);
   if (worse)
     items_.push_back(item);

@@ -3,6 +3,7 @@
 #include <iterator>
 #include <utility>
 
+#include "item_reading.h"
 #include "messages.h"
 
 namespace haunch {
@@ -13,6 +14,10 @@ void Order::work(const Wanted& wanted, const std::function<void(ItemReport)>& ta
     if (!record) return;
     if (record->fault) {
       complaints_.note(*record->fault);
+      continue;
+    }
+    if (record->taken) {
+      if (!pass_over(*record)) ++tally_.refused;
       continue;
     }
     auto item = worked(*record, wanted);
@@ -27,13 +32,18 @@ void Order::work(const Wanted& wanted, const std::function<void(ItemReport)>& ta
 
 std::optional<ItemReport> Order::worked(Record& record, const Wanted& wanted) {
   JobReading reading;
-  if (record.item) reading = read_job(*record.item, shops_.of(record.source), record.default_id);
+  if (record.item) reading = read_item(record, shops_);
   if (reading.job && also_reads_) add(reading.problems, also_reads_(*reading.job));
   note(record.place(reading.problems));
   if (!reading.problems.empty() || !reading.job || record.spoilt) return {};
   ItemOutcome outcome = report_item(std::move(reading.job), wanted);
   note(record.place(outcome.problems));
   return std::move(outcome.report);
+}
+
+/// One that a run takes is told with that; what is wrong with it is told here.
+bool Order::pass_over(Record& record) {
+  return worked(record, {}).has_value();
 }
 
 void Order::note(std::vector<PlacedProblem> problems) {

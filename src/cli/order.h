@@ -59,6 +59,7 @@ class Order {
 
  private:
   std::optional<ItemReport> worked(Record& record, const Wanted& wanted);
+  bool pass_over(Record& record);
   bool admit(const ItemReport& item);
   void note(std::vector<PlacedProblem> problems);
 

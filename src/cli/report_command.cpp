@@ -4,6 +4,7 @@
 #include "commands.h"
 #include "complaints.h"
 #include "crew.h"
+#include "item_reading.h"
 #include "mended.h"
 #include "messages.h"
 #include "output_file.h"
@@ -90,17 +91,19 @@ class ReportRun {
   void work(ItemTask& task) const {
     const Record& record = task.record;
     if (!record.item) return;
-    JobReading reading = read_job(*record.item, shops_.of(record.source), record.default_id);
+    JobReading reading = read_item(record, shops_);
     task.problems = std::move(reading.problems);
     if (!reading.job || record.spoilt) return;
     if (invocation_.view.section == Section::season && !reading.job->season) {
       task.problems.push_back(no_season());
       return;
     }
-    ItemOutcome outcome = report_item(std::move(reading.job), wanted_for(invocation_.view));
+    const Wanted wanted = record.taken ? Wanted{} : wanted_for(invocation_.view);
+    ItemOutcome outcome = report_item(std::move(reading.job), wanted);
     add(task.problems, std::move(outcome.problems));
     task.report = std::move(outcome.report);
-    if (task.report && task.follows) task.told = pages_.following_item(*task.report);
+    if (task.report && task.follows && !record.taken)
+      task.told = pages_.following_item(*task.report);
   }
 
   void settle(ItemTask task, OutputFile& file) {
@@ -109,10 +112,10 @@ class ReportRun {
       return;
     }
     if (task.report) mend(task);
-    if (task.report)
+    if (task.report && !task.record.taken)
       write(*task.report,
             pages_.take(task.follows ? std::move(task.told) : pages_.item(*task.report)), file);
-    else
+    else if (!task.report)
       ++tally_.refused;
     note(task.record.place(task.problems));
   }
@@ -137,8 +140,10 @@ class ReportRun {
 
   void mend(const ItemTask& task) {
     if (invocation_.mended.empty()) return;
+    const std::optional<OtherItems> others = others_of(task.record, shops_);
     const std::string told =
-        mended_.take(*task.record.item, *task.report, shops_.of(task.record.source));
+        mended_.take(*task.record.item, *task.report, shops_.of(task.record.source),
+                     others ? &*others : nullptr);
     if (!told.empty() && !invocation_.quiet) complain(told, streams_);
   }
 

@@ -4,6 +4,7 @@
 
 #include "commands.h"
 #include "complaints.h"
+#include "item_reading.h"
 #include "kind.h"
 #include "order_sheet.h"
 #include "shops.h"
@@ -49,7 +50,7 @@ class SpecsRun {
 
   void take(Record& record, OutputFile& file) {
     JobReading reading;
-    if (record.item) reading = read_job(*record.item, shops_.of(record.source), record.default_id);
+    if (record.item) reading = read_item(record, shops_);
     complaints_.note(record.place(reading.problems));
     if (record.spoilt || !reading.job || !reading.problems.empty()) return;
     ++worked_;

@@ -4,6 +4,7 @@
 
 #include "commands.h"
 #include "complaints.h"
+#include "item_reading.h"
 #include "report.h"
 #include "shops.h"
 #include "single_file.h"
@@ -138,7 +139,7 @@ class TrialRun {
     if (!record) return false;
     for (const OtherText& other : record->others)
       taken_.push_back(other.source);
-    JobReading reading = read_job(*record->item, shops_.of(record->source), record->default_id);
+    JobReading reading = read_item(*record, shops_);
     if (!complaints_.note(record->place(reading.problems)) || !reading.job) return false;
     ItemOutcome outcome = report_item(std::move(reading.job), {});
     if (!complaints_.note(record->place(outcome.problems)) || !outcome.report) return false;

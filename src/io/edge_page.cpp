@@ -2,6 +2,7 @@
 #include <map>
 #include <vector>
 
+#include "cabinet_work.h"
 #include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
@@ -193,8 +194,7 @@ PageParts edge_rebate_page(const Assembly& wood, const Making& making,
   };
   const PageText page = settings_text(wood, making, FeatureKind::rebate, setting, where);
   if (page.empty()) return {};
-  return {{std::string("REBATES of ") +
-               (wood.whole().kind == GroupKind::cabinet ? "case and frames" : "the frame") +
+  return {{std::string("REBATES of ") + (is_cabinet_work(wood) ? "case and frames" : "the frame") +
                ", at the back, the whole length",
            page}};
 }
@@ -279,7 +279,7 @@ PageParts panel_page(const Assembly& wood, const Making&, const LengthPrinter& l
   const TextTable bedded = panel_table(wood, JointKind::panel_in_rebate, titles);
   titles.insert(titles.end() - 1, "play");
   const TextTable grooved = panel_table(wood, JointKind::panel_in_groove, titles);
-  const bool in_lines = wood.whole().kind == GroupKind::cabinet;  // whose sections have few each
+  const bool in_lines = is_cabinet_work(wood);  // whose sections have few each
   const auto told = [&](const TextTable& table, JointKind kind) {
     return in_lines ? panel_lines(wood, kind, lengths) : PageText::table(table, lengths, 2);
   };

@@ -2,6 +2,7 @@
 #include <tuple>
 #include <vector>
 
+#include "cabinet_work.h"
 #include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
@@ -131,7 +132,7 @@ bool is_jamb_with_fittings(const Piece& piece) {
 }
 
 bool is_leaf_work(const Assembly& wood) {
-  return wood.whole().kind != GroupKind::cabinet;
+  return !is_cabinet_work(wood);
 }
 
 /// The lines that the titles name.

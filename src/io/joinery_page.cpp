@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "cabinet_work.h"
 #include "joinery_parts.h"
 #include "machine_sets.h"
 
@@ -218,12 +219,12 @@ PageParts section_page(const BenchWork& section, const Assembly& wood, const Mak
 }  // namespace
 
 PageParts joinery_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
-  const BenchWork kSections[] = {{"CASE", {GroupKind::cabinet, GroupKind::carcase}},
+  const BenchWork kSections[] = {{"CASE", {GroupKind::cabinet, GroupKind::run, GroupKind::carcase}},
                                  {"FACE FRAME", {GroupKind::face_frame}},
                                  {"FRONTS", {GroupKind::leaf, GroupKind::pair, GroupKind::front}},
                                  {"DRAWERS", {GroupKind::drawer}}};
   PageParts page;
-  if (wood.whole().kind != GroupKind::cabinet) {
+  if (!is_cabinet_work(wood)) {
     page = marking_page(wood, making);
     append(page, parts_of(wood, making, lengths));
     return page;

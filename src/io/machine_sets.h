@@ -97,7 +97,7 @@ inline bool is_of_case(const Assembly& wood, const Piece& piece) {
   while (group->kind != GroupKind::carcase && group->in)
     group = &wood.groups[*group->in];
   return group->kind == GroupKind::carcase ||
-         (group->kind == GroupKind::cabinet && piece.group == 0);
+         wood.groups[piece.group].kind == GroupKind::cabinet;
 }
 
 /// Whether a piece has a rebate along it, for the leaf.

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "allowance.h"
+#include "cabinet_work.h"
 #include "change.h"
 #include "checks.h"
 #include "materials.h"
@@ -19,7 +20,7 @@ std::string several_of(Role role) {
 }
 
 bool goes_back(const Assembly& wood) {
-  return wood.whole().kind == GroupKind::cabinet || wood.whole().kind == GroupKind::drawer;
+  return is_cabinet_work(wood) || wood.whole().kind == GroupKind::drawer;
 }
 
 namespace {

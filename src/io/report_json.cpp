@@ -4,6 +4,7 @@
 #include "formats.h"
 #include "problem_json.h"
 #include "report_rows.h"
+#include "run_work.h"
 #include "schema.h"
 
 namespace haunch {
@@ -93,6 +94,12 @@ struct FoundTold {
   const Fit& fit;
   const AsFound& found;
 };
+
+/// The ids of other items that a run has as a part of it.
+std::vector<std::string> taken_by(const Job& job) {
+  const RunWork* run = as_run(job);
+  return run != nullptr ? run->takes : std::vector<std::string>();
+}
 
 std::optional<FoundTold> found_of(const ItemReport& report) {
   const Fit* fit = fit_in_opening(report.wood);
@@ -298,9 +305,10 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
   static constexpr JsonKey<ItemTold> keys[] = {
       {"id", [](auto& it) -> const std::string& { return it.report.job->id; }},
       {"kind", [](auto& it) { return it.report.job->kind; },
-       R"({"enum": ["door", "frame", "doorset", "cabinet", "face-frame", "drawer"]})"},
+       R"({"enum": ["door", "frame", "doorset", "cabinet", "face-frame", "drawer", "run"]})"},
       {"name", [](auto& it) -> const std::string& { return it.report.job->name; }},
       {"note", [](auto& it) { return if_any(it.report.job->note); }},
+      {"takes", [](auto& it) { return if_any(taken_by(*it.report.job)); }},
       {"quantity", [](auto& it) { return it.report.job->quantity; }, kFromOne},
       {"units", the<&ItemTold::unit>, kUnits},
       {"size",

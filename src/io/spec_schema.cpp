@@ -168,11 +168,20 @@ class PartSchema {
       case Holds::object:
         return group_of(key);
       case Holds::list:
-        return list(row.least, row.most, value_of(key.item(), {}));
+        return list_of(key);
       case Holds::own:
         return own_of(key, name);
     }
     return {};
+  }
+
+  /// A list of items, or its only one.
+  Json list_of(Key key) const {
+    const KeyRow& row = key.row();
+    const Json item = value_of(key.item(), {});
+    Json all = list(row.least, row.most, item);
+    if (row.plain != Plain::first) return all;
+    return {{"anyOf", {item, std::move(all)}}};
   }
 
   static std::vector<std::string_view> legal_words(const KeyRow& row, std::uint32_t legal) {
@@ -224,6 +233,8 @@ class PartSchema {
       return list(1, 500,
                   {{"$ref", part_.of == kOfNode ? "#/$defs/frame_part" : "#/$defs/cabinet_part"}});
     if (key == Key("layout_node.shelves.load")) return load();
+    if (key == Key("run.lines"))
+      return {{"type", "object"}, {"additionalProperties", {{"$ref", "#/$defs/size"}}}};
     if (key == Key("fronts.door") || key == Key("case.end") || key == Key("case.back.leaf"))
       return PartSchema({.of = kOfDoor, .of_cabinet = true}).object_of("");
     throw std::logic_error("no schema of " + std::string(name));

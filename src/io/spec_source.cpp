@@ -98,6 +98,20 @@ PlacedProblem rest_of_problems(const std::string& source, SourceText& text) {
           fmt::format("and {} more", std::exchange(text.withheld, 0))};
 }
 
+/// Whether a file that can be read again has some text in it.
+bool has_text(const std::string& file, std::string_view text) {
+  std::error_code unknown;
+  if (!std::filesystem::is_regular_file(file, unknown)) return false;
+  const int descriptor = ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY);
+  if (descriptor < 0) return false;  // which is told of in its turn
+  Feed feed(descriptor, true);
+  while (feed.fill()) {
+    if (feed.waiting().find(text) != std::string_view::npos) return true;
+    feed.take(feed.waiting().size() - std::min(feed.waiting().size(), text.size() - 1));
+  }
+  return false;
+}
+
 /// Sets keys in an item whose own text goes up to `end`.
 void set_keys(Record& record, const SetKeys& set, std::uint32_t end) {
   std::uint32_t start = end;
@@ -249,6 +263,40 @@ std::optional<FileFault> SpecSource::fault_of(const std::string& file) const {
 }
 
 std::optional<Record> SpecSource::next() {
+  if (!begun_) {
+    begun_ = true;
+    holds_ = ways_.runs && may_hold_runs();
+    while (holds_) {
+      auto record = read_next();
+      if (!record) break;
+      held_.push_back(std::move(*record));
+    }
+    link_runs(held_);
+  }
+  if (!holds_) return read_next();
+  if (held_.empty()) return std::nullopt;
+  Record record = std::move(held_.front());
+  held_.pop_front();
+  return record;
+}
+
+/// A run says its kind itself, so that bytes are enough to know where there can be none.
+bool SpecSource::may_hold_runs() {
+  return std::any_of(files_.begin(), files_.end(), [this](const std::string& file) {
+    return file == "-" ? may_be_piped_in() : has_text(file, kRunInQuotes);
+  });
+}
+
+/// Of what is typed in nothing is held.
+bool SpecSource::may_be_piped_in() {
+  if (::isatty(standard_input_) != 0) return false;
+  piped_ = std::make_unique<Feed>(standard_input_, false);
+  while (piped_->waiting().size() <= kHeldForRuns && piped_->fill()) {
+  }
+  return piped_->ended() && piped_->waiting().find(kRunInQuotes) != std::string_view::npos;
+}
+
+std::optional<Record> SpecSource::read_next() {
   while (true) {
     if (next_element_ < elements_.size()) return next_element();
     if (row_) return next_row();
@@ -272,7 +320,8 @@ std::optional<Record> SpecSource::open(const std::string& file) {
   const int descriptor =
       standard ? standard_input_ : ::open(file.c_str(), O_RDONLY | O_CLOEXEC | O_NOCTTY);
   if (descriptor < 0) return fault_record("cannot be opened", errno);
-  auto feed = std::make_unique<Feed>(descriptor, !standard);
+  auto feed =
+      standard && piped_ ? std::move(piped_) : std::make_unique<Feed>(descriptor, !standard);
   while (feed->waiting().size() < kEncodingBytes && feed->fill()) {
   }
   if (ways_.specs && (ways_.sheets || named_as_sheet(file))) return open_sheet(*feed);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstddef>
+#include <deque>
 #include <memory>
 #include <optional>
 #include <set>
@@ -13,6 +14,7 @@
 #include "document.h"
 #include "file_fault.h"
 #include "likes.h"
+#include "run_links.h"
 
 namespace haunch {
 
@@ -63,6 +65,7 @@ struct SetKeys {
 struct SourceWays {
   bool specs = false;              // "like" is followed, and keys are set
   bool sheets = false;             // all is read as sheets, whatever its name
+  bool runs = false;               // runs get the items that they name, wherever those stand
   std::vector<SetKeys> with = {};  // in this order, later ones over earlier ones
 };
 
@@ -76,6 +79,9 @@ struct Record {
   std::vector<Problem> text_problems;  // of its text, until they are placed
   /// The source could not be read, or no further. Nothing else but `source` is set then.
   std::optional<FileFault> fault;
+  /// Of a run, the items that it names, where that was looked for.
+  std::shared_ptr<const NamedItems> named;
+  bool taken = false;  // by a run, which tells of it
 
   /// Places what is wrong with its text, and what reading or working the item found. Of one
   /// document no more than kMaxProblems are given out, so that its records are to be placed in
@@ -100,7 +106,7 @@ struct Record {
 ///
 /// A file holds one item, a list of items, or one item a line (JSON Lines). Lines are cut before
 /// any of them is read, so that a broken one leaves its neighbours alone, and no more than one is
-/// held at a time.
+/// held at a time; but where runs are wanted and some file may hold one, all are.
 class SpecSource {
  public:
   /// `arguments`: files, folders (all their *.json but shop.json and hidden ones, in byte-wise
@@ -120,6 +126,9 @@ class SpecSource {
   std::optional<Record> next();
 
  private:
+  bool may_hold_runs();
+  bool may_be_piped_in();
+  std::optional<Record> read_next();
   void add_folder(const std::string& folder, std::vector<FileFault>& faults);
   std::optional<FileFault> fault_of(const std::string& file) const;
   std::optional<Record> open(const std::string& file);
@@ -142,6 +151,10 @@ class SpecSource {
   Likes likes_;
   std::vector<std::string> files_;
   std::size_t next_file_ = 0;
+  bool begun_ = false;
+  bool holds_ = false;  // all records, from the first on
+  std::deque<Record> held_;
+  std::unique_ptr<Feed> piped_;  // standard input, of which some was read before its turn
 
   // The file at hand.
   std::string source_;

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "cabinet_work.h"
+
 namespace haunch {
 namespace {
 
@@ -206,7 +208,7 @@ PageParts together_page(const ItemReport& report, const LengthPrinter& lengths) 
     order += PageText::hanging(line);
   page.push_back({"ORDER of putting together, and from where", order});
   for (PagePart& part : page) {
-    if (report.wood.whole().kind == GroupKind::cabinet) part.section = kSection;
+    if (is_cabinet_work(report.wood)) part.section = kSection;
     if (part.body.blocks().size() == 1) join_first_line(part, lengths.page_width());
   }
   return page;

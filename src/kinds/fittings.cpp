@@ -8,6 +8,7 @@
 #include <numbers>
 #include <utility>
 
+#include "cabinet_work.h"
 #include "own_axes.h"
 #include "rounding.h"
 #include "twin_words.h"
@@ -216,7 +217,7 @@ std::string unknown_piece(const Assembly& assembly, const std::string& name) {
   std::vector<std::string_view> names;
   for (const Piece& piece : assembly.pieces)
     names.push_back(piece.name);
-  const bool cabinet = assembly.whole().kind == GroupKind::cabinet;
+  const bool cabinet = is_cabinet_work(assembly);
   std::string message =
       "\"" + name + "\" is no piece of this " + (cabinet ? "cabinet; " : "leaf; ");
   if (const std::string_view near = nearest_word(name, names); !near.empty())

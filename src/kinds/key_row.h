@@ -48,7 +48,7 @@ enum : std::uint16_t {
   kOfDrawer = 64,
   kOfNode = 128,  // of a part of a layout
   kOfRun = 256,
-  kOfItems = kOfDoor | kOfFrame | kOfSet | kOfCabinet | kOfFaceFrame | kOfDrawer
+  kOfItems = kOfDoor | kOfFrame | kOfSet | kOfCabinet | kOfFaceFrame | kOfDrawer | kOfRun
 };
 using Owners = std::uint16_t;
 
@@ -64,7 +64,8 @@ inline constexpr KindOfWork kKindsOfWork[] = {{"door", kOfDoor},
                                               {"doorset", kOfSet},
                                               {"cabinet", kOfCabinet},
                                               {"face-frame", kOfFaceFrame, "face_frame."},
-                                              {"drawer", kOfDrawer, "fronts.drawer."}};
+                                              {"drawer", kOfDrawer, "fronts.drawer."},
+                                              {"run", kOfRun, "run."}};
 
 struct KeyRow {
   // Dotted; of a frame with "frame." before it, as a set and a shop write it; "fittings[].at" is

@@ -11,6 +11,7 @@
 #include "key_row.h"
 #include "layout_keys.h"
 #include "machine_keys.h"
+#include "run_keys.h"
 
 namespace haunch {
 
@@ -47,7 +48,7 @@ inline constexpr KeyRow kDoorKeys[] = {
     // ---- what names an item
     own("$schema", kOfItems | kOfShop, "a text", "for editors; haunch passes it over", ""),
     own("kind", kOfItems | kOfShop,
-        R"("door", "frame", "doorset", "cabinet", "face-frame" or "drawer")", "the kind of work",
+        R"("door", "frame", "doorset", "cabinet", "face-frame", "drawer" or "run")", "the kind of work",
         "the shop file's; else it has to be said"),
     own("units", kOfItems | kOfShop, R"("mm" or "in")",
         "of numbers, and of texts without a unit of their own",
@@ -682,7 +683,7 @@ constexpr auto joined(const KeyRow (&... tables)[sizes]) {
 }
 
 inline constexpr auto kTable =
-    joined(kDoorKeys, kCabinetKeys, kLayoutKeys, kFaceFrameKeys, kDrawerKeys, kMachineKeys);
+    joined(kDoorKeys, kCabinetKeys, kLayoutKeys, kFaceFrameKeys, kDrawerKeys, kMachineKeys, kRunKeys);
 
 }  // namespace rows
 

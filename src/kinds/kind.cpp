@@ -12,6 +12,8 @@
 #include "face_frame.h"
 #include "frame.h"
 #include "mirrored.h"
+#include "other_items.h"
+#include "run.h"
 #include "shop.h"
 #include "spec_reader.h"
 #include "tolerance_spec.h"
@@ -23,6 +25,9 @@ namespace {
 struct Kind {
   std::string_view name;
   JobReading (*read)(const Value& item, const ShopDefaults* shop, std::string_view default_id);
+  /// Of what takes others of its specs, in place of `read`.
+  JobReading (*read_with)(const Value& item, const ShopDefaults* shop, std::string_view default_id,
+                          const OtherItems* others) = nullptr;
 };
 
 /// Every kind of work. A new one is a line here.
@@ -33,6 +38,7 @@ constexpr std::array kKinds = {
     Kind{"cabinet", read_cabinet},
     Kind{"face-frame", read_face_frame},
     Kind{"drawer", read_drawer},
+    Kind{"run", nullptr, read_run},
 };
 
 const Kind* find_kind(std::string_view name) {
@@ -115,6 +121,11 @@ void name_job(Job& job, const Spec& spec, std::string_view default_id) {
 }
 
 JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
+  return read_job_among(item, shop, default_id, nullptr);
+}
+
+JobReading read_job_among(const Value& item, const ShopDefaults* shop, std::string_view default_id,
+                          const OtherItems* others) {
   if (item.kind != Value::Kind::object)
     return {
         nullptr,
@@ -126,7 +137,9 @@ JobReading read_job(const Value& item, const ShopDefaults* shop, std::string_vie
                                         : nullptr;
   if (known == nullptr && problems.empty()) problems.push_back(missing_kind(item));
   if (known == nullptr) return {nullptr, std::move(problems)};
-  JobReading reading = known->read(item, shop, default_id);
+  JobReading reading = known->read_with != nullptr
+                           ? known->read_with(item, shop, default_id, others)
+                           : known->read(item, shop, default_id);
   const Value* mirror = item.find("mirror");
   if (reading.job && mirror != nullptr && mirror->text == "true")
     reading.job = mirrored(std::move(reading.job));

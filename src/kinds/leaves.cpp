@@ -16,11 +16,26 @@ void add_groups(Assembly& whole, std::vector<Group>& groups, const Place& at) {
   }
 }
 
-void add_fits(Assembly& whole, std::vector<Fit>& fits, std::size_t groups_before) {
+/// How a part moves, in the axes of the whole.
+Movement placed(Movement moves, const Place& at) {
+  const auto its = [&](Axis axis) { return at.axes[static_cast<std::size_t>(axis)]; };
+  if (auto* swing = std::get_if<Swing>(&moves)) {
+    swing->pin = placed(Box{swing->pin, swing->pin}, at).low;
+    swing->axis = its(swing->axis);
+  }
+  if (auto* slide = std::get_if<Slide>(&moves)) {
+    if (at.backwards[static_cast<std::size_t>(slide->along)]) slide->by = -slide->by;
+    slide->along = its(slide->along);
+  }
+  return moves;
+}
+
+void add_fits(Assembly& whole, std::vector<Fit>& fits, std::size_t groups_before, const Place& at) {
   for (Fit& fit : fits) {
     if (fit.stands == StandsIn::opening) continue;
     fit.group += groups_before;
     fit.other += groups_before;
+    fit.moves = placed(fit.moves, at);
     whole.fits.push_back(std::move(fit));
   }
 }
@@ -34,7 +49,7 @@ std::size_t add_group(Assembly& whole, Assembly part, const Place& at, const std
   if (!path.empty()) part.groups.front().path = path;
   const std::string before_names = path.empty() ? "" : group_name(part.whole()) + ", ";
   add_groups(whole, part.groups, at);
-  add_fits(whole, part.fits, groups);
+  add_fits(whole, part.fits, groups, at);
   for (Piece& piece : part.pieces) {
     piece.mark = piece_mark(whole.pieces.size());
     piece.name.insert(0, before_names);

@@ -5,29 +5,56 @@
 #include <utility>
 
 #include "reflected.h"
+#include "run_work.h"
 #include "twin_words.h"
 
 namespace haunch {
 namespace {
 
-class MirroredJob : public Job {
+/// Of what was mirrored, changed.
+std::unique_ptr<Job> mirrored_plain(std::unique_ptr<Job> plain);
+
+/// `Base`: Job, or RunWork of a run.
+template <typename Base>
+class MirroredOf : public Base {
  public:
-  explicit MirroredJob(std::shared_ptr<const Job> plain) : Job(*plain), plain_(std::move(plain)) {}
+  explicit MirroredOf(std::shared_ptr<const Base> plain) : Base(*plain), plain_(std::move(plain)) {}
 
   Worked work() const override;
   std::vector<Lever> levers() const override { return plain_->levers(); }
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
-    return std::make_unique<MirroredJob>(plain_->with(lever, value));
+    return mirrored_plain(plain_->with(lever, value));
   }
   std::vector<Alternative> alternatives() const override {
     std::vector<Alternative> all = plain_->alternatives();
     for (Alternative& each : all)
-      each.job = std::make_unique<MirroredJob>(std::move(each.job));
+      each.job = mirrored_plain(std::move(each.job));
     return all;
   }
 
+ protected:
+  const Base& plain() const { return *plain_; }
+
  private:
-  std::shared_ptr<const Job> plain_;
+  std::shared_ptr<const Base> plain_;
+};
+
+using MirroredJob = MirroredOf<Job>;
+
+class MirroredRun : public MirroredOf<RunWork> {
+ public:
+  using MirroredOf::MirroredOf;
+
+  Surroundings surroundings() const override {
+    Surroundings around = plain().surroundings();
+    const Length width = plain().work().assembly.size[0];
+    for (Boundary& boundary : around.boundaries) {
+      boundary.name = twin_words(boundary.name);
+      for (Corner& corner : boundary.shape.outline)  // across the assembly in each of them
+        corner.u = width - corner.u;
+    }
+    return around;
+  }
 };
 
 /// A chain that is told from the left.
@@ -38,7 +65,8 @@ void turn(Chain& chain) {
     link.what = twin_words(link.what);
 }
 
-Worked MirroredJob::work() const {
+template <typename Base>
+Worked MirroredOf<Base>::work() const {
   Worked worked = plain_->work();
   if (!worked.problems.empty()) return worked;
   worked.assembly = reflected(std::move(worked.assembly));
@@ -47,16 +75,22 @@ Worked MirroredJob::work() const {
   std::string words =
       "this is the handed twin: left and right of what the spec says are changed over. Keys (of "
       "what is assumed, of remedies) are told as the spec has them";
-  if (kind == "cabinet" || kind == "face-frame")
+  if (this->kind == "cabinet" || this->kind == "face-frame")
     words += "; what the layout counts from the left counts from the right";
   worked.cautions.push_back({"mirrored", std::move(words)});
   return worked;
 }
 
+std::unique_ptr<Job> mirrored_plain(std::unique_ptr<Job> plain) {
+  if (as_run(*plain) == nullptr) return std::make_unique<MirroredJob>(std::move(plain));
+  std::shared_ptr<const Job> job = std::move(plain);
+  return std::make_unique<MirroredRun>(std::static_pointer_cast<const RunWork>(std::move(job)));
+}
+
 }  // namespace
 
 std::unique_ptr<Job> mirrored(std::unique_ptr<Job> plain) {
-  auto job = std::make_unique<MirroredJob>(std::move(plain));
+  std::unique_ptr<Job> job = mirrored_plain(std::move(plain));
   job->name += ", mirrored";
   return job;
 }

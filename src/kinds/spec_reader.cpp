@@ -273,8 +273,18 @@ class KeyReader {
     return false;
   }
 
+  /// A list that is written as the only item that it has.
+  void read_only_item(Key key, const Value& value, const std::string& path) {
+    Spec item;
+    KeyReader(read_, scope_, item).read_value(key.item(), value, path);
+    spec_.set_stated(key);
+    spec_.edit(key).items = {std::move(item)};
+  }
+
   /// Every item has values of its own, by the keys of items.
   void read_list(Key key, const Value& value, const std::string& path) {
+    if (key.row().plain == Plain::first && value.kind != Value::Kind::list)
+      return read_only_item(key, value, path);
     if (!is_list(key.row(), value, path)) return;
     std::vector<KeyValues> items;
     for (std::size_t i = 0; i < value.list.size(); ++i) {
@@ -408,6 +418,16 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"case.back.leaf", &KeyReader::skip},
     {"fronts.drawer.sides.heights", &KeyReader::skip},
     {"fronts.drawer.runner.holes", &KeyReader::skip},
+    {"run.wall.lengths", &KeyReader::skip},
+    {"run.wall.at", &KeyReader::skip},
+    {"run.floor.at", &KeyReader::skip},
+    {"run.floor.rise", &KeyReader::skip},
+    {"run.order", &KeyReader::skip},
+    {"run.frames", &KeyReader::skip},
+    {"run.frames[]", &KeyReader::skip},
+    {"run.worktop.cutouts", &KeyReader::skip},
+    // Its keys are names.
+    {"run.lines", &KeyReader::skip},
 };
 
 constexpr bool KeyReader::has_all_readers() {

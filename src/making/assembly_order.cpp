@@ -137,8 +137,9 @@ class TakingApart {
   bool belongs(std::size_t piece) const {
     const std::size_t its = wood_.pieces[piece].group;
     if (its == group_) return true;
-    if (wood_.groups[its].in == group_ && wood_.groups[group_].kind != GroupKind::cabinet)
-      return true;
+    const GroupKind kind = wood_.groups[group_].kind;
+    const bool of_parts = kind == GroupKind::cabinet || kind == GroupKind::run;
+    if (wood_.groups[its].in == group_ && !of_parts) return true;
     if (wood_.groups[group_].kind != GroupKind::carcase) return false;
     return std::any_of(wood_.joints.begin(), wood_.joints.end(), [&](const Joint& joint) {
       const std::size_t a = wood_.pieces[joint.receives].group;

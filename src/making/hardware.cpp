@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "cabinet_work.h"
 #include "polyhedron.h"
 #include "rounding.h"
 
@@ -52,7 +53,7 @@ class Counting {
 
   /// A drawer that slides with no wood to run on hangs on metal ones.
   void runners() {
-    if (wood_.whole().kind != GroupKind::cabinet) return;
+    if (!is_cabinet_work(wood_)) return;
     for (const Fit& fit : wood_.fits) {
       const auto* slide = std::get_if<Slide>(&fit.moves);
       const bool drawer = wood_.groups[fit.group].kind == GroupKind::drawer;

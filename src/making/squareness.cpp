@@ -4,6 +4,7 @@
 #include <cmath>
 #include <optional>
 
+#include "cabinet_work.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -49,7 +50,7 @@ class Rectangles {
       case GroupKind::drawer:
         return of_drawer(group);
       case GroupKind::leaf:
-        if (its.in && wood_.whole().kind == GroupKind::cabinet)
+        if (its.in && is_cabinet_work(wood_))
           add(group, group_name(its), placed_blanks(wood_, group), is_framed_end(group) ? 2 : 0, 1);
         return;
       default:

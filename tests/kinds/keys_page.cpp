@@ -35,6 +35,8 @@ constexpr Section kSections[] = {
      "See [drawer.md](drawer.md#keys). In a cabinet and in a shop file they stand in `\"fronts\": "
      "{\"drawer\": {…}}`.",
      "fronts.drawer.", kOfDrawer},
+    {"A run of cabinets", "See [run.md](run.md#keys). In a shop file they stand in `\"run\": {…}`.",
+     "run.", kOfRun},
     {"A shop file alone", "See [shop-file.md](shop-file.md).", "", kOfShop}};
 
 /// Whose section tells of a key: that which its path begins with; else what most have, or the first

@@ -31,7 +31,7 @@ TEST_CASE("No kind of work has two keys of one name") {
   std::set<std::pair<std::string_view, unsigned>> seen;
   for (const KeyRow& row : kKeys)
     for (const unsigned of :
-         {kOfDoor, kOfFrame, kOfSet, kOfShop, kOfCabinet, kOfFaceFrame, kOfDrawer, kOfNode})
+         {kOfDoor, kOfFrame, kOfSet, kOfShop, kOfCabinet, kOfFaceFrame, kOfDrawer, kOfNode, kOfRun})
       if ((row.of & of) != 0) CHECK(seen.emplace(row.key, of).second);
 }
 

@@ -1,0 +1,194 @@
+#include "boundaries.h"
+
+#include <algorithm>
+#include <numbers>
+#include <optional>
+
+#include "swung.h"
+
+namespace haunch {
+namespace {
+
+constexpr std::string_view kNoRoom = "what is too long for its wall does not go in";
+constexpr Rule kLeftWall{"wall-left", "between the wood and the wall at its left", kNoRoom};
+constexpr Rule kRightWall{"wall-right", "between the wood and the wall at its right", kNoRoom};
+constexpr Rule kInPlace{"place-clear", "of wood in the place of what is put there",
+                        "what is put between cases needs the whole of its place"};
+constexpr Rule kWide{"filler-width", "of filler beside a wall, where it is widest",
+                     "a filler over 150 mm (6 in) is seen as one: a wider case makes better use of "
+                     "the wall (trade practice)"};
+constexpr Rule kNarrow{
+    "filler-least", "of filler beside a wall, where it is narrowest",
+    "under 12 mm (1/2 in) there is no wood to plane to the wall (trade practice)"};
+constexpr Rule kSwung{"swing-past", "of the front in a wall, or in what stands beside it",
+                      "a door that does not come to a right angle keeps drawers behind it shut and "
+                      "breaks its hinges: a filler beside it lets it pass"};
+constexpr Rule kHandle{"handle-past",
+                       "of the front's handle in a wall, or in what stands beside it",
+                       "a handle that meets the wall first keeps its door from a right angle: a "
+                       "wider filler lets it pass"};
+constexpr Rule kDrawn{"slide-past", "free before front and handle as it is drawn out",
+                      "a drawer that meets a wall or the next front's handle does not come out"};
+
+/// A wall is far higher than what stands beside it.
+bool is_wall(const Boundary& boundary) {
+  return boundary.shape.along == 2;
+}
+
+bool is_left(const Bench& bench, const Boundary& wall) {
+  const Box box = bounds_of(wall.shape);
+  return box.low[0] + box.high[0] < bench.assembly.size[0];
+}
+
+Wood wood_of(const Boundary& boundary) {
+  return {{}, polyhedra_of(boundary.shape)};
+}
+
+/// From where it is no rounding of what slopes.
+Length but_rounding(Length figure) {
+  const Length kOff = Length::from_mm_thousandths(10);
+  return figure < kOff && figure > -kOff ? Length() : figure;
+}
+
+/// The piece nearest to a wall, and how near.
+struct NearestWood {
+  std::size_t piece = 0;
+  std::optional<Length> room;
+};
+
+NearestWood nearest_to(const Bench& bench, const Wood& wall, Way way) {
+  NearestWood nearest;
+  for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+    const auto room = gap(bench.solids[piece].wood, wall, way);
+    if (room && (!nearest.room || *room < *nearest.room)) nearest = {piece, room};
+  }
+  return nearest;
+}
+
+void check_wall(Bench& bench, const Boundary& wall) {
+  const bool left = is_left(bench, wall);
+  const NearestWood nearest = nearest_to(bench, wood_of(wall), {0, !left});
+  if (!nearest.room) return;
+  report(bench, left ? kLeftWall : kRightWall, {nearest.piece}, {}, but_rounding(*nearest.room),
+         Bounds{Length(), {}, {}, Length()});
+  const Piece& piece = bench.assembly.pieces[nearest.piece];
+  if (piece.role != Role::filler || *nearest.room < Length()) return;
+  Length least = piece.blank[1];
+  for (const Feature& feature : piece.features)
+    if (feature.kind == FeatureKind::planed_taper)
+      least = piece.blank[1] - size_of(feature, SizeName::depth).value_or(Length());
+  report(bench, kWide, {nearest.piece}, {}, piece.blank[1],
+         Bounds{{}, {}, {}, Length::from_mm(150)});
+  report(bench, kNarrow, {nearest.piece}, {}, least, Bounds{{}, {}, Length::from_mm(12), {}});
+}
+
+void check_place(Bench& bench, const Boundary& place) {
+  const Wood its = wood_of(place);
+  Length deepest;
+  for (const Solid& solid : bench.solids)
+    deepest = std::max(deepest, depth_of_common(solid.wood, its));
+  report(bench, kInPlace, {}, {}, but_rounding(deepest), Bounds{{}, Length(), {}, {}});
+}
+
+// ---- opened
+
+struct OpenedFront {
+  const Fit& fit;
+  std::size_t named = 0;  // a piece of it
+  Box box;                // round all its wood
+};
+
+/// What a front is opened by: at the edge away from its pin, a hand's breadth from it at most.
+Box handle_of(const OpenedFront& front, Length out) {
+  const Box& face = front.box;
+  const Length from_edge = std::min(Length::from_mm(20), floor_divide(face.extent(0), 4));
+  const Length broad = std::min(Length::from_mm(40), floor_divide(face.extent(0), 4));
+  Box handle = face;
+  handle.low[2] = face.low[2] - out;
+  handle.high[2] = face.low[2];
+  if (front.fit.swing()->at_high) {
+    handle.low[0] = face.low[0] + from_edge;
+    handle.high[0] = handle.low[0] + broad;
+  } else {
+    handle.high[0] = face.high[0] - from_edge;
+    handle.low[0] = handle.high[0] - broad;
+  }
+  return handle;
+}
+
+std::vector<OpenedFront> opened_fronts(const Bench& bench) {
+  std::vector<OpenedFront> all;
+  for (const Fit* fit : fits_that_stand(bench.assembly, StandsIn::front)) {
+    if (std::holds_alternative<std::monostate>(fit->moves)) continue;
+    std::optional<Box> box;
+    std::size_t named = 0;
+    for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+      if (!is_within(bench.assembly, bench.assembly.pieces[piece].group, fit->group)) continue;
+      if (!box) named = piece;
+      box = box ? around(*box, bench.solids[piece].blank) : bench.solids[piece].blank;
+    }
+    if (box) all.push_back({*fit, named, *box});
+  }
+  return all;
+}
+
+constexpr int kSwingSteps = 6;  // to a right angle
+
+/// How deep a box that turns with a front stands in any boundary on its way.
+Length deepest_swung(const Box& box, const Swing& swing, const std::vector<Wood>& bounds) {
+  Length most;
+  for (int step = 1; step <= kSwingSteps; ++step) {
+    const double angle = std::numbers::pi / 2 * step / kSwingSteps;
+    const Wood swung{{}, polyhedra_of(turned(box, swing, angle))};
+    for (const Wood& bound : bounds)
+      most = std::max(most, depth_of_common(swung, bound));
+  }
+  return but_rounding(most);
+}
+
+void check_swung(Bench& bench, const OpenedFront& front, const std::vector<Wood>& bounds,
+                 Length handle) {
+  const Swing& swing = *front.fit.swing();
+  report(bench, kSwung, {front.named}, {}, deepest_swung(front.box, swing, bounds),
+         Bounds{{}, Length(), {}, {}});
+  if (handle > Length())
+    report(bench, kHandle, {front.named}, {},
+           deepest_swung(handle_of(front, handle), swing, bounds), Bounds{{}, {}, {}, Length()});
+}
+
+void check_drawn(Bench& bench, const OpenedFront& front, const std::vector<Wood>& bounds) {
+  const auto& slide = std::get<Slide>(front.fit.moves);
+  const auto axis = static_cast<std::size_t>(slide.along);
+  const bool upwards = slide.by > Length();
+  const Length by = upwards ? slide.by : -slide.by;
+  Length free = by;
+  for (const Wood& bound : bounds)
+    if (const auto room = gap(Wood{{front.box}, {}}, bound, {axis, upwards}))
+      free = std::min(free, *room);
+  report(bench, kDrawn, {front.named}, {}, free, Bounds{by, {}, {}, {}});
+}
+
+}  // namespace
+
+void check_boundaries(Bench& bench, const Surroundings& around) {
+  std::vector<Wood> bounds;
+  for (const Boundary& boundary : around.boundaries) {
+    bounds.push_back(wood_of(boundary));
+    if (is_wall(boundary))
+      check_wall(bench, boundary);
+    else
+      check_place(bench, boundary);
+  }
+  for (const OpenedFront& front : opened_fronts(bench)) {
+    if (front.fit.swing() != nullptr)
+      check_swung(bench, front, bounds, around.handle);
+    else
+      check_drawn(bench, front, bounds);
+  }
+}
+
+std::vector<const Rule*> rules_of_boundaries() {
+  return {&kLeftWall, &kRightWall, &kInPlace, &kWide, &kNarrow, &kSwung, &kHandle, &kDrawn};
+}
+
+}  // namespace haunch

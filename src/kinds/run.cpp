@@ -1,0 +1,99 @@
+#include "run.h"
+
+#include <fmt/core.h>
+
+#include <algorithm>
+#include <charconv>
+#include <utility>
+
+#include "cautions.h"
+#include "run_cautions.h"
+#include "run_plan.h"
+#include "run_set_out.h"
+#include "run_spec.h"
+#include "run_work.h"
+
+namespace haunch {
+namespace {
+
+class WallRunJob : public RunWork {
+ public:
+  RunSpec spec;
+
+  Worked work() const override {
+    PlannedRun planned = plan_run(spec);
+    std::vector<Caution> cautions;
+    if (planned.problems.empty()) cautions = run_cautions(planned.plan, spec);
+    Worked worked = planned.take_work();
+    if (!worked.problems.empty()) return worked;
+    worked.assembly = set_out_run(planned.plan, spec);
+    worked.cautions = std::move(cautions);
+    for (const RunEntry& entry : spec.order)
+      if (entry.taken) take_from(worked, *entry.taken);
+    return worked;
+  }
+
+  Surroundings surroundings() const override {
+    const PlannedRun planned = plan_run(spec);
+    return {boundaries_of(planned.plan, spec), planned.plan.handle};
+  }
+
+  std::vector<Lever> levers() const override { return plan_run(spec).levers; }
+
+  std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
+    auto changed = std::make_unique<WallRunJob>(*this);
+    if (lever.key.starts_with(kOrder))
+      changed->spec.order[place_in_order(lever.key)].width = value;
+    else
+      set_size(changed->spec.own, std::string(kRunRoot) + lever.key, value);
+    return changed;
+  }
+
+ private:
+  static constexpr std::string_view kOrder = "order.";
+
+  /// "order.3.gap": the fourth.
+  static std::size_t place_in_order(const std::string& key) {
+    std::size_t place = 0;
+    std::from_chars(key.data() + kOrder.size(), key.data() + key.size(), place);
+    return place;
+  }
+
+  /// What a cabinet tells once is told once of all. That it is the twin of another is its own.
+  static void take_from(Worked& worked, const TakenCabinet& taken) {
+    std::vector<Caution> cautions = taken.worked().cautions;
+    std::erase_if(cautions, [](const Caution& it) { return it.about == "mirrored"; });
+    add_untold(worked.cautions, std::move(cautions));
+  }
+};
+
+/// The woods that its cabinets know besides, each once.
+void take_woods(Job& job, const Job& cabinet) {
+  for (const Species& wood : cabinet.woods) {
+    const bool known = std::any_of(job.woods.begin(), job.woods.end(),
+                                   [&](const Species& it) { return it.name == wood.name; });
+    if (!known) job.woods.push_back(wood);
+  }
+}
+
+}  // namespace
+
+JobReading read_run(const Value& item, const ShopDefaults* shop, std::string_view default_id,
+                    const OtherItems* others) {
+  RunSpecReading reading = read_run_spec(item, shop, others);
+  if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
+  auto job = std::make_unique<WallRunJob>();
+  job->kind = "run";
+  name_job(*job, reading.spec.own, default_id);
+  job->given = std::move(reading.given);
+  job->service = {true, false, false};
+  for (const RunEntry& entry : reading.spec.order) {
+    if (!entry.taken) continue;
+    job->takes.push_back(entry.id);
+    take_woods(*job, entry.taken->job());
+  }
+  job->spec = std::move(reading.spec);
+  return {std::move(job), {}};
+}
+
+}  // namespace haunch

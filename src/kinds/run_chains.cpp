@@ -1,0 +1,104 @@
+#include "run_chains.h"
+
+#include <algorithm>
+#include <string>
+#include <utility>
+
+#include "run_plan.h"
+
+namespace haunch {
+namespace {
+
+using What = RunEntry::What;
+
+class RunChains {
+ public:
+  RunChains(const WallRunPlan& plan, const RunSpec& spec)
+      : plan_(plan), spec_(spec), unit_(spec.own.units.value_or(Unit::mm)) {}
+
+  std::vector<Chain> all() {
+    for (const WallReading& reading : plan_.wall.readings)
+      along_wall(reading.at);
+    if (!plan_.floor.empty())
+      for (const RunMember& member : plan_.members)
+        if (member.what == What::cabinet) up_from_floor(member);
+    return std::move(chains_);
+  }
+
+ private:
+  static void link(Chain& chain, std::string what, Length length) {
+    if (length != Length()) chain.links.push_back({std::move(what), length});
+  }
+
+  void along_wall(Length at);
+  void end_link(Chain& chain, bool right, Length at) const;
+  void up_from_floor(const RunMember& member);
+  Length open_at(bool right, Length at) const;
+  const Assembly& wood_of(const RunMember& cabinet) const {
+    return spec_.order[*cabinet.entry].taken->worked().assembly;
+  }
+
+  const WallRunPlan& plan_;
+  const RunSpec& spec_;
+  Unit unit_;
+  std::vector<Chain> chains_;
+};
+
+/// What is open beside the wall at an end, where no filler closes it.
+Length RunChains::open_at(bool right, Length at) const {
+  const RunMember& last = right ? plan_.members.back() : plan_.members.front();
+  const bool closed = right ? last.at_right_wall : last.at_left_wall;
+  const bool out = plan_.wall.out_at_right == right;
+  return (right ? plan_.spare_right : plan_.spare_left) +
+         (out && !closed ? plan_.wall.back_at(at) : Length());
+}
+
+void RunChains::end_link(Chain& chain, bool right, Length at) const {
+  const Length open = open_at(right, at);
+  const std::string end = right ? "right" : "left";
+  const bool wall = (right ? plan_.wall.right : plan_.wall.left) == RunEnd::wall;
+  link(chain,
+       open < Length() ? "too long by"
+       : wall          ? "open to the " + end + " wall"
+                       : "left over at the " + end + " end",
+       open);
+}
+
+void RunChains::along_wall(Length at) {
+  const bool several = plan_.wall.readings.size() > 1;
+  const std::string height = several ? ", " + in_words(at, unit_) + " above the floor" : "";
+  Chain chain{"along the wall" + height + ", from the left", {}};
+  end_link(chain, false, at);
+  Length end = plan_.spare_left;
+  for (const RunMember& member : plan_.members) {
+    link(chain, "between", member.left - end);
+    end = member.right();
+    const bool out = plan_.wall.out_at_right ? member.at_right_wall : member.at_left_wall;
+    link(chain, member.name, member.width + (out ? plan_.wall.back_at(at) : Length()));
+  }
+  end_link(chain, true, at);
+  chains_.push_back(std::move(chain));
+}
+
+/// The packing below it there, or how much longer its legs are turned out.
+void RunChains::up_from_floor(const RunMember& member) {
+  const Assembly& wood = wood_of(member);
+  Length foot = wood.size[1];
+  for (const Piece& piece : wood.pieces)
+    foot = std::min(foot, placed_blank(piece).low[1]);
+  for (const bool right : {false, true}) {
+    Chain chain{"up from the floor at " + member.name + ", " + (right ? "right" : "left"), {}};
+    link(chain, "packed", plan_.packed_at(right ? member.right() : member.left));
+    link(chain, "legs", foot);
+    link(chain, "case", wood.size[1] - foot);
+    chains_.push_back(std::move(chain));
+  }
+}
+
+}  // namespace
+
+std::vector<Chain> chains_of(const WallRunPlan& plan, const RunSpec& spec) {
+  return RunChains(plan, spec).all();
+}
+
+}  // namespace haunch

@@ -1,0 +1,70 @@
+// A run with every size settled: the wall, what stands along it, and the floor below it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "planned.h"
+#include "run_keys.h"
+#include "run_spec.h"
+
+namespace haunch {
+
+/// How long the wall is at a height above the floor's highest point.
+struct WallReading {
+  Length at, length;
+};
+
+/// The wall that a run stands along, as it was measured.
+struct RunWall {
+  std::vector<WallReading> readings;  // rising
+  RunEnd left = RunEnd::wall, right = RunEnd::wall;
+  bool out_at_right = true;  // the end that is not plumb
+  Length least;              // of its lengths
+
+  bool at(RunEnd RunWall::*end) const { return this->*end == RunEnd::wall; }
+  /// At any height: in a straight line between two readings, beyond the outer ones as there.
+  Length length_at(Length height) const;
+  /// How far the end that is out stands back there, from where the wall is shortest.
+  Length back_at(Length height) const { return length_at(height) - least; }
+};
+
+/// One that stands in a run, as it was placed.
+struct RunMember {
+  RunEntry::What what = RunEntry::What::cabinet;
+  std::optional<std::size_t> entry;  // in the spec's order; none of what that does not name
+  std::string name;                  // "b1", "filler 1", "gap for the oven"
+  std::string path;                  // of a cabinet's group: "b1-2"
+  Length left, width;                // where the wall is shortest
+  bool at_left_wall = false, at_right_wall = false;
+
+  Length right() const { return left + width; }
+};
+
+/// How high the floor lies at a place along the wall.
+struct FloorReading {
+  Length at, rise;
+};
+
+struct WallRunPlan {
+  RunWall wall;
+  std::vector<FloorReading> floor;  // none: it is taken to be level
+  std::vector<RunMember> members;   // from the left
+  Length spare_left, spare_right;   // left open beside a wall; less than 0: what is too long
+  Length between, scribe, handle;
+  Length behind;  // between the backs of the cases and the wall
+  Length filler_thickness;
+  std::string filler_material, end_panel_material;
+  Triple size;  // of the cases and what is beside them
+
+  /// How far the floor lies below its highest point there, which is what is packed.
+  Length packed_at(Length along) const;
+};
+
+using PlannedRun = Planned<WallRunPlan>;
+
+/// Settles every size; the cabinets that the spec names are worked for it.
+PlannedRun plan_run(const RunSpec& spec);
+
+}  // namespace haunch

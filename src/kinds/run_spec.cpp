@@ -1,0 +1,208 @@
+#include "run_spec.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "shop.h"
+#include "value_reader.h"
+
+namespace haunch {
+namespace {
+
+struct EntryKey {
+  Key key;
+  RunEntry::What what;
+};
+constexpr EntryKey kEntryKeys[] = {{"run.order[].cabinet", RunEntry::What::cabinet},
+                                   {"run.order[].filler", RunEntry::What::filler},
+                                   {"run.order[].gap", RunEntry::What::gap},
+                                   {"run.order[].end_panel", RunEntry::What::end_panel}};
+
+constexpr std::string_view kOneOfThese =
+    R"(write the id of a cabinet, {"filler": 30}, {"gap": 600, "for": "oven"} or {"end_panel": 20})";
+
+std::string in_quotes(const std::string& text) {
+  return "\"" + text + "\"";
+}
+
+/// One of what an order lists; `path`: where it stands.
+RunEntry entry_of(const KeyValues& item, const std::string& path, std::vector<Problem>& problems) {
+  RunEntry entry;
+  int said = 0;
+  for (const EntryKey& its : kEntryKeys) {
+    if (!item[its.key].stated) continue;
+    if (++said == 1) entry.what = its.what;
+  }
+  if (said > 1)
+    problems.push_back({path, "one thing stands at a place; " + std::string(kOneOfThese), {}});
+  if (said == 0 && item["run.order[]"].stated)
+    problems.push_back(
+        {path, "says nothing of what stands there; " + std::string(kOneOfThese), {}});
+  entry.id = item.text("run.order[].cabinet");
+  for (const SizeKey size : {SizeKey("run.order[].filler"), SizeKey("run.order[].gap"),
+                             SizeKey("run.order[].end_panel")})
+    if (const auto its = item.size(size)) entry.width = *its;
+  entry.purpose = item.text("run.order[].for");
+  entry.front_height = item.size("run.order[].front_height");
+  for (const Key key : std::initializer_list<Key>{"run.order[].for", "run.order[].front_height"})
+    if (item[key].stated && entry.what != RunEntry::What::gap)
+      problems.push_back({child_path(path, key.path().substr(key.path().rfind('.') + 1)),
+                          "is of what is put in a gap; give the gap's width: {\"gap\": 600, …}",
+                          {}});
+  return entry;
+}
+
+// ---- cabinets
+
+/// Finds the cabinets that a run names, and tells of those that it cannot have.
+class NamedCabinets {
+ public:
+  NamedCabinets(const OtherItems* others, std::vector<Problem>& problems)
+      : others_(others), problems_(problems) {}
+
+  void take(RunEntry& entry, const std::string& path) {
+    const auto [known, is_new] = taken_.emplace(entry.id, nullptr);
+    if (is_new) known->second = found(entry.id, path);
+    entry.taken = known->second;
+  }
+
+ private:
+  std::shared_ptr<TakenCabinet> found(const std::string& id, const std::string& path) {
+    if (others_ == nullptr) {
+      refuse(path, in_quotes(id) +
+                       " is looked for among the specs of one command, and this one takes an item "
+                       "by itself; give both to 'haunch sheet'");
+      return nullptr;
+    }
+    const auto is_it = [&](const OtherItem& other) { return other.id == id; };
+    const auto first = std::find_if(others_->named.begin(), others_->named.end(), is_it);
+    if (first == others_->named.end()) {
+      refuse(path, unknown(id));
+      return nullptr;
+    }
+    if (std::find_if(first + 1, others_->named.end(), is_it) != others_->named.end()) {
+      refuse(path, "two items are called " + in_quotes(id) + "; give each its own id");
+      return nullptr;
+    }
+    return read(*first, path);
+  }
+
+  std::shared_ptr<TakenCabinet> read(const OtherItem& other, const std::string& path) {
+    JobReading reading;
+    if (other.item != nullptr) reading = read_job(*other.item, other.shop, other.default_id);
+    if (!reading.job || !reading.problems.empty()) {
+      refuse(path, in_quotes(other.id) + " has errors of its own; put them right first");
+      return nullptr;
+    }
+    if (reading.job->kind != "cabinet") {
+      refuse(path, in_quotes(other.id) + " is a " + std::string(reading.job->kind) +
+                       "; a run takes cabinets");
+      return nullptr;
+    }
+    if (reading.job->quantity > 1) {
+      refuse(path, in_quotes(other.id) +
+                       " has a quantity of its own; a run takes one for each time it names it: "
+                       "take it out there");
+      return nullptr;
+    }
+    return std::make_shared<TakenCabinet>(std::move(reading.job));
+  }
+
+  std::string unknown(const std::string& id) const {
+    std::vector<std::string_view> ids(others_->ids.begin(), others_->ids.end());
+    const std::string_view nearest = nearest_word(id, ids);
+    std::string message = "no item of these specs is called " + in_quotes(id);
+    if (!nearest.empty())
+      return message + "; did you mean " + in_quotes(std::string(nearest)) + "?";
+    return message + "; name its file too, or put it into this one";
+  }
+
+  void refuse(const std::string& path, std::string message) {
+    problems_.push_back({path, std::move(message), {}});
+  }
+
+  const OtherItems* others_;
+  std::vector<Problem>& problems_;
+  std::map<std::string, std::shared_ptr<TakenCabinet>> taken_;
+};
+
+// ---- lists that go together
+
+std::vector<Length> lengths_of(const Spec& spec, Key list, SizeKey item) {
+  std::vector<Length> all;
+  for (const KeyValues& its : spec[list].items)
+    all.push_back(its.size(item).value_or(Length()));
+  return all;
+}
+
+bool rises(const std::vector<Length>& all) {
+  return std::adjacent_find(all.begin(), all.end(), [](Length a, Length b) { return a >= b; }) ==
+         all.end();
+}
+
+void doubt_pairs(const std::vector<Length>& places, std::size_t readings, const std::string& path,
+                 const std::string& of, std::vector<Problem>& problems) {
+  if (places.size() != readings)
+    problems.push_back({path,
+                        "has " + std::to_string(places.size()) + " places for " +
+                            std::to_string(readings) + " readings of " + of +
+                            "; write one for each",
+                        {}});
+  else if (!rises(places))
+    problems.push_back({path, "does not rise from one to the next; write the lowest first", {}});
+}
+
+void doubt_readings(const Spec& spec, std::vector<Problem>& problems) {
+  const std::vector<Length> at = lengths_of(spec, "run.wall.at", "run.wall.at[]");
+  const std::size_t lengths = spec["run.wall.lengths"].items.size();
+  if (spec["run.wall.at"].stated)
+    doubt_pairs(at, lengths, "/wall/at", "the wall's length", problems);
+  else if (lengths > 1)
+    problems.push_back({"/wall",
+                        "\"at\" is missing; write the heights that the lengths were measured at: "
+                        "\"at\": [0, 900, …]",
+                        {}});
+  if (spec["run.floor.at"].stated && spec["run.floor.rise"].stated)
+    doubt_pairs(lengths_of(spec, "run.floor.at", "run.floor.at[]"),
+                spec["run.floor.rise"].items.size(), "/floor/at", "the floor", problems);
+}
+
+/// What is read as it should be, and not made yet.
+void refuse_unmade(const Spec& spec, std::vector<Problem>& problems) {
+  const auto refuse = [&](Key key, const std::string& path, const std::string& instead) {
+    if (spec[key].stated) problems.push_back({path, "is not made of a run yet; " + instead, {}});
+  };
+  refuse("run.frames", "/frames", "give each cabinet a face frame of its own, and take it out");
+  refuse("run.lines", "/lines", "give each cabinet's rows their heights, and take it out");
+  refuse("run.worktop", "/worktop", "take it out");
+  if (spec.word<RunToe>("run.toe") == RunToe::one_board)
+    problems.push_back(
+        {"/toe", "is not made of a run yet; give each cabinet its own toe, and take it out", {}});
+}
+
+}  // namespace
+
+RunSpecReading read_run_spec(const Value& item, const ShopDefaults* shop,
+                             const OtherItems* others) {
+  SpecReading spec =
+      read_spec(item, {.of = kOfRun, .root = kRunRoot, .within = R"({"wall": {"lengths": …}})"},
+                units_of(shop));
+  RunSpecReading reading{
+      {std::move(spec.spec), {}}, std::move(spec.given), std::move(spec.problems)};
+  if (shop != nullptr) overlay(reading.spec.own, shop->of_use(Use::cabinet), kOfRun);
+  if (!reading.problems.empty()) return reading;
+  doubt_readings(reading.spec.own, reading.problems);
+  refuse_unmade(reading.spec.own, reading.problems);
+  NamedCabinets cabinets(others, reading.problems);
+  const std::vector<KeyValues>& items = reading.spec.own["run.order"].items;
+  for (std::size_t i = 0; i < items.size(); ++i) {
+    const std::string path = child_path("/order", i);
+    reading.spec.order.push_back(entry_of(items[i], path, reading.problems));
+    RunEntry& entry = reading.spec.order.back();
+    if (entry.what == RunEntry::What::cabinet && !entry.id.empty()) cabinets.take(entry, path);
+  }
+  return reading;
+}
+
+}  // namespace haunch

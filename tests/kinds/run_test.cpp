@@ -1,0 +1,208 @@
+// Runs: along a wall of any length the pieces add up to it, at each height that was measured.
+#include <fmt/format.h>
+
+#include <random>
+#include <string>
+#include <utility>
+#include <vector>
+
+#include "other_items.h"
+#include "run_work.h"
+#include "vocabulary.h"
+
+namespace haunch::test {
+namespace {
+
+/// A cabinet of that id, as wide as that, 880 high with its toe, 560 deep.
+std::string case_of(const std::string& id, int width, const std::string& more = {}) {
+  return fmt::format(
+      R"({{"kind": "cabinet", "id": "{}", "units": "mm", "toe": {{"height": 100}},
+          "size": {{"width": {}, "height": 880, "depth": 560}}{}}})",
+      id, width, more.empty() ? "" : ", " + more);
+}
+
+/// Cabinets by their ids, and what runs read them as.
+class Cabinets {
+ public:
+  Cabinets& with(const std::string& id, int width, const std::string& more = {}) {
+    values_.emplace_back(id, value_of(case_of(id, width, more)));
+    return *this;
+  }
+  JobReading run(const std::string& keys) const {
+    OtherItems others;
+    for (const auto& [id, value] : values_) {
+      others.named.push_back({id, &value, nullptr, id});
+      others.ids.push_back(id);
+    }
+    return read_job_among(
+        value_of(R"({"kind": "run", "id": "north", "units": "mm", )" + keys + "}"), nullptr, "run",
+        &others);
+  }
+  Worked worked(const std::string& keys) const {
+    JobReading reading = run(keys);
+    if (!reading.job) throw std::invalid_argument("refused: " + in_lines(reading.problems));
+    return work(*reading.job);
+  }
+  std::string refusal_of(const std::string& keys) const {
+    const JobReading reading = run(keys);
+    return in_lines(reading.job ? reading.job->work().problems : reading.problems);
+  }
+
+ private:
+  std::vector<std::pair<std::string, Value>> values_;
+};
+
+std::string in_words(const Chain& chain) {
+  std::string words;
+  for (const Chain::Link& link : chain.links)
+    words += (words.empty() ? "" : ", ") + link.what + " " + decimal(link.length, Unit::mm);
+  return words;
+}
+
+Cabinets two_cases() {
+  return Cabinets().with("b1", 600).with("b2", 900);
+}
+
+}  // namespace
+
+TEST_CASE("What is left over beside a wall becomes a filler there") {
+  const Worked run =
+      two_cases().worked(R"("wall": {"lengths": 1540, "right": "free"}, "order": ["b1", "b2"])");
+  CHECK(in_words(run.chains.front()) == "filler 1 37, b1 600, between 3, b2 900");
+  const Piece filler = piece(run.assembly, "filler 1");
+  CHECK(filler.blank == Triple{mm(780), mm(37), mm(20)});
+  CHECK(placed_blank(filler).low == Triple{mm(0), mm(100), mm(0)});
+}
+
+TEST_CASE("Between two walls it is shared out, in whole millimetres but for the last") {
+  const Worked run = two_cases().worked(R"("wall": {"lengths": 1536}, "order": ["b1", "b2"])");
+  CHECK(in_words(run.chains.front()) == "filler 1 16, b1 600, between 3, b2 900, filler 2 17");
+}
+
+TEST_CASE("A filler that the order names at a wall is as wide as said, and takes what is left") {
+  const Worked left =
+      two_cases().worked(R"("wall": {"lengths": 1540}, "order": [{"filler": 20}, "b1", "b2"])");
+  CHECK(in_words(left.chains.front()) == "filler 1 20, b1 600, between 3, b2 900, filler 2 17");
+  const Worked only = two_cases().worked(
+      R"("wall": {"lengths": 1540, "right": "free"}, "order": [{"filler": 20}, "b1", "b2"])");
+  CHECK(in_words(only.chains.front()) == "filler 1 37, b1 600, between 3, b2 900");
+}
+
+TEST_CASE("Less than a filler can be planed of stays open beside the wall") {
+  const Worked run =
+      two_cases().worked(R"("wall": {"lengths": 1508, "right": "free"}, "order": ["b1", "b2"])");
+  CHECK(count_role(run.assembly, "filler") == 0);
+  CHECK(in_words(run.chains.front()) == "open to the left wall 5, b1 600, between 3, b2 900");
+}
+
+TEST_CASE("Along a wall 30 mm out the filler is planed to it") {
+  const Worked run = two_cases().worked(
+      R"("wall": {"lengths": [1570, 1555, 1540], "at": [0, 440, 880], "right": "free"},
+         "order": ["b1", "b2"])");
+  CHECK(in_words(run.chains[0]) == "filler 1 67, b1 600, between 3, b2 900");
+  CHECK(in_words(run.chains[1]) == "filler 1 52, b1 600, between 3, b2 900");
+  CHECK(in_words(run.chains[2]) == "filler 1 37, b1 600, between 3, b2 900");
+  const Piece filler = piece(run.assembly, "filler 1");
+  // From 100 up, where the wall stands back 26.591 mm more than at 880.
+  CHECK(filler.blank[1] > mm(63.59));
+  CHECK(filler.blank[1] < mm(63.592));
+  REQUIRE(filler.features.size() == 1);
+  CHECK(filler.features.front().kind == FeatureKind::planed_taper);
+  CHECK(filler.features.front().prisms.size() == 2);  // from 100 to 440, and from there on
+}
+
+TEST_CASE("Random runs add up to the wall at every height") {
+  std::mt19937 random(18);
+  const auto from = [&](int least, int most) {
+    return std::uniform_int_distribution<int>(least, most)(random);
+  };
+  for (int time = 0; time < 60; ++time) {
+    Cabinets cabinets;
+    std::string order;
+    const int number = from(1, 5);
+    for (int i = 0; i < number; ++i) {
+      cabinets.with(fmt::format("b{}", i), from(300, 900));
+      order += fmt::format(R"({}"b{}")", i == 0 ? "" : ", ", i);
+      if (from(0, 3) == 0) order += fmt::format(R"(, {{"filler": {}}})", from(12, 60));
+      if (from(0, 3) == 0) order += fmt::format(R"(, {{"gap": {}}})", from(300, 700));
+    }
+    const int lengths[] = {from(1500, 4000), from(1500, 4000), from(1500, 4000)};
+    const Worked run = cabinets.worked(fmt::format(
+        R"("wall": {{"lengths": [{}, {}, {}], "at": [0, 900, 2100], "right": "{}"}}, "order": [{}])",
+        lengths[0], lengths[1], lengths[2], from(0, 1) == 0 ? "wall" : "free", order));
+    INFO(order);
+    for (int i = 0; i < 3; ++i)
+      CHECK(run.chains[static_cast<std::size_t>(i)].total() == Length::from_mm(lengths[i]));
+  }
+}
+
+TEST_CASE("A run that is too long says by how much, and what to give up") {
+  const Worked run = two_cases().worked(
+      R"("wall": {"lengths": 2000, "right": "free"},
+         "order": [{"filler": 30}, "b1", {"gap": 500, "for": "oven"}, "b2"])");
+  CHECK(in_words(run.chains.front()) ==
+        "too long by -30, filler 1 30, b1 600, gap for the oven 500, b2 900");
+  REQUIRE(run.cautions.front().about == "too long");
+  CHECK(run.cautions.front().words ==
+        "by 30 mm; give up filler 1, 30 mm wide, "
+        "or make b1 570 mm wide, not 600 mm, or make gap for the oven 470 mm wide, not 500 mm, or "
+        "make b2 870 mm wide, not 900 mm");
+}
+
+TEST_CASE("The cases stand on the level of the floor's highest point") {
+  const Worked run = two_cases().worked(
+      R"("wall": {"lengths": 1540, "right": "free"}, "order": ["b1", "b2"],
+         "floor": {"at": [0, 1000, 2000], "rise": [0, 10, 4]})");
+  std::vector<std::string> up;
+  for (const Chain& chain : run.chains)
+    if (chain.what.starts_with("up from the floor")) up.push_back(in_words(chain));
+  // At 37 from the left, 637, 640 and 1540.
+  CHECK(up == std::vector<std::string>{"packed 9.63, case 880", "packed 3.63, case 880",
+                                       "packed 3.6, case 880", "packed 3.24, case 880"});
+}
+
+TEST_CASE("A cabinet that is named twice stands twice") {
+  const Worked run = Cabinets().with("b1", 600).worked(
+      R"("wall": {"lengths": 1203, "left": "free", "right": "free"}, "order": ["b1", "b1"])");
+  CHECK(run.assembly.size[0] == mm(1203));
+  CHECK(piece(run.assembly, "b1 2, left side").blank == piece(run.assembly, "b1, left side").blank);
+  CHECK(placed_blank(piece(run.assembly, "b1 2, left side")).low[0] == mm(603));
+}
+
+TEST_CASE("The twin of a run stands the other way round") {
+  const std::string keys =
+      R"("wall": {"lengths": [1570, 1540], "at": [0, 880], "right": "free"}, "order": ["b1", "b2"])";
+  const Worked plain = two_cases().worked(keys);
+  const Worked twin = two_cases().worked(keys + R"(, "mirror": true)");
+  CHECK(twin.assembly.size == plain.assembly.size);
+  CHECK(in_words(twin.chains.front()) == "b2 900, between 3, b1 600, filler 1 67");
+  const Box filler = placed_blank(piece(twin.assembly, "filler 1"));
+  CHECK(filler.high[0] == twin.assembly.size[0]);
+}
+
+TEST_CASE("What a run cannot have is refused where it stands") {
+  Cabinets cabinets = two_cases();
+  cabinets.with("b3", 600, R"("quantity": 2)").with("sink", 600);
+  const auto refused = [&](const std::string& keys) {
+    return cabinets.refusal_of(R"("wall": {"lengths": 3000}, )" + keys);
+  };
+  CHECK(refused(R"("order": ["snik"])") ==
+        R"(/order/0: no item of these specs is called "snik"; did you mean "sink"?)");
+  CHECK(
+      refused(R"("order": ["b3"])") ==
+      R"(/order/0: "b3" has a quantity of its own; a run takes one for each time it names it: take it out there)");
+  CHECK(refused(R"("order": ["b1", {"gap": 600, "filler": 30}])")
+            .starts_with("/order/1: one thing stands at a place; "));
+  CHECK(refused(R"("order": ["b1", {"filler": 30, "for": "oven"}])") ==
+        R"(/order/1/for: is of what is put in a gap; give the gap's width: {"gap": 600, …})");
+  CHECK(refused(R"("order": [{"filler": 30}])") ==
+        "/order: names no cabinet; a run has one at least");
+  CHECK(
+      cabinets.refusal_of(R"("wall": {"lengths": [3000, 2990]}, "order": ["b1"])") ==
+      R"(/wall: "at" is missing; write the heights that the lengths were measured at: "at": [0, 900, …])");
+  CHECK(cabinets.refusal_of(
+            R"("wall": {"lengths": [3000, 2990], "at": [900, 0]}, "order": ["b1"])") ==
+        "/wall/at: does not rise from one to the next; write the lowest first");
+}
+
+}  // namespace haunch::test
