@@ -59,6 +59,8 @@ struct NearestWood {
 NearestWood nearest_to(const Bench& bench, const Wood& wall, Way way) {
   NearestWood nearest;
   for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
+    // It goes over what is left open beside a case, and closes nothing of it.
+    if (bench.assembly.pieces[piece].role == Role::worktop) continue;
     const auto room = gap(bench.solids[piece].wood, wall, way);
     if (room && (!nearest.room || *room < *nearest.room)) nearest = {piece, room};
   }

@@ -8,6 +8,7 @@
 #include "boundaries.h"
 #include "family.h"
 #include "seasons.h"
+#include "worktops.h"
 
 namespace haunch {
 namespace {
@@ -149,6 +150,7 @@ constexpr CheckFamily kFamilies[] = {
        if (run != nullptr) check_boundaries(bench, run->surroundings());
      },
      rules_of_boundaries},
+    {LooksAt::wood, of_bench<check_worktops>, rules_of_worktops},
     {LooksAt::wood, of_bench<check_loose_pieces>, rules_of_loose_pieces},
     {LooksAt::wood, of_bench<check_pin_rows>, rules_of_pin_rows},
     {LooksAt::wood, of_bench<check_screws>, rules_of_screws},

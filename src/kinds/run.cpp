@@ -43,7 +43,11 @@ class WallRunJob : public RunWork {
   std::unique_ptr<Job> with(const Lever& lever, Length value) const override {
     auto changed = std::make_unique<WallRunJob>(*this);
     if (lever.key.starts_with(kOrder))
-      changed->spec.order[place_in_order(lever.key)].width = value;
+      changed->spec.order[place_in(lever.key, kOrder)].width = value;
+    else if (lever.key.starts_with(kCutouts))
+      changed->spec.own.edit("run.worktop.cutouts")
+          .items[place_in(lever.key, kCutouts)]
+          .set("run.worktop.cutouts[].from_front", value);
     else
       set_size(changed->spec.own, std::string(kRunRoot) + lever.key, value);
     return changed;
@@ -51,11 +55,12 @@ class WallRunJob : public RunWork {
 
  private:
   static constexpr std::string_view kOrder = "order.";
+  static constexpr std::string_view kCutouts = "worktop.cutouts.";
 
   /// "order.3.gap": the fourth.
-  static std::size_t place_in_order(const std::string& key) {
+  static std::size_t place_in(const std::string& key, std::string_view list) {
     std::size_t place = 0;
-    std::from_chars(key.data() + kOrder.size(), key.data() + key.size(), place);
+    std::from_chars(key.data() + list.size(), key.data() + key.size(), place);
     return place;
   }
 

@@ -79,6 +79,7 @@ std::optional<Caution> order_of_fixing(const WallRunPlan& plan, const RunSpec& s
   for (std::size_t i = 0; i < names.size(); ++i)
     words += (i == 0 ? "" : ", ") + names[i];
   words += "; then fillers, planed to the wall, and end panels";
+  if (plan.worktop) words += "; the worktop last";
   if (plan.floor.empty()) return Caution{"order of fixing", std::move(words)};
   const auto highest =
       std::max_element(plan.floor.begin(), plan.floor.end(),
@@ -92,7 +93,8 @@ std::optional<Caution> order_of_fixing(const WallRunPlan& plan, const RunSpec& s
 
 std::vector<Caution> run_cautions(const WallRunPlan& plan, const RunSpec& spec) {
   std::vector<Caution> all;
-  for (const auto caution : {too_long, order_of_fixing, before_drilling, fixings, until_fixed})
+  for (const auto caution :
+       {too_long, order_of_fixing, worktop_caution, before_drilling, fixings, until_fixed})
     if (auto its = caution(plan, spec)) all.push_back(*std::move(its));
   return all;
 }

@@ -22,6 +22,9 @@ class RunChains {
     if (!plan_.floor.empty())
       for (const RunMember& member : plan_.members)
         if (member.what == What::cabinet) up_from_floor(member);
+    if (plan_.worktop)
+      for (Chain& chain : worktop_chains(*plan_.worktop))
+        chains_.push_back(std::move(chain));
     return std::move(chains_);
   }
 

@@ -43,6 +43,7 @@ class RunPlanner {
       close_ends();
       place();
       settle_depth();
+      plan_.worktop = plan_worktop(spec_, plan_, ledger_);
     }
     planned_.take(ledger_);
     if (planned_.problems.empty()) planned_.chains = chains_of(plan_, spec_);

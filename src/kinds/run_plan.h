@@ -8,6 +8,7 @@
 #include "planned.h"
 #include "run_keys.h"
 #include "run_spec.h"
+#include "run_worktop.h"
 
 namespace haunch {
 
@@ -57,6 +58,7 @@ struct WallRunPlan {
   Length filler_thickness;
   std::string filler_material, end_panel_material;
   Triple size;  // of the cases and what is beside them
+  std::optional<WorktopPlan> worktop;
 
   /// How far the floor lies below its highest point there, which is what is packed.
   Length packed_at(Length along) const;

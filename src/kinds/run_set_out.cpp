@@ -33,6 +33,7 @@ class RunSetter {
     wood_.groups = {{GroupKind::run, "run", {}, {}}};
     for (std::size_t i = 0; i < plan_.members.size(); ++i)
       add_member(i);
+    if (plan_.worktop) add_worktop(wood_, *plan_.worktop, zero_, back());
     settle_size();
     leave_open();
     return std::move(wood_);
@@ -52,15 +53,18 @@ class RunSetter {
   const Worked& worked(const RunMember& member) const {
     return spec_.order[*member.entry].taken->worked();
   }
+  /// How far the deepest case stands behind the front of it all.
+  Length before() const { return plan_.worktop ? plan_.worktop->before : Length(); }
   /// The wall's plane.
-  Length back() const { return plan_.size[2] + plan_.behind; }
+  Length back() const { return before() + plan_.size[2] + plan_.behind; }
   /// The front of a case, all of which stand as far from the wall.
   Length front_of(const RunMember& cabinet) const {
-    return plan_.size[2] - worked(cabinet).assembly.size[2];
+    return before() + plan_.size[2] - worked(cabinet).assembly.size[2];
   }
   Length x_of(Length along) const { return along - zero_; }
 
   Length leftmost() const;
+  Length leftmost_upright() const;
   const RunMember& case_beside(std::size_t member) const;
   Upright upright_of_filler(std::size_t member) const;
   Length most_back(const RunMember& member, const Upright& upright) const;
@@ -134,6 +138,11 @@ Length RunSetter::most_back(const RunMember& member, const Upright& upright) con
 }
 
 Length RunSetter::leftmost() const {
+  const Length upright = leftmost_upright();
+  return plan_.worktop ? std::min(upright, plan_.worktop->left) : upright;
+}
+
+Length RunSetter::leftmost_upright() const {
   for (std::size_t i = 0; i < plan_.members.size(); ++i) {
     const RunMember& member = plan_.members[i];
     if (member.what == What::gap) continue;
@@ -245,7 +254,7 @@ void RunSetter::add_gap(const RunMember& member) {
                          {1,
                           Length(),
                           entry.front_height.value_or(plan_.size[1]),
-                          {{left, Length()}, {right, Length()}, {right, back()}, {left, back()}}}});
+                          {{left, before()}, {right, before()}, {right, back()}, {left, back()}}}});
 }
 
 /// As it was measured, from far before the run to its back.
@@ -271,7 +280,9 @@ void RunSetter::settle_size() {
     right = std::max(right, placed_blank(piece).high[0]);
   const bool to_wall = std::any_of(plan_.members.begin(), plan_.members.end(),
                                    [](const auto& it) { return it.what == What::end_panel; });
-  wood_.size = {right, plan_.size[1], to_wall ? back() : plan_.size[2]};
+  wood_.size = {right, plan_.size[1], before() + plan_.size[2]};
+  if (to_wall || plan_.worktop) wood_.size[2] = back();
+  if (plan_.worktop) wood_.size[1] += plan_.worktop->thickness;
 }
 
 /// Where nothing stands, and where a cabinet is open itself.
@@ -286,10 +297,14 @@ void RunSetter::leave_open() {
             {x_of(member.right()), beside.size[1], wood_.size[2]}};
     // Beside its planed edge there is nothing but the wall, and below it nothing at all.
     if (member.what == What::filler) box.low[1] = upright_of_filler(i).low;
-    if (member.what == What::filler && member.at_left_wall) box.low[0] = Length();
-    if (member.what == What::filler && member.at_right_wall) box.high[0] = wood_.size[0];
+    const Length most =
+        member.what == What::filler ? most_back(member, upright_of_filler(i)) : Length();
+    if (member.at_left_wall) box.low[0] -= most;
+    if (member.at_right_wall) box.high[0] += most;
     take_out(open, box);
   }
+  for (const Piece& piece : wood_.pieces)
+    if (piece.role == Role::worktop) take_out(open, placed_blank(piece));
   for (Box& box : wood_.open) {
     box.low[2] = Length();
     box.high[2] = wood_.size[2];

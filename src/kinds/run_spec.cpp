@@ -175,7 +175,6 @@ void refuse_unmade(const Spec& spec, std::vector<Problem>& problems) {
   };
   refuse("run.frames", "/frames", "give each cabinet a face frame of its own, and take it out");
   refuse("run.lines", "/lines", "give each cabinet's rows their heights, and take it out");
-  refuse("run.worktop", "/worktop", "take it out");
   if (spec.word<RunToe>("run.toe") == RunToe::one_board)
     problems.push_back(
         {"/toe", "is not made of a run yet; give each cabinet its own toe, and take it out", {}});

@@ -91,10 +91,11 @@ class JointTasks {
       }
   }
 
-  /// Of what is one piece there is nothing to be glued.
+  /// Of what is one piece there is nothing to be glued, nor of what is screwed on along a wall.
   void glue(std::size_t group) {
     const std::vector<std::size_t> pieces = pieces_of(*item_.wood, group);
-    if (pieces.size() < 2) return;
+    const bool glued = item_.wood->groups[group].kind != GroupKind::run;
+    if (pieces.size() < 2 || !glued) return;
     for (const std::size_t piece : pieces) {
       Task task;
       task.of = {number_, piece};

@@ -205,4 +205,36 @@ TEST_CASE("What a run cannot have is refused where it stands") {
         "/wall/at: does not rise from one to the next; write the lowest first");
 }
 
+TEST_CASE("A worktop lies on the cases, from the wall to the end that is free") {
+  const Worked run = two_cases().worked(
+      R"("wall": {"lengths": [1570, 1540], "at": [0, 880], "plumb": "right", "right": "free"},
+         "order": ["b1", "b2"], "worktop": {"thickness": 30, "overhang": {"front": 25, "right": 10},
+         "cutouts": [{"over": "b2", "width": 560, "depth": 440, "from_front": 60}]})");
+  const Piece worktop = piece(run.assembly, "worktop");
+  CHECK(worktop.blank == Triple{mm(1550), mm(585), mm(30)});
+  CHECK(run.assembly.size[1] == mm(910));
+  CHECK(run.assembly.size[2] == mm(585));
+  CHECK(placed_blank(worktop).low[1] == mm(880));
+  // The middle of b2 is at 1540 - 450 = 1090.
+  CHECK(worktop.features.front().cuts.front() ==
+        Box{{mm(810), mm(60), mm(0)}, {mm(1370), mm(500), mm(30)}});
+  CHECK(in_words(run.chains[run.chains.size() - 2]) ==
+        "worktop 810, cut-out over b2 560, worktop 180");
+  CHECK(in_words(run.chains.back()) == "worktop 60, cut-out over b2 440, worktop 85");
+}
+
+TEST_CASE("A worktop that cannot be is refused where it is written") {
+  const Cabinets cabinets = two_cases();
+  const auto refused = [&](const std::string& worktop) {
+    return cabinets.refusal_of(R"("wall": {"lengths": 3000}, "order": ["b1", "b2"], "worktop": )" +
+                               worktop);
+  };
+  CHECK(refused(R"({"thickness": 30})").empty());
+  CHECK(
+      refused(R"({"thickness": 30, "cutouts": [{"over": "sink", "width": 500, "depth": 400}]})") ==
+      R"(/worktop/cutouts/0/over: no cabinet of this run is called "sink")");
+  CHECK(refused(R"({"thickness": 30, "cutouts": [{"over": "b1", "width": 500, "depth": 600}]})") ==
+        "/worktop/cutouts/0/depth: leaves nothing of a worktop 585 mm deep; write less");
+}
+
 }  // namespace haunch::test
