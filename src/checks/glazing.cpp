@@ -19,6 +19,8 @@ constexpr Rule kBeadHome{"bead-home", "between the bead and the rebate's bottom"
                          "a bead that stands off shows, and does not lie in its mitres"};
 constexpr Rule kBeadThick{"bead-thickness", "of bead behind the glass",
                           "under 6 mm (1/4 in) a bead splits at its pins (trade practice)"};
+constexpr Rule kTongue{"bar-tongue", "of glazing bar between its two rebates",
+                       "under 6 mm (1/4 in) it breaks as the glass goes in (trade practice)"};
 constexpr Rule kMachining{
     "glass-machining", "of wood between what is let in and the glass's rebate",
     "AWS 1st ed. 4.4.6.10.1.8 asks for 3/8 in (9.5 mm) between any machining for hardware and a "
@@ -91,6 +93,18 @@ void check_machining(Bench& bench, std::size_t number) {
            {{}, {}, bench.limits.thin_at_hole, {}});
 }
 
+/// What the rebates leave of a bar, at its back.
+void check_bar(Bench& bench, std::size_t bar) {
+  const Piece& piece = bench.assembly.pieces[bar];
+  Box back = placed_blank(piece);
+  back.low[2] = back.high[2] - Length::from_steps(1);
+  const Wood wood = clipped(bench.solids[bar].wood, back);
+  std::optional<Length> tongue;
+  if (!wood.empty()) tongue = room_of(wood).extent(static_cast<std::size_t>(piece.place.axes[1]));
+  report(bench, kTongue, {bar}, {}, tongue,
+         {bench.limits.least_wood, {}, bench.limits.least_bead, {}});
+}
+
 }  // namespace
 
 bool is_glazing(const Bench& bench, const Joint& joint) {
@@ -109,6 +123,8 @@ void check_glazing(Bench& bench) {
     seen.push_back(joint.enters);
     check_behind(bench, joint.enters, number);
   }
+  for (std::size_t piece = 0; piece < bench.assembly.pieces.size(); ++piece)
+    if (bench.assembly.pieces[piece].role == Role::glazing_bar) check_bar(bench, piece);
 }
 
 void check_moved_glazing(Bench& bench) {
@@ -123,7 +139,8 @@ void check_moved_glazing(Bench& bench) {
 }
 
 std::vector<const Rule*> rules_of_glazing() {
-  return {&kBite, &kClearance, &kBedding, &kUnitRebate, &kBeadHome, &kBeadThick, &kMachining};
+  return {&kBite,     &kClearance, &kBedding, &kUnitRebate,
+          &kBeadHome, &kBeadThick, &kTongue,  &kMachining};
 }
 
 }  // namespace haunch

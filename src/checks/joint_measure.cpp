@@ -363,6 +363,34 @@ Box inside_region(const Joint& joint, const Solid& receives, const Solid& enters
   return region;
 }
 
+/// Two that cross: the one that enters goes on beyond the other. What is between their edges and
+/// how they lie on each other is measured in the middle; both its shoulders close on the other's.
+JointMeasure measure_crossing(const JointAxes& axes, const Solid& receives, const Solid& enters) {
+  JointMeasure found;
+  const std::size_t in = axes.in.axis;
+  found.reach = receives.blank.extent(in);
+  Box slice = enters.blank;
+  slice.low[in] = receives.blank.low[in] + floor_half(found.reach);
+  slice.high[in] = slice.low[in] + Length::from_steps(1);
+  const Wood middle = clipped(enters.wood, slice);
+  if (!middle.empty()) {
+    found.bearing = gap(middle, receives.wood, {axes.cheek, false});
+    found.edges = both_sides(middle, receives.wood, axes.across);
+    found.thickness = extent_of(middle, axes.cheek);
+    found.widths.push_back(extent_of(middle, axes.across));
+  }
+  for (const bool upwards : {true, false}) {
+    const Way way{in, upwards};
+    const Wood before = clipped(enters.wood, beyond_sight_edge(receives, enters, way, false));
+    found.seat = further_from_zero(found.seat, gap(before, receives.wood, way));
+  }
+  return found;
+}
+
+bool is_crossing(const Joint& joint) {
+  return joint.kind == JointKind::half_lap && !joint.has_shoulder;
+}
+
 }  // namespace
 
 JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& enters,
@@ -372,6 +400,7 @@ JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& ent
   JointMeasure found;
   if (enters.wood.empty()) return found;
   if (joint.arched) return measure_arched(axes, receives, enters);
+  if (is_crossing(joint)) return measure_crossing(axes, receives, enters);
   found.reach = reach_of(enters.wood, receives, in);
   const Wood inside = clipped(enters.wood, inside_region(joint, receives, enters, axes));
   if (inside.empty()) {

@@ -159,6 +159,12 @@ void check_stub(Bench& bench, std::size_t number) {
            Bounds{{}, {}, limits.least_below_stub, {}});
 }
 
+/// A glazing bar holds nothing together: both ends stand in the frame, and their tenons are as
+/// thick as is left between its rebates.
+bool is_of_bar(const Bench& bench, const Joint& joint) {
+  return bench.assembly.pieces[joint.enters].role == Role::glazing_bar;
+}
+
 void check_tenon(Bench& bench, std::size_t number) {
   const Joint& joint = bench.assembly.joints[number];
   const JointMeasure& found = bench.measures[number];
@@ -173,12 +179,18 @@ void check_tenon(Bench& bench, std::size_t number) {
   if (stub)
     check_stub(bench, number);
   else
-    report(bench, kDepth, parts, number, found.reach, Bounds{least, {}, found.thickness * 3, {}});
+    report(bench, kDepth, parts, number, found.reach,
+           Bounds{least,
+                  {},
+                  is_of_bar(bench, joint) ? bench.limits.least_stub : found.thickness * 3,
+                  {}});
+  Bounds thick{least,
+               {},
+               floor_divide(thickness, 4 * side_by_side),
+               floor_divide(thickness, 2 * side_by_side)};
+  if (is_of_bar(bench, joint)) thick = {least, {}, {}, {}};
   report(bench, side_by_side > 1 ? kTwinThickness : kThickness, parts, number, found.thickness,
-         Bounds{least,
-                {},
-                floor_divide(thickness, 4 * side_by_side),
-                floor_divide(thickness, 2 * side_by_side)});
+         thick);
   const auto [narrowest, widest] = std::minmax_element(found.widths.begin(), found.widths.end());
   report(bench, kWidth, parts, number, *narrowest, Bounds{least, {}, {}, {}});
   report(bench, kGlued, parts, number, *widest, Bounds{{}, {}, {}, bench.limits.widest_glued});

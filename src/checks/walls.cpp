@@ -265,7 +265,9 @@ void check_mortise(Bench& bench, std::size_t number, const Feature& mortise, con
   const std::vector<std::size_t> parts{joint.receives};
   const auto bounds = [&](Length thin) { return Bounds{limits.least_wood, {}, thin, {}}; };
   const bool twins = bench.measures[number].side_by_side > 1;
-  const Length thin_wall = floor_divide(piece.blank[2], twins ? 6 : 4);
+  // Before the short mortise of a glazing bar there is what its glass is bedded on, and no more.
+  const bool bar = bench.assembly.pieces[joint.enters].role == Role::glazing_bar;
+  const Length thin_wall = bar ? Length() : floor_divide(piece.blank[2], twins ? 6 : 4);
   report(bench, twins ? kTwinWall : kWall, parts, number, left.beside,
          bounds(std::max(thin_wall, limits.thin_wood)));
   if (left.behind && joint.design.bottom)

@@ -71,11 +71,16 @@ PagePart dowel_part(const Assembly& wood, const LengthPrinter& lengths) {
 
 // ---- half-laps
 
+/// Those of glazing bars are told with these.
+bool is_of_bar(const Assembly& wood, const Run& run) {
+  return wood.pieces[run.piece].role == Role::glazing_bar;
+}
+
 PageText lap_recess_table(const Assembly& wood, const Making& making,
                           const LengthPrinter& lengths) {
   TextTable table({"back of", "from", "begins", "ends", "long", "takes"});
   each_run(making, FeatureKind::lap, [&](const Operation&, const Run& run) {
-    if (run.side.from_high)
+    if (run.side.from_high && !is_of_bar(wood, run))
       table.add_alike({mark_of(wood, run), "foot", run.near, run.far, Cell::of_fit(run.extent()),
                        taken_by(wood, run)});
   });
@@ -139,6 +144,7 @@ PageParts lap_page(const Assembly& wood, const Making& making, const LengthPrint
   TextTable ends({"face side of", "", "shoulder to shoulder", "left end", "right end"});
   Length meet, behind;  // of one leaf all the same
   each_run(making, FeatureKind::lap, [&](const Operation& setting, const Run& run) {
+    if (is_of_bar(wood, run)) return;
     (run.side.from_high ? behind : meet) = setting.setting(SizeName::depth);
     if (run.side.from_high || run.near > Length()) return;
     const Piece& piece = wood.pieces[run.piece];

@@ -527,11 +527,30 @@ class LumberPage {
     return PageText::hanging("thinner stock would do, but lacks or does worse: " + joined(names));
   }
 
+  /// Alike ones together, called by what they are of.
   PageParts not_wood() const {
-    TextTable table({"what", "length", "width", "thick", "for"});
-    for (const LumberPart& part : report_.not_wood)
-      table.add({part.label, part.finished.length, part.finished.width, part.finished.thickness,
-                 Cell::of_mark(part.name)});
+    struct Row {
+      const LumberPart* first;
+      std::vector<std::string> names;
+    };
+    std::vector<Row> rows;
+    for (const LumberPart& part : report_.not_wood) {
+      auto row = std::find_if(rows.begin(), rows.end(), [&](const Row& it) {
+        const lumber::FinishedPart& size = it.first->finished;
+        return it.first->material == part.material && size.length == part.finished.length &&
+               size.width == part.finished.width && size.thickness == part.finished.thickness;
+      });
+      if (row == rows.end()) row = rows.insert(row, {&part, {}});
+      row->names.push_back(part.name);
+    }
+    TextTable table({"pieces", "what", "length", "width", "thick", "for"});
+    for (const Row& row : rows) {
+      const lumber::FinishedPart& size = row.first->finished;
+      table.add({std::to_string(row.names.size()),
+                 row.names.size() > 1 && !row.first->material.empty() ? row.first->material
+                                                                      : row.first->label,
+                 size.length, size.width, size.thickness, Cell::of_mark(joined(row.names))});
+    }
     if (table.empty()) return {};
     return {{"NOT OF WOOD, finished sizes", PageText::table(table, lengths_, 2)}};
   }

@@ -63,7 +63,8 @@ void take_off(LumberReport& report) {
 
 /// Of a set: which leaf it belongs to, or the frame.
 std::string side_of(const Piece& piece) {
-  constexpr Role kOfLeaf[] = {Role::stile, Role::rail, Role::muntin, Role::panel};
+  constexpr Role kOfLeaf[] = {Role::stile, Role::rail, Role::muntin, Role::panel,
+                              Role::glazing_bar};
   if (std::find(std::begin(kOfLeaf), std::end(kOfLeaf), piece.role) == std::end(kOfLeaf))
     return "frame";
   for (const std::string_view side : {"left leaf", "right leaf"})

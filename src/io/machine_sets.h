@@ -96,8 +96,7 @@ inline bool is_of_case(const Assembly& wood, const Piece& piece) {
   const Group* group = &wood.groups[piece.group];
   while (group->kind != GroupKind::carcase && group->in)
     group = &wood.groups[*group->in];
-  return group->kind == GroupKind::carcase ||
-         wood.groups[piece.group].kind == GroupKind::cabinet;
+  return group->kind == GroupKind::carcase || wood.groups[piece.group].kind == GroupKind::cabinet;
 }
 
 /// Whether a piece has a rebate along it, for the leaf.
@@ -132,6 +131,15 @@ Rows& rows_for(std::vector<MachineSet<Key, Rows>>& sets, const Key& key) {
 inline Length middle(const Prism& hole, std::size_t axis) {
   const Box box = bounds_of(hole);
   return box.low[axis] + floor_half(box.extent(axis));
+}
+
+/// The edge or face through which a tenon comes in to the cheeks that its pin's hole is in.
+inline std::string entered_edge(const Piece& piece, const Prism& hole) {
+  const std::size_t in = 3 - hole.along;
+  const bool low = middle(hole, in) * 2 < piece.blank[in];
+  if (piece.role == Role::stile) return "face";
+  if (in == 1) return edge_name(piece, low);
+  return piece.role == Role::jamb ? "inner face" : edge_name(piece, low) + " face";
 }
 
 /// Across the piece, from the edge that lies in front or below.

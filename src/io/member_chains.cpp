@@ -21,6 +21,7 @@ bool divides(Role role) {
     case Role::rail:
     case Role::muntin:
     case Role::mullion:
+    case Role::glazing_bar:
     case Role::jamb:
     case Role::head:
     case Role::transom:

@@ -10,11 +10,11 @@ namespace {
 
 /// The holes of one piece.
 struct BoredPiece {
-  std::string mark, from;
+  std::string mark, edge, from;  // edge: of cheeks, that the holes are near
   std::vector<Length> middles;
 };
 
-/// Holes of one setting: in cheeks, by where they stand along a stile; in tenons, across a rail.
+/// Holes of one setting: in cheeks, by where they stand along the piece; in tenons, across it.
 struct Bored {
   const Operation* setting;
   ShoulderLine line;  // of a tenon, that its hole is from
@@ -28,9 +28,12 @@ BoredSets bored_in(const Assembly& wood, const Making& making) {
   BoredSets sets;
   each_run(making, FeatureKind::pin_hole, [&](const Operation& its, const Run& run) {
     auto& pieces = rows_for(sets, Bored{&its, making.shoulders[run.piece].line});
-    const std::string& mark = wood.pieces[run.piece].mark;
-    if (pieces.empty() || pieces.back().mark != mark)
-      pieces.push_back({mark, std::string(word_of(run.from)), {}});
+    const Piece& piece = wood.pieces[run.piece];
+    const std::string edge = its.has(SizeName::depth)
+                                 ? entered_edge(piece, piece.features[run.feature].prisms.front())
+                                 : std::string();
+    if (pieces.empty() || pieces.back().mark != piece.mark || pieces.back().edge != edge)
+      pieces.push_back({piece.mark, edge, std::string(word_of(run.from)), {}});
     auto& middles = pieces.back().middles;  // both ends of a rail are alike
     if (std::find(middles.begin(), middles.end(), run.near) == middles.end())
       middles.push_back(run.near);
@@ -38,14 +41,19 @@ BoredSets bored_in(const Assembly& wood, const Making& making) {
   return sets;
 }
 
-PageText hole_table(std::vector<BoredPiece> pieces, const LengthPrinter& lengths) {
-  TextTable table({"in", "from", "middles at"});
+PageText hole_table(std::vector<BoredPiece> pieces, bool cheeks, const LengthPrinter& lengths) {
+  TextTable table(cheeks ? std::vector<std::string>{"in", "edge", "from", "middles at"}
+                         : std::vector<std::string>{"in", "from", "middles at"});
   for (BoredPiece& piece : pieces) {
     std::sort(piece.middles.begin(), piece.middles.end());
     std::string middles;
     for (const Length middle : piece.middles)
       middles += (middles.empty() ? "" : ", ") + lengths.one(middle);
-    table.add_alike({Cell::of_mark(piece.mark), piece.from, middles});
+    std::vector<Cell> cells{Cell::of_mark(piece.mark)};
+    if (cheeks) cells.emplace_back(piece.edge);
+    cells.emplace_back(piece.from);
+    cells.emplace_back(middles);
+    table.add_alike(std::move(cells));
   }
   return PageText::table(table, lengths, 4);
 }
@@ -58,11 +66,11 @@ PageText holes_text(const BoredSets& sets, const LengthPrinter& lengths) {
     std::string text = cheeks ? "in the cheeks of mortises, first: " : "in tenons: ";
     text += lengths.one(its.setting(SizeName::diameter)) + " wide, middle " +
             lengths.one(its.setting(cheeks ? SizeName::from_edge : SizeName::from_shoulder)) +
-            (cheeks ? " from the face edge, " : " from the " + std::string(word_of(bored.line)));
+            (cheeks ? " from the edge, " : " from the " + std::string(word_of(bored.line)));
     if (cheeks)
       text += its.through ? "right through"
                           : lengths.one(its.setting(SizeName::depth)) + " deep from the face side";
-    page += PageText::paragraph(text) + hole_table(pieces, lengths);
+    page += PageText::paragraph(text) + hole_table(pieces, cheeks, lengths);
   }
   return page;
 }

@@ -115,15 +115,15 @@ PageText sizes_text(const ItemReport& report, const LengthPrinter& lengths) {
 
 // ---- cut list
 
-/// Blind pins are shorter than the stiles are thick that they are driven in to.
+/// Blind pins do not go right through what they are driven in to.
 bool has_blind_pins(const Assembly& wood) {
-  const auto of_role = [&](Role role) {
-    return std::find_if(wood.pieces.begin(), wood.pieces.end(),
-                        [&](const Piece& piece) { return piece.role == role; });
-  };
-  const auto pin = of_role(Role::pin);
-  const auto stile = of_role(Role::stile);
-  return pin != wood.pieces.end() && stile != wood.pieces.end() && pin->blank[0] < stile->blank[2];
+  return std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
+    return std::any_of(piece.features.begin(), piece.features.end(), [&](const Feature& feature) {
+      const auto depth = size_of(feature, SizeName::depth);
+      return feature.kind == FeatureKind::pin_hole && depth &&
+             *depth < piece.blank[feature.prisms.front().along];
+    });
+  });
 }
 
 /// "strip of oak, 2 thick: front of A B C; all round H": which edges have one.

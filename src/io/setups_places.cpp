@@ -26,16 +26,22 @@ std::string place_text(const Piece& piece, const Run& run, const LengthPrinter& 
 /// others.
 std::optional<bool> at_low_end(const Piece& piece, const Run& run) {
   const bool across = run.from == Line::lower_edge || run.from == Line::left_edge;
-  if (run.side.into != 2 || !across) return {};
+  const bool through = run.from == Line::inner_face || run.from == Line::lower_face;
+  if (!(run.side.into == 2 && across) && !(run.side.into == 1 && through)) return {};
   const std::vector<Box> bodies = bodies_of(piece.features[run.feature]);
   return std::all_of(bodies.begin(), bodies.end(),
                      [&](const Box& body) { return body.low[0] < piece.blank[0] - body.high[0]; });
 }
 
-/// Of a rebate round a leaf or where two meet: on which of its corners, as its setting does not
-/// tell.
-std::string_view corner_text(const Piece& piece, const Run& run) {
+/// Of a rebate round a leaf or where two meet: on which of its corners, of a pin's hole in what is
+/// no stile beside which edge, as its setting does not tell.
+std::string corner_text(const Piece& piece, const Run& run) {
   const Feature& feature = piece.features[run.feature];
+  if (feature.kind == FeatureKind::pin_hole && size_of(feature, SizeName::depth) &&
+      piece.role != Role::stile) {
+    const Prism& hole = feature.prisms.front();
+    return ", from the " + entered_edge(piece, hole) + (hole.along == 2 ? " edge" : "");
+  }
   if (feature.kind != FeatureKind::meeting_rebate && feature.kind != FeatureKind::lip_rebate)
     return {};
   const std::vector<Box> bodies = bodies_of(feature);
@@ -109,7 +115,7 @@ std::string places_text(const Piece& piece, const std::vector<Run>& runs,
   return text;
 }
 std::string worked_text(const Piece& piece, const Run& run) {
-  const std::string side = side_text(piece, run) + std::string(corner_text(piece, run));
+  const std::string side = side_text(piece, run) + corner_text(piece, run);
   const std::optional<bool> low = at_low_end(piece, run);
   return low ? side + ", " + end_name(piece, *low) : side;
 }

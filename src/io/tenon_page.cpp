@@ -299,7 +299,7 @@ PageParts loose_tenon_page(const Assembly& wood, const Making&, const LengthPrin
   TextTable table(
       {"tenons", "long", "wide", "thick", "into each piece", "below each end", "edges rounded to"});
   for (const Joint& joint : wood.joints) {
-    if (!joint.tenon || joint.has_shoulder || is_dowel(joint)) continue;
+    if (joint.kind != JointKind::loose_tenon) continue;
     const Piece& piece = wood.pieces[joint.enters];
     table.add_alike({Cell::of_mark(piece.mark), piece.blank[0], piece.blank[1],
                      Cell::of_fit(piece.blank[2]), joint.tenon->depth, joint.design.bottom,

@@ -191,7 +191,7 @@ std::optional<ViewLine> stretch_in(const Extent& room, ViewLine line) {
 
 bool is_member(Role role) {
   return role == Role::rail || role == Role::muntin || role == Role::mullion ||
-         role == Role::spline || role == Role::loose_tenon;
+         role == Role::spline || role == Role::loose_tenon || role == Role::glazing_bar;
 }
 
 /// Adds hidden lines of what is jointed into another piece, as tenons are; panels aside. They are

@@ -46,8 +46,8 @@ enum class ArchShape { segmental, semicircular };
 /// Which edges of the top rail are arched: the one over the panel, the leaf's top, or both.
 enum class ArchAt { underside, top, both };
 
-/// Which rails' tenons are pinned.
-enum class PinPlaces { corner, middle, both };
+/// Which tenons of a leaf are pinned: of its rails, of its muntins, of both.
+enum class PinPlaces { corner, middle, both, muntin, all };
 
 /// Of a frame: a stop planted on, or worked from the solid; how head and jambs meet.
 enum class StopKind { planted, rebate };
@@ -107,7 +107,8 @@ inline constexpr std::string_view kWords<ArchShape>[] = {"segmental", "semicircu
 template <>
 inline constexpr std::string_view kWords<ArchAt>[] = {"underside", "top", "both"};
 template <>
-inline constexpr std::string_view kWords<PinPlaces>[] = {"corner", "middle", "both"};
+inline constexpr std::string_view kWords<PinPlaces>[] = {"corner", "middle", "both", "muntin",
+                                                         "all"};
 template <>
 inline constexpr std::string_view kWords<StopKind>[] = {"planted", "rebate"};
 template <>

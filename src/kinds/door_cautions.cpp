@@ -16,7 +16,7 @@ Length widest_pane(const DoorPlan& plan) {
   for (std::size_t tier = 0; tier < plan.panels.size(); ++tier)
     if (const auto& glass = plan.panels[tier].glass)
       for (const Strip& sight : plan.frame.tiers[tier].sights)
-        widest = std::max(widest, sight.high - sight.low + glass->bite() * 2);
+        widest = std::max(widest, glass->widest_pane(sight.high - sight.low));
   return widest;
 }
 

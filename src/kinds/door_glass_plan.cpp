@@ -99,8 +99,11 @@ void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan) {
 
 void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel) {
   const bool glass = is_glass(ledger.spec);
-  const std::vector<Key> of_glass{"panel.glass.rebate", "panel.glass.edge_clearance",
-                                  "panel.glass.bedding"};
+  const std::vector<Key> of_glass{"panel.glass.rebate",  "panel.glass.edge_clearance",
+                                  "panel.glass.bedding", "panel.panes.across",
+                                  "panel.panes.up",      "panel.bars.width",
+                                  "panel.bars.rebate",   "panel.bars.tenon_depth",
+                                  "panel.bars.through"};
   const std::vector<Key> of_wood{
       "panel.gap.across_grain", "panel.gap.along_grain", "panel.allowance",   "panel.rebate",
       "panel.raised",           "panel.flush",           "panel.raise.width", "panel.raise.tongue",
@@ -120,7 +123,10 @@ void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel) {
   }
 }
 
-void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel, Length rebate) {
+void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel,
+                  std::span<const TierPlan> tiers) {
+  const auto tier = static_cast<std::size_t>(tiers.data() - plan.frame.tiers.data());
+  const Length rebate = plan.glass_rebates[tier];
   const bool sealed = panel.kind == PanelKind::sealed_unit;
   if (!ledger.stated("panel.thickness").size) {
     ledger.problem({"panel.thickness"}, sealed ? "is missing; write how thick the sealed unit is"
@@ -155,6 +161,7 @@ void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel, Le
                     "make groove.from_face or panel.glass.bedding less, or the frame thicker",
                     ledger.say(glass.thickness), ledger.say(glass.front),
                     ledger.say(plan.frame.thickness)));
+  if (ledger.clean()) settle_bars(ledger, plan, *panel.glass, tiers);
 }
 
 }  // namespace haunch

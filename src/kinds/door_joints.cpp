@@ -18,13 +18,17 @@ const MortiseDesign& mortise_of(const DoorEnd& end) {
   return end.rail ? end.plan.rail_mortises[*end.rail] : end.plan.muntin_mortise;
 }
 
+const PinDesign& pins_of(const DoorEnd& end) {
+  return end.rail ? end.plan.rail_pins[*end.rail] : end.plan.muntin_pins;
+}
+
 EndJoints tenons(const DoorEnd& end) {
   EndJoints joints;
   TenonDesign tenon = tenon_of(end);
   if (mortise_of(end).through) tenon.depth = end.receiver;
   joints.push_back(std::make_unique<Tenons>(std::move(tenon), mortise_of(end)));
-  if (end.rail && !end.plan.rail_pins[*end.rail].empty())
-    joints.push_back(std::make_unique<Pins>(end.plan.rail_pins[*end.rail]));
+  if (const PinDesign& pins = pins_of(end); !pins.empty())
+    joints.push_back(std::make_unique<Pins>(pins));
   if (mortise_of(end).flare) joints.push_back(std::make_unique<Wedges>());
   return joints;
 }

@@ -259,8 +259,7 @@ PanelPlan settle_alike(DoorLedger& ledger, const DoorPlan& plan, std::span<const
   settle_kind(ledger, panel);
   demand_glass_keys(ledger, panel);
   if (is_glass(ledger.spec)) {
-    const auto tier = static_cast<std::size_t>(tiers.data() - plan.frame.tiers.data());
-    settle_glass(ledger, plan, panel, plan.glass_rebates[tier]);
+    settle_glass(ledger, plan, panel, tiers);
     return panel;
   }
   if (plan.edge.rebated())

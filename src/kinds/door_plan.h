@@ -208,6 +208,7 @@ struct DoorPlan {
   std::vector<DowelDesign> rail_dowels;  // of each rail; none in one that is joined otherwise
   DowelDesign muntin_dowels;
   std::vector<PinDesign> rail_pins;   // of each rail; none in one that has no pins
+  PinDesign muntin_pins;              // of all muntins, likewise
   Length lap_from_face;               // of half-laps
   SplineDesign spline;                // of mitres
   std::vector<PanelPlan> panels;      // of each tier, from the top

@@ -2,6 +2,8 @@
 // plan.
 #pragma once
 
+#include <span>
+
 #include "door_ledger.h"
 #include "door_plan.h"
 #include "usual_joint.h"
@@ -98,7 +100,13 @@ void settle_fittings(DoorLedger& ledger, DoorPlan& plan);
 void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan);
 /// What is said of glass where there is none, or of wood where there is glass.
 void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel);
-void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel, Length rebate);
+/// The glass of `tiers`, all alike.
+void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel,
+                  std::span<const TierPlan> tiers);
+
+// door_bar_plan.cpp: glazing bars in the lights of `tiers`, where the spec asks for panes.
+void settle_bars(DoorLedger& ledger, const DoorPlan& plan, GlassDesign& glass,
+                 std::span<const TierPlan> tiers);
 
 // door_panel_plan.cpp: the groove that panels of board ask for, and the panels.
 std::optional<Reasoned> groove_for_board(const DoorLedger& ledger, const FramePlan& frame);

@@ -298,9 +298,11 @@ void DoorSetter::add_glass(std::size_t tier) {
   const TierPlan& its = plan_.frame.tiers[tier];
   const std::vector<Grooves>& muntins = muntins_[tier];
   const Length beyond = glass.rebate;
-  const auto rebate = [&](std::size_t piece, Edge edge, Strip along) {
-    return rebate_for_glass(wood_, piece, edge, along, glass);
+  const auto rebate = [&](std::size_t piece, Edge edge, Strip along,
+                          std::optional<Length> shoulder = {}) {
+    return LightSide{rebate_for_glass(wood_, piece, edge, along, glass), beyond, shoulder};
   };
+  const Length in_muntin = muntin_joints_.front()->reach();
   // Corners are the stiles' beside them, and the rails' where a muntin stands or where the rail
   // itself runs on over the stile.
   const Strip up{its.height.low - beyond, its.height.high + beyond};
@@ -308,18 +310,22 @@ void DoorSetter::add_glass(std::size_t tier) {
     const bool first = n == 0;
     const bool last = n + 1 == its.sights.size();
     const Strip wide = its.sights[n];
-    const auto level = [&](std::size_t rail) {
+    const auto level = [&](std::size_t rail, std::size_t piece, Edge edge) {
       const bool runs_on = joint_of(rail).runs_on();
-      return Strip{wide.low - (first && !runs_on ? Length() : beyond),
-                   wide.high + (last && !runs_on ? Length() : beyond)};
+      return rebate(piece, edge,
+                    {wide.low - (first && !runs_on ? Length() : beyond),
+                     wide.high + (last && !runs_on ? Length() : beyond)},
+                    left_reach(rail));
     };
-    const LightSides sides{first ? rebate(stiles_.low.piece, Edge::high, up)
-                                 : rebate(muntins[n - 1].high.piece, Edge::high, its.height),
-                           last ? rebate(stiles_.high.piece, Edge::low, up)
-                                : rebate(muntins[n].low.piece, Edge::low, its.height),
-                           rebate(rails_[tier].low.piece, Edge::low, level(tier)),
-                           rebate(rails_[tier + 1].high.piece, Edge::high, level(tier + 1))};
-    glaze(wood_, sides, wide, its.height, glass, numbered("", n, its.sights.size(), tier),
+    const Light light{first ? rebate(stiles_.low.piece, Edge::high, up)
+                            : rebate(muntins[n - 1].high.piece, Edge::high, its.height, in_muntin),
+                      last ? rebate(stiles_.high.piece, Edge::low, up)
+                           : rebate(muntins[n].low.piece, Edge::low, its.height, in_muntin),
+                      level(tier, rails_[tier].low.piece, Edge::low),
+                      level(tier + 1, rails_[tier + 1].high.piece, Edge::high),
+                      wide,
+                      its.height};
+    glaze(wood_, light, glass, numbered("", n, its.sights.size(), tier),
           key_in_tier(tier, "glass", n));
   }
 }

@@ -6,12 +6,24 @@
 #include <utility>
 
 #include "face_frame_plan_steps.h"
+#include "pin_plan.h"
+#include "species.h"
 #include "usual_joint.h"
 
 namespace haunch {
 namespace {
 
 constexpr std::string_view kUsualJoint = "usual for such a joint";
+constexpr PinKeys kPinKeys{"face_frame.pin",
+                           "face_frame.pin.number",
+                           "face_frame.pin.diameter",
+                           "face_frame.pin.from_shoulder",
+                           "face_frame.pin.offset",
+                           "face_frame.pin.depth",
+                           "face_frame.pin.over",
+                           "face_frame.tenon.depth",
+                           "face_frame.mortise.from_face",
+                           "face_frame.thickness"};
 
 /// An end where it stands.
 struct Standing {
@@ -80,6 +92,7 @@ class JointPlanner {
   Length relish_of(const Standing& at);
   Strip tenon_strip(const Standing& at, bool bridle);
   void refuse_depth(const Standing& at, Length depth);
+  void pin_tenons();
   void settle_dowels();
   void spread_dowels(FaceEnd& end, const DowelSpread& spread);
   void settle_laps();
@@ -166,6 +179,9 @@ void JointPlanner::refuse_idle_keys() {
   };
   refuse("face_frame.tenon", !tenons);
   refuse("face_frame.mortise", !tenons);
+  if (!tenons && ledger_.stated("face_frame.pin").by_spec())
+    ledger_.problem({"face_frame.pin"},
+                    fmt::format("has no part in \"{}\" joints; take it out", word_of(joint_)));
   refuse("face_frame.dowel", joint_ != FaceJoint::dowel);
   refuse("face_frame.half_lap", joint_ != FaceJoint::half_lap);
   refuse("face_frame.screws", joint_ != FaceJoint::screws);
@@ -225,6 +241,24 @@ void JointPlanner::settle_tenons() {
     if (ledger_.clean()) settle_tenon(end);
   if (ledger_.spec.size("face_frame.tenon.depth")) ledger_.take("face_frame.tenon.depth", {}, {});
   if (ledger_.spec.size("face_frame.tenon.relish")) ledger_.take("face_frame.tenon.relish", {}, {});
+  if (ledger_.clean() && ledger_.stated("face_frame.pin").by_spec()) pin_tenons();
+}
+
+/// Pins of one size through all tenons, as far from the shoulder as the shortest of them bears.
+void JointPlanner::pin_tenons() {
+  Length shortest = std::get<Tenoned>(plan_.ends.front().design).tenon.depth;
+  for (const FaceEnd& end : plan_.ends)
+    shortest = std::min(shortest, std::get<Tenoned>(end.design).tenon.depth);
+  const auto species = find_species(species_of(ledger_.spec).of(Role::rail));
+  const PinUsual usual = usual_pins(ledger_.defaults, species && species->group == "softwood");
+  const PinDesign pins =
+      settle_pin_sizes(ledger_, kPinKeys, usual, {plan_.thickness, shortest, Length(), ""});
+  for (FaceEnd& end : plan_.ends) {
+    auto& its = std::get<Tenoned>(end.design);
+    its.pins = pins_across(
+        ledger_, kPinKeys, usual, pins,
+        {its.tenon, its.mortise, its.tenon.depth, plan_.members[end.enters].name}, plan_.thickness);
+  }
 }
 
 /// How deep an end's tenon is where nothing is said.
@@ -474,6 +508,7 @@ EndJoints joints_of(const EndDesign& design) {
       OneOf{[&](const Butted&) { joints.push_back(std::make_unique<Butt>()); },
             [&](const Tenoned& its) {
               joints.push_back(std::make_unique<Tenons>(its.tenon, its.mortise));
+              if (!its.pins.empty()) joints.push_back(std::make_unique<Pins>(its.pins));
             },
             [&](const DowelDesign& its) { joints.push_back(std::make_unique<Dowels>(its)); },
             [&](const LapDesign& its) { joints.push_back(std::make_unique<HalfLap>(its)); },

@@ -15,6 +15,7 @@
 #include "half_lap.h"
 #include "haunch/wood.h"
 #include "layout.h"
+#include "pin.h"
 #include "planned.h"
 #include "screws.h"
 #include "spec.h"
@@ -37,6 +38,7 @@ struct Butted {};
 struct Tenoned {
   TenonDesign tenon;
   MortiseDesign mortise;
+  PinDesign pins = {};
 };
 using EndDesign = std::variant<Butted, Tenoned, DowelDesign, LapDesign, ScrewDesign>;
 

@@ -8,6 +8,8 @@
 #include "door_defaults.h"
 #include "frame_plan_steps.h"
 #include "ledger.h"
+#include "pin_plan.h"
+#include "species.h"
 
 namespace haunch {
 namespace {
@@ -194,6 +196,54 @@ void place_tenons(Ledger& ledger, CasePlan& plan) {
   tenon.from_face = tenon.mortise.from_face + floor_half(plan.fit_allowance);
 }
 
+constexpr PinKeys kPinKeys{"frame.pin",
+                           "frame.pin.number",
+                           "frame.pin.diameter",
+                           "frame.pin.from_shoulder",
+                           "frame.pin.offset",
+                           "frame.pin.depth",
+                           "frame.pin.over",
+                           "frame.tenon.depth",
+                           "frame.mortise.from_face",
+                           "frame.jamb_width"};
+
+/// Pins are usually as thick as a leaf's; a tenon wants to be four of them wide.
+PinUsual usual_frame_pins(const Ledger& ledger, const CasePlan& plan) {
+  const auto species = find_species(species_of(ledger.spec).of(Role::jamb));
+  PinUsual usual =
+      usual_pins(door_defaults(ledger.unit, Use::house), species && species->group == "softwood");
+  const Strip tenon = plan.jamb_strip();
+  if (tenon.high - tenon.low >= usual.diameter * 4) return usual;
+  usual.diameter = door_defaults(ledger.unit, Use::cabinet).pin;
+  usual.why_diameter = "1/4 in, so that the tenon is four pins wide (shop rule)";
+  return usual;
+}
+
+/// Through the tenons of the jambs, and of a transom.
+void settle_frame_pins(Ledger& ledger, CasePlan& plan) {
+  if (!ledger.stated("frame.pin").by_spec()) return;
+  if (!has_tenons(plan))
+    return ledger.problem({"frame.pin"},
+                          "has no part in this frame: it has no tenons; take it out, or write "
+                          "\"head_joint\": \"tenoned\"");
+  FrameTenon& tenon = plan.tenon;
+  const PinUsual usual = usual_frame_pins(ledger, plan);
+  const Length longer = plan.stop.rebate();
+  const PinDesign pins =
+      settle_pin_sizes(ledger, kPinKeys, usual,
+                       {plan.jamb_width, tenon.depth, longer,
+                        longer > Length() ? " from the shoulder that stands on past it" : ""});
+  const auto across = [&](const Strip& strip, const char* name) {
+    TenonDesign design;
+    design.layout.tenons = {strip};
+    return pins_across(ledger, kPinKeys, usual, pins, {design, tenon.mortise, tenon.depth, name},
+                       plan.jamb_width);
+  };
+  tenon.jamb_pins = across(plan.jamb_strip(), "jamb");
+  if (plan.transom && plan.head_joint == HeadJoint::tenoned)
+    tenon.transom_pins = across(plan.transom_strip(), "transom");
+}
+
 void doubt_places(Ledger& ledger, const CasePlan& plan) {
   const FrameTenon& tenon = plan.tenon;
   // Nothing of a tenon within the rebate, and no shoulder before one behind it.
@@ -343,6 +393,7 @@ void settle(Ledger& ledger, CasePlan& plan, const std::optional<HungLeaves>& hun
     place_tenons(ledger, plan);
     doubt_places(ledger, plan);
   }
+  if (ledger.clean()) settle_frame_pins(ledger, plan);
   doubt_whole(ledger, plan);
 }
 

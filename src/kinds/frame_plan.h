@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "haunch/wood.h"
+#include "pin.h"
 #include "planned.h"
 #include "spec.h"
 #include "tenon.h"
@@ -29,6 +30,7 @@ struct StopPlan {
 struct FrameTenon {
   Length depth, relish, thickness, from_face;
   MortiseDesign mortise;
+  PinDesign jamb_pins = {}, transom_pins = {};  // as they stand across the right jamb's
 };
 
 struct TransomPlan {
@@ -73,6 +75,10 @@ struct CasePlan {
   Length tenon_loss() const {
     return tenon.mortise.from_face < stop_from_face() ? stop.rebate() : Length();
   }
+  /// Where the tenons of the right jamb stand across its thickness, within what the rebate takes of
+  /// it and short of its outside; those of a transom across its own.
+  Strip jamb_strip() const { return {tenon_loss(), jamb_thickness - tenon.relish}; }
+  Strip transom_strip() const { return {tenon_loss(), transom->thickness}; }
   /// The room that the leaf hangs in, with the clearances round it.
   Length leaf_room_width() const { return leaf_width - lip.across() + clearance.across(); }
   Length leaf_room_height() const { return leaf_height - lip.head + clearance.upright(); }

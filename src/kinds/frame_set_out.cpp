@@ -35,6 +35,8 @@ class FrameSetter {
     if (plan_.threshold) add_threshold();
     if (plan_.stop.kind == StopKind::rebate) work_rebates();
     if (plan_.stop.kind == StopKind::planted) add_stops();
+    for (const auto& [end, pins] : pinned_)
+      Pins(pins).add_own_pieces(wood_, end);
     return std::move(wood_);
   }
 
@@ -58,11 +60,18 @@ class FrameSetter {
   void join_end(const EndJoint& joint, std::size_t receives, std::size_t enters, Heading heading,
                 Axis through);
   Strip jamb_tenon(std::size_t jamb) const;
+  PinDesign jamb_pins(std::size_t jamb) const;
+  void pin_end(std::size_t receives, std::size_t enters, Heading heading, const PinDesign& pins);
 
   const CasePlan& plan_;
   Assembly wood_;
   std::size_t head_ = 0;
   std::optional<std::size_t> transom_;
+  struct Pinned {
+    End end;
+    PinDesign pins;
+  };
+  std::vector<Pinned> pinned_;  // their marks come after those of all else
 };
 
 void FrameSetter::add_jambs() {
@@ -81,8 +90,11 @@ std::size_t FrameSetter::add_between(Role role, Length low, Length thickness, co
       add_piece(wood_, std::string(word_of(role)), role,
                 {plan_.sight_width() + reach * 2, plan_.jamb_width, thickness},
                 {{plan_.jamb_thickness - reach, low, Length()}, kLevel});
-  for (const bool right : {false, true})
-    join_end(joint, right ? kRightJamb : kLeftJamb, piece, {Axis::x, right}, through);
+  for (const bool right : {false, true}) {
+    const std::size_t jamb = right ? kRightJamb : kLeftJamb;
+    join_end(joint, jamb, piece, {Axis::x, right}, through);
+    if (role == Role::transom) pin_end(jamb, piece, {Axis::x, right}, plan_.tenon.transom_pins);
+  }
   return piece;
 }
 
@@ -106,10 +118,10 @@ void FrameSetter::add_transom() {
   const Length thickness = plan_.transom->thickness;
   // All that its rebate leaves of the transom is tenon: it stands between the jambs, not at their
   // ends.
-  transom_ = tenoned() ? add_between(Role::transom, low, thickness,
-                                     tenons({plan_.tenon_loss(), thickness}, plan_.stop.rebate()),
-                                     kFaceToBack)
-                       : add_between(Role::transom, low, thickness, Housing(housing()), kThickness);
+  transom_ = tenoned()
+                 ? add_between(Role::transom, low, thickness,
+                               tenons(plan_.transom_strip(), plan_.stop.rebate()), kFaceToBack)
+                 : add_between(Role::transom, low, thickness, Housing(housing()), kThickness);
 }
 
 void FrameSetter::add_sill() {
@@ -126,13 +138,21 @@ void FrameSetter::add_threshold() {
             {{plan_.jamb_thickness, Length(), Length()}, kLevel});
 }
 
-/// Where a jamb's tenon stands across its thickness: within what the rebate takes of it, and short
-/// of its outside.
+/// Of the left jamb all is the right one's mirror image.
 Strip FrameSetter::jamb_tenon(std::size_t jamb) const {
+  const Strip right = plan_.jamb_strip();
   const Length thickness = plan_.jamb_thickness;
-  const Length loss = plan_.tenon_loss();
-  const Length relish = plan_.tenon.relish;
-  return jamb == kLeftJamb ? Strip{relish, thickness - loss} : Strip{loss, thickness - relish};
+  return jamb == kLeftJamb ? Strip{thickness - right.high, thickness - right.low} : right;
+}
+
+PinDesign FrameSetter::jamb_pins(std::size_t jamb) const {
+  PinDesign pins = plan_.tenon.jamb_pins;
+  if (jamb == kLeftJamb) {
+    for (Length& middle : pins.middles)
+      middle = plan_.jamb_thickness - middle;
+    std::reverse(pins.middles.begin(), pins.middles.end());
+  }
+  return pins;
 }
 
 /// The tenons of one end; `rebate`: how deep the receiver is rebated where its shoulder stands.
@@ -148,8 +168,19 @@ Tenons FrameSetter::tenons(Strip across, Length rebate) const {
 }
 
 void FrameSetter::join_jambs(std::size_t receives, Heading heading, Length rebate) {
-  for (const std::size_t jamb : {kLeftJamb, kRightJamb})
+  for (const std::size_t jamb : {kLeftJamb, kRightJamb}) {
     join_end(tenons(jamb_tenon(jamb), rebate), receives, jamb, heading, kFaceToBack);
+    pin_end(receives, jamb, heading, jamb_pins(jamb));
+  }
+}
+
+/// Pins for the joint that was made last, to be driven in once all else stands.
+void FrameSetter::pin_end(std::size_t receives, std::size_t enters, Heading heading,
+                          const PinDesign& pins) {
+  if (pins.empty()) return;
+  End end{Junction(wood_, receives, enters, heading, kFaceToBack)};
+  end.joint = wood_.joints.size() - 1;
+  pinned_.push_back({end, pins});
 }
 
 void FrameSetter::join_end(const EndJoint& joint, std::size_t receives, std::size_t enters,

@@ -1,8 +1,10 @@
 // Glass in a rebate that is open to the back, and the beads that hold it there.
 #pragma once
 
+#include <optional>
 #include <string>
 
+#include "glazing_bar.h"
 #include "groove.h"
 #include "haunch/wood.h"
 #include "tenon.h"
@@ -14,20 +16,19 @@ struct GlassDesign {
   bool sealed = false;  // a unit of panes, sealed at its edge
   std::string material;
   Length thickness;
-  Length front;           // face side to the rebate's wall that the glass is bedded on
-  Length rebate;          // how deep the rebate is, from the sight edge
-  Length edge_clearance;  // from the glass to the rebate's bottom
-  Length bedding;         // tape or compound at each face of the glass
+  Length front;                        // face side to the rebate's wall that the glass is bedded on
+  Length rebate;                       // how deep the rebate is, from the sight edge
+  Length edge_clearance;               // from the glass to the rebate's bottom
+  Length bedding;                      // tape or compound at each face of the glass
+  std::optional<BarDesign> bars = {};  // that divide a light into panes
 
   /// How far the glass stands behind the sight edge.
   Length bite() const { return rebate - edge_clearance; }
+  /// The widest pane of a light so wide: one alone has the frame at both sides, others a bar at
+  /// one.
+  Length widest_pane(Length light) const;
   /// What is left for beads in a frame so thick.
   Length bead(Length frame) const { return frame - front - bedding * 2 - thickness; }
-};
-
-/// The rebates on the four sides of a light.
-struct LightSides {
-  GrooveRef left, right, head, foot;
 };
 
 /// Rebates one edge of a piece for glass from `along.low` to `along.high` of the assembly; what is
@@ -35,10 +36,10 @@ struct LightSides {
 GrooveRef rebate_for_glass(Assembly& assembly, std::size_t piece, Edge edge, Strip along,
                            const GlassDesign& glass);
 
-/// Beds glass in the light between `wide` and `high`, its sight sizes, and beads it: four beads
-/// mitred at their ends, flush with the back and with the sight edges. `which` goes after the
-/// pieces' names: " 2, tier 1"; `key`: of the glass.
-void glaze(Assembly& assembly, const LightSides& sides, Strip wide, Strip high,
-           const GlassDesign& glass, const std::string& which, const std::string& key);
+/// Beds glass in a light and beads it, in each of its panes where bars divide it: four beads mitred
+/// at their ends, flush with the back and with the sight edges. `which` goes after the pieces'
+/// names: " 2, tier 1"; `key`: of the glass.
+void glaze(Assembly& assembly, const Light& light, const GlassDesign& glass,
+           const std::string& which, const std::string& key);
 
 }  // namespace haunch

@@ -156,6 +156,10 @@ void join_spline(Assembly& assembly, const Junction& junction, const SplineDesig
 }  // namespace
 
 Feature mitred_ends(const Triple& blank, bool long_side_low) {
+  return mitred_ends(blank, long_side_low, blank[1], blank[1]);
+}
+
+Feature mitred_ends(const Triple& blank, bool long_side_low, Length at_low, Length at_high) {
   const Length none;
   const Length length = blank[0];
   const Length wide = blank[1];
@@ -163,8 +167,8 @@ Feature mitred_ends(const Triple& blank, bool long_side_low) {
   const Length blunt = long_side_low ? wide : none;
   Feature feature{FeatureKind::mitre, {}, {}, {{SizeName::width, wide}}};
   feature.prisms = {
-      {2, none, blank[2], {{none, sharp}, {none, blunt}, {wide, blunt}}},
-      {2, none, blank[2], {{length, sharp}, {length, blunt}, {length - wide, blunt}}}};
+      {2, none, blank[2], {{none, sharp}, {none, blunt}, {at_low, blunt}}},
+      {2, none, blank[2], {{length, sharp}, {length, blunt}, {length - at_high, blunt}}}};
   return feature;
 }
 

@@ -33,6 +33,9 @@ Length level_of(Length along_mitre);
 /// Both ends of a strip at 45 degrees, as it lines the side of an opening; its long side lies
 /// there.
 Feature mitred_ends(const Triple& blank, bool long_side_low);
+/// The same where the strips that it meets are not as wide as it is: of its short side each end
+/// loses as much as the one there is wide.
+Feature mitred_ends(const Triple& blank, bool long_side_low, Length at_low, Length at_high);
 
 extern const Measures kMitreMeasures;
 extern const Measures kSplineMeasures;

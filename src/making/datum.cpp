@@ -14,7 +14,7 @@ bool is_one_of(Role role, const Role (&roles)[kCount]) {
 /// Of a leaf or a face frame: its axes are those of that, wherever it stands.
 bool is_of_leaf(Role role) {
   constexpr Role kOfLeaf[] = {Role::stile,   Role::rail,  Role::muntin, Role::panel,
-                              Role::mullion, Role::glass, Role::bead};
+                              Role::mullion, Role::glass, Role::bead,   Role::glazing_bar};
   return is_one_of(role, kOfLeaf);
 }
 

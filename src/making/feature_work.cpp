@@ -32,9 +32,10 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
       return opens_in_face(body, {{}, piece.blank}, 1, 2) ? 2 : 1;
     case FeatureKind::raise:
     case FeatureKind::housing:
-    case FeatureKind::pin_hole:
     case FeatureKind::slot:
       return 2;
+    case FeatureKind::pin_hole:
+      return feature.prisms.front().along;
     case FeatureKind::rebate: {
       const bool for_panel = !feature.joints.empty() &&
                              wood.joints[feature.joints.front()].kind == JointKind::panel_in_rebate;
@@ -148,18 +149,28 @@ class FeatureWork {
   }
 
   /// In the cheeks of a mortise told from the edge, along the piece from its foot; in a tenon from
-  /// its shoulder, across the piece.
+  /// its shoulder, across the piece: where that lies with its edge to the front, its thickness.
   void pin_hole(Operation& setting, Run& run, const Feature& feature) const {
+    const std::size_t through = feature.prisms.front().along;
     const auto from_foot = size_of(feature, SizeName::from_foot);
     run.side.from_high = false;
-    run.from = from_foot ? Line::foot : Line::lower_edge;
-    run.near = from_foot ? *from_foot : *size_of(feature, SizeName::from_edge);
     run.far.reset();
-    if (!from_foot) return;
-    setting.through = size_of(feature, SizeName::depth) == piece_.blank[2];
+    if (!from_foot) return across_tenon(run, *size_of(feature, SizeName::from_edge), through);
+    run.from = low_line(piece_, shoulders_);
+    run.near = *from_foot;
+    setting.through = size_of(feature, SizeName::depth) == piece_.blank[through];
     for (NamedSize& size : setting.settings)
       if (size.name == SizeName::from_shoulder)
         size = {SizeName::from_edge, size.size + set_back()};
+  }
+
+  void across_tenon(Run& run, Length from_edge, std::size_t through) const {
+    run.from = edge_line(piece_);
+    run.near = from_edge;
+    if (through == 2) return;
+    run.from = is_upright(piece_) ? Line::inner_face : Line::lower_face;
+    if (piece_.role == Role::jamb && !inner_face_is_low(piece_))
+      run.near = piece_.blank[2] - from_edge;
   }
 
   /// By its middle; of a pocket in the back across the width.

@@ -81,17 +81,16 @@ class JointWork {
     Run run = run_in_receiver(FeatureKind::lap, joint_.mortise->each.front());
     run.side = {2, true};
     add_run(making_, recess, run);
-    const Length depth = joint_.tenon->depth;
-    const Length near =
-        own_upwards(enters_.place, joint_.heading) ? enters_.blank[0] - depth : Length();
-    add_run(making_, {FeatureKind::lap, Cut::whole, {{SizeName::depth, joint_.tenon->from_face}}},
-            {joint_.enters,
-             feature_of(enters_, FeatureKind::lap),
-             number_,
-             {2, false},
-             low_line(enters_, making_.shoulders[joint_.enters]),
-             near,
-             near + depth});
+    const std::size_t feature = feature_of(enters_, FeatureKind::lap);
+    for (const Box& cut : enters_.features[feature].cuts)
+      add_run(making_, {FeatureKind::lap, Cut::whole, {{SizeName::depth, cut.high[2]}}},
+              {joint_.enters,
+               feature,
+               number_,
+               {2, false},
+               low_line(enters_, making_.shoulders[joint_.enters]),
+               cut.low[0],
+               cut.high[0]});
   }
 
   /// Tails or fingers, each by itself: on the end, and in what receives them.

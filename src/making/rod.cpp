@@ -45,7 +45,8 @@ bool is_sheet(Role role) {
 }
 
 bool is_of_framework(Role role) {
-  return role == Role::stile || role == Role::rail || role == Role::muntin || role == Role::mullion;
+  return role == Role::stile || role == Role::rail || role == Role::muntin ||
+         role == Role::mullion || role == Role::glazing_bar;
 }
 
 /// "door" of "door-2", "leaf" of "left-leaf": several that are made alike stand on one strip.

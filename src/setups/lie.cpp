@@ -41,14 +41,17 @@ WorkedSide side_along(const Piece& piece, Axis axis, bool high) {
   return {own, high != piece.place.backwards[own]};
 }
 
-/// The edge that the middle of a feature, or its nearer side, lies so far from.
-WorkedSide edge_at(const Piece& piece, const Feature& feature, Length distance) {
+/// The edge that the middle of a feature, or its nearer side, lies so far from; of what goes in
+/// through an edge the face.
+WorkedSide edge_at(const Piece& piece, const Feature& feature, std::size_t into, Length distance) {
+  const std::size_t axis = 3 - into;
   const std::vector<Box> bodies = bodies_of(feature);
   const bool from_high = std::any_of(bodies.begin(), bodies.end(), [&](const Box& body) {
-    const Length middle = body.low[1] + floor_half(body.extent(1));
-    return piece.blank[1] - middle == distance || piece.blank[1] - body.high[1] == distance;
+    const Length middle = body.low[axis] + floor_half(body.extent(axis));
+    return piece.blank[axis] - middle == distance ||
+           piece.blank[axis] - body.high[axis] == distance;
   });
-  return {1, from_high};
+  return {axis, from_high};
 }
 
 /// Where the worked side and the datum look at the machine.
@@ -75,8 +78,9 @@ DatumSide datum_side(const Assembly& wood, const Run& run, const std::vector<Nam
       datum = {side_along(piece, Axis::z, false), "front edge"};
     else if (told.name == SizeName::from_back)
       datum = {side_along(piece, Axis::z, true), "back edge"};
-    else if (told.name == SizeName::from_edge && run.side.into == 2)
-      datum = {edge_at(piece, piece.features[run.feature], told.size), "that edge"};
+    else if (told.name == SizeName::from_edge &&
+             (run.side.into == 2 || piece.features[run.feature].kind == FeatureKind::pin_hole))
+      datum = {edge_at(piece, piece.features[run.feature], run.side.into, told.size), "that edge"};
     else
       continue;
     if (datum.side.into != run.side.into) return datum;

@@ -15,8 +15,8 @@ TEST_CASE("Pins that draw are bored with the joint apart, nearer to the shoulder
   const std::string page = part_of(pin_page, pinned(R"(, "offset": 1.5)"));
   INFO(page);
   CHECK(tells(page,
-              "in the cheeks of mortises, first: 8 wide, middle 16 from the face edge, right "
-              "through in from middles at A B foot 90, 165, 1994"));
+              "in the cheeks of mortises, first: 8 wide, middle 16 from the edge, right "
+              "through in edge from middles at A B face foot 90, 165, 1994"));
   CHECK(tells(page, "in tenons: 8 wide, middle 14.5 from the shoulder"));
   CHECK(tells(page, "C lower edge 40"));
   CHECK(tells(page, "The tenons' holes are 1.5 nearer to the shoulder"));

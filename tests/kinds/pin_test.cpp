@@ -290,4 +290,60 @@ TEST_CASE("Pins that do not lie in their tenon are refused") {
   CHECK(refusal(pinned(R"("ofset": 2)")).find("/pin/ofset: unknown key; did you mean") == 0);
 }
 
+TEST_CASE("Muntins are pinned where the spec says so, through the rails that they stand in") {
+  // A muntin of 90 between two panels; its tenon is 90 - 2 x 12 = 66 wide, as the groove takes 12
+  // at each edge, and has one pin in its middle, 20 from the shoulder.
+  const Assembly leaf = wood(pinned(R"("at": "muntin")", R"("panels": 2)"));
+  CHECK(count_role(leaf, "pin") == 2);
+  const Piece muntin = piece(leaf, "muntin");
+  const Feature cheeks = hole(piece(leaf, "bottom rail"), 0);
+  const Length shoulder = mm(100) - piece(leaf, "bottom rail").place.origin[0];
+  const Length middle = shoulder + muntin.place.origin[0] - mm(100) + mm(45);
+  CHECK(room(cheeks.prisms[0]) == Room{middle - mm(5), middle + mm(5), mm(175), mm(185)});
+  CHECK(not_ok(leaf) == "");
+  CHECK(count_role(wood(pinned(R"("at": "all")", R"("panels": 2)")), "pin") ==
+        count_role(wood(pinned({}, R"("panels": 2)")), "pin") + 2);
+}
+
+TEST_CASE("Pins of muntins are refused where no muntin has a tenon in a mortise") {
+  CHECK(refused_at(pinned(R"("at": "muntin")")) == "/pin/at");
+  CHECK(refused_at(pinned(R"("at": "muntin")", R"("panels": 2, "joint": {"muntin": "dowel"})")) ==
+        "/pin/at");
+}
+
+TEST_CASE("A frame's jambs are pinned in head and sill, each tenon alike at both sides") {
+  const Assembly frame = wood(R"({"kind": "frame", "units": "mm", "exterior": true,
+                                  "leaf": {"width": 838, "height": 1981}, "sill": {"height": 70},
+                                  "transom": {"light": 300}, "pin": {}})");
+  // One to each of the jambs' four tenons; a transom's, 57 wide, have two of 6.
+  CHECK(count_role(frame, "pin") == 8);
+  CHECK(not_ok(frame).find("pin-draw") == std::string::npos);
+  const auto first_hole = [&](std::string_view jamb) {
+    return room(hole(piece(frame, jamb), 0).prisms[0]);
+  };
+  const Length thickness = piece(frame, "left jamb").blank[2];
+  const Room left = first_hole("left jamb");
+  const Room right = first_hole("right jamb");
+  CHECK(left[2] == thickness - right[3]);
+}
+
+TEST_CASE("A face frame's tenons are pinned, 6 thick") {
+  const std::string spec =
+      R"({"kind": "face-frame", "units": "mm", "size": {"width": 900, "height": 700},
+                               "layout": {"columns": [{}, {}]}, "pin": {}})";
+  const Assembly frame = wood(spec);
+  CHECK(count_role(frame, "pin") == 6);
+  CHECK(piece(frame, "pin of top rail").blank[1] == mm(6));
+  CHECK(not_ok(frame).find("pin-draw") == std::string::npos);
+}
+
+TEST_CASE("Pins are refused in a frame or face frame without tenons") {
+  CHECK(
+      refused_at(
+          R"({"kind": "frame", "units": "mm", "leaf": {"width": 800, "height": 1985}, "pin": {}})") ==
+      "/pin");
+  CHECK(refused_at(R"({"kind": "face-frame", "units": "mm", "size": {"width": 900, "height": 700},
+                       "layout": {"columns": [{}, {}]}, "joint": "dowel", "pin": {}})") == "/pin");
+}
+
 }  // namespace haunch::test

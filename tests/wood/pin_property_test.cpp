@@ -24,7 +24,7 @@ std::string_view one_of(Dice& dice, const std::vector<std::string_view>& words) 
 
 /// What a door's pins are; sizes are left to their usual ones, or carry their unit.
 std::string random_pins(Dice& dice) {
-  std::string text = R"("pin": {"at": "both")";
+  std::string text = dice.chance(50) ? R"("pin": {"at": "both")" : R"("pin": {"at": "all")";
   const auto add = [&](std::string_view key, std::int64_t tenths) {
     text += ", \"" + std::string(key) + "\": \"" + std::to_string(tenths / 10) + "." +
             std::to_string(tenths % 10) + " mm\"";
@@ -47,45 +47,57 @@ class PinJudge {
     for (const Joint& joint : wood.joints)
       if (joint.receives == stile_ && joint.enters == of_tenon_.receives && joint.tenon)
         main_ = &joint;
+    in_ = static_cast<std::size_t>(main_->heading.axis);
+    across_ = 1 - in_;
   }
 
   std::string faults() {
     const Box pin = placed_blank(wood_.pieces[of_tenon_.enters]);
     const double way = main_->heading.upwards ? 1 : -1;
-    const double middle_y = (steps(pin.low[1]) + steps(pin.high[1])) / 2;
-    const double tip = way > 0 ? steps(pin.high[0]) : steps(pin.low[0]);
-    const double root = way > 0 ? steps(pin.low[0]) : steps(pin.high[0]);
+    const double middle = (steps(pin.low[across_]) + steps(pin.high[across_])) / 2;
+    const double tip = way > 0 ? steps(pin.high[in_]) : steps(pin.low[in_]);
+    const double root = way > 0 ? steps(pin.low[in_]) : steps(pin.high[in_]);
     const double draw = steps(*of_tenon_.design.draw);
     const double in_tenon = steps(main_->tenon->from_face) + steps(main_->tenon->thickness) / 2;
     // The pin presses on the tenon at its tip's side, by the draw and no more.
     if (draw > 4 * kBeside) {
-      expect(tenon_at({tip - way * kBeside, middle_y, in_tenon}), "a pin does not press");
-      expect(tenon_at({tip - way * (draw - kBeside), middle_y, in_tenon}), "a pin draws less");
-      expect(!tenon_at({tip - way * (draw + kBeside), middle_y, in_tenon}), "a pin draws more");
+      expect(tenon_at(tip - way * kBeside, middle, in_tenon), "a pin does not press");
+      expect(tenon_at(tip - way * (draw - kBeside), middle, in_tenon), "a pin draws less");
+      expect(!tenon_at(tip - way * (draw + kBeside), middle, in_tenon), "a pin draws more");
       // At the other side the tenon's hole goes on beyond the pin by as much.
-      expect(!tenon_at({root - way * (draw - kBeside), middle_y, in_tenon}),
-             "no room behind a pin");
+      expect(!tenon_at(root - way * (draw - kBeside), middle, in_tenon), "no room behind a pin");
     }
-    expect(tenon_at({root - way * (draw + kBeside), middle_y, in_tenon}), "tenon before its hole");
+    expect(tenon_at(root - way * (draw + kBeside), middle, in_tenon), "tenon before its hole");
     // In the cheek at the face side the pin fills its hole, all round.
     const double in_cheek = steps(main_->tenon->from_face) / 4;
     for (const double side : {-1.0, 1.0}) {
-      cheek({(side > 0) == (way > 0) ? tip : root, middle_y, in_cheek}, 0, side);
-      cheek({(tip + root) / 2, side > 0 ? steps(pin.high[1]) : steps(pin.low[1]), in_cheek}, 1,
-            side);
+      cheek(at((side > 0) == (way > 0) ? tip : root, middle, in_cheek), in_, side);
+      cheek(at((tip + root) / 2, side > 0 ? steps(pin.high[across_]) : steps(pin.low[across_]),
+               in_cheek),
+            across_, side);
     }
     return std::move(faults_);
   }
 
  private:
-  bool tenon_at(const Point& at) const { return holds(wood_.pieces[of_tenon_.receives], at); }
+  /// A place along the way the tenon goes in, across it, and from the face side.
+  Point at(double in, double across, double through) const {
+    Point point{};
+    point[in_] = in;
+    point[across_] = across;
+    point[2] = through;
+    return point;
+  }
+  bool tenon_at(double in, double across, double through) const {
+    return holds(wood_.pieces[of_tenon_.receives], at(in, across, through));
+  }
 
-  void cheek(Point at, std::size_t axis, double side) {
-    at[axis] -= side * kBeside;
-    expect(holds(wood_.pieces[of_tenon_.enters], at), "a pin is less than its hole");
-    expect(!holds(wood_.pieces[stile_], at), "a hole in a cheek is less than its pin");
-    at[axis] += 2 * side * kBeside;
-    expect(holds(wood_.pieces[stile_], at), "a hole in a cheek is more than its pin");
+  void cheek(Point place, std::size_t axis, double side) {
+    place[axis] -= side * kBeside;
+    expect(holds(wood_.pieces[of_tenon_.enters], place), "a pin is less than its hole");
+    expect(!holds(wood_.pieces[stile_], place), "a hole in a cheek is less than its pin");
+    place[axis] += 2 * side * kBeside;
+    expect(holds(wood_.pieces[stile_], place), "a hole in a cheek is more than its pin");
   }
 
   void expect(bool good, const std::string& what) {
@@ -98,6 +110,7 @@ class PinJudge {
   const Joint& of_tenon_;
   std::size_t stile_ = 0;
   const Joint* main_ = nullptr;
+  std::size_t in_ = 0, across_ = 1;
   std::string faults_;
 };
 
