@@ -27,8 +27,12 @@ constexpr Rule kHandle{"handle-past",
                        "of the front's handle in a wall, or in what stands beside it",
                        "a handle that meets the wall first keeps its door from a right angle: a "
                        "wider filler lets it pass"};
-constexpr Rule kDrawn{"slide-past", "free before front and handle as it is drawn out",
-                      "a drawer that meets a wall or the next front's handle does not come out"};
+constexpr Rule kDrawn{"slide-past", "free before the front as it is drawn out",
+                      "a drawer that meets a wall, or what stands beside it, does not come out"};
+constexpr Rule kTogether{"open-together",
+                         "of it in another cabinet's front, both open, with handles",
+                         "of two fronts that meet when both are open one waits for the other, and "
+                         "handles mark what they swing against: hang one the other way"};
 
 /// A wall is far higher than what stands beside it.
 bool is_wall(const Boundary& boundary) {
@@ -170,6 +174,53 @@ void check_drawn(Bench& bench, const OpenedFront& front, const std::vector<Wood>
   report(bench, kDrawn, {front.named}, {}, free, Bounds{by, {}, {}, {}});
 }
 
+// ---- two of them opened
+
+/// The group of its cabinet, or what else is a part of the whole.
+std::size_t cabinet_of(const Assembly& assembly, std::size_t group) {
+  while (assembly.groups[group].in.value_or(0) != 0)
+    group = *assembly.groups[group].in;
+  return group;
+}
+
+/// A front and its handle, as far open as it goes, or at a right angle.
+Wood wide_open(const OpenedFront& front, Length handle) {
+  if (const Swing* swing = front.fit.swing()) {
+    const double angle = std::numbers::pi / 2;
+    Wood wood{{}, polyhedra_of(turned(front.box, *swing, angle))};
+    if (handle > Length())
+      add(wood, {{}, polyhedra_of(turned(handle_of(front, handle), *swing, angle))});
+    return wood;
+  }
+  const auto& slide = std::get<Slide>(front.fit.moves);
+  const auto axis = static_cast<std::size_t>(slide.along);
+  Box box = front.box;
+  box.low[axis] += slide.by;
+  box.high[axis] += slide.by;
+  box.low[2] -= handle;
+  return {{box}, {}};
+}
+
+void check_together(Bench& bench, const std::vector<OpenedFront>& fronts, Length handle) {
+  std::vector<Wood> open;
+  for (const OpenedFront& front : fronts)
+    open.push_back(wide_open(front, handle));
+  for (std::size_t one = 0; one < fronts.size(); ++one) {
+    Length most;
+    std::vector<std::size_t> parts{fronts[one].named};
+    for (std::size_t other = 0; other < fronts.size(); ++other) {
+      if (cabinet_of(bench.assembly, fronts[one].fit.group) ==
+          cabinet_of(bench.assembly, fronts[other].fit.group))
+        continue;
+      const Length deep = but_rounding(depth_of_common(open[one], open[other]));
+      if (deep <= most) continue;
+      most = deep;
+      parts = {fronts[one].named, fronts[other].named};
+    }
+    report(bench, kTogether, parts, {}, most, Bounds{{}, {}, {}, Length()});
+  }
+}
+
 }  // namespace
 
 void check_boundaries(Bench& bench, const Surroundings& around) {
@@ -181,16 +232,19 @@ void check_boundaries(Bench& bench, const Surroundings& around) {
     else
       check_place(bench, boundary);
   }
-  for (const OpenedFront& front : opened_fronts(bench)) {
+  const std::vector<OpenedFront> fronts = opened_fronts(bench);
+  for (const OpenedFront& front : fronts) {
     if (front.fit.swing() != nullptr)
       check_swung(bench, front, bounds, around.handle);
     else
       check_drawn(bench, front, bounds);
   }
+  check_together(bench, fronts, around.handle);
 }
 
 std::vector<const Rule*> rules_of_boundaries() {
-  return {&kLeftWall, &kRightWall, &kInPlace, &kWide, &kNarrow, &kSwung, &kHandle, &kDrawn};
+  return {&kLeftWall, &kRightWall, &kInPlace, &kWide,    &kNarrow,
+          &kSwung,    &kHandle,    &kDrawn,   &kTogether};
 }
 
 }  // namespace haunch

@@ -7,6 +7,7 @@
 #include "explain_csv.h"
 #include "explain_json.h"
 #include "explain_page.h"
+#include "item_reading.h"
 #include "shops.h"
 #include "spec_source.h"
 
@@ -52,7 +53,9 @@ class ExplainRun {
   void explain_item(Record& record) {
     std::vector<Problem> problems;
     if (record.item && !record.spoilt) {
-      ExplainOutcome outcome = explain(record, shops_.of(record.source));
+      const std::optional<OtherItems> others = others_of(record, shops_);
+      ExplainOutcome outcome =
+          explain(record, shops_.of(record.source), others ? &*others : nullptr);
       problems = std::move(outcome.problems);
       if (outcome.explanation) add(*outcome.explanation);
     }

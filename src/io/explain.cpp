@@ -39,11 +39,15 @@ bool is_length(const AssumedValue& value) {
 /// One item's explanation in the making.
 class Explainer {
  public:
-  Explainer(const Record& record, const ShopDefaults* shop)
-      : record_(record), item_(*record.item), shop_(shop), rework_(shop, record.default_id) {}
+  Explainer(const Record& record, const ShopDefaults* shop, const OtherItems* others)
+      : record_(record),
+        item_(*record.item),
+        shop_(shop),
+        others_(others),
+        rework_(shop, record.default_id, others) {}
 
   ExplainOutcome explain() {
-    JobReading reading = read_job(item_, shop_, record_.default_id);
+    JobReading reading = read_job_among(item_, shop_, record_.default_id, others_);
     if (!reading.job) return {{}, std::move(reading.problems)};
     ItemOutcome outcome = report_item(std::move(reading.job), {.checks = true, .making = true});
     if (!outcome.report) return {{}, std::move(outcome.problems)};
@@ -335,6 +339,7 @@ class Explainer {
   const Record& record_;
   const Value& item_;
   const ShopDefaults* shop_;
+  const OtherItems* others_;
   Rework rework_;
   Explanation result_;
   std::map<std::string, std::size_t> index_;
@@ -348,8 +353,8 @@ class Explainer {
 
 }  // namespace
 
-ExplainOutcome explain(const Record& record, const ShopDefaults* shop) {
-  return Explainer(record, shop).explain();
+ExplainOutcome explain(const Record& record, const ShopDefaults* shop, const OtherItems* others) {
+  return Explainer(record, shop, others).explain();
 }
 
 std::vector<std::size_t> meant_by(const Explanation& explanation, std::string_view what) {

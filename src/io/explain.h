@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "kind.h"
+#include "other_items.h"
 #include "spec_source.h"
 
 namespace haunch {
@@ -62,7 +63,8 @@ struct ExplainOutcome {
 /// Explains one item, which is there: everything given and assumed, all lengths of its parts,
 /// joints and operations, and the figures of its checks. Works it about four times as often as it
 /// has values.
-ExplainOutcome explain(const Record& record, const ShopDefaults* shop);
+ExplainOutcome explain(const Record& record, const ShopDefaults* shop,
+                       const OtherItems* others = nullptr);
 
 /// Those of an explanation that are meant: the value of that name, or those whose names go on from
 /// it with a dot, "C", "J1", "tenon". By index.

@@ -67,7 +67,7 @@ Value moved(Value document, const Movable& movable, Length by) {
 }
 
 std::optional<ItemReport> Rework::report(const Value& document, bool making) const {
-  JobReading reading = read_job(document, shop_, default_id_);
+  JobReading reading = read_job_among(document, shop_, default_id_, others_);
   if (!reading.job || !reading.problems.empty()) return {};
   return report_item(std::move(reading.job), {.making = making}).report;
 }

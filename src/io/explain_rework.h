@@ -52,8 +52,8 @@ Value moved(Value document, const Movable& movable, Length by);
 /// Works documents that are all one item, in one size or another.
 class Rework {
  public:
-  Rework(const ShopDefaults* shop, const std::string& default_id)
-      : shop_(shop), default_id_(default_id) {}
+  Rework(const ShopDefaults* shop, const std::string& default_id, const OtherItems* others)
+      : shop_(shop), default_id_(default_id), others_(others) {}
 
   /// Null where it cannot be worked.
   std::optional<ItemReport> report(const Value& document, bool making) const;
@@ -66,6 +66,7 @@ class Rework {
  private:
   const ShopDefaults* shop_;
   const std::string& default_id_;
+  const OtherItems* others_;
 };
 
 /// How a figure moves with a value: not at all, always by the same part of it, or otherwise.

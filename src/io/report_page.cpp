@@ -6,6 +6,7 @@
 
 #include "joinery_page.h"
 #include "materials.h"
+#include "run_page.h"
 #include "season_page.h"
 #include "text_table.h"
 #include "together_page.h"
@@ -445,6 +446,7 @@ PageParts parts_of(const ItemReport& report, const ItemSheet& sheet, const View&
   add(whole, chains_page, report, lengths);
   add(whole || section == Section::cutlist, cutlist_page, sheet, lengths);
   if (whole || section == Section::joints) {
+    append(page, fillers_page(report, lengths));
     append(page, joinery_page(report.wood, report.making.value(), lengths));
     append(page, together_page(report, lengths));
   }

@@ -1,24 +1,41 @@
 #include "haunch/work.h"
 
+#include <deque>
+#include <optional>
+#include <utility>
+
 #include "json_reader.h"
+#include "other_items.h"
 #include "report.h"
+#include "spec_source.h"
 
 namespace haunch {
 namespace {
 
-/// Works the item at `path` of a document.
-void work_item(WorkedSpec& worked, std::vector<Problem>& problems, const Value& item,
-               const std::string& path, const std::string& default_id) {
+/// The items that one names.
+std::optional<OtherItems> others_of(const Record& record) {
+  if (!record.named) return {};
+  OtherItems others{{}, record.named->ids};
+  for (const NamedItem& named : record.named->named)
+    others.named.push_back({named.id, named.item.get(), nullptr, named.default_id});
+  return others;
+}
+
+/// Works the item at `path` of a document. One that a run takes is told with that.
+void work_item(WorkedSpec& worked, std::vector<Problem>& problems, const Record& record,
+               const std::string& path) {
   const auto take = [&](std::vector<Problem> found) {
     for (Problem& problem : found)
       problems.push_back({path + problem.path, std::move(problem.message), problem.offset});
   };
-  JobReading reading = read_job(item, nullptr, default_id);
+  const std::optional<OtherItems> others = others_of(record);
+  JobReading reading =
+      read_job_among(*record.item, nullptr, record.default_id, others ? &*others : nullptr);
   take(std::move(reading.problems));
   if (!reading.job) return;
   ItemOutcome outcome = report_item(std::move(reading.job), {.checks = true});
   take(std::move(outcome.problems));
-  if (!outcome.report) return;
+  if (!outcome.report || record.taken) return;
   ItemReport& report = *outcome.report;
   worked.items.push_back({report.job->id, std::move(report.wood),
                           static_cast<std::size_t>(report.count_of(Status::fail)),
@@ -33,10 +50,15 @@ WorkedSpec work_spec(std::string_view json) {
   std::vector<Problem> problems = std::move(reading.problems);
   if (reading.value && problems.empty()) {
     const Value& document = *reading.value;
-    if (document.kind != Value::Kind::list) work_item(worked, problems, document, "", "item");
-    for (std::size_t i = 0; i < document.list.size(); ++i)
-      work_item(worked, problems, document.list[i], child_path("", i),
-                "item-" + std::to_string(i + 1));
+    const bool listed = document.kind == Value::Kind::list;
+    std::deque<Record> records(listed ? document.list.size() : 1);
+    for (std::size_t i = 0; i < records.size(); ++i) {
+      records[i].item = listed ? document.list[i] : document;
+      records[i].default_id = listed ? "item-" + std::to_string(i + 1) : "item";
+    }
+    link_runs(records);
+    for (std::size_t i = 0; i < records.size(); ++i)
+      work_item(worked, problems, records[i], listed ? child_path("", i) : "");
   }
   for (const Problem& problem : problems) {
     const std::size_t offset = problem.offset  ? *problem.offset

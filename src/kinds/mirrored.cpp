@@ -59,7 +59,10 @@ class MirroredRun : public MirroredOf<RunWork> {
 
 /// A chain that is told from the left.
 void turn(Chain& chain) {
-  if (chain.what.find("from the left") == std::string::npos) return;
+  if (chain.what.find("from the left") == std::string::npos) {
+    chain.what = twin_words(chain.what);
+    return;
+  }
   std::reverse(chain.links.begin(), chain.links.end());
   for (Chain::Link& link : chain.links)
     link.what = twin_words(link.what);
@@ -72,6 +75,8 @@ Worked MirroredOf<Base>::work() const {
   worked.assembly = reflected(std::move(worked.assembly));
   for (Chain& chain : worked.chains)
     turn(chain);
+  for (Caution& caution : worked.cautions)
+    if (caution.about == "order of fixing") caution.words = twin_words(caution.words);
   std::string words =
       "this is the handed twin: left and right of what the spec says are changed over. Keys (of "
       "what is assumed, of remedies) are told as the spec has them";

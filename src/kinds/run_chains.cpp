@@ -83,16 +83,24 @@ void RunChains::along_wall(Length at) {
   chains_.push_back(std::move(chain));
 }
 
-/// The packing below it there, or how much longer its legs are turned out.
-void RunChains::up_from_floor(const RunMember& member) {
-  const Assembly& wood = wood_of(member);
+/// Where a case begins that stands on legs, on which its only toe board hangs; else on the floor.
+Length foot_of(const Assembly& wood) {
+  const auto is_toe = [](const Piece& it) { return it.role == Role::toe_board; };
+  const bool lone = std::count_if(wood.pieces.begin(), wood.pieces.end(), is_toe) == 1;
   Length foot = wood.size[1];
   for (const Piece& piece : wood.pieces)
-    foot = std::min(foot, placed_blank(piece).low[1]);
+    if (!lone || !is_toe(piece)) foot = std::min(foot, placed_blank(piece).low[1]);
+  return foot;
+}
+
+/// The packing below it there, or how long its legs are turned out.
+void RunChains::up_from_floor(const RunMember& member) {
+  const Assembly& wood = wood_of(member);
+  const Length foot = foot_of(wood);
   for (const bool right : {false, true}) {
     Chain chain{"up from the floor at " + member.name + ", " + (right ? "right" : "left"), {}};
-    link(chain, "packed", plan_.packed_at(right ? member.right() : member.left));
-    link(chain, "legs", foot);
+    const Length packed = plan_.packed_at(right ? member.right() : member.left);
+    link(chain, foot > Length() ? "legs" : "packed", foot + packed);
     link(chain, "case", wood.size[1] - foot);
     chains_.push_back(std::move(chain));
   }

@@ -79,9 +79,10 @@ class Rectangles {
         round_all(wood_, group, [](const Piece& it) { return it.role == Role::side; });
     std::optional<Box> outside = sides;
     for (std::size_t end = 0; end < wood_.groups.size(); ++end)
-      if (is_framed_end(end))
+      if (wood_.groups[end].in == group && is_framed_end(end))
         outside = outside ? around(*outside, placed_blanks(wood_, end)) : placed_blanks(wood_, end);
-    add(group, "case outside", outside, 0, 1);
+    const std::string of = group_name(wood_.groups[group]);
+    add(group, of + " outside", outside, 0, 1);
     const auto inner = [&](Role role) {
       return round_all(wood_, group, [&](const Piece& it) { return it.role == role; });
     };
@@ -104,7 +105,8 @@ class Rectangles {
       left = std::min(left, side.high[0]);
     for (const Box& side : sides)
       if (side.low[0] >= left) right = std::min(right, side.low[0]);
-    all_.push_back({"case inside", group, right - left, top.low[1] - bottom.high[1]});
+    all_.push_back({group_name(wood_.groups[group]) + " inside", group, right - left,
+                    top.low[1] - bottom.high[1]});
   }
 
   void of_frame(std::size_t group) {

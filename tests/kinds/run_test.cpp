@@ -6,51 +6,10 @@
 #include <utility>
 #include <vector>
 
-#include "other_items.h"
-#include "run_work.h"
-#include "vocabulary.h"
+#include "runs.h"
 
 namespace haunch::test {
 namespace {
-
-/// A cabinet of that id, as wide as that, 880 high with its toe, 560 deep.
-std::string case_of(const std::string& id, int width, const std::string& more = {}) {
-  return fmt::format(
-      R"({{"kind": "cabinet", "id": "{}", "units": "mm", "toe": {{"height": 100}},
-          "size": {{"width": {}, "height": 880, "depth": 560}}{}}})",
-      id, width, more.empty() ? "" : ", " + more);
-}
-
-/// Cabinets by their ids, and what runs read them as.
-class Cabinets {
- public:
-  Cabinets& with(const std::string& id, int width, const std::string& more = {}) {
-    values_.emplace_back(id, value_of(case_of(id, width, more)));
-    return *this;
-  }
-  JobReading run(const std::string& keys) const {
-    OtherItems others;
-    for (const auto& [id, value] : values_) {
-      others.named.push_back({id, &value, nullptr, id});
-      others.ids.push_back(id);
-    }
-    return read_job_among(
-        value_of(R"({"kind": "run", "id": "north", "units": "mm", )" + keys + "}"), nullptr, "run",
-        &others);
-  }
-  Worked worked(const std::string& keys) const {
-    JobReading reading = run(keys);
-    if (!reading.job) throw std::invalid_argument("refused: " + in_lines(reading.problems));
-    return work(*reading.job);
-  }
-  std::string refusal_of(const std::string& keys) const {
-    const JobReading reading = run(keys);
-    return in_lines(reading.job ? reading.job->work().problems : reading.problems);
-  }
-
- private:
-  std::vector<std::pair<std::string, Value>> values_;
-};
 
 std::string in_words(const Chain& chain) {
   std::string words;
@@ -159,6 +118,16 @@ TEST_CASE("The cases stand on the level of the floor's highest point") {
   // At 37 from the left, 637, 640 and 1540.
   CHECK(up == std::vector<std::string>{"packed 9.63, case 880", "packed 3.63, case 880",
                                        "packed 3.6, case 880", "packed 3.24, case 880"});
+}
+
+TEST_CASE("Legs are turned out by what the floor falls") {
+  const Worked run =
+      Cabinets()
+          .with("b1", 600, R"("toe": {"height": 100, "by": "legs"})")
+          .worked(R"("wall": {"lengths": 600, "left": "free", "right": "free"}, "order": ["b1"],
+                     "floor": {"at": [0, 600], "rise": [0, 9]})");
+  CHECK(in_words(run.chains[1]) == "legs 109, case 780");
+  CHECK(in_words(run.chains[2]) == "legs 100, case 780");
 }
 
 TEST_CASE("A cabinet that is named twice stands twice") {
