@@ -253,7 +253,7 @@ std::vector<const Rule*> all_rules() {
         rules_of_hanging(), rules_of_meetings(),    rules_of_laps(),         rules_of_as_found(),
         rules_of_glazing(), rules_of_fronts(),      rules_of_loose_pieces(), rules_of_pin_rows(),
         rules_of_screws(),  rules_of_shelves(),     rules_of_standing(),     rules_of_tails(),
-        rules_of_fixings(), rules_of_seen_joints(), rules_of_boundaries()})
+        rules_of_fixings(), rules_of_seen_joints(), rules_of_boundaries(),   rules_of_mitres()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

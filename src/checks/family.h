@@ -117,6 +117,7 @@ void report_moved_slide(Bench& bench, const SideGaps& gaps, const Fit& fit,
                         std::optional<std::size_t> front);
 void check_moved_fronts(Bench& bench);
 void check_moved_glazing(Bench& bench);
+void check_moved_mitres(Bench& bench);
 
 std::vector<const Rule*> rules_of_whole();
 std::vector<const Rule*> rules_of_fits();
@@ -140,5 +141,6 @@ std::vector<const Rule*> rules_of_standing();
 std::vector<const Rule*> rules_of_tails();
 std::vector<const Rule*> rules_of_seen_joints();
 std::vector<const Rule*> rules_of_fixings();
+std::vector<const Rule*> rules_of_mitres();
 
 }  // namespace haunch

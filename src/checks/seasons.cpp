@@ -89,6 +89,16 @@ void tabulate_case(SeasonReport& report, const AtEach<State>& states, const Asse
   }
 }
 
+void tabulate_mitres(SeasonReport& report, const AtEach<State>& states, const Assembly& built) {
+  for (std::size_t number = 0; number < built.joints.size(); ++number) {
+    if (built.joints[number].kind != JointKind::mitre) continue;
+    MitreSeason row{number, {}};
+    for (std::size_t i = 0; i < states.size(); ++i)
+      row.at[i] = mitre_state(states[i].wood, number);
+    report.mitres.push_back(row);
+  }
+}
+
 void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly& built) {
   for (const std::size_t piece : panels_of(built)) {
     PanelSeason row{piece, {}};
@@ -103,6 +113,7 @@ void tabulate(SeasonReport& report, const AtEach<State>& states, const Assembly&
       row.width[i] = glued_width(states[i].bench->measures[number]);
     report.tenons.push_back(row);
   }
+  tabulate_mitres(report, states, built);
   tabulate_leaves(report, states, built);
   tabulate_case(report, states, built);
 }
@@ -121,6 +132,7 @@ void check_at(State& state, const Assembly& built, const Season& season, double 
   check_moved_meetings(bench);
   check_laps(bench, built);
   check_moved_glazing(bench);
+  check_moved_mitres(bench);
   check_moved_fronts(bench);
   check_fixings(bench, built, state.wood);
 }

@@ -51,6 +51,21 @@ struct TenonSeason {
   AtEach<Length> width;
 };
 
+/// How far a mitre stands open at its sight corner and at its outer one, and by how many degrees
+/// its two faces.
+struct MitreState {
+  Length at_sight, at_outer;
+  double degrees = 0;
+};
+
+struct MitreSeason {
+  std::size_t joint = 0;
+  AtEach<MitreState> at;
+};
+
+/// Of a mitre, wherever its members have come to.
+MitreState mitre_state(const Assembly& wood, std::size_t joint);
+
 /// How wide a piece is across its grain.
 struct WidthSeason {
   std::size_t piece = 0;
@@ -76,6 +91,7 @@ struct SeasonReport {
   std::vector<PanelSeason> panels;
   std::vector<LeafSeason> leaves;  // of what has an opening, or hangs
   std::vector<TenonSeason> tenons;
+  std::vector<MitreSeason> mitres;
   std::vector<WidthSeason> widths;  // of what a case is made of
   std::vector<FrontSeason> fronts;
   Length widest_glued;  // the limit of their widths

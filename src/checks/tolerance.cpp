@@ -48,6 +48,15 @@ Spread spread_of(Length nominal, const std::vector<Term>& terms) {
   return {nominal, nominal - worst, nominal + worst, nominal - rss, nominal + rss};
 }
 
+/// One size less another that has nothing to do with it, `nominal` as drawn.
+Spread together(Length nominal, const Spread& one, const Spread& other) {
+  const Length worst = one.worst_max - one.nominal + (other.worst_max - other.nominal);
+  const double rss =
+      std::hypot(steps(one.rss_max - one.nominal), steps(other.rss_max - other.nominal));
+  const Length likely = nearest_step(rss);
+  return {nominal, nominal - worst, nominal + worst, nominal - likely, nominal + likely};
+}
+
 Term term_of(const Tolerances& tolerances, Dimension dimension) {
   return {tolerances.of(dimension).plus_minus, setting_part(tolerances, dimension), 1, 1};
 }
@@ -308,6 +317,7 @@ class Leaf {
     std::optional<Length> thickness;
     std::vector<bool> slips(assembly.pieces.size());
     for (const Joint& joint : assembly.joints) {
+      if (!is_of_leaf(assembly, joint)) continue;
       const auto sizes = sizes_of(joint);
       if (!sizes || (sizes->slip && slips[joint.enters])) continue;  // of a slip its other end
       slips[joint.enters] = sizes->slip;
@@ -460,10 +470,11 @@ const Joint* joint_on(const Assembly& assembly, Axis axis, std::size_t Joint::*a
 
 /// From one piece to the next, shoulder to shoulder, to the other side of the leaf; empty where the
 /// row ends before.
-std::vector<std::size_t> row_from(const Assembly& assembly, Axis axis, std::size_t first) {
+std::vector<std::size_t> row_from(const Assembly& assembly, Axis axis, std::size_t first,
+                                  Length high) {
   const auto along = static_cast<std::size_t>(axis);
   std::vector<std::size_t> row{first};
-  while (placed_blank(assembly.pieces[row.back()]).high[along] < assembly.size[along]) {
+  while (placed_blank(assembly.pieces[row.back()]).high[along] < high) {
     const Joint* into = joint_on(assembly, axis, &Joint::receives, row.back(), false);
     if (into == nullptr || row.size() > assembly.pieces.size()) return {};
     const Joint* out = joint_on(assembly, axis, &Joint::enters, into->enters, true);
@@ -474,18 +485,19 @@ std::vector<std::size_t> row_from(const Assembly& assembly, Axis axis, std::size
   return row;
 }
 
-/// The row of pieces that makes the leaf's size along an axis. Where no row goes all the way, a
+/// The row of pieces that makes a leaf's size along an axis. Where no row goes all the way, a
 /// piece that does so alone; empty where there is none either.
-std::vector<std::size_t> row_along(const Assembly& assembly, Axis axis) {
+std::vector<std::size_t> row_along(const Assembly& assembly, std::size_t leaf, Axis axis) {
   const auto along = static_cast<std::size_t>(axis);
+  const Box whole_leaf = placed_blanks(assembly, leaf);
   std::vector<std::size_t> alone;
-  for (std::size_t i = 0; i < assembly.pieces.size(); ++i) {
+  for (const std::size_t i : pieces_of(assembly, leaf)) {
     const Piece& piece = assembly.pieces[i];
-    if (placed_blank(piece).low[along] != Length()) continue;
-    const bool whole = piece.place.axes[0] == axis && piece.blank[0] == assembly.size[along];
+    if (placed_blank(piece).low[along] != whole_leaf.low[along]) continue;
+    const bool whole = piece.place.axes[0] == axis && piece.blank[0] == whole_leaf.extent(along);
     if (whole && alone.empty()) alone = {i};
     if (whole || piece.place.axes[0] == axis) continue;
-    std::vector<std::size_t> row = row_from(assembly, axis, i);
+    std::vector<std::size_t> row = row_from(assembly, axis, i, whole_leaf.high[along]);
     if (row.size() > 1) return row;
   }
   return alone;
@@ -506,15 +518,18 @@ struct StackSize {
   friend bool operator==(const StackSize&, const StackSize&) = default;
 };
 
-Stack stack_along(const Assembly& assembly, Axis axis, const Tolerances& tolerances) {
-  Stack stack{row_along(assembly, axis), {}};
+StackSize stack_size(const Assembly& assembly, std::size_t piece, Axis axis) {
+  const bool lies_along = assembly.pieces[piece].place.axes[0] == axis;
+  return lies_along ? StackSize{Dimension::shoulder_length, shoulder_length(assembly, piece)}
+                    : StackSize{Dimension::piece_width, assembly.pieces[piece].blank[1]};
+}
+
+/// What pieces in one line come to. Those of one dimension and one size are of one setting.
+Spread spread_along(const Assembly& assembly, const std::vector<std::size_t>& pieces, Axis axis,
+                    const Tolerances& tolerances) {
   std::vector<StackSize> sizes;
-  for (const std::size_t piece : stack.pieces) {
-    const bool lies_along = assembly.pieces[piece].place.axes[0] == axis;
-    sizes.push_back(lies_along
-                        ? StackSize{Dimension::shoulder_length, shoulder_length(assembly, piece)}
-                        : StackSize{Dimension::piece_width, assembly.pieces[piece].blank[1]});
-  }
+  for (const std::size_t piece : pieces)
+    sizes.push_back(stack_size(assembly, piece, axis));
   Length sum;
   std::vector<Term> terms;
   for (auto size = sizes.begin(); size != sizes.end(); ++size) {
@@ -524,9 +539,63 @@ Stack stack_along(const Assembly& assembly, Axis axis, const Tolerances& toleran
     term.count = term.net = std::count(sizes.begin(), sizes.end(), *size);
     terms.push_back(term);
   }
-  stack.size = spread_of(sum, terms);
-  return stack;
+  return spread_of(sum, terms);
 }
+
+Stack stack_along(const Assembly& assembly, std::size_t leaf, Axis axis,
+                  const Tolerances& tolerances) {
+  std::vector<std::size_t> pieces = row_along(assembly, leaf, axis);
+  const Spread size = spread_along(assembly, pieces, axis, tolerances);
+  return {std::move(pieces), size};
+}
+
+// ---- leaves in their frame
+
+/// The gaps that leaves were designed to have in their frame, all of one line together; each
+/// between two leaves once.
+Length designed_gaps(const Assembly& assembly, Axis axis) {
+  Length gaps;
+  for (const Fit* hung : fits_that_stand(assembly, StandsIn::group)) {
+    if (axis == Axis::y) return hung->room.upright();
+    gaps += hung->room.across();
+  }
+  for (const Fit* meeting : fits_that_stand(assembly, StandsIn::beside))
+    gaps -= meeting->room.across();
+  return gaps;
+}
+
+/// What of a frame makes the room along an axis by its length: the jambs upright; across what goes
+/// between them over the leaves.
+std::optional<std::size_t> piece_of_room(const Assembly& assembly, Axis axis) {
+  std::optional<std::size_t> found;
+  for (std::size_t i = 0; i < assembly.pieces.size(); ++i) {
+    const Role role = assembly.pieces[i].role;
+    if (axis == Axis::y ? role == Role::jamb && !found
+                        : role == Role::transom || (role == Role::head && !found))
+      found = i;
+  }
+  return found;
+}
+
+/// The frame's length is off by itself: it is cut at another setting than any leaf's.
+std::optional<Gaps> gaps_along(const Assembly& assembly, Axis axis, const Tolerances& tolerances) {
+  const auto frame = piece_of_room(assembly, axis);
+  const std::vector<const Fit*> hung = fits_that_stand(assembly, StandsIn::group);
+  if (!frame || hung.empty()) return {};
+  Gaps gaps{*frame, {}, {}};
+  for (const Fit* leaf : hung) {
+    if (axis == Axis::y && leaf != hung.front()) break;
+    for (const std::size_t piece : row_along(assembly, leaf->group, axis))
+      gaps.leaves.push_back(piece);
+  }
+  if (gaps.leaves.empty()) return {};
+  const Spread taken = spread_along(assembly, gaps.leaves, axis, tolerances);
+  const Spread made = spread_of(Length(), {term_of(tolerances, Dimension::shoulder_length)});
+  gaps.size = together(designed_gaps(assembly, axis), made, taken);
+  return gaps;
+}
+
+// ---- flush
 
 /// The tenon stands in the middle of its play and is true to its face side: half of what its
 /// mortise and it are off in width moves the one face against the other.
@@ -561,7 +630,7 @@ std::optional<Spread> flush_of(const Assembly& assembly, const Tolerances& toler
         std::any_of(assembly.joints.begin(), assembly.joints.end(), [&](const Joint& joint) {
           const auto sizes = sizes_of(joint);
           return sizes && sizes->hollow == Dimension::mortise_width && sizes->slip == slip &&
-                 joint.heading.axis == Axis::x;
+                 joint.heading.axis == Axis::x && is_of_leaf(assembly, joint);
         });
     const Spread spread = slip ? flush_of_loose_tenon(tolerances) : flush_of_tenon(tolerances);
     if (any && (!flush || spread.rss_max > flush->rss_max)) flush = spread;
@@ -569,7 +638,17 @@ std::optional<Spread> flush_of(const Assembly& assembly, const Tolerances& toler
   return flush;
 }
 
+std::optional<std::size_t> first_leaf(const Assembly& assembly) {
+  for (std::size_t group = 0; group < assembly.groups.size(); ++group)
+    if (assembly.groups[group].kind == GroupKind::leaf) return group;
+  return {};
+}
+
 }  // namespace
+
+bool is_of_leaf(const Assembly& assembly, const Joint& joint) {
+  return assembly.groups[assembly.pieces[joint.enters].group].kind == GroupKind::leaf;
+}
 
 double normal_share(double low, double high, double mean, double deviation) {
   if (deviation <= 0) return low <= mean && mean <= high ? 1 : 0;
@@ -598,8 +677,12 @@ FitForecast forecast_fits(const Assembly& assembly, const Tolerances& tolerances
       forecast.left_out.push_back(i);
   }
   forecast.leaf = leaf_fit(assembly, tolerances, unit);
-  forecast.width = stack_along(assembly, Axis::x, tolerances);
-  forecast.height = stack_along(assembly, Axis::y, tolerances);
+  if (const auto leaf = first_leaf(assembly)) {
+    forecast.width = stack_along(assembly, *leaf, Axis::x, tolerances);
+    forecast.height = stack_along(assembly, *leaf, Axis::y, tolerances);
+  }
+  forecast.across = gaps_along(assembly, Axis::x, tolerances);
+  forecast.upright = gaps_along(assembly, Axis::y, tolerances);
   forecast.flush = flush_of(assembly, tolerances);
   return forecast;
 }

@@ -10,6 +10,9 @@
 // tenon or spline, each a size against a size: joints of divided or twin tenons have several. A
 // loose tenon or spline is planed to one thickness, which both of its ends have. Dowels and
 // half-laps have no fit here: no plus/minus is taken for holes and dowels, nor for depths of laps.
+//
+// Of a set only the joints of its leaves count among the leaves that go together: a frame's are cut
+// at other settings, and put together apart. They are told each by itself.
 #pragma once
 
 #include <cstddef>
@@ -44,6 +47,13 @@ struct Stack {
   Spread size;
 };
 
+/// The room that is left about leaves in their frame: what the frame opens less what they take.
+struct Gaps {
+  std::size_t frame = 0;            // the piece of the frame whose length makes the room
+  std::vector<std::size_t> leaves;  // what the leaves are made of there
+  Spread size;                      // of all gaps in that line together
+};
+
 /// How many leaves go together without a plane: every fit inside its band.
 struct LeafFit {
   double share = 0;  // as designed
@@ -58,10 +68,14 @@ struct FitForecast {
   std::vector<JointFit> joints;       // in the order of the assembly's
   std::vector<std::size_t> left_out;  // joints that have a fit of which nothing is told
   LeafFit leaf;
-  Stack width, height;
+  Stack width, height;                  // of a pair those of its left leaf
+  std::optional<Gaps> across, upright;  // of leaves that hang in a frame
   std::optional<Spread>
       flush;  // a rail's face above (minus: below) its stile's, if it has mortises
 };
+
+/// Whether a joint is of a leaf, not of the frame that it hangs in.
+bool is_of_leaf(const Assembly& assembly, const Joint& joint);
 
 /// `unit` is the shop's: it sets the limit of a panel's play, and the steps of fit allowances tried
 /// (0.001 mm or 0.0001 in).

@@ -229,6 +229,27 @@ Box bottom_slab(Box mortise, Way in) {
   return mortise;
 }
 
+/// Takes a rebate off a box along one axis, where it has all of the box the other two ways.
+void trim(Box& box, const Box& rebate, std::size_t axis) {
+  for (std::size_t other = 0; other < 3; ++other)
+    if (other != axis &&
+        (rebate.low[other] > box.low[other] || box.high[other] > rebate.high[other]))
+      return;
+  if (rebate.low[axis] > box.low[axis])
+    box.high[axis] = std::min(box.high[axis], rebate.low[axis]);
+  else
+    box.low[axis] = std::max(box.low[axis], rebate.high[axis]);
+}
+
+/// What of a mortise is in wood: one that comes out at the edge or the end of a piece ends at the
+/// rebates that are worked there after glue-up.
+Box within_rebates(Box mortise, std::size_t in, std::size_t along, const Voids& voids) {
+  for (const std::size_t axis : {in, along})
+    for (const Void& rebate : voids)
+      if (rebate.is_outside()) trim(mortise, rebate.box, axis);
+  return mortise;
+}
+
 WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank, const Feature& mortise,
                    const Voids& voids) {
   const Way in{static_cast<std::size_t>(joint.heading.axis), joint.heading.upwards};
@@ -240,7 +261,7 @@ WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank, con
   WoodLeft left;
   for (const Void& own : voids) {
     if (own.feature != &mortise) continue;
-    Slab slab(bottom_slab(own.box, in));
+    Slab slab(bottom_slab(within_rebates(own.box, in.axis, along, voids), in));
     for (const bool upwards : {false, true}) {
       left.note_run(wood_from(slab, {through, upwards}, blank, all, &own), &WoodLeft::beside);
       left.note_run(wood_from(slab, {along, upwards}, blank, all, &own), &WoodLeft::end);

@@ -318,9 +318,17 @@ std::vector<std::size_t> leaves_of(const Assembly& assembly) {
   return leaves;
 }
 
-/// Holes in the leaf, or in each of those that hang or meet; not those beside them.
+bool is_mitred(const Assembly& assembly) {
+  return std::any_of(assembly.joints.begin(), assembly.joints.end(),
+                     [](const Joint& joint) { return joint.kind == JointKind::mitre; });
+}
+
+/// Holes in the leaf, or in each of those that hang or meet; not those beside them. Mitres stand
+/// open here as far as they would if no spline and glue held them, which is doubtful at worst.
 void check_moved_holes(Bench& bench) {
-  const Bounds bounds{{}, bench.limits.shut_shoulder, {}, {}};
+  const Length most = bench.limits.shut_shoulder;
+  const Bounds bounds =
+      is_mitred(bench.assembly) ? Bounds{{}, {}, {}, most} : Bounds{{}, most, {}, {}};
   const auto tell = [&](const std::vector<Solid>& solids, std::vector<std::size_t> parts) {
     report(bench, kHole, std::move(parts), {}, widest_hole(bench, solids, bounds_of_wood(solids)),
            bounds);

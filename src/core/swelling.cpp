@@ -52,6 +52,7 @@ class Swell {
 
   const Motion& motion(std::size_t piece, std::size_t axis);
   Motion free_motion(std::size_t piece, std::size_t axis) const;
+  std::optional<Motion> mitred_motion(std::size_t piece, std::size_t axis) const;
   std::optional<Motion> pinned_motion(std::size_t piece, std::size_t axis);
   std::optional<Motion> motion_between(std::size_t piece, std::size_t axis);
   Motion motion_across(std::size_t piece, std::size_t axis);
@@ -74,7 +75,9 @@ const Motion& Swell::motion(std::size_t piece, std::size_t axis) {
   if (known) return *known;
   known = free_motion(piece, axis);  // what a piece in a ring of joints is taken to do
   Motion found = *known;
-  if (!entering_[piece].empty()) {
+  if (const auto mitred = mitred_motion(piece, axis)) {
+    found = *mitred;
+  } else if (!entering_[piece].empty()) {
     auto held = pinned_motion(piece, axis);
     if (!held) held = motion_between(piece, axis);
     found = held ? *held : motion_across(piece, axis);
@@ -161,6 +164,25 @@ Length Swell::shift_of_home(const Joint& joint) {
   const auto axis = static_cast<std::size_t>(joint.heading.axis);
   const Length home = home_of(joint);
   return motion(joint.receives, axis).at(home) - home;
+}
+
+/// Of a piece that is mitred, across its grain. As all members of a mitred frame stay as long as
+/// they are, a wider one pushes on the sight corner and a narrower one stands at the outer corner.
+std::optional<Motion> Swell::mitred_motion(std::size_t piece, std::size_t axis) const {
+  const std::size_t own = own_axis(piece, axis);
+  if (own != 1) return {};
+  for (const auto* numbers : {&receiving_[piece], &entering_[piece]})
+    for (const std::size_t number : *numbers) {
+      const Joint& joint = built_.joints[number];
+      if (joint.kind != JointKind::mitre) continue;
+      const std::size_t other = joint.receives == piece ? joint.enters : joint.receives;
+      const Box blank = placed_blank(built(piece));
+      const bool outer_is_high = placed_blank(built(other)).high[axis] == blank.high[axis];
+      const bool at_high = outer_is_high == (factor(piece, own) < 1);
+      const Length held = at_high ? blank.high[axis] : blank.low[axis];
+      return Motion{factor(piece, own), held, held};
+    }
+  return {};
 }
 
 /// Whether a piece that is pinned across its grain, along this axis, has its pin where this joint

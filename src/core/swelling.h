@@ -26,6 +26,8 @@ Length swollen(Length size, double factor);
 /// - one that enters: across its way in, about the middle of its tenon, which goes where the wood
 ///   of the mortise goes, or about the screw that holds it where the others stand in slots; along
 ///   it, midway between the sight edges it stands between, or with the one that it stands on;
+/// - one that is mitred: about its sight edge where it swells, about its outer edge where it
+///   shrinks, for mitres close first at the sight corner there, and here at the outer one;
 /// - one that is pinned, as a panel may be: across its grain, about the middle or the edge that has
 ///   the pin, which goes where the wood goes that it is pinned to;
 /// - one without joints, such as a planted stop: with the piece that it lies against most, about

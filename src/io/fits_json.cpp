@@ -47,6 +47,17 @@ struct StackTold {
   const Stack& stack;
 };
 
+/// The gaps of leaves in their frame along one line.
+struct GapsTold {
+  const Assembly& wood;
+  const Gaps& gaps;
+};
+
+std::optional<GapsTold> gaps_of(const FitsTold& it, const std::optional<Gaps>& gaps) {
+  if (!gaps) return {};
+  return GapsTold{it.wood, *gaps};
+}
+
 std::optional<StackTold> stack_of(const FitsTold& it, const Stack& stack) {
   if (stack.pieces.empty()) return {};
   return StackTold{it.wood, stack};
@@ -72,6 +83,14 @@ struct JsonObject<StackTold> : JsonObjectDefaults {
   static constexpr JsonKey<StackTold> keys[] = {
       {"parts", [](auto& it) { return marks_of(it.wood, it.stack.pieces); }},
       {among, [](auto& it) { return it.stack.size; }}};
+};
+
+template <>
+struct JsonObject<GapsTold> : JsonObjectDefaults {
+  static constexpr JsonKey<GapsTold> keys[] = {
+      {"frame", [](auto& it) { return it.wood.pieces[it.gaps.frame].mark; }},
+      {"leaves", [](auto& it) { return marks_of(it.wood, it.gaps.leaves); }},
+      {among, [](auto& it) { return it.gaps.size; }}};
 };
 
 template <>
@@ -129,6 +148,8 @@ struct JsonObject<FitsTold> : JsonObjectDefaults {
       {"leaf", [](auto& it) { return LeafTold{it.forecast}; }},
       {"width", [](auto& it) { return stack_of(it, it.forecast.width); }},
       {"height", [](auto& it) { return stack_of(it, it.forecast.height); }},
+      {"gaps_across", [](auto& it) { return gaps_of(it, it.forecast.across); }},
+      {"gaps_upright", [](auto& it) { return gaps_of(it, it.forecast.upright); }},
       {"flush", [](auto& it) { return it.forecast.flush; }}};
 };
 

@@ -121,6 +121,25 @@ struct JsonObject<TenonTold> : JsonObjectDefaults {
 };
 
 template <>
+struct JsonObject<MitreState> : JsonObjectDefaults {
+  static constexpr std::string_view definition = "mitre_state";
+  static constexpr JsonKey<MitreState> keys[] = {
+      {"at_sight", the<&MitreState::at_sight>},
+      {"at_outer", the<&MitreState::at_outer>},
+      {"degrees", [](auto& it) { return Thousandths{it.degrees}; }}};
+};
+
+template <>
+struct JsonObject<MitreSeason> : JsonObjectDefaults {
+  static constexpr bool on_rows = true;
+  static constexpr JsonKey<MitreSeason> keys[] = {
+      {"joint", [](auto& it) { return joint_id(it.joint); }},
+      {"low", [](auto& it) { return it.at[kLow]; }},
+      {"build", [](auto& it) { return it.at[kBuild]; }},
+      {"high", [](auto& it) { return it.at[kHigh]; }}};
+};
+
+template <>
 struct JsonObject<WidthTold> : JsonObjectDefaults {
   static constexpr bool on_rows = true;
   static constexpr JsonKey<WidthTold> keys[] = {
@@ -187,6 +206,7 @@ struct JsonObject<SeasonTold> : JsonObjectDefaults {
       {"right_leaf", [](auto& it) { return leaf_named(it, "right leaf"); }},
       {"tenons",
        [](auto& it) { return each_in<TenonTold>(*it.report.seasons, it.report.seasons->tenons); }},
+      {"mitres", [](auto& it) { return if_any(it.report.seasons->mitres); }},
       {"boards",
        [](auto& it) { return if_any(each_in<WidthTold>(it.report, it.report.seasons->widths)); }},
       {"fronts",
@@ -201,7 +221,8 @@ void JsonValue<SeasonTold>::write(JsonText& json, const SeasonTold& season) {
 
 std::vector<SchemaDefinition> season_definitions() {
   return {definition_of<SeasonTold>(), definition_of<Moisture>(),  definition_of<LeafSeason>(),
-          definition_of<PanelState>(), definition_of<LeafState>(), definition_of<FrontState>()};
+          definition_of<PanelState>(), definition_of<LeafState>(), definition_of<FrontState>(),
+          definition_of<MitreState>()};
 }
 
 }  // namespace haunch

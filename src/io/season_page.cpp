@@ -237,6 +237,39 @@ PageText tenons_table(const ItemReport& report, const LengthPrinter& lengths) {
   return PageText::table(table, lengths.in_decimals(), 2);
 }
 
+bool same_mitre(const MitreSeason& a, const MitreSeason& b, Unit unit) {
+  for (std::size_t i = 0; i < a.at.size(); ++i)
+    if (for_page(a.at[i].at_sight, unit) != for_page(b.at[i].at_sight, unit) ||
+        for_page(a.at[i].at_outer, unit) != for_page(b.at[i].at_outer, unit))
+      return false;
+  return true;
+}
+
+/// How far mitres open, those that open alike in one place.
+PageText mitres_table(const ItemReport& report, const LengthPrinter& lengths) {
+  const Unit unit = lengths.unit();
+  std::vector<std::pair<std::string, const MitreSeason*>> groups;
+  for (const MitreSeason& mitre : report.seasons->mitres) {
+    const auto same = std::find_if(groups.begin(), groups.end(), [&](const auto& group) {
+      return same_mitre(*group.second, mitre, unit);
+    });
+    if (same == groups.end())
+      groups.emplace_back(joint_id(mitre.joint), &mitre);
+    else
+      same->first += " " + joint_id(mitre.joint);
+  }
+  TextTable table(titles(report, "mitre", "would stand open"));
+  for (const auto& [joints, mitre] : groups) {
+    add_row(table, joints, "at the sight corner", mitre->at, &MitreState::at_sight, unit);
+    add_row(table, "", "at the outer corner", mitre->at, &MitreState::at_outer, unit);
+    std::vector<Cell> degrees{"", "faces apart, degrees"};
+    for (const MitreState& state : mitre->at)
+      degrees.emplace_back(fmt::format("{:.2f}", state.degrees));
+    table.add(std::move(degrees));
+  }
+  return PageText::table(table, lengths.in_decimals(), 2);
+}
+
 /// The boards of a case across their grain, those that are as wide as each other in one row.
 PageText widths_table(const ItemReport& report, const LengthPrinter& lengths) {
   std::vector<std::pair<std::string, AtEach<Length>>> groups;
@@ -381,7 +414,7 @@ PageParts season_page(const ItemReport& report, const LengthPrinter& lengths) {
   return {{heading(report.job->season->moisture),
            woods_page(report) + widths_table(report, lengths) + panels_table(report, lengths) +
                leaves + fronts_table(report, lengths) + tenons_table(report, lengths) +
-               bench_text(report, lengths) + remedies_text(report) +
+               mitres_table(report, lengths) + bench_text(report, lengths) + remedies_text(report) +
                weights_text(report, lengths.unit())}};
 }
 

@@ -27,6 +27,7 @@ Length about(Length rss, const LengthPrinter& lengths) {
 struct FitRow {
   const JointFit* first;
   JointKind kind;
+  bool of_leaf;
   int joints, fits;
 };
 
@@ -34,10 +35,11 @@ std::vector<FitRow> rows_of(const Assembly& wood, const FitForecast& forecast) {
   std::vector<FitRow> rows;
   for (const JointFit& fit : forecast.joints) {
     const JointKind kind = wood.joints[fit.joint].kind;
+    const bool of_leaf = is_of_leaf(wood, wood.joints[fit.joint]);
     auto row = std::find_if(rows.begin(), rows.end(), [&](const FitRow& it) {
-      return it.kind == kind && it.first->play.nominal == fit.play.nominal;
+      return it.kind == kind && it.of_leaf == of_leaf && it.first->play.nominal == fit.play.nominal;
     });
-    if (row == rows.end()) row = rows.insert(rows.end(), {&fit, kind, 0, 0});
+    if (row == rows.end()) row = rows.insert(rows.end(), {&fit, kind, of_leaf, 0, 0});
     ++row->joints;
     row->fits += fit.fits;
   }
@@ -49,9 +51,10 @@ PageText joint_table(const Assembly& wood, const FitForecast& forecast,
   TextTable table({"joints", "fits", "play", "worst", "to", "+/- likely", "in its band"});
   for (const FitRow& row : rows_of(wood, forecast)) {
     const Spread& play = row.first->play;
-    table.add({fmt::format("{} {}", row.joints, word_of(row.kind)), std::to_string(row.fits),
-               play.nominal, play.worst_min, play.worst_max,
-               about(play.rss_max - play.nominal, lengths), percent(row.first->share)});
+    table.add(
+        {fmt::format("{} {}{}", row.joints, word_of(row.kind), row.of_leaf ? "" : ", frame"),
+         std::to_string(row.fits), play.nominal, play.worst_min, play.worst_max,
+         about(play.rss_max - play.nominal, lengths), percent(row.first->share)});
   }
   return PageText::table(table, lengths.in_decimals(), 2);
 }
@@ -98,16 +101,35 @@ std::string cutting_text(const Tolerances& tolerances) {
                      tolerances.deviations == 1 ? "" : "s");
 }
 
-PageText leaf_text(const FitForecast& forecast, const LengthPrinter& lengths) {
+bool has_pair(const Assembly& wood) {
+  return std::any_of(wood.groups.begin(), wood.groups.end(),
+                     [](const Group& group) { return group.kind == GroupKind::pair; });
+}
+
+bool is_set(const Assembly& wood) {
+  return wood.whole().kind == GroupKind::set;
+}
+
+/// Joints that are told, but are not among the leaves' that go together.
+bool tells_of_frame(const Assembly& wood, const FitForecast& forecast) {
+  return std::any_of(forecast.joints.begin(), forecast.joints.end(), [&](const JointFit& fit) {
+    return !is_of_leaf(wood, wood.joints[fit.joint]);
+  });
+}
+
+PageText leaf_text(const Assembly& wood, const FitForecast& forecast,
+                   const LengthPrinter& lengths) {
   if (forecast.joints.empty()) return {};
   const LeafFit& leaf = forecast.leaf;
   PageText text = PageText::hanging(
-      percent(leaf.share) + " of leaves go together without a plane: every fit inside its band" +
-      (forecast.left_out.empty() ? "" : ", what is left out not counted"));
+      fmt::format("{} of {} go together without a plane: every fit inside its band{}{}",
+                  percent(leaf.share), has_pair(wood) ? "pairs" : "leaves",
+                  tells_of_frame(wood, forecast) ? ", the frame's not counted" : "",
+                  forecast.left_out.empty() ? "" : ", what is left out not counted"));
   if (!leaf.best_allowance) return text;
-  text += PageText::hanging(fmt::format("fit_allowance for the most of them: {}, {}",
-                                        lengths.in_decimals().one(*leaf.best_allowance),
-                                        percent(leaf.best_share)));
+  text += PageText::hanging(
+      fmt::format("{}fit_allowance for the most of them: {}, {}", is_set(wood) ? "leaf." : "",
+                  lengths.in_decimals().one(*leaf.best_allowance), percent(leaf.best_share)));
   const int wanted = forecast.tolerances.wanted_share;
   return text +
          PageText::hanging(
@@ -118,9 +140,9 @@ PageText leaf_text(const FitForecast& forecast, const LengthPrinter& lengths) {
                                wanted));
 }
 
-std::string marks_text(const Assembly& wood, const Stack& stack) {
+std::string marks_text(const Assembly& wood, const std::vector<std::size_t>& pieces) {
   std::string marks;
-  for (const std::size_t piece : stack.pieces)
+  for (const std::size_t piece : pieces)
     marks += (marks.empty() ? "" : " + ") + wood.pieces[piece].mark;
   return marks;
 }
@@ -132,10 +154,20 @@ PageText stack_table(const Assembly& wood, const FitForecast& forecast,
     table.add({name, lengths.one(size.nominal), size.worst_max - size.nominal,
                about(size.rss_max - size.nominal, lengths), made_of});
   };
-  if (!forecast.width.pieces.empty())
-    add("leaf width", forecast.width.size, marks_text(wood, forecast.width));
-  if (!forecast.height.pieces.empty())
-    add("leaf height", forecast.height.size, marks_text(wood, forecast.height));
+  const auto add_stack = [&](const char* what, const Stack& stack) {
+    if (stack.pieces.empty()) return;
+    add(std::string(has_pair(wood) ? "left leaf " : "leaf ") + what, stack.size,
+        marks_text(wood, stack.pieces));
+  };
+  add_stack("width", forecast.width);
+  add_stack("height", forecast.height);
+  const auto add_gaps = [&](const char* what, const std::optional<Gaps>& gaps) {
+    if (gaps)
+      add(what, gaps->size,
+          wood.pieces[gaps->frame].mark + " less " + marks_text(wood, gaps->leaves));
+  };
+  add_gaps(has_pair(wood) ? "gaps across, all" : "gaps left + right", forecast.across);
+  add_gaps("gaps head + foot", forecast.upright);
   if (forecast.flush) add("face to face", *forecast.flush, "rail on stile");
   if (table.empty()) return {};
   return PageText::gap() + PageText::table(table, lengths.in_decimals(), 2);
@@ -160,7 +192,7 @@ PageParts tolerance_page(const Assembly& wood, const FitForecast& forecast,
   return {{"FITS, " + cutting_text(forecast.tolerances),
            joint_table(wood, forecast, lengths) + likely_text() + several_text(forecast) +
                band_text(wood, forecast, lengths) + left_out_text(wood, forecast) +
-               leaf_text(forecast, lengths) + stack_table(wood, forecast, lengths)}};
+               leaf_text(wood, forecast, lengths) + stack_table(wood, forecast, lengths)}};
 }
 
 }  // namespace haunch

@@ -246,9 +246,6 @@ std::vector<Problem> doubts_of_seasons(const Spec& spec) {
                         "seasons are not worked of a leaf whose top is arched; take it out, or "
                         "say \"arch\": {\"at\": \"underside\"}",
                         {}});
-  // As a corner joint only.
-  if (spec.word<JointWord>("joint.corner") == JointWord::mitre)
-    problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
   return problems;
 }
 
@@ -281,12 +278,7 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
     job->assumed_season = std::move(season.assumed);
     take_usual_year(*job, spec);
   }
-  if (speaks_of_tolerances(spec) && problems.empty()) {
-    SettledTolerances settled = settle_tolerances(spec);
-    add(problems, std::move(settled.problems));
-    job->tolerances = settled.tolerances;
-    job->assumed_tolerances = std::move(settled.assumed);
-  }
+  if (problems.empty()) take_tolerances(*job, spec, problems);
   if (!problems.empty()) return {nullptr, std::move(problems)};
   job->kind = "door";
   job->service = {use_of(spec) == Use::cabinet, false, spec.says("accessible")};

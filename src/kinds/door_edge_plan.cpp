@@ -77,15 +77,13 @@ void settle_moulding(DoorLedger& ledger, EdgeDesign& edge) {
                                ledger.say(edge.width + edge.fillet), ledger.say(edge.depth)));
 }
 
-/// Leaves whose other edges are worked too are set out with square sight edges.
+/// Arched heads are set out with square sight edges.
 void refuse_other_leaves(DoorLedger& ledger, const DoorPlan& plan) {
   const FramePlan& frame = plan.frame;
-  if (!frame.arch && !frame.head && !frame.rebated_outside()) return;
+  if (!frame.arch && !frame.head) return;
   ledger.problem(
-      {"edge.kind", "arch.rise", "meets", "meeting_lap"},
-      fmt::format("{} edges go with straight heads and with leaves that do not lap; take "
-                  "it out",
-                  word_of(plan.edge.kind)));
+      {"edge.kind", "arch.rise"},
+      fmt::format("{} edges go with straight heads; take it out", word_of(plan.edge.kind)));
 }
 
 /// Other joints than haunched and stub tenons are set out for square edges only.
@@ -177,23 +175,6 @@ void settle_rebate(DoorLedger& ledger, DoorPlan& plan) {
                     "is a shoulder; make edge.width from {} to {}",
                     ledger.say(width), ledger.say(thickness - far_wall),
                     ledger.say(thickness - mortise.from_face)));
-}
-
-void settle_bedded_panel(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
-  for (const Key key : std::initializer_list<Key>{
-           "panel.allowance", "panel.raised", "panel.flush", "panel.rebate", "panel.raise.width",
-           "panel.raise.tongue", "panel.raise.shoulder", "panel.raise.profile"})
-    if (ledger.is_own(key))
-      ledger.problem({key}, "a panel that lies in a rebate is flat; take this out");
-  const Length width = plan.groove.width;
-  panel.thickness =
-      ledger.take("panel.thickness", floor_multiple(floor_half(width), ledger.defaults.whole),
-                  "half of the rebate, the rest for what holds it there");
-  panel.tongue = panel.thickness;
-  if (panel.thickness > width && ledger.clean())
-    ledger.problem({"panel.thickness", "edge.width"},
-                   fmt::format("a panel of {} stands out of a rebate {} wide; make it thinner",
-                               ledger.say(panel.thickness), ledger.say(width)));
 }
 
 }  // namespace haunch

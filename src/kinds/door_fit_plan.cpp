@@ -43,8 +43,8 @@ void demand_wood_behind(DoorLedger& ledger, const Grooved& piece, Key key, std::
 }
 
 void settle_groove_depth(DoorLedger& ledger, DoorPlan& plan) {
-  const Length depth = plan.groove.depth =
-      ledger.take(depth_key(plan), ledger.defaults.groove_depth, ledger.usual());
+  const Reasoned usual = usual_edge_depth(ledger, plan);
+  const Length depth = plan.groove.depth = ledger.take(depth_key(plan), usual.size, usual.why);
   const std::vector<Grooved> pieces = grooved_pieces(plan.frame);
   const Grooved& least =
       *std::min_element(pieces.begin(), pieces.end(),
@@ -198,6 +198,26 @@ Length settle_allowance(DoorLedger& ledger, Length mortise) {
                      "a film of glue on each cheek");
 }
 
+/// Whether the rebate behind a lip would leave a part of the thickness of tenons that come out of
+/// mortises so far from the face.
+bool comes_out_in_lip(const DoorPlan& plan, Length from_face) {
+  const Length lip = plan.frame.lip_thickness;
+  return plan.has(&DoorJoint::through) && from_face < lip &&
+         lip < from_face + plan.join.mortise.width;
+}
+
+void demand_tenons_behind_lip(DoorLedger& ledger, const DoorPlan& plan) {
+  const Length from_face = plan.join.mortise.from_face;
+  const Length lip = plan.frame.lip_thickness;
+  if (!comes_out_in_lip(plan, from_face)) return;
+  ledger.problem({"mortise.from_face", "lip_thickness", "joint"},
+                 fmt::format("the rebate behind a lip of {} would leave {} of tenons that come out "
+                             "{} from the face side, too little to hold there; put them at least "
+                             "{} from it, or make the lip at most {}",
+                             ledger.say(lip), ledger.say(lip - from_face), ledger.say(from_face),
+                             ledger.say(lip), ledger.say(from_face)));
+}
+
 /// Where a mortise or groove lies across the thickness, unless stated.
 struct ThicknessPlace {
   std::string_view name;
@@ -206,15 +226,29 @@ struct ThicknessPlace {
   Reasoned usual;
 };
 
-/// In the middle; where a stated rebate begins behind that, the mortise ends at it.
+/// In the middle; where a stated rebate begins behind that, the mortise ends at it. Tenons that
+/// come out stand behind a lip, if that leaves wood behind them.
 Reasoned usual_mortise_place(const DoorLedger& ledger, const DoorPlan& plan) {
   const Length thickness = plan.frame.thickness;
   const Length width = plan.join.mortise.width;
+  const Length lip = plan.frame.lip_thickness;
   Reasoned middle = in_the_middle(thickness, width);
+  if (comes_out_in_lip(plan, middle.size) && lip + width < thickness)
+    middle = {lip, "behind the lip, whose rebate then cuts off all that comes out of the tenons"};
   if (!plan.edge.rebated()) return middle;
   const Length wall = thickness - ledger.spec.size("edge.width").value_or(thickness);
   if (wall <= middle.size + width) return middle;
   return {wall - width, "before the rebate, to which the tenon then loses nothing"};
+}
+
+/// In the middle, but where the mortises stand behind a lip, in line with them.
+Reasoned usual_groove_place(const DoorPlan& plan) {
+  const MortiseDesign& mortise = plan.join.mortise;
+  const Length lip = plan.frame.lip_thickness;
+  const bool behind_lip = lip > Length() && mortise.from_face == lip;
+  if (behind_lip && plan.has(&DoorJoint::through) && mortise.width == plan.groove.width)
+    return {lip, "in line with the mortises, behind the lip"};
+  return in_the_middle(plan.frame.thickness, plan.groove.width);
 }
 
 Length settle_from_face(DoorLedger& ledger, const ThicknessPlace& place, Length thickness) {
@@ -331,17 +365,17 @@ void settle_places(DoorLedger& ledger, DoorPlan& plan) {
   else if (!spec.size("groove.from_face"))
     spec.edit("groove.from_face") =
         spec["mortise.from_face"];  // the groove is the mortise of a stub
+  if (ledger.clean()) demand_tenons_behind_lip(ledger, plan);
   if (plan.edge.rebated()) {
     if (ledger.clean()) settle_rebate(ledger, plan);
     return;
   }
   // A groove that only goes along with the mortise is at fault with it, and need not be told of.
   if (!ledger.clean() && !spec.size("groove.from_face") && !spec.size("groove.width")) return;
-  plan.groove.from_face =
-      settle_from_face(ledger,
-                       {"groove", "groove.from_face", "groove.width", plan.groove.width,
-                        in_the_middle(thickness, plan.groove.width)},
-                       thickness);
+  plan.groove.from_face = settle_from_face(
+      ledger,
+      {"groove", "groove.from_face", "groove.width", plan.groove.width, usual_groove_place(plan)},
+      thickness);
 }
 
 }  // namespace haunch

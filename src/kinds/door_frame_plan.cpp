@@ -50,9 +50,13 @@ void settle_stiles(DoorLedger& ledger, FramePlan& frame) {
                                ledger.say(left + right), ledger.say(width)));
 }
 
+bool has_mitred_corners(const DoorLedger& ledger) {
+  return ledger.spec.word<JointWord>("joint.corner") == JointWord::mitre;
+}
+
 /// A stile that is cut off at 45 degrees has no horns.
 void settle_horn(DoorLedger& ledger, FramePlan& frame) {
-  if (ledger.spec.word<JointWord>("joint.corner") == JointWord::mitre) {
+  if (has_mitred_corners(ledger)) {
     const KeyValue& horn = ledger.stated("horn");
     if (horn.by_spec() && *horn.size > Length())
       ledger.problem({"horn", "joint"}, "mitred stiles have no horns; take it out, or say 0");
@@ -88,8 +92,12 @@ std::vector<RailSpec> rails_of(DoorLedger& ledger, const FramePlan& frame) {
   std::vector<Length> widths = ledger.defaults.rails;
   const bool high = frame.height > ledger.defaults.highest_without_rail;
   if (widths.empty()) widths.assign(high ? 3 : 2, frame.wide_stile());
+  const bool mitred = has_mitred_corners(ledger);
+  if (mitred) widths.front() = widths.back() = frame.wide_stile();
   ledger.assume("rail_widths", widths,
-                ledger.defaults.house ? ledger.usual()
+                mitred && ledger.defaults.house
+                    ? "top and bottom as wide as the stile, for a mitre comes out at the corner so"
+                : ledger.defaults.house ? ledger.usual()
                 : high ? "as wide as the stile, one between top and bottom above 60 in (1524 mm)"
                        : "top and bottom as wide as the stile");
   std::vector<RailSpec> rails;

@@ -60,7 +60,20 @@ void demand_rebate(DoorLedger& ledger, const DoorPlan& plan, std::size_t tier) {
                       ledger.say(rebate), piece.name, ledger.say(piece.width), piece.name));
 }
 
+/// Where the edges are rebated the glass lies in their rebate, and there is one depth only.
+Length rebate_of_edges(DoorLedger& ledger, const DoorPlan& plan) {
+  const Length depth = plan.groove.depth;
+  const KeyValue& stated = ledger.stated("panel.glass.rebate");
+  if (stated.by_spec() && *stated.size != depth)
+    ledger.problem({"panel.glass.rebate", "edge.depth"},
+                   fmt::format("the glass lies in the rebate of the edges, {} deep: write it as "
+                               "edge.depth, and take this out",
+                               ledger.say(depth)));
+  return depth;
+}
+
 Length take_rebate(DoorLedger& ledger, const DoorPlan& plan) {
+  if (plan.edge.rebated()) return rebate_of_edges(ledger, plan);
   const Length groove = plan.groove.depth;
   if (panel_kind(ledger.spec) == PanelKind::glass)
     return ledger.take("panel.glass.rebate", groove, "as deep as the groove");
@@ -71,6 +84,18 @@ Length take_rebate(DoorLedger& ledger, const DoorPlan& plan) {
 }
 
 }  // namespace
+
+Reasoned usual_edge_depth(const DoorLedger& ledger, const DoorPlan& plan) {
+  const DoorDefaults& usual = ledger.defaults;
+  bool sealed = false;
+  for (std::size_t i = 0; i < std::max<std::size_t>(ledger.spec.tiers.size(), 1); ++i)
+    sealed = sealed || panel_kind(ledger.spec.tiers.empty()
+                                      ? KeyValues(ledger.spec)
+                                      : panels_of_tier(ledger.spec, i)) == PanelKind::sealed_unit;
+  if (!plan.edge.rebated() || !sealed || usual.groove_depth >= usual.unit_rebate)
+    return {usual.groove_depth, std::string(ledger.usual())};
+  return {usual.unit_rebate, "room for a sealed unit's edge and its setting blocks"};
+}
 
 void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan) {
   const std::size_t tiers = plan.frame.tiers.size();
@@ -88,11 +113,10 @@ void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan) {
     ledger.problem({"arch.rise", "arch.tolerance", "panel.kind"},
                    "glass under an arch is not set out; take the arch out, or write a panel of "
                    "wood or board for the top tier");
-  if (plan.edge.kind != EdgeKind::square && plan.has_glass())
-    ledger.problem({"edge.kind", "panel.kind"},
-                   fmt::format("glass goes with square edges, and has a rebate of its own; take {} "
-                               "edges out",
-                               word_of(plan.edge.kind)));
+  if (plan.edge.moulded_back() && plan.has_glass())
+    ledger.problem({"edge.faces", "panel.kind"},
+                   "the rebate for glass is open to the back, and takes the moulding there away; "
+                   "write \"front\"");
   for (std::size_t i = 0; i < tiers; ++i)
     if (plan.glass_rebates[i] > Length()) demand_rebate(ledger, plan, i);
 }

@@ -43,17 +43,16 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
   }
 }
 
-/// Joints that come out at a stile's outer edge leave nothing there for a rebate. Along an arch
-/// there is no straight edge for dowels, and the groove runs into loose tenons.
+/// Along an arch there is no straight edge for dowels, and the groove runs into loose tenons.
 void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
   const FramePlan& frame = plan.frame;
   for (const JointPlace place : {JointPlace::corner, JointPlace::middle}) {
     if (!plan.occurs(place)) continue;
     const DoorJoint& joint = plan.joint_at(place);
-    if (frame.rebated_outside() && joint.comes_out())
-      ledger.problem({"joint", "meets"},
-                     fmt::format("a leaf whose edges are rebated has no \"{}\" joints; choose "
-                                 "another",
+    if (frame.pair && frame.pair->lap > Length() && joint.through)
+      ledger.problem({"joint", "meeting_lap"},
+                     fmt::format("rebated meeting stiles would halve the thickness of tenons that "
+                                 "come out of them, so they have no \"{}\" joints; choose another",
                                  word_of(joint.word)));
     if (frame.arch && !joint.has_own_tenons() && place == JointPlace::corner)
       ledger.problem({"joint", "arch"},
@@ -171,8 +170,7 @@ void settle_over(DoorLedger& ledger, DoorPlan& plan) {
 
 /// Three quarters of the tenon (a joint manual), but not into what is worked along the edge, where
 /// panels and beads stand.
-Length usual_wedge(const DoorLedger& ledger, const DoorPlan& plan) {
-  const Length stile = plan.frame.narrow_stile();
+Length usual_wedge(const DoorLedger& ledger, const DoorPlan& plan, Length stile) {
   return std::min(nearest_multiple(floor_divide(stile * 3, 4), ledger.defaults.whole),
                   floor_multiple(stile - plan.deepest_edge(), ledger.defaults.whole));
 }
@@ -183,8 +181,8 @@ void settle_wedges(DoorLedger& ledger, DoorPlan& plan) {
   const Length thickness = ledger.take("wedge.thickness", ledger.defaults.wedge_thickness,
                                        "at the thick end (a joint manual)");
   if (thickness == Length()) return;
-  const Length stile = plan.frame.narrow_stile();
-  const Length length = ledger.take("wedge.length", usual_wedge(ledger, plan),
+  const Length stile = std::min(plan.frame.stile_left, plan.frame.stile_right);
+  const Length length = ledger.take("wedge.length", usual_wedge(ledger, plan, stile),
                                     "three quarters of the tenon (a joint manual), at most to the "
                                     "groove or rebate");
   const Length edge = plan.join.mortise.edge_clearance;
@@ -197,6 +195,12 @@ void settle_wedges(DoorLedger& ledger, DoorPlan& plan) {
     ledger.problem({"wedge.length", "stile_width"},
                    fmt::format("a wedge of {} is longer than the stile is wide, {}; make it less",
                                ledger.say(length), ledger.say(stile)));
+  const Length rebate = plan.frame.widest_rebate();
+  if (rebate > Length() && length < rebate * 2)
+    ledger.problem({"wedge.length", "lap", "meeting_lap"},
+                   fmt::format("of a wedge of {} the rebate round the leaf, {} wide, leaves less "
+                               "than half; make the wedge longer",
+                               ledger.say(length), ledger.say(rebate)));
   plan.join.flare = Flare{length, thickness - edge};
 }
 

@@ -37,8 +37,6 @@ struct DoorJoint {
   bool has_own_tenons() const { return tenons && !loose; }
   /// Whether its tenons end in the wood that they enter.
   bool is_blind() const { return tenons && !through; }
-  /// Whether it is seen at the outer edge of what receives it.
-  bool comes_out() const { return through || lapped; }
 };
 
 /// All of them, in the order of their words.

@@ -9,6 +9,12 @@ namespace {
 
 /// At 45 degrees the mitre comes out at the outer corner only where both are as wide.
 void demand_one_width(DoorLedger& ledger, const FramePlan& frame) {
+  if (frame.pair && frame.pair->lap > Length()) {
+    ledger.problem({"meeting_lap", "joint"},
+                   "of rebated meeting stiles one goes on behind the other, wider than its rails, "
+                   "and a mitred corner wants stile and rail of one width; take it out");
+    return;
+  }
   if (frame.stile_left != frame.stile_right)
     ledger.problem({"stile_width", "joint"},
                    fmt::format("mitred corners want stiles of one width, not {} and {}",
@@ -42,7 +48,9 @@ void settle_mitres(DoorLedger& ledger, DoorPlan& plan) {
   spline.from_face = plan.groove.from_face;
   spline.thickness = plan.groove.width - plan.join.fit_allowance;
   spline.from = plan.deepest_edge() + wall + spline.room;
-  spline.run = plan.frame.stile_left - wall - spline.beyond() - spline.from;
+  // Outside of it is what the rebate round a leaf with a lip leaves.
+  spline.run =
+      plan.frame.stile_left - plan.frame.widest_rebate() - wall - spline.beyond() - spline.from;
   if (spline.run <= Length())
     ledger.problem({"spline.depth", "spline.wall", "spline.room", "stile_width", "joint"},
                    fmt::format("leaves no room for a spline along the mitre of members {} wide; "

@@ -93,14 +93,16 @@ void demand_one_meaning(DoorLedger& ledger) {
                    "write \"rebate\" instead of \"flush\"");
 }
 
-/// What lies between the tongue and the frame's two faces.
+/// What lies between the tongue and the frame's two faces. In a groove it stands in the middle, in
+/// a rebate it lies on the wall in front.
 struct BesideTongue {
   Length front, back;
 };
 
 BesideTongue beside_tongue(const DoorPlan& plan, const PanelPlan& panel) {
   const Length tongue = panel.tongue;
-  const Length front = plan.groove.from_face + floor_half(plan.groove.width - tongue);
+  const Length play = plan.edge.rebated() ? Length() : floor_half(plan.groove.width - tongue);
+  const Length front = plan.groove.from_face + play;
   return {front, plan.frame.thickness - front - tongue};
 }
 
@@ -165,7 +167,9 @@ void settle_raise(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   RaiseDesign raise;
   raise.profile = ledger.choose<Profile>("panel.raise.profile", Profile::bevel, ledger.usual());
   raise.tongue = ledger.take("panel.raise.tongue", plan.groove.depth,
-                             "as the groove is deep, so that no slope comes to its mouth");
+                             plan.edge.rebated()
+                                 ? "as the rebate is deep, so that no slope comes to its edge"
+                                 : "as the groove is deep, so that no slope comes to its mouth");
   raise.width =
       ledger.take("panel.raise.width", raise.tongue + ledger.defaults.raise_run, ledger.usual());
   raise.shoulder =
@@ -226,6 +230,28 @@ void settle_flat(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
   if (panel.rebated)
     panel.rebate = ledger.choose<Rebate>("panel.rebate", Rebate::back, ledger.usual());
   if (panel.rebated) panel.front_waste = share_in_front(panel);
+}
+
+/// What lies in a rebate: a flat panel, or a raised one with its tongue there.
+void settle_bedded_panel(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel) {
+  for (const Key key : std::initializer_list<Key>{"panel.allowance", "panel.flush", "panel.rebate"})
+    if (ledger.is_own(key))
+      ledger.problem({key}, "a panel that lies in a rebate is flat or raised; take this out");
+  const Length width = plan.groove.width;
+  const Length half = floor_multiple(floor_half(width), ledger.defaults.whole);
+  constexpr std::string_view kWhy = "half of the rebate, the rest for what holds it there";
+  if (ledger.spec.word<Rebate>("panel.raised")) {
+    panel.tongue = half;
+    settle_raise(ledger, plan, panel);
+    return;
+  }
+  demand_raised(ledger);
+  panel.thickness = ledger.take("panel.thickness", half, kWhy);
+  panel.tongue = panel.thickness;
+  if (panel.thickness > width && ledger.clean())
+    ledger.problem({"panel.thickness", "edge.width"},
+                   fmt::format("a panel of {} stands out of a rebate {} wide; make it thinner",
+                               ledger.say(panel.thickness), ledger.say(width)));
 }
 
 /// What stands in a groove: its tongue, and what lies over it. False where there is no tongue.

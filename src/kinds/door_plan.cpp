@@ -92,6 +92,11 @@ Length FramePlan::narrow_stile() const {
   return std::min(stile_left - off_left, stile_right - off_right);
 }
 
+Length FramePlan::widest_rebate() const {
+  const Length ends = opening.meets == Meets::rebate ? std::max(lip.head, lip.foot) : Length();
+  return std::max({off_left, off_right, ends});
+}
+
 Length FramePlan::wide_stile() const {
   if (!pair) return std::max(stile_left, stile_right);
   return std::max(pair->is_right ? stile_right : stile_left, pair->meeting_stile);

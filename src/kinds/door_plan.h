@@ -68,11 +68,8 @@ struct FramePlan {
   std::vector<TierPlan> tiers;  // from the top
   Length muntin_width;
 
-  /// Whether its outer edges, or the meeting ones of a pair, are rebated.
-  bool rebated_outside() const {
-    return opening.meets == Meets::rebate || (pair && pair->lap > Length());
-  }
   Length narrow_stile() const;                                       // less its rebates
+  Length widest_rebate() const;                                      // of its outer edges
   Length edge_height() const { return head ? head->edge : height; }  // at the outer edges
   Length wide_stile() const;                                         // as seen from the face
   /// The edges of a rail that look at panels.

@@ -51,8 +51,6 @@ void settle_edge(DoorLedger& ledger, DoorPlan& plan);
 void settle_rebate(DoorLedger& ledger, DoorPlan& plan);
 /// Of moulded edges, once groove, mortise and tenons are settled.
 void demand_room_for_moulding(DoorLedger& ledger, const DoorPlan& plan);
-/// A panel that lies in a rebate.
-void settle_bedded_panel(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel);
 
 // door_fit_plan.cpp: depths, and what goes across the thickness.
 void settle_depths(DoorLedger& ledger, DoorPlan& plan);
@@ -98,6 +96,8 @@ void settle_fittings(DoorLedger& ledger, DoorPlan& plan);
 
 // door_glass_plan.cpp: how deep rebates for glass are, and what lies in them.
 void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan);
+/// How deep what is sunk into the edges usually is: a rebate for sealed units deeper.
+Reasoned usual_edge_depth(const DoorLedger& ledger, const DoorPlan& plan);
 /// What is said of glass where there is none, or of wood where there is glass.
 void demand_glass_keys(DoorLedger& ledger, const PanelPlan& panel);
 /// The glass of `tiers`, all alike.

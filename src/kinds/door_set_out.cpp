@@ -7,6 +7,7 @@
 #include "follow.h"
 #include "leaves.h"
 #include "marks.h"
+#include "solid.h"
 
 namespace haunch {
 namespace {
@@ -41,6 +42,17 @@ void rebate_beside(Piece& piece, const Box& body) {
   piece.features.push_back(std::move(feature));
 }
 
+/// Cuts what of a piece, a tenon or a wedge, comes into the rebate of the meeting stile.
+void rebate_at_meeting(Piece& piece, const Box& rebate) {
+  const auto within = common(placed_blank(piece), rebate);
+  if (!within) return;
+  piece.features.push_back(
+      {FeatureKind::meeting_rebate,
+       {},
+       {in_own_axes(*within, piece.place)},
+       {{SizeName::width, within->extent(0)}, {SizeName::depth, within->extent(2)}}});
+}
+
 /// Sets a leaf out, frame first, then grooves, then joints from the top of the leaf to its foot.
 class DoorSetter {
  public:
@@ -57,7 +69,10 @@ class DoorSetter {
     add_stiles();
     if (plan_.frame.pair) rebate_meeting_stile(*plan_.frame.pair);
     add_rails();
-    rebate_for_lip();
+    for (const std::size_t stile : {stiles_.low.piece, stiles_.high.piece})
+      rebate_for_lip(stile);
+    for (std::size_t rail = 0; rail < rails_.size(); ++rail)
+      rebate_outside(kFirstRail + rail);
     if (plan_.frame.head)
       saw_head(wood_, stiles_.low.piece, stiles_.high.piece, kFirstRail, *plan_.frame.head);
     add_muntins();
@@ -67,6 +82,8 @@ class DoorSetter {
       add_panels(tier);
     for (const Own own : kOwnPieces)
       add_own_pieces(own);
+    for (std::size_t piece = 0; piece < wood_.pieces.size(); ++piece)
+      if (wood_.pieces[piece].role == Role::wedge) rebate_outside(piece);
     let_in(wood_, stiles_.low.piece, stiles_.high.piece, plan_.fittings);
     return std::move(wood_);
   }
@@ -98,12 +115,14 @@ class DoorSetter {
 
   void add_stiles();
   void rebate_meeting_stile(const PairPlan& pair);
-  void rebate_for_lip();
+  void rebate_for_lip(std::size_t piece);
+  void rebate_outside(std::size_t piece);
   void add_rails();
   void add_muntins();
   void join_rails();
   void join_muntins();
   void add_panels(std::size_t tier);
+  Light light_of(std::size_t tier, std::size_t light);
   void add_glass(std::size_t tier);
   void join_end(const EndJoints& joints, const GrooveRef& receives, std::size_t enters,
                 Heading heading, std::optional<Length> receiver_shoulder);
@@ -118,6 +137,7 @@ class DoorSetter {
   const DoorPlan& plan_;
   Assembly wood_;
   Grooves stiles_;                             // low: of the left stile; high: of the right one
+  std::optional<Box> meeting_rebate_;          // in the leaf
   std::vector<Grooves> rails_;                 // from the top
   std::vector<std::vector<Grooves>> muntins_;  // of each tier, from the left
 
@@ -162,6 +182,7 @@ void DoorSetter::rebate_meeting_stile(const PairPlan& pair) {
     cut.low[1] = stile.blank[1] - pair.lap;
     cut.high[1] = stile.blank[1];
   }
+  meeting_rebate_ = placed(cut, stile.place);
   stile.features.push_back({FeatureKind::meeting_rebate,
                             {},
                             {cut},
@@ -210,15 +231,18 @@ std::string DoorSetter::numbered(const std::string& name, std::size_t number, st
 }
 
 /// The rebate round the back of the leaf, worked after glue-up, that leaves its lip.
-void DoorSetter::rebate_for_lip() {
+void DoorSetter::rebate_for_lip(std::size_t piece) {
   const FramePlan& frame = plan_.frame;
   if (frame.opening.meets != Meets::rebate) return;
-  const Box body{{frame.lip.left, frame.lip.foot, frame.lip_thickness},
-                 {frame.width - frame.lip.right, frame.height - frame.lip.head, frame.thickness}};
-  for (const std::size_t piece : {stiles_.low.piece, stiles_.high.piece})
-    rebate_beside(wood_.pieces[piece], body);
-  rebate_beside(wood_.pieces[kFirstRail], body);
-  rebate_beside(wood_.pieces[kFirstRail + rails_.size() - 1], body);
+  rebate_beside(wood_.pieces[piece],
+                {{frame.lip.left, frame.lip.foot, frame.lip_thickness},
+                 {frame.width - frame.lip.right, frame.height - frame.lip.head, frame.thickness}});
+}
+
+/// What rebates that are worked after glue-up take of what comes out at the leaf's edges there.
+void DoorSetter::rebate_outside(std::size_t piece) {
+  rebate_for_lip(piece);
+  if (meeting_rebate_) rebate_at_meeting(wood_.pieces[piece], *meeting_rebate_);
 }
 
 void DoorSetter::add_muntins() {
@@ -292,42 +316,52 @@ void DoorSetter::join_muntins() {
     }
 }
 
-/// Opens the groove about a tier at the back for glass, light by light, and puts it in.
-void DoorSetter::add_glass(std::size_t tier) {
-  const GlassDesign& glass = *plan_.panels[tier].glass;
-  const TierPlan& its = plan_.frame.tiers[tier];
+/// A light and the rebates about it: of rebated edges their own, else the groove opened at the
+/// back.
+Light DoorSetter::light_of(std::size_t tier, std::size_t light) {
   const std::vector<Grooves>& muntins = muntins_[tier];
+  const bool first = light == 0;
+  const bool last = light == muntins.size();
+  const GrooveRef left = first ? stiles_.low : muntins[light - 1].high;
+  const GrooveRef right = last ? stiles_.high : muntins[light].low;
+  const GlassDesign& glass = *plan_.panels[tier].glass;
+  const Strip wide = plan_.frame.tiers[tier].sights[light];
+  const Strip high = plan_.frame.tiers[tier].height;
   const Length beyond = glass.rebate;
-  const auto rebate = [&](std::size_t piece, Edge edge, Strip along,
-                          std::optional<Length> shoulder = {}) {
-    return LightSide{rebate_for_glass(wood_, piece, edge, along, glass), beyond, shoulder};
-  };
-  const Length in_muntin = muntin_joints_.front()->reach();
   // Corners are the stiles' beside them, and the rails' where a muntin stands or where the rail
-  // itself runs on over the stile.
-  const Strip up{its.height.low - beyond, its.height.high + beyond};
-  for (std::size_t n = 0; n < its.sights.size(); ++n) {
-    const bool first = n == 0;
-    const bool last = n + 1 == its.sights.size();
-    const Strip wide = its.sights[n];
-    const auto level = [&](std::size_t rail, std::size_t piece, Edge edge) {
-      const bool runs_on = joint_of(rail).runs_on();
-      return rebate(piece, edge,
-                    {wide.low - (first && !runs_on ? Length() : beyond),
-                     wide.high + (last && !runs_on ? Length() : beyond)},
-                    left_reach(rail));
-    };
-    const Light light{first ? rebate(stiles_.low.piece, Edge::high, up)
-                            : rebate(muntins[n - 1].high.piece, Edge::high, its.height, in_muntin),
-                      last ? rebate(stiles_.high.piece, Edge::low, up)
-                           : rebate(muntins[n].low.piece, Edge::low, its.height, in_muntin),
-                      level(tier, rails_[tier].low.piece, Edge::low),
-                      level(tier + 1, rails_[tier + 1].high.piece, Edge::high),
-                      wide,
-                      its.height};
-    glaze(wood_, light, glass, numbered("", n, its.sights.size(), tier),
+  // itself runs on over the stile. What a mitred moulding's shoulder stands past the sight edge is
+  // of the piece that ends there.
+  const Length past = std::min(plan_.edge.set_back(), beyond);
+  const auto level = [&](std::size_t rail) {
+    const Length into_stile = joint_of(rail).runs_on() ? beyond : past;
+    return Strip{wide.low - (first ? into_stile : beyond),
+                 wide.high + (last ? into_stile : beyond)};
+  };
+  const auto upright = [&](bool stile) {
+    const Length into_rail = stile ? beyond : past;
+    return Strip{high.low - into_rail, high.high + into_rail};
+  };
+  const auto side = [&](const GrooveRef& groove, Edge edge, Strip along,
+                        std::optional<Length> shoulder) {
+    const bool own = plan_.edge.rebated();
+    return LightSide{own ? groove : rebate_for_glass(wood_, groove.piece, edge, along, glass),
+                     beyond, shoulder};
+  };
+  const std::optional<Length> in_muntin = muntin_joints_.front()->reach();
+  return {side(left, Edge::high, upright(first), first ? std::nullopt : in_muntin),
+          side(right, Edge::low, upright(last), last ? std::nullopt : in_muntin),
+          side(rails_[tier].low, Edge::low, level(tier), left_reach(tier)),
+          side(rails_[tier + 1].high, Edge::high, level(tier + 1), left_reach(tier + 1)),
+          wide,
+          high};
+}
+
+/// Puts glass in, light by light.
+void DoorSetter::add_glass(std::size_t tier) {
+  const std::size_t lights = plan_.frame.tiers[tier].sights.size();
+  for (std::size_t n = 0; n < lights; ++n)
+    glaze(wood_, light_of(tier, n), *plan_.panels[tier].glass, numbered("", n, lights, tier),
           key_in_tier(tier, "glass", n));
-  }
 }
 
 void DoorSetter::add_panels(std::size_t tier) {

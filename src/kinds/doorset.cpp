@@ -14,6 +14,7 @@
 #include "ledger.h"
 #include "season_spec.h"
 #include "strike.h"
+#include "tolerance_spec.h"
 
 namespace haunch {
 namespace {
@@ -268,10 +269,6 @@ void DoorsetJob::doubt_edges(std::vector<Problem>& problems, const SetPlan& set,
                         "the frame's head is straight, and a leaf with an arched top would not "
                         "fill it; say \"underside\", or work the leaf alone: \"kind\": \"door\"",
                         {}});
-  const bool mitred = std::any_of(hung.joints.begin(), hung.joints.end(), [](const Joint& joint) {
-    return joint.kind == JointKind::mitre;
-  });
-  if (season && mitred) problems.push_back({"/moisture", std::string(kNoSeasonsOfMitres), {}});
   if (season && (lip > Length() || (set.pair && set.pair->lap > Length())))
     problems.push_back({"/moisture",
                         "seasons of leaves that lap their frame or each other are worked of "
@@ -387,8 +384,9 @@ JobReading read_doorset(const Value& item, const ShopDefaults* shop, std::string
   SettledSeason season;
   if (reading.problems.empty()) season = settle_season(reading.leaf);
   add(reading.problems, std::move(season.problems));
-  if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<DoorsetJob>();
+  if (reading.problems.empty()) take_tolerances(*job, reading.leaf, reading.problems);
+  if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   job->kind = "doorset";
   name_job(*job, reading.spec, default_id);
   settle_use(*job, reading);

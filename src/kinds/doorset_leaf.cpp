@@ -37,6 +37,7 @@ Spec leaf_in_room(Spec leaf, const LeafRoom& room) {
 
 void take_from_whole(Spec& leaf, const Spec& whole, std::initializer_list<Key> groups) {
   leaf.woods = whole.woods;
+  leaf.one_setting = whole.one_setting;
   for (const auto& [key, value] : whole.all())
     for (const Key group : groups)
       if (value.stated && (key == group || key.is_below(group))) leaf.edit(key) = value;

@@ -13,8 +13,8 @@ namespace haunch {
 namespace {
 
 constexpr std::string_view kHasOne = "the set has one";
+constexpr std::string_view kHasIt = "the set has it";
 constexpr std::string_view kHowTheyMeet = "the set says how its leaves meet";
-constexpr std::string_view kOfLeafAlone = "fits are forecast of a leaf alone: \"kind\": \"door\"";
 
 /// What a leaf cannot say, and where its set does.
 constexpr SaidElsewhere kOfTheSet[] = {
@@ -27,14 +27,14 @@ constexpr SaidElsewhere kOfTheSet[] = {
     {"supply_only", "the set says it"},
     {"mirror", "the whole set is mirrored"},
     {"units", "the set has them"},
-    {"quantity", "the set has it"},
-    {"species", "the set has it"},
+    {"quantity", kHasIt},
+    {"species", kHasIt},
     {"opening", "the frame makes it"},
     {"clearance", "it stands in the frame: \"frame\": {\"clearance\": …}"},
-    {"moisture", "the set has it"},
-    {"grain", "the set has it"},
+    {"moisture", kHasIt},
+    {"grain", kHasIt},
     {"woods", "the set has them"},
-    {"use", "the set has it"},
+    {"use", kHasIt},
     {"leaves", "the set says how many"},
     {"meets", "the frame's \"lip\" says whether it is rebated"},
     {"lap", "it is the frame's \"lip\""},
@@ -42,20 +42,14 @@ constexpr SaidElsewhere kOfTheSet[] = {
     {"meeting_lap", kHowTheyMeet},
     {"meeting_rest", kHowTheyMeet},
     {"active", kHowTheyMeet},
-    {"work", kOfLeafAlone},
-    {"tolerance", kOfLeafAlone},
-    {"fit", kOfLeafAlone},
+    {"work", kHasIt},
+    {"tolerance", kHasIt},
+    {"fit", kHasIt},
 };
 
-/// What is of a leaf by itself. Of a set's joints some are of a leaf and some of a frame, whose
-/// cuts are not known to be alike.
+/// What a frame by itself says, and in a set its leaf.
 std::vector<Elsewhere> elsewhere_of_set() {
-  const std::string no_fits =
-      "fits are forecast of a leaf by itself, not of a set and its frame; work the leaf as "
-      "\"kind\": \"door\", in the size that the set gives it, and take this out here";
-  return {{"tolerance", no_fits},
-          {"fit", no_fits},
-          {"frame.leaf.thickness", "is the leaf's own; write it as \"leaf\": {\"thickness\": …}"},
+  return {{"frame.leaf.thickness", "is the leaf's own; write it as \"leaf\": {\"thickness\": …}"},
           {"frame.leaf.lip_thickness",
            "is the leaf's own; write it as \"leaf\": {\"lip_thickness\": …}"}};
 }
@@ -89,8 +83,10 @@ DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
       read_spec(item, {.of = kOfSet, .elsewhere = &kElsewhere, .others = {"leaf"}}, units_of(shop));
   DoorsetReading reading{std::move(set.spec), {}, std::move(set.given), std::move(set.problems)};
   read_leaf(item, reading);
-  // The leaf's panels' gaps are chosen for the season, and its wood is the set's.
-  take_from_whole(reading.leaf, reading.spec, {"species", "moisture", "grain", "use"});
+  // The leaf's panels' gaps are chosen for the season, its wood is the set's, and so is the way of
+  // working, by which its fits are forecast.
+  take_from_whole(reading.leaf, reading.spec,
+                  {"species", "moisture", "grain", "use", "work", "tolerance", "fit"});
   if (reading.problems.empty())
     add(reading.problems, take_found_opening(reading.spec, kWallOpening));
   if (shop != nullptr) {

@@ -15,9 +15,4 @@ enum class JointPlace { corner, middle, muntin };
 inline constexpr std::array kJointPlaces = {JointPlace::corner, JointPlace::middle,
                                             JointPlace::muntin};
 
-/// Why a spec of seasons with mitres is refused.
-inline constexpr std::string_view kNoSeasonsOfMitres =
-    "seasons are not worked of mitres, which open as their members swell; take it out, or choose "
-    "another joint";
-
 }  // namespace haunch

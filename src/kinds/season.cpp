@@ -41,8 +41,12 @@ Species Season::wood_of(const Piece& piece) const {
 
 Swelling swelling_at(const Piece& piece, const Season& season, double percent) {
   if (piece.matter != Matter::wood) return {};
+  // A spline lies askew in its blank: what it grows along the mitre, no width of that has.
+  const bool askew = piece.role == Role::spline;
   const auto of_wood = [&](const Species& wood) {
-    return swelling_of(wood, season.sawn.of(piece.role), season.moisture.build, percent);
+    const Swelling its =
+        swelling_of(wood, season.sawn.of(piece.role), season.moisture.build, percent);
+    return askew ? Swelling{1, its.thickness} : its;
   };
   return piece.material.empty() ? of_wood(season.species.of(piece.role))
                                 : of_wood(season.wood_of(piece));

@@ -347,9 +347,9 @@ class KeyReader {
   void read_work(const Value& value, const std::string& path, Key key) {
     if (value.kind == Value::Kind::list && !is_shop()) {
       spec_.other_work = value;
-    } else if ((scope_.of & (kOfDoor | kOfShop)) == 0) {
+    } else if ((scope_.of & (kOfDoor | kOfSet | kOfShop)) == 0) {
       read_.problem(path, as_written(value) + " is no list of work; ways of working are told of " +
-                              "a leaf by itself, whose fits are forecast: \"kind\": \"door\"");
+                              "leaves, whose fits are forecast: \"kind\": \"door\" or \"doorset\"");
     } else if (const auto way = read_.choice(value, path, kWords<Work>)) {
       spec_.set(key, static_cast<int>(*way));
     }

@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <string>
+#include <utility>
 
 #include "ledger.h"
 #include "usual_size.h"
@@ -167,6 +168,14 @@ bool speaks_of_tolerances(const Spec& spec) {
 
 SettledTolerances settle_tolerances(const Spec& spec) {
   return Settler(spec).settle();
+}
+
+void take_tolerances(Job& job, const Spec& leaf, std::vector<Problem>& problems) {
+  if (!speaks_of_tolerances(leaf)) return;
+  SettledTolerances settled = settle_tolerances(leaf);
+  add(problems, std::move(settled.problems));
+  job.tolerances = settled.tolerances;
+  job.assumed_tolerances = std::move(settled.assumed);
 }
 
 }  // namespace haunch

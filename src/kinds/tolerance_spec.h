@@ -23,4 +23,7 @@ struct SettledTolerances {
 /// working.
 SettledTolerances settle_tolerances(const Spec& spec);
 
+/// Gives a job what its leaf's spec or the shop speaks of; what can't be goes to `problems`.
+void take_tolerances(Job& job, const Spec& leaf, std::vector<Problem>& problems);
+
 }  // namespace haunch

@@ -37,16 +37,20 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
     case FeatureKind::pin_hole:
       return feature.prisms.front().along;
     case FeatureKind::rebate: {
-      const bool for_panel = !feature.joints.empty() &&
-                             wood.joints[feature.joints.front()].kind == JointKind::panel_in_rebate;
-      return for_panel ? 1 : 2;
+      if (feature.joints.empty()) return 2;
+      const JointKind kind = wood.joints[feature.joints.front()].kind;
+      const bool in_edge = kind == JointKind::panel_in_rebate ||
+                           kind == JointKind::glass_in_rebate ||
+                           kind == JointKind::sealed_unit_in_rebate;
+      return in_edge ? 1 : 2;
     }
     case FeatureKind::screw_hole:
       return size_of(feature, SizeName::from_shoulder) ? 2 : feature.prisms.front().along;
     case FeatureKind::moulding_mitre:
       return feature.cuts.empty() ? 0 : 1;
     case FeatureKind::lip_rebate:
-      return body.extent(0) == piece.blank[0] ? 1 : 0;
+    case FeatureKind::meeting_rebate:
+      return body.extent(0) > body.extent(1) ? 1 : 0;
     case FeatureKind::mitre:
     case FeatureKind::spline_slot:
     case FeatureKind::tongue:
@@ -80,6 +84,7 @@ class FeatureWork {
       if (!is_place(feature, size.name)) setting.settings.push_back(size);
     for (const Box& body : run_by_itself(feature)) {
       const std::size_t into = way_in(wood_, piece_, feature, body);
+      if (goes_with_stile(feature, into)) continue;
       const std::size_t along = across_axes(into).u;
       Run run{number_,
               number,
@@ -96,6 +101,17 @@ class FeatureWork {
   }
 
  private:
+  /// Whether a rebate that is worked round a glued-up leaf takes no more of this piece than the end
+  /// of a tenon or wedge, in the edge of a stile.
+  bool goes_with_stile(const Feature& feature, std::size_t into) const {
+    if (feature.kind != FeatureKind::lip_rebate && feature.kind != FeatureKind::meeting_rebate)
+      return false;
+    const bool has_tenon =
+        std::any_of(piece_.features.begin(), piece_.features.end(),
+                    [](const Feature& it) { return it.kind == FeatureKind::tenon; });
+    return piece_.role == Role::wedge || (has_tenon && into == 0);
+  }
+
   /// What some features have of their own.
   void finish(Operation& setting, Run& run, const Feature& feature, const Box& body) const {
     if (feature.fitting) return let_in(setting, run, feature, body);

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "findings.h"
+#include "tolerance.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -34,15 +35,37 @@ TEST_CASE("The leaf hangs in its frame with the gaps that the frame leaves it") 
   CHECK(failing(wood) == kNothing);
 }
 
-TEST_CASE("Fits are not forecast of a set, and why is said") {
-  const std::string why =
-      "fits are forecast of a leaf by itself, not of a set and its frame; work the leaf as "
-      "\"kind\": \"door\", in the size that the set gives it, and take this out here";
-  CHECK(refusal(set_mm(R"("work": "router")")) ==
-        "/work: \"router\" is no list of work; ways of working are told of a leaf by itself, whose "
-        "fits are forecast: \"kind\": \"door\"");
-  CHECK(refusal(set_mm(R"("fit": {"max": 0.3})")) == "/fit: " + why);
-  CHECK(refused_at(set_mm(R"("tolerance": {"mortise_width": 0.05})")) == "/tolerance");
+TEST_CASE("The set says how its leaf is worked, and not the leaf") {
+  const auto its = job(set_mm(R"("work": "nc", "tolerance": {"mortise_width": 0.05,
+                                 "one_setting": ["groove_width"]}, "fit": {"max": 0.3})"));
+  REQUIRE(its->tolerances);
+  CHECK(its->tolerances->work == Work::nc);
+  CHECK(its->tolerances->of(Dimension::mortise_width).plus_minus == mm(0.05));
+  CHECK_FALSE(its->tolerances->of(Dimension::mortise_width).one_setting);
+  CHECK(its->tolerances->of(Dimension::groove_width).one_setting);
+  CHECK(its->tolerances->fit.max == mm(0.3));
+  CHECK(refusal(set_mm(R"("leaf": {"work": "router"})")) ==
+        "/leaf/work: does not belong to the leaf of a set: the set has it; take it out");
+  CHECK(refused_at(set_mm(R"("fit": {"min": 0.4})")) == "/fit/min");
+}
+
+TEST_CASE("As many leaves of a set go together as of the leaf alone, and the gaps vary") {
+  const auto forecast = [](const Job& of) {
+    return forecast_fits(of.work().assembly, *of.tolerances, Unit::mm);
+  };
+  const auto set = job(set_mm(R"("work": "router")"));
+  const FitForecast its = forecast(*set);
+  const Box leaf = placed_blanks(set->work().assembly, 2);
+  const auto alone =
+      job(door_spec(R"("units": "mm", "opening": {"width": )" + decimal(leaf.extent(0), Unit::mm) +
+                        R"(, "height": )" + decimal(leaf.extent(1), Unit::mm) + "}",
+                    R"("work": "router", "clearance": 0)"));
+  CHECK(its.leaf.share == forecast(*alone).leaf.share);
+  CHECK(its.width.size.nominal == leaf.extent(0));
+  // The head between the jambs to 0.25, and the leaf of two stiles and a rail to 0.75.
+  REQUIRE(its.across);
+  CHECK(its.across->size.nominal == mm(6));
+  CHECK(its.across->size.worst_max == mm(7));
 }
 
 TEST_CASE("A set in an old opening tells of its paint once") {

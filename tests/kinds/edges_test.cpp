@@ -1,5 +1,6 @@
 // How the edges of the frame are worked: what is cut, where each shoulder stands, what is refused.
 #include "edge.h"
+#include "findings.h"
 #include "shoulders.h"
 #include "vocabulary.h"
 
@@ -200,13 +201,31 @@ TEST_CASE("A rebate that ends within the tenon takes its depth off it, as one at
   CHECK(joint(leaf, "left stile", "top rail").tenon->each.front().width == mm(58));
 }
 
+TEST_CASE("A raised panel lies in a rebate with its tongue, its field stands into the sight") {
+  const auto leaf = [](std::string_view face) {
+    return house_mm(R"("edge": "rebated", "panel": {"raised": ")" + std::string(face) + R"("})");
+  };
+  // The rebate is 29.5 of 44 wide, its half 14, and 14.5 stand before it.
+  const Assembly front = wood(leaf("front"));
+  const Piece& panel = piece(front, "panel, tier 1");
+  CHECK(panel.blank[2] == mm(28));
+  CHECK(panel.place.origin[2] == mm(0.5));
+  CHECK(failing(front) == kNothing);
+  CHECK(failing(wood(leaf("back"))) == kNothing);
+  CHECK(failing(wood(leaf("both"))) == kNothing);
+  CHECK(refused_at(house_mm(R"("edge": "rebated", "panel": {"raise": {"width": 40}})")) ==
+        "/panel/raise/width");
+  CHECK(refused_at(house_mm(R"("edge": "rebated", "panel": {"flush": "front"})")) ==
+        "/panel/flush");
+}
+
 TEST_CASE("Keys of a groove have no place in a rebated frame") {
   CHECK(refusal(rebated(kTwelve, R"("groove_depth": 12)")) ==
         "/groove_depth: a rebated frame has no groove; write the rebate's as edge.depth");
   CHECK(refusal(rebated(kTwelve, R"("groove": {"width": 12})")) ==
         "/groove/width: a rebated frame has no groove; write the rebate's as edge.width");
-  CHECK(refusal(rebated(kTwelve, R"("panel": {"raised": "front"})")) ==
-        "/panel/raised: a panel that lies in a rebate is flat; take this out");
+  CHECK(refusal(rebated(kTwelve, R"("panel": {"flush": "front"})")) ==
+        "/panel/flush: a panel that lies in a rebate is flat or raised; take this out");
   CHECK(refused_at(rebated(kTwelve, R"("panel": {"tiers": [{"flush": "front"}]})")) ==
         "/panel/tiers/0/flush");
   CHECK(refusal(rebated(R"({"kind": "square", "width": 12})")) ==

@@ -277,10 +277,42 @@ TEST_CASE("A rebate for glass and that of a lip leave wood between them, or are 
   CHECK(passes(wood(leaf("40")), "fouling"));
 }
 
-TEST_CASE("Glass is refused under an arched underside, and beside edges that are not square") {
+TEST_CASE("Glass is refused under an arched underside, and where the back is moulded") {
   CHECK(refused_at(glazed(kPane, R"("arch": {"rise": 60})")) == "/arch/rise");
-  CHECK(refused_at(glazed(kPane, R"("edge": "coped")")).starts_with("/edge"));
-  CHECK(refused_at(glazed(kPane, R"("edge": "mitred")")).starts_with("/edge"));
+  CHECK(refused_at(glazed(kPane, R"("edge": {"kind": "coped", "faces": "both"})")) ==
+        "/edge/faces");
+}
+
+TEST_CASE("Glass lies in the rebate of rebated edges, which has one depth") {
+  const auto leaf = [](std::string_view edge, std::string_view glass) {
+    return house_mm(R"("edge": {"kind": "rebated")" + std::string(edge) + R"(}, "panel": {)" +
+                    std::string(glass) + "}");
+  };
+  const Assembly door = wood(leaf(R"(, "depth": 14)", kPane));
+  CHECK(failing(door) == kNothing);
+  CHECK(cuts(piece(door, "left stile"), "rebate").size() == 1);
+  CHECK(cuts(piece(door, "left stile"), "glass-rebate").empty());
+  // 14 of rebate less 3 of clearance at each side.
+  const Box sight = placed_blank(piece(door, "glass, tier 1"));
+  CHECK(sight.low[0] == mm(100 - 14 + 3));
+  CHECK(failing(wood(leaf({}, kUnit))) == kNothing);
+  CHECK(cuts(piece(wood(leaf({}, kUnit)), "left stile"), "rebate").front().extent(1) == mm(18));
+  CHECK(refused_at(leaf(R"(, "depth": 14)",
+                        R"("kind": "glass", "thickness": 6, "glass": {"rebate": 12})")) ==
+        "/panel/glass/rebate");
+}
+
+TEST_CASE("Behind a moulding the groove is opened for glass as behind a square edge") {
+  for (const char* edge : {"coped", "mitred"})
+    for (const char* more : {"", R"(, "panels": 4)", R"(, "leaves": 2)"}) {
+      INFO(edge << more);
+      const Assembly door =
+          work(door_spec(R"("units": "mm", "opening": {"width": 1500, "height": 2060})",
+                         R"("edge": ")" + std::string(edge) +
+                             R"(", "panel": {"kind": "glass", "thickness": 6})" + more))
+              .assembly;
+      CHECK(failing(door) == kNothing);
+    }
 }
 
 TEST_CASE(

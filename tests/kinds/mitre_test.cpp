@@ -1,10 +1,12 @@
 // Mitred frames with splines: the wood of both, and what is wrong with them.
 #include "mitre.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "joint_checks.h"
 #include "sawn.h"
+#include "seasons.h"
 #include "vocabulary.h"
 
 namespace haunch::test {
@@ -25,6 +27,10 @@ std::vector<Corner> outline(const Piece& piece, std::string_view kind) {
 }
 
 using Outline = std::vector<Corner>;
+
+double in_mm(Length length) {
+  return static_cast<double>(length.steps()) / static_cast<double>(Length::kStepsPerMm);
+}
 
 }  // namespace
 
@@ -108,10 +114,53 @@ TEST_CASE("Mitres want members of one width, and no horns") {
   CHECK(refusal(mitred(R"("spline": {"depth": 50})")) ==
         "/spline/depth: leaves no room for a spline along the mitre of members 57 mm wide; make "
         "spline.depth or spline.wall less, or the members wider");
-  CHECK(refusal(mitred(
-            R"("species": "European oak", "moisture": {"low": 6, "build": 9, "high": 13})")) ==
-        "/moisture: seasons are not worked of mitres, which open as their members swell; take it "
-        "out, or choose another joint");
+}
+
+TEST_CASE("Where nothing is said a mitred house door's end rails are as wide as its stiles") {
+  const Assembly leaf = wood(house_mm(R"("joint": {"corner": "mitre"})"));
+  CHECK(piece(leaf, "top rail").blank[1] == mm(100));
+  CHECK(piece(leaf, "lock rail").blank[1] == mm(195));
+  CHECK(piece(leaf, "bottom rail").blank[1] == mm(100));
+  CHECK(not_ok(leaf) == "");
+}
+
+TEST_CASE("A spline stays clear of the rebate that is worked round the back of a mitred leaf") {
+  const Assembly leaf = wood(mitred(R"("meets": "rebate", "lap": 10)"));
+  CHECK(not_ok(leaf) == "");
+}
+
+TEST_CASE("The leaves of a pair are mitred, but for meeting stiles that lap") {
+  const auto pair = [](std::string_view more) {
+    return door_spec(R"("units": "mm", "opening": {"width": 800, "height": 700})",
+                     R"("leaves": 2, "joint": {"corner": "mitre"})" + std::string(more));
+  };
+  CHECK(not_ok(work(pair({})).assembly) == "");
+  CHECK(refused_at(pair(R"(, "meeting_lap": 10)")) == "/meeting_lap");
+}
+
+TEST_CASE("A mitre opens at its sight corner as it dries, and at its outer one as it swells") {
+  // Members of 57 of white oak, flat-sawn, 0.00365 for each percent: at 6 % they are 57 x 2 x
+  // 0.00365 = 0.4161 narrower, at 13 % 57 x 5 x 0.00365 = 1.04025 wider, each as long as before.
+  // Square to each other that is 0.5885 at the sight corner, or 1.4711 at the outer one, of faces
+  // that stand at 45 - 44.790 = 0.21, and 45.518 - 45 = 0.518 degrees from where they were.
+  const auto its =
+      job(mitred(R"("species": "white oak", "moisture": {"low": 6, "build": 8, "high": 13})"));
+  const SeasonReport seasons = check_seasons(its->work().assembly, *its->season, Unit::mm);
+  REQUIRE(seasons.mitres.size() == 4);
+  for (const MitreSeason& mitre : seasons.mitres) {
+    CHECK(std::abs(in_mm(mitre.at[kLow].at_sight) - 0.58845) < 1e-4);
+    CHECK(mitre.at[kLow].at_outer == Length());
+    CHECK(std::abs(mitre.at[kLow].degrees - 0.420) < 0.001);
+    CHECK(mitre.at[kBuild].at_sight == Length());
+    CHECK(mitre.at[kBuild].at_outer == Length());
+    CHECK(mitre.at[kHigh].at_sight == Length());
+    CHECK(std::abs(in_mm(mitre.at[kHigh].at_outer) - 1.47114) < 1e-4);
+    CHECK(std::abs(mitre.at[kHigh].degrees - 1.036) < 0.001);
+  }
+  // Past 0.8 it is told.
+  CHECK(std::count_if(seasons.findings.begin(), seasons.findings.end(), [](const Finding& it) {
+          return it.rule->check == std::string_view("mitre-open") && it.status == Status::caution;
+        }) == 4);
 }
 
 TEST_CASE("Middle rails of a mitred frame keep their tenons") {

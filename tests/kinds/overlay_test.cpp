@@ -152,6 +152,32 @@ TEST_CASE("A pair's lips are at its outer edges") {
   CHECK(doubted(pair) == kNothing);
 }
 
+TEST_CASE("The rebate behind a lip takes the ends of what comes out at the leaf's edges") {
+  // A leaf of 924 x 2050 with a lip of 13, 16 thick; the tenon stands 14.5 from the face.
+  const Assembly leaf = wood(house_mm(R"("meets": "rebate", "joint": "through")"));
+  const Box cut = cuts(piece(leaf, "lock rail"), "lip-rebate").front();
+  CHECK(cut.low[0] == mm(0));
+  CHECK(cut.high[0] == mm(13));
+  CHECK(cuts(piece(leaf, "wedge of lock rail"), "lip-rebate").size() == 1);
+  for (const char* joint : {"through", "bridle", "half-lap", "dowel", "twin"}) {
+    INFO(joint);
+    CHECK(failing(wood(house_mm(R"("meets": "rebate", "joint": {"corner": ")" + std::string(joint) +
+                                R"("})"))) == kNothing);
+  }
+}
+
+TEST_CASE("Sight edges are rebated or moulded whatever a leaf's outer edges are") {
+  for (const char* edge : {"rebated", "coped", "mitred"})
+    for (const char* meets : {R"("meets": "rebate")", R"("meets": "overlay", "lap": 16)",
+                              R"("meets": "rebate", "leaves": 2, "meeting_lap": 12)"}) {
+      const std::string more = R"("edge": ")" + std::string(edge) + R"(", )" + meets;
+      INFO(more);
+      CHECK(failing(work(door_spec(R"("units": "mm", "opening": {"width": 1500, "height": 2060})",
+                                   more))
+                        .assembly) == kNothing);
+    }
+}
+
 TEST_CASE("What an overlay or rebated leaf cannot be is told at its key") {
   CHECK(refused_at(cabinet_mm(R"("meets": "over")")) == "/meets");
   CHECK(refused_at(cabinet_mm(R"("meets": "overlay")")) == "/meets");
@@ -164,8 +190,9 @@ TEST_CASE("What an overlay or rebated leaf cannot be is told at its key") {
   CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "lap": 57)")) == "/lap");
   CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "tenon": {"relish": 10})")) == "/tenon/relish");
   CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "hinges": {"number": 2})")) == "/hinges");
-  CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "joint": "through")")) == "/joint");
-  CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "joint": "bridle")")) == "/joint");
+  CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "joint": "through", "lap": 20,
+                                  "stile_width": 60, "wedge": {"length": 39})")) ==
+        "/wedge/length");
   CHECK(refused_at(cabinet_mm(R"("meets": "rebate", "joint": "twin", "thickness": 40)")).empty());
 }
 

@@ -102,8 +102,8 @@ Came came_of(const std::string& spec, std::string& wrong) {
 constexpr std::int64_t kMostEffort = 300'000'000;
 
 // What worked when this was last looked at: it may become more, and never less.
-constexpr std::size_t kWorking = 169;
-constexpr std::size_t kWorkingPairs = 58;
+constexpr std::size_t kWorking = 231;
+constexpr std::size_t kWorkingPairs = 69;
 
 }  // namespace
 

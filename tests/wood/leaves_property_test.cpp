@@ -160,14 +160,14 @@ std::string faults_behind_lip(const Assembly& leaf, std::int64_t lip, const Door
 }
 
 /// Faults of a rebated leaf as it is glued up, and once its rebate is worked, which takes of
-/// haunches and stubs what stands there.
+/// haunches, stubs and copes what stands there.
 std::string faults_round_rebate(const Assembly& leaf) {
   Assembly glued = leaf;
   for (Piece& piece : glued.pieces)
     std::erase_if(piece.features,
                   [](const Feature& it) { return it.kind == FeatureKind::lip_rebate; });
-  return faults_of(glued) +
-         faults_of(leaf, {FaultKind::haunch, FaultKind::tenon_sizes, FaultKind::clearance});
+  return faults_of(glued) + faults_of(leaf, {FaultKind::haunch, FaultKind::tenon_sizes,
+                                             FaultKind::clearance, FaultKind::shoulder});
 }
 
 // ---- arches

@@ -74,10 +74,9 @@ class Draughtsman {
     put("horn", dice_.chance(30) ? Length() : shop_.size(mm(5), mm(40)));
     choose_words();
     choose_tiers();
-    // Glass goes with square edges.
-    if (!has_glass() && dice_.chance(15))
+    if (dice_.chance(15))
       make_rebated();
-    else if (!has_glass() && dice_.chance(20))
+    else if (dice_.chance(20))
       make_moulded();
     if (keys_ == Keys::some) {
       leave_out();
@@ -356,22 +355,29 @@ class Draughtsman {
         get("mortise.from_face") +
         (dice_.chance(40) ? mortise_width_ : shop_.size(Length(), mortise_width_ - fit));
     const Length width = thickness_ - wall;
-    const auto replaced = [](const SpecLength& it) {
-      return it.key.starts_with("groove") || it.key.starts_with("panel.raise") ||
-             it.key == "panel.allowance" || it.key == "panel.thickness" ||
-             it.key == "tenon_depth" || it.key == "tenon.muntin_depth" ||
-             it.key == "tenon.haunch_depth";
+    const auto replaced_of_leaf = [](const SpecLength& it) {
+      return it.key.starts_with("groove") || it.key == "tenon_depth" ||
+             it.key == "tenon.muntin_depth" || it.key == "tenon.haunch_depth";
     };
-    const auto flatten = [&](auto& panels) {
+    const auto replaced = [](const SpecLength& it) {
+      return it.key.starts_with("panel.raise") || it.key == "panel.allowance" ||
+             it.key == "panel.thickness";
+    };
+    const auto bed = [&](auto& panels) {
+      if (is_glass(panels.kind)) return bed_glass(panels.lengths);
+      // No key says how thick its tongue is.
+      if (keys_ == Keys::some && !panels.raised.empty() && dice_.chance(60))
+        return bed_raised(panels.lengths);
       std::erase_if(panels.lengths, replaced);
       panels.rebate.clear();
       panels.raised.clear();
       panels.profile.clear();
       panels.lengths.push_back({"panel.thickness", shop_.size(floor_half(width), width)});
     };
-    flatten(spec_);
     for (TierPanels& tier : spec_.tiers)
-      flatten(tier);
+      bed(tier);
+    bed(spec_);
+    std::erase_if(spec_.lengths, replaced_of_leaf);
     put("edge.depth", groove_depth_);
     put("edge.width", width);
     put("tenon_depth", shop_.size(groove_depth_ + mm(3), stile_ - mm(8)));
@@ -382,10 +388,22 @@ class Draughtsman {
     put("tenon.haunch_depth", shop_.fit(groove_depth_, std::max(groove_depth_, past)));
   }
 
+  /// Glass lies in the edges' rebate, which has no depth of its own.
+  static void bed_glass(std::vector<SpecLength>& panel) {
+    std::erase_if(panel, [](const SpecLength& it) { return it.key == "panel.glass.rebate"; });
+  }
+  /// So does a raised panel with its tongue, whose thickness follows from the rebate.
+  static void bed_raised(std::vector<SpecLength>& panel) {
+    std::erase_if(panel, [](const SpecLength& it) { return it.key == "panel.allowance"; });
+  }
+
   /// The same leaf with moulded edges, as deep as there is wood before groove and mortise and no
   /// wider than the tenons are deep.
   void make_moulded() {
-    const bool both = dice_.chance(25);
+    // A groove that is open to the back has no wood there for a shoulder.
+    if (has_glass() && groove_front_ + groove_width_ >= thickness_) return;
+    const bool both =
+        dice_.chance(25) && !has_glass();  // its rebate takes the moulding at the back
     const auto room = [&](Length from_face, Length width) {
       return both ? std::min(from_face, thickness_ - from_face - width) : from_face;
     };

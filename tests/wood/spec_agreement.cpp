@@ -490,7 +490,8 @@ class Comparison {
   void pane_edge(const Joint& joint) {
     const Piece& pane = assembly_.pieces[joint.enters];
     const TierPanels* tier = tier_of(pane);
-    const MaybeLength rebate = given_of(tier, "panel.glass.rebate");
+    const MaybeLength rebate =
+        spec_.edge == "rebated" ? groove_depth() : given_of(tier, "panel.glass.rebate");
     const MaybeLength clearance = given_of(tier, "panel.glass.edge_clearance");
     expect("glass thickness", pane.blank[2], given_of(tier, "panel.thickness"));
     expect("edge clearance", joint.design.bottom.value_or(-kStep), clearance);
@@ -508,6 +509,7 @@ class Comparison {
     const MaybeLength groove = lost_at_edge();
     const TierPanels* tier = spec_.tiers.empty() ? nullptr : &spec_.tiers[index];
     if (!groove || kind_of(tier) == "solid" || kind_of(tier) == "board") return groove;
+    if (spec_.edge == "rebated") return groove;  // in which the glass lies
     const MaybeLength rebate = given_of(tier, "panel.glass.rebate");
     if (!rebate && kind_of(tier) == "glass") return groove;
     return rebate ? MaybeLength(std::max(*groove, *rebate)) : rebate;

@@ -531,7 +531,9 @@ class Judge {
       const bool right =
           enters == (is_pane(joint) ? Role::glass : Role::bead) &&
           (receives == Role::stile || receives == Role::rail || receives == Role::muntin) &&
-          naming(assembly_.pieces[joint.receives], "glass-rebate", index) == 1;
+          naming(assembly_.pieces[joint.receives], "glass-rebate", index) +
+                  naming(assembly_.pieces[joint.receives], "rebate", index) ==
+              1;
       if (!right) report(FaultKind::role, joint_name(index) + ": these two are not joined so");
       return;
     }
