@@ -185,6 +185,11 @@ void settle_glass(DoorLedger& ledger, const DoorPlan& plan, PanelPlan& panel,
                     "make groove.from_face or panel.glass.bedding less, or the frame thicker",
                     ledger.say(glass.thickness), ledger.say(glass.front),
                     ledger.say(plan.frame.thickness)));
+  if (plan.edge.mitred() && plan.groove.from_face + plan.groove.width >= plan.frame.thickness)
+    ledger.problem(
+        {"groove.width", "groove.from_face", "edge.kind"},
+        "a groove that is open to the back leaves no wood there for the shoulders, which "
+        "stand past the sight edge; make it narrower, or put it nearer to the face");
   if (ledger.clean()) settle_bars(ledger, plan, *panel.glass, tiers);
 }
 
