@@ -7,6 +7,7 @@
 #include "alike.h"
 #include "boundaries.h"
 #include "family.h"
+#include "front_lines.h"
 #include "seasons.h"
 #include "worktops.h"
 
@@ -151,6 +152,7 @@ constexpr CheckFamily kFamilies[] = {
      },
      rules_of_boundaries},
     {LooksAt::wood, of_bench<check_worktops>, rules_of_worktops},
+    {LooksAt::wood, of_bench<check_front_lines>, rules_of_front_lines},
     {LooksAt::wood, of_bench<check_loose_pieces>, rules_of_loose_pieces},
     {LooksAt::wood, of_bench<check_pin_rows>, rules_of_pin_rows},
     {LooksAt::wood, of_bench<check_screws>, rules_of_screws},

@@ -93,8 +93,8 @@ std::optional<Caution> order_of_fixing(const WallRunPlan& plan, const RunSpec& s
 
 std::vector<Caution> run_cautions(const WallRunPlan& plan, const RunSpec& spec) {
   std::vector<Caution> all;
-  for (const auto caution :
-       {too_long, order_of_fixing, worktop_caution, before_drilling, fixings, until_fixed})
+  for (const auto caution : {too_long, order_of_fixing, worktop_caution, toe_caution, lines_caution,
+                             before_drilling, fixings, until_fixed})
     if (auto its = caution(plan, spec)) all.push_back(*std::move(its));
   return all;
 }

@@ -44,6 +44,7 @@ class RunPlanner {
       place();
       settle_depth();
       plan_.worktop = plan_worktop(spec_, plan_, ledger_);
+      plan_.toe = plan_toe_board(spec_, plan_, ledger_);
     }
     planned_.take(ledger_);
     if (planned_.problems.empty()) planned_.chains = chains_of(plan_, spec_);
@@ -127,9 +128,16 @@ void RunPlanner::demand_cabinets() {
     const RunEntry& entry = spec_.order[i];
     if (entry.what != What::cabinet || !entry.taken) continue;
     any = true;
-    if (!entry.taken->worked().problems.empty())
-      ledger_.problem({{"run.order", i}},
-                      "\"" + entry.id + "\" cannot be worked; put its own errors right first");
+    const std::vector<Problem>& problems = entry.taken->worked().problems;
+    if (problems.empty()) continue;
+    const auto& lines = entry.taken->set_lines;
+    const bool lined =
+        std::any_of(lines.begin(), lines.end(), [](const SetLine& it) { return it.rows > 0; });
+    ledger_.problem(
+        {{"run.order", i}},
+        lined ? fmt::format("\"{}\" cannot be worked with the run's lines: {}", entry.id,
+                            problems.front().message)
+              : fmt::format("\"{}\" cannot be worked; put its own errors right first", entry.id));
   }
   if (!any) ledger_.problem({"run.order"}, "names no cabinet; a run has one at least");
 }
@@ -260,6 +268,13 @@ Length RunWall::length_at(Length height) const {
       return between_readings(height, readings[i - 1].at, readings[i - 1].length, readings[i].at,
                               readings[i].length);
   return readings.back().length;
+}
+
+Length RunWall::least_back(Length low, Length high) const {
+  Length back = std::min(back_at(low), back_at(high));
+  for (const WallReading& reading : readings)
+    if (reading.at > low && reading.at < high) back = std::min(back, back_at(reading.at));
+  return back;
 }
 
 Length WallRunPlan::packed_at(Length along) const {

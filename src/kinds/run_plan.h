@@ -8,6 +8,7 @@
 #include "planned.h"
 #include "run_keys.h"
 #include "run_spec.h"
+#include "run_toe.h"
 #include "run_worktop.h"
 
 namespace haunch {
@@ -29,6 +30,8 @@ struct RunWall {
   Length length_at(Length height) const;
   /// How far the end that is out stands back there, from where the wall is shortest.
   Length back_at(Length height) const { return length_at(height) - least; }
+  /// The least of it from one height to another.
+  Length least_back(Length low, Length high) const;
 };
 
 /// One that stands in a run, as it was placed.
@@ -59,6 +62,7 @@ struct WallRunPlan {
   std::string filler_material, end_panel_material;
   Triple size;  // of the cases and what is beside them
   std::optional<WorktopPlan> worktop;
+  std::optional<ToeBoardPlan> toe;
 
   /// How far the floor lies below its highest point there, which is what is packed.
   Length packed_at(Length along) const;

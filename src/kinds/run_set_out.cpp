@@ -29,18 +29,19 @@ class RunSetter {
   RunSetter(const WallRunPlan& plan, const RunSpec& spec) : plan_(plan), spec_(spec) {}
 
   Assembly set_out() {
-    zero_ = leftmost();
+    zero_ = zero();
     wood_.groups = {{GroupKind::run, "run", {}, {}}};
     for (std::size_t i = 0; i < plan_.members.size(); ++i)
       add_member(i);
-    if (plan_.worktop) add_worktop(wood_, *plan_.worktop, zero_, back());
+    if (plan_.worktop) add_worktop(wood_, *plan_.worktop, zero_);
+    if (plan_.toe) add_toe_board(wood_, *plan_.toe, zero_);
     settle_size();
     leave_open();
     return std::move(wood_);
   }
 
   std::vector<Boundary> boundaries() {
-    zero_ = leftmost();
+    zero_ = zero();
     for (const RunMember& member : plan_.members)
       if (member.what == What::gap) add_gap(member);
     if (plan_.wall.left == RunEnd::wall) add_wall(false);
@@ -53,15 +54,21 @@ class RunSetter {
   const Worked& worked(const RunMember& member) const {
     return spec_.order[*member.entry].taken->worked();
   }
-  /// How far the deepest case stands behind the front of it all.
-  Length before() const { return plan_.worktop ? plan_.worktop->before : Length(); }
+  Triple zero() const {
+    return {leftmost(), plan_.toe ? -plan_.toe->below : Length(),
+            plan_.worktop ? -plan_.worktop->before : Length()};
+  }
   /// The wall's plane.
-  Length back() const { return before() + plan_.size[2] + plan_.behind; }
+  Length back() const { return plan_.size[2] + plan_.behind - zero_[2]; }
+  /// The front of the deepest case.
+  Length front() const { return -zero_[2]; }
+  /// The level that the cases stand on.
+  Length level() const { return -zero_[1]; }
   /// The front of a case, all of which stand as far from the wall.
   Length front_of(const RunMember& cabinet) const {
-    return before() + plan_.size[2] - worked(cabinet).assembly.size[2];
+    return front() + plan_.size[2] - worked(cabinet).assembly.size[2];
   }
-  Length x_of(Length along) const { return along - zero_; }
+  Length x_of(Length along) const { return along - zero_[0]; }
 
   Length leftmost() const;
   Length leftmost_upright() const;
@@ -77,6 +84,15 @@ class RunSetter {
   void add_end_panel(std::size_t number);
   void add_gap(const RunMember& member);
   void add_wall(bool right);
+  /// What is one before several cases, or over them.
+  bool goes_along(const Piece& piece) const {
+    return piece.role == Role::worktop || (plan_.toe && piece.role == Role::toe_board);
+  }
+  Box in_whole_depth(Box box) const {
+    box.low[2] = Length();
+    box.high[2] = wood_.size[2];
+    return box;
+  }
   void settle_size();
   void leave_open();
   std::size_t add(const std::string& name, Role role, const Triple& blank, const Place& place,
@@ -86,7 +102,7 @@ class RunSetter {
   const RunSpec& spec_;
   Assembly wood_;
   std::vector<Boundary> boundaries_;
-  Length zero_;
+  Triple zero_;  // along the wall, above the level of the cases, behind the deepest one's front
 };
 
 /// The nearest cabinet, of two as near the one to the right.
@@ -138,8 +154,10 @@ Length RunSetter::most_back(const RunMember& member, const Upright& upright) con
 }
 
 Length RunSetter::leftmost() const {
-  const Length upright = leftmost_upright();
-  return plan_.worktop ? std::min(upright, plan_.worktop->left) : upright;
+  Length left = leftmost_upright();
+  if (plan_.worktop) left = std::min(left, plan_.worktop->left);
+  if (plan_.toe) left = std::min(left, plan_.toe->left);
+  return left;
 }
 
 Length RunSetter::leftmost_upright() const {
@@ -184,8 +202,10 @@ void RunSetter::add_cabinet(const RunMember& member) {
     const std::string& own = job.species.of(piece.role);
     if (piece.material.empty() && own != spelt(species.of(piece.role))) piece.material = own;
   }
+  if (plan_.toe)
+    if (const auto board = own_toe_board(part)) leave_out(part, *board);
   Place at;
-  at.origin = {x_of(member.left), Length(), front_of(member)};
+  at.origin = {x_of(member.left), level(), front_of(member)};
   for (Box box : part.open) {
     box = placed(box, at);
     wood_.open.push_back(box);
@@ -200,7 +220,7 @@ void RunSetter::add_filler(std::size_t number) {
   const Length most = most_back(member, upright);
   const Length left = member.left - (member.at_left_wall ? most : Length());
   Place place;
-  place.origin = {x_of(left), upright.low, front_of(case_beside(number))};
+  place.origin = {x_of(left), level() + upright.low, front_of(case_beside(number))};
   place.axes = kStrip;
   const std::size_t piece =
       add(member.name, Role::filler,
@@ -238,7 +258,7 @@ void RunSetter::add_end_panel(std::size_t number) {
   const RunMember& member = plan_.members[number];
   const RunMember& beside = case_beside(number);
   Place place;
-  place.origin = {x_of(member.left), Length(), front_of(beside)};
+  place.origin = {x_of(member.left), level(), front_of(beside)};
   place.axes = kPanel;
   add(member.name, Role::end_panel,
       {worked(beside).assembly.size[1], back() - front_of(beside), member.width}, place,
@@ -252,9 +272,9 @@ void RunSetter::add_gap(const RunMember& member) {
   const Length left = x_of(member.left), right = x_of(member.right());
   boundaries_.push_back({entry.purpose,
                          {1,
-                          Length(),
-                          entry.front_height.value_or(plan_.size[1]),
-                          {{left, before()}, {right, before()}, {right, back()}, {left, back()}}}});
+                          level() + (plan_.toe ? plan_.toe->top : Length()),
+                          level() + entry.front_height.value_or(plan_.size[1]),
+                          {{left, front()}, {right, front()}, {right, back()}, {left, back()}}}});
 }
 
 /// As it was measured, from far before the run to its back.
@@ -262,7 +282,7 @@ void RunSetter::add_wall(bool right) {
   const RunWall& wall = plan_.wall;
   const auto corner = [&](Length at) {
     const Length back = wall.out_at_right == right ? wall.back_at(at) : Length();
-    return Corner{x_of(right ? wall.least + back : -back), at};
+    return Corner{x_of(right ? wall.least + back : -back), level() + at};
   };
   std::vector<Corner> outline{corner(-kFar)};
   for (const WallReading& reading : wall.readings)
@@ -280,8 +300,9 @@ void RunSetter::settle_size() {
     right = std::max(right, placed_blank(piece).high[0]);
   const bool to_wall = std::any_of(plan_.members.begin(), plan_.members.end(),
                                    [](const auto& it) { return it.what == What::end_panel; });
-  wood_.size = {right, plan_.size[1], before() + plan_.size[2]};
+  wood_.size = {right, plan_.size[1], front() + plan_.size[2]};
   if (to_wall || plan_.worktop) wood_.size[2] = back();
+  wood_.size[1] += level();
   if (plan_.worktop) wood_.size[1] += plan_.worktop->thickness;
 }
 
@@ -293,26 +314,25 @@ void RunSetter::leave_open() {
     if (member.what == What::gap) continue;
     const Assembly& beside =
         worked(member.what == What::cabinet ? member : case_beside(i)).assembly;
-    Box box{{x_of(member.left), Length(), Length()},
-            {x_of(member.right()), beside.size[1], wood_.size[2]}};
+    Box box{{x_of(member.left), level(), Length()},
+            {x_of(member.right()), level() + beside.size[1], wood_.size[2]}};
     // Beside its planed edge there is nothing but the wall, and below it nothing at all.
-    if (member.what == What::filler) box.low[1] = upright_of_filler(i).low;
+    if (member.what == What::filler) box.low[1] = level() + upright_of_filler(i).low;
     const Length most =
         member.what == What::filler ? most_back(member, upright_of_filler(i)) : Length();
     if (member.at_left_wall) box.low[0] -= most;
     if (member.at_right_wall) box.high[0] += most;
     take_out(open, box);
   }
+  for (const Box& box : wood_.open)
+    open.push_back(in_whole_depth(box));
   for (const Piece& piece : wood_.pieces)
-    if (piece.role == Role::worktop) take_out(open, placed_blank(piece));
-  for (Box& box : wood_.open) {
-    box.low[2] = Length();
-    box.high[2] = wood_.size[2];
-  }
-  wood_.open.insert(wood_.open.end(), open.begin(), open.end());
+    if (goes_along(piece)) take_out(open, in_whole_depth(placed_blank(piece)));
+  wood_.open = std::move(open);
   for (const Piece& piece : wood_.pieces)
     for (const Feature& feature : piece.features)
-      if (piece.role == Role::filler && feature.kind == FeatureKind::planed_taper)
+      if ((piece.role == Role::filler || goes_along(piece)) &&
+          feature.kind == FeatureKind::planed_taper)
         for (const Prism& prism : feature.prisms)
           wood_.beyond.push_back(placed(prism, piece.place));
 }

@@ -58,8 +58,9 @@ RunEntry entry_of(const KeyValues& item, const std::string& path, std::vector<Pr
 /// Finds the cabinets that a run names, and tells of those that it cannot have.
 class NamedCabinets {
  public:
-  NamedCabinets(const OtherItems* others, std::vector<Problem>& problems)
-      : others_(others), problems_(problems) {}
+  NamedCabinets(const OtherItems* others, const std::vector<RunLine>& lines,
+                std::vector<Problem>& problems)
+      : others_(others), lines_(lines), problems_(problems) {}
 
   void take(RunEntry& entry, const std::string& path) {
     const auto [known, is_new] = taken_.emplace(entry.id, nullptr);
@@ -90,7 +91,13 @@ class NamedCabinets {
 
   std::shared_ptr<TakenCabinet> read(const OtherItem& other, const std::string& path) {
     JobReading reading;
-    if (other.item != nullptr) reading = read_job(*other.item, other.shop, other.default_id);
+    std::vector<SetLine> set;
+    if (other.item != nullptr) {
+      Value item = *other.item;
+      for (const RunLine& line : lines_)
+        set.push_back(set_line(item, line));
+      reading = read_job(item, other.shop, other.default_id);
+    }
     if (!reading.job || !reading.problems.empty()) {
       refuse(path, in_quotes(other.id) + " has errors of its own; put them right first");
       return nullptr;
@@ -106,7 +113,7 @@ class NamedCabinets {
                        "take it out there");
       return nullptr;
     }
-    return std::make_shared<TakenCabinet>(std::move(reading.job));
+    return std::make_shared<TakenCabinet>(std::move(reading.job), std::move(set));
   }
 
   std::string unknown(const std::string& id) const {
@@ -123,6 +130,7 @@ class NamedCabinets {
   }
 
   const OtherItems* others_;
+  const std::vector<RunLine>& lines_;
   std::vector<Problem>& problems_;
   std::map<std::string, std::shared_ptr<TakenCabinet>> taken_;
 };
@@ -174,10 +182,6 @@ void refuse_unmade(const Spec& spec, std::vector<Problem>& problems) {
     if (spec[key].stated) problems.push_back({path, "is not made of a run yet; " + instead, {}});
   };
   refuse("run.frames", "/frames", "give each cabinet a face frame of its own, and take it out");
-  refuse("run.lines", "/lines", "give each cabinet's rows their heights, and take it out");
-  if (spec.word<RunToe>("run.toe") == RunToe::one_board)
-    problems.push_back(
-        {"/toe", "is not made of a run yet; give each cabinet its own toe, and take it out", {}});
 }
 
 }  // namespace
@@ -188,12 +192,14 @@ RunSpecReading read_run_spec(const Value& item, const ShopDefaults* shop,
       read_spec(item, {.of = kOfRun, .root = kRunRoot, .within = R"({"wall": {"lengths": …}})"},
                 units_of(shop));
   RunSpecReading reading{
-      {std::move(spec.spec), {}}, std::move(spec.given), std::move(spec.problems)};
+      {std::move(spec.spec), {}, {}}, std::move(spec.given), std::move(spec.problems)};
   if (shop != nullptr) overlay(reading.spec.own, shop->of_use(Use::cabinet), kOfRun);
   if (!reading.problems.empty()) return reading;
   doubt_readings(reading.spec.own, reading.problems);
   refuse_unmade(reading.spec.own, reading.problems);
-  NamedCabinets cabinets(others, reading.problems);
+  reading.spec.lines =
+      read_lines(item, reading.spec.own.units.value_or(Unit::mm), reading.problems);
+  NamedCabinets cabinets(others, reading.spec.lines, reading.problems);
   const std::vector<KeyValues>& items = reading.spec.own["run.order"].items;
   for (std::size_t i = 0; i < items.size(); ++i) {
     const std::string path = child_path("/order", i);

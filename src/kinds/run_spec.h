@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "other_items.h"
+#include "run_lines.h"
 #include "spec.h"
 #include "spec_reader.h"
 
@@ -18,7 +19,11 @@ inline constexpr std::string_view kRunRoot = "run.";
 /// A cabinet that runs take, worked once, however often and at how many tries it is asked for.
 class TakenCabinet {
  public:
-  explicit TakenCabinet(std::unique_ptr<const Job> job) : job_(std::move(job)) {}
+  TakenCabinet(std::unique_ptr<const Job> job, std::vector<SetLine> its_lines)
+      : set_lines(std::move(its_lines)), job_(std::move(job)) {}
+
+  /// What each of the run's lines did to it.
+  const std::vector<SetLine> set_lines;
 
   const Job& job() const { return *job_; }
   /// Throws LengthOverflow as Job::work() does. Not for several threads at once.
@@ -47,6 +52,7 @@ struct RunEntry {
 struct RunSpec {
   Spec own;
   std::vector<RunEntry> order;  // from the left
+  std::vector<RunLine> lines;
 };
 
 struct RunSpecReading {

@@ -44,7 +44,6 @@ class WorktopPlanner {
  private:
   void settle_height();
   void settle_ends();
-  Length back_at_wall() const;
   void add_cutout(std::size_t number);
 
   const RunSpec& spec_;
@@ -67,21 +66,11 @@ void WorktopPlanner::settle_height() {
   }
 }
 
-/// How far the wall that is out stands back beside it, where it does least.
-Length WorktopPlanner::back_at_wall() const {
-  const Length high = top_.low + top_.thickness;
-  Length least = std::min(plan_.wall.back_at(top_.low), plan_.wall.back_at(high));
-  for (const WallReading& reading : plan_.wall.readings)
-    if (reading.at > top_.low && reading.at < high)
-      least = std::min(least, plan_.wall.back_at(reading.at));
-  return least;
-}
-
 void WorktopPlanner::settle_ends() {
   const RunWall& wall = plan_.wall;
   top_.at_left_wall = wall.left == RunEnd::wall;
   top_.at_right_wall = wall.right == RunEnd::wall;
-  const Length back = back_at_wall();
+  const Length back = wall.least_back(top_.low, top_.low + top_.thickness);
   top_.left = wall.out_at_right ? Length() : -back;
   top_.right = wall.least + (wall.out_at_right ? back : Length());
   if (!top_.at_left_wall)
@@ -163,9 +152,10 @@ std::optional<WorktopPlan> plan_worktop(const RunSpec& spec, const WallRunPlan& 
   return WorktopPlanner(spec, plan, ledger).planned();
 }
 
-void add_worktop(Assembly& wood, const WorktopPlan& worktop, Length zero, Length back) {
+void add_worktop(Assembly& wood, const WorktopPlan& worktop, const Triple& zero) {
   Place place;
-  place.origin = {worktop.left - zero, worktop.low + worktop.thickness, back - worktop.depth};
+  place.origin = {worktop.left - zero[0], worktop.low + worktop.thickness - zero[1],
+                  -worktop.before - zero[2]};
   place.axes = kLying;
   place.backwards = {false, false, true};
   const std::size_t number = add_piece(wood, "worktop", Role::worktop,

@@ -38,9 +38,9 @@ struct WorktopPlan {
 std::optional<WorktopPlan> plan_worktop(const RunSpec& spec, const WallRunPlan& plan,
                                         Ledger& ledger);
 
-/// Its piece, whose zero is the left end of the wall and the wall's own plane behind it: `along`
-/// and `back` of the assembly.
-void add_worktop(Assembly& wood, const WorktopPlan& worktop, Length zero, Length back);
+/// Its piece. `zero`: where the assembly's is along the wall, above the level that the cases stand
+/// on and behind the front of the deepest.
+void add_worktop(Assembly& wood, const WorktopPlan& worktop, const Triple& zero);
 
 /// Where its cut-outs are marked: along it from the left end, and from its front edge.
 std::vector<Chain> worktop_chains(const WorktopPlan& worktop);

@@ -206,4 +206,50 @@ TEST_CASE("A worktop that cannot be is refused where it is written") {
         "/worktop/cutouts/0/depth: leaves nothing of a worktop 585 mm deep; write less");
 }
 
+TEST_CASE("One toe board stands before all cases, its foot planed to the floor") {
+  const Worked run = two_cases().worked(
+      R"("wall": {"lengths": 1540, "right": "free"}, "order": ["b1", "b2"], "toe": "one board",
+         "floor": {"at": [0, 1000, 2000], "rise": [0, 10, 4]})");
+  int boards = 0;
+  for (const Piece& each : run.assembly.pieces)
+    boards += each.role == Role::toe_board;
+  CHECK(boards == 1);
+  // From the wall, below the filler; 10 mm higher than a toe where the floor is lowest.
+  const Piece board = piece(run.assembly, "toe board");
+  CHECK(board.blank == Triple{mm(1540), mm(110), mm(18)});
+  CHECK(placed_blank(board).low == Triple{mm(0), mm(0), mm(42)});
+  CHECK(size_of(board.features.front(), SizeName::depth) == mm(10));
+  CHECK(run.assembly.size[1] == mm(890));
+  CHECK(placed_blank(piece(run.assembly, "b1, left side")).low[1] == mm(10));
+}
+
+TEST_CASE("A toe board in one line needs the same toes") {
+  Cabinets cabinets = two_cases();
+  cabinets.with("high", 600, R"("toe": {"height": 120})");
+  CHECK(cabinets
+            .refusal_of(R"("wall": {"lengths": 3000}, "order": ["b1", "high"], "toe": "one board")")
+            .starts_with("/toe: stands in one line"));
+}
+
+TEST_CASE("A line gives the uppermost drawers of all cabinets one height") {
+  Cabinets cabinets;
+  cabinets.with("b1", 600, R"("layout": {"rows": [{"front": "drawer"}, {"front": "drawer"}]})")
+      .with("b2", 900,
+            R"("layout": {"rows": [{"front_height": 150, "front": "drawer"}, {"front": "pair"}]})")
+      .with("b3", 500, R"("layout": {"front": "door"})");
+  const std::string keys = R"("wall": {"lengths": 3000}, "order": ["b1", "b2", "b3"], "lines": )";
+  const Worked run = cabinets.worked(keys + R"({"top-drawer": 140})");
+  CHECK(piece(run.assembly, "b1, drawer 1, front").blank[1] == mm(140));
+  CHECK(piece(run.assembly, "b2, drawer 1, front").blank[1] == mm(140));
+  std::string told;
+  for (const Caution& caution : run.cautions)
+    if (caution.about == "lines") told = caution.words;
+  CHECK(told ==
+        "top-drawer, fronts 140 mm high: b1, b2; in place of a height of its own in b2; no drawer "
+        "is uppermost in b3");
+  CHECK(cabinets.refusal_of(keys + R"({"middle": 140})").starts_with("/lines/middle: is no line"));
+  CHECK(cabinets.refusal_of(keys + R"({"top-drawer": 900})")
+            .starts_with(R"(/order/0: "b1" cannot be worked with the run's lines: )"));
+}
+
 }  // namespace haunch::test
