@@ -51,10 +51,9 @@ PageText joint_table(const Assembly& wood, const FitForecast& forecast,
   TextTable table({"joints", "fits", "play", "worst", "to", "+/- likely", "in its band"});
   for (const FitRow& row : rows_of(wood, forecast)) {
     const Spread& play = row.first->play;
-    table.add(
-        {fmt::format("{} {}{}", row.joints, word_of(row.kind), row.of_leaf ? "" : ", frame"),
-         std::to_string(row.fits), play.nominal, play.worst_min, play.worst_max,
-         about(play.rss_max - play.nominal, lengths), percent(row.first->share)});
+    table.add({fmt::format("{} {}{}", row.joints, word_of(row.kind), row.of_leaf ? "" : ", frame"),
+               std::to_string(row.fits), play.nominal, play.worst_min, play.worst_max,
+               about(play.rss_max - play.nominal, lengths), percent(row.first->share)});
   }
   return PageText::table(table, lengths.in_decimals(), 2);
 }

@@ -48,8 +48,8 @@ inline constexpr KeyRow kDoorKeys[] = {
     // ---- what names an item
     own("$schema", kOfItems | kOfShop, "a text", "for editors; haunch passes it over", ""),
     own("kind", kOfItems | kOfShop,
-        R"("door", "frame", "doorset", "cabinet", "face-frame", "drawer" or "run")", "the kind of work",
-        "the shop file's; else it has to be said"),
+        R"("door", "frame", "doorset", "cabinet", "face-frame", "drawer" or "run")",
+        "the kind of work", "the shop file's; else it has to be said"),
     own("units", kOfItems | kOfShop, R"("mm" or "in")",
         "of numbers, and of texts without a unit of their own",
         "the shop file's; else it has to be said, unless every size carries its own"),
@@ -713,8 +713,8 @@ constexpr auto joined(const KeyRow (&... tables)[sizes]) {
   return all;
 }
 
-inline constexpr auto kTable =
-    joined(kDoorKeys, kCabinetKeys, kLayoutKeys, kFaceFrameKeys, kDrawerKeys, kMachineKeys, kRunKeys);
+inline constexpr auto kTable = joined(kDoorKeys, kCabinetKeys, kLayoutKeys, kFaceFrameKeys,
+                                      kDrawerKeys, kMachineKeys, kRunKeys);
 
 }  // namespace rows
 
