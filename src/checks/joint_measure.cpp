@@ -280,6 +280,7 @@ JointMeasure measure_arched(const JointAxes& axes, const Solid& receives, const 
   const Wood tongue = clipped(inside, edge);
   found.cheeks = both_sides(tongue, receives.wood, axes.cheek);
   found.bottom = gap(tongue, receives.wood, axes.in);
+  found.bearing = gap(tongue, receives.wood, {axes.cheek, false});
   found.thickness = extent_of(tongue, axes.cheek);
   found.widths.push_back(extent_of(tongue, axes.across));
   return found;

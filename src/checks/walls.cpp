@@ -258,12 +258,17 @@ WoodLeft wood_left(const Joint& joint, const Piece& piece, const Box& blank, con
   const auto along = static_cast<std::size_t>(piece.place.axes[in_end ? 1 : 0]);
   const std::size_t through = 3 - along - in.axis;
   const Chosen all = chosen(voids, [](const Void&) { return true; });
+  // The curve of a top goes right through the thickness, and across a mortise that is open there;
+  // so does the rebate behind a lip along it.
+  const Chosen beside = chosen(voids, [](const Void& it) {
+    return !it.is(FeatureKind::arched_head) && !(it.is(FeatureKind::lip_rebate) && it.sloping);
+  });
   WoodLeft left;
   for (const Void& own : voids) {
     if (own.feature != &mortise) continue;
     Slab slab(bottom_slab(within_rebates(own.box, in.axis, along, voids), in));
     for (const bool upwards : {false, true}) {
-      left.note_run(wood_from(slab, {through, upwards}, blank, all, &own), &WoodLeft::beside);
+      left.note_run(wood_from(slab, {through, upwards}, blank, beside, &own), &WoodLeft::beside);
       left.note_run(wood_from(slab, {along, upwards}, blank, all, &own), &WoodLeft::end);
     }
     left.note_run(wood_from(slab, in, blank, all, &own), &WoodLeft::behind);

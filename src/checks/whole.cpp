@@ -278,7 +278,8 @@ void check_threshold(Bench& bench) {
              Bounds{{}, Length(), {}, {}});
 }
 
-/// From the leaf's wood up to the arch over its opening, where it is least.
+/// From the leaf's wood up to the arch over its opening, where it is least; of a leaf with a lip
+/// from that behind it.
 void check_arched_head(Bench& bench, const Fit& fit) {
   std::vector<Corner> outline = fit.arch;
   Length top;
@@ -288,9 +289,13 @@ void check_arched_head(Bench& bench, const Fit& fit) {
   outline.push_back({outline.front().u, top});
   const Wood above{{}, polyhedra_of({2, Length(), bench.assembly.size[2], outline})};
   std::optional<Length> least;
-  for (const Solid& solid : bench.solids)
-    if (const auto room = gap(solid.wood, above, {1, true}); room && (!least || *room < *least))
+  for (const Solid& solid : bench.solids) {
+    Box behind = solid.blank;
+    behind.low[2] = std::max(behind.low[2], fit.lip);
+    const Wood body = fit.lip > Length() ? clipped(solid.wood, behind) : solid.wood;
+    if (const auto room = gap(body, above, {1, true}); room && (!least || *room < *least))
       least = room;
+  }
   report(bench, kArchedHead, {}, {}, least, Bounds{fit.room.head, {}, {}, {}});
 }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <limits>
 #include <numbers>
+#include <optional>
 
 #include "skin.h"
 #include "spots.h"
@@ -38,6 +39,7 @@ class CurveFinder {
 
   const std::array<std::size_t, 2>& faces_at(std::size_t edge) const { return bends_[edge].faces; }
 
+  bool is_hollow(std::size_t edge) const { return bends_[edge].turn < 0; }
   bool is_smooth(std::size_t edge) const {
     const Bend& bend = bends_[edge];
     if (!may_be_smooth(bend)) return false;
@@ -99,10 +101,71 @@ class CurveFinder {
   std::vector<std::vector<std::size_t>> slight_;  // of each face its edges that may be smooth
 };
 
+/// Finds the edges of what is made of layers because it slopes along a curve: of a flight of low
+/// steps across the thickness, which is drawn as the slope that it is.
+class StepFinder {
+ public:
+  StepFinder(const Shell& shell, const CurveFinder& curves) : shell_(shell), curves_(curves) {
+    for (const ShellFace& face : shell.faces)
+      is_riser_.push_back(std::abs(face.side.normal[kThrough]) < kFlat && height_of(face) <= kStep);
+    up_.resize(shell.faces.size());
+    down_.resize(shell.faces.size());
+    for (std::size_t edge = 0; edge < shell.edges.size(); ++edge)
+      if (const auto step = step_at(edge)) (step->rises ? up_ : down_)[step->tread] = true;
+  }
+
+  bool is_within(std::size_t edge) const {
+    const auto step = step_at(edge);
+    return step && up_[step->tread] && down_[step->tread];
+  }
+
+ private:
+  static constexpr std::size_t kThrough = 2;
+  static constexpr double kFlat = 1e-9;
+  static constexpr double kStep = 0.501 * Length::kStepsPerMm;
+
+  struct Step {
+    std::size_t tread;
+    bool rises;
+  };
+
+  double height_of(const ShellFace& face) const {
+    double low = std::numeric_limits<double>::max();
+    double high = std::numeric_limits<double>::lowest();
+    for (const EdgeUse& use : face.outer) {
+      const ShellEdge& edge = shell_.edges[use.edge];
+      for (const std::size_t corner : {edge.from, edge.to}) {
+        low = std::min(low, shell_.corners[corner][kThrough]);
+        high = std::max(high, shell_.corners[corner][kThrough]);
+      }
+    }
+    return high - low;
+  }
+
+  /// An edge between a low riser and the tread above or below it.
+  std::optional<Step> step_at(std::size_t edge) const {
+    const auto& faces = curves_.faces_at(edge);
+    for (const bool second : {false, true}) {
+      const std::size_t riser = faces[second ? 1 : 0];
+      const std::size_t tread = faces[second ? 0 : 1];
+      if (is_riser_[riser] && std::abs(shell_.faces[tread].side.normal[kThrough]) > 1 - kFlat)
+        return Step{tread, curves_.is_hollow(edge)};
+    }
+    return {};
+  }
+
+  const Shell& shell_;
+  const CurveFinder& curves_;
+  std::vector<bool> is_riser_;   // of each face
+  std::vector<bool> up_, down_;  // of each face, whether a low riser goes on from it so
+};
+
 std::vector<DrawnEdge> edges_of(const Shell& shell) {
   const CurveFinder curves(shell);
+  const StepFinder steps(shell, curves);
   std::vector<DrawnEdge> edges;
   for (std::size_t edge = 0; edge < shell.edges.size(); ++edge) {
+    if (steps.is_within(edge)) continue;
     const auto [one, other] = curves.faces_at(edge);
     edges.push_back({shell.corners[shell.edges[edge].from], shell.corners[shell.edges[edge].to],
                      shell.faces[one].side, shell.faces[other].side, LineOf::seen,

@@ -202,13 +202,31 @@ PageParts edge_rebate_page(const Assembly& wood, const Making& making,
 PageParts moulding_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   PageText page = settings_text(
       wood, making, FeatureKind::moulding,
-      [&](const Operation& moulding) { return moulding_text(moulding, lengths); }, edge_of);
+      [&](const Operation& moulding) { return moulding_text(moulding, lengths); },
+      [](const Run& run, const Piece& piece) {
+        const bool arched = size_of(piece.features[run.feature], SizeName::tolerance).has_value();
+        return (arched ? "arched " : "") + edge_of(run, piece);
+      });
   if (page.empty()) return {};
   bool mitred = false;
   each_run(making, FeatureKind::moulding_mitre,
            [&](const Operation&, const Run&) { mitred = true; });
   return {{"MOULDINGS, the whole length" + std::string(mitred ? "" : ", after the ends are coped"),
            page}};
+}
+
+/// Where a mitre meets a moulding along an arch, and so is not at 45 degrees.
+std::string mitres_over_arch(const Assembly& wood, const std::vector<const Run*>& runs,
+                             const LengthPrinter& lengths) {
+  std::string text;
+  for (const Run* run : runs) {
+    const Feature& feature = wood.pieces[run->piece].features[run->feature];
+    const auto rise = size_of(feature, SizeName::rise);
+    if (!rise) continue;
+    text += (text.empty() ? "beside the arch the mitre rises " : ", ") + lengths.one(*rise) +
+            " in " + wood.pieces[run->piece].mark;
+  }
+  return text.empty() ? text : text + " from the edge to its bottom, not at 45 degrees";
 }
 
 PageParts moulding_mitre_page(const Assembly& wood, const Making& making,
@@ -247,7 +265,10 @@ PageParts moulding_mitre_page(const Assembly& wood, const Making& making,
       by + " behind its shoulder, running out to the shoulder " + by +
       " in from the edge. Mortises and grooves first, then the mouldings, then cut them "
       "away.");
-  return {{"MOULDINGS CUT AWAY for the shoulders", PageText::table(table, lengths, 2), {how}}};
+  return {{"MOULDINGS CUT AWAY for the shoulders",
+           PageText::table(table, lengths, 2) +
+               PageText::paragraph(mitres_over_arch(wood, runs, lengths)),
+           {how}}};
 }
 
 PageParts rebate_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {

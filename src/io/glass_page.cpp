@@ -5,6 +5,7 @@
 
 #include "joinery_parts.h"
 #include "machine_sets.h"
+#include "polyhedron.h"
 #include "report.h"
 
 namespace haunch {
@@ -18,6 +19,7 @@ TextTable rebates_in(const Assembly& wood, const Making& making) {
   TextTable table({"rebate in", "edge", "from", "begins", "ends", "deep", "from face"});
   each_run(making, FeatureKind::glass_rebate, [&](const Operation& rebate, const Run& run) {
     if (is_bar(wood, run)) return;  // told with the bars: along all of them
+    if (wood.pieces[run.piece].features[run.feature].cuts.empty()) return;  // told by its curve
     table.add_alike({mark_of(wood, run), place_of(wood.pieces[run.piece], run),
                      std::string(word_of(run.from)), run.near, run.far,
                      rebate.setting(SizeName::depth), rebate.setting(SizeName::from_face)});
@@ -57,6 +59,11 @@ TextTable panes_in(const Assembly& wood, const LengthPrinter& lengths) {
   return table;
 }
 
+bool is_curved(const Piece& bead) {
+  return std::any_of(bead.features.begin(), bead.features.end(),
+                     [](const Feature& it) { return it.kind == FeatureKind::arch; });
+}
+
 /// From short point to short point of a bead, whose mitres go by the beads that it meets.
 Length short_points(const Piece& bead) {
   Length length = bead.blank[0];
@@ -66,17 +73,23 @@ Length short_points(const Piece& bead) {
   return length;
 }
 
-/// Whether beads of two widths meet, whose mitres are not at 45 degrees.
+/// Whether beads of two widths meet, whose mitres are not at 45 degrees. Those with a curved bead
+/// are told with its arch.
 bool has_unequal_beads(const Assembly& wood) {
-  return std::any_of(wood.pieces.begin(), wood.pieces.end(), [](const Piece& piece) {
-    return piece.role == Role::bead && short_points(piece) != piece.blank[0] - piece.blank[1] * 2;
+  const auto any = [&](const auto& wanted) {
+    return std::any_of(wood.pieces.begin(), wood.pieces.end(), [&](const Piece& piece) {
+      return piece.role == Role::bead && wanted(piece);
+    });
+  };
+  return !any(is_curved) && any([](const Piece& piece) {
+    return short_points(piece) != piece.blank[0] - piece.blank[1] * 2;
   });
 }
 
 TextTable beads_in(const Assembly& wood) {
   TextTable table({"beads", "long point", "short point", "wide", "thick"});
   for (const Piece& piece : wood.pieces)
-    if (piece.role == Role::bead)
+    if (piece.role == Role::bead && !is_curved(piece))
       table.add_alike({Cell::of_mark(piece.mark), piece.blank[0], short_points(piece),
                        piece.blank[1], piece.blank[2]});
   return table;
@@ -143,6 +156,29 @@ PageParts bars_part(const Assembly& wood, const Making& making, const LengthPrin
   return {{"GLAZING BARS", page}};
 }
 
+/// The uprights whose rebates end along an arch, and where these end at their lowest.
+std::string rising_text(const Assembly& wood, const LengthPrinter& lengths) {
+  std::vector<std::pair<std::string, std::string>> ends;  // how high, and the marks
+  for (const Piece& piece : wood.pieces)
+    for (const Feature& feature : piece.features) {
+      if (feature.kind != FeatureKind::glass_rebate || feature.cuts.empty() ||
+          feature.prisms.empty())
+        continue;
+      const std::string high = lengths.one(feature.cuts.front().high[0]);
+      const auto same =
+          std::find_if(ends.begin(), ends.end(), [&](const auto& it) { return it.first == high; });
+      if (same == ends.end())
+        ends.emplace_back(high, piece.mark);
+      else
+        same->second += " " + piece.mark;
+    }
+  std::string text;
+  for (const auto& [high, marks] : ends)
+    text += (text.empty() ? "along the arch they end in a curve, at its lowest " : ", ") + high +
+            " from the foot in " + marks;
+  return text;
+}
+
 }  // namespace
 
 PageParts glass_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
@@ -155,7 +191,8 @@ PageParts glass_page(const Assembly& wood, const Making& making, const LengthPri
             PageText::paragraph(
                 "open to the back; deep from the edge, stopped as given, and the corners squared "
                 "with a "
-                "chisel");
+                "chisel") +
+            PageText::paragraph(rising_text(wood, lengths));
   page += PageText::table(panes, lengths, 2) + PageText::table(beads_in(wood), lengths, 2);
   if (has_unequal_beads(wood))
     page += PageText::paragraph(

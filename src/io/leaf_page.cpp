@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <utility>
 #include <vector>
 
@@ -123,6 +124,15 @@ std::string springing_text(const Piece& rail, const Feature& arch, const LengthP
 }
 
 std::string arch_text(const Piece& rail, const Feature& arch, const LengthPrinter& lengths) {
+  if (const auto side = size_of(arch, SizeName::side))
+    return "underside of " + rail.mark + ": half of an arch, " + curve_text(arch, lengths) +
+           "; the blank is " + lengths.one(rail.blank[1]) +
+           " wide, the curve springs at the outer stile " +
+           lengths.one(rail.blank[1] - *size_of(arch, SizeName::at_crown) -
+                       *size_of(arch, SizeName::rise)) +
+           " above its lower edge and ends at the meeting stile " + lengths.one(*side) +
+           " above it; " + lengths.one(*size_of(arch, SizeName::at_crown)) +
+           " are left between the curves";
   const Length rise = *size_of(arch, SizeName::rise);
   return "underside of " + rail.mark + ": rise " + lengths.one(rise) + " over " +
          lengths.one(*size_of(arch, SizeName::span)) + " from stile to stile, " +
@@ -132,39 +142,91 @@ std::string arch_text(const Piece& rail, const Feature& arch, const LengthPrinte
 }
 
 std::string groove_text(const Piece& rail, const Feature& groove, const LengthPrinter& lengths) {
-  return "groove along it in " + rail.mark + ": " + lengths.one(*size_of(groove, SizeName::width)) +
-         " wide, " + lengths.one(*size_of(groove, SizeName::depth)) + " deep, " +
+  const bool open = groove.kind != FeatureKind::groove;
+  return std::string(open ? "rebate, open to the back, " : "groove ") + "along it in " + rail.mark +
+         ": " + lengths.one(*size_of(groove, SizeName::width)) + " wide, " +
+         lengths.one(*size_of(groove, SizeName::depth)) + " deep, " +
          lengths.one(*size_of(groove, SizeName::from_face)) +
          " from the face side; its bottom has " + curve_text(groove, lengths);
 }
 
-std::string top_text(const Piece& panel, const Feature& top, const LengthPrinter& lengths) {
-  return "top of " + panel.mark + ": " + curve_text(top, lengths) + "; its sides are " +
-         lengths.one(*size_of(top, SizeName::side)) + " high";
+/// "moulding along it in C: its border on the face has radius 781.0, …"
+std::string moulding_text(const Piece& rail, const Feature& moulding,
+                          const LengthPrinter& lengths) {
+  const Feature& arch =
+      *std::find_if(rail.features.begin(), rail.features.end(),
+                    [](const Feature& it) { return it.kind == FeatureKind::arch; });
+  const Length border = *size_of(arch, SizeName::radius) + *size_of(moulding, SizeName::width);
+  return "moulding along it in " + rail.mark + ": the stiles', its border on the face has radius " +
+         lengths.one(border);
 }
 
-/// How the curve of a leaf's top is struck.
-std::string head_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
+/// A curved bead: what it is struck to, what it is cut from, and how it is mitred.
+std::string bead_text(const Piece& bead, const LengthPrinter& lengths) {
+  std::string text = bead.name + " " + bead.mark + ": sawn from " + lengths.one(bead.blank[0]) +
+                     " by " + lengths.one(bead.blank[1]) + "; ";
+  for (const Feature& feature : bead.features) {
+    const bool under = feature.kind == FeatureKind::arch;
+    if (under || feature.kind == FeatureKind::arched_top)
+      text += (under ? "underside radius " : ", top radius ") +
+              lengths.one(*size_of(feature, SizeName::radius));
+    const auto side = size_of(feature, SizeName::side);
+    if (feature.kind != FeatureKind::arched_top || !side) continue;
+    text += "; mitred with the side beads from corner to corner";
+    if (size_of(feature, SizeName::rise)) return text;
+    text += ", ";
+    text += *side == Length() ? "level" : lengths.one(*side) + " up in its width";
+  }
+  return text;
+}
+
+/// What stands in the arch, and how.
+std::string bedded_text(const Piece& piece, const Joint& joint, const LengthPrinter& lengths) {
+  const bool groove = joint.kind == JointKind::panel_in_groove;
+  return piece.mark + " has a gap of " + lengths.one(*joint.design.bottom) + " below the " +
+         (groove ? "groove" : "rebate") + "'s bottom there, and stands " +
+         lengths.one(*joint.design.bite) + " in it";
+}
+
+std::string top_text(const Piece& panel, const Feature& top, const LengthPrinter& lengths) {
+  const Length left = *size_of(top, SizeName::side);
+  const std::string curve = "top of " + panel.mark + ": " + curve_text(top, lengths);
+  if (const auto rise = size_of(top, SizeName::rise))
+    return curve + "; its left side is " + lengths.one(left) + " high, its right one " +
+           lengths.one(left + *rise);
+  return curve + "; its sides are " + lengths.one(left) + " high";
+}
+
+/// Where a curve over a leaf is struck from: a pair has one curve over both.
+std::string_view middle_words(const Assembly& wood) {
+  return fits_that_stand(wood, StandsIn::beside).empty() ? "the middle of the leaf"
+                                                         : "the middle between the leaves";
+}
+
+/// How the curve of a leaf's top is struck. `top`: the piece that tells of it.
+std::string head_text(const Assembly& wood, const Piece& top, const Feature& head,
+                      const LengthPrinter& lengths) {
   const Length centre = *size_of(head, SizeName::centre_from_foot);
   std::string marks;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features)
-      if (feature.kind == head.kind) marks += (marks.empty() ? "" : " ") + piece.mark;
-  return "top of " + marks + ": " + curve_text(head, lengths) +
-         ", struck from the middle of the leaf " +
-         lengths.one(centre < Length() ? -centre : centre) +
+      if (feature.kind == head.kind && piece.group == top.group)
+        marks += (marks.empty() ? "" : " ") + piece.mark;
+  return "top of " + marks + ": " + curve_text(head, lengths) + ", struck from " +
+         std::string(middle_words(wood)) + " " + lengths.one(centre < Length() ? -centre : centre) +
          (centre < Length() ? " below" : " above") + " its foot; it rises " +
          lengths.one(*size_of(head, SizeName::rise)) + " over " +
          lengths.one(*size_of(head, SizeName::span));
 }
 
 /// What is left square until after glue-up; stiles that are alike together.
-std::string sawing_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
+std::string sawing_text(const Assembly& wood, const Piece& top, const Feature& head,
+                        const LengthPrinter& lengths) {
   std::vector<std::pair<std::string, std::string>> stiles;
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
       const auto side = size_of(feature, SizeName::side);
-      if (!side || feature.kind != head.kind) continue;
+      if (!side || feature.kind != head.kind || piece.group != top.group) continue;
       const std::string sizes =
           " " + lengths.one(piece.blank[0]) + " long, " + lengths.one(*side) + " at the outer edge";
       if (!stiles.empty() && stiles.back().second == sizes)
@@ -181,11 +243,24 @@ std::string sawing_text(const Assembly& wood, const Feature& head, const LengthP
 }
 
 std::string opening_text(const Assembly& wood, const Feature& head, const LengthPrinter& lengths) {
-  return "opening above it: rise " + lengths.one(*size_of(head, SizeName::opening_rise)) +
-         " over " + lengths.one(*size_of(head, SizeName::opening_span)) + ", radius " +
-         lengths.one(*size_of(head, SizeName::opening_radius)) + " about the same middle; " +
-         lengths.one(fit_in_opening(wood)->room.head) +
-         " of gap square to the curve, and so no less upright";
+  const Fit& fit = *fit_in_opening(wood);
+  const std::string arch =
+      "opening " + std::string(fit.meets == Meets::overlay ? "behind" : "above") + " it: rise " +
+      lengths.one(*size_of(head, SizeName::opening_rise)) + " over " +
+      lengths.one(*size_of(head, SizeName::opening_span)) + ", radius " +
+      lengths.one(*size_of(head, SizeName::opening_radius)) + " about the same middle; ";
+  if (fit.meets == Meets::overlay)
+    return arch + lengths.one(fit.lap.head) + " of lap over it square to the curve";
+  return arch + lengths.one(fit.room.head) + " of gap " +
+         (fit.meets == Meets::rebate ? "behind the lip, " : "") +
+         "square to the curve, and so no less upright";
+}
+
+/// Whether it is worked along a curve, and has no straight part.
+bool is_along_arch(const Feature& feature) {
+  return (feature.kind == FeatureKind::groove || feature.kind == FeatureKind::rebate ||
+          feature.kind == FeatureKind::glass_rebate) &&
+         feature.cuts.empty() && size_of(feature, SizeName::radius);
 }
 
 PageParts arch_page(const Assembly& wood, const LengthPrinter& lengths) {
@@ -202,26 +277,30 @@ PageParts arch_page(const Assembly& wood, const LengthPrinter& lengths) {
 std::vector<std::string> arch_lines(const Assembly& wood, const LengthPrinter& lengths) {
   std::vector<std::string> lines;
   bool arched = false;
+  bool opening_told = false;  // once for both leaves of a pair
   const auto add = [&](std::string text) { lines.push_back(std::move(text)); };
   for (const Piece& piece : wood.pieces)
     for (const Feature& feature : piece.features) {
       if (feature.kind == FeatureKind::arched_head && size_of(feature, SizeName::span)) {
-        add(head_text(wood, feature, lengths));
-        add(sawing_text(wood, feature, lengths));
-        add(opening_text(wood, feature, lengths));
+        add(head_text(wood, piece, feature, lengths));
+        add(sawing_text(wood, piece, feature, lengths));
+        if (!std::exchange(opening_told, true)) add(opening_text(wood, feature, lengths));
         arched = true;
       }
+      if (piece.role == Role::bead) {
+        if (feature.kind == FeatureKind::arch) add(bead_text(piece, lengths));
+        continue;
+      }
       if (feature.kind == FeatureKind::arch) add(arch_text(piece, feature, lengths));
-      if (feature.kind == FeatureKind::groove && feature.cuts.empty())
-        add(groove_text(piece, feature, lengths));
+      if (is_along_arch(feature)) add(groove_text(piece, feature, lengths));
+      if (feature.kind == FeatureKind::moulding && size_of(feature, SizeName::tolerance))
+        add(moulding_text(piece, feature, lengths));
       if (feature.kind == FeatureKind::arched_top) add(top_text(piece, feature, lengths));
       arched = arched || feature.kind == FeatureKind::arch;
     }
   for (const Joint& joint : wood.joints)
-    if (joint.arched)
-      add(wood.pieces[joint.enters].mark + " has a gap of " + lengths.one(*joint.design.bottom) +
-          " below the groove's bottom there, and stands " + lengths.one(*joint.design.bite) +
-          " in it");
+    if (joint.arched && joint.design.bite)
+      add(bedded_text(wood.pieces[joint.enters], joint, lengths));
   if (!arched) lines.clear();
   return lines;
 }

@@ -4,7 +4,7 @@
 #include <cmath>
 #include <utility>
 
-#include "own_axes.h"
+#include "arch_outline.h"
 #include "rounding.h"
 
 namespace haunch {
@@ -16,7 +16,8 @@ double steps(Length length) {
 
 /// Half the angle that the arch spans.
 double half_angle(const Arch& arch) {
-  return std::asin(std::min(steps(arch.span) / 2 / arch.radius(), 1.0));
+  const double half = steps(arch.span) / 2 + std::abs(steps(arch.beside));
+  return std::asin(std::min(half / arch.radius(), 1.0));
 }
 
 /// The angle of each chord. It is chosen for a curve 50 mm outside of the arch, so that grooves
@@ -32,7 +33,7 @@ struct Point {
 };
 
 double centre_x(const Arch& arch) {
-  return steps(arch.left) + steps(arch.span) / 2;
+  return steps(arch.left) + steps(arch.span) / 2 + steps(arch.beside);
 }
 
 double centre_y(const Arch& arch) {
@@ -75,41 +76,6 @@ std::vector<Point> clipped(const std::vector<Point>& line, double from, double t
   return part;
 }
 
-/// Corners of the leaf's x and y, in a piece's own axes.
-std::vector<Corner> own_corners(std::vector<Corner> line, const Piece& piece) {
-  for (Corner& corner : line)
-    corner = in_own_axes(corner, piece.place);
-  return line;
-}
-
-Prism across_thickness(std::vector<Corner> line, const Piece& piece, Length from, Length to) {
-  return {2, from, to, own_corners(std::move(line), piece)};
-}
-
-/// With its first and its last corner on the curve itself, wherever it ends.
-std::vector<Corner> line_to_ends(const Arch& arch, Length outward, Length from, Length to,
-                                 Heights heights) {
-  return arch_line(arch, outward, from, to, heights,
-                   {arch.angle_at(outward, from), arch.angle_at(outward, to)});
-}
-
-/// What stands above a line of chords, to a height that one of them may touch: left and right of
-/// its highest corner.
-std::vector<std::vector<Corner>> above(const std::vector<Corner>& line, Length top) {
-  const auto crown = std::max_element(line.begin(), line.end(),
-                                      [](const Corner& a, const Corner& b) { return a.v < b.v; });
-  std::vector<Corner> left(line.begin(), crown + 1);
-  std::vector<Corner> right(crown, line.end());
-  if (crown->v < top) left.push_back({crown->u, top});
-  left.push_back({line.front().u, top});
-  right.push_back({line.back().u, top});
-  if (crown->v < top) right.push_back({crown->u, top});
-  std::vector<std::vector<Corner>> parts;
-  if (crown != line.begin()) parts.push_back(std::move(left));
-  if (crown + 1 != line.end()) parts.push_back(std::move(right));
-  return parts;
-}
-
 /// A leaf's top from x to x, with a corner at the sight edges of its stiles between.
 std::vector<Corner> head_line(const ArchedHead& head, Length from, Length to) {
   std::vector<Corner> line;
@@ -117,7 +83,7 @@ std::vector<Corner> head_line(const ArchedHead& head, Length from, Length to) {
   for (const Length high : {head.left_sight, head.right_sight, to}) {
     if (high <= low || high > to) continue;
     const auto part =
-        arch_line(head.opening, -head.clearance, low, high, Heights::down, head.corners());
+        arch_line(head.opening, head.outward, low, high, Heights::down, head.corners());
     line.insert(line.end(), part.begin() + (line.empty() ? 0 : 1), part.end());
     low = high;
   }
@@ -132,7 +98,7 @@ Feature& saw_to_head(Piece& piece, const ArchedHead& head) {
                {},
                {{SizeName::radius, head.radius()},
                 {SizeName::along_curve,
-                 curve_length(head.opening, -head.clearance, blank.low[0], blank.high[0])}}};
+                 curve_length(head.opening, head.outward, blank.low[0], blank.high[0])}}};
   for (std::vector<Corner>& corners :
        above(head_line(head, blank.low[0], blank.high[0]), blank.high[1]))
     sawn.prisms.push_back(across_thickness(std::move(corners), piece, Length(), piece.blank[2]));
@@ -165,23 +131,32 @@ Length Arch::height_at(Length outward, Length x) const {
 }
 
 Length ArchedHead::height_at(Length x) const {
-  return opening.height_at(-clearance, x);
+  return opening.height_at(outward, x);
 }
 
 Length ArchedHead::lowest(Length from, Length to) const {
   return std::min(height_at(from), height_at(to));
 }
 
+Length ArchedHead::highest(Length from, Length to) const {
+  const Length middle = opening.left + floor_half(opening.span);
+  if (from < middle && middle < to) return crown();
+  return std::max(height_at(from), height_at(to));
+}
+
 std::vector<double> ArchedHead::corners() const {
   std::vector<double> angles;
   for (const Length x : {Length(), left_sight, right_sight, width})
-    angles.push_back(opening.angle_at(-clearance, x));
+    angles.push_back(opening.angle_at(outward, x));
+  if (lip > Length())
+    for (const Length x : {body_left, body_right})
+      angles.push_back(opening.angle_at(outward - lip, x));
   return angles;
 }
 
 Length ArchedHead::lowest_wood(Length from, Length to) const {
   const auto over = [&](Length x) {
-    return arch_line(opening, -clearance, x, x, Heights::down, corners()).front().v;
+    return arch_line(opening, outward, x, x, Heights::down, corners()).front().v;
   };
   return std::min(over(from), over(to));
 }
@@ -210,11 +185,9 @@ Length curve_length(const Arch& arch, Length outward, Length from, Length to) {
                       (arch.angle_at(outward, to) - arch.angle_at(outward, from)));
 }
 
-GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
-                   const GrooveDesign& groove) {
+void saw_arch(Assembly& assembly, std::size_t number, const Arch& arch) {
   Piece& rail = assembly.pieces[number];
   const Length right = arch.left + arch.span;
-  const std::vector<Corner> under = arch_line(arch, Length(), arch.left, right, Heights::up);
   Feature cut{FeatureKind::arch,
               {},
               {},
@@ -224,28 +197,42 @@ GrooveRef cut_arch(Assembly& assembly, std::size_t number, const Arch& arch,
                {SizeName::along_curve, curve_length(arch, Length(), arch.left, right)},
                {SizeName::at_crown, rail.blank[1] - arch.rise - arch.below},
                {SizeName::tolerance, arch.tolerance}}};
-  std::vector<Corner> sawn = under;
-  if (arch.below > Length()) {
-    const Length foot = arch.springing - arch.below;
-    sawn.push_back({right, foot});
-    sawn.push_back({arch.left, foot});
-  }
+  // Of half an arch how high its higher end is above the rail's lower edge.
+  if (arch.is_half())
+    cut.sizes.push_back(
+        {SizeName::side, curve_end(arch, Length(), arch.beside > Length()).v - arch.foot()});
+  std::vector<Corner> sawn = line_to_ends(arch, Length(), arch.left, right, Heights::up);
+  for (const Corner& end : {Corner{right, arch.foot()}, Corner{arch.left, arch.foot()}})
+    if (curve_end(arch, Length(), end.u == right).v > end.v) sawn.push_back(end);
   cut.prisms.push_back(across_thickness(std::move(sawn), rail, Length(), rail.blank[2]));
   rail.features.push_back(std::move(cut));
-  std::vector<Corner> ring = line_to_ends(arch, groove.depth, arch.left, right, Heights::up);
-  ring.insert(ring.end(), under.rbegin(), under.rend());
-  Feature ploughed{FeatureKind::groove,
-                   {},
-                   {},
-                   {{SizeName::width, groove.width},
-                    {SizeName::depth, groove.depth},
-                    {SizeName::from_face, groove.from_face},
-                    {SizeName::radius, arch.radius_with(groove.depth)},
-                    {SizeName::along_curve, curve_length(arch, groove.depth, arch.left, right)}}};
-  ploughed.prisms.push_back(
-      across_thickness(ring, rail, groove.from_face, groove.from_face + groove.width));
-  rail.features.push_back(std::move(ploughed));
+}
+
+GrooveRef work_along_arch(Assembly& assembly, std::size_t number, const Arch& arch,
+                          FeatureKind kind, const GrooveDesign& groove, Length past) {
+  Piece& rail = assembly.pieces[number];
+  const Length left = arch.left - past;
+  const Length right = arch.left + arch.span + past;
+  Feature worked{kind,
+                 {},
+                 {},
+                 {{SizeName::width, groove.width},
+                  {SizeName::depth, groove.depth},
+                  {SizeName::from_face, groove.from_face},
+                  {SizeName::radius, arch.radius_with(groove.depth)},
+                  {SizeName::along_curve, curve_length(arch, groove.depth, left, right)}}};
+  worked.prisms.push_back(across_thickness(ring(arch, {Length(), groove.depth}, past), rail,
+                                           groove.from_face, groove.from_face + groove.width));
+  rail.features.push_back(std::move(worked));
   return {number, rail.features.size() - 1};
+}
+
+std::vector<Corner> opening_line(const ArchedHead& head, const std::vector<double>& more) {
+  std::vector<double> corners = head.corners();
+  corners.insert(corners.end(), more.begin(), more.end());
+  const Arch& opening = head.opening;
+  return arch_line(opening, Length(), opening.left, opening.left + opening.span, Heights::up,
+                   corners);
 }
 
 void saw_head(Assembly& leaf, std::size_t left, std::size_t right, std::size_t number,
@@ -256,32 +243,58 @@ void saw_head(Assembly& leaf, std::size_t left, std::size_t right, std::size_t n
     saw_to_head(leaf.pieces[stile], head)
         .sizes.push_back({SizeName::side, head.height_at(stile == left ? none : head.width)});
   Feature& sawn = saw_to_head(leaf.pieces[number], head);
-  sawn.sizes[1].size = curve_length(opening, -head.clearance, none, head.width);
-  const Length crown = opening.springing + opening.rise - head.clearance;
-  for (const NamedSize& size : {NamedSize{SizeName::rise, crown - head.lowest(none, head.width)},
-                                {SizeName::span, head.width},
-                                {SizeName::centre_from_foot, head.centre()},
-                                {SizeName::tolerance, opening.tolerance},
-                                {SizeName::opening_rise, opening.rise},
-                                {SizeName::opening_span, opening.span},
-                                {SizeName::opening_radius, opening.radius_with(none)}})
+  sawn.sizes[1].size = curve_length(opening, head.outward, none, head.width);
+  for (const NamedSize& size :
+       {NamedSize{SizeName::rise, head.crown() - head.lowest(none, head.width)},
+        {SizeName::span, head.width},
+        {SizeName::centre_from_foot, head.centre()},
+        {SizeName::tolerance, opening.tolerance},
+        {SizeName::opening_rise, opening.rise},
+        {SizeName::opening_span, opening.span},
+        {SizeName::opening_radius, opening.radius_with(none)}})
     sawn.sizes.push_back(size);
-  for (std::vector<Corner>& corners : above(head_line(head, none, head.width), leaf.size[1]))
+  const std::vector<Corner> line = head_line(head, none, head.width);
+  // One leaf of a pair may end beside the crown.
+  leaf.size[1] = std::max_element(line.begin(), line.end(), [](const Corner& a, const Corner& b) {
+                   return a.v < b.v;
+                 })->v;
+  for (std::vector<Corner>& corners : above(line, leaf.size[1]))
     leaf.beyond.push_back({2, none, leaf.size[2], std::move(corners)});
-  leaf.fits.front().arch = arch_line(opening, none, opening.left, opening.left + opening.span,
-                                     Heights::up, head.corners());
+  leaf.fits.front().arch = opening_line(head, {});
 }
 
-void cut_arched_top(Piece& panel, const Arch& arch, Length outward) {
+void rebate_for_arched_lip(Piece& piece, const ArchedHead& head, Length lip) {
+  const Box blank = placed_blank(piece);
+  const Length from = std::max(blank.low[0], head.body_left);
+  const Length to = std::min(blank.high[0], head.body_right);
+  Feature rebate{FeatureKind::lip_rebate,
+                 {},
+                 {},
+                 {{SizeName::width, head.lip}, {SizeName::depth, piece.blank[2] - lip}}};
+  const std::vector<Corner> line =
+      arch_line(head.opening, head.outward - head.lip, from, to, Heights::down, head.corners());
+  for (std::vector<Corner>& corners : above(line, blank.high[1]))
+    rebate.prisms.push_back(across_thickness(std::move(corners), piece, lip, piece.blank[2]));
+  piece.features.push_back(std::move(rebate));
+}
+
+void cut_arched_top(Piece& panel, const Arch& arch, Length outward, Heights heights) {
   const Box blank = placed_blank(panel);
   const std::vector<Corner> line =
-      line_to_ends(arch, outward, blank.low[0], blank.high[0], Heights::down);
+      arch.is_half() && heights == Heights::down
+          // With no corner of its own at its ends, where a rebate goes on over it.
+          ? arch_line(arch, outward, blank.low[0], blank.high[0], heights)
+          : line_to_ends(arch, outward, blank.low[0], blank.high[0], heights);
   Feature cut{FeatureKind::arched_top,
               {},
               {},
               {{SizeName::radius, arch.radius_with(outward)},
                {SizeName::along_curve, curve_length(arch, outward, blank.low[0], blank.high[0])},
                {SizeName::side, arch.height_at(outward, blank.low[0]) - blank.low[1]}}};
+  // Under half of an arch its right side is not as high as its left.
+  if (arch.is_half())
+    cut.sizes.push_back({SizeName::rise, arch.height_at(outward, blank.high[0]) -
+                                             arch.height_at(outward, blank.low[0])});
   for (std::vector<Corner>& corners : above(line, blank.high[1]))
     cut.prisms.push_back(across_thickness(std::move(corners), panel, Length(), panel.blank[2]));
   panel.features.push_back(std::move(cut));
@@ -299,6 +312,11 @@ void rebate_round_arch(Piece& panel, const Arch& arch, Length outward, Length wi
       line_to_ends(arch, outward - width, blank.low[0], blank.high[0], Heights::down);
   for (std::vector<Corner>& corners : above(line, blank.high[1]))
     rebate.prisms.push_back(across_thickness(std::move(corners), panel, from, to));
+}
+
+Corner curve_end(const Arch& arch, Length outward, bool right) {
+  const Length x = arch.end(right) + (right ? outward : -outward);
+  return line_to_ends(arch, outward, x, x, Heights::up).front();
 }
 
 }  // namespace haunch

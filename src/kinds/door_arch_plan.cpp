@@ -49,48 +49,66 @@ void settle_curve(DoorLedger& ledger, Arch& arch) {
                                chords_of(arch), kMostChords));
 }
 
-/// Leaves that cannot have an arched top.
-void refuse_leaf_of_head(DoorLedger& ledger, const FramePlan& frame) {
-  const std::string otherwise = "; say \"underside\", or ";
-  if (frame.pair)
-    ledger.problem({"arch.at"},
-                   "the leaves of a pair have straight tops" + otherwise + "have one leaf");
-  else if (frame.opening.meets != Meets::inset)
-    ledger.problem({"arch.at"}, "a leaf that laps over its opening has a straight top" + otherwise +
-                                    "let it stand in it");
-  else if (frame.opening.room.left != frame.opening.room.right)
-    ledger.problem(
-        {"clearance.left", "clearance", "arch.at"},
-        fmt::format("{} left and {} right put the leaf beside the middle of its arched "
-                    "opening; make them alike",
-                    ledger.say(frame.opening.room.left), ledger.say(frame.opening.room.right)));
+/// How far the leaf, or a pair of them, stands out over its opening at a side; less than nothing
+/// where it stands in it.
+Length beyond_opening(const Fit& opening, Length room, Length lap) {
+  return opening.meets == Meets::inset ? -room : lap;
+}
+
+/// A leaf beside the middle of its opening would have a top that is not alike at both ends.
+void demand_middle(DoorLedger& ledger, const Fit& opening, Length left, Length right) {
+  if (left == right) return;
+  const bool laps = opening.meets != Meets::inset;
+  ledger.problem({laps ? Key("lap.left") : Key("clearance.left"),
+                  laps ? Key("lap") : Key("clearance"), "arch.at"},
+                 fmt::format("{} left and {} right put the leaf beside the middle of its arched "
+                             "opening; make them alike",
+                             ledger.say(laps ? opening.lap.left : opening.room.left),
+                             ledger.say(laps ? opening.lap.right : opening.room.right)));
+}
+
+/// The arch over the opening, in the axes of the leaf.
+void place_opening(const FramePlan& frame, ArchedHead& head) {
+  const Fit& fit = frame.opening;
+  Arch& opening = head.opening;
+  opening.left = beyond_opening(fit, fit.room.left, fit.lap.left);
+  opening.span = fit.width;
+  if (frame.pair && frame.pair->is_right) opening.left -= frame.pair->width - frame.width;
+  head.outward = beyond_opening(fit, fit.room.head, fit.lap.head);
+  if (fit.meets != Meets::rebate) return;
+  head.lip = frame.lip.head;
+  head.body_left = frame.lip.left;
+  head.body_right = frame.width - frame.lip.right;
 }
 
 /// The leaf's top, from that of its opening.
 void settle_head(DoorLedger& ledger, FramePlan& frame) {
+  const Fit& fit = frame.opening;
+  demand_middle(ledger, fit, beyond_opening(fit, fit.room.left, fit.lap.left),
+                beyond_opening(fit, fit.room.right, fit.lap.right));
   ArchedHead head;
-  head.clearance = frame.opening.room.head;
   head.width = frame.width;
   head.left_sight = frame.stile_left;
   head.right_sight = frame.width - frame.stile_right;
+  place_opening(frame, head);
   Arch& opening = head.opening;
-  opening.left = -frame.opening.room.left;
-  opening.span = frame.opening.width;
   settle_curve(ledger, opening);
   if (!ledger.clean()) return;
-  opening.springing = frame.height + head.clearance - opening.rise;
+  opening.springing = frame.height - head.outward - opening.rise;
   const Length whole = ledger.defaults.whole;
   const auto up = [&](Length length) {
-    return std::min(-floor_multiple(-length, whole), frame.height);
+    return std::min(ceiling_multiple(length, whole), frame.height);
   };
-  if (head.radius() * 2 < frame.width)
-    ledger.problem({"clearance.head", "clearance", "arch.rise", "arch.shape"},
-                   fmt::format("a head clearance of {} leaves the leaf a radius of {}, less than "
-                               "half its width of {}; make it at most what is left at the sides",
-                               ledger.say(head.clearance), ledger.say(head.radius()),
-                               ledger.say(frame.width)));
-  head.left_length = up(head.height_at(head.left_sight));
-  head.right_length = up(head.height_at(head.right_sight));
+  const Length wide = frame.pair ? frame.pair->width : frame.width;
+  const Length body = fit.width - fit.room.across();
+  if (head.radius() * 2 < wide || (head.radius() - head.lip) * 2 < body)
+    ledger.problem(
+        {"clearance.head", "clearance", "arch.rise", "arch.shape"},
+        fmt::format("a head clearance of {} leaves the leaf a radius of {}, less than "
+                    "half its width of {}; make it at most what is left at the sides",
+                    ledger.say(-head.outward), ledger.say(head.radius()), ledger.say(wide)));
+  head.left_length = up(head.highest(Length(), head.left_sight));
+  head.right_length = up(head.highest(head.right_sight, frame.width));
   head.edge = floor_multiple(head.lowest(Length(), frame.width), whole);
   if (head.edge <= Length())
     ledger.problem(
@@ -104,7 +122,7 @@ void settle_head(DoorLedger& ledger, FramePlan& frame) {
 /// The underside that runs as far below the leaf's top everywhere, from stile to stile.
 void settle_even_rail(DoorLedger& ledger, FramePlan& frame, Length crown_width) {
   const ArchedHead& head = *frame.head;
-  if (frame.stile_left != frame.stile_right) {
+  if (!frame.pair && frame.stile_left != frame.stile_right) {
     ledger.problem(
         {"stile_width.left", "stile_width", "arch.at"},
         "an even rail runs between stiles of one width; make them alike, or say \"top\"");
@@ -115,7 +133,10 @@ void settle_even_rail(DoorLedger& ledger, FramePlan& frame, Length crown_width) 
   arch.span = head.right_sight - head.left_sight;
   arch.tolerance = head.opening.tolerance;
   const auto in_steps = [](Length length) { return static_cast<double>(length.steps()); };
-  const double half = in_steps(arch.span) / 2;
+  const Length middle = head.opening.middle();
+  if (frame.pair) arch.beside = middle - arch.middle();
+  const double half = frame.pair ? in_steps(std::max(middle - arch.left, arch.end(true) - middle))
+                                 : in_steps(arch.span) / 2;
   arch.struck = head.radius() - crown_width;
   const double radius = in_steps(arch.struck);
   if (radius < half) {
@@ -123,7 +144,7 @@ void settle_even_rail(DoorLedger& ledger, FramePlan& frame, Length crown_width) 
                    fmt::format("an even rail of {} under a radius of {} does not reach from stile "
                                "to stile; make it at most {}",
                                ledger.say(crown_width), ledger.say(head.radius()),
-                               ledger.say(head.radius() - floor_half(arch.span))));
+                               ledger.say(head.radius() - nearest_step(half))));
     return;
   }
   arch.rise = nearest_step(radius - std::sqrt(radius * radius - half * half));
@@ -143,8 +164,7 @@ bool asks_for_arch(const DoorLedger& ledger) {
 void settle_arch(DoorLedger& ledger, FramePlan& frame, Length crown_width) {
   if (!asks_for_arch(ledger)) return;
   if (place_of_arch(ledger) != ArchAt::underside) {
-    refuse_leaf_of_head(ledger, frame);
-    if (ledger.clean()) settle_head(ledger, frame);
+    settle_head(ledger, frame);
     if (ledger.clean() && place_of_arch(ledger) == ArchAt::both)
       settle_even_rail(ledger, frame, crown_width);
     return;
@@ -167,26 +187,31 @@ void demand_wood_under_head(DoorLedger& ledger, const FramePlan& frame) {
                              ledger.say(frame.height - lowest), rail.name, ledger.say(rail.width)));
 }
 
-Length head_over_tenons(const DoorLedger& ledger, const DoorPlan& plan) {
-  const FramePlan& frame = plan.frame;
+Length head_over(const DoorLedger& ledger, const FramePlan& frame, std::optional<Length> depth) {
   if (!frame.head) return {};
-  const bool through = plan.joint_at(JointPlace::corner).wedged;
-  const Length depth = plan.join.rail_depth + plan.join.mortise.bottom_clearance;
-  const Length left = through ? Length() : frame.stile_left - depth;
-  const Length right = through ? frame.width : frame.width - frame.stile_right + depth;
+  const Length left = depth ? frame.stile_left - *depth : Length();
+  const Length right = depth ? frame.width - frame.stile_right + *depth : frame.width;
   return -floor_multiple(frame.head->lowest_wood(left, right) - frame.height,
                          ledger.defaults.whole);
+}
+
+Length head_over_tenons(const DoorLedger& ledger, const DoorPlan& plan) {
+  if (plan.joint_at(JointPlace::corner).wedged) return head_over(ledger, plan.frame, {});
+  return head_over(ledger, plan.frame, plan.join.rail_depth + plan.join.mortise.bottom_clearance);
 }
 
 void refuse_beside_head(DoorLedger& ledger, const DoorPlan& plan) {
   if (!plan.frame.head) return;
   const DoorJoint& corner = plan.joint_at(JointPlace::corner);
-  if (!corner.tenons || corner.open_end)
+  if (corner.word == JointWord::mitre)
     ledger.problem({"joint", "arch.at"},
-                   fmt::format("under an arched top the ends of the top rail are tenons in "
-                               "mortises, not \"{}\"; choose another joint for the corners",
-                               word_of(corner.word)));
-  else if (plan.join.rail_stub)
+                   "a mitre runs out at the corner of a leaf, and an arched top has none; choose "
+                   "another joint for the corners");
+  else if (corner.lapped && plan.frame.arch && plan.frame.arch->is_half())
+    ledger.problem({"joint", "arch.at"},
+                   "a half-lapped rail lies over the stiles as wide as its blank, which half an "
+                   "arch is not at the stiles that meet; choose another joint for the corners");
+  else if (corner.tenons && plan.join.rail_stub)
     ledger.problem({"tenon_depth", "groove_depth", "arch.at"},
                    fmt::format("a depth of {} is that of a stub in the groove, {} deep, which does "
                                "not hold an arched top; make tenon_depth more",
@@ -199,16 +224,10 @@ void demand_one_panel_under_arch(DoorLedger& ledger, const FramePlan& frame) {
                    "an arch goes over one panel; have one in the top tier, or take the arch out");
 }
 
-Length groove_at_shoulder(const DoorPlan& plan) {
-  if (!plan.frame.arch) return plan.groove.depth;
-  const Arch& arch = *plan.frame.arch;
-  return arch.height_at(plan.groove.depth, arch.left) - arch.springing + arch.below;
-}
-
-void demand_flat_panel_under_arch(DoorLedger& ledger, const DoorPlan& plan) {
-  if (plan.frame.arch && plan.panels.front().raise)
-    ledger.problem({"panel.raised", "arch.rise"},
-                   "a raised panel under an arch is not set out; take one of the two out");
+Length arch_over_end(const DoorLedger& ledger, const DoorPlan& plan, Length in) {
+  if (!plan.frame.arch) return {};
+  return -floor_multiple(-plan.frame.worked_over_ends(plan.edge_depth(0), in),
+                         ledger.defaults.whole);
 }
 
 }  // namespace haunch

@@ -14,10 +14,11 @@ struct DowelledEnd {
   std::string name;
   Length width;
   std::optional<Length> low, high;
-  Length lip;  // rebate of an edge without a groove
+  Length off;  // what a rebate or the curve of a top takes of an edge without a groove
 };
 
-std::vector<DowelledEnd> dowelled_rails(const DoorPlan& plan) {
+std::vector<DowelledEnd> dowelled_rails(const DoorLedger& ledger, const DoorPlan& plan,
+                                        const DowelDesign& dowels) {
   std::vector<DowelledEnd> ends;
   const std::size_t count = plan.frame.rails.size();
   for (std::size_t i = 0; i < count; ++i) {
@@ -26,6 +27,9 @@ std::vector<DowelledEnd> dowelled_rails(const DoorPlan& plan) {
         {"rail_widths", i}, rail.name, rail.width, {}, {}, plan.frame.rebate_of_rail(i)});
     if (i + 1 < count) end.low = plan.edge_depth(i);
     if (i > 0) end.high = plan.edge_depth(i - 1);
+    if (i > 0) continue;
+    if (plan.frame.arch) end.low = arch_over_end(ledger, plan, dowels.in_end() + dowels.bottom);
+    end.off += head_over(ledger, plan.frame, dowels.depth + dowels.bottom);
   }
   return ends;
 }
@@ -38,7 +42,7 @@ Length inset(const DowelSpread& spread, Length worked) {
 std::vector<Length> holes_in(DoorLedger& ledger, const DoorPlan& plan, const DowelledEnd& end,
                              Length bore, const DowelSpread& spread) {
   const auto inset_of = [&](const std::optional<Length>& worked) {
-    return worked ? inset(spread, *worked) : spread.edge + end.lip;
+    return worked ? inset(spread, *worked) : spread.edge + end.off;
   };
   const Length low = inset_of(end.low);
   const Length stretch = end.width - low - inset_of(end.high);
@@ -146,7 +150,7 @@ void settle_dowels(DoorLedger& ledger, DoorPlan& plan) {
                              usual == dowels.bore * 3 ? "three times the dowel's thickness"
                                                       : "as deep as leaves wood behind the holes");
   refuse_depth(ledger, plan, dowels);
-  const std::vector<DowelledEnd> ends = dowelled_rails(plan);
+  const std::vector<DowelledEnd> ends = dowelled_rails(ledger, plan, dowels);
   for (std::size_t i = 0; i < ends.size(); ++i) {
     plan.rail_dowels[i] = dowels;
     if (plan.joint_of(i).word == JointWord::dowel)

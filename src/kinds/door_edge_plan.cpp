@@ -77,15 +77,6 @@ void settle_moulding(DoorLedger& ledger, EdgeDesign& edge) {
                                ledger.say(edge.width + edge.fillet), ledger.say(edge.depth)));
 }
 
-/// Arched heads are set out with square sight edges.
-void refuse_other_leaves(DoorLedger& ledger, const DoorPlan& plan) {
-  const FramePlan& frame = plan.frame;
-  if (!frame.arch && !frame.head) return;
-  ledger.problem(
-      {"edge.kind", "arch.rise"},
-      fmt::format("{} edges go with straight heads; take it out", word_of(plan.edge.kind)));
-}
-
 /// Other joints than haunched and stub tenons are set out for square edges only.
 void refuse_other_joints(DoorLedger& ledger, const DoorPlan& plan) {
   for (const JointPlace place : kJointPlaces) {
@@ -122,7 +113,6 @@ void settle_edge(DoorLedger& ledger, DoorPlan& plan) {
   ledger.note_shops_word("edge.kind");
   if (edge.kind != EdgeKind::square) {
     refuse_other_joints(ledger, plan);
-    refuse_other_leaves(ledger, plan);
   }
   if (plan.edge.rebated()) {
     refuse_what_is_of_grooves(ledger);

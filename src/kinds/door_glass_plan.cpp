@@ -35,7 +35,7 @@ std::vector<Rebated> pieces_about(const DoorPlan& plan, std::size_t tier, Length
   for (const std::size_t rail : {tier, tier + 1})
     pieces.push_back({{"rail_widths", rail},
                       frame.rails[rail].name,
-                      frame.rails[rail].width,
+                      frame.rails[rail].width - frame.arched(rail),
                       other_edge(plan, rail, tier, rebate)});
   if (frame.tiers[tier].has_muntins())
     pieces.push_back({"muntin_width", "muntin", frame.muntin_width, rebate});
@@ -109,10 +109,6 @@ void settle_glass_rebates(DoorLedger& ledger, DoorPlan& plan) {
     }
     ledger.leave_tiers();
   }
-  if (plan.frame.arch && plan.glass_rebates.front() > Length())
-    ledger.problem({"arch.rise", "arch.tolerance", "panel.kind"},
-                   "glass under an arch is not set out; take the arch out, or write a panel of "
-                   "wood or board for the top tier");
   if (plan.edge.moulded_back() && plan.has_glass())
     ledger.problem({"edge.faces", "panel.kind"},
                    "the rebate for glass is open to the back, and takes the moulding there away; "

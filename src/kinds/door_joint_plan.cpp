@@ -43,7 +43,6 @@ void refuse_unused(DoorLedger& ledger, const DoorPlan& plan) {
   }
 }
 
-/// Along an arch there is no straight edge for dowels, and the groove runs into loose tenons.
 void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
   const FramePlan& frame = plan.frame;
   for (const JointPlace place : {JointPlace::corner, JointPlace::middle}) {
@@ -53,11 +52,6 @@ void refuse_beside_others(DoorLedger& ledger, const DoorPlan& plan) {
       ledger.problem({"joint", "meeting_lap"},
                      fmt::format("rebated meeting stiles would halve the thickness of tenons that "
                                  "come out of them, so they have no \"{}\" joints; choose another",
-                                 word_of(joint.word)));
-    if (frame.arch && !joint.has_own_tenons() && place == JointPlace::corner)
-      ledger.problem({"joint", "arch"},
-                     fmt::format("the ends of an arched top rail are tenons, not \"{}\"; choose "
-                                 "another joint for the corners",
                                  word_of(joint.word)));
   }
   if (ledger.clean()) refuse_beside_head(ledger, plan);

@@ -47,7 +47,8 @@ void settle_mitres(DoorLedger& ledger, DoorPlan& plan) {
   spline.slot_width = plan.groove.width;
   spline.from_face = plan.groove.from_face;
   spline.thickness = plan.groove.width - plan.join.fit_allowance;
-  spline.from = plan.deepest_edge() + wall + spline.room;
+  spline.from =
+      std::max(plan.deepest_edge(), arch_over_end(ledger, plan, Length())) + wall + spline.room;
   // Outside of it is what the rebate round a leaf with a lip leaves.
   spline.run =
       plan.frame.stile_left - plan.frame.widest_rebate() - wall - spline.beyond() - spline.from;

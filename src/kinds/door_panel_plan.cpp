@@ -339,7 +339,6 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonG
   };
   if (ledger.spec.tiers.empty()) {
     plan.panels.assign(tiers.size(), settle_alike(ledger, plan, tiers, gaps_of(0)));
-    demand_flat_panel_under_arch(ledger, plan);
     return;
   }
   for (std::size_t i = 0; i < tiers.size(); ++i) {
@@ -347,7 +346,6 @@ void settle_panels(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonG
     plan.panels.push_back(settle_alike(ledger, plan, tiers.subspan(i, 1), gaps_of(i)));
   }
   ledger.leave_tiers();
-  demand_flat_panel_under_arch(ledger, plan);
   if (ledger.clean()) demand_use_in_a_tier(ledger, plan);
 }
 

@@ -102,6 +102,15 @@ Length FramePlan::wide_stile() const {
   return std::max(pair->is_right ? stile_right : stile_left, pair->meeting_stile);
 }
 
+Length FramePlan::worked_over_end(Length depth, Length in, bool right) const {
+  if (!arch) return depth;
+  // Panel and glass go on beyond the sight edge, and half of an arch may rise there.
+  const Length end = arch->end(right);
+  const Length highest =
+      std::clamp(arch->middle(), end - (right ? in : depth), end + (right ? depth : in));
+  return arch->height_at(depth, highest) - arch->foot();
+}
+
 Length FramePlan::rebate_of_rail(std::size_t rail) const {
   if (opening.meets != Meets::rebate || !is_end_rail(rail)) return {};
   return rail == 0 ? lip.head : lip.foot;

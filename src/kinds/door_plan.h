@@ -83,6 +83,12 @@ struct FramePlan {
   Length arched(std::size_t rail) const {
     return rail == 0 && arch ? arch->rise + arch->below : Length();
   }
+  /// How far what is worked so deep along the top rail's lower edge stands above that edge, `in`
+  /// from a shoulder, or from either. Along an arch that is more than its depth.
+  Length worked_over_end(Length depth, Length in, bool right) const;
+  Length worked_over_ends(Length depth, Length in) const {
+    return std::max(worked_over_end(depth, in, false), worked_over_end(depth, in, true));
+  }
   /// What a lip's rebate takes of a rail's outer edge.
   Length rebate_of_rail(std::size_t rail) const;
   /// Whether a rail receives muntins from above or below.

@@ -34,11 +34,12 @@ void settle_arch(DoorLedger& ledger, FramePlan& frame, Length crown_width);
 /// Of rails that are placed.
 void demand_wood_under_head(DoorLedger& ledger, const FramePlan& frame);
 void demand_one_panel_under_arch(DoorLedger& ledger, const FramePlan& frame);
-/// How far the groove along the arch stands above the arch's ends, at the shoulders.
-Length groove_at_shoulder(const DoorPlan& plan);
-void demand_flat_panel_under_arch(DoorLedger& ledger, const DoorPlan& plan);
-/// What an arched top takes of the top rail above its tenons, where their mortises are deepest; up
-/// to a size that can be marked.
+/// How far what is worked along the arch stands above the top rail's lower edge, up to so far in
+/// from its shoulders; up to a size that can be marked. Without an arch nothing.
+Length arch_over_end(const DoorLedger& ledger, const DoorPlan& plan, Length in);
+/// What an arched top takes of the top rail above holes in the stiles that are so deep, or go right
+/// through; up to a size that can be marked. Of its tenons where their mortises are deepest.
+Length head_over(const DoorLedger& ledger, const FramePlan& frame, std::optional<Length> depth);
 Length head_over_tenons(const DoorLedger& ledger, const DoorPlan& plan);
 void refuse_beside_head(DoorLedger& ledger, const DoorPlan& plan);
 

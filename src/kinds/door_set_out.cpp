@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "arch_edge.h"
 #include "door_joints.h"
 #include "fittings.h"
 #include "follow.h"
@@ -113,6 +114,19 @@ class DoorSetter {
     return work_along_edge(wood_, piece, edge, kind, plan_.groove, stretch);
   }
 
+  GrooveRef work_arch(std::size_t rail, const Arch& arch) {
+    saw_arch(wood_, rail, arch);
+    if (plan_.edge.moulded()) stick_along_arch(wood_, rail, arch, plan_.edge, plan_.edge.width);
+    if (plan_.panels.front().glass && !plan_.edge.rebated()) return {rail, 0};  // it has its own
+    const FeatureKind kind = plan_.edge.rebated() ? FeatureKind::rebate : FeatureKind::groove;
+    return work_along_arch(wood_, rail, arch, kind, plan_.groove, past_arch(plan_.groove.depth));
+  }
+  /// How far what is worked so deep along the arch goes on past the stiles' sight edges: where the
+  /// rail itself stands there.
+  Length past_arch(Length depth) const {
+    return plan_.edge.rebated() || joint_of(0).runs_on() ? depth : plan_.edge.set_back();
+  }
+
   void add_stiles();
   void rebate_meeting_stile(const PairPlan& pair);
   void rebate_for_lip(std::size_t piece);
@@ -127,7 +141,7 @@ class DoorSetter {
   void join_end(const EndJoints& joints, const GrooveRef& receives, std::size_t enters,
                 Heading heading, std::optional<Length> receiver_shoulder);
   void add_own_pieces(Own own);
-  std::optional<Stretch> stile_stretch() const;
+  std::optional<Stretch> stile_stretch(bool right) const;
   std::optional<Stretch> rail_stretch(std::size_t rail) const;
   std::string numbered(const std::string& name, std::size_t number, std::size_t count,
                        std::size_t tier) const;
@@ -163,8 +177,8 @@ void DoorSetter::add_stiles() {
       wood_, "right stile", Role::stile, {stile_length(true), plan_.frame.stile_right, thickness},
       {{plan_.frame.width - plan_.frame.stile_right, none, none}, kUpright});
   wood_.pieces[left].horn = wood_.pieces[right].horn = plan_.frame.horn;
-  stiles_.low = work_edge(left, Edge::high, stile_stretch());
-  stiles_.high = work_edge(right, Edge::low, stile_stretch());
+  stiles_.low = work_edge(left, Edge::high, stile_stretch(false));
+  stiles_.high = work_edge(right, Edge::low, stile_stretch(true));
 }
 
 /// The rebate that lets the other leaf lap before this one, or behind it.
@@ -201,7 +215,7 @@ void DoorSetter::add_rails() {
     if (plan_.rail_mortises[i].through) wood_.pieces[piece].horn = plan_.join.over;
     Grooves grooves;
     if (i == 0 && plan_.frame.arch)
-      grooves.low = cut_arch(wood_, piece, *plan_.frame.arch, plan_.groove);
+      grooves.low = work_arch(piece, *plan_.frame.arch);
     else if (i + 1 < plan_.frame.rails.size())
       grooves.low = work_edge(piece, Edge::low, rail_stretch(i));
     if (i > 0) grooves.high = work_edge(piece, Edge::high, rail_stretch(i));
@@ -234,9 +248,13 @@ std::string DoorSetter::numbered(const std::string& name, std::size_t number, st
 void DoorSetter::rebate_for_lip(std::size_t piece) {
   const FramePlan& frame = plan_.frame;
   if (frame.opening.meets != Meets::rebate) return;
-  rebate_beside(wood_.pieces[piece],
-                {{frame.lip.left, frame.lip.foot, frame.lip_thickness},
-                 {frame.width - frame.lip.right, frame.height - frame.lip.head, frame.thickness}});
+  Piece& its = wood_.pieces[piece];
+  const bool arched = frame.head && frame.lip.head > Length();
+  const Length head = arched ? Length() : frame.lip.head;
+  rebate_beside(its, {{frame.lip.left, frame.lip.foot, frame.lip_thickness},
+                      {frame.width - frame.lip.right, frame.height - head, frame.thickness}});
+  if (arched && (its.role == Role::stile || piece == kFirstRail))
+    rebate_for_arched_lip(its, *frame.head, frame.lip_thickness);
 }
 
 /// What rebates that are worked after glue-up take of what comes out at the leaf's edges there.
@@ -265,7 +283,7 @@ void DoorSetter::add_muntins() {
 
 /// A groove that comes out at a stile's end is filled there by a haunch; where there is none, it
 /// stops behind the rail, at the depth of the rail's own groove.
-std::optional<Stretch> DoorSetter::stile_stretch() const {
+std::optional<Stretch> DoorSetter::stile_stretch(bool right) const {
   const bool open_head = joint_of(0).fills_groove();
   const bool open_foot = joint_of(plan_.frame.rails.size() - 1).fills_groove();
   if (open_head && open_foot) return {};
@@ -273,7 +291,8 @@ std::optional<Stretch> DoorSetter::stile_stretch() const {
   const RailPlan& bottom = plan_.frame.rails.back();
   const Length into = plan_.groove.depth;
   return Stretch{open_foot ? Length() : bottom.low + bottom.width - into,
-                 open_head ? plan_.frame.height : top.low + into};
+                 open_head ? plan_.frame.height
+                           : top.low + plan_.frame.worked_over_end(into, Length(), right)};
 }
 
 /// A groove that came out at the end of a lap would show in the stile's edge; it stops behind the
@@ -337,9 +356,11 @@ Light DoorSetter::light_of(std::size_t tier, std::size_t light) {
     return Strip{wide.low - (first ? into_stile : beyond),
                  wide.high + (last ? into_stile : beyond)};
   };
-  const auto upright = [&](bool stile) {
+  const Arch* arch = tier == 0 && plan_.frame.arch ? &*plan_.frame.arch : nullptr;
+  const auto upright = [&](bool stile, bool at_right) {
     const Length into_rail = stile ? beyond : past;
-    return Strip{high.low - into_rail, high.high + into_rail};
+    return Strip{high.low - into_rail,
+                 arch != nullptr ? low_end(*arch, beyond, at_right) : high.high + into_rail};
   };
   const auto side = [&](const GrooveRef& groove, Edge edge, Strip along,
                         std::optional<Length> shoulder) {
@@ -348,20 +369,35 @@ Light DoorSetter::light_of(std::size_t tier, std::size_t light) {
                      beyond, shoulder};
   };
   const std::optional<Length> in_muntin = muntin_joints_.front()->reach();
-  return {side(left, Edge::high, upright(first), first ? std::nullopt : in_muntin),
-          side(right, Edge::low, upright(last), last ? std::nullopt : in_muntin),
-          side(rails_[tier].low, Edge::low, level(tier), left_reach(tier)),
+  const auto head = [&] {
+    if (arch == nullptr || plan_.edge.rebated())
+      return side(rails_[tier].low, Edge::low, level(tier), left_reach(tier));
+    return LightSide{
+        work_along_arch(wood_, rails_[tier].low.piece, *arch, FeatureKind::glass_rebate,
+                        {beyond, plan_.frame.thickness - glass.front, glass.front},
+                        std::min(past_arch(beyond), beyond)),
+        beyond};
+  };
+  return {side(left, Edge::high, upright(first, false), first ? std::nullopt : in_muntin),
+          side(right, Edge::low, upright(last, true), last ? std::nullopt : in_muntin),
+          head(),
           side(rails_[tier + 1].high, Edge::high, level(tier + 1), left_reach(tier + 1)),
           wide,
-          high};
+          high,
+          arch};
 }
 
 /// Puts glass in, light by light.
 void DoorSetter::add_glass(std::size_t tier) {
   const std::size_t lights = plan_.frame.tiers[tier].sights.size();
-  for (std::size_t n = 0; n < lights; ++n)
-    glaze(wood_, light_of(tier, n), *plan_.panels[tier].glass, numbered("", n, lights, tier),
+  for (std::size_t n = 0; n < lights; ++n) {
+    const Light light = light_of(tier, n);
+    if (light.arch != nullptr && !plan_.edge.rebated())
+      for (const LightSide& side : {light.left, light.right})
+        rise_with_arch(wood_, side.rebate, *light.arch, side.depth);
+    glaze(wood_, light, *plan_.panels[tier].glass, numbered("", n, lights, tier),
           key_in_tier(tier, "glass", n));
+  }
 }
 
 void DoorSetter::add_panels(std::size_t tier) {
@@ -428,18 +464,22 @@ std::size_t DoorSetter::add_panel(std::size_t tier, std::size_t number) {
   its.matter = panel.kind == PanelKind::board ? Matter::board : Matter::wood;
   its.material = panel.material;
   const Length behind_tongue = plan_.groove.width - tongue - before_tongue;
-  if (panel.raise && front > Length()) raise_round(its, *panel.raise, front, false, before_tongue);
-  if (panel.raise && front < waste)
-    raise_round(its, *panel.raise, waste - front, true, behind_tongue);
-  if (panel.raise) return piece;
+  const auto raise = [&](Length depth, bool at_back, Length play) {
+    if (arch != nullptr)
+      raise_round_arch(its, *arch, up_to_arch, *panel.raise, depth, at_back, play);
+    else
+      raise_round(its, *panel.raise, depth, at_back, play);
+  };
+  if (panel.raise && front > Length()) raise(front, false, before_tongue);
+  if (panel.raise && front < waste) raise(waste - front, true, behind_tongue);
   const auto rebate = [&](Length from, Length to) {
     if (arch != nullptr)
       rebate_round_arch(its, *arch, up_to_arch, plan_.groove.depth, from, to);
     else
       rebate_round(its, plan_.groove.depth, from, to);
   };
-  if (front > Length()) rebate(Length(), front);
-  if (front < waste) rebate(front + tongue, panel.thickness);
+  if (!panel.raise && front > Length()) rebate(Length(), front);
+  if (!panel.raise && front < waste) rebate(front + tongue, panel.thickness);
   if (arch != nullptr) cut_arched_top(its, *arch, up_to_arch);
   return piece;
 }
@@ -458,6 +498,23 @@ Fit meeting_of(const PairPlan& pair, std::size_t left, std::size_t right) {
   return fit;
 }
 
+/// One curve over both leaves. Where its crown is between them they end a hair below it, and so
+/// does what they lap over.
+void top_of_pair(Assembly& whole, const FramePlan& left, const FramePlan& right,
+                 const Assembly& left_leaf, const Assembly& right_leaf) {
+  const Length crown = whole.size[1];
+  whole.size[1] = std::max(left_leaf.size[1], right_leaf.size[1]);
+  Fit& fit = whole.fits.front();
+  if (fit.meets != Meets::inset) fit.lap.head -= crown - whole.size[1];
+  fit.arch = opening_line(*left.head, right.head->corners());
+  whole.beyond = left_leaf.beyond;
+  for (Prism prism : right_leaf.beyond) {
+    for (Corner& corner : prism.outline)
+      corner.u += left.pair->width - right.width;
+    whole.beyond.push_back(std::move(prism));
+  }
+}
+
 }  // namespace
 
 Assembly set_out_door(const DoorPlan& plan) {
@@ -471,11 +528,14 @@ Assembly set_out_pair(const DoorPlan& left, const DoorPlan& right) {
   Assembly whole;
   whole.groups = {{GroupKind::pair, "pair", {}, {}}};
   whole.size = {pair.width, left.frame.height, left.frame.thickness};
-  whole.fits = {left.frame.opening};
+  Assembly left_leaf = set_out_door(left);
+  Assembly right_leaf = set_out_door(right);
+  whole.fits = {left_leaf.fits.front()};
+  if (left.frame.head) top_of_pair(whole, left.frame, right.frame, left_leaf, right_leaf);
   Place at;
-  const std::size_t at_left = add_group(whole, set_out_door(left), at, "left-leaf");
+  const std::size_t at_left = add_group(whole, std::move(left_leaf), at, "left-leaf");
   at.origin[0] = pair.width - right.frame.width;
-  const std::size_t at_right = add_group(whole, set_out_door(right), at, "right-leaf");
+  const std::size_t at_right = add_group(whole, std::move(right_leaf), at, "right-leaf");
   whole.fits.push_back(meeting_of(pair, at_left, at_right));
   return whole;
 }

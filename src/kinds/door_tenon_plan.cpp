@@ -1,6 +1,7 @@
 #include <fmt/core.h>
 
 #include <algorithm>
+#include <array>
 
 #include "door_plan_steps.h"
 #include "round_ends.h"
@@ -224,6 +225,18 @@ std::string depth_words(const DoorLedger& ledger, const DoorPlan& plan, Length d
   return std::string(key.path()) + " " + ledger.say(depth);
 }
 
+/// Where the mouldings of stiles and arch meet, in the rail's own width.
+std::optional<std::array<MitreOverArch, 2>> mitres_over_arch(const DoorPlan& plan) {
+  if (!plan.frame.arch || !plan.edge.mitred()) return {};
+  const Arch& arch = *plan.frame.arch;
+  const auto over_foot = [&](Length outward, bool right) {
+    return curve_end(arch, outward, right).v - arch.foot();
+  };
+  const Length width = plan.edge.width;
+  return std::array{MitreOverArch{over_foot(Length(), false), over_foot(width, false)},
+                    MitreOverArch{over_foot(Length(), true), over_foot(width, true)}};
+}
+
 TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t number,
                        std::optional<Length> limit) {
   const RailPlan& rail = plan.frame.rails[number];
@@ -239,12 +252,18 @@ TenonDesign rail_tenon(DoorLedger& ledger, const DoorPlan& plan, std::size_t num
   const Length curve = top ? head_over_tenons(ledger, plan) : Length();
   TenonDesign tenon = tenon_for(plan, joint, stub, plan.join.rail_depth);
   tenon.mitred = plan.frame.moulded_edges(number);
+  if (top) tenon.mitred.arch = mitres_over_arch(plan);
   const Length wall_beside = tenon.loose ? plan.join.loose_wall : Length();
   const auto edge = [&](std::size_t tier) {
     const Length lost = lost_at_edge(plan, plan.edge_depth(tier));
     if (!top || !plan.frame.arch) return lost;
-    // Under an arch up to a size that can be marked.
-    return std::max(-floor_multiple(-groove_at_shoulder(plan), ledger.defaults.whole), lost);
+    // A loose tenon goes into the rail's end, and the groove along an arch rises over it.
+    const Length in =
+        tenon.loose ? plan.join.rail_depth + plan.join.mortise.bottom_clearance : Length();
+    Length mitre;
+    if (const auto& ends = tenon.mitred.arch) mitre = std::max(ends->at(0).past, ends->at(1).past);
+    return std::max(
+        {arch_over_end(ledger, plan, in), lost, ceiling_multiple(mitre, ledger.defaults.whole)});
   };
   const Strip across{bottom ? outer : edge(number) + wall_beside,
                      rail.width - (top ? outer : edge(number - 1) + wall_beside)};

@@ -57,7 +57,8 @@ std::vector<std::vector<MouldingPoint>> bead_cuts(const EdgeDesign& edge) {
   return {std::move(quirk), std::move(nose)};
 }
 
-/// What a moulding takes away, seen along its edge.
+}  // namespace
+
 std::vector<std::vector<MouldingPoint>> moulding_cuts(const EdgeDesign& edge) {
   if (edge.profile == Moulding::bead) return bead_cuts(edge);
   std::vector<MouldingPoint> outline = moulding_outline(edge);
@@ -65,10 +66,7 @@ std::vector<std::vector<MouldingPoint>> moulding_cuts(const EdgeDesign& edge) {
   return {std::move(outline)};
 }
 
-}  // namespace
-
-void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& design) {
-  Piece& its = assembly.pieces[piece];
+Feature moulding_of(const EdgeDesign& design) {
   Feature feature{FeatureKind::moulding,
                   {},
                   {},
@@ -82,6 +80,12 @@ void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& d
   if (design.profile == Moulding::ovolo) feature.sizes.push_back({SizeName::radius, design.width});
   if (design.profile == Moulding::cove)
     feature.sizes.push_back({SizeName::hollow_radius, design.width});
+  return feature;
+}
+
+void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& design) {
+  Piece& its = assembly.pieces[piece];
+  Feature feature = moulding_of(design);
   for (const bool at_back : {false, true}) {
     if (at_back && !design.moulded_back()) continue;
     for (const auto& outline : moulding_cuts(design)) {
@@ -137,14 +141,21 @@ void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, 
     return junction.own(Prism{kThrough, its.low[kThrough], its.high[kThrough], std::move(corners)},
                         piece.place);
   };
-  const auto corner_at = [&](Length sight, Length past) {
-    away.prisms.push_back(triangle(receiver, blank, {{none, sight}, {none, past}, {width, past}}));
-    end.prisms.push_back(
-        triangle(enterer, entering, {{none, sight}, {width, sight}, {width, past}}));
+  const auto corner_at = [&](Length edge, Length sight, Length past) {
+    std::vector<Corner> beyond{{none, sight}};
+    if (sight != edge) beyond.push_back({none, edge});
+    beyond.insert(beyond.end(), {{width, edge}, {width, past}});
+    if (past != edge) end.prisms.push_back(triangle(enterer, entering, std::move(beyond)));
+    if (past != sight)
+      away.prisms.push_back(
+          triangle(receiver, blank, {{none, sight}, {none, past}, {width, past}}));
   };
-  if (edges.low) corner_at(low, low + width);
-  if (edges.high) corner_at(high, high - width);
-  const Box strip{{none, edges.low ? low + width : low, blank.low[kThrough]},
+  const MitreOverArch at_low =
+      edges.arch ? (*edges.arch)[junction.heading.upwards ? 1 : 0] : MitreOverArch{none, width};
+  if (edges.arch) away.sizes.push_back({SizeName::rise, at_low.past - at_low.sight});
+  if (edges.low) corner_at(low, low + at_low.sight, low + at_low.past);
+  if (edges.high) corner_at(high, high, high - width);
+  const Box strip{{none, edges.low ? low + at_low.past : low, blank.low[kThrough]},
                   {width, edges.high ? high - width : high, blank.high[kThrough]}};
   away.cuts.push_back(junction.own(strip, receiver.place));
   receiver.features.push_back(std::move(away));

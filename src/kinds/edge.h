@@ -1,6 +1,8 @@
 // How the inner edges of a frame are worked, where they look at the panels.
 #pragma once
 
+#include <array>
+#include <optional>
 #include <vector>
 
 #include "groove.h"
@@ -49,6 +51,12 @@ struct MouldingPoint {
 /// cope are cut from the same, so that they meet exactly.
 std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge);
 
+/// What a moulding takes away, seen along its edge.
+std::vector<std::vector<MouldingPoint>> moulding_cuts(const EdgeDesign& edge);
+
+/// Its sizes, with nothing cut yet.
+Feature moulding_of(const EdgeDesign& edge);
+
 /// Sticks the moulding along the whole length of one edge of a piece.
 void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& design);
 
@@ -62,9 +70,18 @@ struct Cope {
 /// `end`: the entering blank; `depth` of the tenon, `cheek` from the blank's face (or back) to it.
 Cope cope_of(const Box& end, const EdgeDesign& edge, Length depth, Length cheek, bool at_back);
 
+/// A mitre between a straight moulding and one along an arch: so far above the arched piece's lower
+/// edge at the sight edge, and where it comes out behind the moulding. The true line between the
+/// two bends by less than the width squared over eight radii: no more than 0.02 mm in a door.
+struct MitreOverArch {
+  Length sight, past;
+};
+
 /// Which of an entering piece's two edges are moulded, and so mitred at its ends.
 struct MitredEdges {
   bool low = false, high = false;
+  // Of the low one, where that is an arch, at its left and right end.
+  std::optional<std::array<MitreOverArch, 2>> arch = {};
 };
 
 /// Cuts the moulding away on the receiver where the other piece comes through it, mitred at the

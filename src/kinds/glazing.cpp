@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "arch_outline.h"
 #include "junction.h"
 #include "marks.h"
 #include "mitre.h"
@@ -39,30 +40,96 @@ void join(Assembly& assembly, JointKind kind, const Side& side, std::size_t ente
   assembly.joints.push_back(std::move(joint));
 }
 
+/// A bead's mitre where it meets the one at an arched head: a line from the sight corner, where the
+/// arch springs, to the corner of the rebates, where the curve over their bottom ends.
+struct CurvedMitre {
+  Corner sight, outer;
+};
+
+CurvedMitre mitre_at(const Arch& arch, Length reach, bool right) {
+  return {curve_end(arch, Length(), right), curve_end(arch, reach, right)};
+}
+
+/// Cuts a bead's mitred end off: what lies beyond the line, up or down to a height.
+void cut_mitre(Feature& mitres, const Piece& bead, const CurvedMitre& line, Length beyond) {
+  std::vector<Corner> corners{line.sight, line.outer};
+  for (const Corner& end : {line.outer, line.sight})
+    if (end.v != beyond) corners.push_back({end.u, beyond});
+  if (corners.size() > 2)
+    mitres.prisms.push_back(across_thickness(corners, bead, Length(), bead.blank[2]));
+}
+
+/// What a bead is cut from, along its side from corner to corner of the rebates.
+Box room_of_bead(const Assembly& assembly, const Side& side, const Light& light,
+                 const GlassDesign& glass) {
+  const Length reach = side.rebate.depth;
+  const auto axis = static_cast<std::size_t>(side.heading.axis);
+  Box room{
+      {light.wide.low - light.left.depth, light.high.low - light.foot.depth,
+       assembly.size[2] - glass.bead(assembly.size[2])},
+      {light.wide.high + light.right.depth, light.high.high + light.head.depth, assembly.size[2]}};
+  if (light.arch != nullptr)
+    room.high[1] = axis == 0 ? curve_end(*light.arch, reach, side.heading.upwards).v
+                             : light.arch->springing + light.arch->rise + reach;
+  if (!side.heading.upwards)
+    room.high[axis] = room.low[axis] + reach;
+  else if (axis == 1 && light.arch != nullptr)
+    room.low[1] = light.arch->springing;
+  else
+    room.low[axis] = room.high[axis] - reach;
+  return room;
+}
+
+/// Of a bead in a straight light.
+Feature straight_mitres(const Piece& bead, const Side& side, const Light& light) {
+  const bool upright = side.heading.axis == Axis::x;
+  return mitred_ends(bead.blank, !side.heading.upwards, (upright ? light.foot : light.left).depth,
+                     (upright ? light.head : light.right).depth);
+}
+
+/// The ends of a bead: where two of one depth meet at 45 degrees.
+Feature mitres_of(const Piece& bead, const Side& side, const Light& light) {
+  Feature mitres = straight_mitres(bead, side, light);
+  if (light.arch == nullptr || (side.heading.axis == Axis::y && !side.heading.upwards))
+    return mitres;
+  const Length reach = light.head.depth;
+  mitres.sizes.front().size = reach;
+  const Box room = placed_blank(bead);
+  if (side.heading.axis == Axis::x) {
+    mitres.prisms.pop_back();
+    cut_mitre(mitres, bead, mitre_at(*light.arch, reach, side.heading.upwards), room.high[1]);
+    return mitres;
+  }
+  mitres.prisms.clear();
+  for (const bool right : {false, true})
+    cut_mitre(mitres, bead, mitre_at(*light.arch, reach, right), room.low[1]);
+  return mitres;
+}
+
 /// Beads lie in rebates of their own depth; where two meet, the mitre goes from the corner of the
 /// rebates to that of the sight edges.
 void add_bead(Assembly& assembly, const Side& side, const Light& light, const GlassDesign& glass,
               const std::string& which, const std::string& key) {
   const bool upright = side.heading.axis == Axis::x;
-  const Length reach = side.rebate.depth;
-  const Length thickness = glass.bead(assembly.size[2]);
-  const Strip along = upright ? light.high : light.wide;
-  const Strip across = upright ? light.wide : light.high;
-  const Length at_low = (upright ? light.foot : light.left).depth;
-  const Length at_high = (upright ? light.head : light.right).depth;
-  const Length low = side.heading.upwards ? across.high : across.low - reach;
-  const Length from = along.low - at_low;
-  const Place place{{upright ? low : from, upright ? from : low, assembly.size[2] - thickness},
-                    upright ? kUpright : kLevel};
-  const Triple blank{along.high - along.low + at_low + at_high, reach, thickness};
-  const std::size_t piece =
-      add_piece(assembly, std::string(side.name) + which, Role::bead, blank, place);
+  const bool arched = light.arch != nullptr && !upright && side.heading.upwards;
+  const Box room = room_of_bead(assembly, side, light, glass);
+  const Triple blank{room.extent(upright ? 1 : 0), room.extent(upright ? 0 : 1), room.extent(2)};
+  const std::size_t piece = add_piece(assembly, std::string(side.name) + which, Role::bead, blank,
+                                      {room.low, upright ? kUpright : kLevel});
   Piece& bead = assembly.pieces[piece];
   bead.key = key + "/" + in_key(std::string(side.name));
-  bead.features.push_back(mitred_ends(blank, !side.heading.upwards, at_low, at_high));
+  bead.features.push_back(mitres_of(bead, side, light));
+  if (arched) {
+    Arch own = *light.arch;
+    own.below = Length();
+    saw_arch(assembly, piece, own);
+    // To the step as the rebate that it lies in.
+    cut_arched_top(bead, own, light.head.depth, Heights::up);
+  }
   // Pinned through, to the rebate's bottom that it lies on.
   bead.held = side.heading.upwards ? Held::high_edge : Held::low_edge;
   join(assembly, JointKind::bead_in_rebate, side, piece, {{}, {}, Length(), {}});
+  assembly.joints.back().arched = arched;
 }
 
 void glaze_pane(Assembly& assembly, const Light& light, const GlassDesign& glass,
@@ -71,17 +138,24 @@ void glaze_pane(Assembly& assembly, const Light& light, const GlassDesign& glass
   const Place place{{light.wide.low - bite(light.left), light.high.low - bite(light.foot),
                      glass.front + glass.bedding},
                     kUpright};
-  const Triple blank{light.high.high - light.high.low + bite(light.head) + bite(light.foot),
+  const Length top =
+      light.arch != nullptr ? light.arch->springing + light.arch->rise : light.high.high;
+  const Triple blank{top - light.high.low + bite(light.head) + bite(light.foot),
                      light.wide.high - light.wide.low + bite(light.left) + bite(light.right),
                      glass.thickness};
   const std::size_t pane = add_piece(assembly, (glass.sealed ? "sealed unit" : "glass") + which,
                                      Role::glass, blank, place);
-  assembly.pieces[pane].key = key;
-  assembly.pieces[pane].matter = Matter::glass;
-  assembly.pieces[pane].material = glass.material;
-  for (const Side& side : sides_of(light))
+  Piece& its = assembly.pieces[pane];
+  its.key = key;
+  its.matter = Matter::glass;
+  its.material = glass.material;
+  if (light.arch != nullptr) cut_arched_top(its, *light.arch, bite(light.head));
+  for (const Side& side : sides_of(light)) {
     join(assembly, glass.sealed ? JointKind::sealed_unit_in_rebate : JointKind::glass_in_rebate,
          side, pane, {{}, {}, glass.edge_clearance, bite(side.rebate), glass.bedding});
+    assembly.joints.back().arched =
+        light.arch != nullptr && side.heading.axis == Axis::y && side.heading.upwards;
+  }
   for (const Side& side : sides_of(light))
     add_bead(assembly, side, light, glass, which, key);
 }
@@ -103,6 +177,28 @@ GrooveRef rebate_for_glass(Assembly& assembly, std::size_t piece, Edge edge, Str
   return work_along_edge(assembly, piece, edge, FeatureKind::glass_rebate,
                          {glass.rebate, its.blank[2] - glass.front, glass.front},
                          Stretch{along.low - origin, along.high - origin});
+}
+
+Length low_end(const Arch& arch, Length depth, bool right) {
+  const Length sight =
+      line_to_ends(arch, depth, arch.end(right), arch.end(right), Heights::up).front().v;
+  return std::min(curve_end(arch, depth, right).v, sight);
+}
+
+void rise_with_arch(Assembly& assembly, const GrooveRef& rebate, const Arch& arch, Length depth) {
+  Piece& upright = assembly.pieces[rebate.piece];
+  Feature& feature = upright.features[rebate.feature];
+  const bool right = placed_blank(upright).low[0] >= arch.end(true);
+  const Length from = right ? arch.end(true) : arch.left - depth;
+  std::vector<Corner> rising = line_to_ends(arch, depth, from, from + depth, Heights::up);
+  const Length low = low_end(arch, depth, right);
+  const Length at_from = rising.front().v;
+  if (rising.back().v > low) rising.push_back({from + depth, low});
+  if (at_from > low) rising.push_back({from, low});
+  if (rising.size() < 3) return;
+  const Box& straight = feature.cuts.front();
+  feature.prisms.push_back(
+      across_thickness(std::move(rising), upright, straight.low[2], straight.high[2]));
 }
 
 void glaze(Assembly& assembly, const Light& light, const GlassDesign& glass,

@@ -4,6 +4,7 @@
 #include <optional>
 #include <string>
 
+#include "arch.h"
 #include "glazing_bar.h"
 #include "groove.h"
 #include "haunch/wood.h"
@@ -36,9 +37,16 @@ struct GlassDesign {
 GrooveRef rebate_for_glass(Assembly& assembly, std::size_t piece, Edge edge, Strip along,
                            const GlassDesign& glass);
 
+/// How far up a rebate in an upright goes that ends along an arch, where that is least.
+Length low_end(const Arch& arch, Length depth, bool right);
+
+/// Lets the end of such a rebate follow the curve from there on.
+void rise_with_arch(Assembly& assembly, const GrooveRef& rebate, const Arch& arch, Length depth);
+
 /// Beds glass in a light and beads it, in each of its panes where bars divide it: four beads mitred
-/// at their ends, flush with the back and with the sight edges. `which` goes after the pieces'
-/// names: " 2, tier 1"; `key`: of the glass.
+/// at their ends, flush with the back and with the sight edges. Under an arch the glass and the
+/// bead at its head follow the curve, and that is mitred from corner to corner with those at the
+/// sides. `which` goes after the pieces' names: " 2, tier 1"; `key`: of the glass.
 void glaze(Assembly& assembly, const Light& light, const GlassDesign& glass,
            const std::string& which, const std::string& key);
 

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "arch.h"
 #include "groove.h"
 #include "haunch/wood.h"
 #include "tenon.h"
@@ -37,10 +38,11 @@ struct LightSide {
   std::optional<Length> shoulder = {};
 };
 
-/// A light by its sight sizes.
+/// A light by its sight sizes, up to the lower edge of the rail at its head.
 struct Light {
   LightSide left, right, head, foot;
   Strip wide, high;
+  const Arch* arch = nullptr;  // into that rail, if it has one; then no bars divide the light
 };
 
 /// Sets the bars of a light, and gives its panes: row by row from the foot, each from the left.

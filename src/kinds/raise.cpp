@@ -116,4 +116,30 @@ void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_b
   panel.features.push_back(std::move(feature));
 }
 
+std::vector<RaiseLayer> raise_layers(const RaiseDesign& raise, Length depth, Length play,
+                                     Length most) {
+  const std::vector<SlopePoint> slope = slope_of(raise, depth, play);
+  const auto in_at = [&](Length deep) {
+    const auto above = std::find_if(slope.begin() + 1, slope.end() - 1,
+                                    [&](const SlopePoint& it) { return it.deep <= deep; });
+    const SlopePoint& below = *(above - 1);
+    const double share = steps(below.deep - deep) / steps(below.deep - above->deep);
+    return below.in +
+           Length::from_steps(static_cast<std::int64_t>(share * steps(above->in - below.in)));
+  };
+  const Length rise = depth - raise.shoulder;
+  const std::int64_t count = ceiling_multiple(rise, most).steps() / most.steps();
+  std::vector<Length> levels{depth - play};
+  for (std::int64_t i = 0; i <= count; ++i)
+    levels.push_back(raise.shoulder + floor_divide(rise * i, count));
+  std::sort(levels.begin(), levels.end());
+  levels.erase(std::unique(levels.begin(), levels.end()), levels.end());
+  std::vector<RaiseLayer> layers;
+  if (raise.shoulder > Length()) layers.push_back({Length(), raise.shoulder, raise.width});
+  for (std::size_t i = 1; i < levels.size(); ++i)
+    if (levels[i - 1] >= raise.shoulder && levels[i] <= depth)
+      layers.push_back({levels[i - 1], levels[i], in_at(levels[i])});
+  return layers;
+}
+
 }  // namespace haunch

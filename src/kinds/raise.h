@@ -2,6 +2,8 @@
 // within.
 #pragma once
 
+#include <vector>
+
 #include "haunch/wood.h"
 
 namespace haunch {
@@ -25,5 +27,15 @@ bool cove_can_rise(const RaiseDesign& raise, Length depth);
 /// The wood of a cove is drawn in chords on its hollow side, so that it is never thinner than it is
 /// cut, and wedges no later; where the lip comes to it, it is drawn on the circle itself.
 void raise_round(Piece& panel, const RaiseDesign& raise, Length depth, bool at_back, Length play);
+
+/// A stretch of a raise's depth below the field, and how far in from the edge it is cut there.
+struct RaiseLayer {
+  Length from, to, in;
+};
+
+/// A raise in layers, each no thicker than `most` where it slopes, and none cut further in than the
+/// raise is. One begins where the lip of the groove comes to the slope.
+std::vector<RaiseLayer> raise_layers(const RaiseDesign& raise, Length depth, Length play,
+                                     Length most);
 
 }  // namespace haunch

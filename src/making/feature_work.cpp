@@ -13,8 +13,10 @@ namespace {
 /// What is run by itself: of most features all of it.
 std::vector<Box> run_by_itself(const Feature& feature) {
   std::vector<Box> bodies = bodies_of(feature);
-  if (feature.kind == FeatureKind::haunching || feature.kind == FeatureKind::lip_rebate ||
-      feature.kind == FeatureKind::mitre || feature.kind == FeatureKind::shelf_pin_holes)
+  const bool straight = !feature.cuts.empty();
+  if (feature.kind == FeatureKind::haunching ||
+      (feature.kind == FeatureKind::lip_rebate && straight) || feature.kind == FeatureKind::mitre ||
+      feature.kind == FeatureKind::shelf_pin_holes)
     return bodies;
   while (bodies.size() > 1) {
     bodies.front() = around(bodies.front(), bodies.back());
@@ -117,7 +119,7 @@ class FeatureWork {
     if (feature.fitting) return let_in(setting, run, feature, body);
     switch (feature.kind) {
       case FeatureKind::moulding:
-        setting.both_faces = feature.prisms.size() > 1 && !size_of(feature, SizeName::quirk);
+        setting.both_faces = at_both_faces(feature);
         break;
       case FeatureKind::haunching:
         setting.settings = {{SizeName::width, body.extent(2)},
@@ -125,6 +127,7 @@ class FeatureWork {
                             {SizeName::from_face, body.low[2]}};
         break;
       case FeatureKind::lip_rebate:
+        if (feature.cuts.empty()) break;  // along a curve, which says how wide it is
         setting.settings = {{SizeName::width, body.extent(run.side.into)},
                             {SizeName::depth, body.extent(2)}};
         break;
@@ -142,6 +145,15 @@ class FeatureWork {
       default:
         break;
     }
+  }
+
+  bool at_both_faces(const Feature& feature) const {
+    const std::vector<Box> bodies = bodies_of(feature);
+    const auto any = [&](const auto& wanted) {
+      return std::any_of(bodies.begin(), bodies.end(), wanted);
+    };
+    return any([](const Box& it) { return it.low[2] == Length(); }) &&
+           any([&](const Box& it) { return it.high[2] == piece_.blank[2]; });
   }
 
   /// A recess is told from the ends of the leaf, a round hole by its middle.

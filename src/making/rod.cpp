@@ -245,7 +245,8 @@ class RodMaker {
         mark(number, own(crown - *rise), "springing");
       }
       if (const auto side = size_of(feature, SizeName::side))
-        mark(number, own(*side), "top of its side");
+        mark(number, own(*side),
+             feature.kind == FeatureKind::arch ? "higher end of the curve" : "top of its side");
       if (const auto centre = size_of(feature, SizeName::centre_from_foot))
         if (*centre >= Length())
           mark(number, told_in(wood_, piece).low[1] + *centre, "centre of the curve");

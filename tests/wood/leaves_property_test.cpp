@@ -216,19 +216,26 @@ std::string faults_of_arch(const Assembly& leaf, const Circle& circle, double to
   const Piece& rail = extreme(leaf, Role::rail, 1, true);
   const Joint* joint = nullptr;
   for (const Joint& it : leaf.joints)
-    if (it.arched) joint = &it;
+    if (it.arched && it.design.bite) joint = &it;  // not that of a bead
   if (joint == nullptr) return "no panel stands under the arch\n";
   const Piece& panel = leaf.pieces[joint->enters];
   const auto gap = static_cast<double>(joint->design.bottom->steps());
   const double groove = gap + static_cast<double>(joint->design.bite->steps());
   const Feature& ploughed =
-      *std::find_if(rail.features.begin(), rail.features.end(),
-                    [](const Feature& it) { return it.kind == FeatureKind::groove; });
+      *std::find_if(rail.features.begin(), rail.features.end(), [](const Feature& it) {
+        return it.kind == FeatureKind::groove || it.kind == FeatureKind::rebate ||
+               it.kind == FeatureKind::glass_rebate;
+      });
   const Prism& trench = ploughed.prisms.front();
-  const double middle = static_cast<double>((trench.from + trench.to).steps()) / 2;
+  const auto near = static_cast<double>(trench.from.steps());
   const auto thick = static_cast<double>(rail.blank[2].steps());
-  // A groove may lie at one of the faces.
-  const double solid = trench.from > Length() ? kHundredth : thick - kHundredth;
+  // A panel in a groove lies in its middle; what lies in a rebate is flat.
+  const Box lies = placed_blank(panel);
+  const double middle = ploughed.kind == FeatureKind::groove
+                            ? (near + static_cast<double>(trench.to.steps())) / 2
+                            : static_cast<double>((lies.low[2] + lies.high[2]).steps()) / 2;
+  // A groove may lie at one of the faces, and a moulding in front of it.
+  const double solid = trench.from > Length() ? near - kHundredth : thick - kHundredth;
   const Box panel_blank = placed_blank(panel);
   const double panel_half =
       static_cast<double>((panel_blank.high[0] - panel_blank.low[0]).steps()) / 2;
