@@ -174,8 +174,10 @@ std::string rising_text(const Assembly& wood, const LengthPrinter& lengths) {
     }
   std::string text;
   for (const auto& [high, marks] : ends)
-    text += (text.empty() ? "along the arch they end in a curve, at its lowest " : ", ") + high +
-            " from the foot in " + marks;
+    text.append(text.empty() ? "along the arch they end in a curve, at its lowest " : ", ")
+        .append(high)
+        .append(" from the foot in ")
+        .append(marks);
   return text;
 }
 
