@@ -12,6 +12,7 @@
 #include "run_set_out.h"
 #include "run_spec.h"
 #include "run_work.h"
+#include "season_spec.h"
 
 namespace haunch {
 namespace {
@@ -98,6 +99,8 @@ JobReading read_run(const Value& item, const ShopDefaults* shop, std::string_vie
     take_woods(*job, entry.taken->job());
   }
   job->spec = std::move(reading.spec);
+  job->spec.own.woods = job->woods;
+  job->usual_year = usual_season_of_case(job->spec.own);
   return {std::move(job), {}};
 }
 

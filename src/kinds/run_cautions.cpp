@@ -89,12 +89,24 @@ std::optional<Caution> order_of_fixing(const WallRunPlan& plan, const RunSpec& s
                                         " from the left end; " + words};
 }
 
+/// What was said of its moisture is not lost without a word.
+std::optional<Caution> seasons(const WallRunPlan& plan, const RunSpec& spec) {
+  std::string names;
+  for (const RunMember& member : plan.members)
+    if (member.what == What::cabinet && spec.order[*member.entry].taken->job().season)
+      names += (names.empty() ? "" : ", ") + member.name;
+  if (names.empty()) return {};
+  return Caution{"seasons", "what " + names +
+                                " goes through over the year is not worked in a run; give its file "
+                                "alone, without the run, to see it"};
+}
+
 }  // namespace
 
 std::vector<Caution> run_cautions(const WallRunPlan& plan, const RunSpec& spec) {
   std::vector<Caution> all;
-  for (const auto caution : {too_long, order_of_fixing, worktop_caution, toe_caution, lines_caution,
-                             before_drilling, fixings, until_fixed})
+  for (const auto caution : {too_long, seasons, order_of_fixing, worktop_caution, toe_caution,
+                             lines_caution, before_drilling, fixings, until_fixed})
     if (auto its = caution(plan, spec)) all.push_back(*std::move(its));
   return all;
 }
