@@ -30,7 +30,7 @@ bool is_face(Surface side) {
 
 /// "face", "upper edge", "left end"
 std::string side_words(Surface side) {
-  const std::string word(word_of(side));
+  std::string word(word_of(side));
   if (is_face(side)) return word;
   return word + (side == Surface::left || side == Surface::right ? " end" : " edge");
 }

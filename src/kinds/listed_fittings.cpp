@@ -30,6 +30,14 @@ bool is_of(Key key, const FittingKeys& keys) {
   return key == keys.group || key.is_below(keys.group);
 }
 
+/// What a fitting of the list can say, or an object that has it in it. It names no other.
+bool is_of_fitting(Key key) {
+  return std::any_of(std::begin(kFittingKeys), std::end(kFittingKeys),
+                     [&](const FittingKeys& keys) {
+                       return (is_of(key, keys) && key != keys.fitting) || keys.group.is_below(key);
+                     });
+}
+
 }  // namespace
 
 std::vector<ListedFitting> listed_of(const std::vector<KeyValues>& items) {
@@ -54,14 +62,10 @@ void check_listed(ValueReader& read, const Value& list, const std::vector<Listed
     if (!its.priced.empty() && !its.price && list.list[i].find("price") == nullptr)
       read.problem(child_path(its_path, "priced"),
                    "is the day of a price that is not told; write \"price\" too");
-    for (const auto& [key, value] : listed[i].said.all())
-      if (value.stated &&
-          std::none_of(
-              std::begin(kFittingKeys), std::end(kFittingKeys),
-              [&](const FittingKeys& keys) { return is_of(key, keys) && key != keys.fitting; }) &&
-          key != Key("fronts") && key != Key("fronts.drawer"))
+    for (const auto& said : listed[i].said.all())
+      if (said.second.stated && !is_of_fitting(said.first))
         read.problem(child_path(its_path, "cuts"),
-                     "\"" + std::string(key.path()) +
+                     "\"" + std::string(said.first.path()) +
                          "\" is not of a fitting; write keys of \"hinges\", \"lock\", "
                          "\"fronts.hinges\" or \"fronts.drawer.runner\"");
   }

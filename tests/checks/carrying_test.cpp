@@ -2,6 +2,7 @@
 #include "carrying.h"
 
 #include <cmath>
+#include <map>
 
 #include "checks.h"
 #include "vocabulary.h"
@@ -75,7 +76,37 @@ TEST_CASE("A case that does not go fails its check, and its pieces are looked at
   CHECK(all.front().name == "case");
   CHECK_FALSE(all.front().goes());
   CHECK(all.front().pieces_go);
-  const auto findings = check_job(wood, *its);
+}
+
+TEST_CASE("Each rule of the way holds of a case that goes, and is broken by one that does not") {
+  const auto told = [](double width) {
+    const auto its =
+        job(R"({"kind": "cabinet", "units": "mm", "species": "European oak", "size": {"width": )" +
+            std::to_string(width) + R"(, "height": 1100, "depth": 900},
+            "access": {"door": {"width": 950, "height": 1000}, "stair": {"width": 1000},
+                       "lift": {"width": 1000, "depth": 1000, "height": 1200}}})");
+    const Assembly wood = work(*its).assembly;
+    std::map<std::string, Status> all;
+    for (const Finding& finding : check_job(wood, *its))
+      if (finding.rule->check.starts_with("way-"))
+        all[std::string(finding.rule->check)] = finding.status;
+    return all;
+  };
+  using Told = std::map<std::string, Status>;
+  CHECK(told(600) == Told{{"way-through-door", Status::ok},
+                          {"way-round-stair", Status::ok},
+                          {"way-in-lift", Status::ok}});
+  CHECK(told(1500) == Told{{"way-through-door", Status::fail},
+                           {"way-round-stair", Status::fail},
+                           {"way-in-lift", Status::fail}});
+}
+
+TEST_CASE("What a door lacks is told to the step") {
+  const auto its = job(
+      R"({"kind": "cabinet", "units": "mm", "species": "European oak",
+          "size": {"width": 1200, "height": 1100, "depth": 900},
+          "access": {"door": {"width": 800, "height": 1980}}})");
+  const auto findings = check_job(work(*its).assembly, *its);
   const auto finding = std::find_if(findings.begin(), findings.end(), [](const Finding& it) {
     return it.rule->check == "way-through-door";
   });
