@@ -202,6 +202,7 @@ enum class GroupKind : unsigned char {
   drawer,
   front,  // a plain one, that does not open
   run,
+  extras,  // what comes with the work but has no place in it
 };
 
 /// The words of a kind or a choice as specs and reports write them, one for each enumerator.
@@ -362,8 +363,9 @@ inline constexpr std::string_view kWords<SizeName>[] = {"length",
                                                         "half_pin",
                                                         "quirk"};
 template <>
-inline constexpr std::string_view kWords<GroupKind>[] = {
-    "leaf", "pair", "frame", "set", "cabinet", "case", "face-frame", "drawer", "front", "run"};
+inline constexpr std::string_view kWords<GroupKind>[] = {"leaf",    "pair", "frame",      "set",
+                                                         "cabinet", "case", "face-frame", "drawer",
+                                                         "front",   "run",  "extras"};
 
 /// The word of one of them, as in reports: "loose-tenon", "mortise-and-tenon", "from_foot".
 template <typename Kind>
@@ -376,6 +378,6 @@ static_assert(std::size(kWords<Role>) == static_cast<std::size_t>(Role::extra) +
 static_assert(std::size(kWords<JointKind>) == static_cast<std::size_t>(JointKind::planted) + 1);
 static_assert(std::size(kWords<FeatureKind>) == static_cast<std::size_t>(FeatureKind::cutout) + 1);
 static_assert(std::size(kWords<SizeName>) == static_cast<std::size_t>(SizeName::quirk) + 1);
-static_assert(std::size(kWords<GroupKind>) == static_cast<std::size_t>(GroupKind::run) + 1);
+static_assert(std::size(kWords<GroupKind>) == static_cast<std::size_t>(GroupKind::extras) + 1);
 
 }  // namespace haunch

@@ -6,6 +6,7 @@
 
 #include "alike.h"
 #include "boundaries.h"
+#include "carrying.h"
 #include "family.h"
 #include "front_lines.h"
 #include "seasons.h"
@@ -164,7 +165,12 @@ constexpr CheckFamily kFamilies[] = {
     {LooksAt::wood, [](Bench& bench, Unit, const Job* job) { check_standing(bench, job); },
      rules_of_standing},
     {LooksAt::measures, of_bench<check_tails>, rules_of_tails},
-    {LooksAt::wood, of_bench<check_seen_joints>, rules_of_seen_joints}};
+    {LooksAt::wood, of_bench<check_seen_joints>, rules_of_seen_joints},
+    {LooksAt::blanks,
+     [](Bench& bench, Unit, const Job* job) {
+       if (job != nullptr) check_carrying(bench, *job);
+     },
+     rules_of_carrying}};
 
 /// Puts on the bench what is not there yet.
 void lay_out(Bench& bench, LooksAt at) {
@@ -255,7 +261,8 @@ std::vector<const Rule*> all_rules() {
         rules_of_hanging(), rules_of_meetings(),    rules_of_laps(),         rules_of_as_found(),
         rules_of_glazing(), rules_of_fronts(),      rules_of_loose_pieces(), rules_of_pin_rows(),
         rules_of_screws(),  rules_of_shelves(),     rules_of_standing(),     rules_of_tails(),
-        rules_of_fixings(), rules_of_seen_joints(), rules_of_boundaries(),   rules_of_mitres()})
+        rules_of_fixings(), rules_of_seen_joints(), rules_of_boundaries(),   rules_of_mitres(),
+        rules_of_carrying()})
     rules.insert(rules.end(), family.begin(), family.end());
   return rules;
 }

@@ -6,6 +6,7 @@
 #include <map>
 #include <string_view>
 
+#include "extras.h"
 #include "materials.h"
 #include "moisture.h"
 #include "volume.h"
@@ -119,7 +120,8 @@ Weights weigh(const Assembly& wood, const Job& job) {
   Scale scale(wood, job, weights.percent);
   for (std::size_t piece = 0; piece < wood.pieces.size(); ++piece)
     weights.pieces.push_back(scale.kilograms_of(piece));
-  weights.whole = sum_of(weights.pieces, [](std::size_t) { return true; });
+  weights.whole =
+      sum_of(weights.pieces, [&](std::size_t piece) { return !lies_beside(wood.pieces[piece]); });
   for (std::size_t group = 0; group < wood.groups.size(); ++group)
     if (wood.groups[group].kind == GroupKind::leaf)
       weights.leaves.push_back({group, sum_of(weights.pieces, [&](std::size_t piece) {

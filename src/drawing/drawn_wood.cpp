@@ -84,7 +84,8 @@ DrawnWood drawn_of(const Assembly& assembly, std::size_t piece) {
 std::vector<DrawnWood> drawn_of(const Assembly& assembly) {
   std::vector<DrawnWood> drawn;
   for (std::size_t piece = 0; piece < assembly.pieces.size(); ++piece)
-    drawn.push_back(drawn_of(assembly, piece));
+    if (assembly.pieces[piece].role != Role::extra)  // those come last
+      drawn.push_back(drawn_of(assembly, piece));
   return drawn;
 }
 

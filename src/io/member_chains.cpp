@@ -74,7 +74,7 @@ Box met_in_middle(const Piece& piece) {
 Box room_of(const Assembly& wood) {
   Box room = placed_blank(wood.pieces.front());
   for (const Piece& piece : wood.pieces)
-    room = around(room, placed_blank(piece));
+    if (piece.role != Role::extra) room = around(room, placed_blank(piece));
   return room;
 }
 

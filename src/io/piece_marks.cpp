@@ -211,6 +211,7 @@ void mark_pieces(NotedView& view, const CutAway& cut, const LineView& lines) {
   const auto axis = static_cast<std::size_t>(plane.across);
   std::vector<SeenPiece> seen;
   for (std::size_t i = 0; i < view.wood().pieces.size(); ++i) {
+    if (view.wood().pieces[i].role == Role::extra) continue;
     const bool is_detail = cut.region.has_value();
     if (auto its = cut_piece(view, lines, i)) {
       seen.push_back(std::move(*its));

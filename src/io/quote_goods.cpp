@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "bought.h"
 #include "fitted.h"
 #include "haunch/length_text.h"
 #include "lumber_report.h"
@@ -32,6 +33,10 @@ class Buying {
       : kind_(kind), name_(std::move(name)), borne_(items, 0.0) {}
 
   const std::string& name() const { return name_; }
+  /// As the shop's list has it, whose name it goes by.
+  const BoughtFitting* listed = nullptr;
+  std::string unlisted_name;  // what it is called without the list
+
   void add(Bought bought) {
     borne_[bought.item] += bought.measure * static_cast<double>(bought.number);
     all_.push_back(bought);
@@ -51,6 +56,23 @@ class Buying {
     return line;
   }
 
+  /// By the price of the shop's list, which is told, in whole packs.
+  CostLine in_packs() const {
+    std::int64_t number = 0;
+    for (const Bought& each : all_)
+      number += each.number;
+    const BoughtLine bought{*listed, number};
+    std::string what = name_ + ", price of the shop file";
+    if (!listed->priced.empty()) what += " of " + listed->priced;
+    if (listed->lead_days)
+      what += ", " + std::to_string(*listed->lead_days) +
+              (*listed->lead_days == 1 ? " day to come" : " days to come");
+    const std::string unit =
+        listed->pack == 1 ? "pieces" : "packs of " + std::to_string(listed->pack);
+    return line_of(kind_, std::move(what), static_cast<double>(bought.packs()), unit,
+                   *listed->price, borne_);
+  }
+
  private:
   CostKind kind_;
   std::string name_;
@@ -63,11 +85,12 @@ class Shopping {
  public:
   Shopping(CostKind kind, std::size_t items) : kind_(kind), items_(items) {}
 
-  void add(const std::string& name, Bought bought) {
+  Buying& add(const std::string& name, Bought bought) {
     auto same =
         std::find_if(all_.begin(), all_.end(), [&](const Buying& it) { return it.name() == name; });
     if (same == all_.end()) same = all_.insert(all_.end(), Buying(kind_, name, items_));
     same->add(bought);
+    return *same;
   }
   const std::vector<Buying>& all() const { return all_; }
 
@@ -112,8 +135,13 @@ class GoodsReckoner {
   void fittings() {
     Shopping fitted(CostKind::fittings, items_.size());
     for (std::size_t i = 0; i < items_.size(); ++i)
-      for (const FittedGoods& goods : fitted_to(items_[i].wood))
-        fitted.add(goods.name, {i, 1, goods.number * counts_[i]});
+      for (const FittedGoods& goods : fitted_to(items_[i].wood)) {
+        const BoughtFitting* listed = listed_for(goods, items_[i].job->fittings);
+        Buying& buying = fitted.add(listed != nullptr ? listed->name : goods.name,
+                                    {i, 1, goods.number * counts_[i]});
+        buying.listed = listed;
+        buying.unlisted_name = goods.name;
+      }
     take(fitted, rates_.fittings, "fittings", "pieces");
   }
 
@@ -132,18 +160,31 @@ class GoodsReckoner {
       double sum = 0;
       for (std::size_t i = 0; i < items_.size(); ++i)
         if (finish_of(*items_[i].job, rates_) == &finish)
-          sum += area[i] =
-              lumber::square_metres(seen_surface(items_[i].wood)) * static_cast<double>(counts_[i]);
+          sum += area[i] = coated(items_[i], finish) * static_cast<double>(counts_[i]);
       if (sum > 0)
         cost_.lines.push_back(line_of(CostKind::finish, finish.name, sum, "m2",
                                       finish.cost_square_metre, std::move(area)));
     }
   }
 
+  /// In square metres; of other coats than the rates file's as much more or less, as its cost is of
+  /// all of those.
+  static double coated(const ItemReport& item, const Finish& finish) {
+    const FinishSpec& said = item.job->finish;
+    const double metres = lumber::square_metres(seen_surface(item.wood, said.faces));
+    return said.coats ? metres * *said.coats / finish.coats : metres;
+  }
+
   void take(const Shopping& shopping, const std::vector<Goods>& list, const std::string& key,
             const std::string& unit) {
     for (const Buying& buying : shopping.all()) {
+      if (buying.listed != nullptr && buying.listed->price) {
+        cost_.lines.push_back(buying.in_packs());
+        continue;
+      }
       const Goods* goods = priced(rates_, list, buying.name());
+      if (goods == nullptr && buying.listed != nullptr)
+        goods = priced(rates_, list, buying.unlisted_name);
       if (goods != nullptr) {
         cost_.lines.push_back(buying.priced_by(*goods));
         continue;
@@ -169,8 +210,9 @@ GoodsCost goods_cost(const std::vector<ItemReport>& items, const std::vector<std
 }
 
 const Finish* finish_of(const Job& job, const Rates& rates) {
-  if (job.finish == kNoFinish) return nullptr;
-  if (!job.finish.empty()) return rates.finish_called(job.finish);
+  const std::string& system = job.finish.system;
+  if (system == kNoFinish) return nullptr;
+  if (!system.empty()) return rates.finish_called(system);
   return rates.finish.empty() ? nullptr : &rates.finish.front();
 }
 

@@ -43,9 +43,11 @@ HandItems hand_items(const QuoteOrder& order, const Rates& rates) {
     all.setup_items[i].quantity = counts[i];
     // One that the rates file does not know of is told of as lacking.
     const Finish* finish = finish_of(job, rates);
-    const std::string said = job.finish == kNoFinish ? "" : job.finish;
+    const std::string& system = job.finish.system;
+    const std::string said = system == kNoFinish ? "" : system;
     all.items.push_back({&all.setup_items[i], finish != nullptr ? finish->name : said,
-                         !job.supply_only, order.work[i]});
+                         job.finish.coats.value_or(0), job.finish.faces, !job.supply_only,
+                         order.work[i]});
   }
   return all;
 }

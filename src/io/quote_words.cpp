@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 
+#include "bought.h"
 #include "fitted.h"
 #include "quote_goods.h"
 
@@ -51,8 +52,13 @@ std::string so_many(std::int64_t number, std::string name) {
 
 std::vector<std::string> fittings_of(const ItemReport& item) {
   std::vector<std::string> told;
-  for (const FittedGoods& goods : fitted_to(item.wood))
-    if (goods.by_hand) told.push_back(so_many(goods.number, goods.name));
+  for (const FittedGoods& goods : fitted_to(item.wood)) {
+    const BoughtFitting* listed = listed_for(goods, item.job->fittings);
+    if (listed != nullptr)
+      told.push_back(std::to_string(goods.number) + " " + listed->name);
+    else if (goods.by_hand)
+      told.push_back(so_many(goods.number, goods.name));
+  }
   return told;
 }
 
@@ -72,8 +78,14 @@ std::vector<Caution> found_cautions(const ItemReport& item) {
 std::string finish_words(const Job& job, const Rates& rates) {
   const Finish* finish = finish_of(job, rates);
   if (finish == nullptr) return "none";
-  return finish->name + ", " + std::to_string(finish->coats) +
-         (finish->coats == 1 ? " coat" : " coats");
+  const int coats = job.finish.coats.value_or(finish->coats);
+  std::string words =
+      finish->name + ", " + std::to_string(coats) + (coats == 1 ? " coat" : " coats");
+  if (job.finish.faces == FinishedFaces::front) words += ", backs left bare";
+  if (job.finish.when)
+    words += *job.finish.when == FinishedWhen::before ? ", before it is put together"
+                                                      : ", after it is put together";
+  return words;
 }
 
 }  // namespace
@@ -89,7 +101,7 @@ QuotedItem told_of(const ItemReport& item, std::int64_t count, const Rates& rate
   told.woods = woods_of(item);
   told.fittings = fittings_of(item);
   told.finish = finish_words(job, rates);
-  told.finish_is_first = job.finish.empty() && finish_of(job, rates) != nullptr;
+  told.finish_is_first = job.finish.system.empty() && finish_of(job, rates) != nullptr;
   told.hung = !job.supply_only;
   told.due = job.due;
   std::copy_if(item.cautions.begin(), item.cautions.end(), std::back_inserter(told.cautions),

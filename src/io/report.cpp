@@ -4,9 +4,12 @@
 #include <utility>
 
 #include "allowance.h"
+#include "bare_gap.h"
 #include "cabinet_work.h"
+#include "carrying.h"
 #include "change.h"
 #include "checks.h"
+#include "extras.h"
 #include "materials.h"
 #include "sawn.h"
 
@@ -68,13 +71,14 @@ CutRow cut_row_of(const Piece& piece, const Job& job) {
           grain_of(piece),
           material_of(piece, job),
           is_arched_blank(piece),
-          piece.name,
+          lies_beside(piece) ? extra_name(piece) : piece.name,
           cut[1],
           strips_of(piece)};
 }
 
 bool cut_alike(const CutRow& a, const CutRow& b) {
-  return a.part == b.part && a.arched == b.arched && a.grain == b.grain &&
+  const bool one_extra = a.part != Role::extra || a.called == b.called;
+  return a.part == b.part && one_extra && a.arched == b.arched && a.grain == b.grain &&
          a.material == b.material && same_size(a.length, b.length) &&
          same_size(a.saw_length, b.saw_length) && same_size(a.width, b.width) &&
          same_size(a.thickness, b.thickness) && same_size(a.saw_width, b.saw_width) &&
@@ -82,7 +86,7 @@ bool cut_alike(const CutRow& a, const CutRow& b) {
 }
 
 void merge(CutRow& row, const CutRow& other) {
-  row.called = several_of(row.part);
+  if (row.part != Role::extra) row.called = several_of(row.part);
   row.marks.insert(row.marks.end(), other.marks.begin(), other.marks.end());
   row.quantity += other.quantity;
   row.length = std::min(row.length, other.length);
@@ -119,14 +123,16 @@ void take_checks(ItemReport& report, const Job& job, Wanted wanted) {
   report.weights = weigh(report.wood, job);
   for (Caution& caution : weight_cautions(*report.weights, report.wood, job))
     report.cautions.push_back(std::move(caution));
+  for (Caution& caution : carrying_cautions(carried(report.wood, job), job))
+    report.cautions.push_back(std::move(caution));
   const std::int64_t one_try = effort_spent() - before;
   if (wanted.season_remedies && job.season)
     report.season_remedies = find_season_remedies(job, report.findings, one_try);
   if (wanted.remedies) report.remedies = find_remedies(job, report.findings, one_try);
 }
 
-void take_making(ItemReport& report) {
-  report.making = making_of(report.wood);
+/// How what is in it is put together: without what is laid beside it.
+void take_together(ItemReport& report) {
   report.together.rectangles = rectangles_of(report.wood);
   if (report.together.rectangles.empty()) return;
   report.together.orders = assembly_order(report.wood);
@@ -158,6 +164,8 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
     report.wood = std::move(worked.assembly);
     report.rooms = std::move(worked.rooms);
     report.chains = std::move(worked.chains);
+    for (Chain& chain : bare_gap_chains(*job, worked.assumed))
+      report.chains.push_back(std::move(chain));
     report.cautions = std::move(worked.cautions);
     for (Caution& caution : doubts_of_names(*job))
       report.cautions.push_back(std::move(caution));
@@ -169,11 +177,14 @@ ItemOutcome report_item(std::unique_ptr<Job> job, Wanted wanted) {
                           job->assumed_tolerances.end());
     if (wanted.fits && job->tolerances)
       report.fits = forecast_fits(report.wood, *job->tolerances, job->unit);
-    if (wanted.cutlist) report.cutlist = cut_list(report.wood, *job);
-    if (wanted.making) take_making(report);
+    if (wanted.making) take_together(report);
     report.assumed.insert(report.assumed.end(), job->assumed_season.begin(),
                           job->assumed_season.end());
     if (wanted.checks) take_checks(report, *job, wanted);
+    lay_beside(report.wood, job->extras);
+    if (wanted.checks && !job->extras.empty()) report.weights = weigh(report.wood, *job);
+    if (wanted.cutlist) report.cutlist = cut_list(report.wood, *job);
+    if (wanted.making) report.making = making_of(report.wood);
     report.job = std::move(job);
     return {std::move(report), {}};
   } catch (const LengthOverflow& overflow) {

@@ -6,6 +6,7 @@
 #include "report_rows.h"
 #include "run_work.h"
 #include "schema.h"
+#include "with_it_page.h"
 
 namespace haunch {
 namespace {
@@ -116,6 +117,48 @@ std::optional<SeasonTold> season_of(const ItemTold& it) {
 std::optional<FitsTold> fits_of(const ItemTold& it) {
   if (!it.tells(Section::check) || !it.report.fits) return {};
   return FitsTold{it.report.wood, *it.report.fits};
+}
+
+/// What is put on it, where more than a name is said.
+struct FinishTold {
+  const FinishSpec& finish;
+};
+
+std::optional<FinishTold> finish_told(const ItemReport& report) {
+  if (!report.job->finish.is_told()) return {};
+  return FinishTold{report.job->finish};
+}
+
+/// A fitting of the shop's list, for all of an item's quantity.
+struct BoughtTold {
+  BoughtLine line;
+  std::optional<std::string> order_by;
+};
+
+std::vector<BoughtTold> bought_told(const ItemReport& report) {
+  std::vector<BoughtTold> all;
+  for (BoughtLine& line : bought_by(report)) {
+    auto day = order_by(line.fitting, report.job->due);
+    all.push_back({std::move(line), std::move(day)});
+  }
+  return all;
+}
+
+/// What is carried as one, and whether it goes by its way.
+struct CarriedTold {
+  const ItemReport& report;
+  Carried carried;
+
+  static std::optional<Length> room(const std::optional<Passing>& way) {
+    return way ? std::optional(way->room) : std::nullopt;
+  }
+};
+
+std::vector<CarriedTold> carried_told(const ItemReport& report) {
+  std::vector<CarriedTold> all;
+  for (Carried& its : carried(report.wood, *report.job))
+    all.push_back({report, std::move(its)});
+  return all;
 }
 
 std::optional<TogetherTold> together_of(const ItemTold& it) {
@@ -297,6 +340,71 @@ struct JsonObject<Assumed> : JsonObjectDefaults {
       {"key", the<&Assumed::key>}, {"value", the<&Assumed::value>}, {"why", the<&Assumed::why>}};
 };
 
+template <>
+struct JsonObject<FinishTold> : JsonObjectDefaults {
+  static constexpr JsonKey<FinishTold> keys[] = {
+      {"system", [](auto& it) { return if_any(it.finish.system); }},
+      {"faces", [](auto& it) { return word_of(it.finish.faces); },
+       R"({"enum": ["both", "front"]})"},
+      {"coats", [](auto& it) { return it.finish.coats; }},
+      {"film", [](auto& it) { return it.finish.film; }},
+      {"when", [](auto& it) {
+         return it.finish.when ? std::optional(std::string(word_of(*it.finish.when)))
+                               : std::nullopt;
+       }}};
+};
+
+template <>
+struct JsonObject<BoughtTold> : JsonObjectDefaults {
+  static constexpr JsonKey<BoughtTold> keys[] = {
+      {"name", [](auto& it) -> const std::string& { return it.line.fitting.name; }},
+      {"code", [](auto& it) { return if_any(it.line.fitting.code); }},
+      {"number", [](auto& it) { return it.line.number; }, kFromOne},
+      {"pack", [](auto& it) { return it.line.fitting.pack; }, kFromOne},
+      {"packs", [](auto& it) { return it.line.packs(); }, kFromOne},
+      {"kilograms_each",
+       [](auto& it) {
+         const double mass = it.line.fitting.mass;
+         return mass > 0 ? std::optional(Rounded<3>{mass}) : std::nullopt;
+       }},
+      {"price",
+       [](auto& it) {
+         const auto& price = it.line.fitting.price;
+         return price ? std::optional(Rounded<2>{*price}) : std::nullopt;
+       }},
+      {"priced", [](auto& it) { return if_any(it.line.fitting.priced); }},
+      {"lead_days", [](auto& it) { return it.line.fitting.lead_days; }},
+      {"order_by", the<&BoughtTold::order_by>}};
+};
+
+template <>
+struct JsonObject<CarriedTold> : JsonObjectDefaults {
+  static constexpr JsonKey<CarriedTold> keys[] = {
+      {"name", [](auto& it) -> const std::string& { return it.carried.name; }},
+      {"groups",
+       [](auto& it) {
+         std::vector<std::string> paths;
+         for (const std::size_t group : it.carried.groups)
+           paths.push_back(it.report.wood.groups[group].path);
+         return paths;
+       }},
+      {"size",
+       [](auto& it) {
+         return SizeTold{it.carried.size, true};
+       }},
+      {"kilograms",
+       [](auto& it) {
+         return it.carried.weight.is_known()
+                    ? std::optional(Rounded<3>{it.carried.weight.kilograms})
+                    : std::nullopt;
+       }},
+      {"room_in_door", [](auto& it) { return CarriedTold::room(it.carried.door); }},
+      {"room_round_stair", [](auto& it) { return CarriedTold::room(it.carried.stair); }},
+      {"room_in_lift", [](auto& it) { return CarriedTold::room(it.carried.lift); }},
+      {"goes", [](auto& it) { return it.carried.goes(); }},
+      {"pieces_go", [](auto& it) { return it.carried.pieces_go; }}};
+};
+
 // ---- items, and what could not be worked
 
 template <>
@@ -326,6 +434,18 @@ struct JsonObject<ItemTold> : JsonObjectDefaults {
       {"operations",
        [](auto& it) { return only_if(it.tells(Section::joints), OperationsTold{it.report}); }},
       {"together", [](auto& it) { return together_of(it); }},
+      {"finish",
+       [](auto& it) { return it.tells(Section::joints) ? finish_told(it.report) : std::nullopt; }},
+      {"fittings",
+       [](auto& it) {
+         return if_any(it.section == Section::sheet ? bought_told(it.report)
+                                                    : std::vector<BoughtTold>());
+       }},
+      {"carried",
+       [](auto& it) {
+         return if_any(it.tells(Section::check) ? carried_told(it.report)
+                                                : std::vector<CarriedTold>());
+       }},
       {"cutlist", [](auto& it) { return only_if(it.tells(Section::cutlist), it.report.cutlist); }},
       {"strips", [](auto& it) { return if_any(strip_totals(it.report.cutlist)); }},
       {"verdict",

@@ -11,6 +11,7 @@
 #include "text_table.h"
 #include "together_page.h"
 #include "tolerance_page.h"
+#include "with_it_page.h"
 
 namespace haunch {
 namespace {
@@ -448,8 +449,12 @@ PageParts parts_of(const ItemReport& report, const ItemSheet& sheet, const View&
   if (whole || section == Section::joints) {
     append(page, fillers_page(report, lengths));
     append(page, joinery_page(report.wood, report.making.value(), lengths));
+    append(page, extras_page(report, lengths));
     append(page, together_page(report, lengths));
+    append(page, finish_page(report, lengths.exact()));
   }
+  add(whole, bought_page, report);
+  add(whole, carrying_page, report, lengths);
   add(checks && !short_sheet, checks_page, report, section, lengths);
   if (checks && report.fits)
     append(page, tolerance_page(report.wood, *report.fits, lengths.exact()));

@@ -225,7 +225,12 @@ class PartSchema {
     if (key == Key("woods")) return woods();
     if (name.ends_with("_minutes")) return {{"type", "number"}, {"minimum", 0}};
     if (key == Key("work")) return work();
-    if (key == Key("due")) return {{"type", "string"}, {"format", "date"}};
+    if (key == Key("due") || key == Key("hardware[].priced"))
+      return {{"type", "string"}, {"format", "date"}};
+    if (key == Key("hardware[].cuts")) return {{"type", "object"}};
+    if (key == Key("hardware[].mass") || key == Key("hardware[].price") ||
+        key == Key("access.carry"))
+      return {{"type", "number"}, {"minimum", 0}};
     if (key == Key("$schema")) return {{"type", "string"}};
     if (key == Key("layout"))
       return {{"$ref", part_.of == kOfFaceFrame ? "#/$defs/frame_part" : "#/$defs/cabinet_part"}};
@@ -300,6 +305,7 @@ Json bare_number() {
   const Json deeper{{"$ref", "#/$defs/bare_number"}};
   others["load"] = true;
   others["work"] = true;
+  others["carry"] = true;
   others["shelves"] = {{"anyOf", {Json{{"type", "number"}}, Json{{"not", deeper}}}}};
   const Json none_below{{"properties", std::move(others)},
                         {"additionalProperties", {{"not", deeper}}}};
@@ -321,7 +327,7 @@ Json doorset() {
 Json of_use(const Json& whole, Key use) {
   Json properties = whole["properties"];
   for (const char* key :
-       {"$schema", "kind", "units", "use", "woods", "machines", "house", "cabinet"})
+       {"$schema", "kind", "units", "use", "woods", "machines", "hardware", "house", "cabinet"})
     properties.erase(key);
   return described(object(std::move(properties)), use.row().about);
 }

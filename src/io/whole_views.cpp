@@ -7,6 +7,7 @@
 #include <numbers>
 #include <utility>
 
+#include "extras.h"
 #include "line_sum.h"
 #include "member_chains.h"
 #include "own_axes.h"
@@ -337,7 +338,7 @@ void WholeViews::chains(NotedView& view, ChainsOf of) const {
 Box WholeViews::room() const {
   Box all = placed_blank(item_.wood.pieces.front());
   for (const Piece& piece : item_.wood.pieces)
-    all = around(all, placed_blank(piece));
+    if (!lies_beside(piece)) all = around(all, placed_blank(piece));
   return all;
 }
 

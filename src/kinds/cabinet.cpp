@@ -138,8 +138,10 @@ JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string
       spec.own.forget("fittings");
       spec.own.fittings.clear();
     }
-    for (Spec* leaf : {&spec.door, &spec.end, &spec.back})
+    for (Spec* leaf : {&spec.door, &spec.end, &spec.back}) {
       overlay(*leaf, shop->of_use(Use::cabinet), kOfDoor);
+      leaf->forget("finish.film");  // the cabinet's gaps have it
+    }
   }
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<CabinetJob>();

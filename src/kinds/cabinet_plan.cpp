@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "bare_gap.h"
 #include "cabinet_cautions.h"
 #include "cabinet_chains.h"
 #include "cabinet_planner.h"
@@ -135,9 +136,10 @@ void CabinetPlanner::settle_fronts() {
       ledger_.choose<Meets>("fronts.meets", framed ? Meets::inset : Meets::overlay,
                             framed ? "usual with a face frame" : "usual without a face frame");
   const bool inset = plan_.meets == Meets::inset;
-  plan_.gap =
+  plan_.gap = bare_gap(
+      ledger_.spec,
       ledger_.take("fronts.gap", inset ? ledger_.pick(2'000, 1, 16) : ledger_.pick(3'000, 1, 8),
-                   inset ? "usual round an inset front" : "usual between fronts");
+                   inset ? "usual round an inset front" : "usual between fronts"));
   if (ledger_.spec.speaks_of("fronts.hinges")) plan_.hinges = settle_cup_hinges(ledger_);
   plan_.pin_out = ledger_.pick(6'000, 1, 4);
   plan_.front_stuff.thickness =

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "bare_gap.h"
 #include "door_plan_steps.h"
 
 namespace haunch {
@@ -35,6 +36,8 @@ void settle_clearance(DoorLedger& ledger, Sides& room) {
                        {"clearance.head", &room.head, usual},
                        {"clearance.foot", &room.foot, ledger.defaults.foot_clearance}},
                       ledger.usual());
+  for (Length* side : {&room.left, &room.right, &room.head, &room.foot})
+    *side = bare_gap(ledger.spec, *side);
 }
 
 /// A key or group of leaves that meet their opening otherwise, where the spec itself states it.

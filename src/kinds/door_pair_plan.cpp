@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "bare_gap.h"
 #include "door_plan_steps.h"
 #include "share.h"
 
@@ -51,9 +52,10 @@ void settle_pair(DoorLedger& ledger, FramePlan& frame, WhichLeaf leaf) {
   pair.width = frame.width;
   pair.is_right = leaf == WhichLeaf::right;
   const bool overlay = frame.opening.meets == Meets::overlay;
-  pair.clearance = ledger.take(
+  const Length finished = ledger.take(
       "meeting_clearance", overlay ? ledger.defaults.overlay_meeting : ledger.defaults.clearance,
       overlay ? "1/16 in off each leaf, 1/8 in over all (a supplier's guide)" : "usual in a pair");
+  pair.clearance = bare_gap(ledger.spec, finished);
   settle_laps(ledger, pair);
   settle_first(ledger, pair);
   const Length both = pair.width - pair.clearance;

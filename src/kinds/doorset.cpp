@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "bare_gap.h"
 #include "cautions.h"
 #include "door.h"
 #include "door_defaults.h"
@@ -83,7 +84,8 @@ PlannedCase DoorsetJob::plan_case(Length leaf_thickness) const {
 
 PairKeys DoorsetJob::settle_pair(Ledger& ledger) const {
   PairKeys pair;
-  pair.clearance = ledger.take("meeting_clearance", ledger.pick(3'000, 1, 8), "usual in a pair");
+  pair.clearance = bare_gap(
+      ledger.spec, ledger.take("meeting_clearance", ledger.pick(3'000, 1, 8), "usual in a pair"));
   pair.lap = ledger.take("meeting_lap", Length(), "square meeting stiles");
   if (pair.lap > Length())
     pair.rest = ledger.take("meeting_rest", ledger.pick(1'500, 1, 16), "usual in a pair");

@@ -24,6 +24,8 @@ constexpr SaidElsewhere kOfTheSet[] = {
     {"note", kHasOne},
     {"due", kHasOne},
     {"finish", kHasOne},
+    {"extras", "the set has them"},
+    {"access", kHasOne},
     {"supply_only", "the set says it"},
     {"mirror", "the whole set is mirrored"},
     {"units", "the set has them"},
@@ -93,6 +95,7 @@ DoorsetReading read_doorset_spec(const Value& item, const ShopDefaults* shop) {
     const Spec& its = shop->of_use(use_of(reading.spec, *shop, stated_height(reading.spec)));
     overlay(reading.spec, its, kOfFrame);
     overlay(reading.leaf, its, kOfDoor);
+    reading.leaf.forget("finish.film");  // the frame's clearance has it
   }
   return reading;
 }

@@ -145,6 +145,7 @@ inline constexpr KeyRow kDrawerKeys[] = {
     object("fronts.drawer.runner", kDrawers, "what it runs on", Plain::first),
     word<RunnerKind>("fronts.drawer.runner.kind", kDrawers, "of wood or of metal",
                      "metal where their data are said, else wood"),
+    text("fronts.drawer.runner.fitting", kDrawers, kByName, kSaidHere),
     length_or_zero("fronts.drawer.runner.play", kDrawers, Change::none,
                    "on wooden runners, at each side of the drawer", "0.5 mm, 1/64 in"),
     length_or_zero("fronts.drawer.runner.play_above", kDrawers, Change::none,

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "bare_gap.h"
 #include "drawer_plan_steps.h"
 #include "ledger.h"
 #include "materials.h"
@@ -146,8 +147,9 @@ void settle_sections(Ledger& ledger, DrawerPlan& plan) {
 /// Of an applied front that stands in its opening.
 Sides front_gap(Ledger& ledger, const DrawerRoom& room) {
   if (room.gap) return *room.gap;
-  const Length gap = ledger.settle("fronts.drawer.gap", ledger.pick(2'000, 1, 16),
-                                   "usual for fronts that stand in their openings");
+  const Length gap =
+      bare_gap(ledger.spec, ledger.settle("fronts.drawer.gap", ledger.pick(2'000, 1, 16),
+                                          "usual for fronts that stand in their openings"));
   return {gap, gap, gap, gap};
 }
 

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 
+#include "bare_gap.h"
 #include "frame_plan_steps.h"
 #include "frame_rules.h"
 
@@ -133,6 +134,8 @@ void settle_clearances(Ledger& ledger, Sides& clearance, const FrameRule* rule) 
           ? ledger.take("frame.clearance.foot", below, {})
           : ledger.take("frame.clearance.foot", below,
                         over_wood ? "usual over a threshold" : "usual over a finished floor")};
+  for (Length* side : {&clearance.left, &clearance.right, &clearance.head, &clearance.foot})
+    *side = bare_gap(ledger.spec, *side);
 }
 
 void settle_lips(Ledger& ledger, Sides& lip, const FrameRule* rule) {

@@ -95,6 +95,11 @@ struct KeyRow {
 /// Rows in short, for the table.
 namespace rows {
 
+// Of a fitting that the shop file lists.
+inline constexpr std::string_view kByName =
+    "one of the shop file's hardware, by its name: what that says holds where nothing else is said";
+inline constexpr std::string_view kSaidHere = "what is said here, and as is usual";
+
 constexpr KeyRow length(std::string_view key, Owners of, Change change, std::string_view about,
                         std::string_view usual) {
   return {key, Holds::size, of, about, usual, change};

@@ -11,6 +11,7 @@
 #include "key_row.h"
 #include "layout_keys.h"
 #include "machine_keys.h"
+#include "order_keys.h"
 #include "run_keys.h"
 
 namespace haunch {
@@ -59,9 +60,6 @@ inline constexpr KeyRow kDoorKeys[] = {
     text("name", kOfItems | kOfShop, "what the shop calls it", "the kind"),
     text("note", kOfItems, "printed with the item", ""),
     own("due", kOfItems, "a day as 2031-05-17", "when it is to be ready", ""),
-    text("finish", kOfItems | kOfShop,
-         "what is put on its wood, by its name in the rates file; none for nothing",
-         "the first of the rates file"),
     flag("supply_only", kOfItems, "what moves in it is not hung, and no fitting is fitted"),
     flag("mirror", kOfItems, "the handed twin: what is said of left holds of right"),
     count("quantity", kOfItems, 1, 100'000, "how many are made", "1"),
@@ -415,7 +413,8 @@ inline constexpr KeyRow kDoorKeys[] = {
 
     // ---- what is let in
     word<Side>("hangs", kDoors, "the stile on the hinges; the other has the lock", "left"),
-    object("hinges", kDoors, "recesses for hinges"),
+    object("hinges", kDoors, "recesses for hinges", Plain::first),
+    text("hinges.fitting", kDoors, kByName, kSaidHere),
     count("hinges.number", kDoors, 1, kMostHinges, "how many",
           "one for each 30 in, 762 mm, of height or part of it, two at least"),
     list("hinges.at", kDoors, 1, kMostHinges,
@@ -437,7 +436,8 @@ inline constexpr KeyRow kDoorKeys[] = {
     length_or_zero("hinges.from_foot", kDoors, kSize,
                    "foot of the leaf to the foot of the lowest hinge",
                    "230 mm, 9 in; cabinet door the rail's inner edge"),
-    object("lock", kDoors, "recesses for a lock"),
+    object("lock", kDoors, "recesses for a lock", Plain::first),
+    text("lock.fitting", kDoors, kByName, kSaidHere),
     length("lock.height", kDoors, kSize, "middle of the lock above the leaf's foot",
            "965 mm, 38 in"),
     length("lock.backset", kDoors, kFixed,
@@ -714,7 +714,7 @@ constexpr auto joined(const KeyRow (&... tables)[sizes]) {
 }
 
 inline constexpr auto kTable = joined(kDoorKeys, kCabinetKeys, kLayoutKeys, kFaceFrameKeys,
-                                      kDrawerKeys, kMachineKeys, kRunKeys);
+                                      kDrawerKeys, kMachineKeys, kRunKeys, kOrderKeys);
 
 }  // namespace rows
 

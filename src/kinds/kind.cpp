@@ -9,14 +9,17 @@
 #include "door_defaults.h"
 #include "doorset.h"
 #include "drawer.h"
+#include "extras.h"
 #include "face_frame.h"
 #include "frame.h"
+#include "listed_fittings.h"
 #include "mirrored.h"
 #include "other_items.h"
 #include "run.h"
 #include "shop.h"
 #include "spec_reader.h"
 #include "tolerance_spec.h"
+#include "usual_size.h"
 #include "value_reader.h"
 
 namespace haunch {
@@ -98,6 +101,36 @@ Touches Lever::touches() const {
   return Touches::size;
 }
 
+namespace {
+
+FinishSpec finish_said(const Spec& spec) {
+  FinishSpec finish;
+  finish.system = spec.text("finish.system");
+  finish.faces = spec.word<FinishedFaces>("finish.faces").value_or(FinishedFaces::both);
+  finish.coats = spec.count("finish.coats");
+  finish.film = spec.size("finish.film").value_or(Length());
+  finish.when = spec.word<FinishedWhen>("finish.when");
+  return finish;
+}
+
+std::optional<Access> access_of(const Spec& spec, Unit unit) {
+  if (!spec.speaks_of("access")) return {};
+  const auto size = [&](SizeKey key) { return spec.size(key).value_or(Length()); };
+  Access access;
+  if (spec.size("access.door.width"))
+    access.door = {size("access.door.width"), size("access.door.height")};
+  if (const auto width = spec.size("access.stair.width"))
+    access.stair = {*width, spec.size("access.stair.landing").value_or(*width),
+                    spec.size("access.stair.headroom").value_or(usual_size(unit, 2'000'000, 80))};
+  if (spec.size("access.lift.width"))
+    access.lift = {size("access.lift.width"), size("access.lift.depth"),
+                   size("access.lift.height")};
+  if (spec["access.carry"].stated) access.carry = spec["access.carry"].figure;
+  return access;
+}
+
+}  // namespace
+
 void name_job(Job& job, const Spec& spec, std::string_view default_id) {
   const std::string& id = spec.text("id");
   const std::string& name = spec.text("name");
@@ -108,7 +141,9 @@ void name_job(Job& job, const Spec& spec, std::string_view default_id) {
   job.name = name.empty() ? std::string(job.kind) : name;
   job.note = spec.text("note");
   job.due = spec.text("due");
-  job.finish = spec.text("finish");
+  job.finish = finish_said(spec);
+  job.extras = extras_of(spec);
+  job.access = access_of(spec, spec.units.value_or(Unit::mm));
   job.supply_only = spec.says("supply_only");
   job.other_work = spec.other_work;
   job.species = species_of(spec);
@@ -140,6 +175,11 @@ JobReading read_job_among(const Value& item, const ShopDefaults* shop, std::stri
   JobReading reading = known->read_with != nullptr
                            ? known->read_with(item, shop, default_id, others)
                            : known->read(item, shop, default_id);
+  FittingsTaken fittings = fittings_taken(item, shop);
+  add(reading.problems, std::move(fittings.problems));
+  if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
+  for (TakenFitting& taken : fittings.all)
+    reading.job->fittings.push_back(std::move(taken));
   const Value* mirror = item.find("mirror");
   if (reading.job && mirror != nullptr && mirror->text == "true")
     reading.job = mirrored(std::move(reading.job));
@@ -153,7 +193,7 @@ const std::vector<Elsewhere>& elsewhere_of_use() {
   static const std::vector<Elsewhere> kElsewhere = [] {
     std::vector<Elsewhere> all;
     for (const Key key : std::initializer_list<Key>{"kind", "units", "use", "woods", "machines",
-                                                    "house", "cabinet"})
+                                                    "hardware", "house", "cabinet"})
       all.push_back({key, "belongs at the top of the shop file; take it out"});
     return all;
   }();
@@ -183,6 +223,7 @@ std::vector<Problem> doubts_of_shop(const Spec& spec, const std::string& at) {
          "does not agree with mortise.width and tenon.thickness; give two of the three",
          {}});
   if (speaks_of_tolerances(spec)) add(problems, settle_tolerances(spec).problems);
+  add(problems, unlisted_in(spec));
   for (Problem& problem : problems)
     problem.path.insert(0, at);
   return problems;

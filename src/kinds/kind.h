@@ -9,7 +9,11 @@
 #include <utility>
 #include <vector>
 
+#include "access.h"
+#include "bought_fitting.h"
 #include "document.h"
+#include "extra_spec.h"
+#include "finish_spec.h"
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
 #include "season.h"
@@ -138,12 +142,15 @@ class Job {
   std::string_view kind;  // as in the spec: "door"
   std::string name;       // what the shop calls it; the kind where the spec is silent
   std::string note;
-  std::string due;           // a day as 2031-05-17, so that texts compare as days do; or empty
-  std::string finish;        // of the rates file; empty: its first
-  bool supply_only = false;  // nothing is hung or fitted
+  std::string due;  // a day as 2031-05-17, so that texts compare as days do; or empty
+  FinishSpec finish;
+  bool supply_only = false;         // nothing is hung or fitted
   std::optional<Value> other_work;  // that is no cut, as written: a list
   OfRoles<std::string> species;     // empty: not stated
-  std::vector<Species> woods;  // that the spec or the shop file adds, or gives other figures of
+  std::vector<Species> woods;     // that the spec or the shop file adds, or gives other figures of
+  std::vector<ExtraSpec> extras;  // as they lie before one, of a handed twin turned about
+  std::vector<TakenFitting> fittings;  // from the shop's list, each use once
+  std::optional<Access> access;        // where the way to its place is told
   int quantity = 1;
   Unit unit = Unit::mm;
   std::vector<Given> given;  // in the order of the spec

@@ -22,6 +22,8 @@ constexpr SaidElsewhere kOfTheCabinet[] = {
     {"note", kHasOne},
     {"due", kHasOne},
     {"finish", kHasOne},
+    {"extras", "the cabinet has them"},
+    {"access", kHasOne},
     {"supply_only", "the cabinet says it"},
     {"mirror", "the whole cabinet is mirrored"},
     {"like", kHasOne},

@@ -4,6 +4,7 @@
 #include <string>
 #include <utility>
 
+#include "extras.h"
 #include "reflected.h"
 #include "run_work.h"
 #include "twin_words.h"
@@ -97,6 +98,8 @@ std::unique_ptr<Job> mirrored_plain(std::unique_ptr<Job> plain) {
 std::unique_ptr<Job> mirrored(std::unique_ptr<Job> plain) {
   std::unique_ptr<Job> job = mirrored_plain(std::move(plain));
   job->name += ", mirrored";
+  for (ExtraSpec& extra : job->extras)
+    extra = turned_about(std::move(extra));
   return job;
 }
 

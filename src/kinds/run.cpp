@@ -82,6 +82,19 @@ void take_woods(Job& job, const Job& cabinet) {
   }
 }
 
+/// What comes with its cabinets. Of fittings those that all of them take, as others could not be
+/// counted apart.
+void take_with_it(Job& job, const Job& cabinet, bool first) {
+  job.extras.insert(job.extras.end(), cabinet.extras.begin(), cabinet.extras.end());
+  if (first) job.fittings = cabinet.fittings;
+  std::erase_if(job.fittings, [&](const TakenFitting& taken) {
+    return std::none_of(cabinet.fittings.begin(), cabinet.fittings.end(),
+                        [&](const TakenFitting& its) {
+                          return its.use == taken.use && its.bought.name == taken.bought.name;
+                        });
+  });
+}
+
 }  // namespace
 
 JobReading read_run(const Value& item, const ShopDefaults* shop, std::string_view default_id,
@@ -95,6 +108,7 @@ JobReading read_run(const Value& item, const ShopDefaults* shop, std::string_vie
   job->service = {true, false, false};
   for (const RunEntry& entry : reading.spec.order) {
     if (!entry.taken) continue;
+    take_with_it(*job, entry.taken->job(), job->takes.empty());
     job->takes.push_back(entry.id);
     take_woods(*job, entry.taken->job());
   }

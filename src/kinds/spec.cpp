@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <stdexcept>
 
+#include "listed_fittings.h"
+
 namespace haunch {
 namespace {
 
@@ -98,7 +100,14 @@ void fill(Spec& spec, const Spec& from, Owners of, bool by_shop) {
 }  // namespace
 
 void overlay(Spec& spec, const Spec& shop, Owners of) {
+  // What the spec names by itself goes before what the shop says of all such fittings; what the
+  // shop names goes after.
+  if (of == kOfShop)
+    spec.listed = shop.listed;
+  else
+    take_listed(spec, shop.listed);
   fill(spec, shop, of, true);
+  if (of != kOfShop) take_listed(spec, shop.listed);
   if ((of & (kOfDoor | kOfShop)) == 0) return;
   const auto edge = shop.word<EdgeKind>("edge.kind");
   if (edge && spec.word<EdgeKind>("edge.kind") != edge) forget_shops_edge(spec);

@@ -9,6 +9,7 @@
 #include <variant>
 #include <vector>
 
+#include "bought_fitting.h"
 #include "document.h"
 #include "haunch/length_text.h"
 #include "haunch/wood.h"
@@ -123,6 +124,12 @@ struct FittingSpec {
   bool mirrored = false;  // the same in the piece that stands to the other side as this one does
 };
 
+/// One of a shop's fittings, and what it says of whatever takes it.
+struct ListedFitting {
+  BoughtFitting bought;
+  KeyValues said;  // below the key of each use that it can have
+};
+
 /// Everything that one document states: values by key, and beside them what is no plain value,
 /// empty where it is silent.
 struct Spec : KeyValues {
@@ -136,12 +143,13 @@ struct Spec : KeyValues {
   std::vector<HingePlace> hinge_places;
   std::vector<FittingSpec> fittings;
   std::vector<Dimension> one_setting;
-  std::vector<Length> cutters;      // of a shop file only, rising
-  std::vector<Machine> machines;    // of a shop file only, in its order
-  std::vector<Species> woods;       // its own, then those of the shop file
-  std::optional<AsFound> found;     // of an opening that was measured all round
-  std::optional<Value> other_work;  // a list of what is no cut, as written
-  std::vector<Key> mullions;        // keys of muntins that were written with mullion_
+  std::vector<Length> cutters;        // of a shop file only, rising
+  std::vector<Machine> machines;      // of a shop file only, in its order
+  std::vector<ListedFitting> listed;  // of a shop file only: its hardware
+  std::vector<Species> woods;         // its own, then those of the shop file
+  std::optional<AsFound> found;       // of an opening that was measured all round
+  std::optional<Value> other_work;    // a list of what is no cut, as written
+  std::vector<Key> mullions;          // keys of muntins that were written with mullion_
 };
 
 /// Fills what an item, whose keys are `of` one kind, leaves open from the shop file, marking it as

@@ -4,7 +4,9 @@
 #include <utility>
 
 #include "day.h"
+#include "extras.h"
 #include "fittings_spec.h"
+#include "listed_fittings.h"
 #include "machine_spec.h"
 #include "season_spec.h"
 
@@ -185,9 +187,13 @@ class KeyReader {
     const std::vector<Key> members = members_of(key);
     const std::string prefix = std::string(shown(key)) + ".";
     const Plain plain = key.row().plain;
-    if (plain == Plain::first && (members.size() == 1 || value.kind != Value::Kind::object)) {
+    const bool is_object = value.kind == Value::Kind::object;
+    const bool texts = plain == Plain::first && members.front().row().holds == Holds::text;
+    if (texts && members.size() > 1 && !is_object && value.kind != Value::Kind::text)
+      read_.wrong_type(value, path, text_or_object(key, members.front(), prefix));
+    else if (plain == Plain::first && (members.size() == 1 || !is_object)) {
       read_value(members.front(), value, path);
-    } else if (value.kind == Value::Kind::object) {
+    } else if (is_object) {
       spec_.set_stated(key);
       read_object(value, prefix, path);
       if (key.row().most == 1 && value.entries.size() != 1)
@@ -205,6 +211,11 @@ class KeyReader {
       for (const Key member : members)
         spec_.set(member, *length);
     }
+  }
+
+  std::string text_or_object(Key key, Key first, const std::string& prefix) const {
+    return "a text for its \"" + std::string(shown(first).substr(prefix.size())) + "\", or " +
+           wanted_of(key, prefix);
   }
 
   std::string wanted_of(Key key, const std::string& prefix) const {
@@ -313,6 +324,33 @@ class KeyReader {
     spec_.machines = machines_of(items_of(key));
     check_machines(read_, value, spec_.machines, path);
   }
+  /// Its items stay: the job takes them.
+  void take_extras(const Value& value, const std::string& path, Key key) {
+    for (std::size_t i = 0; i < value.list.size(); ++i)
+      check_extra(read_, value.list[i], spec_[key].items[i], child_path(path, i));
+  }
+  void take_hardware(const Value& value, const std::string& path, Key key) {
+    spec_.listed = listed_of(items_of(key));
+    check_listed(read_, value, spec_.listed, path);
+  }
+  /// Keys of a shop file, of which the list takes those of fittings.
+  void read_fitting_cuts(const Value& value, const std::string& path, Key key) {
+    if (!read_.is_object(value, path, std::string(key.row().form))) return;
+    Spec said;
+    KeyReader(read_, scope_, said).read_object(value, "", path);
+    spec_.set_stated(key);
+    spec_.edit(key).items = {std::move(said)};
+  }
+  void read_kilograms(const Value& value, const std::string& path, Key key) {
+    constexpr double kLeast = 0.001, kMost = 10'000;
+    if (const auto kg = read_.number(value, path, kLeast, kMost, "kilograms"))
+      spec_.set_figure(key, *kg);
+  }
+  void read_money(const Value& value, const std::string& path, Key key) {
+    constexpr double kMost = 1'000'000;
+    if (const auto money = read_.number(value, path, 0, kMost, "an amount of money"))
+      spec_.set_figure(key, *money);
+  }
   void take_recesses(const Value& value, const std::string& path, Key key) {
     for (std::size_t i = 0; i < value.list.size(); ++i)
       check_recess(read_, value.list[i], spec_[key].items[i], child_path(path, i));
@@ -393,6 +431,15 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"tolerance.one_setting", &KeyReader::take_one_setting},
     {"cutters", &KeyReader::take_cutters},
     {"machines", &KeyReader::take_machines},
+    {"extras", &KeyReader::take_extras},
+    {"extras[].edges", &KeyReader::skip},  // taken with their extra
+    {"extras[].cuts", &KeyReader::skip},
+    {"hardware", &KeyReader::take_hardware},
+    {"hardware[].cuts", &KeyReader::read_fitting_cuts},
+    {"hardware[].mass", &KeyReader::read_kilograms},
+    {"hardware[].price", &KeyReader::read_money},
+    {"hardware[].priced", &KeyReader::read_day},
+    {"access.carry", &KeyReader::read_kilograms},
     // Taken with their machine.
     {"machines[].does", &KeyReader::skip},
     {"machines[].cutters", &KeyReader::skip},

@@ -48,6 +48,8 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
     }
     case FeatureKind::screw_hole:
       return size_of(feature, SizeName::from_shoulder) ? 2 : feature.prisms.front().along;
+    case FeatureKind::bore:
+      return feature.prisms.front().along;
     case FeatureKind::moulding_mitre:
       return feature.cuts.empty() ? 0 : 1;
     case FeatureKind::lip_rebate:
@@ -141,6 +143,11 @@ class FeatureWork {
         break;
       case FeatureKind::screw_hole:
         screw_hole(run, feature);
+        break;
+      case FeatureKind::bore:
+        setting.through = body.extent(run.side.into) == piece_.blank[run.side.into];
+        run.near += floor_half(run.extent());
+        run.far.reset();
         break;
       default:
         break;

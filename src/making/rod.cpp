@@ -32,8 +32,8 @@ std::string_view end_word(RodDirection direction, bool low) {
 
 /// What is cut to length at the bench, or bought: it is never laid on a rod.
 bool is_left_out(Role role) {
-  constexpr Role kAll[] = {Role::bead,        Role::wedge,  Role::pin,   Role::dowel,
-                           Role::loose_tenon, Role::spline, Role::button};
+  constexpr Role kAll[] = {Role::bead,        Role::wedge,  Role::pin,    Role::dowel,
+                           Role::loose_tenon, Role::spline, Role::button, Role::extra};
   return std::find(std::begin(kAll), std::end(kAll), role) != std::end(kAll);
 }
 

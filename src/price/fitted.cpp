@@ -15,13 +15,15 @@ namespace {
 struct BoughtAs {
   std::string_view counted, bought;
   bool by_hand;
+  std::optional<FittingUse> use = {};
 };
-constexpr BoughtAs kBoughtAs[] = {{"hinges with a cup of", "hinges with a cup", true},
-                                  {"hinges with flaps", "hinges with flaps", true},
-                                  {"pairs of runners, travel", "runners", true},
-                                  {"shelf pins", "shelf pins", false},
-                                  {"dowels of", "dowels", false},
-                                  {"screws in holes of", "screws", true}};
+constexpr BoughtAs kBoughtAs[] = {
+    {"hinges with a cup of", "hinges with a cup", true, FittingUse::cup_hinges},
+    {"hinges with flaps", "hinges with flaps", true, FittingUse::hinges},
+    {"pairs of runners, travel", "runners", true, FittingUse::runners},
+    {"shelf pins", "shelf pins", false},
+    {"dowels of", "dowels", false},
+    {"screws in holes of", "screws", true}};
 
 FittedGoods bought_as(const Hardware& hardware) {
   FittedGoods goods{hardware.what, hardware.number};
@@ -29,6 +31,7 @@ FittedGoods bought_as(const Hardware& hardware) {
     if (each.counted == hardware.what) {
       goods.name = each.bought;
       goods.by_hand = each.by_hand;
+      goods.use = each.use;
     }
   if (hardware.size) goods.name += " " + decimal(*hardware.size, Unit::mm) + " mm";
   return goods;
@@ -47,7 +50,7 @@ void add_one(std::vector<FittedGoods>& all, const std::string& name) {
   const auto same =
       std::find_if(all.begin(), all.end(), [&](const FittedGoods& it) { return it.name == name; });
   if (same == all.end())
-    all.push_back({name, 1});
+    all.push_back({name, 1, true, name == "lock" ? std::optional(FittingUse::lock) : std::nullopt});
   else
     ++same->number;
 }

@@ -2,9 +2,11 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "bought_fitting.h"
 #include "haunch/wood.h"
 
 namespace haunch {
@@ -14,6 +16,7 @@ struct FittedGoods {
   std::string name;
   std::int64_t number = 0;
   bool by_hand = true;  // let in or screwed on one by one; dowels are glued, pins pushed in
+  std::optional<FittingUse> use = {};  // of what a shop's list can have
 };
 
 /// To one item: what is bought by number, as hardware_of() counts it, and locks, bolts and other

@@ -164,38 +164,44 @@ class Reckoning {
   // ---- finishes
 
   void finishes() {
-    std::vector<std::string> names;
-    for (const HourItem& item : items_)
-      if (!item.finish.empty() && std::find(names.begin(), names.end(), item.finish) == names.end())
-        names.push_back(item.finish);
-    for (const std::string& name : names)
-      finish(name);
+    std::vector<std::pair<std::string, int>> all;  // a name, and how many coats of it
+    for (const HourItem& item : items_) {
+      const std::pair its{item.finish, item.coats};
+      if (!item.finish.empty() && std::find(all.begin(), all.end(), its) == all.end())
+        all.push_back(its);
+    }
+    for (const auto& [name, coats] : all)
+      finish(name, coats);
   }
 
-  void finish(const std::string& name) {
+  void finish(const std::string& name, int said) {
     OperationCount count{"finish-" + name, WorkGroup::finish};
     for (std::size_t item = 0; item < items_.size(); ++item)
-      if (items_[item].finish == name) count.items.push_back(surface_count(items_, item));
+      if (items_[item].finish == name && items_[item].coats == said) {
+        count.items.push_back({item, surface_count(items_, item).pieces});
+        count.items.back().area = seen_surface(*items_[item].item->wood, items_[item].faces);
+      }
     const Finish* finish = rates_.finish_called(name);
     if (finish == nullptr) {
       lack(count, {});
       return;
     }
+    const int coats = said > 0 ? said : finish->coats;
     OperationRate rate{name, finish->setup, {}, finish->trade, 0, finish->standing};
     rate.each[static_cast<std::size_t>(WorkUnit::square_metre)] = finish->square_metre;
     SetupPieces all;
     for (ItemCount& each : count.items) {
-      each.times = finish->coats;
+      each.times = coats;
       all[each.item] = each.pieces;
     }
-    count.setups.assign(static_cast<std::size_t>(finish->coats), all);
+    count.setups.assign(static_cast<std::size_t>(coats), all);
     HourLine line = line_of(count, rate, WorkUnit::square_metre);
     line.list = RateList::finish;
     set_up(line, count, finish->setup);
     hours_.lines.push_back(std::move(line));
-    if (finish->coats > 1 && finish->hours_between > 0)
-      hours_.waiting.push_back({name + ": between " + std::to_string(finish->coats) + " coats",
-                                finish->hours_between * (finish->coats - 1)});
+    if (coats > 1 && finish->hours_between > 0)
+      hours_.waiting.push_back({name + ": between " + std::to_string(coats) + " coats",
+                                finish->hours_between * (coats - 1)});
   }
 
   // ---- work that is no cut

@@ -25,8 +25,10 @@ namespace haunch {
 
 /// One item of an order, as far as hands have to do with it. What it points to outlives it.
 struct HourItem {
-  const SetupItem* item = nullptr;   // as in the plan, at the same place
-  std::string finish = {};           // by its name in the rates file; empty: none
+  const SetupItem* item = nullptr;  // as in the plan, at the same place
+  std::string finish = {};          // by its name in the rates file; empty: none
+  int coats = 0;                    // of it; 0: as the rates file says
+  FinishedFaces faces = FinishedFaces::both;
   bool hung = true;                  // what moves is fitted and hung
   std::vector<OtherWork> work = {};  // of its own
 };

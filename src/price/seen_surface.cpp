@@ -53,16 +53,21 @@ class SeenSurface {
     }
   }
 
-  lumber::Area area() const {
+  lumber::Area area(FinishedFaces faces) const {
     lumber::Area area;
     for (std::size_t piece = 0; piece < boxes_.size(); ++piece)
       for (std::size_t axis = 0; counts_[piece] && axis < 3; ++axis)
         for (const bool high : {false, true})
-          area += seen_of(piece, axis, high);
+          if (faces == FinishedFaces::both || !looks_back(axis, high))
+            area += seen_of(piece, axis, high);
     return area;
   }
 
  private:
+  static bool looks_back(std::size_t axis, bool high) {
+    return axis == static_cast<std::size_t>(Axis::z) && high;
+  }
+
   lumber::Area seen_of(std::size_t piece, std::size_t axis, bool high) const {
     const Box& own = boxes_[piece];
     const auto [u, v] = across_axes(axis);
@@ -95,8 +100,8 @@ class SeenSurface {
 
 }  // namespace
 
-lumber::Area seen_surface(const Assembly& wood) {
-  return SeenSurface(wood).area();
+lumber::Area seen_surface(const Assembly& wood, FinishedFaces faces) {
+  return SeenSurface(wood).area(faces);
 }
 
 }  // namespace haunch

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "area.h"
+#include "finish_spec.h"
 #include "haunch/wood.h"
 
 namespace haunch {
@@ -11,6 +12,7 @@ namespace haunch {
 /// shoulder and a panel as far as its grooves let it be seen, both faces and the edges of the whole
 /// once each, of a case the inside too. Mouldings, raised fields and curves count as the box that
 /// they are cut from.
-lumber::Area seen_surface(const Assembly& wood);
+/// Where only the front is coated, without faces that look back.
+lumber::Area seen_surface(const Assembly& wood, FinishedFaces faces = FinishedFaces::both);
 
 }  // namespace haunch

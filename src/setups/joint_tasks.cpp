@@ -74,7 +74,8 @@ class JointTasks {
     task.setting = operation;
     task.setting.runs.clear();
     const Piece& piece = item_.wood->pieces[run.piece];
-    task.step = is_fitted(operation.makes) ? Step::fitting : Step::cut;
+    const bool is_beside = item_.wood->groups[piece.group].kind == GroupKind::extras;
+    task.step = is_fitted(operation.makes) && !is_beside ? Step::fitting : Step::cut;
     task.size = task.step == Step::fitting ? size_of_whole(*item_.wood, piece) : piece.blank;
     if (task.step == Step::cut) task.size[0] += piece.horn * 2;
     task.group = piece.group;
@@ -91,10 +92,12 @@ class JointTasks {
       }
   }
 
-  /// Of what is one piece there is nothing to be glued, nor of what is screwed on along a wall.
+  /// Of what is one piece there is nothing to be glued, nor of what is screwed on along a wall, nor
+  /// of what lies beside the work.
   void glue(std::size_t group) {
     const std::vector<std::size_t> pieces = pieces_of(*item_.wood, group);
-    const bool glued = item_.wood->groups[group].kind != GroupKind::run;
+    const GroupKind kind = item_.wood->groups[group].kind;
+    const bool glued = kind != GroupKind::run && kind != GroupKind::extras;
     if (pieces.size() < 2 || !glued) return;
     for (const std::size_t piece : pieces) {
       Task task;
