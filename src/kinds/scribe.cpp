@@ -129,13 +129,13 @@ EdgeProfile EdgeProfile::over(Strip through) const {
   return part;
 }
 
-EdgeProfile EdgeProfile::seated(Strip through, Strip seat) const {
+EdgeProfile EdgeProfile::seated(Strip through, Strip seat, bool in_mortise) const {
   const EdgeProfile stands = over(seat);
   EdgeProfile whole;
   const auto beside = [&](Strip play, Length held) {
     if (play.low >= play.high) return;
     EdgeProfile its = over(play);
-    if (its.nearest() >= held) its.line = {{held, play.low}, {held, play.high}};
+    if (in_mortise || its.nearest() >= held) its.line = {{held, play.low}, {held, play.high}};
     for (const Corner& corner : its.line)
       go_on(whole.line, corner);
   };

@@ -24,9 +24,10 @@ struct EdgeProfile {
   Length nearest() const;
   /// Of a stretch of the thickness alone.
   EdgeProfile over(Strip through) const;
-  /// Of a stretch whose ends lie in the play of a mortise: what stands there goes with `seat`
-  /// beside it, so that it is in one plane with that, where there is room.
-  EdgeProfile seated(Strip through, Strip seat) const;
+  /// Of a stretch whose ends lie before or behind the `seat` of a shoulder, in the play of a
+  /// mortise: what stands there goes with the seat beside it, so that it is in one plane with that.
+  /// Beside the mortise it does so only where the wood leaves room.
+  EdgeProfile seated(Strip through, Strip seat, bool in_mortise) const;
 };
 
 /// The profile of the receiver's edge in the middle of what ends there, as mouldings and rebates

@@ -84,12 +84,14 @@ struct EndCutter {
   }
   /// The same down to the shoulder. Its planes are those of `seat`, as far as there is wood to
   /// stand on: what lies over the play of a mortise goes with what is beside it.
-  void cut_to_shoulder(Length from_tip, Strip width, Strip thickness, Strip seat) {
+  void cut_to_shoulder(Length from_tip, Strip width, Strip thickness, Strip seat,
+                       bool in_mortise = true) {
     if (seat.low >= seat.high) seat = thickness;
     if (thickness.low >= thickness.high) return;
     cut_off(feature,
-            beyond(edge.seated(thickness, seat), {{edge.line.front().u, width.low, thickness.low},
-                                                  {tip() - from_tip, width.high, thickness.high}}),
+            beyond(edge.seated(thickness, seat, in_mortise),
+                   {{edge.line.front().u, width.low, thickness.low},
+                    {tip() - from_tip, width.high, thickness.high}}),
             junction, piece.place);
   }
 };
@@ -142,19 +144,40 @@ void cut_beside(EndCutter& end, const Standing& strip, Length from_tip, Strip th
   end.cut_to_shoulder(from_tip, strip.width, room, seat);
 }
 
+/// A cheek from the tip to its shoulder: in one go, but where the edge's wood stands in the play of
+/// the mortise, and so beside that.
+void cut_cheek(EndCutter& end, const std::vector<Standing>& strips, Strip thickness, Strip seat,
+               Length edge_clearance) {
+  if (thickness.low >= thickness.high) return;
+  const Strip whole = end.whole_width();
+  const bool alike = seat.low >= seat.high || end.edge.seated(thickness, seat, true).line ==
+                                                  end.edge.seated(thickness, seat, false).line;
+  if (alike) return end.cut_to_shoulder(Length(), whole, thickness, seat);
+  Length done = whole.low;
+  for (const Standing& strip : strips) {
+    const Strip in{std::max(done, strip.width.low - edge_clearance),
+                   std::min(whole.high, strip.width.high + edge_clearance)};
+    end.cut_to_shoulder(Length(), {done, in.low}, thickness, seat, false);
+    end.cut_to_shoulder(Length(), in, thickness, seat);
+    done = std::max(done, in.high);
+  }
+  end.cut_to_shoulder(Length(), {done, whole.high}, thickness, seat, false);
+}
+
 /// The wood to take off so that only the tenons and haunches stand: the cheeks over the whole width
 /// first, then what single strips need besides.
-void cut_tenon(EndCutter& end, const TenonDesign& tenon, const Play& play) {
+void cut_tenon(EndCutter& end, const TenonDesign& tenon, const MortiseDesign& mortise) {
+  const Play play = play_of(tenon, mortise);
   const std::vector<Standing> strips = standing_strips(tenon);
   Strip outermost = strips.front().cheeks.front();
   for (const Standing& strip : strips)
     outermost = {std::min(outermost.low, strip.cheeks.front().low),
                  std::max(outermost.high, strip.cheeks.back().high)};
   const Strip whole = end.whole_thickness();
-  end.cut_to_shoulder(Length(), end.whole_width(), {whole.low, outermost.low},
-                      {whole.low, outermost.low - play.before});
-  end.cut_to_shoulder(Length(), end.whole_width(), {outermost.high, whole.high},
-                      {outermost.high + play.behind, whole.high});
+  cut_cheek(end, strips, {whole.low, outermost.low}, {whole.low, outermost.low - play.before},
+            mortise.edge_clearance);
+  cut_cheek(end, strips, {outermost.high, whole.high}, {outermost.high + play.behind, whole.high},
+            mortise.edge_clearance);
   Length done;
   for (const Standing& strip : strips) {
     const Length beyond_strip = tenon.depth - strip.depth;
@@ -449,7 +472,7 @@ void Tenons::cut(Assembly& assembly, const End& at) const {
   Piece& enterer = assembly.pieces[junction.enters];
   EndCutter end{junction, enterer, edge, feature};
   round_tenons(end, tenon_, mortise_);
-  cut_tenon(end, tenon_, play_of(tenon_, mortise_));
+  cut_tenon(end, tenon_, mortise_);
   enterer.features.push_back(std::move(feature));
 }
 
