@@ -344,6 +344,16 @@ std::optional<Length> seat_of(const Joint& joint, const Solid& receives, const S
              in);
 }
 
+/// Of an end without a tenon: both of its shoulders where one is scribed; where a moulding is cut
+/// away for it, what has entered there.
+void measure_flat_end(JointMeasure& found, const Joint& joint, const Wood& inside,
+                      const Solid& receives, const Solid& enters, Way in) {
+  found.seat = seat_of(joint, receives, enters, in);
+  if (joint.scribed) found.long_seat = gap(inside, receives.wood, in);
+  if (joint.kind == JointKind::butt && !joint.scribed && found.seat && *found.seat > Length())
+    found.seat = gap(enters.wood, receives.wood, in);
+}
+
 /// The part of wood between a tenon's cheeks, or all of it where there is none.
 Wood between_cheeks(const Wood& wood, Box region, const Box& tenon, std::size_t cheek) {
   region.low[cheek] = tenon.low[cheek];
@@ -423,7 +433,7 @@ JointMeasure measure(const Joint& joint, const Solid& receives, const Solid& ent
     haunches = between_cheeks(haunches, past(enters.blank, receives, in, found.line),
                               room_of(tenons), axes.cheek);
   }
-  if (!found.seat) found.seat = seat_of(joint, receives, enters, in);
+  if (!found.seat) measure_flat_end(found, joint, inside, receives, enters, in);
   found.haunch = gap(haunches, receives.wood, in);
   if (where == MeasuredOver::all_over) {
     for (const Wood& tenon : tenons.each)

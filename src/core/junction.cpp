@@ -58,6 +58,29 @@ Box Junction::from_assembly(const Box& box) const {
   return here;
 }
 
+Length Junction::here_at(std::size_t axis, Length there) const {
+  const Length from = origin[number(axes[axis])];
+  return runs_against(axis) ? from - there : there - from;
+}
+
+Prism Junction::from_assembly(const Prism& prism) const {
+  const auto here = [&](std::size_t there) {
+    return static_cast<std::size_t>(std::find(axes.begin(), axes.end(), static_cast<Axis>(there)) -
+                                    axes.begin());
+  };
+  const auto [u, v] = across_axes(prism.along);
+  const std::size_t along = here(prism.along);
+  const Length from = here_at(along, prism.from);
+  const Length to = here_at(along, prism.to);
+  Prism its{along, std::min(from, to), std::max(from, to), {}};
+  const bool in_order = here(u) < here(v);
+  for (const Corner& corner : prism.outline) {
+    const Corner at{here_at(here(u), corner.u), here_at(here(v), corner.v)};
+    its.outline.push_back(in_order ? at : Corner{at.v, at.u});
+  }
+  return its;
+}
+
 std::size_t Junction::own_axis(std::size_t axis, const Place& place) const {
   return haunch::own_axis(place, axes[axis]);
 }

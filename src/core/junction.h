@@ -37,6 +37,7 @@ struct Junction {
 
   Box in_assembly(const Box& here) const;
   Box from_assembly(const Box& box) const;
+  Prism from_assembly(const Prism& prism) const;
   Box blank(const Piece& piece) const { return from_assembly(placed_blank(piece)); }
   /// In the axes of a piece that lies at `place`.
   Box own(const Box& here, const Place& place) const {
@@ -48,6 +49,8 @@ struct Junction {
 
  private:
   bool runs_against(std::size_t axis) const { return axis == kIn && !heading.upwards; }
+  /// A place along an assembly axis, along the same one here.
+  Length here_at(std::size_t axis, Length there) const;
   /// A place along an axis, along the same one of a piece.
   Length own_at(std::size_t axis, Length at, const Place& place) const;
 };

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <map>
+#include <set>
 #include <vector>
 
 #include "cabinet_work.h"
@@ -269,6 +270,71 @@ PageParts moulding_mitre_page(const Assembly& wood, const Making& making,
            PageText::table(table, lengths, 2) +
                PageText::paragraph(mitres_over_arch(wood, runs, lengths)),
            {how}}};
+}
+
+namespace {
+
+/// What flat ends are fitted over, and by how much one side of them is longer.
+std::string scribed_text(const Shoulders& shoulders, const Feature& cut,
+                         const LengthPrinter& lengths) {
+  const EndShoulders& end = shoulders.low ? *shoulders.low : *shoulders.high;
+  const std::string by = lengths.one(end.line - std::min(end.face, end.back));
+  switch (shoulders.line) {
+    case ShoulderLine::face_shoulder:
+      return "at the back " + by +
+             " longer at each end, and fills the rebate there; the face side is cut back so far, " +
+             lengths.one(cut.cuts.front().extent(2)) + " into the thickness";
+    case ShoulderLine::sight_line:
+      return "coped over the mouldings on both faces, which makes them " + by +
+             " longer there at each end than between";
+    case ShoulderLine::back_shoulder:
+    case ShoulderLine::shoulder:
+      break;
+  }
+  return "coped over the moulding at the face side, which makes that " + by +
+         " longer at each end than the back";
+}
+
+/// Both lengths of a piece, that between the lines that its dowels and tenons are told from first.
+TextTable scribed_table(ShoulderLine line) {
+  switch (line) {
+    case ShoulderLine::face_shoulder:
+      return TextTable({"on", "", "face shoulders", "back shoulders"});
+    case ShoulderLine::sight_line:
+      return TextTable({"on", "", "sight lines", "over the copes"});
+    case ShoulderLine::back_shoulder:
+    case ShoulderLine::shoulder:
+      break;
+  }
+  return TextTable({"on", "", "back shoulders", "face shoulders"});
+}
+
+}  // namespace
+
+PageParts scribed_end_page(const Assembly& wood, const Making& making,
+                           const LengthPrinter& lengths) {
+  std::map<std::string, std::set<std::size_t>> sets;  // pieces, by what is told of their ends
+  each_run(making, FeatureKind::scribed_end, [&](const Operation&, const Run& run) {
+    const Feature& cut = wood.pieces[run.piece].features[run.feature];
+    sets[scribed_text(making.shoulders[run.piece], cut, lengths)].insert(run.piece);
+  });
+  PageText page;
+  for (const auto& [text, pieces] : sets) {
+    const ShoulderLine line = making.shoulders[*pieces.begin()].line;
+    TextTable table = scribed_table(line);
+    for (const std::size_t number : pieces) {
+      const Piece& piece = wood.pieces[number];
+      const Shoulders& its = making.shoulders[number];
+      const Length longer = std::max(its.between(&EndShoulders::face, piece.blank[0]),
+                                     its.between(&EndShoulders::back, piece.blank[0]));
+      table.add({Cell::of_mark(piece.mark), piece.name,
+                 its.between(&EndShoulders::line, piece.blank[0]), longer});
+    }
+    page += PageText::paragraph(text);
+    page += PageText::table(table, lengths, 4);
+  }
+  if (page.empty()) return {};
+  return {{"ENDS, fitted over the edges that they stand on", page}};
 }
 
 PageParts rebate_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {

@@ -39,6 +39,7 @@ std::string left_end_text(const Assembly& wood, const Making& making, Role role)
   bool any = false;
   bool tenoned = false;
   bool lapped = false;
+  bool fitted = false;
   bool longer = false;
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
     const Piece& piece = wood.pieces[number];
@@ -47,12 +48,17 @@ std::string left_end_text(const Assembly& wood, const Making& making, Role role)
                                   [](const Feature& it) { return it.kind == FeatureKind::lap; });
     any = true;
     lapped = lapped || laps;
-    tenoned = tenoned || (!laps && making.shoulders[number].low);
+    const bool scribed =
+        std::any_of(piece.features.begin(), piece.features.end(),
+                    [](const Feature& it) { return it.kind == FeatureKind::scribed_end; });
+    fitted = fitted || scribed;
+    tenoned = tenoned || (!laps && !scribed && making.shoulders[number].low);
     longer = longer || piece.horn > Length();
   }
   if (!any) return {};
   std::string text = "from the left end";
   if (role != Role::rail) text += ", level with the outside of the left jamb";
+  if (fitted && !tenoned && !lapped) text += ", where it is longest";
   if (tenoned || lapped)
     text += std::string(", that of the ") +
             (!lapped   ? "tenon"
@@ -180,11 +186,11 @@ Making only_of(const BenchWork& section, const Assembly& wood, Making making) {
 
 PageParts parts_of(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   constexpr JoineryPart* kInOrder[] = {
-      rod_page,     groove_page,    edge_rebate_page, moulding_page,    moulding_mitre_page,
-      mortise_page, haunching_page, tenon_page,       loose_tenon_page, lap_page,
-      mitre_page,   hole_page,      pin_page,         wedge_page,       tail_page,
-      rebate_page,  raise_page,     panel_page,       glass_page,       fittings_page,
-      leaf_page,    frame_page,     face_frame_page,  cup_page};
+      rod_page,         groove_page,  edge_rebate_page, moulding_page,   moulding_mitre_page,
+      scribed_end_page, mortise_page, haunching_page,   tenon_page,      loose_tenon_page,
+      lap_page,         mitre_page,   hole_page,        pin_page,        wedge_page,
+      tail_page,        rebate_page,  raise_page,       panel_page,      glass_page,
+      fittings_page,    leaf_page,    frame_page,       face_frame_page, cup_page};
   PageParts page;
   for (JoineryPart* part : kInOrder)
     append(page, part(wood, making, lengths));

@@ -23,6 +23,7 @@ JoineryPart groove_page;
 JoineryPart edge_rebate_page;  // along the edges of a frame's members, in which panels lie
 JoineryPart moulding_page;
 JoineryPart moulding_mitre_page;  // where mouldings are cut away for shoulders
+JoineryPart scribed_end_page;     // flat ends, fitted over the edges that they stand on
 JoineryPart rebate_page;          // of panels
 JoineryPart raise_page;
 JoineryPart panel_page;  // the panels in their grooves and rebates

@@ -65,6 +65,10 @@ std::string setting_words(SizeName name, const std::string& figure) {
       return figure + " from the edge";
     case SizeName::from_shoulder:
       return figure + " from the shoulder";
+    case SizeName::longer_in_front:
+      return figure + " longer at the face";
+    case SizeName::longer_at_back:
+      return figure + " longer at the back";
     default:
       break;
   }

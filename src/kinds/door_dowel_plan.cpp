@@ -25,10 +25,12 @@ std::vector<DowelledEnd> dowelled_rails(const DoorLedger& ledger, const DoorPlan
     const RailPlan& rail = plan.frame.rails[i];
     DowelledEnd& end = ends.emplace_back(DowelledEnd{
         {"rail_widths", i}, rail.name, rail.width, {}, {}, plan.frame.rebate_of_rail(i)});
-    if (i + 1 < count) end.low = plan.edge_depth(i);
-    if (i > 0) end.high = plan.edge_depth(i - 1);
+    if (i + 1 < count) end.low = std::max(plan.edge_depth(i), plan.edge.set_back());
+    if (i > 0) end.high = std::max(plan.edge_depth(i - 1), plan.edge.set_back());
     if (i > 0) continue;
-    if (plan.frame.arch) end.low = arch_over_end(ledger, plan, dowels.in_end() + dowels.bottom);
+    if (plan.frame.arch)
+      end.low = std::max(arch_over_end(ledger, plan, dowels.in_end() + dowels.bottom),
+                         plan.edge.set_back());
     end.off += head_over(ledger, plan.frame, dowels.depth + dowels.bottom);
   }
   return ends;
@@ -79,50 +81,83 @@ bool any_rail_is_dowelled(const DoorPlan& plan) {
          plan.has_at(JointPlace::middle, JointWord::dowel);
 }
 
+/// How far past the sight edge dowelled ends stand, where their holes are.
+Length ends_stand_at(const DoorPlan& plan) {
+  if (plan.edge.rebated()) return plan.level_at_end().low > Length() ? plan.groove.depth : Length();
+  return plan.edge.set_back();
+}
+
 /// Three diameters, or as much as leaves wood behind every hole.
 Length usual_depth(const DoorLedger& ledger, const DoorPlan& plan, Length bore, Length bottom,
                    const DowelSpread& spread) {
   const Length left = ledger.defaults.left_behind_mortise;
+  const Length meet = ends_stand_at(plan);
   Length deepest = floor_half(shortest(plan) - left) - bottom;
   if (any_rail_is_dowelled(plan))
-    deepest = std::min(deepest, plan.frame.narrow_stile() - left - bottom);
+    deepest = std::min(deepest, plan.frame.narrow_stile() - left - bottom - meet);
   if (muntins_are_dowelled(plan))
-    deepest = deepest_in_rails(ledger, plan, deepest, {bottom, inset(spread, plan.muntin_edge())});
+    deepest =
+        deepest_in_rails(ledger, plan, deepest, {bottom + meet, inset(spread, plan.muntin_edge())});
   return std::min(bore * 3, floor_multiple(deepest, ledger.defaults.whole));
 }
 
 void refuse_depth(DoorLedger& ledger, const DoorPlan& plan, const DowelDesign& dowels) {
   const Length hole = dowels.depth + dowels.bottom;
+  const Length meet = ends_stand_at(plan);
   const auto refuse = [&](Length room, const std::string& what) {
     if (hole < room) return;
     ledger.problem({"dowel.depth", "dowel.bottom_clearance", "dowel.diameter"},
                    fmt::format("a hole of {} {}, {}; make dowel.depth less", ledger.say(hole), what,
                                ledger.say(room)));
   };
-  if (any_rail_is_dowelled(plan)) refuse(plan.frame.narrow_stile(), "goes through the stile");
+  if (any_rail_is_dowelled(plan))
+    refuse(plan.frame.narrow_stile() - meet, "goes through the stile");
   if (muntins_are_dowelled(plan))
     for (std::size_t i = 0; i < plan.frame.rails.size(); ++i)
       if (plan.frame.takes_muntins(i))
-        refuse(plan.frame.rails[i].width,
+        refuse(plan.frame.rails[i].width - meet,
                fmt::format("goes through the {}", plan.frame.rails[i].name));
   refuse(floor_half(shortest(plan)), "from each end meets the other: half of the piece is");
-  if (dowels.depth <= plan.groove.depth)
+  if (dowels.depth + meet <= plan.groove.depth && !plan.edge.rebated())
     ledger.problem({"dowel.depth", "dowel.diameter", "groove_depth"},
                    fmt::format("a dowel {} deep ends in the groove, {} deep; make dowel.depth more",
                                ledger.say(dowels.depth), ledger.say(plan.groove.depth)));
 }
 
-void settle_diameter(DoorLedger& ledger, const DoorPlan& plan, DowelDesign& dowels) {
+/// In the middle of the thickness, or where that would not leave dowel.wall beside what is worked
+/// on the edge, in the middle of what that leaves in one plane.
+Length dowels_from_face(const DoorLedger& ledger, const DoorPlan& plan, Length bore) {
   const Length thickness = plan.frame.thickness;
-  dowels.bore = ledger.take("dowel.diameter", usual_dowel(thickness, ledger.defaults.dowels),
-                            "the least dowel from a third to half of the thickness");
+  const Strip level = plan.level_at_end();
+  const Length middle = floor_half(thickness - bore);
+  const Length wall = ledger.pick(5'000, 3, 16);  // less splits
+  const bool clear_before = level.low == Length() || middle - level.low >= wall;
+  const bool clear_behind = level.high == thickness || level.high - middle - bore >= wall;
+  if (clear_before && clear_behind) return middle;
+  return level.low + floor_half(level.high - level.low - bore);
+}
+
+void settle_diameter(DoorLedger& ledger, const DoorPlan& plan, DowelDesign& dowels) {
+  const Strip level = plan.level_at_end();
+  const Length thickness = level.high - level.low;
+  const Length usual = usual_dowel(plan.frame.thickness, ledger.defaults.dowels);
+  const bool whole = usual + ledger.pick(5'000, 3, 16) * 2 <= thickness;
+  dowels.bore = ledger.take(
+      "dowel.diameter", whole ? usual : usual_dowel(thickness, ledger.defaults.dowels),
+      std::string("the least dowel from a third to half of ") +
+          (whole                 ? "the thickness"
+           : plan.edge.rebated() ? "what of the thickness lies on one side of the rebate's wall"
+                                 : "what the moulding leaves of the thickness"));
   dowels.diameter = dowels.bore - plan.join.fit_allowance;
-  dowels.from_face = floor_half(thickness - dowels.bore);
+  dowels.from_face = dowels_from_face(ledger, plan, dowels.bore);
   if (dowels.bore >= thickness)
     ledger.problem(
-        {"dowel.diameter", "thickness"},
-        fmt::format("a dowel of {} does not lie within the thickness of {}; make it less",
-                    ledger.say(dowels.bore), ledger.say(thickness)));
+        {"dowel.diameter", "thickness", "edge.depth", "edge.width"},
+        fmt::format("a dowel of {} does not lie within {} of {}; make it less",
+                    ledger.say(dowels.bore),
+                    thickness == plan.frame.thickness ? "the thickness"
+                                                      : "what the edge's work leaves in one plane",
+                    ledger.say(thickness)));
   if (dowels.diameter <= Length())
     ledger.problem({"fit_allowance", "dowel.diameter"},
                    fmt::format("a fit allowance of {} leaves nothing of a dowel in a hole of {}; "
@@ -162,8 +197,8 @@ void settle_dowels(DoorLedger& ledger, DoorPlan& plan) {
                                             {"muntin_width",
                                              "muntin",
                                              plan.frame.muntin_width,
-                                             plan.muntin_edge(),
-                                             plan.muntin_edge(),
+                                             std::max(plan.muntin_edge(), plan.edge.set_back()),
+                                             std::max(plan.muntin_edge(), plan.edge.set_back()),
                                              {}},
                                             dowels.bore, spread);
 }

@@ -43,10 +43,15 @@ struct AroundSunk {
 AroundSunk around_sunk(const DoorPlan& plan) {
   const Length thickness = plan.frame.thickness;
   AroundSunk around{plan.groove.from_face, thickness - plan.groove.from_face - plan.groove.width};
-  if (!plan.join.has_mortises) return around;
+  const auto take_in = [&](Length from, Length to) {
+    around = {std::min(around.front, from), std::min(around.back, thickness - to)};
+  };
   const MortiseDesign& mortise = plan.join.mortise;
-  return {std::min(around.front, mortise.from_face),
-          std::min(around.back, thickness - mortise.from_face - mortise.width)};
+  if (plan.join.single_mortises) take_in(mortise.from_face, mortise.from_face + mortise.width);
+  const TwinPlan& twin = plan.join.twin;
+  if (plan.has(JointWord::twin)) take_in(twin.from_face, twin.second_from_face() + twin.width);
+  if (plan.has(JointWord::half_lap)) take_in(plan.lap_from_face, plan.lap_from_face);
+  return around;
 }
 
 /// A bevel is as deep as wide where nothing is said; a quarter round is deeper by its fillet.
@@ -77,24 +82,64 @@ void settle_moulding(DoorLedger& ledger, EdgeDesign& edge) {
                                ledger.say(edge.width + edge.fillet), ledger.say(edge.depth)));
 }
 
-/// Other joints than haunched and stub tenons are set out for square edges only.
-void refuse_other_joints(DoorLedger& ledger, const DoorPlan& plan) {
-  for (const JointPlace place : kJointPlaces) {
-    const JointWord joint = plan.join.at(place);
-    if (joint == JointWord::haunched || !plan.occurs(place)) continue;
-    ledger.problem({"joint", "edge.kind"},
-                   fmt::format("\"{}\" joints go with square edges; with {} ones write "
-                               "\"haunched\"",
-                               word_of(joint), word_of(plan.edge.kind)));
-    return;
-  }
+/// A half-lap is laid in from behind: what is scribed over a moulding would catch on it, and
+/// mouldings at the back would run on over the lap.
+void refuse_half_laps(DoorLedger& ledger, const DoorPlan& plan) {
+  if (!plan.has(JointWord::half_lap) || !plan.edge.moulded()) return;
+  if (plan.edge.kind == EdgeKind::coped)
+    ledger.problem({"edge.kind", "joint"},
+                   "a half-lap is laid in from behind, where a shoulder coped over the moulding "
+                   "would catch; write \"mitred\", or another joint");
+  else if (plan.edge.moulded_back())
+    ledger.problem({"edge.faces", "joint"},
+                   "a half-lap covers the back of the other piece and its moulding there; write "
+                   "\"front\", or another joint");
+}
+
+/// Beside haunches with seats of their own.
+void refuse_round_ends(DoorLedger& ledger, const DoorPlan& plan) {
   const Ends ends = ledger.spec.word<Ends>("mortise.ends").value_or(Ends::squared);
-  if (!plan.edge.own_haunch() || ends == Ends::squared) return;
+  if (!plan.edge.own_haunch() || ends == Ends::squared || !plan.has(&DoorJoint::haunches)) return;
   if (!ledger.stated("mortise.ends").by_shop)
     ledger.problem({"mortise.ends"},
                    fmt::format("with {} edges the ends of mortises are squared; take this out",
                                word_of(plan.edge.kind)));
   ledger.spec.forget("mortise.ends");
+}
+
+/// A place through the thickness where a rebate may end so that each shoulder is in one plane.
+using Stretches = std::vector<Strip>;
+
+/// Within a tenon: where each of them stands, of twins either. Loose ones stand in both members, of
+/// which neither has a step beside them.
+Stretches walls_within_tenons(const DoorPlan& plan) {
+  const MortiseDesign& mortise = plan.join.mortise;
+  const Length far = mortise.from_face + mortise.width;
+  const TwinPlan& twin = plan.join.twin;
+  Stretches stretches;
+  if (plan.has(JointWord::loose))
+    stretches = {{mortise.from_face, mortise.from_face}, {far, far}};
+  else if (plan.join.single_mortises)
+    stretches = {{mortise.from_face, far}};
+  else if (plan.has(JointWord::twin))
+    stretches = {{twin.from_face, twin.from_face + twin.width},
+                 {twin.second_from_face(), twin.second_from_face() + twin.width}};
+  return stretches;
+}
+
+/// Where the rebate ends if nothing is said: how wide it is from the back.
+Reasoned usual_rebate(const DoorLedger& ledger, const DoorPlan& plan) {
+  const Length thickness = plan.frame.thickness;
+  if (plan.join.single_mortises)
+    return {thickness - plan.join.mortise.from_face,
+            "from the back as far as the mortise's near wall"};
+  if (plan.has(JointWord::twin))
+    return {thickness - plan.join.twin.from_face,
+            "from the back as far as the first mortise's near wall"};
+  if (plan.has(JointWord::half_lap))
+    return {thickness - plan.lap_from_face, "from the back as far as the laps meet"};
+  return {nearest_multiple(floor_divide(thickness * 2, 3), ledger.defaults.whole),
+          "two thirds of the thickness, from the back"};
 }
 
 }  // namespace
@@ -112,7 +157,7 @@ void settle_edge(DoorLedger& ledger, DoorPlan& plan) {
   plan.edge.kind = ledger.spec.word<EdgeKind>("edge.kind").value_or(EdgeKind::square);
   ledger.note_shops_word("edge.kind");
   if (edge.kind != EdgeKind::square) {
-    refuse_other_joints(ledger, plan);
+    refuse_round_ends(ledger, plan);
   }
   if (plan.edge.rebated()) {
     refuse_what_is_of_grooves(ledger);
@@ -123,6 +168,7 @@ void settle_edge(DoorLedger& ledger, DoorPlan& plan) {
   } else {
     edge.profile = ledger.choose<Moulding>("edge.profile", Moulding::ovolo, ledger.usual());
     edge.faces = ledger.choose<MouldedFaces>("edge.faces", MouldedFaces::front, ledger.usual());
+    refuse_half_laps(ledger, plan);
     settle_moulding(ledger, edge);
   }
 }
@@ -132,11 +178,15 @@ void demand_room_for_moulding(DoorLedger& ledger, const DoorPlan& plan) {
   if (!edge.moulded() || !ledger.clean()) return;
   const Length around = around_sunk(plan).least(edge);
   if (edge.depth >= around)
-    ledger.problem({"edge.depth", "edge.width", "groove.from_face", "mortise.from_face"},
-                   fmt::format("a moulding {} deep comes to the groove or mortise, {} from the "
-                               "face; make it less",
-                               ledger.say(edge.depth), ledger.say(around)));
-  const Length least = plan.frame.has_muntins()
+    ledger.problem(
+        {"edge.depth", "edge.width", "groove.from_face", "mortise.from_face"},
+        fmt::format("a moulding {} deep comes to the {}, {} from the "
+                    "face; make it less",
+                    ledger.say(edge.depth),
+                    plan.has(JointWord::half_lap) ? "groove, mortise or lap" : "groove or mortise",
+                    ledger.say(around)));
+  const bool muntins = plan.has_mortises_at(JointPlace::muntin) || plan.join.muntin_stub;
+  const Length least = plan.frame.has_muntins() && muntins
                            ? std::min(plan.join.rail_depth, plan.join.muntin_depth)
                            : plan.join.rail_depth;
   if (edge.kind == EdgeKind::coped && edge.width > least)
@@ -147,24 +197,30 @@ void demand_room_for_moulding(DoorLedger& ledger, const DoorPlan& plan) {
 }
 
 void settle_rebate(DoorLedger& ledger, DoorPlan& plan) {
-  const MortiseDesign& mortise = plan.join.mortise;
   const Length thickness = plan.frame.thickness;
-  const Length width = plan.groove.width =
-      ledger.take("edge.width", thickness - mortise.from_face,
-                  "from the back as far as the mortise's near wall");
+  const Reasoned usual = usual_rebate(ledger, plan);
+  const Length width = plan.groove.width = ledger.take("edge.width", usual.size, usual.why);
   const Length wall = plan.groove.from_face = thickness - width;
-  const Length far_wall = mortise.from_face + mortise.width;
-  if (wall <= Length())
+  const Stretches within = walls_within_tenons(plan);
+  const bool fits =
+      within.empty() || std::any_of(within.begin(), within.end(), [&](const Strip& tenon) {
+        return tenon.low <= wall && wall <= tenon.high;
+      });
+  if (wall <= Length()) {
     ledger.problem({"edge.width", "mortise.from_face", "thickness"},
                    fmt::format("a rebate of {} leaves nothing of {} at the face side; make it less",
                                ledger.say(width), ledger.say(thickness)));
-  else if (wall < mortise.from_face || wall > far_wall)
-    ledger.problem(
-        {"edge.width", "mortise.from_face", "mortise.width"},
-        fmt::format("a rebate of {} from the back does not end at the tenon, so that no one plane "
-                    "is a shoulder; make edge.width from {} to {}",
-                    ledger.say(width), ledger.say(thickness - far_wall),
-                    ledger.say(thickness - mortise.from_face)));
+  } else if (!fits) {
+    std::string widths;
+    for (const Strip& tenon : within) {
+      widths += (widths.empty() ? "" : ", or ") + ledger.say(thickness - tenon.high);
+      if (tenon.high > tenon.low) widths += " to " + ledger.say(thickness - tenon.low);
+    }
+    ledger.problem({"edge.width", "mortise.from_face", "mortise.width", "twin.from_face"},
+                   fmt::format("a rebate of {} from the back does not end at the tenon, so that no "
+                               "one plane is a shoulder; make edge.width {}{}",
+                               ledger.say(width), within.size() == 1 ? "from " : "", widths));
+  }
 }
 
 }  // namespace haunch

@@ -309,8 +309,9 @@ void settle_depths(DoorLedger& ledger, DoorPlan& plan) {
             ledger.say(join.rail_depth), ledger.say(narrow)));
   const bool muntins = plan.frame.has_muntins();
   if (muntins && plan.joint_at(JointPlace::muntin).tenons) settle_muntin_depth(ledger, plan);
-  demand_past_sunk(ledger, plan, "tenon_depth", join.rail_depth);
-  if (muntins) demand_past_sunk(ledger, plan, "tenon.muntin_depth", join.muntin_depth);
+  if (plan.has_blind_tenons()) demand_past_sunk(ledger, plan, "tenon_depth", join.rail_depth);
+  if (muntins && plan.joint_at(JointPlace::muntin).tenons)
+    demand_past_sunk(ledger, plan, "tenon.muntin_depth", join.muntin_depth);
   demand_past_corners(ledger, plan);
   join.rail_stub = join.rail_depth <= plan.groove.depth;
   join.muntin_stub = join.muntin_depth <= plan.groove.depth;
@@ -366,10 +367,7 @@ void settle_places(DoorLedger& ledger, DoorPlan& plan) {
     spec.edit("groove.from_face") =
         spec["mortise.from_face"];  // the groove is the mortise of a stub
   if (ledger.clean()) demand_tenons_behind_lip(ledger, plan);
-  if (plan.edge.rebated()) {
-    if (ledger.clean()) settle_rebate(ledger, plan);
-    return;
-  }
+  if (plan.edge.rebated()) return;
   // A groove that only goes along with the mortise is at fault with it, and need not be told of.
   if (!ledger.clean() && !spec.size("groove.from_face") && !spec.size("groove.width")) return;
   plan.groove.from_face = settle_from_face(

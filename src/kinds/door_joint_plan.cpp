@@ -129,12 +129,23 @@ void settle_twins(DoorLedger& ledger, DoorPlan& plan) {
   if (!plan.has(JointWord::twin)) return;
   const Length thickness = plan.frame.thickness;
   TwinPlan& twin = plan.join.twin;
-  twin.width = ledger.take("twin.width", twin_cutter(ledger, thickness),
-                           "the cutter nearest to a fifth of the thickness");
+  // Between the mouldings, where there are any.
+  const Length front = plan.edge.depth;
+  const Length back = plan.edge.moulded_back() ? front : Length();
+  const Length room = thickness - front - back;
+  twin.width = ledger.take("twin.width", twin_cutter(ledger, room),
+                           front > Length() ? "the cutter nearest to a fifth of what the moulding "
+                                              "leaves of the thickness"
+                                            : "the cutter nearest to a fifth of the thickness");
   twin.between = ledger.take("twin.between", twin.width, "as much as each of the two is wide");
   const Length both = twin.width * 2 + twin.between;
-  twin.from_face = ledger.take("twin.from_face", std::max(floor_half(thickness - both), Length()),
-                               "in the middle of the thickness");
+  const Length middle = std::max(floor_half(thickness - both), Length());
+  const Length clear =
+      front + std::clamp(floor_half(room - both), Length(), ledger.defaults.loose_wall);
+  const bool beside = front > Length() && middle < clear;
+  twin.from_face = ledger.take("twin.from_face", beside ? clear : middle,
+                               beside ? "as near to the middle as leaves wood behind the moulding"
+                                      : "in the middle of the thickness");
   if (twin.from_face + both > thickness)
     ledger.problem({"twin.width", "twin.between", "twin.from_face", "joint", "thickness"},
                    fmt::format("two tenons of {} with {} between them, {} from the face side, do "
@@ -166,7 +177,8 @@ void settle_over(DoorLedger& ledger, DoorPlan& plan) {
 /// panels and beads stand.
 Length usual_wedge(const DoorLedger& ledger, const DoorPlan& plan, Length stile) {
   return std::min(nearest_multiple(floor_divide(stile * 3, 4), ledger.defaults.whole),
-                  floor_multiple(stile - plan.deepest_edge(), ledger.defaults.whole));
+                  floor_multiple(stile - std::max(plan.deepest_edge(), plan.edge.width),
+                                 ledger.defaults.whole));
 }
 
 /// About 3 mm at the thick end (a joint manual).

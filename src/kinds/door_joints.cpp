@@ -22,10 +22,18 @@ const PinDesign& pins_of(const DoorEnd& end) {
   return end.rail ? end.plan.rail_pins[*end.rail] : end.plan.muntin_pins;
 }
 
+/// An end without a tenon, as the edge that it stands on asks for.
+FlatEnd flat_end(const DoorEnd& end) {
+  const DoorPlan& plan = end.plan;
+  const MitredEdges looked_through =
+      end.rail ? plan.frame.moulded_edges(*end.rail) : MitredEdges{true, true};
+  return {plan.flat_reach(), plan.edge.set_back(), looked_through, plan.edge.rebated()};
+}
+
 EndJoints tenons(const DoorEnd& end) {
   EndJoints joints;
   TenonDesign tenon = tenon_of(end);
-  if (mortise_of(end).through) tenon.depth = end.receiver;
+  if (mortise_of(end).through) tenon.depth = end.receiver - tenon.set_back;
   joints.push_back(std::make_unique<Tenons>(std::move(tenon), mortise_of(end)));
   if (const PinDesign& pins = pins_of(end); !pins.empty())
     joints.push_back(std::make_unique<Pins>(pins));
@@ -35,14 +43,14 @@ EndJoints tenons(const DoorEnd& end) {
 
 EndJoints loose_tenons(const DoorEnd& end) {
   EndJoints joints;
-  joints.push_back(std::make_unique<LooseTenons>(tenon_of(end), mortise_of(end)));
+  joints.push_back(std::make_unique<LooseTenons>(tenon_of(end), mortise_of(end), flat_end(end)));
   return joints;
 }
 
 EndJoints dowels(const DoorEnd& end) {
   EndJoints joints;
-  joints.push_back(std::make_unique<Dowels>(end.rail ? end.plan.rail_dowels[*end.rail]
-                                                     : end.plan.muntin_dowels));
+  joints.push_back(std::make_unique<Dowels>(
+      end.rail ? end.plan.rail_dowels[*end.rail] : end.plan.muntin_dowels, flat_end(end)));
   return joints;
 }
 
@@ -52,8 +60,8 @@ EndJoints half_lap(const DoorEnd& end) {
   const bool between = !plan.frame.is_end_rail(*end.rail);
   const Length edge = between ? floor_half(plan.join.fit_allowance) : Length();
   EndJoints joints;
-  joints.push_back(
-      std::make_unique<HalfLap>(LapDesign{end.receiver, plan.lap_from_face, edge, {}}));
+  joints.push_back(std::make_unique<HalfLap>(LapDesign{end.receiver, plan.lap_from_face, edge, {}},
+                                             flat_end(end)));
   return joints;
 }
 

@@ -44,11 +44,14 @@ void settle_mitres(DoorLedger& ledger, DoorPlan& plan) {
                             "so that the mitre closes before the spline does");
   const Length wall =
       ledger.take("spline.wall", ledger.defaults.loose_wall, "so that the slot does not break out");
-  spline.slot_width = plan.groove.width;
-  spline.from_face = plan.groove.from_face;
-  spline.thickness = plan.groove.width - plan.join.fit_allowance;
+  // As the groove is set; where there is none, in the middle.
+  spline.slot_width = plan.edge.rebated() ? plan.join.mortise.width : plan.groove.width;
+  spline.from_face = plan.edge.rebated() ? floor_half(plan.frame.thickness - spline.slot_width)
+                                         : plan.groove.from_face;
+  spline.thickness = spline.slot_width - plan.join.fit_allowance;
   spline.from =
-      std::max(plan.deepest_edge(), arch_over_end(ledger, plan, Length())) + wall + spline.room;
+      std::max({plan.deepest_edge(), plan.edge.width, arch_over_end(ledger, plan, Length())}) +
+      wall + spline.room;
   // Outside of it is what the rebate round a leaf with a lip leaves.
   spline.run =
       plan.frame.stile_left - plan.frame.widest_rebate() - wall - spline.beyond() - spline.from;

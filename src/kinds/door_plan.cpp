@@ -25,8 +25,10 @@ void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& g
   if (!ledger.clean()) return;
   // What is left can be faulty each for itself.
   settle_places(ledger, plan);
-  demand_room_for_moulding(ledger, plan);
   settle_twins(ledger, plan);
+  settle_laps(ledger, plan);
+  if (plan.edge.rebated() && ledger.clean()) settle_rebate(ledger, plan);
+  demand_room_for_moulding(ledger, plan);
   settle_loose_tenons(ledger, plan);
   settle_ends(ledger, plan);
   settle_clearances(ledger, plan);
@@ -35,7 +37,6 @@ void settle(DoorLedger& ledger, DoorPlan& plan, const std::vector<SeasonGaps>& g
   settle_tenons(ledger, plan);
   settle_dowels(ledger, plan);
   settle_pins(ledger, plan);
-  settle_laps(ledger, plan);
   settle_mitres(ledger, plan);
   settle_panels(ledger, plan, gaps);
   settle_fittings(ledger, plan);
@@ -172,6 +173,13 @@ Length DoorPlan::deepest_edge() const {
   for (const Length rebate : glass_rebates)
     deepest = std::max(deepest, rebate);
   return deepest;
+}
+
+Strip DoorPlan::level_at_end() const {
+  const Length thickness = frame.thickness;
+  const Length wall = groove.from_face;
+  if (edge.rebated()) return wall * 2 > thickness ? Strip{Length(), wall} : Strip{wall, thickness};
+  return {edge.depth, thickness - (edge.moulded_back() ? edge.depth : Length())};
 }
 
 bool DoorPlan::tenons_before_rebate() const {

@@ -221,6 +221,12 @@ struct DoorPlan {
   bool tenons_before_rebate() const;
   /// How deep the edges about a tier are worked: the groove, or a deeper rebate.
   Length edge_depth(std::size_t tier) const { return std::max(groove.depth, glass_rebates[tier]); }
+  /// How far an end without a tenon goes past the sight edge: over a moulding, into a rebate, or
+  /// where a moulding is cut away for it.
+  Length flat_reach() const { return edge.rebated() ? groove.depth : edge.width; }
+  /// Of the thickness what an end without a tenon has in one plane: behind or between mouldings; of
+  /// what lies before and behind a rebate's wall the thicker.
+  Strip level_at_end() const;
   bool has_glass() const;
   Length deepest_edge() const;
   /// The deepest of the edges that muntins have: their tenons lose so much at each.

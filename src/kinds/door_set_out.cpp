@@ -325,13 +325,14 @@ void DoorSetter::join_rails() {
 }
 
 void DoorSetter::join_muntins() {
-  const Length set_back = plan_.edge.set_back();
+  const auto shoulder_of = [&](std::size_t rail) {
+    return left_reach(rail) - joint_of(rail).set_back();
+  };
   for (std::size_t i = 0; i < muntins_.size(); ++i)
     for (const Grooves& muntin : muntins_[i]) {
-      join_end(muntin_joints_, rails_[i].low, muntin.low.piece, {Axis::y, true},
-               left_reach(i) - set_back);
+      join_end(muntin_joints_, rails_[i].low, muntin.low.piece, {Axis::y, true}, shoulder_of(i));
       join_end(muntin_joints_, rails_[i + 1].high, muntin.low.piece, {Axis::y, false},
-               left_reach(i + 1) - set_back);
+               shoulder_of(i + 1));
     }
 }
 

@@ -58,14 +58,12 @@ TenonDesign tenon_for(const DoorPlan& plan, const DoorJoint& joint, bool stub, L
   tenon.haunch_depth = plan.join.haunch_depth;
   tenon.haunch_thickness = plan.groove.width - fit;
   tenon.haunch_from_face = plan.groove.from_face + floor_half(fit);
-  if (plan.edge.kind == EdgeKind::coped) tenon.coped = plan.edge;
   tenon.set_back = plan.edge.set_back();
   tenon.mitred = {true, true};
   if (!plan.edge.own_haunch()) return tenon;
   tenon.haunch_thickness = tenon.thickness;
   tenon.haunch_from_face = tenon.from_face;
   tenon.haunching = plan.join.haunching;
-  if (plan.edge.rebated()) tenon.longer_at_back = plan.groove.depth;
   return tenon;
 }
 

@@ -6,6 +6,7 @@
 #include "joint_rules.h"
 #include "marks.h"
 #include "round_bore.h"
+#include "scribe.h"
 
 namespace haunch {
 namespace {
@@ -28,22 +29,25 @@ constexpr Measure kBuilt[] = {
 // in straight lines, would say nothing.
 constexpr Measure kMoved[] = {{Figure::bottom, &kRoom, Asked::at_least}};
 
-/// Lets dowels in one after the other. End and edge meet at the receiver's sight edge.
+/// Lets dowels in one after the other. Holes in an edge are told from it as it is before anything
+/// is worked there, those in an end from where that stands.
 class Doweller {
  public:
   Doweller(Assembly& assembly, const Junction& junction, const DowelDesign& dowels)
       : wood_(assembly),
         junction_(junction),
         dowels_(dowels),
+        meet_(stands_at(assembly, junction, {dowels.from_face, dowels.from_face + dowels.bore})),
         corners_(bore_corners(dowels.bore)) {}
 
   void let_in(Length from_edge, std::optional<Length> receiver_shoulder) {
     const std::size_t dowel = add_dowel(from_edge);
     const Heading in = junction_.heading;
-    bore(Junction(wood_, junction_.receives, dowel, in), {Length(), dowels_.depth + dowels_.bottom},
-         from_edge, receiver_shoulder);
+    bore(Junction(wood_, junction_.receives, dowel, in),
+         {Length(), meet_ + dowels_.depth + dowels_.bottom}, dowels_.depth, from_edge,
+         receiver_shoulder);
     bore(Junction(wood_, junction_.enters, dowel, {in.axis, !in.upwards}),
-         {-dowels_.in_end() - dowels_.bottom, Length()}, from_edge, {});
+         {meet_ - dowels_.in_end() - dowels_.bottom, meet_}, dowels_.in_end(), from_edge, {});
     const std::size_t joints = wood_.joints.size();
     wood_.pieces[dowel].features.front().joints = {joints - 2, joints - 1};
   }
@@ -53,8 +57,8 @@ class Doweller {
 
   std::size_t add_dowel(Length from_edge) {
     const Length half = floor_half(fit());
-    const Triple low{-dowels_.in_end(), from_edge + half, dowels_.from_face + half};
-    const Triple high{dowels_.depth, low[kAcross] + dowels_.diameter,
+    const Triple low{meet_ - dowels_.in_end(), from_edge + half, dowels_.from_face + half};
+    const Triple high{meet_ + dowels_.depth, low[kAcross] + dowels_.diameter,
                       low[kThrough] + dowels_.diameter};
     const std::size_t number =
         add_piece_of(wood_, "dowel", junction_.enters, Role::dowel,
@@ -69,8 +73,9 @@ class Doweller {
     return number;
   }
 
-  /// `at`: the joint of the bored piece and the dowel; `in`: from where to where along the way in.
-  void bore(const Junction& at, Stretch in, Length from_edge,
+  /// `at`: the joint of the bored piece and the dowel; `in`: from where to where along the way in;
+  /// `depth` of the dowel there.
+  void bore(const Junction& at, Stretch in, Length depth, Length from_edge,
             std::optional<Length> receiver_shoulder) {
     Piece& bored = wood_.pieces[at.receives];
     const Box hole =
@@ -91,7 +96,7 @@ class Doweller {
                               {},
                               std::move(told),
                               {round_hole(hole, deep, corners_)}});
-    add_joint(at, in.to - in.from - dowels_.bottom, std::move(mortise));
+    add_joint(at, depth, std::move(mortise));
   }
 
   void add_joint(const Junction& at, Length depth, MortiseSizes mortise) {
@@ -109,6 +114,7 @@ class Doweller {
   Assembly& wood_;
   const Junction& junction_;  // of the end and the edge that are held together
   const DowelDesign& dowels_;
+  Length meet_;  // past the sight edge, where the two meet
   int corners_;
 };
 

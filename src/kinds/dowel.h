@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "edge.h"
 #include "end_joint.h"
 #include "haunch/wood.h"
 
@@ -30,13 +31,18 @@ extern const Measures kDowelMeasures;
 /// both members.
 class Dowels : public EndJoint {
  public:
-  explicit Dowels(DowelDesign dowels) : dowels_(std::move(dowels)) {}
-  void cut(Assembly& assembly, const End& end) const override { butt(assembly, end); }
+  explicit Dowels(DowelDesign dowels, const FlatEnd& flat = {})
+      : dowels_(std::move(dowels)), flat_(flat) {}
+  Length reach() const override { return flat_.reach; }
+  Length set_back() const override { return flat_.set_back; }
+  bool fills_groove() const override { return flat_.fills_rebate; }
+  void cut(Assembly& assembly, const End& end) const override { stand(assembly, end, flat_); }
   Own own_pieces() const override { return Own::dowels; }
   void add_own_pieces(Assembly& assembly, const End& end) const override;
 
  private:
   DowelDesign dowels_;
+  FlatEnd flat_;
 };
 
 }  // namespace haunch

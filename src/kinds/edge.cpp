@@ -99,37 +99,12 @@ void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& d
   its.features.push_back(std::move(feature));
 }
 
-Cope cope_of(const Box& end, const EdgeDesign& edge, Length depth, Length cheek, bool at_back) {
-  Cope cope;
-  const Length shoulder = end.high[kIn] - depth;
-  const auto below = [&](Length deep) {
-    return at_back ? end.high[kThrough] - deep : end.low[kThrough] + deep;
-  };
-  const auto box = [&](Length past, Length to, Length shallow, Length deep) {
-    if (past >= to || shallow >= deep) return;
-    const Length a = below(shallow);
-    const Length b = below(deep);
-    cope.cuts.push_back({{shoulder + past, end.low[kAcross], std::min(a, b)},
-                         {shoulder + to, end.high[kAcross], std::max(a, b)}});
-  };
-  box(edge.width, depth, Length(), cheek);
-  box(Length(), edge.width, edge.depth, cheek);
-  Prism prism{kAcross, end.low[kAcross], end.high[kAcross], {}};
-  const auto add = [&](Length past, Length deep) {
-    prism.outline.push_back({shoulder + past, below(deep)});
-  };
-  for (const MouldingPoint& point : moulding_outline(edge))
-    if (point.deep > Length() || edge.fillet == Length()) add(point.from_edge, point.deep);
-  add(edge.width, edge.depth);
-  cope.prisms.push_back(std::move(prism));
-  return cope;
-}
-
-void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, MitredEdges edges) {
+void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, MitredEdges edges,
+                    std::optional<Strip> through) {
   Piece& receiver = assembly.pieces[junction.receives];
   Piece& enterer = assembly.pieces[junction.enters];
-  const Box blank = junction.blank(receiver);
   const Box entering = junction.blank(enterer);
+  const Strip thick = through.value_or(Strip{entering.low[kThrough], entering.high[kThrough]});
   const Length none;
   const Length low = entering.low[kAcross];
   const Length high = entering.high[kAcross];
@@ -137,29 +112,32 @@ void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, 
       FeatureKind::moulding_mitre, {assembly.joints.size()}, {}, {{SizeName::depth, width}}};
   Feature end{
       FeatureKind::moulding_mitre, {assembly.joints.size()}, {}, {{SizeName::depth, width}}};
-  const auto triangle = [&](const Piece& piece, const Box& its, std::vector<Corner> corners) {
-    return junction.own(Prism{kThrough, its.low[kThrough], its.high[kThrough], std::move(corners)},
-                        piece.place);
+  const auto triangle = [&](const Piece& piece, std::vector<Corner> corners) {
+    return junction.own(Prism{kThrough, thick.low, thick.high, std::move(corners)}, piece.place);
   };
   const auto corner_at = [&](Length edge, Length sight, Length past) {
     std::vector<Corner> beyond{{none, sight}};
     if (sight != edge) beyond.push_back({none, edge});
     beyond.insert(beyond.end(), {{width, edge}, {width, past}});
-    if (past != edge) end.prisms.push_back(triangle(enterer, entering, std::move(beyond)));
+    if (past != edge) end.prisms.push_back(triangle(enterer, std::move(beyond)));
     if (past != sight)
-      away.prisms.push_back(
-          triangle(receiver, blank, {{none, sight}, {none, past}, {width, past}}));
+      away.prisms.push_back(triangle(receiver, {{none, sight}, {none, past}, {width, past}}));
   };
   const MitreOverArch at_low =
       edges.arch ? (*edges.arch)[junction.heading.upwards ? 1 : 0] : MitreOverArch{none, width};
   if (edges.arch) away.sizes.push_back({SizeName::rise, at_low.past - at_low.sight});
   if (edges.low) corner_at(low, low + at_low.sight, low + at_low.past);
   if (edges.high) corner_at(high, high, high - width);
-  const Box strip{{none, edges.low ? low + at_low.past : low, blank.low[kThrough]},
-                  {width, edges.high ? high - width : high, blank.high[kThrough]}};
+  const Box strip{{none, edges.low ? low + at_low.past : low, thick.low},
+                  {width, edges.high ? high - width : high, thick.high}};
   away.cuts.push_back(junction.own(strip, receiver.place));
   receiver.features.push_back(std::move(away));
   enterer.features.push_back(std::move(end));
+}
+
+void stand(Assembly& assembly, const End& end, const FlatEnd& flat) {
+  if (flat.set_back > Length()) mitre_moulding(assembly, end.junction, flat.set_back, flat.mitred);
+  butt(assembly, end);
 }
 
 }  // namespace haunch

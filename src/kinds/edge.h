@@ -5,6 +5,7 @@
 #include <optional>
 #include <vector>
 
+#include "end_joint.h"
 #include "groove.h"
 #include "haunch/wood.h"
 #include "junction.h"
@@ -47,8 +48,7 @@ struct MouldingPoint {
   Length from_edge, deep;
 };
 
-/// The moulding's outline from its border on the face to the sight edge, but of a bead. Stile and
-/// cope are cut from the same, so that they meet exactly.
+/// The moulding's outline from its border on the face to the sight edge, but of a bead.
 std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge);
 
 /// What a moulding takes away, seen along its edge.
@@ -59,16 +59,6 @@ Feature moulding_of(const EdgeDesign& edge);
 
 /// Sticks the moulding along the whole length of one edge of a piece.
 void stick(Assembly& assembly, std::size_t piece, Edge edge, const EdgeDesign& design);
-
-/// What a coped end of a piece loses so that it fits over the moulding: of its cheek at the face
-/// side or the back, from the tenon's tip to its shoulder. In the axes of its junction.
-struct Cope {
-  std::vector<Box> cuts;
-  std::vector<Prism> prisms;
-};
-
-/// `end`: the entering blank; `depth` of the tenon, `cheek` from the blank's face (or back) to it.
-Cope cope_of(const Box& end, const EdgeDesign& edge, Length depth, Length cheek, bool at_back);
 
 /// A mitre between a straight moulding and one along an arch: so far above the arched piece's lower
 /// edge at the sight edge, and where it comes out behind the moulding. The true line between the
@@ -85,7 +75,20 @@ struct MitredEdges {
 };
 
 /// Cuts the moulding away on the receiver where the other piece comes through it, mitred at the
-/// entering piece's moulded edges, and the counterpart on the end of that.
-void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, MitredEdges edges);
+/// entering piece's moulded edges, and the counterpart on the end of that, for the joint that comes
+/// next: through the whole thickness, or a stretch of it.
+void mitre_moulding(Assembly& assembly, const Junction& junction, Length width, MitredEdges edges,
+                    std::optional<Strip> through = {});
+
+/// An end without a tenon on a worked edge: how far its blank goes past the sight edge, and of that
+/// what it is set back, where a moulding is cut away for it. In a rebate it fills that to its end.
+struct FlatEnd {
+  Length reach, set_back;
+  MitredEdges mitred;
+  bool fills_rebate = false;
+};
+
+/// Stands it there, scribed or mitred; see butt().
+void stand(Assembly& assembly, const End& end, const FlatEnd& flat);
 
 }  // namespace haunch

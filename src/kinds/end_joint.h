@@ -43,6 +43,8 @@ class EndJoint {
 
   /// How far the entering member goes past the receiver's sight edge.
   virtual Length reach() const { return {}; }
+  /// What of that is set back, where a moulding is cut away for its shoulder.
+  virtual Length set_back() const { return {}; }
   /// Whether that is the member itself, with its edges, over the receiver.
   virtual bool runs_on() const { return false; }
   /// Whether it takes up the end of the receiver's groove, which else stops behind it.
@@ -59,7 +61,8 @@ using EndJoints = std::vector<std::unique_ptr<const EndJoint>>;
 
 extern const Measures kButtMeasures;
 
-/// Stands a flat end on the receiver, with nothing to hold it there yet.
+/// Stands a flat end on the receiver, scribed to its edge where it goes on past that, with nothing
+/// to hold it there yet.
 void butt(Assembly& assembly, const End& end);
 
 /// That alone, where glue and screws are not drawn.

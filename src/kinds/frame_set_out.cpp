@@ -17,7 +17,7 @@ constexpr std::array<Axis, 3> kLevel{Axis::x, Axis::z, Axis::y};
 // tenons what they have from the frame's face to its back.
 constexpr Axis kThickness = Axis::y, kFaceToBack = Axis::z;
 
-/// Sets a frame out: pieces, then joints, then rebates and stops.
+/// Sets a frame out: pieces with their rebates, each then joined, and stops.
 class FrameSetter {
  public:
   explicit FrameSetter(const CasePlan& plan) : plan_(plan) {}
@@ -33,7 +33,6 @@ class FrameSetter {
     if (plan_.transom) add_transom();
     if (plan_.sill) add_sill();
     if (plan_.threshold) add_threshold();
-    if (plan_.stop.kind == StopKind::rebate) work_rebates();
     if (plan_.stop.kind == StopKind::planted) add_stops();
     for (const auto& [end, pins] : pinned_)
       Pins(pins).add_own_pieces(wood_, end);
@@ -41,6 +40,7 @@ class FrameSetter {
   }
 
  private:
+  bool rebated() const { return plan_.stop.kind == StopKind::rebate; }
   bool tenoned() const { return plan_.head_joint == HeadJoint::tenoned; }
   Length right_jamb() const { return plan_.width - plan_.jamb_thickness; }
 
@@ -50,13 +50,13 @@ class FrameSetter {
   void add_sill();
   void add_threshold();
   void add_stops();
-  void work_rebates();
+  void rebate_jambs();
   void rebate_level(std::size_t piece);
   std::size_t add_between(Role role, Length low, Length thickness, const EndJoint& joint,
                           Axis through);
   HousingDesign housing() const { return {plan_.housing_depth, plan_.fit_allowance}; }
-  Tenons tenons(Strip across, Length rebate) const;
-  void join_jambs(std::size_t receives, Heading heading, Length rebate);
+  Tenons tenons(Strip across) const;
+  void join_jambs(std::size_t receives, Heading heading);
   void join_end(const EndJoint& joint, std::size_t receives, std::size_t enters, Heading heading,
                 Axis through);
   Strip jamb_tenon(std::size_t jamb) const;
@@ -66,7 +66,6 @@ class FrameSetter {
   const CasePlan& plan_;
   Assembly wood_;
   std::size_t head_ = 0;
-  std::optional<std::size_t> transom_;
   struct Pinned {
     End end;
     PinDesign pins;
@@ -80,6 +79,7 @@ void FrameSetter::add_jambs() {
   const Triple blank{high - low, plan_.jamb_width, plan_.jamb_thickness};
   add_piece(wood_, "left jamb", Role::jamb, blank, {{Length(), low, Length()}, kUpright});
   add_piece(wood_, "right jamb", Role::jamb, blank, {{right_jamb(), low, Length()}, kUpright});
+  if (rebated()) rebate_jambs();
 }
 
 /// A piece between the jambs, joined to both.
@@ -90,6 +90,7 @@ std::size_t FrameSetter::add_between(Role role, Length low, Length thickness, co
       add_piece(wood_, std::string(word_of(role)), role,
                 {plan_.sight_width() + reach * 2, plan_.jamb_width, thickness},
                 {{plan_.jamb_thickness - reach, low, Length()}, kLevel});
+  if (rebated()) rebate_level(piece);
   for (const bool right : {false, true}) {
     const std::size_t jamb = right ? kRightJamb : kLeftJamb;
     join_end(joint, jamb, piece, {Axis::x, right}, through);
@@ -109,7 +110,8 @@ void FrameSetter::add_head() {
     head_ = add_piece(wood_, "head", Role::head, {plan_.width, plan_.jamb_width, thickness},
                       {{Length(), low, Length()}, kLevel});
     wood_.pieces[head_].horn = plan_.horn;
-    join_jambs(head_, {Axis::y, true}, plan_.stop.rebate());
+    if (rebated()) rebate_level(head_);
+    join_jambs(head_, {Axis::y, true});
   }
 }
 
@@ -118,10 +120,10 @@ void FrameSetter::add_transom() {
   const Length thickness = plan_.transom->thickness;
   // All that its rebate leaves of the transom is tenon: it stands between the jambs, not at their
   // ends.
-  transom_ = tenoned()
-                 ? add_between(Role::transom, low, thickness,
-                               tenons(plan_.transom_strip(), plan_.stop.rebate()), kFaceToBack)
-                 : add_between(Role::transom, low, thickness, Housing(housing()), kThickness);
+  if (tenoned())
+    add_between(Role::transom, low, thickness, tenons(plan_.transom_strip()), kFaceToBack);
+  else
+    add_between(Role::transom, low, thickness, Housing(housing()), kThickness);
 }
 
 void FrameSetter::add_sill() {
@@ -129,7 +131,7 @@ void FrameSetter::add_sill() {
       add_piece(wood_, "sill", Role::sill, {plan_.width, plan_.jamb_width, *plan_.sill},
                 {{Length(), Length(), Length()}, kLevel});
   wood_.pieces[sill].horn = tenoned() ? plan_.horn : Length();
-  join_jambs(sill, {Axis::y, false}, Length());
+  join_jambs(sill, {Axis::y, false});
 }
 
 void FrameSetter::add_threshold() {
@@ -155,21 +157,19 @@ PinDesign FrameSetter::jamb_pins(std::size_t jamb) const {
   return pins;
 }
 
-/// The tenons of one end; `rebate`: how deep the receiver is rebated where its shoulder stands.
-Tenons FrameSetter::tenons(Strip across, Length rebate) const {
+Tenons FrameSetter::tenons(Strip across) const {
   const FrameTenon& sizes = plan_.tenon;
   TenonDesign design;
   design.layout.tenons = {across};
   design.depth = sizes.depth;
   design.thickness = sizes.thickness;
   design.from_face = sizes.from_face;
-  design.before = {plan_.stop_from_face(), rebate};
   return {design, sizes.mortise};
 }
 
-void FrameSetter::join_jambs(std::size_t receives, Heading heading, Length rebate) {
+void FrameSetter::join_jambs(std::size_t receives, Heading heading) {
   for (const std::size_t jamb : {kLeftJamb, kRightJamb}) {
-    join_end(tenons(jamb_tenon(jamb), rebate), receives, jamb, heading, kFaceToBack);
+    join_end(tenons(jamb_tenon(jamb)), receives, jamb, heading, kFaceToBack);
     pin_end(receives, jamb, heading, jamb_pins(jamb));
   }
 }
@@ -205,7 +205,7 @@ void FrameSetter::rebate_level(std::size_t piece) {
 
 /// Those of the jambs stop at the top of a threshold, which stands between the jambs as they are
 /// behind their rebates.
-void FrameSetter::work_rebates() {
+void FrameSetter::rebate_jambs() {
   const Length depth = plan_.stop.depth;
   const Length width = plan_.stop_from_face();
   const Length foot = plan_.threshold.value_or(Length());
@@ -217,8 +217,6 @@ void FrameSetter::work_rebates() {
                               {Box{{foot, Length(), from}, {piece.blank[0], width, from + depth}}},
                               {{SizeName::width, width}, {SizeName::depth, depth}}});
   }
-  rebate_level(head_);
-  if (transom_) rebate_level(*transom_);
 }
 
 void FrameSetter::add_stops() {

@@ -94,9 +94,7 @@ BarSetter::Bar BarSetter::add_bar(bool upright, Length at, std::size_t number, s
 }
 
 void BarSetter::tenon(std::size_t bar, const LightSide& side, Heading heading) {
-  TenonDesign design = bars_.tenon;
-  design.longer_at_back = side.depth;
-  Tenons(design, bars_.mortise)
+  Tenons(bars_.tenon, bars_.mortise)
       .cut(wood_, {Junction(wood_, side.rebate.piece, bar, heading),
                    side.rebate.feature,
                    side.shoulder,

@@ -31,9 +31,9 @@ Box recess(const Box& receiver, const Box& enterer, const LapDesign& lap) {
            receiver.high[kThrough]}};
 }
 
-/// The front of the entering piece's end.
-Box front_of_end(Box enterer, const LapDesign& lap) {
-  enterer.low[kIn] = enterer.high[kIn] - lap.reach;
+/// The front of the entering piece's end, as far as its shoulder.
+Box front_of_end(Box enterer, const LapDesign& lap, Length set_back) {
+  enterer.low[kIn] = enterer.high[kIn] - lap.reach + set_back;
   enterer.high[kThrough] = enterer.low[kThrough] + lap.from_face;
   return enterer;
 }
@@ -50,6 +50,10 @@ void HalfLap::cut(Assembly& assembly, const End& at) const {
   const Box beside = junction.blank(enterer);
   const Box cut = recess(whole, beside, lap_);
   const Box own = junction.own(cut, receiver.place);
+  // Only in front: behind the laps lie over each other.
+  if (front_.set_back > Length())
+    mitre_moulding(assembly, junction, front_.set_back, front_.mitred,
+                   Strip{beside.low[kThrough], beside.low[kThrough] + lap_.from_face});
   const std::size_t number = assembly.joints.size();
   Joint joint = junction.joint(JointKind::half_lap, kLapMeasures);
   joint.design.bearing = Length();
@@ -60,8 +64,10 @@ void HalfLap::cut(Assembly& assembly, const End& at) const {
   if (!right_across) joint.design.bottom = lap_.end_clearance;
   const Length width = beside.extent(kAcross);
   const Length thickness = beside.extent(kThrough) - lap_.from_face;
-  joint.tenon =
-      TenonSizes{thickness, width, lap_.reach, lap_.from_face, {{Length(), width}}, {}, {}, {}};
+  joint.tenon = TenonSizes{
+      thickness, width, lap_.reach - front_.set_back, lap_.from_face, {{Length(), width}}, {},
+      {},        {}};
+  joint.tenon->set_back = front_.set_back;
   joint.mortise = MortiseSizes{cut.extent(kThrough),
                                cut.extent(kIn),
                                lap_.from_face,
@@ -74,7 +80,7 @@ void HalfLap::cut(Assembly& assembly, const End& at) const {
                                {{SizeName::width, cut.extent(kAcross)},
                                 {SizeName::depth, cut.extent(kThrough)},
                                 {SizeName::from_face, lap_.from_face}}});
-  const Box end = front_of_end(beside, lap_);
+  const Box end = front_of_end(beside, lap_, front_.set_back);
   enterer.features.push_back(
       {FeatureKind::lap,
        {number},

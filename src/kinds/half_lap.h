@@ -2,6 +2,7 @@
 // sides.
 #pragma once
 
+#include "edge.h"
 #include "end_joint.h"
 #include "haunch/wood.h"
 
@@ -19,13 +20,15 @@ extern const Measures kLapMeasures;
 /// The entering piece keeps its back, so that the other is whole on the face side.
 class HalfLap : public EndJoint {
  public:
-  explicit HalfLap(const LapDesign& lap) : lap_(lap) {}
+  explicit HalfLap(const LapDesign& lap, const FlatEnd& front = {}) : lap_(lap), front_(front) {}
   Length reach() const override { return lap_.reach; }
+  Length set_back() const override { return front_.set_back; }
   bool runs_on() const override { return true; }
   void cut(Assembly& assembly, const End& end) const override;
 
  private:
   LapDesign lap_;
+  FlatEnd front_;  // of the half that is cut away, which has a shoulder
 };
 
 }  // namespace haunch

@@ -2,15 +2,17 @@
 
 #include "marks.h"
 #include "round_ends.h"
+#include "scribe.h"
 
 namespace haunch {
 namespace {
 
-/// One tenon, across a strip of the width of the piece whose end it holds.
+/// One tenon, across a strip of the width of the piece whose end it holds; `meet`: where that
+/// stands, past the sight edge.
 std::size_t add_loose_tenon(Assembly& assembly, const Junction& junction, const Strip& strip,
-                            const TenonDesign& tenon) {
-  const Box room{{-tenon.depth, strip.low, tenon.from_face},
-                 {tenon.depth, strip.high, tenon.from_face + tenon.thickness}};
+                            const TenonDesign& tenon, Length meet) {
+  const Box room{{meet - tenon.depth, strip.low, tenon.from_face},
+                 {meet + tenon.depth, strip.high, tenon.from_face + tenon.thickness}};
   return add_piece_of(assembly, "loose tenon", junction.enters, Role::loose_tenon,
                       {room.extent(kIn), room.extent(kAcross), tenon.thickness},
                       {junction.in_assembly(room).low, junction.axes});
@@ -35,18 +37,25 @@ void round_edges(Assembly& assembly, std::size_t number, Length radius) {
 void LooseTenons::add_own_pieces(Assembly& assembly, const End& end) const {
   const Junction& junction = end.junction;
   const Heading in = junction.heading;
+  const Length meet =
+      stands_at(assembly, junction, {mortise_.from_face, mortise_.from_face + mortise_.width});
+  MortiseDesign in_end = mortise_;
+  in_end.opens_at = flat_.reach - meet;
   for (const Strip& strip : tenon_.layout.tenons) {
-    const std::size_t number = add_loose_tenon(assembly, junction, strip, tenon_);
+    const std::size_t number = add_loose_tenon(assembly, junction, strip, tenon_, meet);
     TenonDesign own = tenon_;
     own.layout = {{{Length(), strip.high - strip.low}}, {}};
     own.from_face = Length();
-    const auto house = [&](std::size_t receives, Heading heading, std::optional<Length> shoulder) {
+    const auto house = [&](std::size_t receives, Heading heading, const MortiseDesign& mortise,
+                           std::optional<Length> shoulder) {
       const Junction at(assembly, receives, number, heading);
-      house_tenons(assembly, at.joint(JointKind::loose_tenon, kLooseTenonMeasures), own, mortise_,
+      house_tenons(assembly, at.joint(JointKind::loose_tenon, kLooseTenonMeasures), own, mortise,
                    shoulder);
     };
-    house(junction.receives, in, end.receiver_shoulder);
-    house(junction.enters, {in.axis, !in.upwards}, {});
+    own.set_back = meet;
+    house(junction.receives, in, mortise_, end.receiver_shoulder);
+    own.set_back = Length();
+    house(junction.enters, {in.axis, !in.upwards}, in_end, {});
     round_edges(assembly, number, tenon_edge_radius(own, mortise_));
   }
 }

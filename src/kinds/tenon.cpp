@@ -5,6 +5,7 @@
 
 #include "joint_rules.h"
 #include "round_ends.h"
+#include "scribe.h"
 #include "share.h"
 
 namespace haunch {
@@ -52,22 +53,46 @@ constexpr FitSizes kInMortise{Dimension::mortise_width, Dimension::tenon_thickne
 constexpr FitSizes kSlipInMortise{Dimension::mortise_width, Dimension::tenon_thickness, true, true};
 constexpr FitSizes kInGroove{Dimension::groove_width, Dimension::tenon_thickness};
 
-/// An end that enters, and the boxes that are cut out of it.
+/// What of a tenon's room in its mortise lies before its near cheek, and behind its far one.
+struct Play {
+  Length before, behind;
+};
+
+Play play_of(const TenonDesign& tenon, const MortiseDesign& mortise) {
+  const Length before = tenon.from_face - mortise.from_face;
+  return {before, mortise.width - tenon.thickness - before};
+}
+
+/// An end that enters, and what is cut off it.
 struct EndCutter {
   const Junction& junction;
   const Piece& piece;
+  const EdgeProfile& edge;  // that its shoulders stand on
+  Feature& feature;
   Box blank = junction.blank(piece);
-  std::vector<Box> cuts = {};
 
   Length tip() const { return blank.high[kIn]; }
   Strip whole_width() const { return {blank.low[kAcross], blank.high[kAcross]}; }
+  Strip whole_thickness() const { return {blank.low[kThrough], blank.high[kThrough]}; }
 
-  void cut(const Box& box) { cuts.push_back(box); }
   /// Lengthwise from its tip on.
   void cut(Length from_tip, Length to_tip, Strip width, Strip thickness) {
     if (from_tip >= to_tip || width.low >= width.high || thickness.low >= thickness.high) return;
-    cut({{tip() - to_tip, width.low, thickness.low},
-         {tip() - from_tip, width.high, thickness.high}});
+    feature.cuts.push_back(junction.own(Box{{tip() - to_tip, width.low, thickness.low},
+                                            {tip() - from_tip, width.high, thickness.high}},
+                                        piece.place));
+  }
+  /// The same down to the shoulder. Its planes are those of `seat`, as far as there is wood to
+  /// stand on: what lies over the play of a mortise goes with what is beside it.
+  void cut_to_shoulder(Length from_tip, Strip width, Strip thickness, Strip seat,
+                       bool in_mortise = true) {
+    if (seat.low >= seat.high) seat = thickness;
+    if (thickness.low >= thickness.high) return;
+    cut_off(feature,
+            beyond(edge.seated(thickness, seat, in_mortise),
+                   {{edge.line.front().u, width.low, thickness.low},
+                    {tip() - from_tip, width.high, thickness.high}}),
+            junction, piece.place);
   }
 };
 
@@ -103,64 +128,65 @@ std::vector<Standing> standing_strips(const TenonDesign& tenon) {
   return strips;
 }
 
-/// The cheek at the face side or the back: square down to the shoulder, or coped over a moulding.
-void cut_cheek(Feature& feature, const TenonDesign& tenon, EndCutter& end, Strip cheek,
-               bool at_back) {
-  const bool coped = tenon.coped && (!at_back || tenon.coped->moulded_back());
-  if (!coped) {
-    end.cut(Length(), tenon.depth - (at_back ? tenon.longer_at_back : Length()), end.whole_width(),
-            cheek);
-    return;
+/// Between and beside the cheeks of a strip that stands, from its end to the shoulder.
+void cut_beside(EndCutter& end, const Standing& strip, Length from_tip, Strip thickness,
+                const Play& play) {
+  Strip room{thickness.low, {}};
+  Strip seat = room;
+  for (const Strip& cheeks : strip.cheeks) {
+    room.high = cheeks.low;
+    seat.high = cheeks.low - play.before;
+    end.cut_to_shoulder(from_tip, strip.width, room, seat);
+    room.low = cheeks.high;
+    seat.low = cheeks.high + play.behind;
   }
-  const Cope cope = cope_of(end.blank, *tenon.coped, tenon.depth, cheek.high - cheek.low, at_back);
-  for (const Box& cut : cope.cuts)
-    end.cut(cut);
-  for (const Prism& prism : cope.prisms)
-    feature.prisms.push_back(end.junction.own(prism, end.piece.place));
+  room.high = seat.high = thickness.high;
+  end.cut_to_shoulder(from_tip, strip.width, room, seat);
 }
 
-/// Lets the shoulder stand longer in front of a rebate: there the cuts begin further in.
-void lengthen_shoulder(std::vector<Box>& cuts, const RebateAtFace& rebate) {
-  std::vector<Box> parts;
-  for (const Box& cut : cuts) {
-    Box before = cut;
-    Box behind = cut;
-    before.high[kThrough] = std::min(cut.high[kThrough], rebate.width);
-    behind.low[kThrough] = std::max(cut.low[kThrough], rebate.width);
-    before.low[kIn] += rebate.depth;
-    for (const Box& part : {before, behind})
-      if (part.low[kIn] < part.high[kIn] && part.low[kThrough] < part.high[kThrough])
-        parts.push_back(part);
+/// A cheek from the tip to its shoulder: in one go, but where the edge's wood stands in the play of
+/// the mortise, and so beside that.
+void cut_cheek(EndCutter& end, const std::vector<Standing>& strips, Strip thickness, Strip seat,
+               Length edge_clearance) {
+  if (thickness.low >= thickness.high) return;
+  const Strip whole = end.whole_width();
+  const bool alike = seat.low >= seat.high || end.edge.seated(thickness, seat, true).line ==
+                                                  end.edge.seated(thickness, seat, false).line;
+  if (alike) return end.cut_to_shoulder(Length(), whole, thickness, seat);
+  Length done = whole.low;
+  for (const Standing& strip : strips) {
+    const Strip in{std::max(done, strip.width.low - edge_clearance),
+                   std::min(whole.high, strip.width.high + edge_clearance)};
+    end.cut_to_shoulder(Length(), {done, in.low}, thickness, seat, false);
+    end.cut_to_shoulder(Length(), in, thickness, seat);
+    done = std::max(done, in.high);
   }
-  cuts = std::move(parts);
+  end.cut_to_shoulder(Length(), {done, whole.high}, thickness, seat, false);
 }
 
 /// The wood to take off so that only the tenons and haunches stand: the cheeks over the whole width
 /// first, then what single strips need besides.
-void cut_tenon(Feature& feature, EndCutter end, const TenonDesign& tenon) {
+void cut_tenon(EndCutter& end, const TenonDesign& tenon, const MortiseDesign& mortise) {
+  const Play play = play_of(tenon, mortise);
   const std::vector<Standing> strips = standing_strips(tenon);
   Strip outermost = strips.front().cheeks.front();
   for (const Standing& strip : strips)
     outermost = {std::min(outermost.low, strip.cheeks.front().low),
                  std::max(outermost.high, strip.cheeks.back().high)};
-  cut_cheek(feature, tenon, end, {end.blank.low[kThrough], outermost.low}, false);
-  cut_cheek(feature, tenon, end, {outermost.high, end.blank.high[kThrough]}, true);
+  const Strip whole = end.whole_thickness();
+  cut_cheek(end, strips, {whole.low, outermost.low}, {whole.low, outermost.low - play.before},
+            mortise.edge_clearance);
+  cut_cheek(end, strips, {outermost.high, whole.high}, {outermost.high + play.behind, whole.high},
+            mortise.edge_clearance);
   Length done;
   for (const Standing& strip : strips) {
-    end.cut(Length(), tenon.depth, {done, strip.width.low}, outermost);
-    end.cut(Length(), tenon.depth - strip.depth, strip.width, outermost);
-    Length beside = outermost.low;
-    for (const Strip& cheeks : strip.cheeks) {
-      end.cut(tenon.depth - strip.depth, tenon.depth, strip.width, {beside, cheeks.low});
-      beside = cheeks.high;
-    }
-    end.cut(tenon.depth - strip.depth, tenon.depth, strip.width, {beside, outermost.high});
+    const Length beyond_strip = tenon.depth - strip.depth;
+    end.cut_to_shoulder(Length(), {done, strip.width.low}, outermost, outermost);
+    end.cut(Length(), beyond_strip, strip.width, outermost);
+    cut_beside(end, strip, beyond_strip, outermost, play);
     done = strip.width.high;
   }
-  end.cut(Length(), tenon.depth, {done, end.whole_width().high}, outermost);
-  if (tenon.before.depth > Length()) lengthen_shoulder(end.cuts, tenon.before);
-  for (const Box& cut : end.cuts)
-    feature.cuts.push_back(end.junction.own(cut, end.piece.place));
+  end.cut_to_shoulder(Length(), {done, end.whole_width().high}, outermost, outermost);
 }
 
 /// Whether a haunch stands beside this edge of a tenon, and the groove that it is in is open over
@@ -177,9 +203,7 @@ bool haunch_covers(const TenonDesign& tenon, const Strip& strip, bool high) {
 
 /// What is taken off the edges of tenons for round ends: from their tips to their shoulder, or to
 /// the haunch beside them.
-std::vector<Prism> tenon_roundings(const EndCutter& end, const TenonDesign& tenon,
-                                   const MortiseDesign& mortise) {
-  std::vector<Prism> prisms;
+void round_tenons(EndCutter& end, const TenonDesign& tenon, const MortiseDesign& mortise) {
   const Length radius = tenon_edge_radius(tenon, mortise);
   for (const Strip& strip : tenon.layout.tenons)
     for (const Length low : cheeks_from_face(tenon.from_face, tenon.twin_from_face))
@@ -188,9 +212,8 @@ std::vector<Prism> tenon_roundings(const EndCutter& end, const TenonDesign& teno
             tenon.depth - (haunch_covers(tenon, strip, high) ? tenon.haunch_depth : Length());
         for (const Prism& prism : rounded_edge({strip.low, strip.high, low, low + tenon.thickness},
                                                high, radius, end.tip() - rounded, end.tip()))
-          prisms.push_back(end.junction.own(prism, end.piece.place));
+          end.feature.prisms.push_back(end.junction.own(prism, end.piece.place));
       }
-  return prisms;
 }
 
 /// The mortise for one tenon: a box from the receiver's sight edge to the mortise's bottom, as far
@@ -198,8 +221,9 @@ std::vector<Prism> tenon_roundings(const EndCutter& end, const TenonDesign& teno
 Box mortise_cut(const Box& receiver, const Strip& tenon, Length depth, Length from_face,
                 const MortiseDesign& mortise) {
   const Length wall = receiver.low[kThrough] + from_face;
-  return {{Length(), std::max(receiver.low[kAcross], tenon.low - mortise.edge_clearance), wall},
-          {std::min(receiver.high[kIn], depth),
+  const Length mouth = mortise.opens_at;
+  return {{mouth, std::max(receiver.low[kAcross], tenon.low - mortise.edge_clearance), wall},
+          {std::min(receiver.high[kIn], mouth + depth),
            std::min(receiver.high[kAcross], tenon.high + mortise.edge_clearance),
            wall + mortise.width}};
 }
@@ -339,11 +363,7 @@ TenonSizes tenon_sizes(const TenonDesign& tenon) {
         pairs.push_back({span.from_edge, span.width, from_face});
     sizes.each = std::move(pairs);
   }
-  sizes.longer_at_face = tenon.before.depth;
-  sizes.longer_at_back = tenon.longer_at_back;
   sizes.set_back = tenon.set_back;
-  if (tenon.coped) sizes.longer_at_face = tenon.coped->width;
-  if (tenon.coped && tenon.coped->moulded_back()) sizes.longer_at_back = tenon.coped->width;
   if (tenon.haunch_depth == Length() || tenon.layout.haunches.empty()) return sizes;
   sizes.haunches = spans_of(tenon.layout.haunches);
   sizes.haunch_depth = tenon.haunch_depth;
@@ -434,18 +454,25 @@ void Tenons::cut(Assembly& assembly, const End& at) const {
         tenon_, mortise_, at.receiver_shoulder);
   Joint& joint = assembly.joints[number];
   if (at.receiver_shoulder && joint.mortise) joint.mortise->shoulder = at.shoulder;
-  const TenonSizes& sizes = *joint.tenon;
-  Piece& enterer = assembly.pieces[junction.enters];
-  const EndCutter end{junction, enterer};
-  Feature feature{FeatureKind::tenon, {number}, {}, {}};
-  feature.prisms = tenon_roundings(end, tenon_, mortise_);
-  cut_tenon(feature, end, tenon_);
-  feature.sizes = {{SizeName::thickness, sizes.thickness},
+  TenonSizes& sizes = *joint.tenon;
+  const EdgeProfile edge = worked_edge(assembly, junction);
+  sizes.longer_at_face = edge.at_face() - tenon_.set_back;
+  sizes.longer_at_back = edge.at_back() - tenon_.set_back;
+  Feature feature{FeatureKind::tenon,
+                  {number},
+                  {},
+                  {{SizeName::thickness, sizes.thickness},
                    {SizeName::width, sizes.width},
                    {SizeName::depth, sizes.depth},
-                   {SizeName::from_face, tenon_.from_face}};
-  if (tenon_.before.depth > Length())
-    feature.sizes.push_back({SizeName::longer_in_front, tenon_.before.depth});
+                   {SizeName::from_face, tenon_.from_face}}};
+  if (sizes.longer_at_face > Length())
+    feature.sizes.push_back({SizeName::longer_in_front, sizes.longer_at_face});
+  if (sizes.longer_at_back > Length())
+    feature.sizes.push_back({SizeName::longer_at_back, sizes.longer_at_back});
+  Piece& enterer = assembly.pieces[junction.enters];
+  EndCutter end{junction, enterer, edge, feature};
+  round_tenons(end, tenon_, mortise_);
+  cut_tenon(end, tenon_, mortise_);
   enterer.features.push_back(std::move(feature));
 }
 

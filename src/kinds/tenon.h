@@ -23,11 +23,6 @@ struct TenonLayout {
 /// number of tenons up to 50 will do.
 std::vector<Strip> divide_tenon(Strip across, std::optional<Length> limit, Length gap);
 
-/// A rebate at the face side of the receiver's edge: so wide from the face, and so deep.
-struct RebateAtFace {
-  Length width, depth;
-};
-
 /// One end of a piece that enters another.
 struct TenonDesign {
   bool stub = false;   // stands in the groove, without a mortise
@@ -40,11 +35,8 @@ struct TenonDesign {
   Length haunch_depth;
   Length haunch_thickness;
   Length haunch_from_face;
-  std::optional<EdgeDesign> coped = {};  // over which moulding its shoulders are scribed
-  Length set_back = {};                  // its shoulders, past the receiver's sight edge
-  MitredEdges mitred = {};     // where they are set back: which edges of the piece are mitred
-  Length longer_at_back = {};  // how far the back shoulder stands on into a rebate
-  RebateAtFace before = {};    // what of the receiver is rebated where the shoulder stands on it
+  Length set_back = {};     // the line its depth is from, past the receiver's sight edge
+  MitredEdges mitred = {};  // where a moulding is cut away so far: which edges of the piece are
   std::optional<Length> haunching = {};  // depth of the haunch's own seat, where no groove is one
 };
 
@@ -57,6 +49,7 @@ struct MortiseDesign {
   Length from_face;
   Length edge_clearance;    // at each end of a mortise's length
   Length bottom_clearance;  // deeper than the tenon by this; of a stub, what the groove leaves
+  Length opens_at = {};     // within the receiver's blank, which has been cut back so far before
   Ends ends = Ends::squared;
   Length end_radius = {};           // of ends that stay round
   bool open_end = false;            // comes out at its piece's end as well: a bridle's
@@ -85,6 +78,7 @@ class Tenons : public EndJoint {
   Tenons(TenonDesign tenon, const MortiseDesign& mortise)
       : tenon_(std::move(tenon)), mortise_(mortise) {}
   Length reach() const override { return tenon_.depth + tenon_.set_back; }
+  Length set_back() const override { return tenon_.set_back; }
   bool fills_groove() const override { return true; }
   void cut(Assembly& assembly, const End& end) const override;
 

@@ -56,6 +56,7 @@ std::size_t way_in(const Assembly& wood, const Piece& piece, const Feature& feat
     case FeatureKind::meeting_rebate:
       return body.extent(0) > body.extent(1) ? 1 : 0;
     case FeatureKind::mitre:
+    case FeatureKind::scribed_end:
     case FeatureKind::spline_slot:
     case FeatureKind::tongue:
       return 0;

@@ -71,9 +71,12 @@ class JointTasks {
     task.process = operation.cut == Cut::face_cope || operation.cut == Cut::back_cope
                        ? Process::cope
                        : process_of(operation.makes);
+    const Piece& piece = item_.wood->pieces[run.piece];
+    // An end with a long and a short shoulder is stepped square.
+    if (operation.makes == FeatureKind::scribed_end && piece.features[run.feature].prisms.empty())
+      task.process = Process::rebate;
     task.setting = operation;
     task.setting.runs.clear();
-    const Piece& piece = item_.wood->pieces[run.piece];
     const bool is_beside = item_.wood->groups[piece.group].kind == GroupKind::extras;
     task.step = is_fitted(operation.makes) && !is_beside ? Step::fitting : Step::cut;
     task.size = task.step == Step::fitting ? size_of_whole(*item_.wood, piece) : piece.blank;

@@ -104,7 +104,7 @@ TEST_CASE("Between rebated jambs a threshold closes the foot: their rebates stop
   CHECK(cuts(piece(wood(rebated()), "left jamb"), "rebate").back().low[0] == Length());
   CHECK(not_ok(frame) == kNothing);
   // Run on to the floor, 12 deep, they leave a pocket at each end of it.
-  frame.pieces[piece_number(frame, "left jamb")].features.back().cuts.front().low[0] = Length();
+  frame.pieces[piece_number(frame, "left jamb")].features.front().cuts.front().low[0] = Length();
   CHECK(not_ok(frame) == std::vector<std::string>{"threshold-ends"});
   for (const Finding& finding : check_assembly(frame, Unit::mm))
     if (finding.status != Status::ok) CHECK(finding.value == mm(12));

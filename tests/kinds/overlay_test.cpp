@@ -110,7 +110,7 @@ TEST_CASE("By DIN 18101 a rebated leaf of 860 x 1985 hangs in a wall of 885 x 20
   CHECK(left.blank[0] == mm(1985));
   CHECK(left.place.origin[2] == mm(-14.5));
   // 25.5 of the leaf and 1.5 of play stand in the frame's rebate.
-  CHECK(cuts(piece(set, "left jamb"), "rebate").back().high[1] == mm(27));
+  CHECK(cuts(piece(set, "left jamb"), "rebate").front().high[1] == mm(27));
   CHECK(findings(set, "gap-left").front().value == mm(3));
   CHECK(findings(set, "gap-stop").front().value == mm(1.5));
   CHECK(findings(set, "lip-rest").front().value == mm(0));

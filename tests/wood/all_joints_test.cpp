@@ -56,6 +56,37 @@ DoorSpec door_for(const Joints& joints, std::uint64_t seed) {
   return spec;
 }
 
+/// The same with worked edges: rebated ones have no groove, so that a panel is flat and lies in
+/// the rebate.
+DoorSpec rebated_like(DoorSpec spec) {
+  const auto of_grooves = [](const SpecLength& it) {
+    return it.key.starts_with("groove") || it.key.starts_with("panel.raise") ||
+           it.key == "panel.allowance" || it.key == "panel.thickness" ||
+           it.key == "tenon.haunch_depth";
+  };
+  const auto flatten = [&](auto& panels) {
+    std::erase_if(panels.lengths, of_grooves);
+    panels.rebate.clear();
+    panels.raised.clear();
+    panels.profile.clear();
+    panels.kind.clear();
+  };
+  flatten(spec);
+  for (TierPanels& tier : spec.tiers)
+    flatten(tier);
+  return spec;
+}
+
+std::string random_edge(std::string_view kind, Dice& dice) {
+  std::string edge = R"("edge": {"kind": ")" + std::string(kind) + "\"";
+  if (kind == "rebated") return edge + R"(, "depth": "9 mm"}, )";
+  const std::string_view profile = one_of(dice, {"bevel", "ovolo", "cove"});
+  edge += R"(, "profile": ")" + std::string(profile) + R"(", "width": ")" +
+          std::to_string(dice.between(1, 4)) + R"( mm", "fillet": "0.5 mm", "faces": ")" +
+          std::string(one_of(dice, {"front", "both"})) + "\"}, ";
+  return edge;
+}
+
 /// With the joints, and now and then with mortises whose ends a cutter leaves round.
 std::string with_joints(std::string json, const Joints& joints, Dice& dice) {
   const std::string mortise = R"("mortise": {)";
@@ -135,6 +166,38 @@ TEST_CASE("doors go together as designed, whatever joins them", "[wood][property
     INFO(kind);
     CHECK(seen[kind] >= seeds.count / 30);
   }
+}
+
+TEST_CASE("with worked edges nothing is open, and no wood is shared, whatever joins them",
+          "[wood][property]") {
+  std::map<std::string, std::uint64_t> seen;
+  const Seeds seeds = seeds_for(400);
+  const Tally tally = run_over(seeds, [&](std::uint64_t seed, std::string& wrong) {
+    Dice dice(seed);
+    const Joints joints = random_joints(dice);
+    const std::string_view kind = one_of(dice, {"rebated", "coped", "mitred"});
+    DoorSpec spec = door_for(joints, seed);
+    if (kind == "rebated") spec = rebated_like(std::move(spec));
+    const std::string json =
+        with_joints(to_json(spec, {spec.unit, seed, false, true}), joints, dice)
+            .insert(1, random_edge(kind, dice));
+    const Trial trial = work(json);
+    if (!trial.assembly) return Outcome::refused;
+    if (dowels_meet_others(*trial.assembly)) return Outcome::aside;
+    ++seen[std::string(kind) + " " + std::string(joints.corner)];
+    wrong = unseen_by_checks(*trial.assembly, faults_to_be_seen(*trial.assembly, seed));
+    if (!wrong.empty()) wrong = json + "\n" + wrong;
+    return Outcome::worked;
+  });
+  require_worked_share(tally, 15);
+  if (seeds.count == 1) return;
+  for (const std::string kind : {"rebated ", "coped ", "mitred "})
+    for (const char* joint :
+         {"haunched", "twin", "loose", "through", "bridle", "dowel", "half-lap", "mitre"}) {
+      if (kind + joint == "coped half-lap") continue;
+      INFO(kind << joint);
+      CHECK(seen[kind + joint] > 0);
+    }
 }
 
 TEST_CASE("a rail that stands a tenth off is seen, whatever joins it", "[wood]") {
