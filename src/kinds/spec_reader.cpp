@@ -6,6 +6,7 @@
 #include "day.h"
 #include "fittings_spec.h"
 #include "machine_spec.h"
+#include "moulding_spec.h"
 #include "season_spec.h"
 
 namespace haunch {
@@ -303,6 +304,19 @@ class KeyReader {
     spec_.machines = machines_of(items_of(key));
     check_machines(read_, value, spec_.machines, path);
   }
+  void take_mouldings(const Value&, const std::string& path, Key key) {
+    check_mouldings(read_, spec_[key].items, path);
+  }
+  /// A word of the table, or the name of a moulding of the shop's own.
+  void read_profile(const Value& value, const std::string& path, Key key) {
+    const auto text = read_.text(value, path);
+    if (!text) return;
+    const KeyRow& row = key.row();
+    for (std::size_t word = 0; word < row.words.size(); ++word)
+      if (row.is_legal(word) && row.words[word] == *text)
+        return spec_.set(key, static_cast<int>(word));
+    spec_.set(key, *text);
+  }
   void take_recesses(const Value& value, const std::string& path, Key key) {
     for (std::size_t i = 0; i < value.list.size(); ++i)
       check_recess(read_, value.list[i], spec_[key].items[i], child_path(path, i));
@@ -383,6 +397,9 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"tolerance.one_setting", &KeyReader::take_one_setting},
     {"cutters", &KeyReader::take_cutters},
     {"machines", &KeyReader::take_machines},
+    {"edge.profile", &KeyReader::read_profile},
+    {"mouldings", &KeyReader::take_mouldings},
+    {"mouldings[].outline", &KeyReader::skip},  // taken with its moulding
     // Taken with their machine.
     {"machines[].does", &KeyReader::skip},
     {"machines[].cutters", &KeyReader::skip},

@@ -100,6 +100,7 @@ class FeatureWork {
     if (feature.fitting) return let_in(setting, run, feature, body);
     switch (feature.kind) {
       case FeatureKind::moulding:
+        setting.profile = feature.profile;
         setting.both_faces = feature.prisms.size() > 1 && !size_of(feature, SizeName::quirk);
         break;
       case FeatureKind::haunching:
