@@ -127,8 +127,8 @@ Cope cope_of(const Box& end, const EdgeDesign& edge, Length depth, Length cheek,
   };
   // It is cut back square above its first edge and below its last one.
   for (const MouldingPoint& point : moulding_outline(edge)) {
-    const bool below = !prism.outline.empty() && prism.outline.back().v == below_last;
-    if (!below && (point.deep > Length() || edge.fillet == Length()))
+    const bool done = !prism.outline.empty() && prism.outline.back().v == below_last;
+    if (!done && (point.deep > Length() || edge.fillet == Length()))
       add(point.from_edge, point.deep);
   }
   add(edge.width, edge.depth);
