@@ -92,6 +92,7 @@ struct Feature {
   std::vector<NamedSize> sizes;
   std::vector<Prism> prisms = {};       // as cuts, where the wood slopes
   std::optional<Fitting> fitting = {};  // what it is let in for, if not another piece of wood
+  std::string profile = {};             // of a moulding that the shop drew itself: its name
 };
 
 /// Where a piece that stands between others is pinned, across its grain: nowhere, so that it finds

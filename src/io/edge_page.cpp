@@ -67,6 +67,21 @@ std::string raise_text(const Operation& raise, const LengthPrinter& lengths) {
                      : ", then a shoulder of " + lengths.one(shoulder) + " up to the field");
 }
 
+/// "\"mill ogee\", 9 wide on the face and 10 deep, with a fillet of 1 …"
+std::string own_moulding_text(const Operation& moulding, const LengthPrinter& lengths) {
+  std::string text = "\"" + moulding.profile + "\" as the shop has it, " +
+                     lengths.one(moulding.setting(SizeName::width)) + " wide on the face and " +
+                     lengths.one(moulding.setting(SizeName::depth)) + " deep";
+  const auto add = [&](SizeName name, std::string_view says) {
+    if (moulding.has(name))
+      text += ", " + std::string(says) + " " + lengths.one(moulding.setting(name));
+  };
+  add(SizeName::fillet, "a fillet of");
+  add(SizeName::radius, "round to a radius of");
+  add(SizeName::hollow_radius, "hollow to a radius of");
+  return text + (moulding.both_faces ? "; on both faces" : "; at the face side");
+}
+
 /// "ovolo of radius 8, 8 wide on the face and 9 deep …"
 std::string moulding_text(const Operation& moulding, const LengthPrinter& lengths) {
   const Length radius = moulding.setting(SizeName::radius);
@@ -77,6 +92,7 @@ std::string moulding_text(const Operation& moulding, const LengthPrinter& length
     return "bead of radius " + lengths.one(radius) + " beside a quirk of " + lengths.one(quirk) +
            ", " + lengths.one(moulding.setting(SizeName::width)) +
            " wide on the face; at the face side";
+  if (!moulding.profile.empty()) return own_moulding_text(moulding, lengths);
   std::string text = "bevel";
   if (radius > Length()) text = "ovolo of radius " + lengths.one(radius);
   if (hollow > Length()) text = "cove of radius " + lengths.one(hollow);

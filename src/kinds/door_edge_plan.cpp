@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "door_plan_steps.h"
+#include "moulding_spec.h"
 
 namespace haunch {
 namespace {
@@ -80,6 +81,37 @@ void settle_moulding(DoorLedger& ledger, EdgeDesign& edge) {
                                "give width or depth",
                                ledger.say(edge.width), ledger.say(edge.fillet),
                                ledger.say(edge.width + edge.fillet), ledger.say(edge.depth)));
+}
+
+/// Names in quotes: "mill ogee", "sill round".
+std::string quoted(const std::vector<OwnMoulding>& mouldings) {
+  std::string names;
+  for (const OwnMoulding& each : mouldings)
+    names += (names.empty() ? "\"" : ", \"") + each.name + "\"";
+  return names;
+}
+
+/// One that is drawn has all its sizes.
+void settle_own_moulding(DoorLedger& ledger, EdgeDesign& edge) {
+  const std::string& name = ledger.spec.text("edge.profile");
+  const std::vector<OwnMoulding> mouldings = mouldings_of(ledger.spec["mouldings"].items);
+  const auto found = std::find_if(mouldings.begin(), mouldings.end(),
+                                  [&](const OwnMoulding& each) { return each.name == name; });
+  if (found == mouldings.end())
+    return ledger.problem(
+        {"edge.profile"},
+        fmt::format("\"{}\" is no moulding; write \"bevel\", \"ovolo\" or \"cove\", or {}", name,
+                    mouldings.empty() ? "draw it under \"mouldings\""
+                                      : "one that is drawn: " + quoted(mouldings)));
+  for (const Key key : std::initializer_list<Key>{"edge.width", "edge.depth", "edge.fillet"})
+    if (ledger.stated(key).by_spec())
+      ledger.problem({key}, fmt::format("the moulding \"{}\" has the sizes that it is drawn with; "
+                                        "take this out",
+                                        name));
+  edge.own = *found;
+  edge.width = found->width();
+  edge.depth = found->depth();
+  edge.fillet = found->fillet;
 }
 
 /// A half-lap is laid in from behind: what is scribed over a moulding would catch on it, and
@@ -166,9 +198,10 @@ void settle_edge(DoorLedger& ledger, DoorPlan& plan) {
     refuse_keys(ledger, {"edge.profile", "edge.faces", "edge.width", "edge.depth", "edge.fillet"},
                 "a square");
   } else {
-    edge.profile = ledger.choose<Moulding>("edge.profile", Moulding::ovolo, ledger.usual());
     edge.faces = ledger.choose<MouldedFaces>("edge.faces", MouldedFaces::front, ledger.usual());
     refuse_half_laps(ledger, plan);
+    if (!ledger.spec.text("edge.profile").empty()) return settle_own_moulding(ledger, edge);
+    edge.profile = ledger.choose<Moulding>("edge.profile", Moulding::ovolo, ledger.usual());
     settle_moulding(ledger, edge);
   }
 }

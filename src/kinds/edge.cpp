@@ -29,6 +29,7 @@ void add_quarter(std::vector<MouldingPoint>& outline, const EdgeDesign& edge) {
 }  // namespace
 
 std::vector<MouldingPoint> moulding_outline(const EdgeDesign& edge) {
+  if (edge.own) return edge.own->outline;
   std::vector<MouldingPoint> outline{{edge.width, Length()}};
   if (edge.fillet > Length()) outline.push_back({edge.width, edge.fillet});
   if (edge.profile != Moulding::bevel) add_quarter(outline, edge);
@@ -57,29 +58,39 @@ std::vector<std::vector<MouldingPoint>> bead_cuts(const EdgeDesign& edge) {
   return {std::move(quirk), std::move(nose)};
 }
 
+/// Of a moulding, as a sheet tells them.
+std::vector<NamedSize> moulding_sizes(const EdgeDesign& edge) {
+  std::vector<NamedSize> sizes{{SizeName::width, edge.width}, {SizeName::depth, edge.depth}};
+  const auto add = [&](SizeName name, Length size) { sizes.push_back({name, size}); };
+  const bool bead = edge.profile == Moulding::bead && !edge.own;
+  if (bead) {
+    add(SizeName::radius, edge.depth);
+    add(SizeName::quirk, edge.fillet);
+  } else if (edge.fillet > Length()) {
+    add(SizeName::fillet, edge.fillet);
+  }
+  if (edge.own) {
+    if (edge.own->round) add(SizeName::radius, *edge.own->round);
+    if (edge.own->hollow) add(SizeName::hollow_radius, *edge.own->hollow);
+    return sizes;
+  }
+  if (edge.profile == Moulding::ovolo) add(SizeName::radius, edge.width);
+  if (edge.profile == Moulding::cove) add(SizeName::hollow_radius, edge.width);
+  return sizes;
+}
+
 }  // namespace
 
 std::vector<std::vector<MouldingPoint>> moulding_cuts(const EdgeDesign& edge) {
-  if (edge.profile == Moulding::bead) return bead_cuts(edge);
+  if (edge.profile == Moulding::bead && !edge.own) return bead_cuts(edge);
   std::vector<MouldingPoint> outline = moulding_outline(edge);
   outline.push_back({Length(), Length()});
   return {std::move(outline)};
 }
 
 Feature moulding_of(const EdgeDesign& design) {
-  Feature feature{FeatureKind::moulding,
-                  {},
-                  {},
-                  {{SizeName::width, design.width}, {SizeName::depth, design.depth}}};
-  if (design.profile == Moulding::bead) {
-    feature.sizes.push_back({SizeName::radius, design.depth});
-    feature.sizes.push_back({SizeName::quirk, design.fillet});
-  } else if (design.fillet > Length()) {
-    feature.sizes.push_back({SizeName::fillet, design.fillet});
-  }
-  if (design.profile == Moulding::ovolo) feature.sizes.push_back({SizeName::radius, design.width});
-  if (design.profile == Moulding::cove)
-    feature.sizes.push_back({SizeName::hollow_radius, design.width});
+  Feature feature{FeatureKind::moulding, {}, {}, moulding_sizes(design)};
+  if (design.own) feature.profile = design.own->name;
   return feature;
 }
 

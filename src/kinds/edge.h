@@ -3,6 +3,7 @@
 
 #include <array>
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "end_joint.h"
@@ -24,6 +25,22 @@ enum class Moulding { bevel, ovolo, cove, bead };
 /// The faces that are moulded.
 enum class MouldedFaces { front, both };
 
+/// A place on a moulding: how far from the sight edge, and how deep below the face.
+struct MouldingPoint {
+  Length from_edge, deep;
+};
+
+/// A moulding as a shop has drawn it.
+struct OwnMoulding {
+  std::string name;
+  std::vector<MouldingPoint> outline;   // from its border on the face to the sight edge
+  Length fillet;                        // with which it begins
+  std::optional<Length> round, hollow;  // radius of its arcs, where all of a sort have one
+
+  Length width() const { return outline.front().from_edge; }
+  Length depth() const { return outline.back().deep; }
+};
+
 struct EdgeDesign {
   EdgeKind kind = EdgeKind::square;
   Moulding profile = Moulding::bevel;
@@ -32,6 +49,7 @@ struct EdgeDesign {
   Length depth;   // of it, into the thickness
   Length fillet;  // of that, straight down from the face before the profile begins; of a bead its
                   // quirk, as wide as this
+  std::optional<OwnMoulding> own = {};  // in place of the profile
 
   bool rebated() const { return kind == EdgeKind::rebated; }
   bool mitred() const { return kind == EdgeKind::mitred; }
@@ -41,11 +59,6 @@ struct EdgeDesign {
   /// Haunches have seats of their own where no groove goes past the shoulder.
   bool own_haunch() const { return rebated() || mitred(); }
   bool moulded_back() const { return moulded() && faces == MouldedFaces::both; }
-};
-
-/// A place on a moulding: how far from the sight edge, and how deep below the face.
-struct MouldingPoint {
-  Length from_edge, deep;
 };
 
 /// The moulding's outline from its border on the face to the sight edge, but of a bead.

@@ -8,6 +8,7 @@
 #include "fittings_spec.h"
 #include "listed_fittings.h"
 #include "machine_spec.h"
+#include "moulding_spec.h"
 #include "season_spec.h"
 
 namespace haunch {
@@ -351,6 +352,19 @@ class KeyReader {
     if (const auto money = read_.number(value, path, 0, kMost, "an amount of money"))
       spec_.set_figure(key, *money);
   }
+  void take_mouldings(const Value&, const std::string& path, Key key) {
+    check_mouldings(read_, spec_[key].items, path);
+  }
+  /// A word of the table, or the name of a moulding of the shop's own.
+  void read_profile(const Value& value, const std::string& path, Key key) {
+    const auto text = read_.text(value, path);
+    if (!text) return;
+    const KeyRow& row = key.row();
+    for (std::size_t word = 0; word < row.words.size(); ++word)
+      if (row.is_legal(word) && row.words[word] == *text)
+        return spec_.set(key, static_cast<int>(word));
+    spec_.set(key, *text);
+  }
   void take_recesses(const Value& value, const std::string& path, Key key) {
     for (std::size_t i = 0; i < value.list.size(); ++i)
       check_recess(read_, value.list[i], spec_[key].items[i], child_path(path, i));
@@ -440,6 +454,9 @@ constexpr KeyReader::OwnReader KeyReader::kOwnReaders[] = {
     {"hardware[].price", &KeyReader::read_money},
     {"hardware[].priced", &KeyReader::read_day},
     {"access.carry", &KeyReader::read_kilograms},
+    {"edge.profile", &KeyReader::read_profile},
+    {"mouldings", &KeyReader::take_mouldings},
+    {"mouldings[].outline", &KeyReader::skip},  // taken with its moulding
     // Taken with their machine.
     {"machines[].does", &KeyReader::skip},
     {"machines[].cutters", &KeyReader::skip},

@@ -122,6 +122,7 @@ class FeatureWork {
     if (feature.fitting) return let_in(setting, run, feature, body);
     switch (feature.kind) {
       case FeatureKind::moulding:
+        setting.profile = feature.profile;
         setting.both_faces = at_both_faces(feature);
         break;
       case FeatureKind::haunching:

@@ -4,6 +4,7 @@
 
 #include <iterator>
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -106,9 +107,10 @@ struct Operation {
   FeatureKind makes = FeatureKind::groove;
   Cut cut = Cut::whole;
   std::vector<NamedSize> settings = {};
-  bool through = false;     // right through the piece
-  bool open_end = false;    // of a mortise: at its piece's end
-  bool both_faces = false;  // run from the face side and from the back
+  bool through = false;      // right through the piece
+  bool open_end = false;     // of a mortise: at its piece's end
+  bool both_faces = false;   // run from the face side and from the back
+  std::string profile = {};  // of a moulding that the shop drew itself: its name
   std::vector<Run> runs = {};
 
   /// 0 where it has no such setting.

@@ -19,6 +19,7 @@ constexpr NamedShape kShapes[] = {{"ovolo", "ovolo"},   {"cove", "cove"},      {
 
 /// By the sizes that only it has; one that slopes has none but its width and depth.
 std::string_view shape_of(const Operation& moulding) {
+  if (!moulding.profile.empty()) return moulding.profile;
   if (moulding.has(SizeName::quirk)) return "bead";
   if (moulding.has(SizeName::hollow_radius)) return "cove";
   if (moulding.has(SizeName::radius)) return "ovolo";

@@ -52,7 +52,9 @@ class CutterChoice {
     std::iota(all.begin(), all.end(), std::size_t{0});
     const auto shaped = [&](std::string_view shape) {
       return those(all, [&](const Cutter& cutter) {
-        return shape_of(cutter.name) == shape && !(asked_.round_ends && is_chisel(cutter.name));
+        const bool named =
+            shape_of(cutter.name) == shape || (!shape.empty() && cutter.name.starts_with(shape));
+        return named && !(asked_.round_ends && is_chisel(cutter.name));
       });
     };
     std::vector<std::size_t> its = shaped(asked_.shape);
