@@ -225,6 +225,9 @@ class PartSchema {
     if (key == Key("woods")) return woods();
     if (name.ends_with("_minutes")) return {{"type", "number"}, {"minimum", 0}};
     if (key == Key("work")) return work();
+    if (key == Key("edge.profile"))
+      return {
+          {"anyOf", {one_of(legal_words(key.row(), key.row().legal)), Json{{"type", "string"}}}}};
     if (key == Key("due") || key == Key("hardware[].priced"))
       return {{"type", "string"}, {"format", "date"}};
     if (key == Key("hardware[].cuts")) return {{"type", "object"}};
