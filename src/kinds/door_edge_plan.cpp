@@ -188,9 +188,7 @@ void settle_edge(DoorLedger& ledger, DoorPlan& plan) {
   EdgeDesign& edge = plan.edge;
   plan.edge.kind = ledger.spec.word<EdgeKind>("edge.kind").value_or(EdgeKind::square);
   ledger.note_shops_word("edge.kind");
-  if (edge.kind != EdgeKind::square) {
-    refuse_round_ends(ledger, plan);
-  }
+  if (edge.kind != EdgeKind::square) refuse_round_ends(ledger, plan);
   if (plan.edge.rebated()) {
     refuse_what_is_of_grooves(ledger);
     refuse_keys(ledger, {"edge.profile", "edge.faces", "edge.fillet"}, "a rebated");
@@ -198,11 +196,15 @@ void settle_edge(DoorLedger& ledger, DoorPlan& plan) {
     refuse_keys(ledger, {"edge.profile", "edge.faces", "edge.width", "edge.depth", "edge.fillet"},
                 "a square");
   } else {
+    const bool is_drawn = !ledger.spec.text("edge.profile").empty();
+    if (!is_drawn)
+      edge.profile = ledger.choose<Moulding>("edge.profile", Moulding::ovolo, ledger.usual());
     edge.faces = ledger.choose<MouldedFaces>("edge.faces", MouldedFaces::front, ledger.usual());
     refuse_half_laps(ledger, plan);
-    if (!ledger.spec.text("edge.profile").empty()) return settle_own_moulding(ledger, edge);
-    edge.profile = ledger.choose<Moulding>("edge.profile", Moulding::ovolo, ledger.usual());
-    settle_moulding(ledger, edge);
+    if (is_drawn)
+      settle_own_moulding(ledger, edge);
+    else
+      settle_moulding(ledger, edge);
   }
 }
 

@@ -103,8 +103,8 @@ TEST_CASE("A name must be one of a moulding's, and one of no other's") {
 }
 
 TEST_CASE("A shop file has them for all its work") {
-  const ShopDefaults the_shop =
-      shop("{" + std::string(kOgee) + R"(, "edge": {"kind": "coped", "profile": "mill ogee"}})");
+  const ShopDefaults the_shop = shop(R"({"units": "mm", )" + std::string(kOgee) +
+                                     R"(, "edge": {"kind": "coped", "profile": "mill ogee"}})");
   CHECK(moulding_of(wood(house_mm(), &the_shop)).profile == "mill ogee");
 }
 

@@ -59,6 +59,7 @@ class Joiner {
     muntins_stand_upright();
     pins_meet();
     laps_add_up();
+    ends_add_up();
     loose_pieces_add_up();
     rods_add_up();
     fittings_agree();
@@ -97,6 +98,7 @@ class Joiner {
   void muntins_stand_upright();
   void pins_meet();
   void laps_add_up();
+  void ends_add_up();
   void loose_pieces_add_up();
   void rods_add_up();
   void fittings_agree();
@@ -204,7 +206,23 @@ double Joiner::to_low_shoulder(const std::string& mark) const {
   for (const PrintedTable* table : sheet_.tables("HALF-LAPS"))
     for (const auto& row : table->rows)
       if (table->cell(row, "face side of") == mark) return *table->figure(row, "left end");
+  for (const PrintedTable* table : sheet_.tables("ENDS"))
+    for (const auto& row : table->rows)
+      if (table->cell(row, "on") == mark) return figure_before(table->above, " longer").value_or(0);
   return 0;
+}
+
+/// An end without a tenon is as long as its piece where it reaches over the edge that it stands on.
+void Joiner::ends_add_up() {
+  for (const PrintedTable* table : sheet_.tables("ENDS"))
+    for (const auto& row : table->rows) {
+      const double line = figure_in(row[2]).value_or(-1);
+      const double over = figure_in(row[3]).value_or(-1);
+      const std::string mark = table->cell(row, "on");
+      expect_same(over, line + 2 * figure_before(table->above, " longer").value_or(0),
+                  mark + ": over the edges and between them");
+      expect_same(over, pieces_[mark].length, mark + ": its ends and its length");
+    }
 }
 
 void Joiner::mortises_add_up() {
