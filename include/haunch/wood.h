@@ -84,15 +84,23 @@ struct Fitting {
   bool from_high = false;  // from the blank's far side along that axis
 };
 
+/// A corner of a moulding's outline as a shop has drawn it: how far from the sight edge, how deep
+/// below the face; the radius of the arc that leads to it, less than 0 where that is hollow, 0
+/// where a straight line does.
+struct MouldingCorner {
+  Length from_edge, deep, radius;
+};
+
 /// What is worked on a piece, in trade terms, with the exact wood that it takes away.
 struct Feature {
   FeatureKind kind = FeatureKind::recess;
   std::vector<std::size_t> joints;  // the joints it serves, by index into Assembly::joints
   std::vector<Box> cuts;            // in the piece's own axes: length, width, thickness
   std::vector<NamedSize> sizes;
-  std::vector<Prism> prisms = {};       // as cuts, where the wood slopes
-  std::optional<Fitting> fitting = {};  // what it is let in for, if not another piece of wood
-  std::string profile = {};             // of a moulding that the shop drew itself: its name
+  std::vector<Prism> prisms = {};            // as cuts, where the wood slopes
+  std::optional<Fitting> fitting = {};       // what it is let in for, if not another piece of wood
+  std::string profile = {};                  // of a moulding that the shop drew itself: its name
+  std::vector<MouldingCorner> corners = {};  // of that: from its border on the face on
 };
 
 /// Where a piece that stands between others is pinned, across its grain: nowhere, so that it finds

@@ -156,6 +156,7 @@ template <>
 struct JsonObject<SetSide> : JsonObjectDefaults {
   static constexpr std::string_view definition = "setting";
   static constexpr JsonKey<SetSide> keys[] = {
+      {"profile", [](auto& it) { return if_any(it.operation.profile); }},
       {"sizes", [](auto& it) { return by_name(it.operation.settings); }},
       {"through", [](auto& it) { return only_if(it.operation.through, true); }},
       {"open_end", [](auto& it) { return only_if(it.operation.open_end, true); }},

@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "edge_details.h"
 #include "joinery_parts.h"
 #include "joint_details.h"
 #include "output_folder.h"
@@ -208,6 +209,8 @@ class Drawing {
     if (meeting_) blocks.push_back(meeting());
     add_words(blocks, "let in", fitting_lines(item_.wood, *item_.making, lengths_));
     add_words(blocks, "arches", arch_lines(item_.wood, lengths_));
+    for (SheetBlock& block : edge_details(item_, lengths_, room_))
+      blocks.push_back(std::move(block));
     for (SheetBlock& block : joint_details(item_, woods_, joints_, lengths_, room_))
       blocks.push_back(std::move(block));
     return lay_out(blocks, room_);

@@ -4,21 +4,13 @@
 #include <vector>
 
 #include "cabinet_work.h"
+#include "edge_words.h"
 #include "joinery_parts.h"
 #include "machine_sets.h"
 #include "report.h"
 
 namespace haunch {
 namespace {
-
-using EdgeRows = std::map<std::string, Marks>;  // by the name of the edge
-
-std::string edges_text(const EdgeRows& rows) {
-  std::string text;
-  for (const auto& [edge, marks] : rows)
-    text += (text.empty() ? "" : "; ") + edge + " of " + joined(marks);
-  return text;
-}
 
 /// A line for each setting that makes these, and below it where it is run. `where` gives nothing
 /// for a run that is told elsewhere.
@@ -28,78 +20,12 @@ PageText settings_text(const Assembly& wood, const Making& making, FeatureKind m
   PageText text;
   for (const Operation& operation : making.operations) {
     if (operation.makes != makes) continue;
-    EdgeRows rows;
-    for (const Run& run : operation.runs) {
-      const Piece& piece = wood.pieces[run.piece];
-      const std::string place = where(run, piece);
-      if (!place.empty()) add_once(rows[place], piece.mark);
-    }
-    if (rows.empty()) continue;
+    const std::string runs = runs_text(wood, operation, where);
+    if (runs.empty()) continue;
     text += PageText::paragraph(says(operation));
-    text += PageText::paragraph(edges_text(rows), 4);
+    text += PageText::paragraph(runs, 4);
   }
   return text;
-}
-
-std::string edge_of(const Run& run, const Piece& piece) {
-  return place_of(piece, run) + (run.side.into == 2 ? "" : " edge");
-}
-
-std::string face_of(const Run& run, const Piece&) {
-  return run.side.from_high ? "back" : "face side";
-}
-
-std::string raise_text(const Operation& raise, const LengthPrinter& lengths) {
-  const Length radius = raise.setting(SizeName::radius);
-  const Length tongue = raise.setting(SizeName::tongue);
-  const Length shoulder = raise.setting(SizeName::shoulder);
-  const Length slope = raise.setting(SizeName::width) - tongue;
-  std::string text = lengths.one(raise.setting(SizeName::width)) + " wide and " +
-                     lengths.fine().one(raise.setting(SizeName::depth)) + " deep: from the edge " +
-                     (tongue == Length() ? "" : lengths.one(tongue) + " of flat tongue, then ") +
-                     "a ";
-  text += radius == Length()
-              ? "bevel " + lengths.one(slope) + " wide"
-              : "cove " + lengths.one(slope) + " wide of radius " + lengths.one(radius);
-  text += " that rises " + lengths.fine().one(raise.setting(SizeName::depth) - shoulder);
-  return text + (shoulder == Length()
-                     ? " to the field"
-                     : ", then a shoulder of " + lengths.one(shoulder) + " up to the field");
-}
-
-/// "\"mill ogee\", 9 wide on the face and 10 deep, with a fillet of 1 …"
-std::string own_moulding_text(const Operation& moulding, const LengthPrinter& lengths) {
-  std::string text = "\"" + moulding.profile + "\" as the shop has it, " +
-                     lengths.one(moulding.setting(SizeName::width)) + " wide on the face and " +
-                     lengths.one(moulding.setting(SizeName::depth)) + " deep";
-  const auto add = [&](SizeName name, std::string_view says) {
-    if (moulding.has(name))
-      text += ", " + std::string(says) + " " + lengths.one(moulding.setting(name));
-  };
-  add(SizeName::fillet, "a fillet of");
-  add(SizeName::radius, "round to a radius of");
-  add(SizeName::hollow_radius, "hollow to a radius of");
-  return text + (moulding.both_faces ? "; on both faces" : "; at the face side");
-}
-
-/// "ovolo of radius 8, 8 wide on the face and 9 deep …"
-std::string moulding_text(const Operation& moulding, const LengthPrinter& lengths) {
-  const Length radius = moulding.setting(SizeName::radius);
-  const Length fillet = moulding.setting(SizeName::fillet);
-  const Length hollow = moulding.setting(SizeName::hollow_radius);
-  const Length quirk = moulding.setting(SizeName::quirk);
-  if (quirk > Length())
-    return "bead of radius " + lengths.one(radius) + " beside a quirk of " + lengths.one(quirk) +
-           ", " + lengths.one(moulding.setting(SizeName::width)) +
-           " wide on the face; at the face side";
-  if (!moulding.profile.empty()) return own_moulding_text(moulding, lengths);
-  std::string text = "bevel";
-  if (radius > Length()) text = "ovolo of radius " + lengths.one(radius);
-  if (hollow > Length()) text = "cove of radius " + lengths.one(hollow);
-  text += ", " + lengths.one(moulding.setting(SizeName::width)) + " wide on the face and " +
-          lengths.one(moulding.setting(SizeName::depth)) + " deep";
-  if (fillet > Length()) text += ", with a fillet of " + lengths.one(fillet) + " under the face";
-  return text + (moulding.both_faces ? "; on both faces" : "; at the face side");
 }
 
 /// What panels were set out to have at their sides and ends.
@@ -219,11 +145,7 @@ PageParts edge_rebate_page(const Assembly& wood, const Making& making,
 PageParts moulding_page(const Assembly& wood, const Making& making, const LengthPrinter& lengths) {
   PageText page = settings_text(
       wood, making, FeatureKind::moulding,
-      [&](const Operation& moulding) { return moulding_text(moulding, lengths); },
-      [](const Run& run, const Piece& piece) {
-        const bool arched = size_of(piece.features[run.feature], SizeName::tolerance).has_value();
-        return (arched ? "arched " : "") + edge_of(run, piece);
-      });
+      [&](const Operation& moulding) { return moulding_text(moulding, lengths); }, moulded_edge);
   if (page.empty()) return {};
   bool mitred = false;
   each_run(making, FeatureKind::moulding_mitre,

@@ -12,7 +12,6 @@
 namespace haunch {
 namespace {
 
-constexpr double kFaceWord = 2.8;
 constexpr double kApart = 5;  // of two pictures in a block
 constexpr int kScales[] = {1, 2, 5, 10, 20, 50};
 
@@ -96,18 +95,6 @@ Picture side_by_side(const std::vector<Picture>& pictures, double width) {
   return height_of(tall_first) < height_of(in_order) - kApart ? tall_first : in_order;
 }
 
-/// Whether a dimension, or a line to it, runs through lettering there.
-bool is_crossed(const Picture& picture, const Extent& lettering) {
-  for (const Stroke& stroke : picture.strokes) {
-    if (stroke.pen != Pen::thin && stroke.pen != Pen::tick) continue;
-    for (const SpotRun& run : stroke.runs)
-      for (std::size_t i = 1; i < run.size(); ++i)
-        if (overlap(around(Extent{run[i - 1], run[i - 1]}, Extent{run[i], run[i]}), lettering))
-          return true;
-  }
-  return false;
-}
-
 class JointDetail {
  public:
   JointDetail(const ItemReport& item, const std::vector<DrawnWood>& woods, const LetteredJoint& its,
@@ -173,28 +160,12 @@ class JointDetail {
     const Assembly& wood = item_.wood;
     const bool is_face = wood.pieces[joint().receives].place.axes[2] == Axis::z ||
                          wood.pieces[joint().enters].place.axes[2] == Axis::z;
-    const bool level = view.runs_level(Axis::z);
-    Lettering word{{}, is_face ? "face" : "front", kFaceWord};
-    word.upright = level;
-    const Extent& its = view.extent();
     const ViewSpot near = view.paper(Triple{}),
                    far = view.paper(Triple{Length(), Length(), Length::from_mm(1)});
-    const bool at_high = level ? near.u > far.u : near.v > far.v;
-    std::vector<ViewSpot> places;
-    for (const double off : {1.0, 5.0})
-      for (const double part : {0.5, 0.3, 0.7, 0.15, 0.85}) {
-        const double u = its.low.u + its.width() * part, v = its.low.v + its.height() * part;
-        const double letters = kFaceWord * 0.75;
-        if (level)
-          places.push_back({at_high ? its.high.u + off + letters : its.low.u - off, v});
-        else
-          places.push_back({u, at_high ? its.high.v + off : its.low.v - off - letters});
-      }
-    std::stable_partition(places.begin(), places.end(), [&](const ViewSpot& place) {
-      word.at = place;
-      return !is_crossed(view.picture(), extent_of(word));
-    });
-    view.letter(word, places);
+    const PaperSide side = view.runs_level(Axis::z)
+                               ? (near.u > far.u ? PaperSide::right : PaperSide::left)
+                               : (near.v > far.v ? PaperSide::above : PaperSide::below);
+    view.letter_beside(side, is_face ? "face" : "front");
   }
 
   Picture section(const LetteredCut& cut, const LineView& lines, PaperScale scale) const {

@@ -11,10 +11,23 @@ constexpr double kFromView = 3.5;  // the first chain, from the view
 constexpr double kBetween = 1.6;   // chains
 constexpr double kFromObject = 1;  // where its lines begin
 constexpr std::size_t kMostPlaces = 40;
+constexpr double kSideWord = 2.8;
 constexpr double kTitle = 3.5, kWordSize = 2.8, kWordLine = 3.9;
 
 std::size_t number_of(Axis axis) {
   return static_cast<std::size_t>(axis);
+}
+
+/// Whether a dimension, or a line to it, runs through lettering there.
+bool is_crossed(const Picture& picture, const Extent& lettering) {
+  for (const Stroke& stroke : picture.strokes) {
+    if (stroke.pen != Pen::thin && stroke.pen != Pen::tick) continue;
+    for (const SpotRun& run : stroke.runs)
+      for (std::size_t i = 1; i < run.size(); ++i)
+        if (overlap(around(Extent{run[i - 1], run[i - 1]}, Extent{run[i], run[i]}), lettering))
+          return true;
+  }
+  return false;
 }
 
 }  // namespace
@@ -186,6 +199,29 @@ std::vector<LinePart> NotedView::beside_figures(bool level, double place, LinePa
   std::sort(written.begin(), written.end(),
             [](const LinePart& a, const LinePart& b) { return a.from < b.from; });
   return rest_of(line, joined(std::move(written), 0.5));
+}
+
+void NotedView::letter_beside(PaperSide side, const std::string& word) {
+  const bool beside = side == PaperSide::left || side == PaperSide::right;
+  const bool beyond = side == PaperSide::right || side == PaperSide::above;
+  Lettering lettering{{}, word, kSideWord};
+  lettering.upright = beside;
+  std::vector<ViewSpot> places;
+  for (const double off : {1.0, 5.0})
+    for (const double part : {0.5, 0.3, 0.7, 0.15, 0.85}) {
+      const double u = view_.low.u + view_.width() * part;
+      const double v = view_.low.v + view_.height() * part;
+      const double letters = kSideWord * 0.75;
+      if (beside)
+        places.push_back({beyond ? view_.high.u + off + letters : view_.low.u - off, v});
+      else
+        places.push_back({u, beyond ? view_.high.v + off : view_.low.v - off - letters});
+    }
+  std::stable_partition(places.begin(), places.end(), [&](const ViewSpot& place) {
+    lettering.at = place;
+    return !is_crossed(picture_, extent_of(lettering));
+  });
+  letter(lettering, places);
 }
 
 bool NotedView::is_free(const Extent& extent) const {

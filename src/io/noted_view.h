@@ -45,6 +45,8 @@ class NotedView {
   /// Lettering at the first of these places where no other is in its way; false where there is
   /// none.
   bool letter(Lettering lettering, const std::vector<ViewSpot>& places);
+  /// A word along a side of the view, where it can be in the way of no dimension.
+  void letter_beside(PaperSide side, const std::string& word);
   bool is_free(const Extent& extent) const;
   /// Keeps lettering out of it.
   void reserve(const Extent& extent) { reserved_.push_back(extent); }

@@ -40,6 +40,7 @@ struct JsonObject<OperationTold> : JsonObjectDefaults {
       {"cut",
        [](auto& it) { return only_if(it.operation.cut != Cut::whole, word_of(it.operation.cut)); },
        R"({"enum": ["face-cheek", "back-cheek", "face-cope", "back-cope", "haunch", "flare"]})"},
+      {"profile", [](auto& it) { return if_any(it.operation.profile); }},
       {"settings", [](auto& it) { return settings_told(it.operation.settings); }},
       {"through", [](auto& it) { return only_if(it.operation.through, true); }},
       {"open_end", [](auto& it) { return only_if(it.operation.open_end, true); }},

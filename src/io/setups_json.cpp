@@ -147,6 +147,7 @@ struct JsonObject<SetupTold> : JsonObjectDefaults {
       {"holding", [](auto& it) { return if_any(it.report.holding_name(it.setup())); }},
       {"settings", [](auto& it) { return settings_told(it.setup().settings); }},
       {"through", [](auto& it) { return only_if(it.setup().through, true); }},
+      {"profile", [](auto& it) { return if_any(it.setup().profile); }},
       {"pieces", [](auto& it) { return it.pieces(); }, R"("minItems": 1)"},
       {"after", [](auto& it) { return ids_of(it.setup().after); }},
       {"passes", [](auto& it) { return it.setup().passes; }, kFromOne},

@@ -85,7 +85,8 @@ std::string settings_text(const std::vector<NamedSize>& settings, const LengthPr
 }
 
 std::string settings_text(const Setup& setup, const LengthPrinter& lengths) {
-  return settings_text(setup.settings, lengths) +
+  return (setup.profile.empty() ? "" : "\"" + setup.profile + "\", ") +
+         settings_text(setup.settings, lengths) +
          (setup.through ? ", right through from both sides" : "");
 }
 

@@ -142,6 +142,15 @@ struct JsonObject<Prism> : JsonObjectDefaults {
       {"polygon", the<&Prism::outline>, R"("minItems": 3)"}};
 };
 
+template <>
+struct JsonObject<MouldingCorner> : JsonObjectDefaults {
+  static constexpr JsonKey<MouldingCorner> keys[] = {
+      {"from_edge", the<&MouldingCorner::from_edge>},
+      {"deep", the<&MouldingCorner::deep>},
+      {"round", [](auto& it) { return only_if(it.radius > Length(), it.radius); }},
+      {"hollow", [](auto& it) { return only_if(it.radius < Length(), -it.radius); }}};
+};
+
 /// A feature tells those of its sizes that it has, in the order in which they are read off.
 template <>
 struct JsonMembers<std::vector<NamedSize>> {
@@ -162,6 +171,8 @@ struct JsonObject<FeatureTold> : JsonObjectDefaults {
   static constexpr std::string_view definition = "feature";
   static constexpr JsonKey<FeatureTold> keys[] = {
       {"kind", [](auto& it) { return word_of(it.feature.kind); }},
+      {"profile", [](auto& it) { return if_any(it.feature.profile); }},
+      {"corners", [](auto& it) { return if_any(it.feature.corners); }, R"("minItems": 1)"},
       {"fitting",
        [](auto& it) {
          return it.feature.fitting ? std::optional(it.feature.fitting->name) : std::nullopt;

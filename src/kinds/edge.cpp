@@ -90,7 +90,10 @@ std::vector<std::vector<MouldingPoint>> moulding_cuts(const EdgeDesign& edge) {
 
 Feature moulding_of(const EdgeDesign& design) {
   Feature feature{FeatureKind::moulding, {}, {}, moulding_sizes(design)};
-  if (design.own) feature.profile = design.own->name;
+  if (design.own) {
+    feature.profile = design.own->name;
+    feature.corners = design.own->corners;
+  }
   return feature;
 }
 

@@ -36,6 +36,7 @@ struct OwnMoulding {
   std::vector<MouldingPoint> outline;   // from its border on the face to the sight edge
   Length fillet;                        // with which it begins
   std::optional<Length> round, hollow;  // radius of its arcs, where all of a sort have one
+  std::vector<MouldingCorner> corners;  // as they were drawn
 
   Length width() const { return outline.front().from_edge; }
   Length depth() const { return outline.back().deep; }

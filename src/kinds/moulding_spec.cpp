@@ -16,20 +16,17 @@ namespace {
 
 constexpr double kNearly = 1e-6;  // of angles and of steps
 
-/// A corner as it was drawn: with the radius of the arc to it, below 0 for a hollow one, 0 for a
-/// straight line.
-struct Drawn {
-  MouldingPoint at;
-  Length radius;
-};
+MouldingPoint point_of(const MouldingCorner& corner) {
+  return {corner.from_edge, corner.deep};
+}
 
-std::vector<Drawn> drawn(const KeyValues& item) {
-  std::vector<Drawn> corners;
+std::vector<MouldingCorner> drawn(const KeyValues& item) {
+  std::vector<MouldingCorner> corners;
   for (const KeyValues& corner : item["mouldings[].outline"].items) {
     const auto hollow = corner.size("mouldings[].outline[].hollow");
     const auto round = corner.size("mouldings[].outline[].round");
-    corners.push_back({{corner.size("mouldings[].outline[].from_edge").value_or(Length()),
-                        corner.size("mouldings[].outline[].deep").value_or(Length())},
+    corners.push_back({corner.size("mouldings[].outline[].from_edge").value_or(Length()),
+                       corner.size("mouldings[].outline[].deep").value_or(Length()),
                        hollow ? -*hollow : round.value_or(Length())});
   }
   return corners;
@@ -72,9 +69,9 @@ void add_arc(std::vector<MouldingPoint>& outline, const MouldingPoint& to, Lengt
 }
 
 /// The radius that all arcs of a sort have.
-std::optional<Length> one_radius(const std::vector<Drawn>& corners, bool hollow) {
+std::optional<Length> one_radius(const std::vector<MouldingCorner>& corners, bool hollow) {
   std::optional<Length> radius;
-  for (const Drawn& corner : corners) {
+  for (const MouldingCorner& corner : corners) {
     if (corner.radius == Length() || (corner.radius < Length()) != hollow) continue;
     const Length its = hollow ? -corner.radius : corner.radius;
     if (radius && *radius != its) return {};
@@ -84,15 +81,13 @@ std::optional<Length> one_radius(const std::vector<Drawn>& corners, bool hollow)
 }
 
 OwnMoulding moulding_of(const KeyValues& item) {
-  const std::vector<Drawn> corners = drawn(item);
-  OwnMoulding moulding{item.text("mouldings[].name"),
-                       {corners.front().at},
-                       {},
-                       one_radius(corners, false),
-                       one_radius(corners, true)};
+  const std::vector<MouldingCorner> corners = drawn(item);
+  OwnMoulding moulding{item.text("mouldings[].name"), {point_of(corners.front())}, {},
+                       one_radius(corners, false),    one_radius(corners, true),   corners};
   for (std::size_t i = 1; i < corners.size(); ++i) {
-    if (corners[i].radius != Length()) add_arc(moulding.outline, corners[i].at, corners[i].radius);
-    moulding.outline.push_back(corners[i].at);
+    const MouldingPoint at = point_of(corners[i]);
+    if (corners[i].radius != Length()) add_arc(moulding.outline, at, corners[i].radius);
+    moulding.outline.push_back(at);
   }
   if (moulding.outline[1].from_edge == moulding.width()) moulding.fillet = moulding.outline[1].deep;
   return moulding;
@@ -115,8 +110,8 @@ class MouldingCheck {
 
   void outline() {
     if (corners_.size() < 2) return;
-    const MouldingPoint& first = corners_.front().at;
-    const MouldingPoint& last = corners_.back().at;
+    const MouldingCorner& first = corners_.front();
+    const MouldingCorner& last = corners_.back();
     if (first.deep != Length() || first.from_edge == Length())
       return problem(0, "begins on the face, \"deep\": 0, somewhere from the sight edge");
     if (last.from_edge != Length() || last.deep == Length())
@@ -135,8 +130,8 @@ class MouldingCheck {
 
   /// Each is nearer to the sight edge or deeper than the one before, and never the other way.
   bool corner(std::size_t i) {
-    const MouldingPoint& before = corners_[i - 1].at;
-    const MouldingPoint& at = corners_[i].at;
+    const MouldingCorner& before = corners_[i - 1];
+    const MouldingCorner& at = corners_[i];
     const KeyValues& written = item_["mouldings[].outline"].items[i];
     if (at.from_edge > before.from_edge || at.deep < before.deep ||
         (at.from_edge == before.from_edge && at.deep == before.deep)) {
@@ -154,7 +149,7 @@ class MouldingCheck {
   }
 
   bool arc(std::size_t i) {
-    const Chord chord(corners_[i - 1].at, corners_[i].at);
+    const Chord chord(point_of(corners_[i - 1]), point_of(corners_[i]));
     const auto radius = std::abs(static_cast<double>(corners_[i].radius.steps()));
     if (chord.slope < kNearly || chord.slope > std::numbers::pi / 2 - kNearly) {
       problem(i,
@@ -171,7 +166,7 @@ class MouldingCheck {
   ValueReader& read_;
   const KeyValues& item_;
   std::string path_;
-  std::vector<Drawn> corners_;
+  std::vector<MouldingCorner> corners_;
 };
 
 }  // namespace

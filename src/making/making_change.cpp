@@ -59,6 +59,7 @@ struct Pair {
 Changes setting_between(const Operation& was, const Operation& is) {
   Changes changes;
   changes.add(was.settings, is.settings);
+  changes.add("profile", was.profile, is.profile);
   const auto add_if = [&](std::string_view what, bool before, bool after) {
     changes.add(what, before ? "yes" : "no", after ? "yes" : "no");
   };

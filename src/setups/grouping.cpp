@@ -17,19 +17,27 @@ struct Setting {
   Process process;
   Cut cut;
   bool through;
+  std::string profile;
   std::optional<std::size_t> machine, cutter, holding;
   std::vector<std::pair<SizeName, Length>> sizes;
   std::optional<std::pair<std::size_t, std::size_t>> group;
 
   auto all() const {
-    return std::tie(step, process, cut, through, machine, cutter, holding, sizes, group);
+    return std::tie(step, process, cut, through, profile, machine, cutter, holding, sizes, group);
   }
   friend bool operator<(const Setting& a, const Setting& b) { return a.all() < b.all(); }
 };
 
 Setting setting_of(const Task& task, const ShopWay& way) {
-  Setting setting{task.step,   task.process, task.setting.cut, task.setting.through,
-                  way.machine, way.cutter,   way.holding,      {},
+  Setting setting{task.step,
+                  task.process,
+                  task.setting.cut,
+                  task.setting.through,
+                  task.setting.profile,
+                  way.machine,
+                  way.cutter,
+                  way.holding,
+                  {},
                   {}};
   for (const NamedSize& size : task.setting.settings)
     setting.sizes.emplace_back(size.name, nearest_multiple(size.size, kFinest));

@@ -79,6 +79,7 @@ class Planning {
     Setup setup{first.step,  first.process, first.setting.cut, first.setting.settings,
                 way.machine, way.cutter,    way.holding,       way.passes};
     setup.through = first.setting.through;
+    setup.profile = first.setting.profile;
     for (const std::size_t task : group.tasks)
       setup.pieces.push_back(piece_of(task));
     if (first.step == Step::thickness_over)

@@ -52,8 +52,9 @@ struct Setup {
   std::vector<SetupPiece> pieces = {};
   std::vector<std::size_t> after = {};  // earlier ones that it needs, by index
   std::optional<FirstPiece> first_piece = {};
-  int rest_days = 0;     // once it is run
-  bool through = false;  // right through the piece, from both sides
+  int rest_days = 0;         // once it is run
+  bool through = false;      // right through the piece, from both sides
+  std::string profile = {};  // of a moulding that the shop drew itself: its name
 
   /// "tenon-haunch", "first-thickness", "recess-after-glue-up"
   std::string operation() const;

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "drawing_svg.h"
+#include "edge_details.h"
 #include "joint_chains.h"
 #include "member_chains.h"
 #include "seasons.h"
@@ -74,6 +75,29 @@ TEST_CASE("A leaf's widths and heights are told from edge to edge, the whole out
       std::vector<Places>{{mm(0), mm(118), mm(806), mm(924)}, {mm(0), mm(924)}, {mm(0), mm(924)}});
   CHECK(chains_along(item, ChainsOf::elevation, Axis::y).front() ==
         Places{mm(0), mm(230), mm(770), mm(965), mm(1936), mm(2054)});
+}
+
+TEST_CASE("A moulding and a raise are drawn with the figures that they are set by") {
+  const ItemReport item = report_of(house_mm(
+      R"("thickness": 40, "species": "European oak", "edge": {"kind": "coped", "profile": "ovolo", "width": 9},
+         "panel": {"raised": "both", "thickness": 30, "raise": {"width": 45, "tongue": 12}})"));
+  std::vector<std::multiset<std::string>> figures;
+  for (const SheetBlock& block : edge_details(item, kShopMm, {{0, 0}, {180, 250}})) {
+    figures.emplace_back();
+    for (const Lettering& lettering : block.picture.letterings)
+      figures.back().insert(lettering.text);
+  }
+  REQUIRE(figures.size() == 2);
+  // From the edge 9; from the face 1 of fillet, 9 of round, 30 behind it.
+  CHECK(figures[0].count("9") == 2);
+  CHECK(figures[0].count("1") == 1);
+  CHECK(figures[0].count("30") == 1);
+  // 12 of tongue and 33 of slope; a shoulder of 2 at each face.
+  CHECK(figures[1].count("12") == 1);
+  CHECK(figures[1].count("33") == 1);
+  CHECK(figures[1].count("2") == 2);
+  for (const auto& its : figures)
+    CHECK(its.count("face") == 1);
 }
 
 TEST_CASE("A cabinet's chains are those of its sheet") {
