@@ -158,8 +158,10 @@ class MouldingCheck {
       return false;
     }
     if (radius >= chord.least_radius() * (1 - kNearly)) return true;
-    problem(i, fmt::format("turns back in an arc of so small a radius; make it at least {:.2f} mm",
-                           chord.least_radius() / static_cast<double>(Length::kStepsPerMm)));
+    const double least = chord.least_radius() / static_cast<double>(Length::kStepsPerMm);
+    problem(i, fmt::format("turns back in an arc of so small a radius; make it at least {:.1f} mm, "
+                           "{:.2f} in",
+                           std::ceil(least * 10) / 10, std::ceil(least / 25.4 * 100) / 100));
     return false;
   }
 

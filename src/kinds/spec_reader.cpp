@@ -279,6 +279,9 @@ class KeyReader {
       read_.problem(path, std::string(row.refused) + ", not " + std::to_string(size));
     else if (size == 0)
       read_.problem(path, "the list is empty; leave it out, or fill it");
+    else if (std::cmp_less(size, row.least))
+      read_.problem(path, "the list is too short, with " + std::to_string(size) +
+                              "; write at least " + std::to_string(row.least));
     else
       read_.problem(path, "has " + std::to_string(size) + " members; write at most " +
                               std::to_string(row.most));
