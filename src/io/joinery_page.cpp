@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "cabinet_work.h"
+#include "extras.h"
 #include "joinery_parts.h"
 #include "machine_sets.h"
 
@@ -156,30 +157,43 @@ bool is_of(const BenchWork& section, const Assembly& wood, std::size_t group) {
   return std::find(section.kinds.begin(), section.kinds.end(), kind) != section.kinds.end();
 }
 
-/// The wood with all that is not of a section left as plain strips of which no page tells; marks
-/// and numbers of joints stay.
-Assembly only_of(const BenchWork& section, Assembly wood) {
-  std::vector<bool> in(wood.pieces.size());
+/// Of each piece whether pages tell of it.
+using Told = std::vector<bool>;
+
+Told told_in(const BenchWork& section, const Assembly& wood) {
+  Told told;
+  for (const Piece& piece : wood.pieces)
+    told.push_back(!lies_beside(piece) && is_of(section, wood, piece.group));
+  return told;
+}
+
+/// What lies beside the work has a page of its own.
+Told told_of_all(const Assembly& wood) {
+  Told told;
+  for (const Piece& piece : wood.pieces)
+    told.push_back(!lies_beside(piece));
+  return told;
+}
+
+/// The wood with all that is not told left as plain strips of which no page tells; marks and
+/// numbers of joints stay.
+Assembly only(const Told& told, Assembly wood) {
   for (std::size_t number = 0; number < wood.pieces.size(); ++number) {
-    in[number] = is_of(section, wood, wood.pieces[number].group);
-    if (in[number]) continue;
+    if (told[number]) continue;
     wood.pieces[number].features.clear();
     wood.pieces[number].role = Role::packing;
     wood.pieces[number].matter = Matter::board;
   }
   for (Joint& joint : wood.joints)
-    if (!in[joint.enters] && !in[joint.receives])
+    if (!told[joint.enters] && !told[joint.receives])
       joint = Joint{JointKind::butt, joint.receives, joint.enters, joint.heading, {}, {}, {}, {}};
-  std::erase_if(wood.fits, [&](const Fit& fit) { return !is_of(section, wood, fit.group); });
   return wood;
 }
 
-/// What is run on the pieces of a section.
-Making only_of(const BenchWork& section, const Assembly& wood, Making making) {
+/// What is run on the pieces that are told.
+Making only(const Told& told, Making making) {
   for (Operation& operation : making.operations)
-    std::erase_if(operation.runs, [&](const Run& run) {
-      return !is_of(section, wood, wood.pieces[run.piece].group);
-    });
+    std::erase_if(operation.runs, [&](const Run& run) { return !told[run.piece]; });
   std::erase_if(making.operations, [](const Operation& it) { return it.runs.empty(); });
   return making;
 }
@@ -212,9 +226,11 @@ PageParts stiles_page(const BenchWork& section, const Assembly& wood) {
 
 PageParts section_page(const BenchWork& section, const Assembly& wood, const Making& making,
                        const LengthPrinter& lengths) {
-  const Assembly its = only_of(section, wood);
+  const Told told = told_in(section, wood);
+  Assembly its = only(told, wood);
+  std::erase_if(its.fits, [&](const Fit& fit) { return !is_of(section, wood, fit.group); });
   PageParts page = stiles_page(section, wood);
-  append(page, parts_of(its, only_of(section, wood, making), lengths));
+  append(page, parts_of(its, only(told, making), lengths));
   for (PagePart& part : page) {
     join_first_line(part, lengths.page_width());
     part.section = section.name;
@@ -231,8 +247,9 @@ PageParts joinery_page(const Assembly& wood, const Making& making, const LengthP
                                  {"DRAWERS", {GroupKind::drawer}}};
   PageParts page;
   if (!is_cabinet_work(wood)) {
+    const Told told = told_of_all(wood);
     page = marking_page(wood, making);
-    append(page, parts_of(wood, making, lengths));
+    append(page, parts_of(only(told, wood), only(told, making), lengths));
     return page;
   }
   for (const BenchWork& section : kSections)

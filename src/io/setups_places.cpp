@@ -114,8 +114,19 @@ std::string places_text(const Piece& piece, const std::vector<Run>& runs,
   }
   return text;
 }
-std::string worked_text(const Piece& piece, const Run& run) {
-  const std::string side = side_text(piece, run) + corner_text(piece, run);
+
+/// Of what is worked in a face so far from an edge: which edge that is.
+std::string datum_text(const Piece& piece, const Run& run, const DatumSide& datum) {
+  const FeatureKind kind = piece.features[run.feature].kind;
+  if (datum.name != "that edge" || kind == FeatureKind::pin_hole) return {};
+  Run at_edge = run;
+  at_edge.side = datum.side;
+  return ", from the " + side_text(piece, at_edge);
+}
+
+std::string worked_text(const Piece& piece, const Run& run, const DatumSide& datum) {
+  const std::string side =
+      side_text(piece, run) + corner_text(piece, run) + datum_text(piece, run, datum);
   const std::optional<bool> low = at_low_end(piece, run);
   return low ? side + ", " + end_name(piece, *low) : side;
 }
@@ -136,13 +147,16 @@ std::string zero_text(const Piece& piece, const Run& run, const std::optional<Li
 std::vector<PlacesTold> places_of(const SetupsReport& report, const Setup& setup,
                                   const SetupPiece& piece, const LengthPrinter& lengths) {
   const Piece& wood = report.piece_of(piece);
+  const auto worked = [&](const Run& run) {
+    return worked_text(wood, run, datum_side(report.item_of(piece).wood, run, setup.settings));
+  };
   std::vector<PlacesTold> all;
   std::vector<Run> left = piece.runs;
   while (!left.empty()) {
     const Run first = left.front();
-    const std::string side = worked_text(wood, first);
+    const std::string side = worked(first);
     const auto others = std::stable_partition(left.begin(), left.end(), [&](const Run& run) {
-      return run.from == first.from && worked_text(wood, run) == side;
+      return run.from == first.from && worked(run) == side;
     });
     const std::vector<Run> its(left.begin(), others);
     left.erase(left.begin(), others);

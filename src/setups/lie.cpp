@@ -46,12 +46,15 @@ WorkedSide side_along(const Piece& piece, Axis axis, bool high) {
 WorkedSide edge_at(const Piece& piece, const Feature& feature, std::size_t into, Length distance) {
   const std::size_t axis = 3 - into;
   const std::vector<Box> bodies = bodies_of(feature);
-  const bool from_high = std::any_of(bodies.begin(), bodies.end(), [&](const Box& body) {
-    const Length middle = body.low[axis] + floor_half(body.extent(axis));
-    return piece.blank[axis] - middle == distance ||
-           piece.blank[axis] - body.high[axis] == distance;
-  });
-  return {axis, from_high};
+  const auto lies_from = [&](bool high) {
+    return std::any_of(bodies.begin(), bodies.end(), [&](const Box& body) {
+      const Length middle = body.low[axis] + floor_half(body.extent(axis));
+      return high ? piece.blank[axis] - middle == distance ||
+                        piece.blank[axis] - body.high[axis] == distance
+                  : middle == distance || body.low[axis] == distance;
+    });
+  };
+  return {axis, !lies_from(false) && lies_from(true)};
 }
 
 /// Where the worked side and the datum look at the machine.
