@@ -160,24 +160,34 @@ class Loading {
 
   std::vector<Carried> all() {
     for (std::size_t group = 0; group < wood_.groups.size(); ++group)
-      if (wood_.groups[group].kind != GroupKind::extras && !pieces_of(wood_, group).empty())
-        all_.push_back(load({group}, group_name(wood_.groups[group])));
+      add(group);
     for (std::size_t group = 0; group < wood_.groups.size(); ++group)
       if (wood_.groups[group].kind == GroupKind::face_frame) with_its_case(group);
     return std::move(all_);
   }
 
  private:
-  Carried load(std::vector<std::size_t> groups, std::string name) const {
-    Carried its{std::move(name), std::move(groups), {}, {}, {}, {}, {}, true};
-    Box room = placed_blanks(wood_, its.groups.front());
-    for (const std::size_t group : its.groups) {
-      room = around(room, placed_blanks(wood_, group));
-      for (const std::size_t piece : pieces_of(wood_, group))
-        if (const auto& kilograms = kilograms_[piece])
-          its.weight.kilograms += *kilograms;
-        else
-          its.weight.unknown.push_back(piece);
+  void add(std::size_t group) {
+    const Group& its = wood_.groups[group];
+    if (its.kind == GroupKind::extras) return;
+    const std::vector<std::size_t> pieces = pieces_of(wood_, group);
+    if (its.kind == GroupKind::run)
+      for (const std::size_t piece : pieces)
+        all_.push_back(load({}, {piece}, wood_.pieces[piece].name));
+    else if (!pieces.empty())
+      all_.push_back(load({group}, pieces, group_name(its)));
+  }
+
+  Carried load(std::vector<std::size_t> groups, std::vector<std::size_t> pieces,
+               std::string name) const {
+    Carried its{std::move(name), std::move(groups), std::move(pieces), {}, {}, {}, {}, {}, true};
+    Box room = placed_blank(wood_.pieces[its.pieces.front()]);
+    for (const std::size_t piece : its.pieces) {
+      room = around(room, placed_blank(wood_.pieces[piece]));
+      if (const auto& kilograms = kilograms_[piece])
+        its.weight.kilograms += *kilograms;
+      else
+        its.weight.unknown.push_back(piece);
     }
     its.size = extent_of(room);
     send(its, *job_.access);
@@ -186,13 +196,11 @@ class Loading {
   }
 
   bool pieces_go(const Carried& whole) const {
-    for (const std::size_t group : whole.groups)
-      for (const std::size_t piece : pieces_of(wood_, group)) {
-        Carried its{{}, {}, wood_.pieces[piece].blank, {}, {}, {}, {}, true};
-        send(its, *job_.access);
-        if (!its.goes()) return false;
-      }
-    return true;
+    return std::all_of(whole.pieces.begin(), whole.pieces.end(), [&](std::size_t piece) {
+      Carried its{{}, {}, {}, wood_.pieces[piece].blank, {}, {}, {}, {}, true};
+      send(its, *job_.access);
+      return its.goes();
+    });
   }
 
   /// Of a face frame that stands on one case.
@@ -203,8 +211,11 @@ class Loading {
           wood_.groups[group].in == wood_.groups[frame].in)
         cases.push_back(group);
     if (cases.size() != 1) return;
+    std::vector<std::size_t> pieces = pieces_of(wood_, cases.front());
+    const std::vector<std::size_t> framed = pieces_of(wood_, frame);
+    pieces.insert(pieces.end(), framed.begin(), framed.end());
     all_.push_back(load(
-        {cases.front(), frame},
+        {cases.front(), frame}, std::move(pieces),
         group_name(wood_.groups[cases.front()]) + " with its " + group_name(wood_.groups[frame])));
   }
 
@@ -257,8 +268,7 @@ void check_carrying(Bench& bench, const Job& job) {
     const auto told = [&](const Rule& rule, const std::optional<Passing>& way) {
       Bounds bounds;
       bounds.fail_min = Length();
-      if (way)
-        report(bench, rule, {first_of(bench.assembly, its.groups.front())}, {}, way->room, bounds);
+      if (way) report(bench, rule, {its.pieces.front()}, {}, way->room, bounds);
     };
     told(kDoorRule, its.door);
     told(kStairRule, its.stair);

@@ -38,10 +38,12 @@ Passing round_stair(const Triple& box, const StairOnTheWay& stair);
 /// car has across that.
 Passing in_lift(const Triple& box, const LiftOnTheWay& lift);
 
-/// A group that is carried as one; or a case with the face frame on it.
+/// A group that is carried as one; a case with the face frame on it; or a piece that is first fixed
+/// there, as a run's own are.
 struct Carried {
   std::string name;                 // "case"
-  std::vector<std::size_t> groups;  // by index into Assembly::groups
+  std::vector<std::size_t> groups;  // by index into Assembly::groups; none of a piece
+  std::vector<std::size_t> pieces;  // by index into Assembly::pieces
   Triple size;                      // width, height, depth as it stands
   Weight weight;
   std::optional<Passing> door, stair, lift;  // where the way has one

@@ -386,7 +386,12 @@ struct JsonObject<CarriedTold> : JsonObjectDefaults {
          std::vector<std::string> paths;
          for (const std::size_t group : it.carried.groups)
            paths.push_back(it.report.wood.groups[group].path);
-         return paths;
+         return if_any(paths);
+       }},
+      {"part",
+       [](auto& it) {
+         return only_if(it.carried.groups.empty(),
+                        it.report.wood.pieces[it.carried.pieces.front()].mark);
        }},
       {"size",
        [](auto& it) {

@@ -172,6 +172,7 @@ std::string kilograms_words(const Weight& weight) {
 /// What is done with what does not go as a whole.
 std::string remark_words(const Carried& its) {
   if (its.goes()) return {};
+  if (its.groups.empty()) return its.name + ": does not go in one piece";
   if (its.groups.size() > 1) return its.name + ": put the two together there";
   return its.name + (its.pieces_go ? ": its pieces go, so that it can be put together there"
                                    : ": not all of its pieces go either");
