@@ -69,14 +69,19 @@ Length nearest_of(const Box& from, const Box& blank, Way way) {
 }
 
 /// The least distance from some wood to any of others this way. Into those whose blanks stand
-/// elsewhere, or further off than what was found, nobody looks.
+/// elsewhere, or further off than what was found, nobody looks: the nearest come first.
 std::optional<Length> gap_to(const Standing& others, const Wood& from, Way way) {
   if (from.empty()) return {};
   const Box room = room_of(from);
+  std::vector<std::pair<Length, const Solid*>> near;
+  for (const Solid* other : others)
+    if (in_shadow(room, other->blank, way.axis))
+      near.emplace_back(nearest_of(room, other->blank, way), other);
+  std::stable_sort(near.begin(), near.end(),
+                   [](const auto& a, const auto& b) { return a.first < b.first; });
   std::optional<Length> least;
-  for (const Solid* other : others) {
-    if (!in_shadow(room, other->blank, way.axis)) continue;
-    if (least && nearest_of(room, other->blank, way) >= *least) continue;
+  for (const auto& [nearest, other] : near) {
+    if (least && nearest >= *least) break;
     const auto found = gap(from, other->wood, way);
     if (found && (!least || *found < *least)) least = found;
   }
@@ -96,6 +101,7 @@ Length depth_in(const Standing& others, const Wood& wood) {
 struct Front {
   const Fit& fit;
   Wood own;               // of all its group
+  Box room;               // of that
   Standing rest;          // everything else
   Standing standing;      // of that what is not opened: case and frame
   Box face;               // of its foremost piece
@@ -108,6 +114,7 @@ Front front_of(const Bench& bench, const Fit& fit) {
   };
   Front front{fit,
               wood_where(bench, is_own),
+              {},
               solids_where(bench, [&](std::size_t piece) { return !is_own(piece); }),
               solids_where(bench, [&](std::size_t piece) { return !is_of_front(bench, piece); }),
               {},
@@ -120,7 +127,8 @@ Front front_of(const Bench& bench, const Fit& fit) {
   }
   front.named = first.value();
   // A framed one is as wide as all of it that is as thick.
-  front.face = room_of(front.own);
+  front.room = room_of(front.own);
+  front.face = front.room;
   front.face.low[2] = bench.solids[*first].blank.low[2];
   front.face.high[2] = bench.solids[*first].blank.high[2];
   const Wood foremost = clipped(front.own, front.face);
@@ -176,6 +184,7 @@ void check_laps_over(Bench& bench, const Front& front) {
 
 /// What stands before it on its way, by the fronts that swing there: they are opened first.
 bool stands_before(const Front& sliding, const Front& swinging, Way out) {
+  if (!in_shadow(sliding.room, swinging.room, out.axis)) return false;
   const auto room = gap(sliding.own, swinging.own, out);
   const Length by = std::get<Slide>(sliding.fit.moves).by;
   return room && *room < std::max(by, -by);
@@ -248,6 +257,7 @@ void check_runners(Bench& bench, const std::vector<Front>& fronts) {
     std::optional<Length> least;
     for (const Front& front : fronts) {
       if (!std::holds_alternative<Slide>(front.fit.moves)) continue;
+      if (!in_shadow(bench.solids[piece].blank, front.room, 1)) continue;
       const auto room = gap(bench.solids[piece].wood, front.own, {1, true});
       if (room && (!least || *room < *least)) least = room;
     }

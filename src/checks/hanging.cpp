@@ -34,41 +34,49 @@ constexpr Rule kLipLeft{"lip-left", "of lip over the frame, left", kGapShows};
 constexpr Rule kLipRight{"lip-right", "of lip over the frame, right", kGapShows};
 constexpr Rule kLipHead{"lip-head", "of lip over the frame, head", kGapShows};
 
+/// The wood of a leaf, and the room that it takes, as thick as its stiles: a panel may stand proud
+/// of them.
+struct LeafWood {
+  Wood wood;
+  Box room;
+};
+
+LeafWood leaf_of(const Assembly& assembly, const std::vector<Solid>& solids, std::size_t group) {
+  LeafWood leaf;
+  for (std::size_t number = 0; number < solids.size(); ++number)
+    if (assembly.pieces[number].group == group) add(leaf.wood, solids[number].wood);
+  const Box stile = room_of(solids[outermost(assembly, group, true)].wood);
+  leaf.room = room_of(leaf.wood);
+  leaf.room.low[2] = stile.low[2];
+  leaf.room.high[2] = stile.high[2];
+  return leaf;
+}
+
 /// The wood of a leaf, and of everything else.
 struct TwoSides {
-  Wood leaf, rest;
-  Box room;  // of the leaf, as thick as its stiles: a panel may stand proud of them
+  LeafWood leaf;
+  Wood rest;
 };
 
 TwoSides sides_of(const Assembly& assembly, const std::vector<Solid>& solids, const Fit& hung) {
-  TwoSides sides;
+  TwoSides sides{leaf_of(assembly, solids, hung.group), {}};
   for (std::size_t number = 0; number < solids.size(); ++number)
-    add(assembly.pieces[number].group == hung.group ? sides.leaf : sides.rest, solids[number].wood);
-  const Box stile = room_of(solids[outermost(assembly, hung.group, true)].wood);
-  sides.room = room_of(sides.leaf);
-  sides.room.low[2] = stile.low[2];
-  sides.room.high[2] = stile.high[2];
+    if (assembly.pieces[number].group != hung.group) add(sides.rest, solids[number].wood);
   return sides;
-}
-
-/// What stands while a leaf opens: everything else, but the leaf that opens before it.
-Wood standing_as_it_opens(const Bench& bench, const Fit& hung) {
-  const std::vector<const Fit*> meetings = fits_that_stand(bench.assembly, StandsIn::beside);
-  const auto opens = [&](std::size_t group) {
-    return group == hung.group || std::any_of(meetings.begin(), meetings.end(), [&](const Fit* it) {
-             return it->meets == Meets::rebate && it->group == group && it->other == hung.group;
-           });
-  };
-  Wood rest;
-  for (std::size_t number = 0; number < bench.solids.size(); ++number)
-    if (!opens(bench.assembly.pieces[number].group)) add(rest, bench.solids[number].wood);
-  return rest;
 }
 
 /// Corners of wood along x and z: how far out of a leaf a place is, and how deep.
 struct Point {
   double x, z;
+
+  friend auto operator<=>(const Point&, const Point&) = default;
 };
+
+template <typename Value>
+void keep_different(std::vector<Value>& values) {
+  std::sort(values.begin(), values.end());
+  values.erase(std::unique(values.begin(), values.end()), values.end());
+}
 
 std::vector<Point> corners_of(const Wood& wood) {
   std::vector<Point> points;
@@ -79,6 +87,7 @@ std::vector<Point> corners_of(const Wood& wood) {
   for (const Polyhedron& block : wood.sloping)
     for (const Spot& corner : block.corners)
       points.push_back({corner[0], corner[2]});
+  keep_different(points);
   return points;
 }
 
@@ -86,27 +95,53 @@ std::vector<Point> corners_of(const Wood& wood) {
 /// and how far behind the pin its front is, at least 0: what stands beside the pin is met there.
 struct InTheWay {
   double out, deep;
+
+  friend auto operator<=>(const InTheWay&, const InTheWay&) = default;
 };
 
-/// Whether the wood goes on towards the pin, no further from the face: then a box begins there only
-/// as wood is counted, and nothing passes its front.
-bool goes_on(const Box& box, const std::vector<Box>& all, bool at_right) {
-  return std::any_of(all.begin(), all.end(), [&](const Box& it) {
-    const bool touches = at_right ? it.low[0] == box.high[0] : it.high[0] == box.low[0];
-    return touches && it.low[1] <= box.low[1] && it.high[1] >= box.high[1] &&
-           it.low[2] <= box.low[2] && it.high[2] > box.low[2];
-  });
-}
+/// Boxes by the place along x at which they end towards the lock side of a leaf.
+class EndsTowards {
+ public:
+  EndsTowards(const std::vector<Box>& boxes, bool at_right) : at_right_(at_right) {
+    for (const Box& box : boxes)
+      boxes_.push_back(&box);
+    std::sort(boxes_.begin(), boxes_.end(),
+              [&](const Box* a, const Box* b) { return end_of(*a) < end_of(*b); });
+  }
+
+  /// Whether the wood of a box goes on towards the pin, no further from the face: then the box
+  /// begins there only as wood is counted, and nothing passes its front.
+  bool goes_on(const Box& box) const {
+    const Length begin = at_right_ ? box.high[0] : box.low[0];
+    const auto first =
+        std::lower_bound(boxes_.begin(), boxes_.end(), begin,
+                         [&](const Box* its, Length at) { return end_of(*its) < at; });
+    for (auto it = first; it != boxes_.end() && end_of(**it) == begin; ++it)
+      if ((*it)->low[1] <= box.low[1] && (*it)->high[1] >= box.high[1] &&
+          (*it)->low[2] <= box.low[2] && (*it)->high[2] > box.low[2])
+        return true;
+    return false;
+  }
+
+ private:
+  Length end_of(const Box& box) const { return at_right_ ? box.low[0] : box.high[0]; }
+
+  bool at_right_;
+  std::vector<const Box*> boxes_;
+};
 
 std::vector<InTheWay> in_the_way(const Wood& rest, const Swing& swing) {
   const auto steps = [](Length length) { return static_cast<double>(length.steps()); };
   std::vector<InTheWay> all;
   const std::vector<Box> boxes = bounds_of(rest);
+  const EndsTowards ends(boxes, swing.at_high);
   for (const Box& box : boxes) {
-    if (box.high[2] <= swing.pin[2] || goes_on(box, boxes, swing.at_high)) continue;
+    if (box.high[2] <= swing.pin[2] || ends.goes_on(box)) continue;
     const Length out = swing.at_high ? swing.pin[0] - box.high[0] : box.low[0] - swing.pin[0];
-    all.push_back({steps(out), steps(std::max(box.low[2] - swing.pin[2], Length()))});
+    if (out > Length())
+      all.push_back({steps(out), steps(std::max(box.low[2] - swing.pin[2], Length()))});
   }
+  keep_different(all);
   return all;
 }
 
@@ -125,7 +160,7 @@ std::optional<Length> swing_room(const Wood& leaf, const Wood& rest, const Swing
     const double out = swing.at_high ? pin_x - point.x : point.x - pin_x;
     const double deep = point.z - pin_z;
     for (const InTheWay& it : all) {
-      if (out <= 0 || it.out <= 0 || it.out < out - within || it.deep > deep) continue;
+      if (out <= 0 || it.out < out - within || it.deep > deep) continue;
       const double room = it.out - std::sqrt(out * out + deep * deep - it.deep * it.deep);
       if (!least || room < *least) least = room;
     }
@@ -143,8 +178,8 @@ Wood part_of(const Wood& leaf, bool behind) {
 /// The lip lies on the frame's face, and over it as far as it was set out.
 void check_lip(Bench& bench, const Fit& hung, const TwoSides& sides) {
   const std::size_t named = first_of(bench.assembly, hung.group);
-  const Wood lip = part_of(sides.leaf, false);
-  const Wood body = part_of(sides.leaf, true);
+  const Wood lip = part_of(sides.leaf.wood, false);
+  const Wood body = part_of(sides.leaf.wood, true);
   report(bench, kLip, {named}, {}, gap(lip, sides.rest, {2, true}),
          Bounds{Length(), Length(), {}, {}});
   const Box out = room_of(lip);
@@ -171,9 +206,9 @@ struct Round {
 };
 
 Round round_of(const TwoSides& sides) {
-  const auto gap_to = [&](Way way) { return gap(sides.leaf, sides.rest, way); };
+  const auto gap_to = [&](Way way) { return gap(sides.leaf.wood, sides.rest, way); };
   return {gap_to({0, false}), gap_to({0, true}), gap_to({1, true}),
-          gap_to({1, false}).value_or(room_of(sides.leaf).low[1]), gap_to({2, true})};
+          gap_to({1, false}).value_or(room_of(sides.leaf.wood).low[1]), gap_to({2, true})};
 }
 
 /// The middle half of a box along some axes, and the front half of its thickness.
@@ -209,7 +244,7 @@ std::optional<Length> room_to(const std::vector<Box>& rest, const Box& leaf, con
 /// within the width that is free.
 Round moved_round_of(const TwoSides& sides) {
   const std::vector<Box> rest = bounds_of(sides.rest);
-  const Box& leaf = sides.room;
+  const Box& leaf = sides.leaf.room;
   const Box side = window_in(leaf, false, true, true);
   const Box end = window_in(leaf, true, false, true);
   Round round;
@@ -229,24 +264,62 @@ SideGaps gaps_of(const Round& round) {
   return {figure(round.left), figure(round.right), figure(round.head), figure(round.foot)};
 }
 
-/// What stands at the heights of a leaf's middle: not head, transom and sill, which no corner of it
-/// passes, wherever boxes of their wood begin.
-Wood at_middle_of(const Wood& rest, const Box& leaf) {
-  if (rest.empty()) return rest;
-  Box region = room_of(rest);
+/// What stands while a leaf opens at the heights of its middle: everything else, but the leaf that
+/// opens before it; and not head, transom and sill, which no corner of it passes, wherever boxes of
+/// their wood begin. Only what stands somewhere in `room` is looked at.
+Wood standing_as_it_opens(const Bench& bench, const Fit& hung, const Box& leaf, const Box& room) {
+  const std::vector<const Fit*> meetings = fits_that_stand(bench.assembly, StandsIn::beside);
+  const auto opens = [&](std::size_t group) {
+    return group == hung.group || std::any_of(meetings.begin(), meetings.end(), [&](const Fit* it) {
+             return it->meets == Meets::rebate && it->group == group && it->other == hung.group;
+           });
+  };
   const Box middle = window_in(leaf, false, true, false);
-  region.low[1] = middle.low[1];
-  region.high[1] = middle.high[1];
-  return clipped(rest, region);
+  Wood rest;
+  for (std::size_t number = 0; number < bench.solids.size(); ++number) {
+    const Wood& wood = bench.solids[number].wood;
+    if (!interiors_meet(bench.solids[number].blank, room)) continue;
+    if (wood.empty() || opens(bench.assembly.pieces[number].group)) continue;
+    Box region = room_of(wood);
+    region.low[1] = middle.low[1];
+    region.high[1] = middle.high[1];
+    add(rest, clipped(wood, region));
+  }
+  return rest;
 }
 
-void check_swing(Bench& bench, const Fit& hung, const TwoSides& sides) {
-  const Swing* swing = hung.swing();
-  if (swing == nullptr) return;
+/// How far from its pin any corner of a leaf is.
+Length reach_of(const Box& leaf, const Swing& swing) {
+  const auto steps = [](Length length) { return static_cast<double>(length.steps()); };
+  const Length out = swing.at_high ? swing.pin[0] - leaf.low[0] : leaf.high[0] - swing.pin[0];
+  const Length deep = std::max(leaf.high[2] - swing.pin[2], swing.pin[2] - leaf.low[2]);
+  return nearest_step(std::hypot(steps(out), steps(deep))) + Length::from_steps(1);
+}
+
+/// What is left to the jamb. What stands beyond three times the leaf's reach leaves at least twice
+/// of it: nobody looks there while less is found.
+std::optional<Length> room_to_swing(const Bench& bench, const Fit& hung, const LeafWood& leaf,
+                                    const Swing& swing) {
   // Far less than from any corner of a leaf to its next, and more than wood moves.
   const Length stands_in = bench.moisture ? Length::from_mm(10) : Length();
-  const Wood rest = at_middle_of(standing_as_it_opens(bench, hung), sides.room);
-  if (const auto room = swing_room(sides.leaf, rest, *swing, stands_in))
+  const Length reach = reach_of(room_of(leaf.wood), swing);
+  const Length everywhere = Length::from_mm(1'000'000);  // more than any work
+  const Box middle = window_in(leaf.room, false, true, false);
+  const auto room_within = [&](Length out) {
+    Box room{{swing.pin[0], middle.low[1], swing.pin[2]},
+             {swing.pin[0], middle.high[1], everywhere}};
+    (swing.at_high ? room.low[0] : room.high[0]) += swing.at_high ? -out : out;
+    const Wood rest = standing_as_it_opens(bench, hung, leaf.room, room);
+    return swing_room(leaf.wood, rest, swing, stands_in);
+  };
+  const auto near = room_within(reach * 3);
+  return near && *near <= reach * 2 ? near : room_within(everywhere);
+}
+
+void check_swing(Bench& bench, const Fit& hung, const LeafWood& leaf) {
+  const Swing* swing = hung.swing();
+  if (swing == nullptr) return;
+  if (const auto room = room_to_swing(bench, hung, leaf, *swing))
     report(bench, kSwing, {first_of(bench.assembly, hung.group)}, {}, room,
            Bounds{Length(), {}, bench.limits.least_swing, {}});
 }
@@ -265,10 +338,10 @@ void check_leaf(Bench& bench, const Fit& hung) {
   if (hung.meets != Meets::rebate) {
     tell(kStop, round.stop, hung.behind);
   } else {
-    tell(kStop, gap(part_of(sides.leaf, true), sides.rest, {2, true}), hung.behind);
+    tell(kStop, gap(part_of(sides.leaf.wood, true), sides.rest, {2, true}), hung.behind);
     check_lip(bench, hung, sides);
   }
-  check_swing(bench, hung, sides);
+  check_swing(bench, hung, sides.leaf);
 }
 
 // ---- what is let in to a leaf's edges, and across from them
@@ -350,8 +423,8 @@ void check_hanging(Bench& bench) {
 }
 
 void check_swing_room(Bench& bench, const Fit& hung) {
-  if (hung.swing() != nullptr)
-    check_swing(bench, hung, sides_of(bench.assembly, bench.solids, hung));
+  if (hung.swing() == nullptr) return;
+  check_swing(bench, hung, leaf_of(bench.assembly, bench.solids, hung.group));
 }
 
 void hang_anew(Assembly& moved) {
@@ -366,7 +439,7 @@ void hang_anew(Assembly& moved) {
     const Length by = swing->at_high ? -further : further;
     for (const std::size_t piece : pieces_of(moved, hung.group))
       moved.pieces[piece].place.origin[0] += by;
-    const Box& leaf = sides.room;
+    const Box& leaf = sides.leaf.room;
     swing->pin[0] = by + (swing->at_high ? leaf.high[0] + floor_half(hung.room.right)
                                          : leaf.low[0] - floor_half(hung.room.left));
   }
@@ -374,7 +447,7 @@ void hang_anew(Assembly& moved) {
 
 LeafState hung_state(const Bench& bench, const Fit& hung) {
   const TwoSides sides = sides_of(bench.assembly, bench.solids, hung);
-  const Box& leaf = sides.room;
+  const Box& leaf = sides.leaf.room;
   return {leaf.extent(0), leaf.extent(1), gaps_of(moved_round_of(sides))};
 }
 
@@ -393,7 +466,7 @@ void check_moved_hanging(Bench& bench) {
     const std::size_t named = first_of(bench.assembly, hung->group);
     report_moved_sides(bench, gaps_of(round), named, left, right);
     report(bench, kMovedStop, {named}, {}, round.stop, kNotShut);
-    check_swing(bench, *hung, sides);
+    check_swing(bench, *hung, sides.leaf);
   }
 }
 
