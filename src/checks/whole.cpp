@@ -199,6 +199,28 @@ void take_out_shadows(Wood& open, const std::vector<Solid>& solids, Length deep)
     }
 }
 
+/// Takes out what lies beyond an outline of the whole. Wood that has moved ends elsewhere: then all
+/// that is near the outline too, by more than wood moves, and less than any member is wide.
+void take_out_beyond(Wood& open, const Prism& beyond, Length deep, bool moved) {
+  if (!moved) return take_out(open, {beyond.along, Length(), deep, beyond.outline});
+  const Length off = Length::from_mm(10);
+  Box top{{beyond.outline.front().u, beyond.outline.front().v, Length()},
+          {beyond.outline.front().u, beyond.outline.front().v, deep}};
+  for (const Corner& corner : beyond.outline) {
+    top.low[0] = std::min(top.low[0], corner.u - off);
+    top.high[0] = std::max(top.high[0], corner.u + off);
+    top.high[1] = std::max(top.high[1], corner.v + off);
+  }
+  top.low[1] = top.high[1] - off * 2;
+  take_out(open, top);
+  for (const Length across : {-off, Length(), off}) {
+    std::vector<Corner> outline = beyond.outline;
+    for (Corner& corner : outline)
+      corner = {corner.u + across, corner.v - off};
+    take_out(open, {beyond.along, Length(), deep, std::move(outline)});
+  }
+}
+
 /// The largest hole seen from the face side: the lesser side of the largest rectangle that no wood
 /// covers, or the least width of a hole that slopes.
 Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const Box& face) {
@@ -211,14 +233,16 @@ Length widest_hole(const Bench& bench, const std::vector<Solid>& solids, const B
     take_out(open, way);
   }
   for (const Prism& prism : bench.assembly.beyond)
-    take_out(open, {prism.along, none, deep, prism.outline});
+    take_out_beyond(open, prism, deep, bench.moisture.has_value());
   take_out_shadows(open, solids, deep);
   Length widest;
+  const auto is_outside = [&](const Box& hole) {
+    return bench.moisture && reaches_edge(hole, face);
+  };
   for (const Box& hole : open.boxes)
-    if (!bench.moisture || !reaches_edge(hole, face))
-      widest = std::max(widest, std::min(hole.extent(0), hole.extent(1)));
+    if (!is_outside(hole)) widest = std::max(widest, std::min(hole.extent(0), hole.extent(1)));
   for (const Polyhedron& hole : open.sloping)
-    widest = std::max(widest, least_width(hole));
+    if (!is_outside(room_of(Wood{{}, {hole}}))) widest = std::max(widest, least_width(hole));
   return widest;
 }
 
@@ -280,7 +304,7 @@ void check_threshold(Bench& bench) {
 
 /// From the leaf's wood up to the arch over its opening, where it is least; of a leaf with a lip
 /// from that behind it.
-void check_arched_head(Bench& bench, const Fit& fit) {
+void check_arched_head(Bench& bench, const Fit& fit, const Bounds& bounds) {
   std::vector<Corner> outline = fit.arch;
   Length top;
   for (const Corner& corner : outline)
@@ -296,7 +320,7 @@ void check_arched_head(Bench& bench, const Fit& fit) {
     if (const auto room = gap(body, above, {1, true}); room && (!least || *room < *least))
       least = room;
   }
-  report(bench, kArchedHead, {}, {}, least, Bounds{fit.room.head, {}, {}, {}});
+  report(bench, kArchedHead, {}, {}, least, bounds);
 }
 
 void check_opening(Bench& bench, const Fit& fit) {
@@ -307,7 +331,7 @@ void check_opening(Bench& bench, const Fit& fit) {
          Bounds{fit.room.across(), {}, {}, {}});
   report(bench, rules.opening_height, {}, {}, fit.height - wood.extent(1),
          Bounds{fit.room.upright(), {}, {}, {}});
-  if (!fit.arch.empty()) check_arched_head(bench, fit);
+  if (!fit.arch.empty()) check_arched_head(bench, fit, {fit.room.head, {}, {}, {}});
 }
 
 /// The groups that hang in another, or meet; none of a leaf or frame by itself.
@@ -382,6 +406,8 @@ void check_moved_whole(Bench& bench, const Assembly& built) {
     report_moved_slide(bench, side_gaps(bench.solids, *fit), *fit, {});
   else
     report_moved_sides(bench, side_gaps(bench.solids, *fit), {}, Beside::opening, Beside::opening);
+  if (!fit->arch.empty())
+    check_arched_head(bench, *fit, {Length(), {}, bench.limits.least_at_side, {}});
 }
 
 void report_moved_sides(Bench& bench, const SideGaps& gaps, std::optional<std::size_t> leaf,

@@ -239,18 +239,8 @@ std::vector<RailSpec> DoorJob::planned_rails() const {
   return rails;
 }
 
-std::vector<Problem> doubts_of_seasons(const Spec& spec) {
-  std::vector<Problem> problems;
-  if (spec.word<ArchAt>("arch.at").value_or(ArchAt::underside) != ArchAt::underside)
-    problems.push_back({"/moisture",
-                        "seasons are not worked of a leaf whose top is arched; take it out, or "
-                        "say \"arch\": {\"at\": \"underside\"}",
-                        {}});
-  return problems;
-}
-
 std::optional<Season> usual_year_of(const Spec& leaf) {
-  if (leaf.speaks_of("moisture") || !has_solid_panels(leaf) || !doubts_of_seasons(leaf).empty())
+  if (leaf.speaks_of("moisture") || !has_solid_panels(leaf))
     return {};
   return usual_season(leaf);
 }
@@ -273,7 +263,6 @@ JobReading read_door(const Value& item, const ShopDefaults* shop, std::string_vi
   if (problems.empty()) {
     SettledSeason season = settle_season(spec);
     add(problems, std::move(season.problems));
-    if (season.season) add(problems, doubts_of_seasons(spec));
     job->season = std::move(season.season);
     job->assumed_season = std::move(season.assumed);
     take_usual_year(*job, spec);

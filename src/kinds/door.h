@@ -46,7 +46,4 @@ std::optional<Season> usual_year_of(const Spec& leaf);
 /// The same, with what was taken for it.
 void take_usual_year(Job& job, const Spec& leaf);
 
-/// What cannot be of a door whose wood moves.
-std::vector<Problem> doubts_of_seasons(const Spec& spec);
-
 }  // namespace haunch

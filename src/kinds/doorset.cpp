@@ -133,7 +133,6 @@ DoorJob DoorsetJob::leaf_job() const {
 Worked DoorsetJob::work_leaf(const DoorJob& job) const {
   Worked worked;
   worked.problems = contradictions(job.spec, {});
-  if (season) add(worked.problems, doubts_of_seasons(job.spec));
   if (worked.problems.empty()) worked = job.work();
   for (Problem& problem : worked.problems)
     problem = of_the_set(std::move(problem));

@@ -478,8 +478,6 @@ TEST_CASE("What an arched top cannot be is told at its key") {
   CHECK(told(R"("joint": "mitre")") == "/joint");
   CHECK(told(R"("tenon_depth": 12)") == "/tenon_depth");
   CHECK(told(R"("panels": {"across": [2, 1]})") == "/panels");
-  CHECK(told(R"("moisture": {"low": 7, "build": 9, "high": 12}, "species": "European oak")") ==
-        "/moisture");
   // Uneven stiles, a rail too wide for its radius, and a gap that half a circle has no room for.
   CHECK(refused_at(house_mm(
             R"("stile_width": {"left": 90, "right": 100}, "arch": {"at": "both", "rise": 120})")) ==
