@@ -1,18 +1,13 @@
 #include "drawing_sheets.h"
 
 #include <algorithm>
-#include <functional>
-#include <iterator>
-#include <optional>
+#include <set>
 #include <utility>
 
-#include "edge_details.h"
-#include "joinery_parts.h"
-#include "joint_details.h"
+#include "item_drawing.h"
 #include "output_folder.h"
 #include "sheet_layout.h"
 #include "text_width.h"
-#include "whole_views.h"
 
 namespace haunch {
 namespace {
@@ -36,16 +31,18 @@ std::vector<std::string> at_most(std::size_t lines, const std::string& text, dou
   return all;
 }
 
-/// What it is made of; of several, which pieces of each.
-std::string materials_of(const ItemReport& item) {
+/// What those of its pieces that are of a part are made of; of several, which of each.
+std::string materials_of(const ItemReport& item, const std::set<std::string>& of_part) {
   std::vector<std::pair<std::string, std::string>> marks;  // of each material, in order
   for (const CutRow& row : item.cutlist) {
-    if (row.material.empty()) continue;
+    const auto is_shown = [&](const std::string& mark) { return of_part.count(mark) > 0; };
+    if (row.material.empty() || std::none_of(row.marks.begin(), row.marks.end(), is_shown))
+      continue;
     auto its = std::find_if(marks.begin(), marks.end(),
                             [&](const auto& other) { return other.first == row.material; });
     if (its == marks.end()) its = marks.insert(marks.end(), {row.material, ""});
     for (const std::string& mark : row.marks)
-      its->second += " " + mark;
+      if (is_shown(mark)) its->second += " " + mark;
   }
   if (marks.size() == 1) return marks.front().first;
   std::string words;
@@ -58,10 +55,11 @@ std::string materials_of(const ItemReport& item) {
 }
 
 /// How many of it there are, what of, and what the spec notes.
-std::vector<std::string> order_lines(const ItemReport& item, double width) {
+std::vector<std::string> order_lines(const ItemReport& item, const std::set<std::string>& of_part,
+                                     double width) {
   constexpr std::size_t kMostLines = 3;
   std::string words = item.job->quantity > 1 ? std::to_string(item.job->quantity) + " off" : "";
-  const std::string materials = materials_of(item);
+  const std::string materials = materials_of(item, of_part);
   if (!words.empty() && !materials.empty()) words += "; ";
   words += materials;
   std::vector<std::string> lines;
@@ -72,13 +70,23 @@ std::vector<std::string> order_lines(const ItemReport& item, double width) {
   return lines;
 }
 
+std::set<std::string> marks_in(const ItemReport& item, const DrawnPart& part) {
+  std::set<std::string> marks;
+  for (const std::size_t piece : part.pieces)
+    marks.insert(item.wood.pieces[piece].mark);
+  return marks;
+}
+
 /// The frame, the head and the foot of a sheet.
 class SheetFrame {
  public:
-  SheetFrame(const ItemReport& item, const LengthPrinter& lengths, const Paper& paper)
+  SheetFrame(const ItemReport& item, const DrawnPart& part, const LengthPrinter& lengths,
+             const Paper& paper)
       : item_(item), lengths_(lengths), width_(mm_of(paper.width)), height_(mm_of(paper.height)) {
     const std::string& its = item.job->name;
-    const std::string name = its.empty() || its == item.job->id ? std::string(item.job->kind) : its;
+    const std::string whole =
+        its.empty() || its == item.job->id ? std::string(item.job->kind) : its;
+    const std::string name = part.name.empty() ? whole : part.name;
     const double room = line() - kRightWords;
     const Lettering id{{}, item.job->id, kTitleSize, Anchor::start, false, true};
     if (width_of(id) + 3 <= kNameAt && kNameAt + width_of({{}, name, kLine}) <= room) {
@@ -86,7 +94,7 @@ class SheetFrame {
     } else {
       names_ = at_most(2, name, kLine, room, Letters::plain);
     }
-    orders_ = order_lines(item, line() - kRightWords);
+    orders_ = order_lines(item, marks_in(item, part), line() - kRightWords);
   }
 
   /// Where views stand.
@@ -178,108 +186,6 @@ class SheetFrame {
   std::vector<std::string> names_, orders_;
 };
 
-/// "a", "b" …, "z", "aa": without those that look like figures.
-std::string letters_of(std::size_t number) {
-  constexpr std::string_view kLetters = "abcdefghjkmnpqrstuvwxyz";
-  std::string letters(1, kLetters[number % kLetters.size()]);
-  return number < kLetters.size() ? letters : letters_of(number / kLetters.size() - 1) + letters;
-}
-
-/// The drawing of one item.
-class Drawing {
- public:
-  Drawing(const ItemReport& item, const LengthPrinter& lengths, const Extent& room)
-      : item_(item), lengths_(lengths), room_(room), woods_(drawn_of(item.wood)) {
-    for (LetteredCut& cut : whole_cuts(item))
-      cuts_.push_back(lettered(std::move(cut)));
-    if (auto cut = meeting_cut(item.wood)) {
-      meeting_ = lettered(std::move(*cut));
-      cuts_.push_back(*meeting_);
-    }
-    for (JointView& view : joint_views(item.wood)) {
-      joints_.push_back({std::move(view), {}});
-      for (const CutAway& cut : joints_.back().view.sections)
-        joints_.back().cuts.push_back(lettered({"", cut}));
-      if (!joints_.back().cuts.empty()) cuts_.push_back(joints_.back().cuts.front());
-    }
-  }
-
-  std::vector<LaidSheet> sheets() const {
-    std::vector<SheetBlock> blocks = whole();
-    if (meeting_) blocks.push_back(meeting());
-    add_words(blocks, "let in", fitting_lines(item_.wood, *item_.making, lengths_));
-    add_words(blocks, "arches", arch_lines(item_.wood, lengths_));
-    for (SheetBlock& block : edge_details(item_, lengths_, room_))
-      blocks.push_back(std::move(block));
-    for (SheetBlock& block : joint_details(item_, woods_, joints_, lengths_, room_))
-      blocks.push_back(std::move(block));
-    return lay_out(blocks, room_);
-  }
-
- private:
-  LetteredCut lettered(LetteredCut cut) {
-    cut.letter = letters_of(lettered_++);
-    return cut;
-  }
-
-  Picture titled_view(const WholeView& view, PaperScale scale) const {
-    return titled(view.picture, {view.letter, view.title + ", " + scale_text(scale), {}},
-                  room_.width());
-  }
-
-  /// After the elevation.
-  static void add_words(std::vector<SheetBlock>& blocks, const std::string& title,
-                        const std::vector<std::string>& words) {
-    constexpr double kNarrow = 44;  // beside the elevation of a door
-    if (words.empty()) return;
-    const PaperScale scale = blocks.front().scale;
-    blocks.insert(blocks.begin() + 1, {titled({}, {"", title, words, true}, kNarrow), scale});
-  }
-
-  /// At the largest scale at which each of them has room.
-  std::vector<SheetBlock> whole() const {
-    constexpr int kScales[] = {1, 2, 5, 10, 20, 50};
-    const WholeViews views(item_, woods_, cuts_, lengths_);
-    std::vector<SheetBlock> blocks;
-    for (const int one_to : kScales) {
-      const PaperScale scale{one_to};
-      blocks.clear();
-      for (const WholeView& view : views.at_scale(scale))
-        blocks.push_back({titled_view(view, scale), scale});
-      if (std::all_of(blocks.begin(), blocks.end(),
-                      [&](const SheetBlock& block) { return has_room(block.picture); }))
-        break;
-    }
-    return blocks;
-  }
-
-  /// At the largest scale that has room.
-  SheetBlock meeting() const {
-    SheetBlock block;
-    for (const int one_to : {1, 2, 5}) {
-      const PaperScale scale{one_to};
-      const WholeView view = meeting_view(item_, woods_, *meeting_, lengths_, scale);
-      block = {titled_view(view, scale), scale};
-      if (has_room(block.picture)) break;
-    }
-    return block;
-  }
-
-  bool has_room(const Picture& picture) const {
-    const Extent extent = extent_of(picture).value_or(Extent());
-    return extent.width() <= room_.width() && extent.height() <= room_.height();
-  }
-
-  const ItemReport& item_;
-  const LengthPrinter& lengths_;
-  Extent room_;
-  std::vector<DrawnWood> woods_;
-  std::vector<LetteredCut> cuts_;  // that the elevation tells of
-  std::optional<LetteredCut> meeting_;
-  std::vector<LetteredJoint> joints_;
-  std::size_t lettered_ = 0;
-};
-
 std::string sheet_id(const ItemReport& item, std::size_t number) {
   std::string id = safe_name(item.job->id);
   std::replace(id.begin(), id.end(), '%', '~');
@@ -290,15 +196,26 @@ std::string sheet_id(const ItemReport& item, std::size_t number) {
 
 std::vector<SheetPicture> drawing_sheets(const ItemReport& item, const LengthPrinter& lengths,
                                          const Paper& paper) {
-  const SheetFrame frame(item, lengths, paper);
-  const std::vector<LaidSheet> laid = Drawing(item, lengths, frame.room()).sheets();
+  struct Framed {
+    LaidSheet laid;
+    std::size_t frame;
+  };
+  std::vector<Framed> all;
+  std::vector<SheetFrame> frames;
+  const ItemDrawing drawing(item, lengths);
+  for (const DrawnPart& part : drawing.parts()) {
+    const SheetFrame& frame = frames.emplace_back(item, part, lengths, paper);
+    const Filling filling = part.along_wall ? Filling::in_order : Filling::first_with_room;
+    for (LaidSheet& laid : lay_out(drawing.blocks(part, frame.room()), frame.room(), filling))
+      all.push_back({std::move(laid), frames.size() - 1});
+  }
   std::vector<SheetPicture> sheets;
-  for (std::size_t i = 0; i < laid.size(); ++i) {
+  for (std::size_t i = 0; i < all.size(); ++i) {
     SheetPicture sheet{sheet_id(item, i + 1),
                        item.job->id + ", drawing, sheet " + std::to_string(i + 1) + " of " +
-                           std::to_string(laid.size()),
-                       item.job->name, laid[i].scales, laid[i].picture};
-    frame.draw(sheet, i + 1, laid.size());
+                           std::to_string(all.size()),
+                       item.job->name, all[i].laid.scales, std::move(all[i].laid.picture)};
+    frames[all[i].frame].draw(sheet, i + 1, all.size());
     sheets.push_back(std::move(sheet));
   }
   return sheets;

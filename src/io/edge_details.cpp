@@ -70,9 +70,9 @@ Length clear_place(const Piece& piece, Stretch within) {
   return clear.from + floor_half(clear.to - clear.from);
 }
 
-class EdgeDetail {
+class EdgeDrawing {
  public:
-  EdgeDetail(const ItemReport& item, ShapedEdge edge, const LengthPrinter& lengths)
+  EdgeDrawing(const ItemReport& item, ShapedEdge edge, const LengthPrinter& lengths)
       : item_(item), edge_(std::move(edge)), lengths_(lengths), fine_(lengths.fine()) {}
 
   /// At the largest scale at which it has room.
@@ -250,9 +250,9 @@ bool shapes(const Operation& operation, const ShapedEdge& edge) {
 
 }  // namespace
 
-std::vector<SheetBlock> edge_details(const ItemReport& item, const LengthPrinter& lengths,
+std::vector<EdgeDetail> edge_details(const ItemReport& item, const LengthPrinter& lengths,
                                      const Extent& room) {
-  std::vector<SheetBlock> blocks;
+  std::vector<EdgeDetail> details;
   std::set<const Operation*> shown;
   for (const Operation& operation : item.making->operations) {
     if (!is_shape(operation.makes) || shown.count(&operation) > 0) continue;
@@ -262,9 +262,9 @@ std::vector<SheetBlock> edge_details(const ItemReport& item, const LengthPrinter
     for (const Operation& other : item.making->operations)
       if (is_shape(other.makes) && shapes(other, *edge)) its.push_back(&other);
     shown.insert(its.begin(), its.end());
-    blocks.push_back(EdgeDetail(item, *edge, lengths).block(its, room));
+    details.push_back({edge->piece, EdgeDrawing(item, *edge, lengths).block(its, room)});
   }
-  return blocks;
+  return details;
 }
 
 }  // namespace haunch

@@ -9,9 +9,14 @@
 
 namespace haunch {
 
-/// One block for each edge that is moulded otherwise, none larger than `room`. None of what runs
-/// along a curve alone: it is told with its arch.
-std::vector<SheetBlock> edge_details(const ItemReport& item, const LengthPrinter& lengths,
+struct EdgeDetail {
+  std::size_t piece;  // that it is shown on
+  SheetBlock block;
+};
+
+/// One for each edge that is moulded otherwise, none larger than `room`. None of what runs along a
+/// curve alone: it is told with its arch.
+std::vector<EdgeDetail> edge_details(const ItemReport& item, const LengthPrinter& lengths,
                                      const Extent& room);
 
 }  // namespace haunch

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "joint_views.h"
+#include "report.h"
 #include "sheet_layout.h"
 #include "whole_views.h"
 

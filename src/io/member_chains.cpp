@@ -188,7 +188,7 @@ bool is_down(const Chain& chain) {
 
 class ToldChains {
  public:
-  explicit ToldChains(const ItemReport& item) : item_(item), wood_(item.wood) {}
+  explicit ToldChains(const ShownWhole& shown) : shown_(shown), wood_(shown.wood) {}
 
   std::vector<PlacedChain> all(ChainsOf of) {
     switch (of) {
@@ -213,7 +213,7 @@ class ToldChains {
  private:
   void along(Axis axis, PaperSide first, PaperSide second, std::optional<Axis> other) {
     std::vector<Places> all;
-    for (const Chain& chain : item_.chains)
+    for (const Chain& chain : shown_.chains)
       if (axis_of(chain) == axis)
         if (auto places = places_of(chain, wood_.size[number_of(axis)], is_down(chain)))
           all.push_back(std::move(*places));
@@ -283,7 +283,7 @@ class ToldChains {
     chains_.push_back({side, axis, {room.low[number], room.high[number]}});
   }
 
-  const ItemReport& item_;
+  const ShownWhole& shown_;
   const Assembly& wood_;
   std::vector<PlacedChain> chains_;
 };
@@ -314,8 +314,8 @@ std::vector<HungLeaf> hung_leaves(const Assembly& wood) {
   return leaves;
 }
 
-std::vector<PlacedChain> chains_told(const ItemReport& item, ChainsOf of) {
-  return ToldChains(item).all(of);
+std::vector<PlacedChain> chains_told(const ShownWhole& shown, ChainsOf of) {
+  return ToldChains(shown).all(of);
 }
 
 }  // namespace haunch

@@ -3,10 +3,17 @@
 
 #include <vector>
 
+#include "kind.h"
 #include "noted_view.h"
-#include "report.h"
 
 namespace haunch {
+
+/// What is drawn as a whole, with what is told of it: an item, or by itself what stands in one.
+struct ShownWhole {
+  const Assembly& wood;
+  const std::vector<Chain>& chains;
+  const std::vector<NamedRoom>& rooms;
+};
 
 enum class ChainsOf : unsigned char { elevation, plan, upright };
 
@@ -25,6 +32,6 @@ struct HungLeaf {
 };
 std::vector<HungLeaf> hung_leaves(const Assembly& wood);
 
-std::vector<PlacedChain> chains_told(const ItemReport& item, ChainsOf of);
+std::vector<PlacedChain> chains_told(const ShownWhole& shown, ChainsOf of);
 
 }  // namespace haunch

@@ -41,12 +41,20 @@ struct SeenPiece {
 
 class PieceMarks {
  public:
-  PieceMarks(NotedView& view, std::vector<SeenPiece> seen) : view_(view), seen_(std::move(seen)) {}
+  /// `room`: that marks beside their pieces stand in.
+  PieceMarks(NotedView& view, std::vector<SeenPiece> seen, const Extent& room)
+      : view_(view), seen_(std::move(seen)), room_(room) {}
 
   void mark_all() {
+    mark_those([](const Piece&) { return true; });
+  }
+
+  /// `is_one`: of those that are met.
+  template <typename IsOne>
+  void mark_those(const IsOne& is_one) {
     std::vector<const SeenPiece*> left;
     for (const SeenPiece& its : seen_)
-      if (!mark_inside(its)) left.push_back(&its);
+      if (is_one(piece(its)) && !mark_inside(its)) left.push_back(&its);
     for (const SeenPiece* its : left)
       mark_beside(*its);
   }
@@ -153,8 +161,8 @@ class PieceMarks {
 
   bool try_beside(Lettering text, const ViewSpot& from, const ViewSpot& to) {
     text.at = moved(to, {0, -kToMiddle});
-    const Extent room = extent_of(text), view = view_.extent();
-    if (!holds(grown(view, 0.01), room.low) || !holds(grown(view, 0.01), room.high) ||
+    const Extent room = extent_of(text);
+    if (!holds(grown(room_, 0.01), room.low) || !holds(grown(room_, 0.01), room.high) ||
         !view_.letter(text, {text.at}))
       return false;
     const double length = std::hypot(to.u - from.u, to.v - from.v), stop = 2.4 / length;
@@ -176,6 +184,7 @@ class PieceMarks {
 
   NotedView& view_;
   std::vector<SeenPiece> seen_;
+  Extent room_;
 };
 
 /// Told by their marks where their joints are drawn, and not where they are all but hidden.
@@ -204,9 +213,8 @@ std::optional<SeenPiece> cut_piece(const NotedView& view, const LineView& lines,
   return its;
 }
 
-}  // namespace
-
-void mark_pieces(NotedView& view, const CutAway& cut, const LineView& lines) {
+std::vector<SeenPiece> seen_pieces(const NotedView& view, const CutAway& cut,
+                                   const LineView& lines) {
   const CutPlane& plane = cut.plane;
   const auto axis = static_cast<std::size_t>(plane.across);
   std::vector<SeenPiece> seen;
@@ -227,7 +235,22 @@ void mark_pieces(NotedView& view, const CutAway& cut, const LineView& lines) {
     seen.push_back(
         {i, view.paper(box), static_cast<double>(std::max(beyond, Length()).steps()), {}});
   }
-  PieceMarks(view, std::move(seen)).mark_all();
+  return seen;
+}
+
+}  // namespace
+
+void mark_pieces(NotedView& view, const CutAway& cut, const LineView& lines) {
+  PieceMarks(view, seen_pieces(view, cut, lines), view.extent()).mark_all();
+}
+
+void mark_pieces_of_whole(NotedView& view, const CutAway& cut) {
+  constexpr double kAbove = 14;  // where it is in the way of nothing
+  Extent room = view.extent();
+  room.high.v += kAbove;
+  PieceMarks(view, seen_pieces(view, cut, {}), room).mark_those([](const Piece& piece) {
+    return piece.group == 0;
+  });
 }
 
 }  // namespace haunch

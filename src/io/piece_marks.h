@@ -10,4 +10,7 @@ namespace haunch {
 /// beside it with a line to it. `lines` are those of the view; of an elevation none need be told.
 void mark_pieces(NotedView& view, const CutAway& cut, const LineView& lines);
 
+/// Of all that are met those alone that are of no group within the whole.
+void mark_pieces_of_whole(NotedView& view, const CutAway& cut);
+
 }  // namespace haunch

@@ -33,13 +33,22 @@ bool is_planed_right(const Piece& filler, const Feature& planed) {
 
 }  // namespace
 
+std::vector<PlanedWidth> planed_widths(const Piece& filler) {
+  std::vector<PlanedWidth> all;
+  for (const Feature& feature : filler.features)
+    if (feature.kind == FeatureKind::planed_taper)
+      for (const auto& [at, width] : widths_along(filler, feature))
+        all.push_back({at, width});
+  return all;
+}
+
 PageParts fillers_page(const ItemReport& report, const LengthPrinter& lengths) {
   TextTable table({"filler", "", "edge", "from its foot", "wide"});
   for (const Piece& piece : report.wood.pieces)
     for (const Feature& feature : piece.features) {
       if (piece.role != Role::filler || feature.kind != FeatureKind::planed_taper) continue;
       const std::string edge = is_planed_right(piece, feature) ? "right" : "left";
-      for (const auto& [at, width] : widths_along(piece, feature))
+      for (const auto& [at, width] : planed_widths(piece))
         table.add({Cell::of_mark(piece.mark), piece.name, edge, at, width});
     }
   if (table.empty()) return {};

@@ -1,6 +1,7 @@
 #include "sheet_layout.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 #include <utility>
 
@@ -88,11 +89,14 @@ LaidSheet sheet_of(const std::vector<BlockRow>& rows, const Extent& room) {
 
 }  // namespace
 
-std::vector<LaidSheet> lay_out(const std::vector<SheetBlock>& blocks, const Extent& room) {
+std::vector<LaidSheet> lay_out(const std::vector<SheetBlock>& blocks, const Extent& room,
+                               Filling filling) {
   std::vector<std::vector<BlockRow>> sheets;
   for (const SheetBlock& block : blocks) {
     const LaidBlock its{&block, extent_of(block.picture).value_or(Extent())};
-    const bool has_place = std::any_of(sheets.begin(), sheets.end(),
+    const auto first =
+        filling == Filling::in_order && !sheets.empty() ? std::prev(sheets.end()) : sheets.begin();
+    const bool has_place = std::any_of(first, sheets.end(),
                                        [&](auto& sheet) { return found_place(sheet, its, room); });
     if (!has_place) sheets.push_back({row_of(its)});
   }

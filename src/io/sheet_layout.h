@@ -19,6 +19,10 @@ struct LaidSheet {
   std::string scales;  // "1:2, 1:5"
 };
 
-std::vector<LaidSheet> lay_out(const std::vector<SheetBlock>& blocks, const Extent& room);
+/// Whether a block may stand on an earlier sheet than the one before it.
+enum class Filling : unsigned char { first_with_room, in_order };
+
+std::vector<LaidSheet> lay_out(const std::vector<SheetBlock>& blocks, const Extent& room,
+                               Filling filling = Filling::first_with_room);
 
 }  // namespace haunch

@@ -2,18 +2,18 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 #include <map>
-#include <numbers>
 #include <utility>
 
 #include "extras.h"
 #include "line_sum.h"
 #include "member_chains.h"
+#include "movements.h"
 #include "own_axes.h"
 #include "paper.h"
 #include "piece_marks.h"
 #include "projection.h"
+#include "report.h"
 
 namespace haunch {
 namespace {
@@ -55,72 +55,6 @@ Length cut_place(const Assembly& wood, Axis axis) {
       if (!runs_along_a_board(wood, axis, at)) return at;
     }
   return floor_half(wood.size[number]);
-}
-
-// ---- what moves
-
-using Turned = std::function<Triple(const Triple&)>;
-
-Stroke outline(const NotedView& view, const Box& box, const Turned& turned) {
-  SpotRun run;
-  const auto corner = [&](bool right, bool back) {
-    return view.paper(
-        turned({right ? box.high[0] : box.low[0], box.low[1], back ? box.high[2] : box.low[2]}));
-  };
-  for (const auto& [right, back] :
-       {std::pair{false, false}, std::pair{true, false}, std::pair{true, true},
-        std::pair{false, true}, std::pair{false, false}})
-    run.push_back(corner(right, back));
-  return {Pen::moving, {run}};
-}
-
-/// Open by 90 degrees, and the way that its corner goes there.
-void draw_swing(NotedView& view, const Box& box, const Swing& swing) {
-  const Triple& pin = swing.pin;
-  const bool left = !swing.at_high;
-  view.picture().strokes.push_back(outline(view, box, [&](const Triple& at) {
-    const Length across = at[0] - pin[0], back = at[2] - pin[2];
-    return left ? Triple{pin[0] + back, at[1], pin[2] - across}
-                : Triple{pin[0] - back, at[1], pin[2] + across};
-  }));
-  const ViewSpot centre = view.paper(pin);
-  const ViewSpot free_corner =
-      view.paper(Triple{left ? box.high[0] : box.low[0], pin[1], box.low[2]});
-  const double radius = std::hypot(free_corner.u - centre.u, free_corner.v - centre.v);
-  const double start = std::atan2(free_corner.v - centre.v, free_corner.u - centre.u);
-  const ViewSpot forward = view.paper(Triple{pin[0], pin[1], pin[2] - whole_mm(100)});
-  const double to = std::atan2(forward.v - centre.v, forward.u - centre.u);
-  const double quarter = std::remainder(to - start, 2 * std::numbers::pi) > 0
-                             ? std::numbers::pi / 2
-                             : -std::numbers::pi / 2;
-  SpotRun arc;
-  for (int i = 0; i <= 24; ++i) {
-    const double angle = start + quarter * i / 24;
-    arc.push_back({centre.u + radius * std::cos(angle), centre.v + radius * std::sin(angle)});
-  }
-  view.picture().strokes.push_back({Pen::moving, {arc}});
-}
-
-void draw_travel(NotedView& view, const Box& box, const Slide& slide) {
-  Box out = box;
-  const auto axis = static_cast<std::size_t>(slide.along);
-  out.low[axis] += slide.by;
-  out.high[axis] += slide.by;
-  const auto& [low, high] = view.paper(out);
-  view.picture().strokes.push_back(
-      {Pen::moving, {{low, {high.u, low.v}, high, {low.u, high.v}, low}}});
-}
-
-/// Of what a section goes through.
-void draw_movements(NotedView& view, const CutPlane& plane) {
-  const auto axis = static_cast<std::size_t>(plane.across);
-  for (const Fit& fit : view.wood().fits) {
-    const Box box = placed_blanks(view.wood(), fit.group);
-    if (plane.at <= box.low[axis] || plane.at >= box.high[axis]) continue;
-    if (const auto* slide = std::get_if<Slide>(&fit.moves)) draw_travel(view, box, *slide);
-    const Swing* swing = fit.swing();
-    if (swing != nullptr && swing->axis == plane.across) draw_swing(view, box, *swing);
-  }
 }
 
 // ---- the views
@@ -234,10 +168,10 @@ std::vector<MeetingStile> meeting_stiles(const Assembly& wood) {
 
 }  // namespace
 
-std::vector<LetteredCut> whole_cuts(const ItemReport& item) {
-  if (!has_depth(item.wood)) return {};
-  return {{"", {{Axis::y, cut_place(item.wood, Axis::y), false}, {}}},
-          {"", {{Axis::x, cut_place(item.wood, Axis::x), true}, {}}}};
+std::vector<LetteredCut> whole_cuts(const Assembly& wood) {
+  if (!has_depth(wood)) return {};
+  return {{"", {{Axis::y, cut_place(wood, Axis::y), false}, {}}},
+          {"", {{Axis::x, cut_place(wood, Axis::x), true}, {}}}};
 }
 
 std::optional<LetteredCut> meeting_cut(const Assembly& wood) {
@@ -253,14 +187,14 @@ std::optional<LetteredCut> meeting_cut(const Assembly& wood) {
   return LetteredCut{"", {{Axis::y, at, false}, region}};
 }
 
-WholeView meeting_view(const ItemReport& item, const std::vector<DrawnWood>& woods,
+WholeView meeting_view(const Assembly& wood, const std::vector<DrawnWood>& woods,
                        const LetteredCut& cut, const LengthPrinter& lengths, PaperScale scale) {
   const LineView lines = section_of(woods, cut.cut);
-  NotedView view(lines, item.wood, sight_of(cut.cut.plane), scale, lengths);
+  NotedView view(lines, wood, sight_of(cut.cut.plane), scale, lengths);
   mark_pieces(view, cut.cut, lines);
   view.keep_clear();
   std::vector<Length> at_face, at_back, through;
-  for (const MeetingStile& stile : meeting_stiles(item.wood)) {
+  for (const MeetingStile& stile : meeting_stiles(wood)) {
     const Box &box = stile.box, &rebate = stile.rebate;
     const bool in_face = rebate.low[2] == box.low[2], at_right = rebate.high[0] == box.high[0];
     const Length low = at_right ? box.low[0] : rebate.high[0],
@@ -275,21 +209,20 @@ WholeView meeting_view(const ItemReport& item, const std::vector<DrawnWood>& woo
   view.chain(PaperSide::above, Axis::x, at_back);
   view.chain(PaperSide::right, Axis::z, through);
   std::string title = "meeting stiles from above, face side below";
-  for (std::size_t group = 0; group < item.wood.groups.size(); ++group)
-    if (item.wood.groups[group].kind == GroupKind::leaf)
-      title +=
-          (item.wood.groups[group].at.origin[0] == Length() ? "; left leaf " : "; right leaf ") +
-          lengths.one(placed_blanks(item.wood, group).extent(0)) + " wide";
+  for (std::size_t group = 0; group < wood.groups.size(); ++group)
+    if (wood.groups[group].kind == GroupKind::leaf)
+      title += (wood.groups[group].at.origin[0] == Length() ? "; left leaf " : "; right leaf ") +
+               lengths.one(placed_blanks(wood, group).extent(0)) + " wide";
   return {cut.letter, title, std::move(view.picture())};
 }
 
-WholeViews::WholeViews(const ItemReport& item, const std::vector<DrawnWood>& woods,
+WholeViews::WholeViews(const ShownWhole& shown, const std::vector<DrawnWood>& woods,
                        const std::vector<LetteredCut>& cuts, const LengthPrinter& lengths)
-    : item_(item), cuts_(cuts), lengths_(lengths) {
+    : shown_(shown), cuts_(cuts), lengths_(lengths) {
   const Sight sight = sight_from(ViewedFrom::front);
   LineView seen = view_of(woods, sight, HiddenLines::left_out);
-  lines_.push_back(has_depth(item.wood) ? std::move(seen)
-                                        : with_tenons(std::move(seen), woods, item.wood, sight));
+  lines_.push_back(has_depth(shown.wood) ? std::move(seen)
+                                         : with_tenons(std::move(seen), woods, shown.wood, sight));
   for (const LetteredCut& its : cuts)
     if (!its.cut.region) lines_.push_back(section_of(woods, its.cut));
 }
@@ -302,7 +235,7 @@ std::vector<WholeView> WholeViews::at_scale(PaperScale scale) const {
 }
 
 WholeView WholeViews::elevation(PaperScale scale) const {
-  NotedView view(lines_.front(), item_.wood, sight_from(ViewedFrom::front), scale, lengths_);
+  NotedView view(lines_.front(), shown_.wood, sight_from(ViewedFrom::front), scale, lengths_);
   mark_pieces(view, {{Axis::z, room().low[2], true}, {}}, {});
   tell_hinges(view);
   tell_fittings(view);
@@ -310,8 +243,8 @@ WholeView WholeViews::elevation(PaperScale scale) const {
     mark_cut(view, its, room());
   chains(view, ChainsOf::elevation);
   std::string title = "seen from its face side";
-  if (!item_.rooms.empty()) {
-    const NamedRoom& outermost = item_.rooms.front();
+  if (!shown_.rooms.empty()) {
+    const NamedRoom& outermost = shown_.rooms.front();
     title += "; " + outermost.what + " " + lengths_.one(outermost.width) + " x " +
              lengths_.one(outermost.height);
   }
@@ -321,7 +254,7 @@ WholeView WholeViews::elevation(PaperScale scale) const {
 WholeView WholeViews::section(const LetteredCut& cut, const LineView& lines,
                               PaperScale scale) const {
   const CutPlane& plane = cut.cut.plane;
-  NotedView view(lines, item_.wood, sight_of(plane), scale, lengths_);
+  NotedView view(lines, shown_.wood, sight_of(plane), scale, lengths_);
   draw_movements(view, plane);
   mark_pieces(view, cut.cut, lines);
   const bool level = plane.across == Axis::y;
@@ -331,13 +264,13 @@ WholeView WholeViews::section(const LetteredCut& cut, const LineView& lines,
 
 void WholeViews::chains(NotedView& view, ChainsOf of) const {
   view.keep_clear();
-  for (const PlacedChain& chain : chains_told(item_, of))
+  for (const PlacedChain& chain : chains_told(shown_, of))
     view.chain(chain.side, chain.axis, chain.places);
 }
 
 Box WholeViews::room() const {
-  Box all = placed_blank(item_.wood.pieces.front());
-  for (const Piece& piece : item_.wood.pieces)
+  Box all = placed_blank(shown_.wood.pieces.front());
+  for (const Piece& piece : shown_.wood.pieces)
     if (!lies_beside(piece)) all = around(all, placed_blank(piece));
   return all;
 }

@@ -15,13 +15,14 @@ struct WholeView {
   std::string letter;  // of a section
   std::string title;
   Picture picture;
+  std::vector<std::string> words = {};  // under the title
 };
 
 /// The elevation, and the sections among those cuts that go through the whole. What it is made of
 /// outlives it.
 class WholeViews {
  public:
-  WholeViews(const ItemReport& item, const std::vector<DrawnWood>& woods,
+  WholeViews(const ShownWhole& shown, const std::vector<DrawnWood>& woods,
              const std::vector<LetteredCut>& cuts, const LengthPrinter& lengths);
 
   /// All of them at one scale, the elevation first, with the places of the cuts.
@@ -33,7 +34,7 @@ class WholeViews {
   void chains(NotedView& view, ChainsOf of) const;
   Box room() const;
 
-  const ItemReport& item_;
+  ShownWhole shown_;
   const std::vector<LetteredCut>& cuts_;
   const LengthPrinter& lengths_;
   std::vector<LineView> lines_;  // of the elevation, then of the sections
@@ -42,10 +43,10 @@ class WholeViews {
 /// Level through the meeting stiles of a pair, where these lap each other; nothing else beside
 /// them.
 std::optional<LetteredCut> meeting_cut(const Assembly& wood);
-WholeView meeting_view(const ItemReport& item, const std::vector<DrawnWood>& woods,
+WholeView meeting_view(const Assembly& wood, const std::vector<DrawnWood>& woods,
                        const LetteredCut& cut, const LengthPrinter& lengths, PaperScale scale);
 
 /// Level and upright through the middle of what goes back from its front; of a leaf none.
-std::vector<LetteredCut> whole_cuts(const ItemReport& item);
+std::vector<LetteredCut> whole_cuts(const Assembly& wood);
 
 }  // namespace haunch

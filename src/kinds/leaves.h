@@ -3,6 +3,7 @@
 
 #include <cstddef>
 #include <string>
+#include <vector>
 
 #include "haunch/wood.h"
 
@@ -13,5 +14,14 @@ namespace haunch {
 /// What the part stood in by itself is no fit any more, but for a wall, which goes with it.
 std::size_t add_group(Assembly& whole, Assembly part, const Place& at,
                       const std::string& path = {});
+
+/// What was added at a place that turns nothing, by itself again: as it stands in the whole, with
+/// the marks that it has there, but for what is round it.
+struct AloneGroup {
+  Assembly wood;
+  std::vector<std::size_t> pieces;  // by index into the whole's, rising
+};
+/// `room`: its own zero and its far corner, in the whole.
+AloneGroup group_alone(const Assembly& whole, std::size_t group, const Box& room);
 
 }  // namespace haunch

@@ -56,18 +56,15 @@ class MirroredRun : public MirroredOf<RunWork> {
     }
     return around;
   }
-};
 
-/// A chain that is told from the left.
-void turn(Chain& chain) {
-  if (chain.what.find("from the left") == std::string::npos) {
-    chain.what = twin_words(chain.what);
-    return;
+  AlongWall along_wall() const override {
+    const Assembly wood = plain().work().assembly;
+    std::vector<std::string> paths;
+    for (const Group& group : wood.groups)
+      paths.push_back(group.path);
+    return turned_about(plain().along_wall(), wood.size[0], paths);
   }
-  std::reverse(chain.links.begin(), chain.links.end());
-  for (Chain::Link& link : chain.links)
-    link.what = twin_words(link.what);
-}
+};
 
 template <typename Base>
 Worked MirroredOf<Base>::work() const {
@@ -75,7 +72,7 @@ Worked MirroredOf<Base>::work() const {
   if (!worked.problems.empty()) return worked;
   worked.assembly = reflected(std::move(worked.assembly));
   for (Chain& chain : worked.chains)
-    turn(chain);
+    chain = twin_chain(std::move(chain));
   for (Caution& caution : worked.cautions)
     if (caution.about == "order of fixing") caution.words = twin_words(caution.words);
   std::string words =

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "cautions.h"
+#include "run_along.h"
 #include "run_cautions.h"
 #include "run_plan.h"
 #include "run_set_out.h"
@@ -38,6 +39,8 @@ class WallRunJob : public RunWork {
     const PlannedRun planned = plan_run(spec);
     return {boundaries_of(planned.plan, spec), planned.plan.handle};
   }
+
+  AlongWall along_wall() const override { return along_wall_of(plan_run(spec).plan, spec); }
 
   std::vector<Lever> levers() const override { return plan_run(spec).levers; }
 

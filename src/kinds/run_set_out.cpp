@@ -40,6 +40,11 @@ class RunSetter {
     return std::move(wood_);
   }
 
+  Triple zero() const {
+    return {leftmost(), plan_.toe ? -plan_.toe->below : Length(),
+            plan_.worktop ? -plan_.worktop->before : Length()};
+  }
+
   std::vector<Boundary> boundaries() {
     zero_ = zero();
     for (const RunMember& member : plan_.members)
@@ -53,10 +58,6 @@ class RunSetter {
  private:
   const Worked& worked(const RunMember& member) const {
     return spec_.order[*member.entry].taken->worked();
-  }
-  Triple zero() const {
-    return {leftmost(), plan_.toe ? -plan_.toe->below : Length(),
-            plan_.worktop ? -plan_.worktop->before : Length()};
   }
   /// The wall's plane.
   Length back() const { return plan_.size[2] + plan_.behind - zero_[2]; }
@@ -341,6 +342,10 @@ void RunSetter::leave_open() {
 
 Assembly set_out_run(const WallRunPlan& plan, const RunSpec& spec) {
   return RunSetter(plan, spec).set_out();
+}
+
+Triple zero_of(const WallRunPlan& plan, const RunSpec& spec) {
+  return RunSetter(plan, spec).zero();
 }
 
 std::vector<Boundary> boundaries_of(const WallRunPlan& plan, const RunSpec& spec) {

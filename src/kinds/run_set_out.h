@@ -12,6 +12,10 @@ namespace haunch {
 /// wood, at the front of its deepest case, on the level of the floor's highest point.
 Assembly set_out_run(const WallRunPlan& plan, const RunSpec& spec);
 
+/// Where that zero is: along the wall from its left end where that is shortest, above the floor's
+/// highest point, and behind the front of the deepest case.
+Triple zero_of(const WallRunPlan& plan, const RunSpec& spec);
+
 /// The walls, and what is put in gaps, where they stand beside that wood.
 std::vector<Boundary> boundaries_of(const WallRunPlan& plan, const RunSpec& spec);
 

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "along_wall.h"
 #include "haunch/wood.h"
 #include "kind.h"
 
@@ -27,6 +28,8 @@ class RunWork : public Job {
   std::vector<std::string> takes;  // ids of the items that are a part of it, as often as they are
 
   virtual Surroundings surroundings() const = 0;
+  /// Of a job that works without problems.
+  virtual AlongWall along_wall() const = 0;
 };
 
 /// Of a job that is a run; else null.

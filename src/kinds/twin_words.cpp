@@ -1,5 +1,6 @@
 #include "twin_words.h"
 
+#include <algorithm>
 #include <string_view>
 
 namespace haunch {
@@ -31,6 +32,17 @@ std::string twin_words(const std::string& name) {
     at += left ? kLeft.size() : right ? kRight.size() : 1;
   }
   return twin;
+}
+
+Chain twin_chain(Chain chain) {
+  if (chain.what.find("from the left") == std::string::npos) {
+    chain.what = twin_words(chain.what);
+    return chain;
+  }
+  std::reverse(chain.links.begin(), chain.links.end());
+  for (Chain::Link& link : chain.links)
+    link.what = twin_words(link.what);
+  return chain;
 }
 
 }  // namespace haunch

@@ -25,7 +25,7 @@ ItemReport report_of(const std::string& spec) {
 
 std::vector<Places> chains_along(const ItemReport& item, ChainsOf of, Axis axis) {
   std::vector<Places> chains;
-  for (const PlacedChain& chain : chains_told(item, of))
+  for (const PlacedChain& chain : chains_told({item.wood, item.chains, item.rooms}, of))
     if (chain.axis == axis) chains.push_back(chain.places);
   return chains;
 }
@@ -82,7 +82,7 @@ TEST_CASE("A moulding and a raise are drawn with the figures that they are set b
       R"("thickness": 40, "species": "European oak", "edge": {"kind": "coped", "profile": "ovolo", "width": 9},
          "panel": {"raised": "both", "thickness": 30, "raise": {"width": 45, "tongue": 12}})"));
   std::vector<std::multiset<std::string>> figures;
-  for (const SheetBlock& block : edge_details(item, kShopMm, {{0, 0}, {180, 250}})) {
+  for (const auto& [piece, block] : edge_details(item, kShopMm, {{0, 0}, {180, 250}})) {
     figures.emplace_back();
     for (const Lettering& lettering : block.picture.letterings)
       figures.back().insert(lettering.text);
@@ -115,7 +115,7 @@ TEST_CASE("Hinges are told at the side where they hang, from the foot of their l
   REQUIRE(leaves.size() == 1);
   CHECK(leaves.front().at_right);
   CHECK(leaves.front().hinges == Places{mm(230), mm(330), mm(1804), mm(1904)});
-  const auto told = chains_told(item, ChainsOf::elevation);
+  const auto told = chains_told({item.wood, item.chains, item.rooms}, ChainsOf::elevation);
   CHECK(std::any_of(told.begin(), told.end(), [](const PlacedChain& chain) {
     return chain.side == PaperSide::right && chain.axis == Axis::y;
   }));
