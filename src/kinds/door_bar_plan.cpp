@@ -27,10 +27,10 @@ void refuse_without_bars(DoorLedger& ledger) {
 void refuse_beside_bars(DoorLedger& ledger, const DoorPlan& plan, std::span<const TierPlan> tiers) {
   const Key panes =
       ledger.stated("panel.panes.up").stated ? Key("panel.panes.up") : Key("panel.panes.across");
-  if (plan.edge.kind != EdgeKind::square)
+  if (plan.edge.moulded())
     ledger.problem({panes, "edge.kind"},
-                   fmt::format("glazing bars are set out with square edges; take {} edges out, or "
-                               "the panes",
+                   fmt::format("glazing bars are not moulded, and would stand plain between "
+                               "mouldings; take {} edges out, or the panes",
                                word_of(plan.edge.kind)));
   const bool at_top = &tiers.front() == &plan.frame.tiers.front();
   if (at_top && (plan.frame.arch || plan.frame.head))
@@ -85,14 +85,16 @@ void settle_bar_tenons(DoorLedger& ledger, const DoorPlan& plan, const GlassDesi
   TenonDesign& tenon = bars.tenon;
   const Length fit = plan.join.fit_allowance;
   const Length longest = bars.tongue() + ledger.defaults.edge_clearance * 2;
-  mortise.width = cutter_for(ledger, longest, plan.groove.width);
+  const Length behind_front = plan.frame.thickness - glass.front;
+  mortise.width =
+      cutter_for(ledger, longest, plan.edge.rebated() ? behind_front : plan.groove.width);
   if (mortise.width <= fit)
     return ledger.problem({"panel.bars.width", "panel.bars.rebate"},
                           fmt::format("the tongue of {} between a bar's rebates wants a mortise "
                                       "{} long, and there is no cutter so narrow; make the bar "
                                       "wider",
                                       ledger.say(bars.tongue()), ledger.say(longest)));
-  mortise.from_face = plan.groove.from_face;
+  mortise.from_face = glass.front;
   mortise.edge_clearance = ledger.defaults.edge_clearance;
   mortise.bottom_clearance = ledger.defaults.bottom_clearance;
   tenon.thickness = mortise.width - fit;

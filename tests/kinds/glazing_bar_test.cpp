@@ -61,6 +61,20 @@ TEST_CASE("Where bars cross the upright keeps its face and the other its back") 
   CHECK(before[1] == box(364.925, 0, 10, 373.075, 34, 22));
 }
 
+TEST_CASE("Between rebated edges bars and panes lie as behind a groove that is open to the back") {
+  // Rebates 13 deep and 30 wide leave 14 at the face.
+  const Assembly leaf = wood(
+      house_mm(R"("thickness": 44, "stile_width": 118, "rail_widths": [118, 230], "tenon_depth": 76,
+                  "edge": {"kind": "rebated", "depth": 13, "width": 30}, "mortise": {"width": 15, "from_face": 14},
+                  "panel": {"kind": "glass", "thickness": 6, "panes": {"across": 2, "up": 3}})"));
+  CHECK(piece(leaf, "upright bar").blank == Triple{mm(1706 + 50), mm(34), mm(44)});
+  CHECK(joint(leaf, "left stile", "level bar 1").tenon->longer_at_back == mm(13));
+  CHECK(joint(leaf, "left stile", "level bar 1").mortise->from_face == mm(14));
+  for (const Piece& pane : leaf.pieces)
+    if (pane.role == Role::glass) CHECK(pane.blank == Triple{mm(566), mm(347), mm(6)});
+  CHECK(doubted(leaf) == kNothing);
+}
+
 TEST_CASE("Level bars keep their face where the spec says so") {
   const Assembly leaf =
       wood(barred(R"("panes": {"across": 2, "up": 2}, "bars": {"through": "level"})"));

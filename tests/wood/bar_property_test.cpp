@@ -169,6 +169,12 @@ TEST_CASE("glazing bars leave nothing open, and their panes the cover they were 
     std::erase_if(spec.lengths, [](const SpecLength& it) {
       return it.key.starts_with("edge.") || it.key.starts_with("panel.");
     });
+    if (dice.chance(30)) {  // the glass lies in the rebate of the edges
+      spec.edge = "rebated";
+      std::erase_if(spec.lengths, [](const SpecLength& it) {
+        return it.key.starts_with("groove") || it.key.starts_with("mortise.from_face");
+      });
+    }
     std::string json = to_json(spec, {spec.unit, seed, false, true});
     json.insert(1, random_glass(dice) + ", ");
     const Trial trial = work(json);
