@@ -31,6 +31,12 @@ class Cabinets {
     values_.emplace_back(id, value_of(case_of(id, width, more)));
     return *this;
   }
+  /// A run that others of these may begin beside.
+  Cabinets& with_run(const std::string& id, const std::string& keys) {
+    values_.emplace_back(
+        id, value_of(R"({"kind": "run", "id": ")" + id + R"(", "units": "mm", )" + keys + "}"));
+    return *this;
+  }
   JobReading run(const std::string& keys) const {
     OtherItems others;
     for (const auto& [id, value] : values_) {

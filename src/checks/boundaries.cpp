@@ -4,6 +4,8 @@
 #include <numbers>
 #include <optional>
 
+#include "corners.h"
+#include "opened.h"
 #include "swung.h"
 
 namespace haunch {
@@ -48,12 +50,6 @@ Wood wood_of(const Boundary& boundary) {
   return {{}, polyhedra_of(boundary.shape)};
 }
 
-/// From where it is no rounding of what slopes.
-Length but_rounding(Length figure) {
-  const Length kOff = Length::from_mm_thousandths(10);
-  return figure < kOff && figure > -kOff ? Length() : figure;
-}
-
 /// The piece nearest to a wall, and how near.
 struct NearestWood {
   std::size_t piece = 0;
@@ -76,7 +72,7 @@ void check_wall(Bench& bench, const Boundary& wall) {
   const NearestWood nearest = nearest_to(bench, wood_of(wall), {0, !left});
   if (!nearest.room) return;
   report(bench, left ? kLeftWall : kRightWall, {nearest.piece}, {}, but_rounding(*nearest.room),
-         Bounds{Length(), {}, {}, Length()});
+         Bounds{Length(), {}, {}, wall.open ? std::nullopt : std::optional(Length())});
   const Piece& piece = bench.assembly.pieces[nearest.piece];
   if (piece.role != Role::filler || *nearest.room < Length()) return;
   Length least = piece.blank[1];
@@ -97,48 +93,6 @@ void check_place(Bench& bench, const Boundary& place) {
 }
 
 // ---- opened
-
-struct OpenedFront {
-  const Fit& fit;
-  std::size_t named = 0;  // a piece of it
-  Box box;                // round all its wood
-};
-
-/// What a front is opened by: at the edge away from its pin, a hand's breadth from it at most.
-Box handle_of(const OpenedFront& front, Length out) {
-  const Box& face = front.box;
-  const Length from_edge = std::min(Length::from_mm(20), floor_divide(face.extent(0), 4));
-  const Length broad = std::min(Length::from_mm(40), floor_divide(face.extent(0), 4));
-  Box handle = face;
-  handle.low[2] = face.low[2] - out;
-  handle.high[2] = face.low[2];
-  if (front.fit.swing()->at_high) {
-    handle.low[0] = face.low[0] + from_edge;
-    handle.high[0] = handle.low[0] + broad;
-  } else {
-    handle.high[0] = face.high[0] - from_edge;
-    handle.low[0] = handle.high[0] - broad;
-  }
-  return handle;
-}
-
-std::vector<OpenedFront> opened_fronts(const Bench& bench) {
-  std::vector<OpenedFront> all;
-  for (const Fit* fit : fits_that_stand(bench.assembly, StandsIn::front)) {
-    if (std::holds_alternative<std::monostate>(fit->moves)) continue;
-    std::optional<Box> box;
-    std::size_t named = 0;
-    for (std::size_t piece = 0; piece < bench.solids.size(); ++piece) {
-      if (!is_within(bench.assembly, bench.assembly.pieces[piece].group, fit->group)) continue;
-      if (!box) named = piece;
-      box = box ? around(*box, bench.solids[piece].blank) : bench.solids[piece].blank;
-    }
-    if (box) all.push_back({*fit, named, *box});
-  }
-  return all;
-}
-
-constexpr int kSwingSteps = 6;  // to a right angle
 
 /// How deep a box that turns with a front stands in any boundary on its way.
 Length deepest_swung(const Box& box, const Swing& swing, const std::vector<Wood>& bounds) {
@@ -240,11 +194,15 @@ void check_boundaries(Bench& bench, const Surroundings& around) {
       check_drawn(bench, front, bounds);
   }
   check_together(bench, fronts, around.handle);
+  check_corners(bench, fronts, around);
 }
 
 std::vector<const Rule*> rules_of_boundaries() {
-  return {&kLeftWall, &kRightWall, &kInPlace, &kWide,    &kNarrow,
-          &kSwung,    &kHandle,    &kDrawn,   &kTogether};
+  std::vector<const Rule*> all{&kLeftWall, &kRightWall, &kInPlace, &kWide,    &kNarrow,
+                               &kSwung,    &kHandle,    &kDrawn,   &kTogether};
+  for (const Rule* rule : rules_of_corners())
+    all.push_back(rule);
+  return all;
 }
 
 }  // namespace haunch

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <utility>
 
 #include "spec_source.h"
 
@@ -32,9 +33,41 @@ std::set<std::string> named_in(const Value& run) {
   return names;
 }
 
+/// The ids of the runs that it begins beside.
+std::vector<std::string> corners_of(const Value& run) {
+  std::vector<std::string> names;
+  const Value* corner = run.find("corner");
+  if (corner == nullptr || corner->kind != Value::Kind::object) return names;
+  for (const char* end : {"left", "right"}) {
+    const Value* name = corner->find(end);
+    if (name != nullptr && name->kind == Value::Kind::text) names.push_back(name->text);
+  }
+  return names;
+}
+
 /// Whether a run can take it; what it is by the shop file alone shows when it is read.
 bool may_be_taken(const Record& record) {
   return is_of_kind(record, "cabinet") || (record.item && record.item->find("kind") == nullptr);
+}
+
+/// With the runs in its corners and what these name, and so on.
+std::set<std::string> all_named_in(const Value& run,
+                                   const std::multimap<std::string, Record*>& by_id) {
+  std::set<std::string> names = named_in(run);
+  std::vector<std::string> corners = corners_of(run);
+  while (!corners.empty()) {
+    const std::string id = corners.back();
+    corners.pop_back();
+    if (!names.insert(id).second) continue;
+    const auto [first, last] = by_id.equal_range(id);
+    for (auto its = first; its != last; ++its) {
+      if (!is_of_kind(*its->second, "run")) continue;
+      names.merge(named_in(*its->second->item));
+      for (std::string& other : corners_of(*its->second->item))
+        corners.push_back(std::move(other));
+    }
+  }
+  return names;
 }
 
 NamedItem named_item(const Record& record) {
@@ -58,14 +91,15 @@ void link_runs(std::deque<Record>& records) {
     if (!is_of_kind(run, "run")) continue;
     auto links = std::make_shared<NamedItems>();
     links->ids = ids;
-    for (const std::string& id : named_in(*run.item)) {
+    const std::set<std::string> own = named_in(*run.item);
+    for (const std::string& id : all_named_in(*run.item, by_id)) {
       const auto [first, last] = by_id.equal_range(id);
       for (auto its = first; its != last; ++its) {
         Record& record = *its->second;
         const auto [known, is_new] = named.try_emplace(&record);
         if (is_new) known->second = named_item(record);
         links->named.push_back(known->second);
-        record.taken = record.taken || may_be_taken(record);
+        record.taken = record.taken || (may_be_taken(record) && own.count(id) > 0);
       }
     }
     run.named = std::move(links);

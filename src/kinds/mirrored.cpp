@@ -46,6 +46,10 @@ class MirroredRun : public MirroredOf<RunWork> {
  public:
   using MirroredOf::MirroredOf;
 
+  static WallPlanes turned(const WallPlanes& planes, Length width) {
+    return {width - planes.right, width - planes.left, planes.back, planes.level};
+  }
+
   Surroundings surroundings() const override {
     Surroundings around = plain().surroundings();
     const Length width = plain().work().assembly.size[0];
@@ -53,6 +57,12 @@ class MirroredRun : public MirroredOf<RunWork> {
       boundary.name = twin_words(boundary.name);
       for (Corner& corner : boundary.shape.outline)  // across the assembly in each of them
         corner.u = width - corner.u;
+    }
+    around.planes = turned(around.planes, width);
+    for (ThroughRun& through : around.corners) {
+      through.at_right = !through.at_right;
+      through.planes = turned(through.planes, through.wood.size[0]);
+      through.wood = reflected(std::move(through.wood));
     }
     return around;
   }

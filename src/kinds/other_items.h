@@ -20,8 +20,9 @@ struct OtherItem {
 
 /// The items that one may take as a part of it.
 struct OtherItems {
-  std::vector<OtherItem> named;  // those whose ids stand in it
-  std::vector<std::string> ids;  // of all
+  std::vector<OtherItem> named;            // those whose ids stand in it
+  std::vector<std::string> ids;            // of all
+  std::vector<std::string> asked_by = {};  // runs that begin beside the one that is read
 };
 
 /// As read_job, for an item that may name others. `others` are null where it is read by itself.

@@ -9,6 +9,7 @@
 #include "cautions.h"
 #include "run_along.h"
 #include "run_cautions.h"
+#include "run_corner.h"
 #include "run_plan.h"
 #include "run_set_out.h"
 #include "run_spec.h"
@@ -37,7 +38,12 @@ class WallRunJob : public RunWork {
 
   Surroundings surroundings() const override {
     const PlannedRun planned = plan_run(spec);
-    return {boundaries_of(planned.plan, spec), planned.plan.handle};
+    Surroundings around{
+        boundaries_of(planned.plan, spec), planned.plan.handle, planes_of(planned.plan, spec), {}};
+    for (const bool right : {false, true})
+      if (const auto& through = spec.through[right ? 1 : 0])
+        around.corners.push_back(through_run(*through, right));
+    return around;
   }
 
   AlongWall along_wall() const override { return along_wall_of(plan_run(spec).plan, spec); }
@@ -102,7 +108,7 @@ void take_with_it(Job& job, const Job& cabinet, bool first) {
 
 JobReading read_run(const Value& item, const ShopDefaults* shop, std::string_view default_id,
                     const OtherItems* others) {
-  RunSpecReading reading = read_run_spec(item, shop, others);
+  RunSpecReading reading = read_run_spec(item, shop, default_id, others);
   if (!reading.problems.empty()) return {nullptr, std::move(reading.problems)};
   auto job = std::make_unique<WallRunJob>();
   job->kind = "run";

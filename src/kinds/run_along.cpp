@@ -16,13 +16,15 @@ class AlongReader {
       : plan_(plan), spec_(spec), zero_(zero_of(plan, spec)) {}
 
   AlongWall all() {
-    along_.left_wall = plan_.wall.left == RunEnd::wall;
-    along_.right_wall = plan_.wall.right == RunEnd::wall;
+    along_.left_wall = plan_.wall.left != RunEnd::free;
+    along_.right_wall = plan_.wall.right != RunEnd::free;
     along_.level = -zero_[1];
     along_.back = plan_.size[2] + plan_.behind - zero_[2];
-    along_.fixed_from_left = plan_.wall.out_at_right;
+    along_.fixed_from_left = plan_.wall.begins_at_left();
+    add_corner(false);
     for (const RunMember& member : plan_.members)
       along_.stands.push_back(stand_of(member));
+    add_corner(true);
     read_wall();
     read_floor();
     if (plan_.worktop)
@@ -35,6 +37,7 @@ class AlongReader {
   Length x_of(Length along) const { return along - zero_[0]; }
   AlongStand stand_of(const RunMember& member) const;
   TakenPart part_of(const RunMember& member) const;
+  void add_corner(bool right);
   void read_wall();
   void read_floor();
 
@@ -63,6 +66,17 @@ AlongStand AlongReader::stand_of(const RunMember& member) const {
     stand.top = along_.level + entry.front_height.value_or(plan_.size[1]);
   }
   return stand;
+}
+
+/// What another run takes of the wall there.
+void AlongReader::add_corner(bool right) {
+  const auto& corner = plan_.corners[right ? 1 : 0];
+  if (!corner) return;
+  AlongStand stand;
+  stand.name = corner->with;
+  stand.low = x_of(right ? plan_.wall.least - corner->cases : Length());
+  stand.high = stand.low + corner->cases;
+  along_.stands.push_back(std::move(stand));
 }
 
 TakenPart AlongReader::part_of(const RunMember& member) const {

@@ -5,6 +5,7 @@
 #include <string>
 #include <utility>
 
+#include "run_corner.h"
 #include "run_plan.h"
 
 namespace haunch {
@@ -68,9 +69,9 @@ std::optional<Caution> until_fixed(const WallRunPlan&, const RunSpec&) {
                  "screwed to the wall and to its neighbour; carry them with two"};
 }
 
-/// From the end that is plumb, where it begins; the floor's highest point says how high.
+/// From where it begins; the floor's highest point says how high.
 std::optional<Caution> order_of_fixing(const WallRunPlan& plan, const RunSpec& spec) {
-  const bool from_left = plan.wall.out_at_right;
+  const bool from_left = plan.wall.begins_at_left();
   std::vector<std::string> names;
   for (const RunMember& member : plan.members)
     if (member.what == What::cabinet) names.push_back(member.name);
@@ -105,8 +106,8 @@ std::optional<Caution> seasons(const WallRunPlan& plan, const RunSpec& spec) {
 
 std::vector<Caution> run_cautions(const WallRunPlan& plan, const RunSpec& spec) {
   std::vector<Caution> all;
-  for (const auto caution : {too_long, seasons, order_of_fixing, worktop_caution, toe_caution,
-                             lines_caution, before_drilling, fixings, until_fixed})
+  for (const auto caution : {too_long, seasons, order_of_fixing, corner_caution, worktop_caution,
+                             toe_caution, lines_caution, before_drilling, fixings, until_fixed})
     if (auto its = caution(plan, spec)) all.push_back(*std::move(its));
   return all;
 }

@@ -35,6 +35,10 @@ class RunChains {
 
   void along_wall(Length at);
   void end_link(Chain& chain, bool right, Length at) const;
+  void corner_link(Chain& chain, bool right) const {
+    if (const auto& corner = plan_.corners[right ? 1 : 0])
+      link(chain, corner->with + ", to the fronts of its cases", corner->cases);
+  }
   void up_from_floor(const RunMember& member);
   Length open_at(bool right, Length at) const;
   const Assembly& wood_of(const RunMember& cabinet) const {
@@ -59,11 +63,13 @@ Length RunChains::open_at(bool right, Length at) const {
 void RunChains::end_link(Chain& chain, bool right, Length at) const {
   const Length open = open_at(right, at);
   const std::string end = right ? "right" : "left";
-  const bool wall = (right ? plan_.wall.right : plan_.wall.left) == RunEnd::wall;
+  const RunEnd its = right ? plan_.wall.right : plan_.wall.left;
+  const bool wall = its == RunEnd::wall;
   link(chain,
-       open < Length() ? "too long by"
-       : wall          ? "open to the " + end + " wall"
-                       : "left over at the " + end + " end",
+       open < Length()        ? "too long by"
+       : its == RunEnd::blind ? "left in the corner, to the " + end + " wall"
+       : wall                 ? "open to the " + end + " wall"
+                              : "left over at the " + end + " end",
        open);
 }
 
@@ -72,13 +78,15 @@ void RunChains::along_wall(Length at) {
   const std::string height = several ? ", " + in_words(at, unit_) + " above the floor" : "";
   Chain chain{"along the wall" + height + ", from the left", {}};
   end_link(chain, false, at);
-  Length end = plan_.spare_left;
+  corner_link(chain, false);
+  Length end = plan_.spare_left + plan_.in_corner(false);
   for (const RunMember& member : plan_.members) {
     link(chain, "between", member.left - end);
     end = member.right();
     const bool out = plan_.wall.out_at_right ? member.at_right_wall : member.at_left_wall;
     link(chain, member.name, member.width + (out ? plan_.wall.back_at(at) : Length()));
   }
+  corner_link(chain, true);
   end_link(chain, true, at);
   chains_.push_back(std::move(chain));
 }

@@ -6,8 +6,12 @@
 
 namespace haunch {
 
-/// What is at an end of a run: a wall that it is scribed to, or nothing, so that it shows.
-enum class RunEnd { wall, free };
+/// What is at an end of a run: a wall that it is scribed to, or nothing, so that it shows. No words
+/// of that key: the fronts of another run in a corner, and a wall that a blind case goes towards.
+enum class RunEnd { wall, free, corner, blind };
+
+/// How two runs meet in a corner.
+enum class CornerForm { blind, diagonal };
 
 /// Each cabinet with a toe of its own, or one board before them all.
 enum class RunToe { each, one_board };
@@ -16,6 +20,8 @@ template <>
 inline constexpr std::string_view kWords<RunEnd>[] = {"wall", "free"};
 template <>
 inline constexpr std::string_view kWords<RunToe>[] = {"each", "one board"};
+template <>
+inline constexpr std::string_view kWords<CornerForm>[] = {"blind", "diagonal"};
 
 static_assert(std::size(kWords<RunEnd>) == static_cast<std::size_t>(RunEnd::free) + 1);
 static_assert(std::size(kWords<RunToe>) == static_cast<std::size_t>(RunToe::one_board) + 1);
@@ -73,6 +79,16 @@ inline constexpr KeyRow kRunKeys[] = {
     length("run.order[].front_height", kOfRun, Change::none,
            "of what is put in the gap: how high it is", "as high as the cases"),
     length("run.order[].end_panel", kOfRun, Change::size, "a panel so thick beside a case", ""),
+    object("run.corner", kOfRun, "inside corners at its ends"),
+    text("run.corner.left", kOfRun,
+         "the id of the run that goes through to the wall there, beside whose fronts this one "
+         "begins",
+         "none"),
+    text("run.corner.right", kOfRun, "the same at its right end", "none"),
+    word<CornerForm>("run.corner.form", kOfRun,
+                     "how both meet: with a blind case of the run that goes through; \"diagonal\" "
+                     "is refused",
+                     "blind"),
     length_or_zero("run.between", kRuns, Change::size, "between two cases, packed there",
                    "3 mm, 1/8 in"),
     length("run.scribe", kRuns, Change::size,

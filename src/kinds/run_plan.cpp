@@ -34,6 +34,7 @@ class RunPlanner {
 
   PlannedRun planned() {
     ledger_.note_names();
+    settle_corners();
     settle_wall();
     settle_sizes();
     settle_floor();
@@ -53,10 +54,13 @@ class RunPlanner {
 
  private:
   void settle_wall();
+  void settle_corners();
   void settle_sizes();
   void settle_floor();
   void demand_cabinets();
   void list_members();
+  void leave_blind();
+  void close_corners();
   void close_ends();
   void share_out(Length left_over);
   void place();
@@ -79,26 +83,41 @@ void RunPlanner::settle_wall() {
   for (std::size_t i = 0; i < lengths.size(); ++i)
     wall.readings.push_back({at[i], lengths[i]});
   wall.least = *std::min_element(lengths.begin(), lengths.end());
-  wall.left = ledger_.choose<RunEnd>("run.wall.left", RunEnd::wall, "usual where nothing is said");
-  wall.right =
-      ledger_.choose<RunEnd>("run.wall.right", RunEnd::wall, "usual where nothing is said");
+  const auto end = [&](WordKey<RunEnd> key, bool right) {
+    return plan_.corners[right ? 1 : 0]
+               ? RunEnd::corner
+               : ledger_.choose<RunEnd>(key, RunEnd::wall, "usual where nothing is said");
+  };
+  wall.left = end("run.wall.left", false);
+  wall.right = end("run.wall.right", true);
   const bool out = std::any_of(lengths.begin(), lengths.end(),
                                [&](Length length) { return length != wall.least; });
   if (!out) return;
-  if (wall.left == RunEnd::free && wall.right == RunEnd::free)
+  if (wall.left != RunEnd::wall && wall.right != RunEnd::wall)
     return ledger_.problem({"run.wall.lengths"},
                            "differ, but neither end is a wall that could be out; give one length, "
                            "or say which end is a wall");
   const bool two = wall.left == wall.right;
-  const Side usual = two || wall.left == RunEnd::free ? Side::left : Side::right;
+  const Side usual = two || wall.left != RunEnd::wall ? Side::left : Side::right;
   wall.out_at_right =
       ledger_.choose<Side>("run.wall.plumb", usual,
                            two ? "of two walls the left one is taken to be upright"
+                           : wall.left == RunEnd::corner || wall.right == RunEnd::corner
+                               ? "the end in the corner begins beside fronts that are set up plumb"
                                : "the end without a wall is set up plumb") == Side::left;
+  if ((wall.out_at_right ? wall.right : wall.left) == RunEnd::corner)
+    ledger_.problem({"run.wall.plumb"},
+                    "leaves the end in the corner to be out, and the other run's cases stand plumb "
+                    "there; say the other end");
   if ((wall.out_at_right ? wall.right : wall.left) == RunEnd::free)
     ledger_.problem({"run.wall.plumb"},
                     "leaves the free end to be out, and it is cabinets that end there; say the "
                     "other end");
+}
+
+void RunPlanner::settle_corners() {
+  for (const bool right : {false, true})
+    plan_.corners[right ? 1 : 0] = plan_corner(spec_.through[right ? 1 : 0].get(), right, ledger_);
 }
 
 void RunPlanner::settle_sizes() {
@@ -173,7 +192,7 @@ Length RunPlanner::before(std::size_t member) const {
 }
 
 Length RunPlanner::used() const {
-  Length all;
+  Length all = plan_.in_corner(false) + plan_.in_corner(true);
   for (std::size_t i = 0; i < plan_.members.size(); ++i)
     all += before(i) + plan_.members[i].width;
   return all;
@@ -186,8 +205,37 @@ bool RunPlanner::keeps_width(std::size_t member) const {
   return its.entry && &other != &its && (other.at_left_wall || other.at_right_wall) && !other.entry;
 }
 
+/// A blind case goes into its corner, and what is left between it and the wall shows nowhere.
+void RunPlanner::leave_blind() {
+  const auto leave = [&](RunEnd& end, const RunMember& last, bool right) {
+    if (end == RunEnd::wall && last.what == What::cabinet &&
+        is_blind(spec_.order[*last.entry].taken->worked().assembly, right))
+      end = RunEnd::blind;
+  };
+  leave(plan_.wall.left, plan_.members.front(), false);
+  leave(plan_.wall.right, plan_.members.back(), true);
+}
+
+/// A filler in each corner: that which the order names there, else one beside which fronts are
+/// drawn out past the other run's handles.
+void RunPlanner::close_corners() {
+  const Length play = ledger_.pick(5'000, 1, 4);
+  for (const bool right : {false, true}) {
+    const auto& corner = plan_.corners[right ? 1 : 0];
+    if (!corner) continue;
+    auto& members = plan_.members;
+    const RunMember& last = right ? members.back() : members.front();
+    if (last.what != What::filler)
+      members.insert(right ? members.end() : members.begin(),
+                     RunMember{What::filler, {}, {}, {}, {}, corner->least_filler(play)});
+    (right ? members.back() : members.front()).in_corner = true;
+  }
+}
+
 /// Fillers stand at walls: those that the order names there, and one more at each other wall.
 void RunPlanner::close_ends() {
+  leave_blind();
+  close_corners();
   auto& members = plan_.members;
   const Length left_over = plan_.wall.least - used();
   const auto is_filler = [](const RunMember& it) { return it.what == What::filler; };
@@ -218,8 +266,13 @@ void RunPlanner::share_out(Length left_over) {
   for (std::size_t i = 0; i < plan_.members.size(); ++i)
     if ((plan_.members[i].at_left_wall || plan_.members[i].at_right_wall) && !keeps_width(i))
       takers.push_back(&plan_.members[i]);
+  if (takers.empty() && left_over >= Length())
+    for (RunMember& member : plan_.members)
+      if (member.in_corner) takers.push_back(&member);
   if (takers.empty() || left_over < Length()) {
-    const bool from_left = plan_.wall.left == RunEnd::free || plan_.wall.right == RunEnd::wall;
+    const bool from_left = plan_.wall.left != RunEnd::blind &&
+                           (plan_.wall.left != RunEnd::wall || plan_.wall.right == RunEnd::wall ||
+                            plan_.wall.right == RunEnd::blind);
     (from_left ? plan_.spare_right : plan_.spare_left) = left_over;
     return;
   }
@@ -234,7 +287,7 @@ void RunPlanner::share_out(Length left_over) {
 }
 
 void RunPlanner::place() {
-  Length along = plan_.spare_left;
+  Length along = plan_.spare_left + plan_.in_corner(false);
   for (std::size_t i = 0; i < plan_.members.size(); ++i) {
     along += before(i);
     plan_.members[i].left = along;
@@ -260,6 +313,12 @@ void RunPlanner::settle_depth() {
 }
 
 }  // namespace
+
+bool RunWall::begins_at_left() const {
+  const auto in_corner = [](RunEnd end) { return end == RunEnd::corner || end == RunEnd::blind; };
+  if (in_corner(left) != in_corner(right)) return in_corner(left);
+  return out_at_right;
+}
 
 Length RunWall::length_at(Length height) const {
   if (height <= readings.front().at) return readings.front().length;

@@ -1,11 +1,13 @@
 // A run with every size settled: the wall, what stands along it, and the floor below it.
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "planned.h"
+#include "run_corner.h"
 #include "run_keys.h"
 #include "run_spec.h"
 #include "run_toe.h"
@@ -25,7 +27,8 @@ struct RunWall {
   bool out_at_right = true;  // the end that is not plumb
   Length least;              // of its lengths
 
-  bool at(RunEnd RunWall::*end) const { return this->*end == RunEnd::wall; }
+  /// Where it is fixed first: in a corner, else at the end that is plumb.
+  bool begins_at_left() const;
   /// At any height: in a straight line between two readings, beyond the outer ones as there.
   Length length_at(Length height) const;
   /// How far the end that is out stands back there, from where the wall is shortest.
@@ -42,6 +45,7 @@ struct RunMember {
   std::string path;                  // of a cabinet's group: "b1-2"
   Length left, width;                // where the wall is shortest
   bool at_left_wall = false, at_right_wall = false;
+  bool in_corner = false;  // of a filler: beside the run that goes through there
 
   Length right() const { return left + width; }
 };
@@ -53,9 +57,10 @@ struct FloorReading {
 
 struct WallRunPlan {
   RunWall wall;
-  std::vector<FloorReading> floor;  // none: it is taken to be level
-  std::vector<RunMember> members;   // from the left
-  Length spare_left, spare_right;   // left open beside a wall; less than 0: what is too long
+  std::vector<FloorReading> floor;                   // none: it is taken to be level
+  std::vector<RunMember> members;                    // from the left
+  std::array<std::optional<CornerPlan>, 2> corners;  // at its left, its right
+  Length spare_left, spare_right;  // left open beside a wall; less than 0: what is too long
   Length between, scribe, handle;
   Length behind;  // between the backs of the cases and the wall
   Length filler_thickness;
@@ -64,6 +69,11 @@ struct WallRunPlan {
   std::optional<WorktopPlan> worktop;
   std::optional<ToeBoardPlan> toe;
 
+  /// What stands in the corner at an end, from the wall there.
+  Length in_corner(bool right) const {
+    const auto& corner = corners[right ? 1 : 0];
+    return corner ? corner->cases : Length();
+  }
   /// How far the floor lies below its highest point there, which is what is packed.
   Length packed_at(Length along) const;
 };

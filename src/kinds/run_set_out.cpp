@@ -45,13 +45,19 @@ class RunSetter {
             plan_.worktop ? -plan_.worktop->before : Length()};
   }
 
+  WallPlanes planes() {
+    zero_ = zero();
+    return {x_of(Length()), x_of(plan_.wall.least), back(), level()};
+  }
+
   std::vector<Boundary> boundaries() {
     zero_ = zero();
     for (const RunMember& member : plan_.members)
       if (member.what == What::gap) add_gap(member);
-    if (plan_.wall.left == RunEnd::wall) add_wall(false);
+    if (is_wall(plan_.wall.left)) add_wall(false);
     // A run that is too long goes beyond its end where no wall says so.
-    if (plan_.wall.right == RunEnd::wall || plan_.spare_right < Length()) add_wall(true);
+    const bool beyond = plan_.wall.right == RunEnd::free && plan_.spare_right < Length();
+    if (is_wall(plan_.wall.right) || beyond) add_wall(true);
     return std::move(boundaries_);
   }
 
@@ -59,6 +65,7 @@ class RunSetter {
   const Worked& worked(const RunMember& member) const {
     return spec_.order[*member.entry].taken->worked();
   }
+  static bool is_wall(RunEnd end) { return end == RunEnd::wall || end == RunEnd::blind; }
   /// The wall's plane.
   Length back() const { return plan_.size[2] + plan_.behind - zero_[2]; }
   /// The front of the deepest case.
@@ -292,7 +299,9 @@ void RunSetter::add_wall(bool right) {
   const Length outside = x_of(right ? wall.least + kFar : -kFar);
   outline.push_back({outside, kFar});
   outline.push_back({outside, -kFar});
-  boundaries_.push_back({right ? "right end" : "left end", {2, -kFar, back(), std::move(outline)}});
+  boundaries_.push_back({right ? "right end" : "left end",
+                         {2, -kFar, back(), std::move(outline)},
+                         (right ? wall.right : wall.left) == RunEnd::blind});
 }
 
 void RunSetter::settle_size() {
@@ -350,6 +359,10 @@ Triple zero_of(const WallRunPlan& plan, const RunSpec& spec) {
 
 std::vector<Boundary> boundaries_of(const WallRunPlan& plan, const RunSpec& spec) {
   return RunSetter(plan, spec).boundaries();
+}
+
+WallPlanes planes_of(const WallRunPlan& plan, const RunSpec& spec) {
+  return RunSetter(plan, spec).planes();
 }
 
 }  // namespace haunch

@@ -19,4 +19,7 @@ Triple zero_of(const WallRunPlan& plan, const RunSpec& spec);
 /// The walls, and what is put in gaps, where they stand beside that wood.
 std::vector<Boundary> boundaries_of(const WallRunPlan& plan, const RunSpec& spec);
 
+/// The wall and its ends, where they stand by that wood.
+WallPlanes planes_of(const WallRunPlan& plan, const RunSpec& spec);
+
 }  // namespace haunch

@@ -4,6 +4,7 @@
 #include <map>
 #include <utility>
 
+#include "run_corner.h"
 #include "shop.h"
 #include "value_reader.h"
 
@@ -176,6 +177,31 @@ void doubt_readings(const Spec& spec, std::vector<Problem>& problems) {
                 spec["run.floor.rise"].items.size(), "/floor/at", "the floor", problems);
 }
 
+void read_corners(RunSpec& spec, std::string_view default_id, const OtherItems* others,
+                  std::vector<Problem>& problems) {
+  const std::string own = spec.own["id"].stated ? spec.own.text("id") : std::string(default_id);
+  const struct {
+    Key corner, wall;
+    std::string path;
+  } ends[] = {{"run.corner.left", "run.wall.left", "/corner/left"},
+              {"run.corner.right", "run.wall.right", "/corner/right"}};
+  for (std::size_t end = 0; end < 2; ++end) {
+    if (!spec.own[ends[end].corner].stated) continue;
+    if (spec.own[ends[end].wall].stated)
+      problems.push_back({ends[end].path,
+                          "another run stands there; take out what \"wall\" says of that end",
+                          {}});
+    spec.through[end] =
+        run_in_corner(spec.own.text(ends[end].corner), ends[end].path, own, others, problems);
+  }
+  if (spec.own.word<CornerForm>("run.corner.form") == CornerForm::diagonal)
+    problems.push_back({"/corner/form",
+                        "is not made: fronts stand square to their cases here, and one across a "
+                        "corner needs a case with five sides; let one run go through with a blind "
+                        "case, \"blind\": {\"side\": \"right\", …}",
+                        {}});
+}
+
 /// What is read as it should be, and not made yet.
 void refuse_unmade(const Spec& spec, std::vector<Problem>& problems) {
   const auto refuse = [&](Key key, const std::string& path, const std::string& instead) {
@@ -187,18 +213,19 @@ void refuse_unmade(const Spec& spec, std::vector<Problem>& problems) {
 }  // namespace
 
 RunSpecReading read_run_spec(const Value& item, const ShopDefaults* shop,
-                             const OtherItems* others) {
+                             std::string_view default_id, const OtherItems* others) {
   SpecReading spec =
       read_spec(item, {.of = kOfRun, .root = kRunRoot, .within = R"({"wall": {"lengths": …}})"},
                 units_of(shop));
   RunSpecReading reading{
-      {std::move(spec.spec), {}, {}}, std::move(spec.given), std::move(spec.problems)};
+      {std::move(spec.spec), {}, {}, {}}, std::move(spec.given), std::move(spec.problems)};
   if (shop != nullptr) overlay(reading.spec.own, shop->of_use(Use::cabinet), kOfRun);
   if (!reading.problems.empty()) return reading;
   doubt_readings(reading.spec.own, reading.problems);
   refuse_unmade(reading.spec.own, reading.problems);
   reading.spec.lines =
       read_lines(item, reading.spec.own.units.value_or(Unit::mm), reading.problems);
+  read_corners(reading.spec, default_id, others, reading.problems);
   NamedCabinets cabinets(others, reading.spec.lines, reading.problems);
   const std::vector<KeyValues>& items = reading.spec.own["run.order"].items;
   for (std::size_t i = 0; i < items.size(); ++i) {

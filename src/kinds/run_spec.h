@@ -1,6 +1,7 @@
 // What the spec of a run says.
 #pragma once
 
+#include <array>
 #include <memory>
 #include <optional>
 #include <string>
@@ -8,6 +9,7 @@
 
 #include "other_items.h"
 #include "run_lines.h"
+#include "run_work.h"
 #include "spec.h"
 #include "spec_reader.h"
 
@@ -53,6 +55,7 @@ struct RunSpec {
   Spec own;
   std::vector<RunEntry> order;  // from the left
   std::vector<RunLine> lines;
+  std::array<std::shared_ptr<const RunWork>, 2> through;  // in the corner at its left, its right
 };
 
 struct RunSpecReading {
@@ -61,6 +64,7 @@ struct RunSpecReading {
   std::vector<Problem> problems;
 };
 
-RunSpecReading read_run_spec(const Value& item, const ShopDefaults* shop, const OtherItems* others);
+RunSpecReading read_run_spec(const Value& item, const ShopDefaults* shop,
+                             std::string_view default_id, const OtherItems* others);
 
 }  // namespace haunch

@@ -107,6 +107,8 @@ Length ToePlanner::end(std::size_t member, bool right) const {
     const Length back = out ? wall.least_back(Length(), board_.top) : Length();
     return right ? wall.least + back : -back;
   }
+  if (const auto& corner = plan_.corners[right ? 1 : 0]; is_outer() && corner)
+    return right ? wall.least - corner->toe : corner->toe;
   return right ? all[last].right() : all[last].left;
 }
 

@@ -43,6 +43,7 @@ class WorktopPlanner {
 
  private:
   void settle_height();
+  void doubt_overhang(bool right);
   void settle_ends();
   void add_cutout(std::size_t number);
 
@@ -66,19 +67,41 @@ void WorktopPlanner::settle_height() {
   }
 }
 
+/// Over its end stands what ends free alone.
+void WorktopPlanner::doubt_overhang(bool right) {
+  const SizeKey key =
+      right ? SizeKey("run.worktop.overhang.right") : SizeKey("run.worktop.overhang.left");
+  const RunEnd end = right ? plan_.wall.right : plan_.wall.left;
+  const auto said = ledger_.spec.size(key);
+  if (end == RunEnd::free || !said || *said == Length()) return;
+  const std::string side = right ? "right" : "left";
+  ledger_.problem(
+      {key}, end == RunEnd::corner
+                 ? fmt::format("the worktop ends at the other run there, and stands over nothing; "
+                               "take it out")
+                 : fmt::format("the worktop goes to the wall there, and stands over nothing; take "
+                               "it out, or write \"wall\": {{\"{}\": \"free\"}}",
+                               side));
+}
+
 void WorktopPlanner::settle_ends() {
   const RunWall& wall = plan_.wall;
-  top_.at_left_wall = wall.left == RunEnd::wall;
-  top_.at_right_wall = wall.right == RunEnd::wall;
+  const auto goes_to_wall = [](RunEnd end) { return end == RunEnd::wall || end == RunEnd::blind; };
+  top_.at_left_wall = goes_to_wall(wall.left);
+  top_.at_right_wall = goes_to_wall(wall.right);
   const Length back = wall.least_back(top_.low, top_.low + top_.thickness);
   top_.left = wall.out_at_right ? Length() : -back;
   top_.right = wall.least + (wall.out_at_right ? back : Length());
-  if (!top_.at_left_wall)
+  for (const bool right : {false, true})
+    doubt_overhang(right);
+  if (wall.left == RunEnd::free)
     top_.left = plan_.members.front().left -
                 ledger_.settle("run.worktop.overhang.left", Length(), "flush with the end");
-  if (!top_.at_right_wall)
+  if (wall.right == RunEnd::free)
     top_.right = plan_.members.back().right() +
                  ledger_.settle("run.worktop.overhang.right", Length(), "flush with the end");
+  if (const auto& corner = plan_.corners[0]) top_.left = corner->worktop;
+  if (const auto& corner = plan_.corners[1]) top_.right = wall.least - corner->worktop;
 }
 
 void WorktopPlanner::add_cutout(std::size_t number) {

@@ -149,9 +149,9 @@ TEST_CASE("Every rule is seen to hold and seen to be broken") {
       "slide-out", "slide-in", "drawer-runs", "drawer-middle", "slide-past-door", "swing-free",
       "goes-in-straight", "goes-in-tilted", "shelf-pin-pitch", "shelf-pin-level",
       "shelf-pin-behind", "screw-wall", "shelf-sag", "stand-up", "tipping-margin",
-      // of runs beside walls (boundaries_test)
-      "wall-left", "wall-right", "place-clear", "filler-width", "filler-least", "swing-past",
-      "handle-past", "slide-past", "open-together",
+      // of runs beside walls and in corners (boundaries_test, corners_test)
+      "corner-clear", "corner-opens", "corner-passed", "wall-left", "wall-right", "place-clear",
+      "filler-width", "filler-least", "swing-past", "handle-past", "slide-past", "open-together",
       // of dovetails, fingers and tongues (kinds/dovetail_test), and of drawers (kinds/drawer_test)
       "dovetail-fit", "dovetail-home", "dovetail-inside", "half-pin", "pin-width", "tail-width",
       "tail-slope", "groove-in-tail", "dovetail-lap", "pins-flush", "finger-fit", "finger-inside",

@@ -252,4 +252,73 @@ TEST_CASE("A line gives the uppermost drawers of all cabinets one height") {
             .starts_with(R"(/order/0: "b1" cannot be worked with the run's lines: )"));
 }
 
+TEST_CASE("A run in a corner begins at the fronts of the one that goes through") {
+  Cabinets cabinets = two_cases();
+  cabinets.with("deep", 1000, R"("blind": {"side": "left", "width": 560})")
+      .with_run("south", R"("wall": {"lengths": 2000, "right": "free"}, "order": ["deep", "b1"])");
+  const Worked free = cabinets.worked(
+      R"("wall": {"lengths": 2200, "left": "free"}, "corner": {"right": "south"},
+         "order": ["b1", "b2"])");
+  // 2200 - 560 - 600 - 3 - 900.
+  CHECK(in_words(free.chains.front()) ==
+        "b1 600, between 3, b2 900, filler 1 137, south, to the fronts of its cases 560");
+  const Worked walled = cabinets.worked(
+      R"("wall": {"lengths": 2200}, "corner": {"right": "south"}, "order": ["b1", "b2"])");
+  // Its fronts stand 20 before its cases and its handles 35 before them; 5 is left to pass.
+  CHECK(
+      in_words(walled.chains.front()) ==
+      "filler 1 97, b1 600, between 3, b2 900, filler 2 40, south, to the fronts of its cases 560");
+}
+
+TEST_CASE("Beside a blind case nothing closes what is left in the corner") {
+  const Worked run = two_cases()
+                         .with("deep", 1000, R"("blind": {"side": "right", "width": 560})")
+                         .worked(R"("wall": {"lengths": 1700, "left": "free"},
+                                    "order": ["b1", "deep"])");
+  CHECK(count_role(run.assembly, "filler") == 2);  // its blind panel and its own filler
+  CHECK(in_words(run.chains.front()) ==
+        "b1 600, between 3, deep 1000, left in the corner, to the right wall 97");
+}
+
+TEST_CASE("A corner that cannot be is refused where it is written") {
+  Cabinets cabinets = two_cases();
+  cabinets.with_run("south", R"("wall": {"lengths": 2000}, "order": ["b1"])")
+      .with_run("west",
+                R"("wall": {"lengths": 2000}, "order": ["b1"], "corner": {"left": "north"})");
+  const auto refused = [&](const std::string& keys) {
+    return cabinets.refusal_of(R"("order": ["b1"], "wall": {"lengths": 2000}, "corner": )" + keys);
+  };
+  CHECK(refused(R"({"left": "b1"})") ==
+        R"(/corner/left: "b1" is a cabinet; it is a run that goes through in a corner)");
+  CHECK(refused(R"({"left": "suoth"})") ==
+        R"(/corner/left: "suoth" is the id of no item of these specs; did you mean "south"?)");
+  CHECK(refused(R"({"left": "north"})") ==
+        R"(/corner/left: "north" is this run itself; write the id of the one that goes through)");
+  CHECK(
+      refused(R"({"left": "west"})") ==
+      R"(/corner/left: "west" begins beside this run itself; one of the two goes through to the wall: take its corner out)");
+  CHECK(refused(R"({"left": "south", "form": "diagonal"})")
+            .starts_with("/corner/form: is not made: fronts stand square to their cases here"));
+  CHECK(cabinets.refusal_of(R"("order": ["b1"], "wall": {"lengths": 2000, "left": "wall"},
+                               "corner": {"left": "south"})") ==
+        R"(/corner/left: another run stands there; take out what "wall" says of that end)");
+}
+
+TEST_CASE("In a corner one worktop goes through, and the other ends at its edge") {
+  Cabinets cabinets = two_cases();
+  cabinets.with_run("south", R"("wall": {"lengths": 2000}, "order": ["b1"],
+                                "worktop": {"thickness": 30})");
+  const Worked run = cabinets.worked(
+      R"("wall": {"lengths": 1800, "right": "free"}, "corner": {"left": "south"}, "order": ["b1"],
+         "worktop": {"thickness": 30})");
+  CHECK(piece(run.assembly, "worktop").blank[0] == mm(1800 - 560 - 25));
+}
+
+TEST_CASE("A worktop that goes to a wall stands over nothing there") {
+  CHECK(
+      two_cases().refusal_of(R"("wall": {"lengths": 1800, "right": "free"}, "order": ["b1"],
+                                "worktop": {"thickness": 30, "overhang": {"left": 20}})") ==
+      R"(/worktop/overhang/left: the worktop goes to the wall there, and stands over nothing; take it out, or write "wall": {"left": "free"})");
+}
+
 }  // namespace haunch::test
