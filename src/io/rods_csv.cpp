@@ -33,7 +33,7 @@ std::string rods_csv(const std::vector<ItemRods>& items, Unit unit, CsvProfile p
       for (const RodMark& mark : rod.marks) {
         CsvRow row(out, unit, profile);
         row.text(item.id);
-        row.plain(word_of(rod.direction));
+        row.text((rod.of.empty() ? "" : rod.of + ": ") + std::string(word_of(rod.direction)));
         row.plain(zero_of(rod.direction));
         row.length(mark.at);
         row.text(mark_text(item, rod, mark));

@@ -85,6 +85,7 @@ struct JsonObject<RodTold> : JsonObjectDefaults {
   static constexpr bool on_rows = true;
   static constexpr JsonKey<RodTold> keys[] = {
       {"item", [](auto& it) -> const std::string& { return it.item.id; }},
+      {"of", [](auto& it) { return it.rod.of.empty() ? std::nullopt : std::optional(it.rod.of); }},
       {"direction", [](auto& it) { return it.rod.direction; }},
       {"zero", [](auto& it) { return zero_of(it.rod.direction); },
        R"({"enum": ["foot", "left", "front"]})"},

@@ -18,7 +18,7 @@ std::string capitals(std::string_view text) {
 std::string heading_of(const Rod& rod, const LengthPrinter& lengths) {
   constexpr std::string_view kFrom[] = {"from the foot up", "from the left",
                                         "from the front to the back"};
-  return capitals(word_of(rod.direction)) + " ROD, " +
+  return (rod.of.empty() ? "" : rod.of + ": ") + capitals(word_of(rod.direction)) + " ROD, " +
          std::string(kFrom[static_cast<std::size_t>(rod.direction)]) + "; " +
          lengths.one(rod.length) + " in all";
 }
@@ -44,9 +44,10 @@ PageParts rods_parts(const ItemRods& item, const LengthPrinter& lengths) {
   for (const Rod& rod : item.rods) {
     PagePart part{heading_of(rod, lengths), table_of(item, rod, lengths)};
     if (has_marks_before_zero(rod))
-      part.legends.push_back(PageText::paragraph("below 0: before the " +
-                                                 std::string(zero_of(rod.direction)) +
-                                                 ", as doors lie on the front of a case"));
+      part.legends.push_back(PageText::paragraph(
+          "below 0: before the " + std::string(zero_of(rod.direction)) +
+          (rod.direction == RodDirection::width ? ", where the wall stands back"
+                                                : ", as doors lie on the front of a case")));
     parts.push_back(std::move(part));
   }
   return parts;

@@ -3,15 +3,26 @@
 #include <algorithm>
 #include <utility>
 
+#include "run_rods.h"
+#include "run_work.h"
+
 namespace haunch {
 
 ItemRods rods_of(ItemReport item) {
   ItemRods rods{item.job->id, item.job->name, item.job->unit, std::move(item.wood), {}};
+  if (const RunWork* run = as_run(*item.job)) {
+    rods.rods = run_rods(rods.wood, run->along_wall(), rods.unit);
+    return rods;
+  }
   for (const RodDirection direction :
        {RodDirection::height, RodDirection::width, RodDirection::depth})
     if (direction != RodDirection::depth || goes_back(rods.wood))
       rods.rods.push_back(rod_of(rods.wood, *item.making, direction));
   return rods;
+}
+
+std::string rod_name(const Rod& rod) {
+  return (rod.of.empty() ? "" : rod.of + ": ") + std::string(word_of(rod.direction)) + " rod";
 }
 
 std::string strip_name(const Rod& rod, std::size_t strip) {

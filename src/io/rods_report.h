@@ -17,9 +17,12 @@ struct ItemRods {
   std::vector<Rod> rods;
 };
 
-/// Of the height and the width; of what goes back from its front of the depth too. The report has
-/// its making.
+/// Of the height and the width; of what goes back from its front of the depth too. Of a run those
+/// along its wall, then of each of its cabinets. The report has its making.
 ItemRods rods_of(ItemReport item);
+
+/// "till: height rod"
+std::string rod_name(const Rod& rod);
 
 /// "door stiles", or where nothing else on the rod has any: "stiles"; of one piece "bottom".
 std::string strip_name(const Rod& rod, std::size_t strip);

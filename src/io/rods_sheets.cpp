@@ -157,7 +157,7 @@ std::vector<RodSheet> sheets_of(const Rod& rod, const RodForm& form) {
 }
 
 std::string title_of(const ItemRods& item, const Rod& rod, const SheetNumber& sheet) {
-  std::string text = item.id + ": " + std::string(word_of(rod.direction)) + " rod";
+  std::string text = item.id + (rod.of.empty() ? ": " : ", ") + rod_name(rod);
   if (sheet.of > 1)
     text += ", sheet " + std::to_string(sheet.number) + " of " + std::to_string(sheet.of);
   return text;

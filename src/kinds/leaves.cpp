@@ -69,6 +69,7 @@ class Alone {
   Alone(const Assembly& whole, std::size_t group, const Box& room)
       : whole_(whole),
         room_(room),
+        within_(whole.groups[group].path + "/"),
         groups_(groups_within(whole, group)),
         pieces_(whole.pieces.size()),
         joints_(whole.joints.size()) {}
@@ -99,6 +100,7 @@ class Alone {
 
   const Assembly& whole_;
   const Box& room_;
+  std::string within_;  // before the paths of what is in it
   Renumbered groups_, pieces_, joints_;
   Place to_zero_;
   AloneGroup alone_;
@@ -112,6 +114,7 @@ void Alone::take_groups() {
     group.in =
         group.in && groups_.has(*group.in) ? std::optional(groups_[*group.in]) : std::nullopt;
     group.at = placed(group.at, to_zero_);
+    if (group.path.starts_with(within_)) group.path.erase(0, within_.size());
     alone_.wood.groups.push_back(std::move(group));
   }
 }

@@ -54,6 +54,7 @@ struct Rod {
   std::vector<RodStrip> strips;
   std::vector<RodMark> marks;  // in order along it, no two at one place; never empty
   std::vector<RodStretch> stretches;
+  std::string of = {};  // what of the work it is of, where not of all: "till"
 };
 
 Rod rod_of(const Assembly& wood, const Making& making, RodDirection direction);

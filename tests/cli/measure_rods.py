@@ -100,7 +100,7 @@ def parse_drawing(text):
 
 def sheets_by_rod(rods, sheets):
     """The sheets of each rod, which come in the rods' order."""
-    names = [f"{rod['item']}: {rod['direction']} rod" for rod in rods]
+    names = [f"{rod['item']}{', ' + rod['of'] if 'of' in rod else ''}: {rod['direction']} rod" for rod in rods]
     return [[sheet for sheet in sheets if re.sub(r", sheet \d+ of \d+$", "", sheet.title) == name] for name in names]
 
 
@@ -126,15 +126,27 @@ def report_places(item, axis):
             yield begins + span["length"], part["mark"]
 
 
+def marks_of(rod, piece):
+    return [mark["at"] for mark in rod["marks"] if any(piece in name["pieces"] for name in mark["names"])]
+
+
+def missing(rod, places, zero):
+    """Of the report's places those that a rod has not, whose zero stands there in the report."""
+    return [(place, piece) for place, piece in places if not any(abs(at + zero - place) <= NEAR for at in marks_of(rod, piece))]
+
+
 def check_report(item, rods):
     for rod in rods:
         if rod["item"] != item["id"]:
             continue
-        axis = {"height": "y", "width": "x", "depth": "z"}[rod["direction"]]
-        for place, piece in report_places(item, axis):
-            if not any(abs(mark["at"] - place) <= NEAR and any(piece in name["pieces"] for name in mark["names"])
-                       for mark in rod["marks"]):
-                yield f"{item['id']}: the report has {piece} at {place}, the {rod['direction']} rod has not"
+        places = list(report_places(item, {"height": "y", "width": "x", "depth": "z"}[rod["direction"]]))
+        zeros = [0]
+        if item["kind"] == "run":  # of its pieces on each rod some, from a zero of its own
+            laid = {piece for strip in rod["strips"] for piece in strip["pieces"]}
+            places = [(place, piece) for place, piece in places if piece in laid]
+            zeros = {round(places[0][0] - at, 6) for at in marks_of(rod, places[0][1])}
+        for place, piece in min((missing(rod, places, zero) for zero in zeros), key=len):
+            yield f"{item['id']}: the report has {piece} at {place}, the {rod.get('of', '')} {rod['direction']} rod has not"
 
 
 def measured_in_file(program, example):
