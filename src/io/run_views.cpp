@@ -27,6 +27,11 @@ CutPlane from_above() {
   return {Axis::y, Length(), false};
 }
 
+/// For what others bring, or another run.
+bool is_left_free(const AlongStand& stand) {
+  return stand.what == What::corner || (stand.what == What::gap && !stand.name.empty());
+}
+
 /// Ground that is cut through: a thick line, and short slanted ones at the side where it lies.
 void draw_ground(NotedView& view, const SpotRun& line, ViewSpot into) {
   constexpr double kApart = 2.6;
@@ -154,7 +159,7 @@ class RunElevation {
     draw_floor();
     std::vector<std::string> words = reading_words();
     for (const AlongStand& stand : wall_.stands)
-      if (stand.what == What::gap && !stand.name.empty()) draw_gap(stand);
+      if (is_left_free(stand)) draw_gap(stand);
     StandNames names(view_, wall_);
     names.name_all([&](const AlongStand& stand) { return extent_of(stand); });
     mark_pieces_of_whole(view_, {from_front(), {}});
@@ -411,11 +416,11 @@ void RunPlan::draw_walls() {
   }
 }
 
-/// Below a worktop they are hidden; what is put in a gap is dashed.
+/// Below a worktop they are hidden; what is put in a gap, and another run, is dashed.
 void RunPlan::draw_stands() {
   for (const AlongStand& stand : wall_.stands) {
     const bool hidden = stand.what == What::cabinet && worktop_ != nullptr;
-    const bool gap = stand.what == What::gap && !stand.name.empty();
+    const bool gap = is_left_free(stand);
     if (!hidden && !gap) continue;
     const auto& [low, high] = view_.paper(room_of(stand));
     view_.picture().strokes.push_back(

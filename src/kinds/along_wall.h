@@ -19,12 +19,13 @@ struct TakenPart {
 
 /// One after the other from the left, where the wall is shortest.
 struct AlongStand {
-  enum class What : unsigned char { cabinet, gap, other };
+  enum class What : unsigned char { cabinet, gap, corner, other };
 
   What what = What::other;
-  std::string name;  // "till", "filler 1"; of a gap what is put in it: "oven", or nothing
+  std::string name;  // "till", "filler 1"; of a gap what is put in it: "oven", or nothing; of a
+                     // corner the run that goes through there
   Length low, high;
-  Length foot, top;  // of a cabinet and of what is put in a gap
+  Length foot, top;  // of all but others
   TakenPart part;    // of a cabinet
 };
 

@@ -73,7 +73,10 @@ void AlongReader::add_corner(bool right) {
   const auto& corner = plan_.corners[right ? 1 : 0];
   if (!corner) return;
   AlongStand stand;
+  stand.what = AlongStand::What::corner;
   stand.name = corner->with;
+  stand.foot = along_.level;
+  stand.top = along_.level + plan_.size[1];
   stand.low = x_of(right ? plan_.wall.least - corner->cases : Length());
   stand.high = stand.low + corner->cases;
   along_.stands.push_back(std::move(stand));
