@@ -1,6 +1,7 @@
 // Leaves in their frame: the gaps round them, and whether their far corners pass as they open.
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "family.h"
 #include "rounding.h"
@@ -69,7 +70,10 @@ TwoSides sides_of(const Assembly& assembly, const std::vector<Solid>& solids, co
 struct Point {
   double x, z;
 
-  friend auto operator<=>(const Point&, const Point&) = default;
+  friend bool operator==(const Point&, const Point&) = default;
+  friend bool operator<(const Point& a, const Point& b) {
+    return std::tie(a.x, a.z) < std::tie(b.x, b.z);
+  }
 };
 
 template <typename Value>
@@ -96,7 +100,10 @@ std::vector<Point> corners_of(const Wood& wood) {
 struct InTheWay {
   double out, deep;
 
-  friend auto operator<=>(const InTheWay&, const InTheWay&) = default;
+  friend bool operator==(const InTheWay&, const InTheWay&) = default;
+  friend bool operator<(const InTheWay& a, const InTheWay& b) {
+    return std::tie(a.out, a.deep) < std::tie(b.out, b.deep);
+  }
 };
 
 /// Boxes by the place along x at which they end towards the lock side of a leaf.

@@ -42,7 +42,9 @@ void draw_ground(NotedView& view, const SpotRun& line, ViewSpot into) {
     const double length = std::hypot(b.u - a.u, b.v - a.v);
     if (length == 0) continue;
     const ViewSpot along{(b.u - a.u) / length, (b.v - a.v) / length};
-    for (double at = kApart / 2; at < length; at += kApart) {
+    const int strokes = static_cast<int>(length / kApart + 0.5);
+    for (int stroke = 0; stroke < strokes; ++stroke) {
+      const double at = kApart * (stroke + 0.5);
       const ViewSpot from{a.u + along.u * at, a.v + along.v * at};
       hatch.runs.push_back({from, moved(from, {(into.u + along.u * 0.7) * kHatched,
                                                (into.v + along.v * 0.7) * kHatched})});

@@ -172,6 +172,14 @@ std::string hardware_text(const std::vector<Hardware>& all, const LengthPrinter&
   return text;
 }
 
+/// Whether some face frame of a run is before several of its cases.
+bool spans_cases(const Assembly& wood) {
+  return std::any_of(wood.groups.begin() + 1, wood.groups.end(), [&](const Group& group) {
+    return group.kind == GroupKind::face_frame &&
+           wood.groups[group.in.value_or(0)].kind == GroupKind::run;
+  });
+}
+
 std::vector<std::string> order_lines(const Assembly& wood, const std::vector<GroupOrder>& orders) {
   std::vector<std::string> lines;
   std::vector<bool> told(orders.size());
@@ -187,9 +195,10 @@ std::vector<std::string> order_lines(const Assembly& wood, const std::vector<Gro
     lines.push_back(group_names(wood, who) + ": " +
                     (who.size() == 1 ? OrderWords(wood, orders[first], false).text() : by_names));
   }
-  std::string then = has_kind(wood, GroupKind::carcase) && has_kind(wood, GroupKind::face_frame)
-                         ? "the face frame on the case; "
-                         : "";
+  std::string then =
+      has_kind(wood, GroupKind::carcase) && has_kind(wood, GroupKind::face_frame)
+          ? spans_cases(wood) ? "each face frame on its cases; " : "the face frame on the case; "
+          : "";
   if (const std::string last = last_text(wood); !last.empty()) then += "once it is level " + last;
   if (!then.empty()) lines.push_back("then " + then);
   return lines;

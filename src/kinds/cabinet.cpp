@@ -86,7 +86,7 @@ Worked CabinetJob::work() const {
   wood.ceiling = spec.own.size("room.height");
   SetOutCarcase carcase = set_out_carcase(planned.plan.carcase);
   add_group(wood, std::move(carcase.wood), {});
-  if (planned.plan.frame) {
+  if (planned.plan.frame && !spec.share) {
     Place at;
     at.origin[1] = planned.plan.carcase.toe.height;
     add_group(wood, set_out_face_frame(*planned.plan.frame), at);
@@ -116,6 +116,17 @@ void read_leaf(ValueReader& read, const Value& item, std::initializer_list<std::
 }
 
 }  // namespace
+
+const CabinetSpec* spec_of_cabinet(const Job& job) {
+  const auto* cabinet = dynamic_cast<const CabinetJob*>(&job);
+  return cabinet == nullptr ? nullptr : &cabinet->spec;
+}
+
+std::unique_ptr<Job> with_spec(const Job& cabinet, CabinetSpec spec) {
+  auto changed = std::make_unique<CabinetJob>(dynamic_cast<const CabinetJob&>(cabinet));
+  changed->spec = std::move(spec);
+  return changed;
+}
 
 JobReading read_cabinet(const Value& item, const ShopDefaults* shop, std::string_view default_id) {
   SpecReading reading = read_spec(

@@ -42,7 +42,8 @@ void CabinetPlanner::settle_frame() {
                                            {.width = plan_.size[0],
                                             .height = plan_.size[1] - toe,
                                             .in_cabinet = true,
-                                            .rules = rules()});
+                                            .rules = rules(),
+                                            .share = spec_.share});
   for (Assumed& it : frame.assumed)
     ledger_.assumed.push_back(std::move(it));
   for (Lever& it : frame.levers)

@@ -24,6 +24,7 @@ struct CabinetSpec {
   Spec end;   // of its framed ends
   Spec back;  // of its framed back
   LayoutNode layout;
+  std::optional<FrameShare> share = {};  // where one face frame is before it and others
 };
 
 /// One front: what closes an opening, or one of the two leaves of a pair.

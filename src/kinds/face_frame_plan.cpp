@@ -278,6 +278,21 @@ void settle_layout(FaceLedger& ledger, FaceFramePlan& plan, const FaceWidths& wi
   if (ledger.clean()) members.add_dividers();
 }
 
+/// What is said of both sides is said of the outer ones.
+void take_share(const FrameShare& share, FaceWidths& widths, Sides& over) {
+  if (share.left) {
+    widths.left = share.left->width;
+    widths.scribe_left = Length();
+    over.left = share.left->over;
+  }
+  if (share.right) {
+    widths.right = share.right->width;
+    widths.scribe_right = Length();
+    over.right = share.right->over;
+  }
+  widths.mullion = share.mullion;
+}
+
 void settle(FaceLedger& ledger, FaceFramePlan& plan, const LayoutNode& layout,
             const FaceFrameUse& use) {
   if (!use.in_cabinet) ledger.note_names();
@@ -292,7 +307,9 @@ void settle(FaceLedger& ledger, FaceFramePlan& plan, const LayoutNode& layout,
   if (!ledger.clean()) return;
   const Length wider = std::max(widths.left, widths.right);
   widths.mullion = ledger.spec.size("face_frame.mullion_width").value_or(wider);
+  if (use.share) take_share(*use.share, widths, plan.over);
   settle_layout(ledger, plan, widths, layout, use.rules);
+  if (use.share) return;
   const auto is_mullion = [](const FaceMember& it) { return it.role == Role::mullion; };
   if (std::any_of(plan.members.begin(), plan.members.end(), is_mullion))
     ledger.take("face_frame.mullion_width", wider, "as the wider of the stiles");

@@ -71,11 +71,24 @@ struct FaceFramePlan {
 
 using PlannedFaceFrame = Planned<FaceFramePlan>;
 
+/// A side where a face frame goes on over the next case: half of the mullion between the two.
+struct SharedSide {
+  Length width;
+  Length over;  // of it, beyond the side of its case
+};
+
+/// What a case has of a face frame over several.
+struct FrameShare {
+  std::optional<SharedSide> left, right;  // else a stile of its own
+  Length mullion;                         // width of every one
+};
+
 /// What a face frame is made for: by itself, or in a cabinet that says how its fronts meet it.
 struct FaceFrameUse {
   Length width, height;  // over the frame
   bool in_cabinet = false;
-  LayoutRules rules = {};  // widths of dividers are the frame's to fill in
+  LayoutRules rules = {};                // widths of dividers are the frame's to fill in
+  std::optional<FrameShare> share = {};  // of a frame that is made elsewhere, with its joints
 };
 
 /// What stands before a face frame's keys in the table, but not in a spec of a face frame alone.

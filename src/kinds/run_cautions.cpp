@@ -79,6 +79,7 @@ std::optional<Caution> order_of_fixing(const WallRunPlan& plan, const RunSpec& s
   std::string words = std::string("from the ") + (from_left ? "left" : "right") + ": ";
   for (std::size_t i = 0; i < names.size(); ++i)
     words += (i == 0 ? "" : ", ") + names[i];
+  if (const std::string frames = frame_words(plan, spec); !frames.empty()) words += "; " + frames;
   words += "; then fillers, planed to the wall, and end panels";
   if (plan.worktop) words += "; the worktop last";
   if (plan.floor.empty()) return Caution{"order of fixing", std::move(words)};

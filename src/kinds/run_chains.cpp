@@ -22,6 +22,8 @@ class RunChains {
     if (!plan_.floor.empty())
       for (const RunMember& member : plan_.members)
         if (member.what == What::cabinet) up_from_floor(member);
+    for (Chain& chain : frame_chains(plan_, spec_))
+      chains_.push_back(std::move(chain));
     if (plan_.worktop)
       for (Chain& chain : worktop_chains(*plan_.worktop))
         chains_.push_back(std::move(chain));

@@ -46,6 +46,7 @@ class RunPlanner {
       settle_depth();
       plan_.worktop = plan_worktop(spec_, plan_, ledger_);
       plan_.toe = plan_toe_board(spec_, plan_, ledger_);
+      plan_.frames = plan_frames(spec_, plan_, ledger_);
     }
     planned_.take(ledger_);
     if (planned_.problems.empty()) planned_.chains = chains_of(plan_, spec_);
@@ -121,8 +122,11 @@ void RunPlanner::settle_corners() {
 }
 
 void RunPlanner::settle_sizes() {
-  plan_.between = ledger_.take("run.between", ledger_.pick(3'000, 1, 8),
-                               "usual between cases, packed where they are screwed together");
+  const Length usual = ledger_.pick(3'000, 1, 8);
+  const std::string_view why = "usual between cases, packed where they are screwed together";
+  // Behind a frame the cases are as wide as what is packed between them leaves.
+  plan_.between = spec_.frames.empty() ? ledger_.take("run.between", usual, why)
+                                       : ledger_.settle("run.between", usual, why);
   plan_.scribe = ledger_.take("run.scribe", ledger_.pick(12'000, 1, 2),
                               "the least that a filler at a wall can be planed to");
   plan_.behind = ledger_.settle("run.void", Length(), "the cases stand against the wall");
@@ -154,9 +158,11 @@ void RunPlanner::demand_cabinets() {
         std::any_of(lines.begin(), lines.end(), [](const SetLine& it) { return it.rows > 0; });
     ledger_.problem(
         {{"run.order", i}},
-        lined ? fmt::format("\"{}\" cannot be worked with the run's lines: {}", entry.id,
-                            problems.front().message)
-              : fmt::format("\"{}\" cannot be worked; put its own errors right first", entry.id));
+        in_one_frame(spec_, i, i) ? fmt::format("\"{}\" cannot be worked behind its frame: {}",
+                                                entry.id, problems.front().message)
+        : lined ? fmt::format("\"{}\" cannot be worked with the run's lines: {}", entry.id,
+                              problems.front().message)
+                : fmt::format("\"{}\" cannot be worked; put its own errors right first", entry.id));
   }
   if (!any) ledger_.problem({"run.order"}, "names no cabinet; a run has one at least");
 }
@@ -184,11 +190,13 @@ void RunPlanner::list_members() {
   }
 }
 
-/// Packing stands between two cases, and nowhere else.
+/// Packing stands between two cases, and nowhere else; behind one frame it is a part of them.
 Length RunPlanner::before(std::size_t member) const {
   const bool cases = member > 0 && plan_.members[member].what == What::cabinet &&
                      plan_.members[member - 1].what == What::cabinet;
-  return cases ? plan_.between : Length();
+  if (!cases || in_one_frame(spec_, *plan_.members[member - 1].entry, *plan_.members[member].entry))
+    return {};
+  return plan_.between;
 }
 
 Length RunPlanner::used() const {

@@ -8,6 +8,7 @@
 
 #include "planned.h"
 #include "run_corner.h"
+#include "run_frame.h"
 #include "run_keys.h"
 #include "run_spec.h"
 #include "run_toe.h"
@@ -68,6 +69,7 @@ struct WallRunPlan {
   Triple size;  // of the cases and what is beside them
   std::optional<WorktopPlan> worktop;
   std::optional<ToeBoardPlan> toe;
+  std::vector<RunFramePart> frames;
 
   /// What stands in the corner at an end, from the wall there.
   Length in_corner(bool right) const {

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "carcase_plan.h"
+#include "face_frame_set_out.h"
 #include "leaves.h"
 #include "marks.h"
 #include "solid.h"
@@ -33,6 +34,8 @@ class RunSetter {
     wood_.groups = {{GroupKind::run, "run", {}, {}}};
     for (std::size_t i = 0; i < plan_.members.size(); ++i)
       add_member(i);
+    for (const RunFramePart& frame : plan_.frames)
+      add_frame(frame);
     if (plan_.worktop) add_worktop(wood_, *plan_.worktop, zero_);
     if (plan_.toe) add_toe_board(wood_, *plan_.toe, zero_);
     settle_size();
@@ -87,6 +90,8 @@ class RunSetter {
   std::vector<Length> bends_in(const Upright& upright) const;
   void add_member(std::size_t number);
   void add_cabinet(const RunMember& member);
+  void add_frame(const RunFramePart& frame);
+  void keep_woods(Assembly& part, const Job& cabinet) const;
   void add_filler(std::size_t number);
   void plane_to_wall(Piece& filler, const RunMember& member, const Upright& upright, Length most);
   void add_end_panel(std::size_t number);
@@ -200,16 +205,21 @@ void RunSetter::add_member(std::size_t number) {
   }
 }
 
+/// What is of another wood than the run's says so.
+void RunSetter::keep_woods(Assembly& part, const Job& cabinet) const {
+  const OfRoles<std::string> species = species_of(spec_.own);
+  for (Piece& piece : part.pieces) {
+    const std::string& own = cabinet.species.of(piece.role);
+    if (piece.material.empty() && own != spelt(species.of(piece.role))) piece.material = own;
+  }
+}
+
 void RunSetter::add_cabinet(const RunMember& member) {
   Assembly part = worked(member).assembly;
   const Job& job = spec_.order[*member.entry].taken->job();
   for (std::size_t group = 1; group < part.groups.size(); ++group)
     part.groups[group].path.insert(0, member.path + "/");
-  const OfRoles<std::string> species = species_of(spec_.own);
-  for (Piece& piece : part.pieces) {
-    const std::string& own = job.species.of(piece.role);
-    if (piece.material.empty() && own != spelt(species.of(piece.role))) piece.material = own;
-  }
+  keep_woods(part, job);
   if (plan_.toe)
     if (const auto board = own_toe_board(part)) leave_out(part, *board);
   Place at;
@@ -219,6 +229,16 @@ void RunSetter::add_cabinet(const RunMember& member) {
     wood_.open.push_back(box);
   }
   add_group(wood_, std::move(part), at, member.path);
+}
+
+void RunSetter::add_frame(const RunFramePart& frame) {
+  const TakenCabinet& first = *spec_.order[frame.entries.front()].taken;
+  Assembly part = set_out_face_frame(frame.frame);
+  keep_woods(part, first.job());
+  Place at;
+  at.origin = {x_of(frame.left), level() + frame.foot,
+               front() + plan_.size[2] - first.worked().assembly.size[2]};
+  add_group(wood_, std::move(part), at, frame.path);
 }
 
 /// It is ripped as wide as it is where the wall stands back most, and planed to the wall.

@@ -202,14 +202,6 @@ void read_corners(RunSpec& spec, std::string_view default_id, const OtherItems* 
                         {}});
 }
 
-/// What is read as it should be, and not made yet.
-void refuse_unmade(const Spec& spec, std::vector<Problem>& problems) {
-  const auto refuse = [&](Key key, const std::string& path, const std::string& instead) {
-    if (spec[key].stated) problems.push_back({path, "is not made of a run yet; " + instead, {}});
-  };
-  refuse("run.frames", "/frames", "give each cabinet a face frame of its own, and take it out");
-}
-
 }  // namespace
 
 RunSpecReading read_run_spec(const Value& item, const ShopDefaults* shop,
@@ -218,11 +210,10 @@ RunSpecReading read_run_spec(const Value& item, const ShopDefaults* shop,
       read_spec(item, {.of = kOfRun, .root = kRunRoot, .within = R"({"wall": {"lengths": …}})"},
                 units_of(shop));
   RunSpecReading reading{
-      {std::move(spec.spec), {}, {}, {}}, std::move(spec.given), std::move(spec.problems)};
+      {std::move(spec.spec), {}, {}, {}, {}}, std::move(spec.given), std::move(spec.problems)};
   if (shop != nullptr) overlay(reading.spec.own, shop->of_use(Use::cabinet), kOfRun);
   if (!reading.problems.empty()) return reading;
   doubt_readings(reading.spec.own, reading.problems);
-  refuse_unmade(reading.spec.own, reading.problems);
   reading.spec.lines =
       read_lines(item, reading.spec.own.units.value_or(Unit::mm), reading.problems);
   read_corners(reading.spec, default_id, others, reading.problems);
@@ -234,6 +225,7 @@ RunSpecReading read_run_spec(const Value& item, const ShopDefaults* shop,
     RunEntry& entry = reading.spec.order.back();
     if (entry.what == RunEntry::What::cabinet && !entry.id.empty()) cabinets.take(entry, path);
   }
+  share_frames(reading.spec, reading.problems);
   return reading;
 }
 

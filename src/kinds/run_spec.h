@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "other_items.h"
+#include "run_frame.h"
 #include "run_lines.h"
 #include "run_work.h"
 #include "spec.h"
@@ -56,6 +57,7 @@ struct RunSpec {
   std::vector<RunEntry> order;  // from the left
   std::vector<RunLine> lines;
   std::array<std::shared_ptr<const RunWork>, 2> through;  // in the corner at its left, its right
+  std::vector<RunFrame> frames;
 };
 
 struct RunSpecReading {
