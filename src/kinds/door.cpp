@@ -240,8 +240,7 @@ std::vector<RailSpec> DoorJob::planned_rails() const {
 }
 
 std::optional<Season> usual_year_of(const Spec& leaf) {
-  if (leaf.speaks_of("moisture") || !has_solid_panels(leaf))
-    return {};
+  if (leaf.speaks_of("moisture") || !has_solid_panels(leaf)) return {};
   return usual_season(leaf);
 }
 

@@ -123,8 +123,8 @@ bool ends_blind(const Surroundings& around, bool at_right) {
 
 /// Whether a filler lets what is drawn out beside it pass the other run's handles, and what is
 /// behind it.
-std::string corner_words(const CornerPlan& corner, const RunMember& filler, const WallRunPlan& plan,
-                         Unit unit) {
+std::string corner_words(const RunCornerPlan& corner, const RunMember& filler,
+                         const WallRunPlan& plan, Unit unit) {
   const auto say = [&](Length length) { return in_words(length, unit); };
   const Length proud = corner.least_filler(Length());
   const Length over = filler.width - proud;
@@ -156,7 +156,7 @@ std::shared_ptr<const RunWork> run_in_corner(const std::string& id, const std::s
   return found;
 }
 
-std::optional<CornerPlan> plan_corner(const RunWork* through, bool at_right, Ledger& ledger) {
+std::optional<RunCornerPlan> plan_corner(const RunWork* through, bool at_right, Ledger& ledger) {
   if (through == nullptr) return {};
   const Key key = at_right ? Key("run.corner.right") : Key("run.corner.left");
   const Worked worked = through->work();
@@ -171,7 +171,7 @@ std::optional<CornerPlan> plan_corner(const RunWork* through, bool at_right, Led
   const auto of_top = [&](std::size_t i) { return wood.pieces[i].role == Role::worktop; };
   const auto of_toe = [&](std::size_t i) { return wood.pieces[i].role == Role::toe_board; };
   const auto reach = [&](const auto& wanted) { return foremost(wood, around.planes, wanted); };
-  CornerPlan corner;
+  RunCornerPlan corner;
   corner.with = through->id;
   corner.cases = reach([&](std::size_t i) {
                    return !of_top(i) && !is_within_front(wood, i);

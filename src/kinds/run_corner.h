@@ -26,7 +26,7 @@ std::shared_ptr<const RunWork> run_in_corner(const std::string& id, const std::s
                                              std::vector<Problem>& problems);
 
 /// How far what stands in a corner comes out of it, from the wall at that end of a run.
-struct CornerPlan {
+struct RunCornerPlan {
   std::string with;    // the other run's id
   Length cases;        // the fronts of its cases, at which this run's filler ends
   Length fronts;       // what lies over them
@@ -40,7 +40,7 @@ struct CornerPlan {
 };
 
 /// What a run has at an end, where one goes through there. Without problems of it.
-std::optional<CornerPlan> plan_corner(const RunWork* through, bool at_right, Ledger& ledger);
+std::optional<RunCornerPlan> plan_corner(const RunWork* through, bool at_right, Ledger& ledger);
 
 /// The run's blind case at that end of its wood, which goes into a corner: at it no filler closes
 /// what is left beside the wall.

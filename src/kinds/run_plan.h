@@ -58,9 +58,9 @@ struct FloorReading {
 
 struct WallRunPlan {
   RunWall wall;
-  std::vector<FloorReading> floor;                   // none: it is taken to be level
-  std::vector<RunMember> members;                    // from the left
-  std::array<std::optional<CornerPlan>, 2> corners;  // at its left, its right
+  std::vector<FloorReading> floor;                      // none: it is taken to be level
+  std::vector<RunMember> members;                       // from the left
+  std::array<std::optional<RunCornerPlan>, 2> corners;  // at its left, its right
   Length spare_left, spare_right;  // left open beside a wall; less than 0: what is too long
   Length between, scribe, handle;
   Length behind;  // between the backs of the cases and the wall
