@@ -42,7 +42,7 @@ void draw_ground(NotedView& view, const SpotRun& line, ViewSpot into) {
     const double length = std::hypot(b.u - a.u, b.v - a.v);
     if (length == 0) continue;
     const ViewSpot along{(b.u - a.u) / length, (b.v - a.v) / length};
-    const int strokes = static_cast<int>(length / kApart + 0.5);
+    const auto strokes = static_cast<int>(std::lround(length / kApart));
     for (int stroke = 0; stroke < strokes; ++stroke) {
       const double at = kApart * (stroke + 0.5);
       const ViewSpot from{a.u + along.u * at, a.v + along.v * at};
