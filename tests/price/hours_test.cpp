@@ -190,6 +190,7 @@ TEST_CASE("Every example can be reckoned by the example of a rates file") {
     if (file.path().extension() != ".json") continue;
     std::stringstream text;
     text << std::ifstream(file.path()).rdbuf();
+    if (text.str().starts_with('[')) continue;  // several items, one of which takes the others
     INFO(file.path());
     for (const Problem& problem : problems_of(order_of({text.str()}).hours(rates)))
       FAIL_CHECK(problem.message);

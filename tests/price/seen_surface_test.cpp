@@ -63,6 +63,7 @@ TEST_CASE("Of no wood is more seen than its pieces have") {
     if (file.path().extension() != ".json") continue;
     std::stringstream text;
     text << std::ifstream(file.path()).rdbuf();
+    if (text.str().starts_with('[')) continue;  // several items, one of which takes the others
     const Assembly wood = test::wood(text.str());
     double most = 0;
     for (const Piece& piece : wood.pieces) {

@@ -459,6 +459,8 @@ TEST_CASE("every example's sheet adds up", "[page]") {
   std::size_t sheets = 0;
   for (const auto& file : std::filesystem::directory_iterator(HAUNCH_EXAMPLES)) {
     if (file.path().extension() != ".json") continue;
+    // Several items, one of which takes the others: its chains are added up in run_test.
+    if (text_of(file.path()).starts_with('[')) continue;
     const auto page = sheet_of(text_of(file.path()));
     INFO(file.path().filename());
     REQUIRE(page);
