@@ -138,9 +138,9 @@ Upright RunSetter::upright_of_filler(std::size_t member) const {
     const Box blank = placed_blank(piece);
     upright.low = std::min(upright.low, piece.role == Role::toe_board ? upright.low : blank.low[1]);
   }
-  for (const Piece& piece : beside.pieces)
-    if (piece.role == Role::toe_board)
-      upright.low = std::max(upright.low, placed_blank(piece).high[1]);
+  for (std::size_t piece = 0; piece < beside.pieces.size(); ++piece)
+    if (beside.pieces[piece].role == Role::toe_board)
+      upright.low = std::max(upright.low, seen_height(beside, piece));
   return upright;
 }
 

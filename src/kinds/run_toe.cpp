@@ -58,12 +58,13 @@ void ToePlanner::look_at(std::size_t member) {
   const Piece& piece = wood.pieces[*own];
   const Box blank = placed_blank(piece);
   const bool between = blank.extent(0) < wood.size[0];
+  const Length top = seen_height(wood, *own);
   const Length thickness = first_ ? board_.thickness : piece.blank[2];
   const Length set_back =
       plan_.size[2] - wood.size[2] + blank.low[2] - (between ? thickness : Length());
   if (!first_) {
     first_ = member;
-    board_.top = blank.high[1];
+    board_.top = top;
     board_.set_back = set_back;
     board_.thickness = thickness;
     board_.material = piece.material;
@@ -72,13 +73,13 @@ void ToePlanner::look_at(std::size_t member) {
     if (board_.material.empty() && wood_of_it != spelt(species_of(spec_.own).of(Role::toe_board)))
       board_.material = wood_of_it;
     board_.matter = piece.matter;
-  } else if (set_back != board_.set_back || blank.high[1] != board_.top) {
+  } else if (set_back != board_.set_back || top != board_.top) {
     ledger_.problem({"run.toe"},
                     fmt::format("stands in one line: before \"{}\" it would be {} high and {} set "
                                 "back, before \"{}\" {} and {}; give both the same toe",
                                 plan_.members[*first_].name, ledger_.say(board_.top),
                                 ledger_.say(board_.set_back), plan_.members[member].name,
-                                ledger_.say(blank.high[1]), ledger_.say(set_back)));
+                                ledger_.say(top), ledger_.say(set_back)));
   } else if (set_back < Length()) {
     ledger_.problem({"run.toe"}, "stands before the fronts; give the cabinets' toes more setback");
   }
@@ -171,6 +172,18 @@ std::optional<std::size_t> own_toe_board(const Assembly& cabinet) {
     own = i;
   }
   return own;
+}
+
+Length seen_height(const Assembly& cabinet, std::size_t board) {
+  Length top = placed_blank(cabinet.pieces[board]).high[1];
+  for (const Piece& piece : cabinet.pieces)
+    for (const Feature& feature : piece.features)
+      if (feature.kind == FeatureKind::notch)
+        for (const Box& cut : feature.cuts) {
+          const Box notch = placed(cut, piece.place);
+          if (notch.low[1] == Length()) top = std::min(top, notch.high[1]);
+        }
+  return top;
 }
 
 void leave_out(Assembly& wood, std::size_t piece) {

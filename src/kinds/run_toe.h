@@ -38,6 +38,10 @@ std::optional<ToeBoardPlan> plan_toe_board(const RunSpec& spec, const WallRunPla
 /// A cabinet's own board in whose place it is; none where it has no such board.
 std::optional<std::size_t> own_toe_board(const Assembly& cabinet);
 
+/// How high a cabinet's own board is seen: one that stands between the sides goes up behind a face
+/// frame, and the sides are cut out before it no higher than the frame's foot.
+Length seen_height(const Assembly& cabinet, std::size_t board);
+
 /// Leaves one piece out, with its joints and what was cut for them alone.
 void leave_out(Assembly& wood, std::size_t piece);
 

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "checks.h"
 #include "runs.h"
 
 namespace haunch::test {
@@ -105,6 +106,15 @@ TEST_CASE("Rails between drawers and doors end on the mullion, at the height of 
         "top rail 40, row 1 144, rail 40, row 2 516, bottom rail 40, toe 100");
   CHECK(chain_of(run, "frame 1 at b2, down") == chain_of(run, "frame 1 at b1, down"));
   CHECK(at(run, "frame 1, rail 1").low[1] == at(run, "frame 1, rail 2").low[1]);
+}
+
+// Their own boards go up behind the bottom rail; one before the sides would stand in them there.
+TEST_CASE("One toe board before cases with a frame is as high as their sides are cut out") {
+  const Worked run = two_cases().worked(
+      kFree + R"("order": ["b1", "b2"], "frames": [["b1", "b2"]], "toe": "one board")");
+  CHECK(piece(run.assembly, "toe board").blank[1] == mm(100));
+  for (const Finding& finding : check_assembly(run.assembly, Unit::mm))
+    CHECK(finding.status != Status::fail);
 }
 
 TEST_CASE("What one case says of the frame goes for all of it") {
